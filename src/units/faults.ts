@@ -1,3 +1,9 @@
+/** A place in a text, counted from 1. */
+export interface Place {
+  readonly line: number;
+  readonly column: number;
+}
+
 /**
  * Input that cannot be used: what was given, and what is allowed instead.
  * Bad input is always a fault; a poor fit never is (that is a check's finding).
@@ -9,6 +15,8 @@ export interface Fault {
   readonly value: string;
   /** what is allowed, such as `must be above 0` */
   readonly allowed: string;
+  /** where it stands in the text, when the input was a text */
+  readonly at?: Place;
 }
 
 /** One or more faults found together. The message holds one line a fault. */
@@ -16,19 +24,21 @@ export class InputError extends Error {
   readonly faults: readonly Fault[];
 
   constructor(faults: readonly Fault[]) {
-    super(faults.map(faultLine).join('\n'));
+    super(faults.map((fault) => faultLine(fault)).join('\n'));
     this.name = 'InputError';
     this.faults = faults;
   }
 }
 
-/** `path: value; allowed`, leaving out what is empty. */
-export function faultLine(fault: Fault): string {
+/** `file:line:column path: value; allowed`, leaving out what is not known. */
+export function faultLine(fault: Fault, file = ''): string {
+  const place = [file, fault.at?.line, fault.at?.column].filter((part) => part !== undefined && part !== '').join(':');
   const told = fault.value === '' ? fault.allowed : `${fault.value}; ${fault.allowed}`;
-  return fault.path === '' ? told : `${fault.path}: ${told}`;
+  const field = fault.path === '' ? told : `${fault.path}: ${told}`;
+  return place === '' ? field : `${place} ${field}`;
 }
 
-/** Shorthand for a single fault. */
+/** Shorthand for an error with a single fault. */
 export function fault(path: string, value: unknown, allowed: string): InputError {
   return new InputError([{ path, value: shown(value), allowed }]);
 }
@@ -36,10 +46,12 @@ export function fault(path: string, value: unknown, allowed: string): InputError
 /** A value as it can stand in one line of a message. */
 export function shown(value: unknown): string {
   const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value));
-  const plain = Array.from(text, (c) =>
-    isControl(c) ? `\\x${c.codePointAt(0)!.toString(16).padStart(2, '0')}` : c,
-  ).join('');
+  const plain = Array.from(text.slice(0, 200), (c) => (isControl(c) ? escaped(c) : c)).join('');
   return plain.length > 60 ? `${plain.slice(0, 57)}…` : plain;
+}
+
+function escaped(character: string): string {
+  return `\\x${character.codePointAt(0)!.toString(16).padStart(2, '0')}`;
 }
 
 function isControl(character: string): boolean {

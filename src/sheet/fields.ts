@@ -1,0 +1,98 @@
+import { z } from 'zod';
+import { plain } from '../units/format.js';
+import { parseQuantity, type Quantity } from '../units/quantity.js';
+import { type Dimension, UNITS } from '../units/unit-table.js';
+
+/** Bounds of a field, in base units. */
+export interface Bounds {
+  /** smallest allowed */
+  readonly least?: number;
+  /** largest allowed */
+  readonly most?: number;
+  /** must be larger than this */
+  readonly above?: number;
+}
+
+const typed = () => z.union([z.number(), z.string()]);
+
+/** A quantity without uncertainty, as a number in base units. */
+export function quantity(dimension: Dimension, bounds: Bounds = {}, about = '') {
+  return z
+    .unknown()
+    .transform((input, context): number => {
+      const read = readWithin(input, dimension, bounds, context);
+      if (read?.half !== undefined) context.addIssue({ code: 'custom', message: 'takes no ± here' });
+      return read?.value ?? z.NEVER;
+    })
+    .meta({ ...describe(dimension, about), quantity: true });
+}
+
+/** A quantity read off an instrument: `7.95 mm` or `7.95 ± 0.02 mm`. */
+export function reading(dimension: Dimension, bounds: Bounds = {}, about = '') {
+  return z
+    .unknown()
+    .transform((input, context): Quantity => readWithin(input, dimension, bounds, context) ?? z.NEVER)
+    .meta({ ...describe(dimension, `${about}; may carry its uncertainty, such as 7.95 ± 0.02 mm`), quantity: true });
+}
+
+/** A whole number within bounds. */
+export function whole(least: number, most: number, about = '') {
+  const message = `must be a whole number from ${least} to ${most}`;
+  return z.number(message).int(message).min(least, message).max(most, message).describe(about);
+}
+
+/** One of a few words. */
+export function word<const T extends readonly [string, ...string[]]>(words: T, about = '') {
+  return z.enum(words, `must be one of ${words.join(', ')}`).describe(about);
+}
+
+/** A map that knows all its keys. */
+export function map<T extends z.ZodRawShape>(shape: T) {
+  return z.strictObject(shape, { error: (issue) => (issue.code === 'invalid_type' ? 'must be a map of fields' : undefined) });
+}
+
+/** A map that may be written as one plain value: `material: pa12` for `material: {preset: pa12}`. */
+export function orShort<T extends z.ZodType>(schema: T, expand: (short: unknown) => Record<string, unknown>, short: 'string' | 'quantity') {
+  const isPlain = (input: unknown) => typeof input === 'string' || typeof input === 'number';
+  return z.preprocess((input) => (isPlain(input) ? expand(input) : input), schema).meta({ short });
+}
+
+function readWithin(input: unknown, dimension: Dimension, bounds: Bounds, context: z.core.$RefinementCtx): Quantity | undefined {
+  const refuse = (message: string) => {
+    context.addIssue({ code: 'custom', message, input });
+    return undefined;
+  };
+  if (input === undefined) return refuse('is missing');
+  const parsed = parseQuantity(input, dimension);
+  if (!parsed.ok) return refuse(parsed.allowed);
+  const wrong = outside(parsed.quantity.value, dimension, bounds);
+  if (wrong) return refuse(wrong);
+  return parsed.quantity;
+}
+
+/** What is allowed, when a value in base units is outside its bounds. */
+export function outside(value: number, dimension: Dimension, { least, most, above }: Bounds): string | undefined {
+  const show = (bound: number) => (dimension === 'ratio' ? `${plain(bound * 100)} %` : `${plain(bound)} ${UNITS[dimension].base}`).trim();
+  const kept = (least === undefined || value >= least) && (most === undefined || value <= most) && (above === undefined || value > above);
+  if (kept) return undefined;
+  const slip = dimension === 'length' ? inchSlip(value, { least, most, above } as Bounds) : '';
+  if (above !== undefined && !(value > above)) return `must be above ${above === 0 ? '0' : show(above)}${slip}`;
+  if (least !== undefined && most !== undefined) return `must be ${show(least)} to ${show(most)}${slip}`;
+  if (least !== undefined) return `must be at least ${show(least)}${slip}`;
+  return `must be at most ${show(most!)}${slip}`;
+}
+
+function inchSlip(value: number, bounds: Bounds): string {
+  const inMm = value * 25.4;
+  const fits = value > 0 && bounds.least !== undefined && value < bounds.least && inMm >= bounds.least && inMm <= (bounds.most ?? inMm);
+  return fits ? ` (if it was read in inches, write "${plain(value, 4)} in")` : '';
+}
+
+function describe(dimension: Dimension, about: string): { description: string } {
+  const bare = UNITS[dimension].bare;
+  const unit = dimension === 'ratio' ? 'a percentage such as 0.8 %' : `bare numbers are ${bare}`;
+  return { description: about === '' ? unit : `${about}; ${unit}` };
+}
+
+/** JSON Schema of what a person may type for a quantity. */
+export const TYPED_QUANTITY = z.toJSONSchema(typed());

@@ -1,0 +1,88 @@
+import { isMap, isNode, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
+import { fault, InputError, type Place } from '../units/faults.js';
+
+/** A parsed text: its plain value, and where each field stands. */
+export interface SheetText {
+  readonly value: unknown;
+  /** the place of a field, or of the nearest thing around it */
+  readonly locate: (path: readonly PropertyKey[]) => Place | undefined;
+}
+
+/** A sheet longer than this is not a sheet. */
+export const LONGEST_SHEET = 262_144;
+
+/**
+ * Reads a YAML text into a plain value, and keeps the places of its fields.
+ * @throws InputError empty, too long, binary, not YAML, nested too deeply, or using more aliases than a person would
+ */
+export function readYaml(text: string): SheetText {
+  if (text.length > LONGEST_SHEET) throw fault('', `${text.length} characters`, `must be at most ${LONGEST_SHEET} characters`);
+  if (text.includes('\u0000') || text.includes('\ufffd')) throw fault('', '', 'must be UTF-8 text; this looks like a binary file');
+  if (text.trim() === '') throw fault('', '', 'the sheet is empty');
+  const lines = new LineCounter();
+  const document = parseNested(text, lines);
+  if (document.errors.length > 0) {
+    throw new InputError(
+      document.errors.slice(0, 20).map((error) => ({
+        path: '',
+        value: '',
+        allowed: `not YAML: ${firstLine(error.message)}`,
+        at: placeOf(lines, error.pos[0]),
+      })),
+    );
+  }
+  return { value: plainValue(document), locate: (path) => locate(document.contents, path, lines) };
+}
+
+function parseNested(text: string, lines: LineCounter) {
+  try {
+    return parseDocument(text, { lineCounter: lines, prettyErrors: false, stringKeys: true });
+  } catch (error) {
+    if (error instanceof RangeError) throw fault('', '', 'nested too deeply');
+    throw error;
+  }
+}
+
+function plainValue(document: ReturnType<typeof parseDocument>): unknown {
+  try {
+    return document.toJS({ maxAliasCount: 50 });
+  } catch (error) {
+    if (error instanceof RangeError) throw fault('', '', 'nested too deeply');
+    throw fault('', '', `not usable YAML: ${firstLine(error instanceof Error ? error.message : String(error))}`);
+  }
+}
+
+function locate(root: Node | null, path: readonly PropertyKey[], lines: LineCounter): Place | undefined {
+  let node: unknown = root;
+  let offset = root?.range?.[0];
+  for (const key of path) {
+    const next = child(node, key);
+    if (next === undefined) break;
+    node = next.value;
+    offset = next.offset ?? offset;
+  }
+  return offset === undefined ? undefined : placeOf(lines, offset);
+}
+
+function child(node: unknown, key: PropertyKey): { value: unknown; offset: number | undefined } | undefined {
+  if (isMap(node)) {
+    const pair = node.items.find((item) => isPair(item) && isScalar(item.key) && String(item.key.value) === String(key));
+    if (!pair) return undefined;
+    const place = isNode(pair.value) && pair.value.range ? pair.value : pair.key;
+    return { value: pair.value, offset: isNode(place) ? place.range?.[0] : undefined };
+  }
+  if (isSeq(node)) {
+    const item = node.items[Number(key)];
+    return item === undefined ? undefined : { value: item, offset: isNode(item) ? item.range?.[0] : undefined };
+  }
+  return undefined;
+}
+
+function placeOf(lines: LineCounter, offset: number): Place {
+  const { line, col } = lines.linePos(offset);
+  return { line: Math.max(1, line), column: Math.max(1, col) };
+}
+
+function firstLine(message: string): string {
+  return message.split('\n')[0]!.slice(0, 120);
+}

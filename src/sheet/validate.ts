@@ -1,0 +1,61 @@
+import type { z } from 'zod';
+import { type Fault, InputError, type Place, shown } from '../units/faults.js';
+import { nearest } from './nearest.js';
+import { knownKeys } from './schema-keys.js';
+
+type Locate = (path: readonly PropertyKey[]) => Place | undefined;
+
+/**
+ * Validates a plain value against a strict schema.
+ * @returns the schema's output
+ * @throws InputError every mistake at once, each with its field, value and place
+ */
+export function validate<T extends z.ZodType>(schema: T, value: unknown, locate: Locate = () => undefined): z.output<T> {
+  const result = schema.safeParse(value);
+  if (result.success) return result.data;
+  const faults = result.error.issues.flatMap((issue) => toFaults(issue, schema, value, locate));
+  throw new InputError(faults.sort(byPlace));
+}
+
+function toFaults(issue: z.core.$ZodIssue, schema: z.ZodType, root: unknown, locate: Locate): Fault[] {
+  if (issue.code === 'unrecognized_keys') {
+    return issue.keys.map((key) => unknownKey(issue.path, key, schema, locate));
+  }
+  const value = valueAt(root, issue.path);
+  const missing = value === undefined;
+  const allowed = missing ? missingText(issue.message) : issue.message;
+  return [located({ path: dotted(issue.path), value: missing ? '' : shown(value), allowed }, issue.path, locate)];
+}
+
+function missingText(message: string): string {
+  return message === 'is missing' || message.startsWith('needs') ? message : `is missing; ${message}`;
+}
+
+function unknownKey(path: readonly PropertyKey[], key: string, schema: z.ZodType, locate: Locate): Fault {
+  const known = knownKeys(schema, path);
+  const near = nearest(key, known);
+  const allowed = near ? `unknown field; did you mean ${near}?` : `unknown field; known here: ${known.join(', ')}`;
+  return located({ path: dotted([...path, shown(key)]), value: '', allowed }, [...path, key], locate);
+}
+
+function located(fault: Fault, path: readonly PropertyKey[], locate: Locate): Fault {
+  const at = locate(path);
+  return at ? { ...fault, at } : fault;
+}
+
+function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>((value, key) => (isRecord(value) && Object.hasOwn(value, key) ? value[key as string] : undefined), root);
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null;
+}
+
+/** `flange.thickness`, `layer_heights[2]` */
+export function dotted(path: readonly PropertyKey[]): string {
+  return path.map((key, i) => (typeof key === 'number' ? `[${key}]` : i === 0 ? String(key) : `.${String(key)}`)).join('');
+}
+
+function byPlace(a: Fault, b: Fault): number {
+  return (a.at?.line ?? 0) - (b.at?.line ?? 0) || (a.at?.column ?? 0) - (b.at?.column ?? 0);
+}

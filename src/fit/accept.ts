@@ -1,0 +1,38 @@
+import { fault } from '../units/faults.js';
+import type { Finding } from './check.js';
+
+/** One `--accept CHECK=REASON`. */
+export interface Acceptance {
+  readonly check: string;
+  readonly reason: string;
+}
+
+/** Checks whose failing can hurt: accepting them wants a reason of some length, and heads report and page. */
+export const GRAVE_CHECKS: readonly string[] = ['coupling-axial', 'heat', 'drive-holding'];
+
+/** Groups that judge the solid itself; a broken solid is never accepted. */
+export const SOLID_GROUP = 'solid';
+
+const LEAST_REASON = 10;
+
+/**
+ * Marks failed checks as accepted. The verdict of the check stays `fail`.
+ * @throws InputError unknown id, a solid check, an empty reason, or a reason too short for a grave check
+ */
+export function accept(findings: readonly Finding[], acceptances: readonly Acceptance[], known: readonly string[]): Finding[] {
+  for (const acceptance of acceptances) requireAcceptable(acceptance, findings, known);
+  return findings.map((finding) => {
+    const match = acceptances.find(({ check }) => check === finding.id);
+    return match && finding.verdict === 'fail' ? { ...finding, accepted: match.reason } : finding;
+  });
+}
+
+function requireAcceptable({ check, reason }: Acceptance, findings: readonly Finding[], known: readonly string[]): void {
+  const isSolid = check.startsWith('solid-') || findings.some(({ id, group }) => id === check && group === SOLID_GROUP);
+  if (isSolid) throw fault('--accept', check, 'a broken solid cannot be accepted');
+  if (!known.includes(check)) throw fault('--accept', check, `unknown check; known: ${known.join(', ')}`);
+  if (reason.trim() === '') throw fault('--accept', check, 'wants a reason: --accept CHECK=REASON');
+  if (GRAVE_CHECKS.includes(check) && reason.trim().length < LEAST_REASON) {
+    throw fault('--accept', `${check}=${reason}`, `wants a reason of at least ${LEAST_REASON} characters`);
+  }
+}

@@ -1,0 +1,36 @@
+import type { Finding, Verdict } from '../fit/check.js';
+import type { DriveNumbers } from '../drive/drive-numbers.js';
+import type { HardwareRow, PrintAdvice, Sizes } from '../parts/part-kind.js';
+import type { Assumption } from '../sheet/assumptions.js';
+
+/** A body as it lies in its file. */
+export interface BodyRow {
+  readonly file: string;
+  readonly material: string;
+  readonly facets: number;
+  /** mm³ */
+  readonly volume: number;
+  /** g */
+  readonly mass: number;
+  readonly closed: boolean;
+  readonly bounds: readonly [readonly number[], readonly number[]];
+}
+
+/** The report of one part, as in report.json. */
+export interface Report {
+  readonly leadwright: 1;
+  readonly part: string;
+  readonly name: string;
+  readonly verdict: Verdict;
+  readonly accepted: readonly { readonly check: string; readonly reason: string }[];
+  readonly checks: readonly Finding[];
+  readonly dimensions: { readonly finished: Sizes; readonly printed: Sizes };
+  readonly drive?: DriveNumbers;
+  readonly print?: PrintAdvice;
+  /** what was done to the sizes in the file, in words */
+  readonly applied: string;
+  readonly bodies: readonly BodyRow[];
+  readonly hardware: readonly HardwareRow[];
+  readonly assumptions: readonly Assumption[];
+  readonly cautions: readonly string[];
+}

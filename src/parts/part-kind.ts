@@ -1,0 +1,70 @@
+import type { z } from 'zod';
+import type { Check, Finding } from '../fit/check.js';
+import type { DriveNumbers } from '../drive/drive-numbers.js';
+import type { PresetTexts } from '../presets/texts.js';
+import type { Assumption } from '../sheet/assumptions.js';
+import type { LimitsSheet } from '../sheet/sections/limits.js';
+import type { Kernel } from '../solid/kernel.js';
+import type { BodyRecipe } from '../solid/recipe.js';
+
+/** Sizes by name; a group such as `motor_hub` holds further names. */
+export interface Sizes {
+  readonly [name: string]: number | Sizes;
+}
+
+/** What every design holds, whatever the part. Plain data, so that it can go to a worker. */
+export interface DesignBase {
+  readonly part: string;
+  readonly name: string;
+  readonly dimensions: { readonly finished: Sizes; readonly printed: Sizes };
+  readonly assumptions: readonly Assumption[];
+  readonly limits: LimitsSheet;
+  /** g/cm³ by material name, for the mass of the bodies */
+  readonly densities: Readonly<Record<string, number>>;
+}
+
+/** A bought part. */
+export interface HardwareRow {
+  readonly item: string;
+  readonly size: string;
+  readonly count: number;
+}
+
+/** How to lay the part on the bed. */
+export interface PrintAdvice {
+  readonly face_up: string;
+  readonly why: string;
+  readonly support: 'none' | 'needed';
+}
+
+/** What a body must measure when it is read back from its file. */
+export interface Expected {
+  /** mm³, by section integrals of the drawn polygons, raised mark aside */
+  readonly volume: number;
+  /** mm³ that a raised mark may add */
+  readonly mark: number;
+  readonly bounds: readonly [readonly [number, number, number], readonly [number, number, number]];
+}
+
+/** What a part kind says of a design besides its checks. */
+export interface Particulars {
+  readonly hardware: readonly HardwareRow[];
+  readonly cautions: readonly string[];
+  /** what was done to the sizes in the file, in words */
+  readonly applied: string;
+  readonly print?: PrintAdvice;
+  readonly drive?: DriveNumbers;
+}
+
+/** One kind of part, from its sheet to its solid. */
+export interface PartKind<Sheet, Design extends DesignBase> {
+  readonly kind: string;
+  readonly schema: z.ZodType<Sheet>;
+  readonly design: (sheet: Sheet, presets: PresetTexts) => Design;
+  readonly checks: readonly Check<Design>[];
+  readonly particulars: (design: Design) => Particulars;
+  /** bodies to be fused, and what each must measure */
+  readonly bodies: (design: Design) => readonly { readonly recipe: BodyRecipe; readonly expected: Expected }[];
+  /** findings of the mating test, on solids built for it */
+  readonly mate: (design: Design, kernel: Kernel) => readonly Finding[];
+}

@@ -1,0 +1,27 @@
+/** Who puts a correction into the size: the file we write, the slicer, or nobody. */
+export type Compensator = 'file' | 'slicer' | 'none';
+
+/** An offset of a contour as a line over the finished diameter. */
+export interface OffsetLine {
+  /** mm */
+  readonly at_zero: number;
+  /** mm per mm of diameter */
+  readonly per_mm: number;
+}
+
+/** A printer with the settings that a part is printed with. */
+export interface Printer {
+  /** preset name, or `custom` */
+  readonly name: string;
+  readonly nozzle: number;
+  readonly layer: number;
+  readonly lineWidth: number;
+  /** how much smaller than modelled a hole comes out, on the diameter, shrink aside */
+  readonly holeOffset: OffsetLine;
+  /** how much smaller than modelled an outside comes out, on the diameter, shrink aside */
+  readonly outsideOffset: OffsetLine;
+  readonly compensation: { readonly shrink: Compensator; readonly holes: Compensator };
+  /** false where the sheet did not say who compensates */
+  readonly compensationKnown: boolean;
+  readonly chordError: number;
+}

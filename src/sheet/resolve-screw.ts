@@ -1,0 +1,189 @@
+import { parseDesignation } from '../standards/threads/designation.js';
+import { FLANK_ANGLES, type ThreadForm } from '../standards/threads/form.js';
+import { trapezoidalClearance } from '../standards/threads/trapezoidal.js';
+import { pitchDiameterOverWires } from '../standards/three-wire.js';
+import { type Fault, InputError, shown } from '../units/faults.js';
+import { exactly, type Measured, plusMinus, scaled, shifted, widened } from '../units/measured.js';
+import { plain } from '../units/format.js';
+import type { Quantity } from '../units/quantity.js';
+import type { Assumptions } from './assumptions.js';
+import { measured, shared, stated } from './measured-field.js';
+import type { ScrewSheet } from './sections/screw.js';
+
+/** Thread forms a part can be made for; `free` is a trapezoid of any flank angle. */
+export type ScrewForm = ThreadForm | 'free';
+
+/** A screw as a part needs it, from its designation and from what was measured. */
+export interface Screw {
+  /** as the sheet named it, in standard spelling */
+  readonly designation?: string;
+  readonly form: ScrewForm;
+  /** one flank against the normal to the axis */
+  readonly flankAngle: number;
+  readonly major: Measured;
+  readonly pitchDiameter: Measured;
+  readonly minor: Measured;
+  readonly pitch: Measured;
+  readonly starts: number;
+  /** travel per turn: pitch × starts */
+  readonly lead: number;
+  /** lead as it was given or measured, over the pitch; whole when all is well */
+  readonly leadOverPitch: number;
+  readonly hand: 'right' | 'left';
+  /** false where nobody stated the hand */
+  readonly handKnown: boolean;
+  /** the crest reading, kept so that a miscount can be named */
+  readonly crests?: { readonly count: number; readonly length: number };
+}
+
+type Named = ReturnType<typeof parseDesignation>;
+
+/**
+ * Joins designation and readings; a reading replaces the designation's value of the same name.
+ * @throws InputError a designation that cannot be read, values that contradict each other
+ */
+export function resolveScrew(sheet: ScrewSheet, instrument: number, assumptions: Assumptions): Screw {
+  const named = sheet.designation === undefined ? undefined : readDesignation(sheet.designation);
+  requireAgreement(sheet, named);
+  const form = formOf(sheet, named);
+  const flankAngle = sheet.flank_angle ?? named?.flankAngle ?? (form === 'free' ? 15 : FLANK_ANGLES[form]);
+  const pitch = pitchOf(sheet, named, instrument);
+  const major = given(sheet.major, instrument) ?? exactly(named!.major);
+  const turn = turnOf(sheet, named, pitch.likely, assumptions);
+  const pitchDiameter = pitchDiameterOf(sheet, named, { major, pitch, flankAngle, form, instrument, lead: turn.lead }, assumptions);
+  const minor = minorOf(sheet, named, { major, pitch, form, instrument }, assumptions);
+  requireOrder(sheet, { major, pitchDiameter, minor });
+  return {
+    ...(named ? { designation: named.text } : {}),
+    form,
+    flankAngle,
+    major,
+    pitchDiameter,
+    minor,
+    pitch,
+    ...turn,
+    hand: sheet.hand ?? named?.hand ?? 'right',
+    handKnown: sheet.hand !== undefined || named !== undefined,
+    ...(sheet.crests ? { crests: { count: sheet.crests.count, length: sheet.crests.length.value } } : {}),
+  };
+}
+
+function readDesignation(text: string): Named {
+  try {
+    return parseDesignation(text);
+  } catch (error) {
+    if (error instanceof InputError) {
+      throw new InputError(error.faults.map((fault) => ({ ...fault, path: 'screw.designation', value: shown(text) })));
+    }
+    throw error;
+  }
+}
+
+function formOf(sheet: ScrewSheet, named: Named | undefined): ScrewForm {
+  const form = sheet.form ?? named?.form;
+  if (sheet.flank_angle === undefined) return form ?? 'free';
+  return form !== undefined && FLANK_ANGLES[form] === sheet.flank_angle ? form : 'free';
+}
+
+function given(reading: Quantity | undefined, instrument: number): Measured | undefined {
+  return reading && measured(reading, instrument);
+}
+
+function pitchOf(sheet: ScrewSheet, named: Named | undefined, instrument: number): Measured {
+  if (sheet.crests) return shared(sheet.crests.length, sheet.crests.count, instrument);
+  return sheet.pitch ? stated(sheet.pitch) : exactly(named!.pitch);
+}
+
+function turnOf(sheet: ScrewSheet, named: Named | undefined, pitch: number, assumptions: Assumptions) {
+  const lead = sheet.travel ? sheet.travel.length.value / sheet.travel.turns : sheet.lead?.value;
+  const starts = sheet.starts ?? (lead === undefined ? named?.starts : Math.max(1, Math.round(lead / pitch)));
+  const counted = starts ?? assumptions.or<number>(undefined, 'screw.starts', 1, 'not given; one start unless lead, travel or starts say otherwise');
+  return { starts: counted, lead: pitch * counted, leadOverPitch: lead === undefined ? counted : lead / pitch };
+}
+
+interface Known {
+  readonly major: Measured;
+  readonly pitch: Measured;
+  readonly form: ScrewForm;
+  readonly instrument: number;
+}
+
+function pitchDiameterOf(sheet: ScrewSheet, named: Named | undefined, known: Known & { flankAngle: number; lead: number }, assumptions: Assumptions): Measured {
+  const { major, pitch, form, flankAngle, instrument, lead } = known;
+  if (sheet.pitch_diameter) return measured(sheet.pitch_diameter, instrument);
+  if (sheet.wires) {
+    const { wire, over } = sheet.wires;
+    return plusMinus(pitchDiameterOverWires({ flankAngle, pitch: pitch.likely, lead, wire, over: over.value }), over.half ?? instrument);
+  }
+  if (named) {
+    assumptions.note('screw.pitch_diameter', plain(named.pitchDiameter), `basic size of ${named.text}`);
+    return exactly(named.pitchDiameter);
+  }
+  const depth = form === 'metric-v' ? 0.6495 : 0.5;
+  const estimate = widened(shifted(major, -depth * pitch.likely), toothSpread(pitch.likely));
+  assumptions.note('screw.pitch_diameter', plain(estimate.likely), `major − ${depth} × pitch, ± ${plain(toothSpread(pitch.likely), 2)} mm since crest and flank are made apart; three wires would tell`);
+  return estimate;
+}
+
+/**
+ * How far the pitch diameter may be from the one that the crest suggests: about the grade 7 pitch-diameter tolerance
+ * of ISO 2903, which is 0.19 mm at pitch 2 and 0.27 mm at pitch 4 for the diameters met here.
+ */
+function toothSpread(pitch: number): number {
+  return 0.1 + 0.042 * pitch;
+}
+
+function minorOf(sheet: ScrewSheet, named: Named | undefined, { major, pitch, form, instrument }: Known, assumptions: Assumptions): Measured {
+  if (sheet.minor) return measured(sheet.minor, instrument);
+  if (named && !sheet.major && !sheet.pitch && !sheet.crests) {
+    assumptions.note('screw.minor', plain(named.minor), `basic size of ${named.text}`);
+    return exactly(named.minor);
+  }
+  const depth = rootDepth(form, pitch.likely);
+  const root = shifted(major, -depth);
+  assumptions.note('screw.minor', plain(root.likely), 'from the form');
+  return root;
+}
+
+/** Diametral depth of a screw's thread, crest to root, from its form. */
+function rootDepth(form: ScrewForm, pitch: number): number {
+  if (form === 'metric-v') return 1.226869 * pitch;
+  if (form === 'acme') return pitch + (pitch >= 2.54 - 1e-9 ? 0.508 : 0.254);
+  return pitch + 2 * trapezoidalClearance(pitch);
+}
+
+/** Two statements of one thing must say the same: 3 % is what careless reading explains. */
+function requireAgreement(sheet: ScrewSheet, named: Named | undefined): void {
+  const faults: Fault[] = [];
+  const lead = sheet.travel ? sheet.travel.length.value / sheet.travel.turns : sheet.lead?.value;
+  const pitch = sheet.crests ? sheet.crests.length.value / sheet.crests.count : (sheet.pitch?.value ?? named?.pitch);
+  const path = sheet.travel ? 'screw.travel' : 'screw.lead';
+  if (sheet.starts !== undefined && lead !== undefined && pitch !== undefined && apart(lead, sheet.starts * pitch)) {
+    faults.push({ path, value: `${plain(lead)} mm a turn`, allowed: `does not agree with starts ${sheet.starts} × pitch ${plain(pitch)} mm = ${plain(sheet.starts * pitch)} mm` });
+  }
+  if (named && sheet.hand !== undefined && sheet.hand !== named.hand && named.hand === 'left') {
+    faults.push({ path: 'screw.hand', value: sheet.hand, allowed: `does not agree with ${named.text}, which is left-hand` });
+  }
+  if (faults.length > 0) throw new InputError(faults);
+}
+
+function apart(a: number, b: number): boolean {
+  return Math.abs(a / b - 1) > 0.03;
+}
+
+function requireOrder(sheet: ScrewSheet, { major, pitchDiameter, minor }: { major: Measured; pitchDiameter: Measured; minor: Measured }): void {
+  const faults: Fault[] = [];
+  if (minor.likely <= 0) faults.push({ path: 'screw.pitch', value: '', allowed: `is too coarse for a major diameter of ${plain(major.likely)} mm: nothing is left of the core` });
+  else if (minor.likely >= major.likely) {
+    faults.push({ path: 'screw.minor', value: `${plain(minor.likely)} mm`, allowed: `must be below the major diameter, ${plain(major.likely)} mm` });
+  } else if (pitchDiameter.likely >= major.likely || pitchDiameter.likely <= minor.likely) {
+    const path = sheet.wires ? 'screw.wires' : 'screw.pitch_diameter';
+    faults.push({ path, value: `${plain(pitchDiameter.likely)} mm`, allowed: `must lie between minor ${plain(minor.likely)} mm and major ${plain(major.likely)} mm` });
+  }
+  if (faults.length > 0) throw new InputError(faults);
+}
+
+/** The lead as a value with the pitch's uncertainty. */
+export function leadOf(screw: Screw): Measured {
+  return scaled(screw.pitch, screw.starts);
+}

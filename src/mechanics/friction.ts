@@ -1,0 +1,22 @@
+/**
+ * Sliding friction of a nut on a steel screw, as three values instead of one: figures in print differ by a factor
+ * of ten, so each question takes the value that is on its safe side.
+ *
+ * - `low`: new grease and vibration, for "will the axis fall?"
+ * - `nominal`: a run-in nut, for the figures a buyer expects
+ * - `high`: a dry printed nut, for "will the motor turn it?"
+ *
+ * Dry tests of prints on steel gave even more, 0.6 to 1.1.
+ *
+ * @source common-practice
+ */
+export const FRICTION = { low: 0.08, nominal: 0.2, high: 0.5 } as const;
+
+/** One of the three friction values. */
+export type FrictionLevel = keyof typeof FRICTION;
+
+/** The three levels in rising order of friction. */
+export const FRICTION_LEVELS: readonly FrictionLevel[] = ['low', 'nominal', 'high'];
+
+/** Where the friction values come from, as a key of the bibliography. */
+export const FRICTION_SOURCE = 'common-practice';

@@ -47,7 +47,7 @@ export function toothWidth(p: {
  * @returns τ, mean [MPa]; the peak of a rectangle is 1.5 times that
  * @throws InputError  a value is outside its range
  * @source textbook-design: power screws, thread shear
- * @example threadShear({ axialForce: 100, rootDiameter: 8.5, rootWidth: 1.4, engagedLength: 15, pitch: 2, share: 1 }) // 0.3567
+ * @example threadShear({ axialForce: 100, rootDiameter: 8.5, rootWidth: 1.4, engagedLength: 15, pitch: 2, share: 1 }) // 0.3566
  */
 export function threadShear(
   p: Engagement & { readonly axialForce: number; readonly rootDiameter: number; readonly rootWidth: number },

@@ -1,0 +1,66 @@
+import offsetFromPoints from '@jscad/modeling/src/operations/expansions/offsetFromPoints.js';
+import hullPoints2 from '@jscad/modeling/src/operations/hulls/hullPoints2.js';
+import { cosd, sind } from './angles.js';
+import { circleOutline, type Outline } from './outline.js';
+
+/**
+ * Convex hull of outlines: the rubber band around them.
+ *
+ * @param outlines  one or more outlines, together at least three points off one line  [mm]
+ * @returns the hull, counter-clockwise  [mm]
+ * @example hullOutline([[[0, 0], [4, 0], [2, 1], [2, 3]]]) // [[0, 0], [4, 0], [2, 3]]
+ */
+export function hullOutline(outlines: readonly Outline[]): Outline {
+  const distinct = new Map<string, [number, number]>();
+  for (const [x, y] of outlines.flat()) distinct.set(`${x},${y}`, [x + 0, y + 0]);
+  return hullPoints2([...distinct.values()]);
+}
+
+/**
+ * An outline moved outwards (or inwards, with a negative distance) by the same distance everywhere, corners kept sharp.
+ * For outlines whose sides are all longer than the distance.
+ *
+ * @param outline   the outline                          [mm]
+ * @param distance  outwards positive                    [mm]
+ * @returns the moved outline, counter-clockwise         [mm]
+ * @example offsetOutline([[1, 1], [-1, 1], [-1, -1], [1, -1]], 1) // a square of 4 by 4
+ */
+export function offsetOutline(outline: Outline, distance: number): Outline {
+  if (distance === 0) return outline;
+  const points = outline.map(([x, y]): [number, number] => [x, y]);
+  return offsetFromPoints({ delta: distance, corners: 'edge', closed: true }, points);
+}
+
+/** A flange with an ear on either side of its middle. */
+export interface EarsOptions {
+  /** radius of the middle, mm */
+  readonly radius: number;
+  /** radius about each ear's hole, mm */
+  readonly earRadius: number;
+  /** distance of the two ears' centres, mm */
+  readonly spacing: number;
+  /** angle of the first ear from +X, degrees, default 0 */
+  readonly turn?: number;
+  /** sides of each circle, a multiple of 4 */
+  readonly sides: number;
+}
+
+/**
+ * A flange with two ears: the hull of a middle circle and of the two ear circles, all inscribed.
+ *
+ * @param ears  radii and spacing  [mm, degrees]
+ * @returns corners, counter-clockwise  [mm]
+ * @throws InputError  a radius is not above 0
+ * @example earsOutline({ radius: 8, earRadius: 4, spacing: 24, sides: 48 })[0] // a corner; it reaches x = ±16
+ */
+export function earsOutline({ radius, earRadius, spacing, turn = 0, sides }: EarsOptions): Outline {
+  const ear = (angle: number) => {
+    const center = placed(spacing / 2, angle);
+    return circleOutline({ radius: earRadius, sides, center, turn: angle });
+  };
+  return hullOutline([circleOutline({ radius, sides, turn }), ear(turn), ear(turn + 180)]);
+}
+
+function placed(distance: number, angle: number): [number, number] {
+  return [distance * cosd(angle), distance * sind(angle)];
+}

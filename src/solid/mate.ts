@@ -1,0 +1,80 @@
+import { requireNotNegative, requirePositive, requireWhole } from '../units/require.js';
+import type { Kernel, Pose } from './kernel.js';
+import { cylinder, type Shape } from './recipe.js';
+import type { ThreadSweep } from './thread-sweep.js';
+
+/** Common volume up to this counts as none, mm³. A gap gives exactly 0; a crest 0.001 mm too high gives above 0.001. */
+export const NO_COMMON_VOLUME = 1e-6;
+
+/**
+ * The poses of a screw in its nut: centred and pushed either way by 0.9 of half the play, each with its columns
+ * aligned and half a column off. The turned screw is moved along its helix, so it is the same pose on the helix.
+ *
+ *     rise = ± lead / (2·columns), up for a right-hand thread
+ *
+ * @param mate.play     total axial play, c·tan(flank) + a             [mm]  a negative one is taken as 0
+ * @param mate.lead     pitch × starts                                 [mm]  above 0
+ * @param mate.columns  columns of both threads                        [-]
+ * @param mate.hand     right or left
+ * @returns six poses of the screw  [mm, degrees]
+ * @throws InputError  lead or columns is out of its range
+ * @example matePoses({ play: 0.2, lead: 2, columns: 96, hand: 'right' })[1] // { by: [0, 0, 0.09], turn: 0 }
+ */
+export function matePoses(mate: {
+  readonly play: number;
+  readonly lead: number;
+  readonly columns: number;
+  readonly hand: 'right' | 'left';
+}): Pose[] {
+  requirePositive('lead', mate.lead);
+  requireWhole('columns', mate.columns, 4, 10_000);
+  const push = (0.9 * Math.max(0, mate.play)) / 2;
+  const rise = ((mate.hand === 'left' ? -1 : 1) * mate.lead) / (2 * mate.columns);
+  return [
+    { turn: 0, up: 0 },
+    { turn: 180 / mate.columns, up: rise },
+  ].flatMap(({ turn, up }) => [0, push, -push].map((shift): Pose => ({ by: [0, 0, up + shift], turn })));
+}
+
+/** A nut's thread and its screw, drawn apart in the same phase. */
+export interface ThreadMate {
+  /** what the nut cuts away, at finished sizes less their uncertainty; airSide inside */
+  readonly nut: ThreadSweep;
+  /** the screw at its largest; airSide outside, drawn circumscribed */
+  readonly screw: ThreadSweep;
+  /** total axial play, mm */
+  readonly play: number;
+  /** length of nut that is tried, mm; default 4 pitches */
+  readonly length?: number;
+}
+
+/**
+ * Tries a screw in its nut in the six poses of {@link matePoses}.
+ *
+ * @param kernel  the boolean kernel
+ * @param mate    both threads and the play between them  [mm]
+ * @returns the greatest volume in common over all poses, 0 where they never meet  [mm³]
+ * @throws InputError  a thread is out of its range
+ * @example mateThreads(kernel, { nut, screw, play: 0.18 }) // 0
+ */
+export function mateThreads(kernel: Kernel, { nut, screw, play, length = 4 * nut.pitch }: ThreadMate): number {
+  requireNotNegative('length', length);
+  const { nutShape, screwShape } = mateShapes(nut, screw, length);
+  const { pitch, starts, columns, hand } = screw;
+  const poses = matePoses({ play, lead: pitch * starts, columns, hand });
+  return Math.max(...kernel.commonVolumes(nutShape, screwShape, poses));
+}
+
+/** A ring with the nut's thread from z = 0 to `length`, and a screw that stands out at both ends. */
+function mateShapes(nut: ThreadSweep, screw: ThreadSweep, length: number): { nutShape: Shape; screwShape: Shape } {
+  const beyond = nut.pitch / 2;
+  const widest = Math.max(...[...nut.profile, ...screw.profile].map(([, radius]) => radius));
+  const ring = cylinder({ radius: widest + beyond, sides: nut.columns, circumscribed: true, from: 0, to: length });
+  return {
+    nutShape: {
+      kind: 'difference',
+      of: [ring, { kind: 'thread', thread: { ...nut, from: -beyond, to: length + beyond } }],
+    },
+    screwShape: { kind: 'thread', thread: { ...screw, from: -2 * beyond, to: length + 2 * beyond } },
+  };
+}

@@ -1,0 +1,53 @@
+import { fault } from '../units/faults.js';
+import type { Mesh } from './mesh.js';
+import { type Outline, polygonArea } from './outline.js';
+import type { Prism } from './recipe.js';
+
+/** Cuts polygons (outer counter-clockwise, holes clockwise) into triangles over their points, all points kept. */
+export type Triangulate = (polygons: [number, number][][]) => readonly (readonly [number, number, number])[];
+
+/**
+ * The closed mesh of a prism. Both ends take the same triangles, and every outline point is kept, so that ends and
+ * walls share all their edges.
+ *
+ * @param prism        outlines and heights  [mm]
+ * @param triangulate  cuts the end face into triangles
+ * @returns a closed mesh, outward facets  [mm]
+ * @throws InputError  an outline runs clockwise or has fewer than 3 points, or `to` is not above `from`
+ * @example prismMesh({ kind: 'prism', outlines: [[[0, 0], [1, 0], [0, 1]]], from: 0, to: 1 }, () => [[0, 1, 2]]).triangles.length / 3 // 8
+ */
+export function prismMesh({ outlines, from, to }: Prism, triangulate: Triangulate): Mesh {
+  if (!(to > from)) throw fault('to', to, `must be above ${from}`);
+  const loops = outlines.map((outline, i) => loopOf(outline, i > 0));
+  const points = loops.flat();
+  const count = points.length;
+  const positions = new Float64Array(6 * count);
+  for (const [i, [x, y]] of points.entries()) {
+    positions.set([x, y, from], 3 * i);
+    positions.set([x, y, to], 3 * (count + i));
+  }
+  const ends = triangulate(loops);
+  const triangles = new Uint32Array(6 * ends.length + 6 * count);
+  let at = 0;
+  for (const [a, b, c] of ends) {
+    triangles.set([a, c, b, count + a, count + b, count + c], at);
+    at += 6;
+  }
+  let start = 0;
+  for (const loop of loops) {
+    for (let k = 0; k < loop.length; k++) {
+      const [i, j] = [start + k, start + ((k + 1) % loop.length)];
+      triangles.set([i, j, count + j, i, count + j, count + i], at);
+      at += 6;
+    }
+    start += loop.length;
+  }
+  return { positions, triangles };
+}
+
+function loopOf(outline: Outline, hole: boolean): [number, number][] {
+  if (outline.length < 3) throw fault('outlines', outline.length, 'must have at least 3 points');
+  if (!(polygonArea(outline) > 0)) throw fault('outlines', polygonArea(outline), 'must run counter-clockwise');
+  const points = outline.map(([x, y]): [number, number] => [x, y]);
+  return hole ? points.reverse() : points;
+}

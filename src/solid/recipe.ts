@@ -1,0 +1,84 @@
+import type { Mesh, Placement } from './mesh.js';
+import type { Outline } from './outline.js';
+import type { ThreadSweep } from './thread-sweep.js';
+
+/** A flat outline raised from one height to another. */
+export interface Prism {
+  readonly kind: 'prism';
+  /** the outer outline first, holes after it; all counter-clockwise, holes inside and apart, mm */
+  readonly outlines: readonly [Outline, ...Outline[]];
+  /** bottom, mm */
+  readonly from: number;
+  /** top, mm, above `from` */
+  readonly to: number;
+}
+
+/**
+ * A regular polygon that changes its size along the axis: cylinders, cones, chamfers and fillets on round (many
+ * sides), square (4) and hexagonal (6) bodies alike.
+ */
+export interface Lathe {
+  readonly kind: 'lathe';
+  /** corners of the polygon; for a round body a multiple of 4 */
+  readonly sides: number;
+  /** true: the radius reaches the flats (bores, and square and hexagonal bodies by half their width); false: the corners */
+  readonly circumscribed: boolean;
+  /** angle of corner 0 from +X, degrees, default 0; 45 sets a square body's flats along x and y */
+  readonly turn?: number;
+  /**
+   * [radius, z] from bottom to top along the outside, mm. Closed to the axis by flat ends; only the first and the
+   * last radius may be 0.
+   */
+  readonly profile: readonly (readonly [number, number])[];
+}
+
+/** What a solid is made of, as plain data: it can be stored, compared and sent to a worker. */
+export type Shape =
+  | Prism
+  | Lathe
+  | { readonly kind: 'thread'; readonly thread: ThreadSweep }
+  | { readonly kind: 'mesh'; readonly mesh: Mesh }
+  /** all together; they must overlap, never only touch */
+  | { readonly kind: 'union'; readonly of: readonly Shape[] }
+  /** the first less all others; cutters overshoot */
+  | { readonly kind: 'difference'; readonly of: readonly Shape[] }
+  /** what all have in common */
+  | { readonly kind: 'intersection'; readonly of: readonly Shape[] }
+  | ({ readonly kind: 'moved'; readonly shape: Shape } & Placement);
+
+/** One body of a part: its shape before it is fused, and what it is printed from. */
+export interface BodyRecipe {
+  readonly name: string;
+  readonly material: string;
+  readonly shape: Shape;
+}
+
+/**
+ * A cylinder as a lathe.
+ *
+ * @param cylinder.radius         of the circle meant                                [mm]
+ * @param cylinder.sides          corners, a multiple of 4                           [-]
+ * @param cylinder.circumscribed  true for bores, false for outsides
+ * @param cylinder.from           bottom                                             [mm]
+ * @param cylinder.to             top                                                [mm]
+ * @returns the shape
+ * @example cylinder({ radius: 5, sides: 48, circumscribed: false, from: 0, to: 10 }).profile // [[5, 0], [5, 10]]
+ */
+export function cylinder(cylinder: {
+  readonly radius: number;
+  readonly sides: number;
+  readonly circumscribed: boolean;
+  readonly from: number;
+  readonly to: number;
+}): Lathe {
+  const { radius, sides, circumscribed, from, to } = cylinder;
+  return {
+    kind: 'lathe',
+    sides,
+    circumscribed,
+    profile: [
+      [radius, from],
+      [radius, to],
+    ],
+  };
+}

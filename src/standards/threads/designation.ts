@@ -8,7 +8,7 @@ import { threadSizes } from './sizes.js';
 import { readThreadTail, type ThreadTail } from './tail.js';
 import { numberedSize, unifiedSeriesOf } from './unified.js';
 
-/** A thread as its designation gives it; plain data. Lengths in mm, angles in degrees. */
+/** A thread as its designation gives it; plain data. Lengths [mm], angles [deg]. */
 export interface Designation {
   /** normalised, without the tolerance class, such as `Tr8x8(P2)`, `Tr10x2-LH`, `Acme 1/2-10-2start`, `M8` */
   readonly text: string;

@@ -12,11 +12,12 @@ function r40(index: number): number {
 function nearestIndex(value: number): number {
   const guess = Math.round(40 * Math.log10(value / 100));
   const near = [guess - 1, guess, guess + 1];
-  return near.reduce((best, index) => (Math.abs(r40(index) - value) < Math.abs(r40(best) - value) ? index : best));
+  const distance = (index: number) => Math.abs(Math.log(r40(index) / value));
+  return near.reduce((best, index) => (distance(index) < distance(best) ? index : best));
 }
 
 /**
- * The nearest number of the series R40, to which thread tolerances are rounded, moved by whole steps.
+ * The nearest number by ratio of the series R40, to which thread tolerances are rounded, moved by whole steps.
  * Four steps are one grade: a ratio of 1.25.
  *
  * @param value a tolerance                                   [µm]  > 0

@@ -1,3 +1,4 @@
+import { rounded } from '../units/format.js';
 import { requirePositive } from '../units/require.js';
 
 /** Share of a full step within which a height counts as whole. */
@@ -110,6 +111,5 @@ function isWhole(steps: number): boolean {
 
 /** Drops what binary fractions add: 3 × 0.04 is 0.12. */
 function tidy(value: number): number {
-  const rounded = Math.round(value * 1e9) / 1e9;
-  return rounded === 0 ? 0 : rounded;
+  return rounded(value, 9);
 }

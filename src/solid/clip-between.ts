@@ -32,11 +32,11 @@ export function clipBetween(surface: Mesh, from: number, to: number): Mesh {
 
 /** Keeps the part of a polygon on the far side of a plane; a cut edge gets one corner, whichever facet asks first. */
 function cutter(points: number[], plane: number, side: 1 | -1): (polygon: readonly number[]) => readonly number[] {
-  const cuts = new Map<string, number>();
+  const cuts = new Map<number, number>();
   const height = (corner: number) => side * (points[3 * corner + 2]! - plane);
   const cut = (a: number, b: number): number => {
     const [low, high] = a < b ? [a, b] : [b, a];
-    const key = `${low},${high}`;
+    const key = low * 2 ** 26 + high;
     const known = cuts.get(key);
     if (known !== undefined) return known;
     const share = height(low) / (height(low) - height(high));

@@ -51,6 +51,7 @@ export async function createKernel(): Promise<Kernel> {
 interface Solid {
   transform(matrix: number[]): Solid;
   intersect(other: Solid): Solid;
+  subtract(other: Solid): Solid;
   volume(): number;
   status(): string;
   getMesh(): { numProp: number; vertProperties: Float32Array; triVerts: Uint32Array };
@@ -83,7 +84,7 @@ function inScope<T>(module: SolidModule, work: (build: Build, keep: Keep) => T):
   const build: Build = (shape) => {
     const known = built.get(shape);
     if (known !== undefined) return known;
-    const solid = keep(evaluate(module, shape, build));
+    const solid = keep(evaluate(module, shape, build, keep));
     built.set(shape, solid);
     return solid;
   };
@@ -94,7 +95,7 @@ function inScope<T>(module: SolidModule, work: (build: Build, keep: Keep) => T):
   }
 }
 
-function evaluate(module: SolidModule, shape: Shape, build: Build): Solid {
+function evaluate(module: SolidModule, shape: Shape, build: Build, keep: Keep): Solid {
   switch (shape.kind) {
     case 'prism':
       return solidOf(
@@ -111,9 +112,28 @@ function evaluate(module: SolidModule, shape: Shape, build: Build): Solid {
       return build(shape.shape).transform(columnMajor(shape));
     default: {
       if (shape.of.length === 0) throw fault('of', shape.kind, 'must name at least one shape');
+      if (shape.kind === 'difference') return difference(module, shape.of, build, keep);
       return module.Manifold[shape.kind](shape.of.map(build));
     }
   }
+}
+
+/**
+ * The first shape less the others: the light cutters at once, then each thread by itself. (All at once would first
+ * unite the cutters, where threads and openings overlap: three times the work.)
+ */
+function difference(module: SolidModule, of: readonly Shape[], build: Build, keep: Keep): Solid {
+  const light = of.filter((shape, i) => i === 0 || !isHeavy(shape));
+  let rest = module.Manifold.difference(light.map(build));
+  for (const shape of of.filter((shape, i) => i > 0 && isHeavy(shape))) {
+    keep(rest);
+    rest = rest.subtract(build(shape));
+  }
+  return rest;
+}
+
+function isHeavy(shape: Shape): boolean {
+  return shape.kind === 'thread' || (shape.kind === 'moved' && isHeavy(shape.shape));
 }
 
 function solidOf(module: SolidModule, { positions, triangles }: Mesh): Solid {

@@ -44,7 +44,7 @@ export interface ThreadMate {
   readonly screw: ThreadSweep;
   /** total axial play, mm */
   readonly play: number;
-  /** length of nut that is tried, mm; default 4 pitches */
+  /** length of nut that is tried, mm; default 2 pitches. A full turn of one pitch already holds every relation of the two */
   readonly length?: number;
 }
 
@@ -57,7 +57,7 @@ export interface ThreadMate {
  * @throws InputError  a thread is out of its range
  * @example mateThreads(kernel, { nut, screw, play: 0.18 }) // 0
  */
-export function mateThreads(kernel: Kernel, { nut, screw, play, length = 4 * nut.pitch }: ThreadMate): number {
+export function mateThreads(kernel: Kernel, { nut, screw, play, length = 2 * nut.pitch }: ThreadMate): number {
   requireNotNegative('length', length);
   const { nutShape, screwShape } = mateShapes(nut, screw, length);
   const { pitch, starts, columns, hand } = screw;

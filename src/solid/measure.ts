@@ -1,5 +1,6 @@
+import { type EdgeTable, listEdges } from './edge-table.js';
 import type { Mesh } from './mesh.js';
-import { joinCorners, scatter } from './vertex-table.js';
+import { joinCorners } from './vertex-table.js';
 
 /** What a mesh is, read from its facets alone. */
 export interface MeshMeasures {
@@ -27,58 +28,50 @@ export interface MeshMeasures {
  * @example measureMesh(cube).openEdges // 0
  */
 export function measureMesh(mesh: Mesh): MeshMeasures {
-  const { joined, count } = joinCorners(mesh.positions);
-  const corners = mesh.triangles.map((corner) => joined[corner]!);
-  return { facets: corners.length / 3, ...edgesOf(corners, count), ...sizesOf(mesh) };
+  const { joined } = joinCorners(mesh.positions);
+  const corners = new Uint32Array(mesh.triangles.length);
+  for (let i = 0; i < corners.length; i++) corners[i] = joined[mesh.triangles[i]!]!;
+  const edges = listEdges(corners);
+  return {
+    facets: corners.length / 3,
+    openEdges: openEdgesOf(edges),
+    repeatedVertexFacets: repeatedVertexFacetsOf(corners),
+    shells: shellsOf(edges),
+    ...sizesOf(mesh),
+  };
 }
 
-function edgesOf(corners: Uint32Array, count: number) {
-  const facets = corners.length / 3;
-  let size = 16;
-  while (size < 3 * corners.length) size *= 2;
-  const slots = new Int32Array(size).fill(-1);
-  const uses = new Uint8Array(2 * corners.length);
-  const owners = new Uint32Array(corners.length);
-  const parents = Uint32Array.from({ length: facets }, (_, i) => i);
-  const lows = new Uint32Array(corners.length);
-  const highs = new Uint32Array(corners.length);
-  let edges = 0;
-  let repeatedVertexFacets = 0;
-  for (let facet = 0; facet < facets; facet++) {
-    const at = 3 * facet;
-    if (corners[at] === corners[at + 1] || corners[at + 1] === corners[at + 2] || corners[at] === corners[at + 2]) {
-      repeatedVertexFacets++;
-    }
-    for (let side = 0; side < 3; side++) {
-      const a = corners[at + side]!;
-      const b = corners[at + ((side + 1) % 3)]!;
-      const [low, high] = a < b ? [a, b] : [b, a];
-      let slot = scatter(low * count + high) & (size - 1);
-      while (slots[slot]! >= 0 && (lows[slots[slot]!] !== low || highs[slots[slot]!] !== high)) {
-        slot = (slot + 1) & (size - 1);
-      }
-      let edge = slots[slot]!;
-      if (edge < 0) {
-        edge = edges++;
-        slots[slot] = edge;
-        lows[edge] = low;
-        highs[edge] = high;
-        owners[edge] = facet;
-      } else join(parents, owners[edge]!, facet);
-      const use = 2 * edge + (a < b ? 0 : 1);
-      uses[use] = Math.min(255, uses[use]! + 1);
+function openEdgesOf({ count, uses }: EdgeTable): number {
+  let open = 0;
+  for (let edge = 0; edge < count; edge++) if (uses[2 * edge] !== 1 || uses[2 * edge + 1] !== 1) open++;
+  return open;
+}
+
+function repeatedVertexFacetsOf(corners: Uint32Array): number {
+  let repeated = 0;
+  for (let i = 0; i < corners.length; i += 3) {
+    const [a, b, c] = [corners[i], corners[i + 1], corners[i + 2]];
+    if (a === b || b === c || a === c) repeated++;
+  }
+  return repeated;
+}
+
+function shellsOf({ count, edgeOf }: EdgeTable): number {
+  const parents = new Uint32Array(edgeOf.length / 3);
+  for (let facet = 0; facet < parents.length; facet++) parents[facet] = facet;
+  const owners = new Int32Array(count).fill(-1);
+  let shells = parents.length;
+  for (let side = 0; side < edgeOf.length; side++) {
+    const facet = Math.trunc(side / 3);
+    const owner = owners[edgeOf[side]!]!;
+    if (owner < 0) owners[edgeOf[side]!] = facet;
+    else {
+      const [a, b] = [root(parents, owner), root(parents, facet)];
+      if (a !== b) shells--;
+      parents[Math.max(a, b)] = Math.min(a, b);
     }
   }
-  let openEdges = 0;
-  for (let edge = 0; edge < edges; edge++) if (uses[2 * edge] !== 1 || uses[2 * edge + 1] !== 1) openEdges++;
-  let shells = 0;
-  for (let facet = 0; facet < facets; facet++) if (parents[facet] === facet) shells++;
-  return { openEdges, repeatedVertexFacets, shells };
-}
-
-function join(parents: Uint32Array, a: number, b: number): void {
-  const [low, high] = [root(parents, a), root(parents, b)].sort((x, y) => x - y) as [number, number];
-  parents[high] = low;
+  return shells;
 }
 
 function root(parents: Uint32Array, facet: number): number {

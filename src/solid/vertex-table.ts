@@ -2,9 +2,13 @@
  * Joins corners by their exact float32 bits.
  *
  * @param positions  [x0,y0,z0, …]  [mm]; rounded to float32 here
- * @returns for each corner the number of its joined corner, counted from 0 in order of first use, and their count
+ * @returns for each corner the number of its joined corner, counted from 0 in order of first use; and the first corner of
+ *   each number
  */
-export function joinCorners(positions: ArrayLike<number>): { readonly joined: Uint32Array; readonly count: number } {
+export function joinCorners(positions: ArrayLike<number>): {
+  readonly joined: Uint32Array;
+  readonly firsts: Uint32Array;
+} {
   const corners = positions.length / 3;
   const bits = new Int32Array(Float32Array.from(positions).buffer);
   let size = 16;
@@ -32,7 +36,7 @@ export function joinCorners(positions: ArrayLike<number>): { readonly joined: Ui
       slot = (slot + 1) & (size - 1);
     }
   }
-  return { joined, count };
+  return { joined, firsts: firsts.slice(0, count) };
 }
 
 /** Mixes the high bits of a number into its low ones. */

@@ -1,5 +1,5 @@
+import type { DriveNumbers } from '../drive/numbers.js';
 import type { Finding, Verdict } from '../fit/check.js';
-import type { DriveNumbers } from '../drive/drive-numbers.js';
 import type { HardwareRow, PrintAdvice, Sizes } from '../parts/part-kind.js';
 import type { Assumption } from '../sheet/assumptions.js';
 

@@ -1,0 +1,25 @@
+import type { Argv, Options } from 'yargs';
+import type { Io } from './io.js';
+
+/** Sets a command's work going; its number is the exit code. */
+export type Start = (work: () => Promise<number>) => void;
+
+/** A command of the command line: a file under commands/ exports one, and commands/index.ts lists it. */
+export interface Command {
+  readonly name: string;
+  /** its options by name, for suggestions */
+  readonly options: Readonly<Record<string, Options>>;
+  /** declares itself to the parser; heavy modules are imported inside the work */
+  readonly add: (cli: Argv, io: Io, start: Start) => Argv;
+}
+
+/** Options that several commands share. */
+export const SHARED = {
+  json: { type: 'boolean', describe: 'print the result as JSON' },
+  accept: {
+    type: 'string',
+    array: true,
+    requiresArg: true,
+    describe: 'let one failed check pass: CHECK=REASON',
+  },
+} as const satisfies Readonly<Record<string, Options>>;

@@ -1,0 +1,36 @@
+import type { Options } from 'yargs';
+import { type Command, SHARED } from '../command.js';
+import { parseAccept } from '../parse-accept.js';
+
+const OPTIONS = { accept: SHARED.accept, json: SHARED.json } as const satisfies Record<string, Options>;
+
+export const checkCommand: Command = {
+  name: 'check',
+  options: OPTIONS,
+  add: (cli, io, start) =>
+    cli.command(
+      'check <sheets..>',
+      'show the fit report of each sheet; nothing is written',
+      (call) =>
+        call
+          .positional('sheets', {
+            type: 'string',
+            array: true,
+            demandOption: true,
+            describe: 'part sheets; - is stdin',
+          })
+          .options(OPTIONS)
+          .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
+          .example('leadwright check my-nut.yaml', 'sizes, checks and drive numbers'),
+      ({ sheets, accept, json }) =>
+        start(async () => {
+          const acceptances = parseAccept(accept);
+          const [{ checkSheets }, { showResults }] = await Promise.all([
+            import('../../work/check-sheets.js'),
+            import('../show-results.js'),
+          ]);
+          const results = await checkSheets(sheets, io, { accept: acceptances });
+          return showResults(results, io, { json: json === true, writes: false });
+        }),
+    ),
+};

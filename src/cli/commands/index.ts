@@ -1,0 +1,7 @@
+import type { Command } from '../command.js';
+import { checkCommand } from './check.js';
+import { makeCommand } from './make.js';
+import { newCommand } from './new.js';
+
+/** Every command, in the order of the help. */
+export const COMMANDS: readonly Command[] = [makeCommand, checkCommand, newCommand];

@@ -1,0 +1,43 @@
+import type { Options } from 'yargs';
+import { type Command, SHARED } from '../command.js';
+import { parseAccept } from '../parse-accept.js';
+import { requireFormats } from '../require-formats.js';
+
+const OPTIONS = {
+  out: { type: 'string', default: 'out', requiresArg: true, describe: 'folder in which each part gets its own' },
+  accept: SHARED.accept,
+  formats: { type: 'string', default: 'stl', requiresArg: true, describe: 'files to write, set apart by commas: stl' },
+  json: SHARED.json,
+} as const satisfies Record<string, Options>;
+
+export const makeCommand: Command = {
+  name: 'make',
+  options: OPTIONS,
+  add: (cli, io, start) =>
+    cli.command(
+      'make <sheets..>',
+      'check, model, verify and write a part from each sheet',
+      (call) =>
+        call
+          .positional('sheets', {
+            type: 'string',
+            array: true,
+            demandOption: true,
+            describe: 'part sheets; - is stdin',
+          })
+          .options(OPTIONS)
+          .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
+          .example('leadwright make my-nut.yaml', 'writes out/my-nut/'),
+      ({ sheets, out, accept, formats, json }) =>
+        start(async () => {
+          requireFormats(formats);
+          const acceptances = parseAccept(accept);
+          const [{ makeSheets }, { showResults }] = await Promise.all([
+            import('../../work/make-sheets.js'),
+            import('../show-results.js'),
+          ]);
+          const results = await makeSheets(sheets, io, { out, accept: acceptances });
+          return showResults(results, io, { json: json === true, writes: true });
+        }),
+    ),
+};

@@ -1,0 +1,17 @@
+#!/usr/bin/env node
+import { run } from './run.js';
+
+// a reader that went away early, such as head, is no fault
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit();
+});
+
+process.exitCode = await run(process.argv.slice(2), {
+  stdout: process.stdout,
+  stderr: process.stderr,
+  stdin: () => process.stdin,
+  cwd: process.cwd(),
+  env: process.env,
+  isTty: process.stdout.isTTY === true,
+});

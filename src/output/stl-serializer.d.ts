@@ -1,0 +1,16 @@
+// The binary writer of @jscad/stl-serializer, taken by file, so that the mesh goes through it unchanged.
+
+declare module '@jscad/stl-serializer/CSGToStlb.js' {
+  interface Polygon {
+    vertices: [number, number, number][];
+  }
+  interface Solid {
+    polygons: Polygon[];
+    transforms: number[];
+  }
+  interface Options {
+    statusCallback?: (state: { progress: number }) => void;
+  }
+  /** header, facet count, and 50 bytes a facet */
+  export function serializeBinary(objects: Solid[], options: Options): ArrayBuffer[];
+}

@@ -1,0 +1,67 @@
+import { type Acceptance, accept, GRAVE_CHECKS } from '../fit/accept.js';
+import type { Finding } from '../fit/check.js';
+import { worst } from '../fit/run-checks.js';
+import type { BodyRow, Report } from '../output/report.js';
+import type { Design } from './design.js';
+import { kindOfDesign } from './find-kind.js';
+import { KINDS } from './kinds.js';
+import type { KnownKind } from './known-kind.js';
+import { checkIds, requireAcceptable } from './require-acceptable.js';
+import { resolveLimits } from './resolve-limits.js';
+
+/** How a design is judged. */
+export interface CheckOptions {
+  /** failed checks that are accepted, each with its reason */
+  readonly accept?: readonly Acceptance[];
+  /** part kinds, in place of those that ship */
+  readonly kinds?: readonly KnownKind[];
+}
+
+/**
+ * Judges a design by all checks that need no solid.
+ *
+ * @param design what `design` gave
+ * @param options accepted checks
+ * @returns the report, its `bodies` empty
+ * @throws InputError a check that cannot be accepted, or is not known
+ */
+export function check(design: Design, { accept: accepted = [], kinds = KINDS }: CheckOptions = {}): Report {
+  const kind = kindOfDesign(kinds, design);
+  requireAcceptable(accepted, kinds);
+  const findings = kind.runChecks(design, resolveLimits(design.limits, kind, design));
+  return assembleReport(design, kind, accept(findings, accepted, checkIds(kinds)), []);
+}
+
+/** Puts findings and bodies together with what the kind says of the design. */
+export function assembleReport(
+  design: Design,
+  kind: KnownKind,
+  findings: readonly Finding[],
+  bodies: readonly BodyRow[],
+): Report {
+  const { hardware, cautions, applied, print, drive } = kind.particulars(design);
+  return {
+    leadwright: 1,
+    part: design.part,
+    name: design.name,
+    verdict: worst(findings),
+    accepted: acceptedRows(findings),
+    checks: findings,
+    dimensions: design.dimensions,
+    ...(drive ? { drive } : {}),
+    ...(print ? { print } : {}),
+    applied,
+    bodies,
+    hardware,
+    assumptions: design.assumptions,
+    cautions,
+  };
+}
+
+function acceptedRows(findings: readonly Finding[]): Report['accepted'] {
+  const rows = findings.flatMap(({ id, accepted }) =>
+    accepted === undefined ? [] : [{ check: id, reason: accepted }],
+  );
+  const isGrave = (row: { readonly check: string }) => GRAVE_CHECKS.includes(row.check);
+  return [...rows.filter(isGrave), ...rows.filter((row) => !isGrave(row))];
+}

@@ -1,0 +1,36 @@
+import type { DesignBase } from '../parts/part-kind.js';
+import { SHIPPED } from '../presets/shipped.js';
+import type { PresetTexts } from '../presets/texts.js';
+import { KINDS } from './kinds.js';
+import type { KnownKind } from './known-kind.js';
+import { locating } from './locate-faults.js';
+import { readSheet } from './read-sheet.js';
+import { resolveLimits } from './resolve-limits.js';
+
+/** A part with all its sizes worked out; plain data. */
+export type Design = DesignBase;
+
+/** What a sheet is read with. */
+export interface DesignOptions {
+  /** preset files by path, in place of those that ship */
+  readonly presets?: PresetTexts;
+  /** part kinds, in place of those that ship */
+  readonly kinds?: readonly KnownKind[];
+}
+
+/**
+ * Works out all sizes of a part from its sheet.
+ *
+ * @param sheet a sheet's text (YAML), or the same as a plain object
+ * @param options presets and part kinds, where not those that ship
+ * @returns the design, plain data
+ * @throws InputError every mistake of the sheet at once, each with its line and column where the sheet is a text
+ */
+export function design(sheet: string | object, { presets = SHIPPED, kinds = KINDS }: DesignOptions = {}): Design {
+  const read = readSheet(sheet, kinds);
+  return locating(read.locate, () => {
+    const made = read.sheet.design(presets);
+    resolveLimits(made.limits, read.kind, made);
+    return made;
+  });
+}

@@ -1,0 +1,56 @@
+import type { z } from 'zod';
+import type { Check, Finding } from '../fit/check.js';
+import { type LimitChanges, runChecks } from '../fit/run-checks.js';
+import type { DesignBase, Expected, Particulars, PartKind } from '../parts/part-kind.js';
+import type { PresetTexts } from '../presets/texts.js';
+import { validate } from '../sheet/validate.js';
+import type { Kernel } from '../solid/kernel.js';
+import type { BodyRecipe } from '../solid/recipe.js';
+import type { Locate } from './locate-faults.js';
+
+/** What a check is about, without how it looks at a design. */
+export type CheckFacts = Omit<Check<never>, 'run'>;
+
+/** A sheet that its kind has accepted, ready to be worked out. */
+export interface KnownSheet {
+  readonly design: (presets: PresetTexts) => DesignBase;
+}
+
+/** A part kind whose sheet and design types stay inside, so that kinds can stand in one list. */
+export interface KnownKind {
+  readonly kind: string;
+  readonly schema: z.ZodType;
+  readonly checks: readonly CheckFacts[];
+  /** @throws InputError every mistake of the sheet at once */
+  readonly read: (value: unknown, locate: Locate) => KnownSheet;
+  readonly runChecks: (design: DesignBase, changes: LimitChanges) => Finding[];
+  readonly particulars: (design: DesignBase) => Particulars;
+  readonly bodies: (design: DesignBase) => readonly { readonly recipe: BodyRecipe; readonly expected: Expected }[];
+  readonly mate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
+}
+
+/** Closes a part kind over its types. */
+export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet, Design>): KnownKind {
+  const own = (design: DesignBase): Design => {
+    if (!isOf(kind, design)) throw new TypeError(`a ${design.part} design was handed to the ${kind.kind} kind`);
+    return design;
+  };
+  return {
+    kind: kind.kind,
+    schema: kind.schema,
+    checks: kind.checks,
+    read: (value, locate) => {
+      const sheet = validate(kind.schema, value, locate);
+      return { design: (presets) => kind.design(sheet, presets) };
+    },
+    runChecks: (design, changes) => runChecks(kind.checks, own(design), changes),
+    particulars: (design) => kind.particulars(own(design)),
+    bodies: (design) => kind.bodies(own(design)),
+    mate: (design, kernel) => kind.mate(own(design), kernel),
+  };
+}
+
+/** A design says which kind made it. */
+function isOf<Sheet, Design extends DesignBase>(kind: PartKind<Sheet, Design>, design: DesignBase): design is Design {
+  return design.part === kind.kind;
+}

@@ -1,0 +1,46 @@
+import { nearest } from '../sheet/nearest.js';
+import { readYaml } from '../sheet/read-yaml.js';
+import { type Fault, InputError, shown } from '../units/faults.js';
+import { findKind } from './find-kind.js';
+import type { KnownKind, KnownSheet } from './known-kind.js';
+import { type Locate, locating } from './locate-faults.js';
+
+/** A sheet with the kind it is for, and where its fields stand. */
+export interface ReadSheet {
+  readonly kind: KnownKind;
+  readonly sheet: KnownSheet;
+  readonly locate: Locate;
+}
+
+/**
+ * Reads a sheet, as text or as a plain object, with the schema of the kind it names.
+ * @throws InputError every mistake at once, located where the sheet is a text
+ */
+export function readSheet(sheet: string | object, kinds: readonly KnownKind[]): ReadSheet {
+  const { value, locate } = typeof sheet === 'string' ? readYaml(sheet) : { value: sheet, locate: () => undefined };
+  const kind = locating(locate, () => kindOf(value, kinds));
+  return { kind, sheet: kind.read(value, locate), locate };
+}
+
+function kindOf(value: unknown, kinds: readonly KnownKind[]): KnownKind {
+  const names = kinds.map(({ kind }) => kind);
+  const choice = `must be one of ${names.join(', ')}`;
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    throw refused({
+      path: '',
+      value: shown(value),
+      allowed: `must be a map of fields that begins with part: ${names[0]}`,
+    });
+  }
+  if (!('part' in value) || value.part === null)
+    throw refused({ path: 'part', value: '', allowed: `is missing; ${choice}` });
+  const { part } = value;
+  const known = findKind(kinds, part);
+  if (known) return known;
+  const near = typeof part === 'string' ? nearest(part, names) : undefined;
+  throw refused({ path: 'part', value: shown(part), allowed: near ? `${choice}; did you mean ${near}?` : choice });
+}
+
+function refused(fault: Fault): InputError {
+  return new InputError([fault]);
+}

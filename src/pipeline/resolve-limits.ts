@@ -1,0 +1,106 @@
+import { SOLID_GROUP } from '../fit/accept.js';
+import type { Bounds, Finding } from '../fit/check.js';
+import type { LimitChanges } from '../fit/run-checks.js';
+import type { DesignBase } from '../parts/part-kind.js';
+import { nearest } from '../sheet/nearest.js';
+import type { LimitsSheet } from '../sheet/sections/limits.js';
+import { type Fault, InputError, shown } from '../units/faults.js';
+import { parseQuantity } from '../units/quantity.js';
+import type { Dimension } from '../units/unit-table.js';
+import type { CheckFacts, KnownKind } from './known-kind.js';
+
+type Side = 'min' | 'max';
+
+/**
+ * Turns the limits that a sheet changes into bounds in the units of their checks.
+ *
+ * @param limits bounds by check id, as numbers or quantities
+ * @param kind the part kind, which knows the checks
+ * @param design the design, whose findings show which bounds a check has
+ * @throws InputError an unknown check, one without that bound or of the solid, or a bound of the wrong unit
+ */
+export function resolveLimits(limits: LimitsSheet, kind: KnownKind, design: DesignBase): LimitChanges {
+  const ids = Object.keys(limits);
+  if (ids.length === 0) return {};
+  const findings = kind.runChecks(design, {});
+  const faults: Fault[] = [];
+  const changes = ids.map((id): [string, Bounds] => {
+    const check = kind.checks.find((known) => known.id === id);
+    const wrong = check ? unchangeable(check, findings) : unknownCheck(id, kind);
+    if (!check || wrong !== undefined) faults.push({ path: `limits.${id}`, value: '', allowed: wrong ?? '' });
+    return [id, check && wrong === undefined ? boundsOf(limits[id] ?? {}, check, findings, faults) : {}];
+  });
+  if (faults.length > 0) throw new InputError(faults);
+  return Object.fromEntries(changes);
+}
+
+function unknownCheck(id: string, kind: KnownKind): string {
+  const ids = kind.checks.map((check) => check.id);
+  const near = nearest(id, ids);
+  return near ? `unknown check; did you mean ${near}?` : `unknown check; known: ${ids.join(', ')}`;
+}
+
+function unchangeable(check: CheckFacts, findings: readonly Finding[]): string | undefined {
+  if (check.group === SOLID_GROUP) return 'a check of the solid cannot be changed';
+  const found = findings.find(({ id }) => id === check.id);
+  const isFixed = !check.limits && found && found.limit === null && found.value !== null;
+  return isFixed ? 'this check has no limit to change' : undefined;
+}
+
+/** A plain value stands on both sides and moves the bound that the check has; a bound by name must exist. */
+function boundsOf(
+  given: LimitsSheet[string],
+  check: CheckFacts,
+  findings: readonly Finding[],
+  faults: Fault[],
+): Bounds {
+  const own = check.limits?.pass ?? findings.find(({ id }) => id === check.id)?.limit ?? undefined;
+  const isPlain = given.min !== undefined && given.min === given.max;
+  const read = (side: Side): Partial<Record<Side, number>> => {
+    const bound = given[side];
+    if (bound === undefined) return {};
+    const path = isPlain ? `limits.${check.id}` : `limits.${check.id}.${side}`;
+    const refuse = (allowed: string) => {
+      if (!faults.some((known) => known.path === path)) faults.push({ path, value: shown(bound), allowed });
+      return {};
+    };
+    if (!isPlain && own && own[side] === undefined)
+      return refuse(`this check has no ${side}, only a ${side === 'min' ? 'max' : 'min'}`);
+    const value = inUnit(bound, check.unit);
+    return typeof value === 'number' ? { [side]: value } : refuse(value.allowed);
+  };
+  const bounds: Bounds = { ...read('min'), ...read('max') };
+  if (bounds.min !== undefined && bounds.max !== undefined && bounds.min > bounds.max) {
+    faults.push({
+      path: `limits.${check.id}`,
+      value: `${bounds.min} to ${bounds.max}`,
+      allowed: 'min must not be above max',
+    });
+  }
+  return bounds;
+}
+
+const DIMENSION_OF_UNIT: Readonly<Record<string, Dimension>> = {
+  mm: 'length',
+  deg: 'angle',
+  '°': 'angle',
+  N: 'force',
+  N·mm: 'torque',
+  'mm/s': 'speed',
+  '%': 'ratio',
+  '°C': 'temperature',
+  MPa: 'stress',
+  'MPa·m/s': 'pressure-velocity',
+};
+
+function inUnit(bound: string | number, unit: string): number | { readonly allowed: string } {
+  const dimension = DIMENSION_OF_UNIT[unit];
+  if (dimension === undefined || (unit === '%' && typeof bound === 'number')) {
+    const isNumber = typeof bound === 'number' && Number.isFinite(bound);
+    return isNumber ? bound : { allowed: `must be a plain number${unit === '' ? '' : ` in ${unit}`}` };
+  }
+  const parsed = parseQuantity(bound, dimension);
+  if (!parsed.ok) return { allowed: parsed.allowed };
+  if (parsed.quantity.half !== undefined) return { allowed: 'takes no ± here' };
+  return unit === '%' ? parsed.quantity.value * 100 : parsed.quantity.value;
+}

@@ -1,0 +1,99 @@
+import { SOLID_GROUP } from '../fit/accept.js';
+import { type Finding, hard, valued } from '../fit/check.js';
+import { finding } from '../fit/run-checks.js';
+import { readStl } from '../output/read-stl.js';
+import type { Expected } from '../parts/part-kind.js';
+import { type MeshMeasures, measureMesh } from '../solid/measure.js';
+import { plain } from '../units/format.js';
+import { exactly } from '../units/measured.js';
+
+/** A file with what it must measure. */
+export interface WrittenBody {
+  readonly file: string;
+  readonly bytes: Uint8Array;
+  readonly expected: Expected;
+}
+
+/** A file with what it measures. */
+export interface MeasuredBody extends WrittenBody {
+  readonly measures: MeshMeasures;
+}
+
+/** Facets smaller than this are dropped by some slicers  [mm²]. */
+const LEAST_AREA = 1e-9;
+const ABOUT = { group: SOLID_GROUP, moves: 'nothing in the sheet: please report it', source: 'quality of a solid' };
+
+/** Reads a file back from the bytes that will be written. */
+export function readBack(body: WrittenBody): MeasuredBody {
+  return { ...body, measures: measureMesh(readStl(body.bytes)) };
+}
+
+/**
+ * Judges files by their bytes: closed and in one piece, of the right volume, within the printed bounds.
+ *
+ * @param bodies files as they were read back, with what each must measure
+ * @returns one finding a check, over the worst of the bodies
+ */
+export function verify(bodies: readonly MeasuredBody[]): Finding[] {
+  return [closed(bodies), volume(bodies), bounds(bodies)];
+}
+
+function closed(bodies: readonly MeasuredBody[]): Finding {
+  const { value, body } = worstOf(bodies, ({ measures }) => defects(measures));
+  const { facets, openEdges, repeatedVertexFacets, leastFacetArea, shells } = body.measures;
+  const counts = [
+    `${openEdges} open edges`,
+    `${repeatedVertexFacets} facets with a repeated corner`,
+    `${leastFacetArea < LEAST_AREA ? 'facets without area' : 'no facet without area'}`,
+    `${shells} ${shells === 1 ? 'shell' : 'shells'}`,
+  ];
+  const message =
+    value === 0 ? `closed and in one piece: ${facets} facets in ${body.file}` : `${body.file}: ${counts.join(', ')}`;
+  const about = { ...ABOUT, id: 'solid-closed', title: 'Solid closed', unit: '', limits: hard({ max: 0 }) };
+  return finding(about, valued(exactly(value), message));
+}
+
+/** How many things are wrong with a surface; 0 for a closed solid in one piece. */
+export function defects({ openEdges, repeatedVertexFacets, leastFacetArea, shells }: MeshMeasures): number {
+  return openEdges + repeatedVertexFacets + (leastFacetArea < LEAST_AREA ? 1 : 0) + Math.abs(shells - 1);
+}
+
+function volume(bodies: readonly MeasuredBody[]): Finding {
+  const { value, body } = worstOf(bodies, volumeError);
+  const wanted = body.expected.volume;
+  const message = `${body.file} holds ${plain(body.measures.volume, 1)} mm³, ${plain(wanted, 1)} mm³ were worked out`;
+  const about = { ...ABOUT, id: 'solid-volume', title: 'Volume of the solid', unit: '', limits: hard({ max: 0.001 }) };
+  return finding(about, valued(exactly(value), message));
+}
+
+/** Relative distance from the worked-out volume, which a raised mark may exceed by its own. */
+function volumeError({ measures, expected }: MeasuredBody): number {
+  const over = measures.volume - expected.volume;
+  return Math.max(-over, over - expected.mark, 0) / expected.volume;
+}
+
+function bounds(bodies: readonly MeasuredBody[]): Finding {
+  const { value, body } = worstOf(bodies, boundsError);
+  const message = `${body.file} keeps its printed outer sizes to ${plain(value, 4)} mm`;
+  const about = {
+    ...ABOUT,
+    id: 'solid-bounds',
+    title: 'Outer sizes of the solid',
+    unit: 'mm',
+    limits: hard({ max: 0.005 }),
+  };
+  return finding(about, valued(exactly(value), message));
+}
+
+function boundsError({ measures, expected }: MeasuredBody): number {
+  const is = measures.bounds.flat();
+  const wanted = expected.bounds.flat();
+  return Math.max(...is.map((value, i) => Math.abs(value - wanted[i]!)));
+}
+
+function worstOf(bodies: readonly MeasuredBody[], measure: (body: MeasuredBody) => number) {
+  const rows = bodies.map((body) => ({ body, value: measure(body) }));
+  const [first, ...rest] = rows;
+  if (!first) throw new TypeError('a part without bodies cannot be verified');
+  return rest.reduce((worst, row) => (row.value > worst.value ? row : worst), first);
+}

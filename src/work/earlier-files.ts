@@ -1,0 +1,37 @@
+import { readdir, readFile, stat } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+
+/** A report is never longer; anything else of that name is not ours. */
+const LONGEST_REPORT = 4_000_000;
+
+/**
+ * Files in a part's folder that an earlier make put there, by what its report.json says. A folder without one that can
+ * be read holds none.
+ */
+export async function earlierFiles(folder: string): Promise<string[]> {
+  const there = await readdir(folder).catch((): string[] => []);
+  const named = ['report.json', ...bodiesOf(await reportIn(folder))];
+  return there.includes('report.json') ? [...new Set(named)].filter((name) => there.includes(name)) : [];
+}
+
+async function reportIn(folder: string): Promise<unknown> {
+  try {
+    const path = join(folder, 'report.json');
+    if ((await stat(path)).size > LONGEST_REPORT) return undefined;
+    return JSON.parse(await readFile(path, 'utf8'));
+  } catch {
+    return undefined;
+  }
+}
+
+function bodiesOf(report: unknown): string[] {
+  if (!isRecord(report) || report.leadwright !== 1 || !Array.isArray(report.bodies)) return [];
+  const files = report.bodies.map((body: unknown) => (isRecord(body) ? body.file : undefined));
+  return files.filter(
+    (file): file is string => typeof file === 'string' && file === basename(file) && /\.stl$/.test(file),
+  );
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null;
+}

@@ -1,0 +1,83 @@
+import { isAbsolute, join, relative, resolve } from 'node:path';
+import type { Acceptance } from '../fit/accept.js';
+import type { Report } from '../output/report.js';
+import { check } from '../pipeline/check.js';
+import type { Design, DesignOptions } from '../pipeline/design.js';
+import { makeDesign } from '../pipeline/make.js';
+import { requireAcceptable } from '../pipeline/require-acceptable.js';
+import { createKernel, type Kernel } from '../solid/kernel.js';
+import { asError } from './as-error.js';
+import { earlierFiles } from './earlier-files.js';
+import { openSheets } from './open-sheets.js';
+import type { InputPlace } from './read-input.js';
+import { writeFolder } from './write-folder.js';
+
+/** What became of one sheet. */
+export type SheetResult =
+  | { readonly file: string; readonly report: Report; readonly written: readonly string[]; readonly earlier?: string }
+  /** an InputError where the sheet or the folder is to blame, any other error where we are */
+  | { readonly file: string; readonly error: Error; readonly earlier?: string };
+
+/** What sheets are made with. */
+export interface MakeSheetsOptions extends DesignOptions {
+  /** the folder in which each part gets its own, named as it is */
+  readonly out: string;
+  readonly accept?: readonly Acceptance[];
+}
+
+/**
+ * Makes each sheet on its own; `earlier` names a folder that still holds files of an earlier make.
+ * @throws InputError a check that cannot be accepted, before any sheet is read
+ */
+export async function makeSheets(
+  files: readonly string[],
+  place: InputPlace,
+  options: MakeSheetsOptions,
+): Promise<SheetResult[]> {
+  requireAcceptable(options.accept ?? [], options.kinds);
+  const results: SheetResult[] = [];
+  let kernel: Kernel | undefined;
+  for (const sheet of await openSheets(files, place, options)) {
+    const { file } = sheet;
+    const name = 'design' in sheet ? sheet.design.name : sheet.name;
+    const folder = name === undefined ? undefined : partFolder(name, place, options);
+    try {
+      if (!('design' in sheet)) throw sheet.error;
+      if (check(sheet.design, options).verdict !== 'fail') kernel ??= await createKernel();
+      const { report, written } = await makeOne(
+        sheet.design,
+        kernel,
+        partFolder(sheet.design.name, place, options),
+        options,
+      );
+      const stale = written.length === 0 && folder ? await leftovers(folder, place) : {};
+      results.push({ file, report, written: written.map((path) => shownPath(path, place)), ...stale });
+    } catch (error) {
+      results.push({ file, error: asError(error), ...(folder ? await leftovers(folder, place) : {}) });
+    }
+  }
+  return results;
+}
+
+async function makeOne(design: Design, kernel: Kernel | undefined, folder: string, options: MakeSheetsOptions) {
+  const { report, files } = await makeDesign(design, { ...options, ...(kernel ? { kernel } : {}) });
+  if (files.length === 0) return { report, written: [] };
+  const names = files.map(({ name }) => name);
+  const stale = (await earlierFiles(folder)).filter((name) => !names.includes(name));
+  await writeFolder(folder, files, stale);
+  return { report, written: names.map((name) => join(folder, name)) };
+}
+
+async function leftovers(folder: string, place: InputPlace): Promise<{ earlier?: string }> {
+  return (await earlierFiles(folder)).length > 0 ? { earlier: shownPath(folder, place) } : {};
+}
+
+function partFolder(name: string, { cwd }: InputPlace, { out }: MakeSheetsOptions): string {
+  return resolve(cwd, out, name);
+}
+
+/** A path as seen from where the command was typed, unless that climbs out. */
+function shownPath(path: string, { cwd }: InputPlace): string {
+  const near = relative(cwd, path);
+  return near.startsWith('..') || isAbsolute(near) ? path : near;
+}

@@ -1,0 +1,57 @@
+import { type FileHandle, open } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import { LONGEST_SHEET } from '../sheet/read-yaml.js';
+import { fault } from '../units/faults.js';
+import { diskReason } from './disk-reason.js';
+
+/** Where files are looked for, and what stands behind `-`. */
+export interface InputPlace {
+  readonly cwd: string;
+  readonly stdin: () => AsyncIterable<Uint8Array>;
+}
+
+/** A character takes at most four bytes. */
+const MOST_BYTES = LONGEST_SHEET * 4;
+
+/**
+ * Reads a text file as UTF-8; `-` is the standard input. Never holds more than a sheet may have.
+ * @throws InputError no such file, a folder, too long, or not UTF-8 text
+ */
+export async function readInput(path: string, place: InputPlace): Promise<string> {
+  const bytes = path === '-' ? await collect(place.stdin()) : await readFile(resolve(place.cwd, path));
+  try {
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    throw fault('', '', 'must be UTF-8 text; this looks like a binary file');
+  }
+}
+
+async function readFile(path: string): Promise<Uint8Array> {
+  let handle: FileHandle | undefined;
+  try {
+    handle = await open(path, 'r');
+    const about = await handle.stat();
+    if (about.isDirectory()) throw fault('', '', 'is a folder, not a sheet');
+    if (about.size > MOST_BYTES) throw tooLong(`${about.size} bytes`);
+    return await collect(handle.createReadStream({ autoClose: false }));
+  } catch (error) {
+    throw fault('', '', diskReason(error));
+  } finally {
+    await handle?.close();
+  }
+}
+
+async function collect(source: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
+  const parts: Uint8Array[] = [];
+  let length = 0;
+  for await (const part of source) {
+    parts.push(part);
+    length += part.length;
+    if (length > MOST_BYTES) throw tooLong(`more than ${MOST_BYTES} bytes`);
+  }
+  return Buffer.concat(parts);
+}
+
+function tooLong(length: string) {
+  return fault('', length, `must be at most ${LONGEST_SHEET} characters`);
+}

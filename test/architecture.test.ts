@@ -1,0 +1,182 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize } from 'node:path';
+import { describe, expect, it } from 'vitest';
+
+const SRC = join(import.meta.dirname, '../src');
+
+const figures = ['units', 'standards', 'mechanics', 'fit'];
+const beforeParts = [...figures, 'identify', 'drive', 'solid', 'sheet', 'presets'];
+const beforePipeline = [...beforeParts, 'parts', 'output'];
+
+/** What each layer may import, besides itself and packages. */
+const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  units: [],
+  standards: ['units'],
+  mechanics: ['units', 'standards'],
+  fit: ['units'],
+  identify: figures,
+  drive: figures,
+  solid: ['units'],
+  sheet: ['units', 'standards'],
+  presets: ['units', 'standards', 'sheet'],
+  parts: beforeParts,
+  output: [...beforeParts, 'parts'],
+  pipeline: beforePipeline,
+  work: [...beforePipeline, 'pipeline'],
+  cli: [...beforePipeline, 'pipeline', 'work'],
+};
+
+/** Layers that may touch the disk, the clock and the terminal. */
+const OUTSIDE = ['work', 'cli'];
+
+interface Source {
+  /** below src, with forward slashes */
+  readonly file: string;
+  readonly layer: string;
+  readonly text: string;
+  readonly imports: readonly string[];
+}
+
+const sources: readonly Source[] = readdirSync(SRC, { recursive: true, encoding: 'utf8' })
+  .map((file) => file.replaceAll('\\', '/'))
+  .filter((file) => /\.ts$/.test(file) && !file.endsWith('.d.ts'))
+  .sort()
+  .map((file) => {
+    const text = readFileSync(join(SRC, file), 'utf8');
+    return { file, layer: file.includes('/') ? file.split('/')[0]! : '', text, imports: importsOf(text) };
+  });
+
+function importsOf(text: string): string[] {
+  const code = withoutComments(text);
+  const found = code.matchAll(
+    /(?:^|[\s;}])(?:import|export)\b[^'"`;]*?\bfrom\s*(['"])([^'"]+)\1|\bimport\s*\(?\s*(['"])([^'"]+)\3/g,
+  );
+  return [...found].map((match) => match[2] ?? match[4]!);
+}
+
+function withoutComments(text: string): string {
+  return text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/^\s*\/\/.*$/gm, '');
+}
+
+/** Code alone: no comments and no texts. */
+function codeOf(text: string): string {
+  return withoutComments(text).replace(/'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"/g, "''");
+}
+
+/** The file below src that a relative import means. */
+function target(from: string, name: string): string {
+  return normalize(join(dirname(from), name)).replaceAll('\\', '/');
+}
+
+const relatives = sources.flatMap(({ file, layer, imports }) =>
+  imports.filter((name) => name.startsWith('.')).map((name) => ({ file, layer, to: target(file, name) })),
+);
+
+function lines(found: readonly { readonly file: string; readonly to: string }[]): string[] {
+  return found.map(({ file, to }) => `${file} → ${to}`);
+}
+
+describe('architecture', () => {
+  it('reads a tree worth reading', () => {
+    expect(sources.length).toBeGreaterThan(50);
+    expect(relatives.length).toBeGreaterThan(100);
+  });
+
+  it('sees every form of import', () => {
+    const text = `import a from './a.js';\nimport { b,\n  type C } from "./b.js";\nexport * from './c.js';\nconst d = await import('./d.js');\nimport './e.js';\n// import './no.js'`;
+    expect(importsOf(text)).toEqual(['./a.js', './b.js', './c.js', './d.js', './e.js']);
+  });
+
+  it('knows every layer', () => {
+    const layers = new Set(sources.map(({ layer }) => layer));
+    layers.delete('');
+    expect([...layers].filter((layer) => MAY_IMPORT[layer] === undefined)).toEqual([]);
+    expect(sources.filter(({ layer, file }) => layer === '' && file !== 'index.ts')).toEqual([]);
+  });
+
+  it('imports only go up', () => {
+    const wrong = relatives.filter(({ layer, to }) => {
+      const other = to.split('/')[0]!;
+      return layer !== '' && other !== layer && !MAY_IMPORT[layer]!.includes(other);
+    });
+    expect(lines(wrong)).toEqual([]);
+  });
+
+  it('part kinds never import each other', () => {
+    const kindOf = (file: string) => /^parts\/([^/]+)\//.exec(file)?.[1];
+    const wrong = relatives.filter(({ file, to }) => {
+      const [from, other] = [kindOf(file), kindOf(to)];
+      return from !== undefined && other !== undefined && other !== from && other !== 'common';
+    });
+    expect(lines(wrong)).toEqual([]);
+  });
+
+  it('no cycle between files', () => {
+    const next = new Map(sources.map(({ file }) => [file, [] as string[]]));
+    const code = relatives.filter(({ file, to }) => !isTypeOnly(file, to));
+    for (const { file, to } of code) next.get(file)!.push(to.replace(/\.js$/, '.ts'));
+    expect(cycleIn(next)).toEqual([]);
+  });
+
+  it('imports end in .js', () => {
+    expect(lines(relatives.filter(({ to }) => !to.endsWith('.js')))).toEqual([]);
+  });
+
+  it('only work and cli touch node, the clock, chance and the console', () => {
+    const inner = sources.filter(({ layer }) => !OUTSIDE.includes(layer));
+    const nodeImports = inner.flatMap(({ file, imports }) =>
+      imports.filter((name) => name.startsWith('node:')).map((to) => ({ file, to })),
+    );
+    expect(lines(nodeImports)).toEqual([]);
+    const outside =
+      /\bprocess\s*\.|\bconsole\s*\.|\bDate\s*\.\s*now\b|\bnew Date\s*\(|\bMath\s*\.\s*random\b|\bperformance\s*\./;
+    expect(inner.filter(({ text }) => outside.test(codeOf(text))).map(({ file }) => file)).toEqual([]);
+  });
+
+  it('only the entry of the command line touches the process of the terminal', () => {
+    const process = /\bprocess\s*\.\s*(?:std|exit|argv|env|cwd)|\bconsole\s*\./;
+    const users = sources.filter(({ file, text }) => file !== 'cli/leadwright.ts' && process.test(codeOf(text)));
+    expect(users.map(({ file }) => file)).toEqual([]);
+  });
+
+  it('only the kernel knows the boolean package', () => {
+    const users = sources.filter(({ imports }) => imports.some((name) => name.startsWith('manifold-3d')));
+    expect(users.map(({ file }) => file)).toEqual(['solid/kernel.ts']);
+  });
+
+  it('packages used are packages declared', () => {
+    const manifest: { dependencies: Record<string, string> } = JSON.parse(
+      readFileSync(join(SRC, '../package.json'), 'utf8'),
+    );
+    const packages = sources.flatMap(({ imports }) => imports.filter((name) => !/^(?:\.|node:)/.test(name)));
+    const names = new Set(packages.map((name) => /^(?:@[^/]+\/)?[^/]+/.exec(name)![0]));
+    expect([...names].filter((name) => manifest.dependencies[name] === undefined)).toEqual([]);
+  });
+});
+
+function isTypeOnly(file: string, to: string): boolean {
+  const text = withoutComments(sources.find((source) => source.file === file)!.text);
+  const statements = [...text.matchAll(/\b(?:import|export)\b([^'"`;]*?)\bfrom\s*(['"])([^'"]+)\2/g)];
+  const own = statements.filter((match) => target(file, match[3]!) === to);
+  return own.length > 0 && own.every((match) => /^\s*type\b/.test(match[1]!));
+}
+
+/** The files of one cycle, or none. */
+function cycleIn(next: ReadonlyMap<string, readonly string[]>): string[] {
+  const done = new Set<string>();
+  const visit = (file: string, trail: readonly string[]): string[] => {
+    if (trail.includes(file)) return [...trail.slice(trail.indexOf(file)), file];
+    if (done.has(file)) return [];
+    done.add(file);
+    for (const other of next.get(file) ?? []) {
+      const cycle = visit(other, [...trail, file]);
+      if (cycle.length > 0) return cycle;
+    }
+    return [];
+  };
+  for (const file of next.keys()) {
+    const cycle = visit(file, []);
+    if (cycle.length > 0) return cycle;
+  }
+  return [];
+}

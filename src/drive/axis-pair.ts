@@ -25,7 +25,7 @@ const SAME_CLEARANCE = 0.05;
  * @returns a verdict with its reasons in plain words
  * @throws InputError  a screw that cannot be
  * @source common-practice: equal lead, clearance within 0.05 mm
- * @example screwsOfOneAxisMayDiffer(tr8x2, tr8x2).may // 'yes'
+ * @example screwsOfOneAxisMayDiffer(driveScrewOf(parseDesignation('Tr8x2')), driveScrewOf(parseDesignation('Tr8x8(P2)'))).may // 'no'
  */
 export function screwsOfOneAxisMayDiffer(a: PairedScrew, b: PairedScrew): PairVerdict {
   requireDriveScrew(a);

@@ -3,8 +3,9 @@ import { rounded } from '../units/format.js';
 import type { LayerNumbers } from './numbers.js';
 
 const LONGEST_PATTERN = 12;
-/** Usual layer heights lie in this range, in hundredths of a millimetre. */
-const [THINNEST, THICKEST] = [8, 32];
+/** Layer heights in common use [mm]. */
+const USUAL_HEIGHTS = [0.08, 0.1, 0.12, 0.15, 0.16, 0.2, 0.24, 0.25, 0.28, 0.3, 0.32];
+const [THINNEST, THICKEST] = [0.08, 0.32];
 const LONGEST_LIST = 12;
 
 /** One layer height against the grid, with one period of its errors. */
@@ -30,26 +31,24 @@ export function layerNumbers(height: number, fullStep: number): LayerNumbers {
 }
 
 /**
- * Usual layer heights that are whole full steps: the round ones (two decimals) where there are three or more,
- * else the plain multiples of the step, thinned to twelve.
+ * Layer heights that are whole full steps: those in common use where there are three or more, else the plain
+ * multiples of the step, thinned to twelve.
  *
  * @param fullStep  travel of one full step [mm], > 0
  * @returns heights from 0.08 to 0.32 mm, ascending
+ * @source common-practice: layer heights on full steps
  * @example gridHeights(0.04) // [0.08, 0.12, 0.16, 0.2, 0.24, 0.28, 0.32]
  */
 export function gridHeights(fullStep: number): readonly number[] {
-  const hundredths = Array.from({ length: THICKEST - THINNEST + 1 }, (_, index) => (THINNEST + index) / 100);
-  const round = hundredths.filter((height) => layerOnGrid({ height, fullStep }).onGrid);
-  return thinned(round.length >= 3 ? round : multiples(fullStep));
+  const usual = USUAL_HEIGHTS.filter((height) => layerOnGrid({ height, fullStep }).onGrid);
+  return usual.length >= 3 ? usual : multiples(fullStep);
 }
 
 function multiples(fullStep: number): readonly number[] {
-  const first = Math.ceil(THINNEST / 100 / fullStep);
-  const last = Math.floor(THICKEST / 100 / fullStep);
-  return Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => rounded((first + index) * fullStep, 9));
-}
-
-function thinned(heights: readonly number[]): readonly number[] {
-  const every = Math.ceil(heights.length / LONGEST_LIST);
-  return heights.filter((_, index) => index % every === 0);
+  const first = Math.ceil(THINNEST / fullStep - 1e-9);
+  const last = Math.floor(THICKEST / fullStep + 1e-9);
+  const every = Math.ceil((last - first + 1) / LONGEST_LIST);
+  const heights: number[] = [];
+  for (let steps = first; steps <= last; steps += every) heights.push(rounded(steps * fullStep, 9));
+  return heights;
 }

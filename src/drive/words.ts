@@ -82,8 +82,11 @@ function columnWords(numbers: Figures, duty: FullDuty): readonly string[] {
   ];
 }
 
+/** An unevenness below this is not seen on a print [mm]. */
+const UNSEEN = 0.005;
+
 function layerWords(numbers: Figures): readonly string[] {
-  const off = numbers.layers.filter((layer) => !layer.on_grid);
+  const off = numbers.layers.filter((layer) => !layer.on_grid && layer.worst_off > UNSEEN);
   if (off.length === 0) return [];
   const told = off.map(
     (layer) =>

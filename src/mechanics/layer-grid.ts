@@ -26,7 +26,7 @@ export interface LayerStop {
   readonly layer: number;
   /** position within the full step at which the motor must stop, 0 up to 1 [-] */
   readonly phase: number;
-  /** how far the wanted height lies above (+) or below (−) the nearest full step [mm]; half a step counts as + */
+  /** how far the wanted height lies above (+) or below (−) the nearest full step [mm]; half a step counts as − */
   readonly off: number;
   /** thickness of this layer if the motor settles on the nearest full step [mm] */
   readonly thickness: number;

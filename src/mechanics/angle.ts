@@ -1,9 +1,9 @@
-/** Degrees to radians. */
+/** Degrees to radians. @internal */
 export function radians(degrees: number): number {
   return (degrees * Math.PI) / 180;
 }
 
-/** Radians to degrees. */
+/** Radians to degrees. @internal */
 export function degrees(radians: number): number {
   return (radians * 180) / Math.PI;
 }

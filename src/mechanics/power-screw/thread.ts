@@ -28,14 +28,14 @@ export interface LoadedThread extends RubbingThread {
   readonly axialForce: number;
 }
 
-/** Throws an InputError for a value outside the ranges of `ScrewThread`. */
+/** Throws an InputError for a value outside the ranges of `ScrewThread`. @internal */
 export function requireThread(thread: ScrewThread): void {
   requirePositive('meanDiameter', thread.meanDiameter);
   requirePositive('lead', thread.lead);
   requireRange('flankAngle', thread.flankAngle, 0, 60);
 }
 
-/** Throws an InputError for a value outside the ranges of `RubbingThread`. */
+/** Throws an InputError for a value outside the ranges of `RubbingThread`. @internal */
 export function requireRubbingThread(thread: RubbingThread): void {
   requireThread(thread);
   requireRange('friction', thread.friction, 0, 2);
@@ -45,17 +45,17 @@ export function requireRubbingThread(thread: RubbingThread): void {
   else if (collarFriction > 0) throw fault('collarDiameter', '', 'must be given with collarFriction');
 }
 
-/** f·sec(α): thread friction as the slanted flank multiplies it [-]. */
+/** f·sec(α): thread friction as the slanted flank multiplies it [-]. @internal */
 export function flankFriction(thread: RubbingThread): number {
   return thread.friction / Math.cos(radians(thread.flankAngle));
 }
 
-/** Torque of the thrust collar, F·fc·dc/2 [N·mm]; 0 without one. */
+/** Torque of the thrust collar, F·fc·dc/2 [N·mm]; 0 without one. @internal */
 export function collarTorque(thread: LoadedThread): number {
   return (thread.axialForce * (thread.collarFriction ?? 0) * (thread.collarDiameter ?? 0)) / 2;
 }
 
-/** True where some torque raises the load at all: π·dm > f·l·sec(α). */
+/** True where some torque raises the load at all: π·dm > f·l·sec(α). @internal */
 export function canBeRaised(thread: RubbingThread): boolean {
   return Math.PI * thread.meanDiameter > flankFriction(thread) * thread.lead;
 }

@@ -13,7 +13,7 @@ export interface Engagement {
   readonly share?: number | undefined;
 }
 
-/** Turns that carry, share·Le/P [-]; throws an InputError for a value outside its range. */
+/** Turns that carry, share·Le/P [-]; throws an InputError for a value outside its range. @internal */
 export function carryingTurns(p: Engagement): number {
   const { share = LOAD_SHARE } = p;
   requirePositive('engagedLength', p.engagedLength);

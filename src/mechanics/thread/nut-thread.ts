@@ -3,7 +3,7 @@ import { trapezoidalClearance } from '../../standards/threads/trapezoidal.js';
 import { requirePositive, requireRange } from '../../units/require.js';
 import { radians } from '../angle.js';
 
-/** A thread as its axial profile: radii by diameter, and the groove's width where the pitch diameter crosses it. */
+/** A thread as its axial profile, lengths [mm]: diameters, and the width of the groove at the pitch diameter. */
 export interface ThreadProfile {
   readonly minor: number;
   readonly pitchDiameter: number;

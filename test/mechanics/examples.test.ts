@@ -1,3 +1,0 @@
-import { testDocComments } from './doc-examples.js';
-
-testDocComments('mechanics');

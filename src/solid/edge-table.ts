@@ -29,8 +29,8 @@ export function listEdges(corners: Uint32Array): EdgeTable {
   for (let side = 0; side < sides; side++) {
     const a = corners[side]!;
     const b = corners[side % 3 === 2 ? side - 2 : side + 1]!;
-    const low = a < b ? a : b;
-    const high = a < b ? b : a;
+    const low = Math.min(a, b);
+    const high = Math.max(a, b);
     let slot = scatter(Math.imul(low, 0x9e3779b1) ^ high) & (size - 1);
     let edge = slots[slot]!;
     while (edge >= 0 && (lows[edge] !== low || highs[edge] !== high)) {

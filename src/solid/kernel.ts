@@ -62,6 +62,7 @@ interface SolidModule {
   setup(): void;
   triangulate(polygons: [number, number][][], epsilon: number): [number, number, number][];
   Manifold: {
+    /** throws an error with a `code` unless the mesh is closed */
     new (mesh: object): Solid;
     union(solids: Solid[]): Solid;
     difference(solids: Solid[]): Solid;
@@ -138,17 +139,24 @@ function isHeavy(shape: Shape): boolean {
 
 function solidOf(module: SolidModule, { positions, triangles }: Mesh): Solid {
   const mesh = new module.Mesh({ numProp: 3, vertProperties: Float32Array.from(positions), triVerts: triangles });
-  const solid = new module.Manifold(mesh);
-  const status = solid.status();
-  if (status === 'NoError') return solid;
-  solid.delete();
-  throw fault('shape', status, 'must be a closed solid');
+  try {
+    return new module.Manifold(mesh);
+  } catch (error) {
+    if (error instanceof Error && 'code' in error) throw notSolid(error.code);
+    throw error;
+  }
 }
 
 function meshOf(solid: Solid): Mesh {
+  const status = solid.status();
+  if (status !== 'NoError') throw notSolid(status);
   const { numProp, vertProperties, triVerts } = solid.getMesh();
   if (numProp !== 3) throw new Error(`kernel gave ${numProp} values a corner instead of 3`);
   return { positions: Float64Array.from(vertProperties), triangles: triVerts.slice() };
+}
+
+function notSolid(status: unknown) {
+  return fault('shape', status, 'must be a closed solid of finite size');
 }
 
 function columnMajor(placement: Placement): number[] {

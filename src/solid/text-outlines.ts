@@ -8,11 +8,14 @@ import type { Outline } from './outline.js';
 export interface TextOptions {
   /** printable ASCII, one line */
   readonly text: string;
-  /** of a capital letter, mm */
+  /** of a capital letter over its strokes, mm, above the stroke */
   readonly height: number;
   /** width of a stroke, mm */
   readonly stroke: number;
 }
+
+/** Height of a capital letter's strokes for a font height of 1: 21 of 14 units. */
+const CAPITAL = 1.5;
 
 /** Half circles at a stroke's ends are drawn with so many sides. */
 const END_SIDES = 4;
@@ -29,8 +32,9 @@ const END_SIDES = 4;
 export function textOutlines({ text, height, stroke }: TextOptions): readonly Outline[] {
   requirePositive('height', height);
   requirePositive('stroke', stroke);
+  requirePositive('height', height - stroke);
   if (!/^[ -~]*$/.test(text)) throw fault('text', text, 'must be printable ASCII');
-  const strokes = text.trim() === '' ? [] : vectorText({ height: height - stroke }, text);
+  const strokes = text.trim() === '' ? [] : vectorText({ height: (height - stroke) / CAPITAL }, text);
   const middle = middleOf(strokes.flat());
   const pieces = strokes.flatMap((points) =>
     points.slice(1).map((point, i) => capsule(shifted(points[i]!, middle), shifted(point, middle), stroke / 2)),

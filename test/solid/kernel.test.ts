@@ -1,0 +1,219 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import { type MeshMeasures, measureMesh } from '../../src/solid/measure.js';
+import { circleOutline, hexagonOutline, polygonArea, rectangleOutline } from '../../src/solid/outline.js';
+import { cylinder, type Lathe, type Shape } from '../../src/solid/recipe.js';
+import { textOutlines } from '../../src/solid/text-outlines.js';
+import { latheVolume, prismVolume, threadVolume } from '../../src/solid/volume.js';
+import { InputError } from '../../src/units/faults.js';
+import { flangedNut, nutThread, TR8X2 } from './examples.js';
+import { randomNut } from './random-nuts.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
+
+function expectSound(measures: MeshMeasures): void {
+  expect(measures).toMatchObject({ openEdges: 0, repeatedVertexFacets: 0, shells: 1 });
+  expect(measures.leastFacetArea).toBeGreaterThanOrEqual(1e-9);
+  expect(measures.volume).toBeGreaterThan(0);
+}
+
+function fused(shape: Shape): MeshMeasures {
+  return measureMesh(kernel.fuse(shape));
+}
+
+describe('fuse', () => {
+  it('builds prisms with holes, of every outline', () => {
+    const outlines = [
+      rectangleOutline({ size: [30, 20], radius: 3 }),
+      circleOutline({ radius: 3, sides: 32, circumscribed: true, center: [-7, 0] }),
+      hexagonOutline({ acrossFlats: 7, center: [7, 0] }),
+    ] as const;
+    const measures = fused({ kind: 'prism', outlines, from: -1, to: 4 });
+    expectSound(measures);
+    expect(measures.volume).toBeCloseTo(prismVolume({ outlines, from: -1, to: 4 }), 2);
+    expect(measures.bounds).toEqual([
+      [-15, -10, -1],
+      [15, 10, 4],
+    ]);
+  });
+
+  it('keeps points in a line on an outline without a T-joint', () => {
+    const outline = [
+      [0, 0],
+      [1, 0],
+      [2, 0],
+      [2, 1],
+      [2, 2],
+      [0, 2],
+      [0, 1],
+    ] as const;
+    const measures = fused({ kind: 'prism', outlines: [outline], from: 0, to: 1 });
+    expectSound(measures);
+    expect(measures.volume).toBeCloseTo(polygonArea(outline), 9);
+  });
+
+  it('builds square, hexagonal and round lathes with fillet, cone and chamfer', () => {
+    for (const [sides, turn] of [
+      [4, 45],
+      [6, 0],
+      [64, 0],
+    ] as const) {
+      const profile = [
+        [8, 0],
+        [6.5, 0.4],
+        [6, 1.5],
+        [6, 9],
+        [5, 10],
+        [0, 10.5],
+      ] as const;
+      const lathe: Lathe = { kind: 'lathe', sides, turn, circumscribed: true, profile };
+      const measures = fused(lathe);
+      expectSound(measures);
+      expect(measures.volume).toBeCloseTo(latheVolume(lathe), 2);
+      if (sides === 4)
+        expect(measures.bounds).toEqual([
+          [-8, -8, 0],
+          [8, 8, 10.5],
+        ]);
+    }
+  });
+
+  it('moves, turns and leans', () => {
+    const bar = cylinder({ radius: 1, sides: 4, circumscribed: false, from: 0, to: 5 });
+    expect(fused({ kind: 'moved', tilt: 90, turn: 90, by: [1, 2, 3], shape: bar }).bounds).toEqual([
+      [0, 2, 2],
+      [2, 7, 4],
+    ]);
+  });
+
+  it('makes a nut in one piece with the volume of its sections', () => {
+    const length = 15;
+    const figures = TR8X2;
+    const thread = nutThread(figures, -1, length + 1);
+    const body: Lathe = {
+      kind: 'lathe',
+      sides: 96,
+      circumscribed: false,
+      profile: [
+        [16, 0],
+        [16, 4],
+        [7, 4],
+        [7, length],
+      ],
+    };
+    const measures = fused({ kind: 'difference', of: [body, { kind: 'thread', thread }] });
+    expectSound(measures);
+    expect(measures.facets).toBeLessThan(12_000);
+    const expected = latheVolume(body) - threadVolume(thread, { from: 0, to: length });
+    expect(Math.abs(measures.volume / expected - 1)).toBeLessThan(2e-4);
+    expect(measures.bounds).toEqual([
+      [-16, -16, 0],
+      [16, 16, 15],
+    ]);
+  });
+
+  it.each([1, 2, 3, 4, 5, 6])('makes sound flanged nuts of both hands, %i starts', (starts) => {
+    for (const hand of ['right', 'left'] as const) {
+      const measures = fused(flangedNut({ ...TR8X2, starts, hand }, 15));
+      expectSound(measures);
+      expect(measures.facets).toBeLessThan(12_000);
+    }
+  });
+
+  it('makes both hands of one volume', () => {
+    const [right, left] = (['right', 'left'] as const).map((hand) => fused(flangedNut({ ...TR8X2, hand }, 12)).volume);
+    expect(left).toBeCloseTo(right!, 4);
+  });
+
+  it('makes sound nuts of any size, form, lead and body', () => {
+    fc.assert(
+      fc.property(randomNut, ({ shape, reach, length }) => {
+        const measures = fused(shape);
+        expectSound(measures);
+        expect(Math.abs(measures.bounds[1][0] - reach)).toBeLessThan(0.005);
+        expect(measures.bounds[0][2]).toBe(0);
+        expect(Math.abs(measures.bounds[1][2] - length)).toBeLessThan(0.005);
+      }),
+      { numRuns: 25, seed: 20 },
+    );
+  });
+
+  it('unites a raised mark with the flange it is sunk into', () => {
+    const flange = cylinder({ radius: 20, sides: 96, circumscribed: false, from: 0, to: 4 });
+    const strokes = textOutlines({ text: 'Tr8x2 LH', height: 4, stroke: 0.8 });
+    const mark = strokes.map((outline): Shape => ({ kind: 'prism', outlines: [outline], from: 3.8, to: 4.6 }));
+    const measures = fused({ kind: 'union', of: [flange, ...mark] });
+    expectSound(measures);
+    expect(measures.bounds[1][2]).toBeCloseTo(4.6, 6);
+    expect(measures.volume).toBeGreaterThan(latheVolume(flange) + 5);
+  });
+
+  it('gives the same bytes from the same recipe, whatever was fused before and in whichever kernel', async () => {
+    const recipe = flangedNut({ ...TR8X2, starts: 2 }, 12);
+    const first = kernel.fuse(recipe);
+    kernel.fuse(flangedNut(TR8X2, 10));
+    expect(kernel.fuse(structuredClone(recipe))).toEqual(first);
+    expect((await createKernel()).fuse(recipe)).toEqual(first);
+  });
+
+  it('gives a mesh that goes in again and comes out of the same volume', () => {
+    const mesh = kernel.fuse(flangedNut(TR8X2, 12));
+    const again = fused({ kind: 'mesh', mesh });
+    expectSound(again);
+    expect(again.volume).toBeCloseTo(measureMesh(mesh).volume, 4);
+  });
+
+  it('gives values of float32 that a file keeps', () => {
+    const { positions } = kernel.fuse(flangedNut(TR8X2, 12));
+    expect(positions.every((value) => Math.fround(value) === value && !Object.is(value, -0))).toBe(true);
+  });
+
+  it('refuses an open mesh and an empty list', () => {
+    const open = { positions: Float64Array.of(0, 0, 0, 1, 0, 0, 0, 1, 0), triangles: Uint32Array.of(0, 1, 2) };
+    expect(() => kernel.fuse({ kind: 'mesh', mesh: open })).toThrow(InputError);
+    expect(() => kernel.fuse({ kind: 'union', of: [] })).toThrow(InputError);
+    const lost: Shape = {
+      kind: 'moved',
+      by: [Number.NaN, 0, 0],
+      shape: cylinder({ radius: 1, sides: 8, circumscribed: false, from: 0, to: 1 }),
+    };
+    expect(() => kernel.fuse(lost)).toThrow(InputError);
+    const clockwise = [
+      [0, 0],
+      [0, 1],
+      [1, 0],
+    ] as const;
+    expect(() => kernel.fuse({ kind: 'prism', outlines: [clockwise], from: 0, to: 1 })).toThrow(InputError);
+    expect(() =>
+      kernel.fuse({
+        kind: 'lathe',
+        sides: 8,
+        circumscribed: false,
+        profile: [
+          [1, 0],
+          [0, 1],
+          [1, 2],
+        ],
+      }),
+    ).toThrow(InputError);
+  });
+});
+
+describe('commonVolumes', () => {
+  it('measures the overlap of each pose, and exactly 0 apart', () => {
+    const block: Shape = { kind: 'prism', outlines: [rectangleOutline({ size: [2, 2] })], from: 0, to: 2 };
+    const [half, none, corner, turned] = kernel.commonVolumes(block, block, [
+      { by: [1, 0, 0] },
+      { by: [0, 0, 2.001] },
+      { by: [1, 1, 1] },
+      { turn: 45, by: [0, 0, 0.5] },
+    ]);
+    expect([half, none, corner]).toEqual([4, 0, 1]);
+    // a square of side 2 and itself turned by 45°: octagon of inradius 1, area 8·tan 22.5° = 3.31371
+    expect(turned).toBeCloseTo(1.5 * 3.31371, 4);
+  });
+});

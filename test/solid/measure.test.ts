@@ -1,0 +1,160 @@
+import { describe, expect, it } from 'vitest';
+import { latheMesh } from '../../src/solid/lathe-mesh.js';
+import { measureMesh } from '../../src/solid/measure.js';
+import { type Mesh, mirrored, place } from '../../src/solid/mesh.js';
+import { weld } from '../../src/solid/weld.js';
+
+/** A box from 0 to [x, y, z]: 8 corners, 12 facets. */
+function box(x: number, y: number, z: number): Mesh {
+  const positions = [0, 1, 2, 3, 4, 5, 6, 7].flatMap((i) => [i & 1 ? x : 0, i & 2 ? y : 0, i & 4 ? z : 0]);
+  const quads = [
+    [0, 2, 3, 1],
+    [4, 5, 7, 6],
+    [0, 1, 5, 4],
+    [2, 6, 7, 3],
+    [0, 4, 6, 2],
+    [1, 3, 7, 5],
+  ] as const;
+  const triangles = quads.flatMap(([a, b, c, d]) => [a, b, c, a, c, d]);
+  return { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
+}
+
+function together(...meshes: Mesh[]): Mesh {
+  const positions = meshes.flatMap((mesh) => [...mesh.positions]);
+  let first = 0;
+  const triangles = meshes.flatMap((mesh) => {
+    const named = [...mesh.triangles].map((corner) => corner + first);
+    first += mesh.positions.length / 3;
+    return named;
+  });
+  return { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
+}
+
+describe('measureMesh', () => {
+  it('measures a box', () => {
+    expect(measureMesh(box(2, 3, 4))).toEqual({
+      facets: 12,
+      openEdges: 0,
+      repeatedVertexFacets: 0,
+      leastFacetArea: 3,
+      shells: 1,
+      volume: 24,
+      area: 52,
+      bounds: [
+        [0, 0, 0],
+        [2, 3, 4],
+      ],
+    });
+  });
+
+  it('joins corners that are equal as float32, whatever their index', () => {
+    const solid = box(2, 3, 4);
+    const loose = {
+      positions: Float64Array.from(
+        [...solid.triangles].flatMap((corner) => [...solid.positions.subarray(3 * corner, 3 * corner + 3)]),
+      ),
+      triangles: Uint32Array.from(solid.triangles.keys()),
+    };
+    loose.positions[loose.positions.indexOf(3)]! += 1e-12;
+    expect(measureMesh(loose)).toMatchObject({ openEdges: 0, shells: 1, volume: 24 });
+  });
+
+  it('counts the edges of a missing facet, of a turned one, and of a doubled one', () => {
+    const solid = box(1, 1, 1);
+    expect(measureMesh({ ...solid, triangles: solid.triangles.slice(3) }).openEdges).toBe(3);
+    const turned = solid.triangles.slice();
+    [turned[0], turned[1]] = [turned[1]!, turned[0]!];
+    expect(measureMesh({ ...solid, triangles: turned }).openEdges).toBe(3);
+    expect(measureMesh({ ...solid, triangles: Uint32Array.from([...solid.triangles, 0, 2, 3]) }).openEdges).toBe(3);
+  });
+
+  it('tells inside out by a negative volume, and a mirror image by a positive one', () => {
+    const solid = box(1, 2, 3);
+    expect(measureMesh({ ...solid, triangles: solid.triangles.toReversed() }).volume).toBe(-6);
+    expect(measureMesh(mirrored(solid))).toMatchObject({
+      volume: 6,
+      bounds: [
+        [0, -2, 0],
+        [1, 0, 3],
+      ],
+    });
+  });
+
+  it('counts shells, and a joint along one edge as open', () => {
+    expect(measureMesh(together(box(1, 1, 1), place(box(1, 1, 1), { by: [5, 0, 0] })))).toMatchObject({
+      shells: 2,
+      openEdges: 0,
+    });
+    expect(measureMesh(together(box(1, 1, 1), place(box(1, 1, 1), { by: [1, 1, 0] })))).toMatchObject({ openEdges: 1 });
+  });
+
+  it('keeps every measure under moves by quarter turns and tilts', () => {
+    for (const turn of [0, 90, 180, 270]) {
+      for (const tilt of [0, 90, 180]) {
+        const moved = place(box(2, 3, 4), { turn, tilt, by: [7, -1, 2] });
+        const { volume, area, openEdges } = measureMesh(moved);
+        expect(volume).toBeCloseTo(24, 12);
+        expect([area, openEdges]).toEqual([52, 0]);
+      }
+    }
+    expect(measureMesh(place(box(1, 1, 9), { tilt: 90 })).bounds).toEqual([
+      [0, 0, -1],
+      [9, 1, 0],
+    ]);
+  });
+
+  it('answers for an empty mesh', () => {
+    const empty = measureMesh({ positions: new Float64Array(), triangles: new Uint32Array() });
+    expect(empty).toMatchObject({ facets: 0, shells: 0, volume: 0, leastFacetArea: 0 });
+  });
+});
+
+describe('weld', () => {
+  const barrel = latheMesh({
+    kind: 'lathe',
+    sides: 12,
+    circumscribed: false,
+    profile: [
+      [5, 0],
+      [5, 1],
+      [5, 1 + 1e-9],
+      [5, 3],
+    ],
+  });
+
+  it('takes out facets that rounding folds up, and stays closed', () => {
+    expect(measureMesh(barrel).repeatedVertexFacets).toBe(24);
+    expect(measureMesh(weld(barrel))).toMatchObject({ repeatedVertexFacets: 0, openEdges: 0, shells: 1, facets: 68 });
+  });
+
+  it('flips a cap without opening the mesh or changing its size', () => {
+    // a T-joint on the middle of an edge, closed by a flat facet
+    const solid = box(1, 1, 1);
+    const split = {
+      positions: Float64Array.from([...solid.positions, 0.5, 0, 0]),
+      triangles: Uint32Array.from([...solid.triangles]),
+    };
+    const facets: number[] = [];
+    for (let i = 0; i < split.triangles.length; i += 3)
+      facets.push(...splitEdge(split.triangles.slice(i, i + 3), 0, 1, 8));
+    const capped = { positions: split.positions, triangles: Uint32Array.from([...facets, 0, 1, 8]) };
+    expect(measureMesh(capped)).toMatchObject({ openEdges: 0, leastFacetArea: 0 });
+    const clean = measureMesh(weld(capped));
+    expect(clean).toMatchObject({ openEdges: 0, area: 6, shells: 1, repeatedVertexFacets: 0 });
+    expect(clean.volume).toBeCloseTo(1, 12);
+    expect(clean.leastFacetArea).toBeGreaterThan(1e-9);
+  });
+
+  it('gives float32 values only, without negative zeros', () => {
+    const welded = weld(place(barrel, { turn: 33.3, by: [0.1, -0.2, 0.3] }));
+    expect(welded.positions.every((value) => Math.fround(value) === value && !Object.is(value, -0))).toBe(true);
+  });
+});
+
+/** A facet with edge a–b (either way) divided at m, on the side that runs from a to b only. */
+function splitEdge(facet: Uint32Array, a: number, b: number, m: number): number[] {
+  const at = [0, 1, 2].find((i) => facet[i] === a && facet[(i + 1) % 3] === b);
+  if (at === undefined) return [...facet];
+  const c = facet[(at + 2) % 3]!;
+  return [a, m, c, m, b, c];
+}

@@ -1,0 +1,100 @@
+import type { ThreadForm } from '../standards/threads/form.js';
+import type { Candidate } from './candidates.js';
+import type { Observation } from './observations.js';
+import { READINGS_DEFAULTS, type Readings } from './readings.js';
+
+/** The screw as it was measured, whatever series it belongs to [mm]. */
+export interface MeasuredScrew {
+  readonly form: ThreadForm;
+  readonly major?: number;
+  readonly pitch?: number;
+  readonly starts: number;
+  readonly hand: 'right' | 'left';
+  readonly minor?: number;
+  readonly crestFlat?: number;
+}
+
+/**
+ * The screw as measured: readings first; form and starts of the most likely candidate where nothing was read.
+ *
+ * @param readings lengths [mm]
+ * @param observations the same, made comparable [mm]
+ * @param best the most likely screw
+ * @param fits whether the readings agree with it; if not, a form that nobody saw is taken for trapezoidal
+ * @returns sizes to 0.001                                     [mm]
+ * @source derived: starts are the whole number nearest lead over pitch
+ */
+export function measuredScrew(
+  readings: Readings,
+  observations: readonly Observation[],
+  best: Candidate,
+  fits: boolean,
+): MeasuredScrew {
+  const value = (what: Observation['what']) => observations.find((one) => one.what === what)?.value;
+  const [major, lead] = [value('major'), value('lead')];
+  const counted = startsOf(readings, value('pitch'), lead, best);
+  const pitch = value('pitch') ?? (lead === undefined ? undefined : lead / counted);
+  const { minor, crestFlat } = readings;
+  return {
+    form: formOf(readings, best, fits),
+    ...(major === undefined ? {} : { major: thousandth(major) }),
+    ...(pitch === undefined ? {} : { pitch: thousandth(pitch) }),
+    starts: counted,
+    hand: readings.hand ?? 'right',
+    ...(minor === undefined ? {} : { minor }),
+    ...(crestFlat === undefined ? {} : { crestFlat }),
+  };
+}
+
+function startsOf(readings: Readings, pitch: number | undefined, lead: number | undefined, best: Candidate): number {
+  if (pitch !== undefined && lead !== undefined) return Math.min(12, Math.max(1, Math.round(lead / pitch)));
+  return readings.starts ?? best.row.starts;
+}
+
+function formOf(readings: Readings, best: Candidate, fits: boolean): ThreadForm {
+  if (readings.crest === 'sharp') return 'metric-v';
+  if (!fits && readings.crest === undefined) return 'trapezoidal';
+  if (readings.crest === 'flat' && best.form === 'metric-v') return 'trapezoidal';
+  return best.form;
+}
+
+function thousandth(value: number): number {
+  return Number(value.toFixed(3));
+}
+
+/**
+ * A `screw:` block to paste into a part sheet.
+ *
+ * @param screw the screw as measured [mm]
+ * @param readings for the crests, the travel and the uncertainty, lengths [mm]
+ * @param designation of the series screw, where one fits
+ * @returns YAML, ending in a line break
+ * @source derived: fields of the part sheet
+ */
+export function screwBlock(screw: MeasuredScrew, readings: Readings, designation?: string): string {
+  const uncertainty = readings.uncertainty ?? READINGS_DEFAULTS.uncertainty;
+  const around = (value: number) => `${value} ± ${uncertainty} mm`;
+  const { crests, travel } = readings;
+  const lines = ['screw:'];
+  if (designation !== undefined) lines.push(`designation: ${designation}`);
+  else lines.push(`form: ${screw.form}${readings.crest === undefined ? '  # assumed: look at the crests' : ''}`);
+  if (screw.major !== undefined) lines.push(`major: ${around(screw.major)}`);
+  else if (designation === undefined) lines.push('# major: measure it over the crests');
+  if (crests !== undefined) lines.push(`crests: {count: ${crests.count}, length: ${crests.length} mm}`);
+  else if (designation === undefined) {
+    lines.push(screw.pitch === undefined ? '# pitch: measure it over 10 pitches' : `pitch: ${screw.pitch} mm`);
+  }
+  if (designation === undefined) {
+    if (travel === undefined) lines.push(`starts: ${screw.starts}`);
+    else lines.push(`travel: {turns: ${travel.turns}, length: ${travel.length} mm}`);
+    lines.push(readings.hand === undefined ? '# hand: right or left, look at the screw' : `hand: ${readings.hand}`);
+  }
+  if (screw.minor !== undefined) lines.push(`minor: ${around(screw.minor)}`);
+  if (screw.crestFlat !== undefined) lines.push(`crest_flat: ${around(screw.crestFlat)}`);
+  const wires = readings.wires;
+  if (wires !== undefined) lines.push(`wires: {wire: ${wires.wire} mm, over: ${around(wires.over)}}`);
+  return `${lines[0]}\n${lines
+    .slice(1)
+    .map((line) => `  ${line}\n`)
+    .join('')}`;
+}

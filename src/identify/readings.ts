@@ -1,0 +1,75 @@
+import { type Fault, InputError, shown } from '../units/faults.js';
+
+/** What a person can measure on a screw, all of it optional but something. Lengths [mm]. */
+export interface Readings {
+  /** over the crests, one or several readings */
+  readonly major?: readonly number[];
+  /** length over a number of pitches, same edge to same edge */
+  readonly crests?: { readonly count: number; readonly length: number };
+  /** travel of a nut over a number of whole turns */
+  readonly travel?: { readonly turns: number; readonly length: number };
+  /** threads counted at the end of the screw */
+  readonly starts?: number;
+  /** over the root */
+  readonly minor?: number;
+  /** width of a crest along the axis */
+  readonly crestFlat?: number;
+  /** measured over three wires of one diameter */
+  readonly wires?: { readonly wire: number; readonly over: number };
+  /** what the crests look like */
+  readonly crest?: 'flat' | 'sharp';
+  readonly hand?: 'right' | 'left';
+  /** of every length: worst-case half-width, taken as two standard deviations; `READINGS_DEFAULTS` */
+  readonly uncertainty?: number;
+}
+
+/** Uncertainty of calipers in a steady hand [mm]. */
+export const READINGS_DEFAULTS = { uncertainty: 0.03 } as const;
+
+/**
+ * Throws one error with every mistake of the readings: nothing measured, a length that is none, a count that is no
+ * whole number, a root larger than the crests.
+ *
+ * @param readings lengths [mm]
+ * @throws InputError with one fault a mistake
+ * @source derived: limits of what a number can mean here
+ */
+export function requireReadings(readings: Readings): void {
+  const faults: Fault[] = [];
+  const add = (path: string, value: unknown, allowed: string) => faults.push({ path, value: shown(value), allowed });
+  const length = (path: string, value: number | undefined) => {
+    if (value !== undefined && !(value > 0 && value <= 10_000))
+      add(path, value, 'must be above 0 mm, at most 10000 mm');
+  };
+  const whole = (path: string, value: number | undefined, most: number) => {
+    if (value === undefined || (Number.isInteger(value) && value >= 1 && value <= most)) return;
+    add(path, value, `must be a whole number from 1 to ${most}`);
+  };
+  readings.major?.forEach((value) => {
+    length('major', value);
+  });
+  whole('crests.count', readings.crests?.count, 1000);
+  length('crests.length', readings.crests?.length);
+  if (readings.travel !== undefined && !(readings.travel.turns > 0 && readings.travel.turns <= 1000)) {
+    add('travel.turns', readings.travel.turns, 'must be above 0, at most 1000');
+  }
+  length('travel.length', readings.travel?.length);
+  whole('starts', readings.starts, 12);
+  length('minor', readings.minor);
+  length('crest_flat', readings.crestFlat);
+  length('wires.wire', readings.wires?.wire);
+  length('wires.over', readings.wires?.over);
+  if (readings.uncertainty !== undefined && !(readings.uncertainty > 0 && readings.uncertainty <= 5)) {
+    add('uncertainty', readings.uncertainty, 'must be above 0, at most 5 mm');
+  }
+  if (isEmpty(readings)) add('', '', 'needs at least one of major, crests, travel, minor, wires');
+  if (readings.minor !== undefined && readings.major?.some((major) => readings.minor! >= major)) {
+    add('minor', readings.minor, 'must be below the major diameter');
+  }
+  if (faults.length > 0) throw new InputError(faults);
+}
+
+function isEmpty(readings: Readings): boolean {
+  const { major, crests, travel, minor, wires } = readings;
+  return !major?.length && !crests && !travel && minor === undefined && !wires;
+}

@@ -26,6 +26,7 @@ export function contradictionsIn(readings: Readings, observations: readonly Obse
     ...countedStarts(readings, observations, fits ? best : undefined),
     ...slipsIn(readings),
     ...(fits ? crestLook(readings, best) : []),
+    ...wornCrests(observations, best),
     ...thinFlanks(readings, observations, best),
     ...offSize(observations, best),
   ];
@@ -95,6 +96,23 @@ function crestLook(readings: Readings, best: Candidate): string[] {
 function outside(observation: Observation | undefined, best: Candidate): number {
   if (observation === undefined) return 0;
   return sigmasOutside(observation.value, observation.deviation, observation.bandOf(best));
+}
+
+/** Share of the diameter that wear or a careless maker takes off the crests at most. */
+const WORN_CREST = 0.06;
+
+/** Pitch fine, crests too small: wear, or a screw of no series. */
+function wornCrests(observations: readonly Observation[], best: Candidate): string[] {
+  const major = observed(observations, 'major');
+  const others = observations.filter(({ what }) => CORE.has(what) && what !== 'major');
+  if (major === undefined || others.length === 0 || outside(major, best) >= -FAR_OFF) return [];
+  if (misfit(best, others) > DISAGREES) return [];
+  const missing = best.major.least - major.value;
+  if (missing > WORN_CREST * best.major.nominal) return [];
+  return [
+    `major: ${mm(major.value, 3)} is ${mm(missing, 3)} below the least of ${best.row.designation}, though the pitch ` +
+      'fits: worn crests, or an odd screw',
+  ];
 }
 
 /** Major fine, flanks thin: wear, or a tooth made narrow. */

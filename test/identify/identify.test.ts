@@ -134,6 +134,11 @@ describe('contradictions', () => {
       },
       /pitch diameter 6.400 mm is below the least of Tr8x2.*worn/,
     ],
+    [
+      'worn crests',
+      { major: [7.6], crests: { count: 10, length: 20 }, starts: 1 },
+      /0.220 mm below the least of Tr8x2, though the pitch/,
+    ],
     ['a narrow crest', { ...TR8, starts: 1, crestFlat: 0.4 }, /narrower than Tr8x2 allows/],
   ])('names %s', (_name, readings, message) => {
     expect(told(readings)).toMatch(message);

@@ -3,8 +3,23 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: 'unit', include: ['test/**/*.test.ts'], exclude: ['test/soak/**'], testTimeout: 30_000 } },
-      { test: { name: 'soak', include: ['test/soak/**/*.test.ts'], testTimeout: 900_000 } },
+      {
+        test: {
+          name: 'unit',
+          globalSetup: 'scripts/bundle-presets.mjs',
+          include: ['test/**/*.test.ts'],
+          exclude: ['test/soak/**'],
+          testTimeout: 30_000,
+        },
+      },
+      {
+        test: {
+          name: 'soak',
+          globalSetup: 'scripts/bundle-presets.mjs',
+          include: ['test/soak/**/*.test.ts'],
+          testTimeout: 900_000,
+        },
+      },
     ],
   },
 });

@@ -1,0 +1,115 @@
+import type { Assumptions } from '../sheet/assumptions.js';
+import type { MaterialSheet } from '../sheet/sections/material.js';
+import { plain } from '../units/format.js';
+import { halfWidth, type Measured, plusMinus } from '../units/measured.js';
+import type { Quantity } from '../units/quantity.js';
+import type { PresetData } from './kinds.js';
+import type { Material } from './material.js';
+import { readPreset } from './read-preset.js';
+import type { PresetTexts } from './texts.js';
+
+/** The material of a part whose sheet names none. */
+export const DEFAULT_MATERIAL = 'pa12';
+
+/**
+ * The material of a part: a preset, a preset with some figures replaced, or figures of one's own. What the sheet
+ * does not give comes from the default material, and is listed. A shrink without ± keeps the spread of the preset.
+ *
+ * @throws InputError no preset of this name (at `material`), or a faulty preset file
+ */
+export function resolveMaterial(
+  sheet: MaterialSheet | undefined,
+  presets: PresetTexts,
+  assumptions: Assumptions,
+): Material {
+  const { preset: named, ...own } = sheet ?? {};
+  const changed = Object.values(own).some((figure) => figure !== undefined);
+  if (named === undefined && changed)
+    return merged('custom', own, materialPreset(DEFAULT_MATERIAL, presets, 'material'), assumptions);
+  const why = 'no material given; slides well and keeps its size';
+  const name = assumptions.or(named, 'material', DEFAULT_MATERIAL, why);
+  const field = changed ? 'material.preset' : 'material';
+  const base = materialPreset(name, presets, field);
+  return merged(base.name, own, base, undefined);
+}
+
+type Figures = Omit<MaterialSheet, 'preset'>;
+
+function materialPreset(name: string, presets: PresetTexts, field: string): Material {
+  const { id, data } = readPreset('material', name, presets, field);
+  return toMaterial(id, data);
+}
+
+/** A preset is read only if it holds every figure that is needed. */
+function toMaterial(name: string, data: PresetData<'material'>): Material {
+  return {
+    name,
+    shrink: { plane: bounds(data.shrink!.plane!), axial: bounds(data.shrink!.axial!) },
+    density: data.density!,
+    softening: data.softening!,
+    tensile: data.tensile!,
+    tensileAcross: data.tensile_across!,
+    shear: data.shear!,
+    compressive: data.compressive!,
+    modulus: data.modulus!,
+    pressureLimit: data.pressure_limit!,
+    pvLimit: data.pv_limit!,
+    creepShare: data.creep_share!,
+    ...(data.wear === undefined ? {} : { wear: data.wear }),
+    moistureGrowth: data.moisture_growth!,
+  };
+}
+
+/** Own figures before those of `base`; where assumptions are passed, every figure taken from `base` is listed. */
+function merged(name: string, own: Figures, base: Material, assumptions: Assumptions | undefined): Material {
+  const take = (key: string, figure: number | undefined, other: number): number => {
+    if (figure === undefined)
+      assumptions?.note(`material.${key}`, figureText(key, other), `as ${base.name}; not given`);
+    return figure ?? other;
+  };
+  const shrink = (key: 'plane' | 'axial'): Measured => {
+    const typed = own.shrink?.[key];
+    if (typed === undefined)
+      assumptions?.note(`material.shrink.${key}`, shrinkText(base.shrink[key]), `as ${base.name}; not given`);
+    else if (typed.half === undefined) noteSpread(key, base, assumptions);
+    return typed === undefined ? base.shrink[key] : plusMinus(typed.value, typed.half ?? halfWidth(base.shrink[key]));
+  };
+  const wear = own.wear ?? base.wear;
+  return {
+    name,
+    shrink: { plane: shrink('plane'), axial: shrink('axial') },
+    density: take('density', own.density, base.density),
+    softening: take('softening', own.softening, base.softening),
+    tensile: take('tensile', own.tensile, base.tensile),
+    tensileAcross: take('tensile_across', own.tensile_across, base.tensileAcross),
+    shear: take('shear', own.shear, base.shear),
+    compressive: take('compressive', own.compressive, base.compressive),
+    modulus: take('modulus', own.modulus, base.modulus),
+    pressureLimit: take('pressure_limit', own.pressure_limit, base.pressureLimit),
+    pvLimit: take('pv_limit', own.pv_limit, base.pvLimit),
+    creepShare: take('creep_share', own.creep_share, base.creepShare),
+    ...(wear === undefined ? {} : { wear }),
+    moistureGrowth: take('moisture_growth', own.moisture_growth, base.moistureGrowth),
+  };
+}
+
+function noteSpread(key: 'plane' | 'axial', base: Material, assumptions: Assumptions | undefined): void {
+  const half = halfWidth(base.shrink[key]);
+  assumptions?.note(`material.shrink.${key}`, `± ${percent(half)}`, `spread as ${base.name}; the sheet gives no ±`);
+}
+
+function bounds(figure: Quantity): Measured {
+  return plusMinus(figure.value, figure.half ?? 0);
+}
+
+function figureText(key: string, value: number): string | number {
+  return key === 'creep_share' || key === 'moisture_growth' ? percent(value) : value;
+}
+
+function shrinkText(value: Measured): string {
+  return `${percent(value.likely)} ± ${percent(halfWidth(value))}`;
+}
+
+function percent(fraction: number): string {
+  return `${plain(fraction * 100)} %`;
+}

@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import type { Material } from '../../src/presets/material.js';
+import { DEFAULT_MATERIAL, resolveMaterial } from '../../src/presets/resolve-material.js';
+import { SHIPPED } from '../../src/presets/shipped.js';
+import { Assumptions } from '../../src/sheet/assumptions.js';
+import { materialSection } from '../../src/sheet/sections/material.js';
+import { InputError } from '../../src/units/faults.js';
+
+function resolve(typed: unknown): { material: Material; listed: string[]; assumptions: Assumptions } {
+  const assumptions = new Assumptions();
+  const sheet = typed === undefined ? undefined : materialSection.parse(typed);
+  const material = resolveMaterial(sheet, SHIPPED, assumptions);
+  return { material, listed: assumptions.list.map(({ field }) => field), assumptions };
+}
+
+function faultsOf(run: () => unknown) {
+  try {
+    run();
+  } catch (error) {
+    if (error instanceof InputError) return error.faults;
+    throw error;
+  }
+  throw new Error('nothing was refused');
+}
+
+describe('resolveMaterial', () => {
+  // common practice, PA12: usual shrink 0.7-1.5 % and 0.3-0.8 %, left after compensation ± 0.5 %
+  it('takes PA12 where the sheet names none, and says so', () => {
+    const { material, assumptions } = resolve(undefined);
+    expect(material).toMatchObject({ name: 'pa12', density: 1.01, softening: 95, creepShare: 0.2 });
+    expect(material.shrink.plane.likely).toBeCloseTo(0.011, 12);
+    expect(material.shrink.plane.least).toBeCloseTo(0.006, 12);
+    expect(material.shrink.axial.likely).toBeCloseTo(0.0055, 12);
+    expect(material.shrink.axial.most).toBeCloseTo(0.0105, 12);
+    expect(assumptions.list).toMatchObject([{ field: 'material', value: DEFAULT_MATERIAL }]);
+  });
+
+  it('lists nothing for a preset by name, however it is spelt', () => {
+    expect(resolve('petg')).toMatchObject({ material: { name: 'petg' }, listed: [] });
+    expect(resolve(' PETG ').material.name).toBe('petg');
+    expect(resolve({ preset: 'petg' }).listed).toEqual([]);
+  });
+
+  // [id, plane %, axial %, ± %, density, least softening] of common practice; middles of the usual ranges
+  it.each([
+    ['pla', 0.25, 0.1, 0.2, 1.24, 52],
+    ['petg', 0.35, 0.15, 0.2, 1.27, 65],
+    ['abs', 0.7, 0.25, 0.3, 1.04, 85],
+    ['asa', 0.6, 0.25, 0.3, 1.07, 88],
+    ['pc', 0.65, 0.25, 0.3, 1.2, 125],
+    ['pa6', 1.3, 0.55, 0.5, 1.13, 60],
+    ['pa12', 1.1, 0.55, 0.5, 1.01, 95],
+    ['pom', 2, 0.85, 0.5, 1.41, 95],
+    ['tpu95a', 0.85, 0.4, 0.2, 1.21, 70],
+  ])('%s', (id, plane, axial, half, density, softening) => {
+    const { material } = resolve(id);
+    expect(material.shrink.plane.likely * 100).toBeCloseTo(plane, 9);
+    expect(material.shrink.axial.likely * 100).toBeCloseTo(axial, 9);
+    expect((material.shrink.plane.most - material.shrink.plane.likely) * 100).toBeCloseTo(half, 9);
+    expect(material).toMatchObject({ density, softening });
+    expect(material.tensileAcross).toBeLessThan(material.tensile);
+    expect(material.wear).toBe({ pla: 0.2, pa6: 0.02 }[id]);
+  });
+
+  it('replaces figures of a preset, and keeps the rest', () => {
+    const { material, listed } = resolve({ preset: 'pla', density: 1.3, tensile: '50 MPa', moisture_growth: '0.1 %' });
+    expect(material).toMatchObject({ name: 'pla', density: 1.3, tensile: 50, shear: 25, moistureGrowth: 0.001 });
+    expect(listed).toEqual([]);
+  });
+
+  it('keeps the spread of the preset for a shrink without ±, and takes the sheet’s own with it', () => {
+    const { material } = resolve({ preset: 'pa12', shrink: { plane: '1 %', axial: '0.6 ± 0.1 %' } });
+    expect(material.shrink.plane.likely).toBe(0.01);
+    expect(material.shrink.plane.most).toBeCloseTo(0.015, 12);
+    expect(material.shrink.axial.least).toBeCloseTo(0.005, 12);
+    expect(material.shrink.axial.most).toBeCloseTo(0.007, 12);
+  });
+
+  it('fills figures of one’s own up from PA12, and lists each', () => {
+    const { material, listed } = resolve({ density: 1.1, shrink: { plane: '0.4 ± 0.1 %' } });
+    expect(material).toMatchObject({ name: 'custom', density: 1.1, softening: 95 });
+    expect(listed).not.toContain('material');
+    expect(listed).not.toContain('material.density');
+    expect(listed).toEqual(
+      expect.arrayContaining(['material.shrink.axial', 'material.softening', 'material.pv_limit']),
+    );
+    expect(listed).toHaveLength(11);
+  });
+
+  it('needs nothing of PA12 where all figures are given', () => {
+    const figures = {
+      shrink: { plane: '0.4 ± 0.1 %', axial: '0.2 ± 0.1 %' },
+      ...{ density: 1, softening: 80, tensile: 30, tensile_across: 15, shear: 15, compressive: 40, modulus: 2000 },
+      ...{ pressure_limit: 1, pv_limit: 0.05, creep_share: '20 %', moisture_growth: '0 %', wear: 0.3 },
+    };
+    const { material, listed } = resolve(figures);
+    expect(material).toMatchObject({ name: 'custom', pvLimit: 0.05, moistureGrowth: 0, wear: 0.3 });
+    expect(listed).toEqual([]);
+  });
+
+  it('names the nearest preset, and where the mistake stands', () => {
+    const [one] = faultsOf(() => resolve('pa21'));
+    expect(one).toMatchObject({ path: 'material', value: 'pa21' });
+    expect(one!.allowed).toMatch(/did you mean pa12\?.*known: abs, asa, pa12, pa6/);
+    expect(faultsOf(() => resolve({ preset: 'wood', density: 0.7 }))[0]!.path).toBe('material.preset');
+  });
+
+  it('is not led out of its folder, nor to what every object has', () => {
+    for (const name of ['../printers/nozzle-0.4-layer-0.12', 'constructor', '__proto__', '', 'pla.yaml']) {
+      expect(faultsOf(() => resolve(name))[0]!.path).toBe('material');
+    }
+  });
+});

@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { nutSchema } from '../../src/parts/nut/sheet.js';
+import { listPresets, PRESET_KINDS } from '../../src/presets/list-presets.js';
+import { presetIds, readPreset } from '../../src/presets/read-preset.js';
+import { PILOT_AND_TAP, resolveScrewPreset, screwPresetId } from '../../src/presets/resolve-screw-preset.js';
+import { SHIPPED } from '../../src/presets/shipped.js';
+import { parseDesignation } from '../../src/standards/threads/designation.js';
+import { threadSizes } from '../../src/standards/threads/sizes.js';
+
+describe('shipped presets', () => {
+  it('are all sound, and every one is listed', () => {
+    const rows = listPresets(SHIPPED);
+    const files = Object.keys(SHIPPED).filter((path) => !path.startsWith('sheets/'));
+    expect(rows).toHaveLength(files.length);
+    for (const row of rows) {
+      expect(row.title).not.toBe('');
+      expect(row.source, row.id).not.toBe('');
+      expect(row.summary, row.id).not.toBe('');
+    }
+  });
+
+  it('holds something of each kind', () => {
+    for (const kind of PRESET_KINDS) expect(presetIds(kind, SHIPPED).length, kind).toBeGreaterThan(3);
+  });
+});
+
+const screws = presetIds('screw', SHIPPED).map((id) => resolveScrewPreset(id, SHIPPED));
+
+describe('screw presets', () => {
+  it.each(screws.map((screw) => [screw.id, screw] as const))('%s agrees with the sizes of its source', (id, screw) => {
+    const thread = parseDesignation(screw.designation);
+    expect(screwPresetId(thread.text)).toBe(id);
+    const sizes = threadSizes(thread);
+    const expected = screw.expect!;
+    // the source's last printed digit: 0.001 mm, or 0.0001 in
+    const half = /in\b/.test(raw(id)) ? 0.00005 * 25.4 + 1e-9 : 0.0005 + 1e-9;
+    const near = (ours: number, theirs: number | undefined) =>
+      theirs === undefined || expect(Math.abs(ours - theirs)).toBeLessThanOrEqual(half);
+    near(thread.major, expected.major);
+    near(sizes.pitchDiameter, expected.pitch_diameter);
+    near(sizes.nutMinor, expected.nut_minor);
+    near(sizes.nutMajor, expected.nut_major);
+    near(sizes.screwMinor, expected.screw_minor);
+  });
+
+  // layers a pitch, lines of depth, and how far a layer steps out on the flank against a line: h / √(tan²α + tan²λ);
+  // depth of overlap 0.5 P, or 5/8 of 0.866 P for a V. Common practice: no caution from 10 layers and 2 lines on.
+  it.each(screws.map((screw) => [screw.id, screw] as const))('%s names a printer that prints it well', (_, screw) => {
+    const thread = parseDesignation(screw.designation);
+    const depth = thread.pitch * (thread.form === 'metric-v' ? 0.541266 : 0.5);
+    const tan = Math.tan((thread.flankAngle * Math.PI) / 180);
+    const climb = thread.lead / (Math.PI * thread.pitchDiameter);
+    const good = common().filter(
+      ({ layer, line }) =>
+        thread.pitch / layer >= 12 && depth / line >= 2 && layer / Math.hypot(tan, climb) <= line + 1e-9,
+    );
+    expect(screw.suits).toBe(good[0]?.id);
+  });
+
+  it('leaves small V threads to the tap', () => {
+    const tapped = screws.filter(({ suits }) => suits === undefined).map(({ id }) => id);
+    expect(tapped).toEqual(['m4', 'm5', 'm6']);
+    expect(readPreset('screw', 'm5', SHIPPED).data.suits).toBe(PILOT_AND_TAP);
+  });
+
+  it('are found by designation, whatever the hand and the spelling', () => {
+    expect(resolveScrewPreset('Tr 8 x 8 (P2)', SHIPPED).id).toBe('tr8x8-p2');
+    expect(resolveScrewPreset('Acme 1/2-10-2start-LH', SHIPPED).id).toBe('acme-1-2-10-2start');
+    expect(resolveScrewPreset('M8', SHIPPED)).toMatchObject({ id: 'm8', suits: 'nozzle-0.25-layer-0.1' });
+    expect(() => resolveScrewPreset('Tr8x3', SHIPPED)).toThrow(/screw: tr8x3; no screw preset .* did you mean tr8x2/);
+  });
+});
+
+/** Settings of the two common fine nozzles, the wider nozzle and the higher layer first. */
+function common() {
+  return presetIds('printer', SHIPPED)
+    .map((id) => readPreset('printer', id, SHIPPED))
+    .map(({ id, data }) => ({ id, nozzle: data.nozzle!, layer: data.layer!, line: data.line_width! }))
+    .filter(({ nozzle }) => nozzle <= 0.4)
+    .sort((a, b) => b.nozzle - a.nozzle || b.layer - a.layer);
+}
+
+function raw(id: string): string {
+  return JSON.stringify(parse(SHIPPED[`screws/${id}.yaml`]!).expect);
+}
+
+function pasted(id: string) {
+  const { body, flange, holes } = readPreset('flange', id, SHIPPED).data;
+  return { part: 'nut', name: 'x', screw: 'Tr8x2', body, flange, ...(holes ? { holes } : {}) };
+}
+
+describe('flange presets', () => {
+  it.each(presetIds('flange', SHIPPED))('%s can be pasted into a sheet', (id) => {
+    expect(nutSchema.safeParse(pasted(id)).error?.issues ?? []).toEqual([]);
+  });
+
+  // holes stand inside the flange, clear of the body
+  it.each(presetIds('flange', SHIPPED))('%s has room for its holes', (id) => {
+    const { body, flange, holes } = nutSchema.parse(pasted(id));
+    const hole = holes!.diameter!.value;
+    expect(holes!.circle!.value - hole).toBeGreaterThan(body.diameter!);
+    expect(holes!.circle!.value + hole).toBeLessThan(flange!.diameter!);
+  });
+});
+
+describe('motor presets', () => {
+  // NEMA ICS 16 table: bolt circle 43.81, 66.67, 98.42 mm; it is √2 × the bolt square
+  it.each([
+    ['frame-17', 43.81],
+    ['frame-23', 66.67],
+    ['frame-34', 98.42],
+  ])('%s has the bolt circle of the table', (id, circle) => {
+    expect(Math.abs(readPreset('motor', id, SHIPPED).data.bolt_square * Math.SQRT2 - circle)).toBeLessThan(0.035);
+  });
+
+  it('give torque in N·mm', () => {
+    expect(readPreset('motor', 'frame-17', SHIPPED).data.torque).toEqual({ least: 200, most: 600 });
+  });
+});

@@ -13,6 +13,9 @@ export interface ThreadFigures {
   readonly columns: number;
   readonly diametralClearance: number;
   readonly axialClearance: number;
+  /** diameters of the nut's crest and root, where not by the clearances */
+  readonly nutMinor?: number;
+  readonly nutMajor?: number;
 }
 
 export const TR8X2: ThreadFigures = {
@@ -55,8 +58,8 @@ export function nutThread(figures: ThreadFigures, from: number, to: number): Thr
     flankAngle,
     pitchDiameter: major - depth + c,
     widthAtPitchDiameter: pitch / 2 + a,
-    major: major + c + Math.min(0.5, 0.1 * pitch),
-    minor: major - 2 * depth + c + 0.1 * depth,
+    major: figures.nutMajor ?? major + c + Math.min(0.5, 0.1 * pitch),
+    minor: figures.nutMinor ?? major - 2 * depth + c + 0.1 * depth,
   });
   return { profile, pitch, starts, hand, columns, from, to, airSide: 'inside', circumscribed: true };
 }

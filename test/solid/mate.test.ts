@@ -58,16 +58,16 @@ describe('mateThreads', () => {
     expect(common(tight)).toBeGreaterThan(1000 * NO_COMMON_VOLUME);
   });
 
-  it('collides when a crest gap is made negative while the flanks stay free', () => {
-    const nut = nutThread(TR8X2, 0, 1);
-    const screw = screwThread(TR8X2, 0, 1);
-    const foot = Math.min(...nut.profile.map(([, radius]) => radius));
-    const root = Math.min(...screw.profile.map(([, radius]) => radius));
-    const crest = Math.max(...screw.profile.map(([, radius]) => radius));
-    const deep = { ...nut, profile: nut.profile.map(([z, r]) => [z, r === foot ? root - 0.02 : r] as const) };
-    const flat = { ...nut, profile: nut.profile.map(([z, r]) => [z, r === foot ? r : crest - 0.02] as const) };
-    for (const wrong of [deep, flat]) {
-      expect(mateThreads(kernel, { nut: wrong, screw, play: playOf(TR8X2) })).toBeGreaterThan(1000 * NO_COMMON_VOLUME);
+  it('collides when a crest gap is made negative while the flanks stay free, by as little as 0.001 mm of radius', () => {
+    // the screw's crest stands at 8 and its root at 6; gaps are radial
+    for (const gap of [-0.001, -0.02]) {
+      expect(common({ ...TR8X2, nutMinor: 6 + 2 * gap })).toBeGreaterThan(1000 * NO_COMMON_VOLUME);
+      expect(common({ ...TR8X2, nutMajor: 8 + 2 * gap })).toBeGreaterThan(1000 * NO_COMMON_VOLUME);
+    }
+    // half a column off, a circumscribed screw stands out by r·(1/cos(180°/96) − 1) = 0.0022 mm at its crest
+    for (const gap of [0.003, 0.02]) {
+      expect(common({ ...TR8X2, nutMinor: 6 + 2 * gap })).toBe(0);
+      expect(common({ ...TR8X2, nutMajor: 8 + 2 * gap })).toBe(0);
     }
   });
 

@@ -23,3 +23,14 @@ export const SHARED = {
     describe: 'let one failed check pass: CHECK=REASON',
   },
 } as const satisfies Readonly<Record<string, Options>>;
+
+/** Stands for `-` while the parser is at work, which drops a lone hyphen; no real argument can hold it. */
+export const STDIN_MARK = '\u0000stdin';
+
+/** The sheets of a call, one or more; `-` is stdin. */
+export const SHEETS = {
+  describe: 'part sheets; - is stdin',
+  demandOption: true,
+  coerce: (given: string | readonly string[]): string[] =>
+    [given].flat().map((sheet) => (sheet === STDIN_MARK ? '-' : sheet)),
+} as const;

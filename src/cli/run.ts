@@ -1,5 +1,6 @@
 import { faultLine, InputError } from '../units/faults.js';
-import { unknownCommand } from './call-fault.js';
+import { missingCommand, unknownCommand, unknownOption } from './call-fault.js';
+import { STDIN_MARK } from './command.js';
 import { COMMANDS } from './commands/index.js';
 import { EXIT } from './exit-codes.js';
 import { internalLine } from './internal-line.js';
@@ -17,14 +18,15 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   try {
     requireKnownCommand(argv);
     let work: (() => Promise<number>) | undefined;
-    const cli = parser(io, (chosen) => {
+    const cli = parser(argv, io, (chosen) => {
       work = chosen;
     });
     let help = '';
-    await cli.parseAsync([...argv], {}, (_error: unknown, _args: unknown, output: string) => {
+    const words = argv.map((word) => (word === '-' ? STDIN_MARK : word));
+    await cli.parseAsync(words, {}, (_error: unknown, _args: unknown, output: string) => {
       help = output;
     });
-    if (help !== '') io.stdout.write(`${help}\n`);
+    if (help !== '') io.stdout.write(`${withoutEmptyDefaults(help)}\n`);
     return work ? await work() : EXIT.done;
   } catch (error) {
     if (!(error instanceof InputError)) {
@@ -36,7 +38,19 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   }
 }
 
-function requireKnownCommand([first]: readonly string[]): void {
-  if (first === undefined || first.startsWith('-') || COMMANDS.some(({ name }) => name === first)) return;
-  throw unknownCommand(first);
+const ALONE = ['--help', '--version'];
+
+function requireKnownCommand(argv: readonly string[]): void {
+  const [first] = argv;
+  if (first === undefined) throw missingCommand();
+  if (first.startsWith('-')) {
+    if (!ALONE.includes(first)) throw unknownOption(first, []);
+  } else if (!COMMANDS.some(({ name }) => name === first)) throw unknownCommand(first);
+}
+
+/** The parser shows an empty list as the default of arguments that must be given. */
+function withoutEmptyDefaults(help: string): string {
+  return help.replace(/(\S.*\S)( +)(\[[^\n]*\]) \[default: \[\]\]/g, (_, text: string, gap: string, tags: string) => {
+    return `${text}${gap}${' '.repeat(' [default: []]'.length)}${tags}`;
+  });
 }

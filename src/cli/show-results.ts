@@ -28,7 +28,7 @@ export function showResults(results: readonly SheetResult[], io: Io, { json, wri
         ? [terminalReport(result.report, { colour: wantsColour(io), ...(writes ? { written: result.written } : {}) })]
         : [],
     );
-    io.stdout.write(reports.join(`\n${'─'.repeat(80)}\n\n`));
+    if (reports.length > 0) io.stdout.write(reports.join(`\n${'─'.repeat(80)}\n\n`));
   }
   return Math.max(...results.map(codeOf));
 }

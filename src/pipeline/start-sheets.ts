@@ -13,5 +13,5 @@ export function startSheet(kind: string): string {
   if (text !== undefined) return text;
   const kinds = [...SHEETS.keys()];
   const near = nearest(kind, kinds);
-  throw fault('KIND', kind, near ? `unknown kind; did you mean ${near}?` : `unknown kind; known: ${kinds.join(', ')}`);
+  throw fault('', kind, near ? `unknown kind; did you mean ${near}?` : `unknown kind; known: ${kinds.join(', ')}`);
 }

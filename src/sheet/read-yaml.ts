@@ -1,4 +1,4 @@
-import { isMap, isNode, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument } from 'yaml';
+import { isMap, isNode, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLError } from 'yaml';
 import { fault, InputError, type Place } from '../units/faults.js';
 
 /** A parsed text: its plain value, and where each field stands. */
@@ -16,22 +16,33 @@ export const LONGEST_SHEET = 262_144;
  * @throws InputError empty, too long, binary, not YAML, nested too deeply, or using more aliases than a person would
  */
 export function readYaml(text: string): SheetText {
-  if (text.length > LONGEST_SHEET) throw fault('', `${text.length} characters`, `must be at most ${LONGEST_SHEET} characters`);
-  if (text.includes('\u0000') || text.includes('\ufffd')) throw fault('', '', 'must be UTF-8 text; this looks like a binary file');
+  if (text.length > LONGEST_SHEET)
+    throw fault('', `${text.length} characters`, `must be at most ${LONGEST_SHEET} characters`);
+  if (text.includes('\u0000') || text.includes('\ufffd'))
+    throw fault('', '', 'must be UTF-8 text; this looks like a binary file');
   if (text.trim() === '') throw fault('', '', 'the sheet is empty');
   const lines = new LineCounter();
   const document = parseNested(text, lines);
+  if (document.errors.some(({ message }) => /call stack/i.test(message))) throw fault('', '', 'nested too deeply');
   if (document.errors.length > 0) {
     throw new InputError(
-      document.errors.slice(0, 20).map((error) => ({
-        path: '',
-        value: '',
-        allowed: `not YAML: ${firstLine(error.message)}`,
-        at: placeOf(lines, error.pos[0]),
-      })),
+      document.errors
+        .filter(firstOfItsPlace)
+        .slice(0, 20)
+        .map((error) => ({
+          path: '',
+          value: '',
+          allowed: `not YAML: ${firstLine(error.message)}`,
+          at: placeOf(lines, error.pos[0]),
+        })),
     );
   }
   return { value: plainValue(document), locate: (path) => locate(document.contents, path, lines) };
+}
+
+/** One slip often breaks several rules at one place; the first names it. */
+function firstOfItsPlace(error: YAMLError, index: number, all: readonly YAMLError[]): boolean {
+  return all.findIndex(({ pos }) => pos[0] === error.pos[0]) === index;
 }
 
 function parseNested(text: string, lines: LineCounter) {
@@ -66,7 +77,9 @@ function locate(root: Node | null, path: readonly PropertyKey[], lines: LineCoun
 
 function child(node: unknown, key: PropertyKey): { value: unknown; offset: number | undefined } | undefined {
   if (isMap(node)) {
-    const pair = node.items.find((item) => isPair(item) && isScalar(item.key) && String(item.key.value) === String(key));
+    const pair = node.items.find(
+      (item) => isPair(item) && isScalar(item.key) && String(item.key.value) === String(key),
+    );
     if (!pair) return undefined;
     const place = isNode(pair.value) && pair.value.range ? pair.value : pair.key;
     return { value: pair.value, offset: isNode(place) ? place.range?.[0] : undefined };

@@ -57,7 +57,10 @@ describe('limits of a sheet', () => {
       limit: { min: 12 },
       replaced_limit: { min: 5 },
     });
-    expect(row(limited({ 'cube-wish': { max: 8 } }), 'cube-wish')).toMatchObject({ verdict: 'caution', limit: { max: 8 } });
+    expect(row(limited({ 'cube-wish': { max: 8 } }), 'cube-wish')).toMatchObject({
+      verdict: 'caution',
+      limit: { max: 8 },
+    });
   });
 
   it.each([
@@ -118,7 +121,10 @@ describe('check', () => {
 describe('model and makePart', () => {
   it('model gives named bodies with their material', async () => {
     const bodies = await model(design(sheet({ bodies: 2 }), options), options);
-    expect(bodies.map(({ name, material }) => [name, material])).toEqual([['b1', 'pla'], ['b2', 'pla']]);
+    expect(bodies.map(({ name, material }) => [name, material])).toEqual([
+      ['b1', 'pla'],
+      ['b2', 'pla'],
+    ]);
   });
 
   it('gives files that measure what was worked out, and a report of them', async () => {
@@ -126,7 +132,18 @@ describe('model and makePart', () => {
     expect(files.map(({ name }) => name)).toEqual(['a.stl', 'report.json']);
     // 12 facets of a cube; 10³ mm³ of PLA at 1.24 g/cm³ are 1.24 g
     expect(report.bodies).toEqual([
-      { file: 'a.stl', material: 'pla', facets: 12, volume: 1000, mass: 1.24, closed: true, bounds: [[-5, -5, 0], [5, 5, 10]] },
+      {
+        file: 'a.stl',
+        material: 'pla',
+        facets: 12,
+        volume: 1000,
+        mass: 1.24,
+        closed: true,
+        bounds: [
+          [-5, -5, 0],
+          [5, 5, 10],
+        ],
+      },
     ]);
     expect(report.checks.slice(4).map(({ id, verdict }) => [id, verdict])).toEqual([
       ['solid-closed', 'pass'],

@@ -7,7 +7,14 @@ import type { Mesh } from '../../src/solid/mesh.js';
 const positions = Float64Array.from([0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0, 1]);
 const facets = [0, 2, 1, 0, 1, 3, 0, 3, 2, 1, 2, 3];
 const whole: Mesh = { positions, triangles: Uint32Array.from(facets) };
-const expected = { volume: 1 / 6, mark: 0, bounds: [[0, 0, 0], [1, 1, 1]] as const };
+const expected = {
+  volume: 1 / 6,
+  mark: 0,
+  bounds: [
+    [0, 0, 0],
+    [1, 1, 1],
+  ] as const,
+};
 
 function verdicts(mesh: Mesh, wanted: Parameters<typeof readBack>[0]['expected'] = expected) {
   const found = verify([readBack({ file: 'a.stl', bytes: writeStl(mesh), expected: wanted })]);
@@ -60,7 +67,14 @@ describe('verify', () => {
   });
 
   it('allows 0.005 mm of bounds', () => {
-    const of = (x: number) => verdicts(whole, { ...expected, bounds: [[0, 0, 0], [x, 1, 1]] })['solid-bounds']![0];
+    const of = (x: number) =>
+      verdicts(whole, {
+        ...expected,
+        bounds: [
+          [0, 0, 0],
+          [x, 1, 1],
+        ],
+      })['solid-bounds']![0];
     expect([of(1.0049), of(1.0051), of(0.9949)]).toEqual(['pass', 'fail', 'fail']);
   });
 });

@@ -1,6 +1,6 @@
 import { execFileSync } from 'node:child_process';
-import * as disk from 'node:fs/promises';
 import { mkdtempSync } from 'node:fs';
+import * as disk from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
@@ -12,7 +12,9 @@ const temporaryFolder = () => mkdtempSync(join(tmpdir(), 'write-folder-'));
 
 async function contents(folder: string): Promise<Record<string, string>> {
   const names = (await disk.readdir(folder)).sort();
-  return Object.fromEntries(await Promise.all(names.map(async (name) => [name, await disk.readFile(join(folder, name), 'utf8')])));
+  return Object.fromEntries(
+    await Promise.all(names.map(async (name) => [name, await disk.readFile(join(folder, name), 'utf8')])),
+  );
 }
 
 /** A disk on which one call fails: the `at`-th use of `call`. */
@@ -71,17 +73,24 @@ describe('writeFolder', () => {
     const folder = temporaryFolder();
     await disk.writeFile(join(folder, 'a.stl'), 'old a');
     await disk.writeFile(join(folder, 'b.stl'), 'old b');
-    const stubborn = Object.assign({ ...disk }, {
-      rm: (path: string, options: object) =>
-        path.endsWith('/b.stl') ? Promise.reject(Object.assign(new Error(), { code: 'EPERM' })) : disk.rm(path, options),
-    });
+    const stubborn = Object.assign(
+      { ...disk },
+      {
+        rm: (path: string, options: object) =>
+          path.endsWith('/b.stl')
+            ? Promise.reject(Object.assign(new Error(), { code: 'EPERM' }))
+            : disk.rm(path, options),
+      },
+    );
     await expect(writeFolder(folder, FILES, ['b.stl'], stubborn)).rejects.toThrow('not permitted');
     expect(await contents(folder)).toEqual({ 'a.stl': 'old a', 'b.stl': 'old b' });
   });
 
   it('removes folders that it made for nothing', async () => {
     const root = temporaryFolder();
-    await expect(writeFolder(join(root, 'x', 'y'), FILES, [], failing('open', 1, 'ENOSPC'))).rejects.toThrow('the disk is full');
+    await expect(writeFolder(join(root, 'x', 'y'), FILES, [], failing('open', 1, 'ENOSPC'))).rejects.toThrow(
+      'the disk is full',
+    );
     expect(await disk.readdir(root)).toEqual([]);
   });
 

@@ -1,5 +1,5 @@
 import type { Options } from 'yargs';
-import { type Command, SHARED } from '../command.js';
+import { type Command, SHARED, SHEETS } from '../command.js';
 import { parseAccept } from '../parse-accept.js';
 
 const OPTIONS = { accept: SHARED.accept, json: SHARED.json } as const satisfies Record<string, Options>;
@@ -13,12 +13,7 @@ export const checkCommand: Command = {
       'show the fit report of each sheet; nothing is written',
       (call) =>
         call
-          .positional('sheets', {
-            type: 'string',
-            array: true,
-            demandOption: true,
-            describe: 'part sheets; - is stdin',
-          })
+          .positional('sheets', SHEETS)
           .options(OPTIONS)
           .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
           .example('leadwright check my-nut.yaml', 'sizes, checks and drive numbers'),

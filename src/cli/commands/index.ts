@@ -2,6 +2,7 @@ import type { Command } from '../command.js';
 import { checkCommand } from './check.js';
 import { makeCommand } from './make.js';
 import { newCommand } from './new.js';
+import { presetsCommand } from './presets.js';
 
 /** Every command, in the order of the help. */
-export const COMMANDS: readonly Command[] = [makeCommand, checkCommand, newCommand];
+export const COMMANDS: readonly Command[] = [makeCommand, checkCommand, newCommand, presetsCommand];

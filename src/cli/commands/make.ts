@@ -1,5 +1,5 @@
 import type { Options } from 'yargs';
-import { type Command, SHARED } from '../command.js';
+import { type Command, SHARED, SHEETS } from '../command.js';
 import { parseAccept } from '../parse-accept.js';
 import { requireFormats } from '../require-formats.js';
 
@@ -19,12 +19,7 @@ export const makeCommand: Command = {
       'check, model, verify and write a part from each sheet',
       (call) =>
         call
-          .positional('sheets', {
-            type: 'string',
-            array: true,
-            demandOption: true,
-            describe: 'part sheets; - is stdin',
-          })
+          .positional('sheets', SHEETS)
           .options(OPTIONS)
           .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
           .example('leadwright make my-nut.yaml', 'writes out/my-nut/'),

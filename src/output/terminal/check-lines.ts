@@ -1,37 +1,43 @@
 import type { Finding } from '../../fit/check.js';
 import { boundsText, figure, valueText } from './figures.js';
-import { columns, wrapped } from './layout.js';
+import { beside, columns, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
 
 /** A check that wants attention: its figures, what it means, and what moves it. */
 export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint): string[] {
-  const mark = finding.verdict === 'fail' ? bad(bold('FAIL')) : warn('look');
-  const facts = [finding.title, valueText(finding), limitText(finding)].filter((part) => part !== '').join(' · ');
+  const name = finding.verdict === 'fail' ? bad(bold(finding.id)) : warn(bold(finding.id));
+  const figures = [valueText(finding), ...limitTexts(finding)].filter((part) => part !== '').join('   ');
   return [
-    `  ${mark}  ${bold(finding.id)}`,
-    ...wrapped(facts, 8),
-    ...wrapped(finding.message, 8),
-    ...wrapped(`moved by: ${finding.moves}`, 8).map(dim),
-    ...(finding.accepted === undefined ? [] : wrapped(`accepted: ${finding.accepted}`, 8)),
+    `  ${name}   ${figures}`.trimEnd(),
+    ...wrapped(`${finding.title}: ${finding.message}`, 6),
+    ...wrapped(`moved by: ${finding.moves}`, 6).map(dim),
+    ...(finding.accepted === undefined ? [] : wrapped(`accepted: ${finding.accepted}`, 6)),
   ];
 }
 
-function limitText({ limit, margin, replaced_limit }: Finding): string {
+function limitTexts({ limit, margin, replaced_limit }: Finding): string[] {
   const bounds = limit ? boundsText(limit) : '';
-  if (bounds === '') return '';
-  const short = margin !== null && margin < 0 ? `, off by ${figure(-margin)}` : '';
-  const replaced = replaced_limit ? `, the sheet's own instead of ${boundsText(replaced_limit)}` : '';
-  return `limit ${bounds}${short}${replaced}`;
+  if (bounds === '') return [];
+  return [
+    `limit ${bounds}`,
+    margin !== null && margin < 0 ? `off by ${figure(-margin)}` : '',
+    replaced_limit ? `the sheet's own, instead of ${boundsText(replaced_limit)}` : '',
+  ];
 }
 
-/** Checks that pass, one row each. */
+/** Checks that pass, one row each; those without a figure say what they found. */
 export function quietChecks(findings: readonly Finding[]): string[] {
-  const rows = findings.map((finding) => [
-    `  ${finding.id}`,
-    valueText(finding),
-    finding.limit ? boundsText(finding.limit) : '',
-    finding.margin === null ? '' : `room ${figure(finding.margin)}`,
-    finding.replaced_limit ? 'own limit' : '',
-  ]);
-  return columns(rows);
+  const column = Math.max(0, ...findings.map(({ id }) => id.length)) + 4;
+  const measured = findings.filter(({ value }) => value !== null);
+  const rows = columns(
+    measured.map((finding) => [
+      `  ${finding.id}`.padEnd(column - 2),
+      valueText(finding),
+      finding.limit ? boundsText(finding.limit) : '',
+      finding.margin === null ? '' : `room ${figure(finding.margin)}`,
+      finding.replaced_limit ? 'own limit' : '',
+    ]),
+  );
+  const told = findings.filter(({ value }) => value === null);
+  return [...rows, ...told.flatMap(({ id, message }) => beside(`  ${id}`, column, message))];
 }

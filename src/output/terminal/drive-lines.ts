@@ -18,25 +18,14 @@ export function driveLines(drive: DriveNumbers): string[] {
 }
 
 function singles(drive: DriveNumbers): [string, string][] {
-  const { feed_limit, motor_rpm, whirl_rpm, column_load, play } = drive;
+  const { whirl_rpm, column_load } = drive;
   return [
     ['lead', `${figure(drive.lead)} mm a turn, lead angle ${figure(drive.lead_angle)}°`],
     ['full step', `${figure(drive.full_step)} mm, ${figure(drive.steps_per_mm)} steps per mm with microsteps`],
-    [
-      'feed',
-      `up to ${figure(feed_limit.value)} mm/s, set by the ${CAUSES[feed_limit.set_by]}${motor_rpm === undefined ? '' : `; ${figure(motor_rpm)} rpm at the feed wanted`}`,
-    ],
     ...row('whirl', whirl_rpm, (rpm) => `from ${figure(rpm)} rpm; stay below 80 % of it`),
     ...row('column', column_load, (load) => `buckles at ${figure(load)} N; stay below 80 % of it`),
-    ...row(
-      'play',
-      play,
-      ({ axial, full_steps }) => `${figure(axial)} mm along the axis, ${figure(full_steps)} full steps`,
-    ),
   ];
 }
-
-const CAUSES = { motor: "motor's speed", whirl: "screw's whirl", sliding: 'sliding speed' } as const;
 
 function row<T>(label: string, value: T | undefined, text: (value: T) => string): [string, string][] {
   return value === undefined ? [] : [[label, text(value)]];

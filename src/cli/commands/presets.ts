@@ -1,0 +1,32 @@
+import type { Options } from 'yargs';
+import { type Command, SHARED } from '../command.js';
+import { EXIT } from '../exit-codes.js';
+
+const OPTIONS = { json: SHARED.json } as const satisfies Record<string, Options>;
+
+export const presetsCommand: Command = {
+  name: 'presets',
+  options: OPTIONS,
+  add: (cli, io, start) =>
+    cli.command(
+      'presets [kind]',
+      'list what ships, with its sources',
+      (call) =>
+        call
+          .positional('kind', { type: 'string', describe: 'material, printer, screw, flange or motor' })
+          .options(OPTIONS)
+          .example('leadwright presets', 'all of them')
+          .example('leadwright presets material', 'one kind'),
+      ({ kind, json }) =>
+        start(async () => {
+          const [{ shippedPresets }, { presetLines }, { jsonText }] = await Promise.all([
+            import('../../pipeline/shipped-presets.js'),
+            import('../../output/terminal/preset-lines.js'),
+            import('../../output/report-json.js'),
+          ]);
+          const rows = shippedPresets(kind);
+          io.stdout.write(json === true ? jsonText(rows) : `${presetLines(rows).join('\n')}\n`);
+          return EXIT.done;
+        }),
+    ),
+};

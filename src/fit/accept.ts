@@ -19,7 +19,11 @@ const LEAST_REASON = 10;
  * Marks failed checks as accepted. The verdict of the check stays `fail`.
  * @throws InputError unknown id, a solid check, an empty reason, or a reason too short for a grave check
  */
-export function accept(findings: readonly Finding[], acceptances: readonly Acceptance[], known: readonly string[]): Finding[] {
+export function accept(
+  findings: readonly Finding[],
+  acceptances: readonly Acceptance[],
+  known: readonly string[],
+): Finding[] {
   for (const acceptance of acceptances) requireAcceptable(acceptance, findings, known);
   return findings.map((finding) => {
     const match = acceptances.find(({ check }) => check === finding.id);
@@ -27,7 +31,11 @@ export function accept(findings: readonly Finding[], acceptances: readonly Accep
   });
 }
 
-function requireAcceptable({ check, reason }: Acceptance, findings: readonly Finding[], known: readonly string[]): void {
+function requireAcceptable(
+  { check, reason }: Acceptance,
+  findings: readonly Finding[],
+  known: readonly string[],
+): void {
   const isSolid = check.startsWith('solid-') || findings.some(({ id, group }) => id === check && group === SOLID_GROUP);
   if (isSolid) throw fault('--accept', check, 'a broken solid cannot be accepted');
   if (!known.includes(check)) throw fault('--accept', check, `unknown check; known: ${known.join(', ')}`);

@@ -1,5 +1,5 @@
-import { halfWidth } from '../units/measured.js';
 import { rounded } from '../units/format.js';
+import { halfWidth } from '../units/measured.js';
 import type { Bounds, Check, Finding, Limits, Outcome, Verdict } from './check.js';
 import { VERDICTS } from './check.js';
 import { judge, margin } from './judge.js';
@@ -8,7 +8,11 @@ import { judge, margin } from './judge.js';
 export type LimitChanges = Readonly<Record<string, Bounds>>;
 
 /** Runs every check that applies, in order. */
-export function runChecks<Design>(checks: readonly Check<Design>[], design: Design, changes: LimitChanges = {}): Finding[] {
+export function runChecks<Design>(
+  checks: readonly Check<Design>[],
+  design: Design,
+  changes: LimitChanges = {},
+): Finding[] {
   return checks.flatMap((check) => {
     const outcome = check.run(design);
     return outcome ? [finding(check, outcome, changes[check.id])] : [];
@@ -17,7 +21,9 @@ export function runChecks<Design>(checks: readonly Check<Design>[], design: Desi
 
 /** The worst verdict of several; an accepted fail counts as a caution. */
 export function worst(findings: readonly Pick<Finding, 'verdict' | 'accepted'>[]): Verdict {
-  const ranks = findings.map(({ verdict, accepted }) => (verdict === 'fail' && accepted !== undefined ? 1 : VERDICTS.indexOf(verdict)));
+  const ranks = findings.map(({ verdict, accepted }) =>
+    verdict === 'fail' && accepted !== undefined ? 1 : VERDICTS.indexOf(verdict),
+  );
   return VERDICTS[Math.max(0, ...ranks)]!;
 }
 
@@ -50,13 +56,16 @@ export function finding<Design>(check: Omit<Check<Design>, 'run'>, outcome: Outc
 
 /** The sheet's bounds replace the pass limits; a fail limit moves along when it would be stricter than they are. */
 function changed(own: Limits, change: Bounds): Limits {
-  const replace = (bound: 'min' | 'max') => (own.pass[bound] === undefined ? undefined : (change[bound] ?? own.pass[bound]));
+  const replace = (bound: 'min' | 'max') =>
+    own.pass[bound] === undefined ? undefined : (change[bound] ?? own.pass[bound]);
   const pass = bounds(replace('min'), replace('max'));
   if (!own.fail) return { pass };
   const wasHard = sameBounds(own.pass, own.fail);
   const loosest = (mine: number | undefined, theirs: number | undefined, pick: (a: number, b: number) => number) =>
     mine === undefined || theirs === undefined ? mine : pick(mine, theirs);
-  const fail = wasHard ? pass : bounds(loosest(own.fail.min, pass.min, Math.min), loosest(own.fail.max, pass.max, Math.max));
+  const fail = wasHard
+    ? pass
+    : bounds(loosest(own.fail.min, pass.min, Math.min), loosest(own.fail.max, pass.max, Math.max));
   return { pass, fail };
 }
 

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
+import type { DriveNumbers } from '../drive/numbers.js';
 import type { Check, Finding } from '../fit/check.js';
-import type { DriveNumbers } from '../drive/drive-numbers.js';
 import type { PresetTexts } from '../presets/texts.js';
 import type { Assumption } from '../sheet/assumptions.js';
 import type { LimitsSheet } from '../sheet/sections/limits.js';

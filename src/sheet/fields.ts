@@ -48,16 +48,27 @@ export function word<const T extends readonly [string, ...string[]]>(words: T, a
 
 /** A map that knows all its keys. */
 export function map<T extends z.ZodRawShape>(shape: T) {
-  return z.strictObject(shape, { error: (issue) => (issue.code === 'invalid_type' ? 'must be a map of fields' : undefined) });
+  return z.strictObject(shape, {
+    error: (issue) => (issue.code === 'invalid_type' ? 'must be a map of fields' : undefined),
+  });
 }
 
 /** A map that may be written as one plain value: `material: pa12` for `material: {preset: pa12}`. */
-export function orShort<T extends z.ZodType>(schema: T, expand: (short: unknown) => Record<string, unknown>, short: 'string' | 'quantity') {
+export function orShort<T extends z.ZodType>(
+  schema: T,
+  expand: (short: unknown) => Record<string, unknown>,
+  short: 'string' | 'quantity',
+) {
   const isPlain = (input: unknown) => typeof input === 'string' || typeof input === 'number';
   return z.preprocess((input) => (isPlain(input) ? expand(input) : input), schema).meta({ short });
 }
 
-function readWithin(input: unknown, dimension: Dimension, bounds: Bounds, context: z.core.$RefinementCtx): Quantity | undefined {
+function readWithin(
+  input: unknown,
+  dimension: Dimension,
+  bounds: Bounds,
+  context: z.core.$RefinementCtx,
+): Quantity | undefined {
   const refuse = (message: string) => {
     context.addIssue({ code: 'custom', message, input });
     return undefined;
@@ -72,8 +83,12 @@ function readWithin(input: unknown, dimension: Dimension, bounds: Bounds, contex
 
 /** What is allowed, when a value in base units is outside its bounds. */
 export function outside(value: number, dimension: Dimension, { least, most, above }: Bounds): string | undefined {
-  const show = (bound: number) => (dimension === 'ratio' ? `${plain(bound * 100)} %` : `${plain(bound)} ${UNITS[dimension].base}`).trim();
-  const kept = (least === undefined || value >= least) && (most === undefined || value <= most) && (above === undefined || value > above);
+  const show = (bound: number) =>
+    (dimension === 'ratio' ? `${plain(bound * 100)} %` : `${plain(bound)} ${UNITS[dimension].base}`).trim();
+  const kept =
+    (least === undefined || value >= least) &&
+    (most === undefined || value <= most) &&
+    (above === undefined || value > above);
   if (kept) return undefined;
   const slip = dimension === 'length' ? inchSlip(value, { least, most, above } as Bounds) : '';
   if (above !== undefined && !(value > above)) return `must be above ${above === 0 ? '0' : show(above)}${slip}`;
@@ -84,7 +99,12 @@ export function outside(value: number, dimension: Dimension, { least, most, abov
 
 function inchSlip(value: number, bounds: Bounds): string {
   const inMm = value * 25.4;
-  const fits = value > 0 && bounds.least !== undefined && value < bounds.least && inMm >= bounds.least && inMm <= (bounds.most ?? inMm);
+  const fits =
+    value > 0 &&
+    bounds.least !== undefined &&
+    value < bounds.least &&
+    inMm >= bounds.least &&
+    inMm <= (bounds.most ?? inMm);
   return fits ? ` (if it was read in inches, write "${plain(value, 4)} in")` : '';
 }
 

@@ -18,7 +18,8 @@ function distance(a: string, b: string): number {
     const row = [i];
     for (let j = 1; j <= b.length; j++) {
       const change = rows[i - 1]![j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1);
-      const swap = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? rows[i - 2]![j - 2]! + 1 : Infinity;
+      const swap =
+        i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] ? rows[i - 2]![j - 2]! + 1 : Infinity;
       row.push(Math.min(change, swap, rows[i - 1]![j]! + 1, row[j - 1]! + 1));
     }
     rows.push(row);

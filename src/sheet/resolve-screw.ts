@@ -3,8 +3,8 @@ import { FLANK_ANGLES, type ThreadForm } from '../standards/threads/form.js';
 import { trapezoidalClearance } from '../standards/threads/trapezoidal.js';
 import { pitchDiameterOverWires } from '../standards/three-wire.js';
 import { type Fault, InputError, shown } from '../units/faults.js';
-import { exactly, type Measured, plusMinus, scaled, shifted, widened } from '../units/measured.js';
 import { plain } from '../units/format.js';
+import { exactly, type Measured, plusMinus, scaled, shifted, widened } from '../units/measured.js';
 import type { Quantity } from '../units/quantity.js';
 import type { Assumptions } from './assumptions.js';
 import { measured, shared, stated } from './measured-field.js';
@@ -50,7 +50,12 @@ export function resolveScrew(sheet: ScrewSheet, instrument: number, assumptions:
   const pitch = pitchOf(sheet, named, instrument);
   const major = given(sheet.major, instrument) ?? exactly(named!.major);
   const turn = turnOf(sheet, named, pitch.likely, assumptions);
-  const pitchDiameter = pitchDiameterOf(sheet, named, { major, pitch, flankAngle, form, instrument, lead: turn.lead }, assumptions);
+  const pitchDiameter = pitchDiameterOf(
+    sheet,
+    named,
+    { major, pitch, flankAngle, form, instrument, lead: turn.lead },
+    assumptions,
+  );
   const minor = minorOf(sheet, named, { major, pitch, form, instrument }, assumptions);
   requireOrder(sheet, { major, pitchDiameter, minor });
   return {
@@ -97,7 +102,14 @@ function pitchOf(sheet: ScrewSheet, named: Named | undefined, instrument: number
 function turnOf(sheet: ScrewSheet, named: Named | undefined, pitch: number, assumptions: Assumptions) {
   const lead = sheet.travel ? sheet.travel.length.value / sheet.travel.turns : sheet.lead?.value;
   const starts = sheet.starts ?? (lead === undefined ? named?.starts : Math.max(1, Math.round(lead / pitch)));
-  const counted = starts ?? assumptions.or<number>(undefined, 'screw.starts', 1, 'not given; one start unless lead, travel or starts say otherwise');
+  const counted =
+    starts ??
+    assumptions.or<number>(
+      undefined,
+      'screw.starts',
+      1,
+      'not given; one start unless lead, travel or starts say otherwise',
+    );
   return { starts: counted, lead: pitch * counted, leadOverPitch: lead === undefined ? counted : lead / pitch };
 }
 
@@ -108,12 +120,20 @@ interface Known {
   readonly instrument: number;
 }
 
-function pitchDiameterOf(sheet: ScrewSheet, named: Named | undefined, known: Known & { flankAngle: number; lead: number }, assumptions: Assumptions): Measured {
+function pitchDiameterOf(
+  sheet: ScrewSheet,
+  named: Named | undefined,
+  known: Known & { flankAngle: number; lead: number },
+  assumptions: Assumptions,
+): Measured {
   const { major, pitch, form, flankAngle, instrument, lead } = known;
   if (sheet.pitch_diameter) return measured(sheet.pitch_diameter, instrument);
   if (sheet.wires) {
     const { wire, over } = sheet.wires;
-    return plusMinus(pitchDiameterOverWires({ flankAngle, pitch: pitch.likely, lead, wire, over: over.value }), over.half ?? instrument);
+    return plusMinus(
+      pitchDiameterOverWires({ flankAngle, pitch: pitch.likely, lead, wire, over: over.value }),
+      over.half ?? instrument,
+    );
   }
   if (named) {
     assumptions.note('screw.pitch_diameter', plain(named.pitchDiameter), `basic size of ${named.text}`);
@@ -121,7 +141,11 @@ function pitchDiameterOf(sheet: ScrewSheet, named: Named | undefined, known: Kno
   }
   const depth = form === 'metric-v' ? 0.6495 : 0.5;
   const estimate = widened(shifted(major, -depth * pitch.likely), toothSpread(pitch.likely));
-  assumptions.note('screw.pitch_diameter', plain(estimate.likely), `major − ${depth} × pitch, ± ${plain(toothSpread(pitch.likely), 2)} mm since crest and flank are made apart; three wires would tell`);
+  assumptions.note(
+    'screw.pitch_diameter',
+    plain(estimate.likely),
+    `major − ${depth} × pitch, ± ${plain(toothSpread(pitch.likely), 2)} mm since crest and flank are made apart; three wires would tell`,
+  );
   return estimate;
 }
 
@@ -133,7 +157,12 @@ function toothSpread(pitch: number): number {
   return 0.1 + 0.042 * pitch;
 }
 
-function minorOf(sheet: ScrewSheet, named: Named | undefined, { major, pitch, form, instrument }: Known, assumptions: Assumptions): Measured {
+function minorOf(
+  sheet: ScrewSheet,
+  named: Named | undefined,
+  { major, pitch, form, instrument }: Known,
+  assumptions: Assumptions,
+): Measured {
   if (sheet.minor) return measured(sheet.minor, instrument);
   if (named && !sheet.major && !sheet.pitch && !sheet.crests) {
     assumptions.note('screw.minor', plain(named.minor), `basic size of ${named.text}`);
@@ -159,10 +188,18 @@ function requireAgreement(sheet: ScrewSheet, named: Named | undefined): void {
   const pitch = sheet.crests ? sheet.crests.length.value / sheet.crests.count : (sheet.pitch?.value ?? named?.pitch);
   const path = sheet.travel ? 'screw.travel' : 'screw.lead';
   if (sheet.starts !== undefined && lead !== undefined && pitch !== undefined && apart(lead, sheet.starts * pitch)) {
-    faults.push({ path, value: `${plain(lead)} mm a turn`, allowed: `does not agree with starts ${sheet.starts} × pitch ${plain(pitch)} mm = ${plain(sheet.starts * pitch)} mm` });
+    faults.push({
+      path,
+      value: `${plain(lead)} mm a turn`,
+      allowed: `does not agree with starts ${sheet.starts} × pitch ${plain(pitch)} mm = ${plain(sheet.starts * pitch)} mm`,
+    });
   }
   if (named && sheet.hand !== undefined && sheet.hand !== named.hand && named.hand === 'left') {
-    faults.push({ path: 'screw.hand', value: sheet.hand, allowed: `does not agree with ${named.text}, which is left-hand` });
+    faults.push({
+      path: 'screw.hand',
+      value: sheet.hand,
+      allowed: `does not agree with ${named.text}, which is left-hand`,
+    });
   }
   if (faults.length > 0) throw new InputError(faults);
 }
@@ -171,14 +208,30 @@ function apart(a: number, b: number): boolean {
   return Math.abs(a / b - 1) > 0.03;
 }
 
-function requireOrder(sheet: ScrewSheet, { major, pitchDiameter, minor }: { major: Measured; pitchDiameter: Measured; minor: Measured }): void {
+function requireOrder(
+  sheet: ScrewSheet,
+  { major, pitchDiameter, minor }: { major: Measured; pitchDiameter: Measured; minor: Measured },
+): void {
   const faults: Fault[] = [];
-  if (minor.likely <= 0) faults.push({ path: 'screw.pitch', value: '', allowed: `is too coarse for a major diameter of ${plain(major.likely)} mm: nothing is left of the core` });
+  if (minor.likely <= 0)
+    faults.push({
+      path: 'screw.pitch',
+      value: '',
+      allowed: `is too coarse for a major diameter of ${plain(major.likely)} mm: nothing is left of the core`,
+    });
   else if (minor.likely >= major.likely) {
-    faults.push({ path: 'screw.minor', value: `${plain(minor.likely)} mm`, allowed: `must be below the major diameter, ${plain(major.likely)} mm` });
+    faults.push({
+      path: 'screw.minor',
+      value: `${plain(minor.likely)} mm`,
+      allowed: `must be below the major diameter, ${plain(major.likely)} mm`,
+    });
   } else if (pitchDiameter.likely >= major.likely || pitchDiameter.likely <= minor.likely) {
     const path = sheet.wires ? 'screw.wires' : 'screw.pitch_diameter';
-    faults.push({ path, value: `${plain(pitchDiameter.likely)} mm`, allowed: `must lie between minor ${plain(minor.likely)} mm and major ${plain(major.likely)} mm` });
+    faults.push({
+      path,
+      value: `${plain(pitchDiameter.likely)} mm`,
+      allowed: `must lie between minor ${plain(minor.likely)} mm and major ${plain(major.likely)} mm`,
+    });
   }
   if (faults.length > 0) throw new InputError(faults);
 }

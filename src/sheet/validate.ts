@@ -10,7 +10,11 @@ type Locate = (path: readonly PropertyKey[]) => Place | undefined;
  * @returns the schema's output
  * @throws InputError every mistake at once, each with its field, value and place
  */
-export function validate<T extends z.ZodType>(schema: T, value: unknown, locate: Locate = () => undefined): z.output<T> {
+export function validate<T extends z.ZodType>(
+  schema: T,
+  value: unknown,
+  locate: Locate = () => undefined,
+): z.output<T> {
   const result = schema.safeParse(value);
   if (result.success) return result.data;
   const faults = result.error.issues.flatMap((issue) => toFaults(issue, schema, value, locate));
@@ -44,7 +48,10 @@ function located(fault: Fault, path: readonly PropertyKey[], locate: Locate): Fa
 }
 
 function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>((value, key) => (isRecord(value) && Object.hasOwn(value, key) ? value[key as string] : undefined), root);
+  return path.reduce<unknown>(
+    (value, key) => (isRecord(value) && Object.hasOwn(value, key) ? value[key as string] : undefined),
+    root,
+  );
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {
@@ -53,7 +60,9 @@ function isRecord(value: unknown): value is Record<string, unknown> {
 
 /** `flange.thickness`, `layer_heights[2]` */
 export function dotted(path: readonly PropertyKey[]): string {
-  return path.map((key, i) => (typeof key === 'number' ? `[${key}]` : i === 0 ? String(key) : `.${String(key)}`)).join('');
+  return path
+    .map((key, i) => (typeof key === 'number' ? `[${key}]` : i === 0 ? String(key) : `.${String(key)}`))
+    .join('');
 }
 
 function byPlace(a: Fault, b: Fault): number {

@@ -13,12 +13,18 @@ const patternFields = {
   diameter: reading('length', { above: 0, most: 40 }, 'finished hole').optional(),
 };
 
-function checkPattern(holes: { count?: unknown; circle?: unknown; rectangle?: unknown; screw?: unknown; diameter?: unknown }, context: z.core.$RefinementCtx) {
+function checkPattern(
+  holes: { count?: unknown; circle?: unknown; rectangle?: unknown; screw?: unknown; diameter?: unknown },
+  context: z.core.$RefinementCtx,
+) {
   const refuse = (path: string, message: string) => context.addIssue({ code: 'custom', path: [path], message });
-  if ((holes.circle === undefined) === (holes.rectangle === undefined)) refuse('circle', 'give either circle or rectangle');
+  if ((holes.circle === undefined) === (holes.rectangle === undefined))
+    refuse('circle', 'give either circle or rectangle');
   if (holes.screw === undefined && holes.diameter === undefined) refuse('screw', 'give screw or diameter');
-  if (holes.rectangle !== undefined && holes.count !== undefined && holes.count !== 4) refuse('count', 'a rectangle has 4 holes');
-  if (holes.circle !== undefined && holes.count === undefined) refuse('count', 'is missing; must be a whole number from 1 to 24');
+  if (holes.rectangle !== undefined && holes.count !== undefined && holes.count !== 4)
+    refuse('count', 'a rectangle has 4 holes');
+  if (holes.circle !== undefined && holes.count === undefined)
+    refuse('count', 'is missing; must be a whole number from 1 to 24');
 }
 
 /** The holes of a printed part. */
@@ -29,7 +35,11 @@ export const holesSection = map({
 }).superRefine((holes, context) => {
   checkPattern(holes, context);
   if (holes.joint !== undefined && holes.joint !== 'through' && holes.screw === undefined) {
-    context.addIssue({ code: 'custom', path: ['screw'], message: `is missing; a ${holes.joint} joint needs a screw size` });
+    context.addIssue({
+      code: 'custom',
+      path: ['screw'],
+      message: `is missing; a ${holes.joint} joint needs a screw size`,
+    });
   }
 });
 

@@ -1,0 +1,9 @@
+/** Cautions that go with every printed part of a screw drive. */
+export const DRIVE_CAUTIONS: readonly string[] = [
+  'A vertical axis falls: block or lower it before the nut or coupling is taken out, and do not rely on the screw alone to hold it.',
+  'Isolate the power and wait for supplies to discharge before reaching in; motors can start without warning.',
+  'Keep hair, cuffs and gloves away from turning screws and couplings, and guard them.',
+  'Printed plastic wears, creeps and softens: inspect it, and never use it to lift people, to hold loads over people, or as the only means of holding a load that can hurt.',
+  'Turn by hand over the whole travel first, then run at a tenth of the feed with a hand on the stop.',
+  'This is geometry and arithmetic, not certification: local codes, employer rules and licensed practice come first.',
+];

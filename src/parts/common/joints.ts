@@ -1,0 +1,83 @@
+import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
+import { hexNut } from '../../standards/fasteners/nuts.js';
+import { heatSetBore } from '../../standards/fasteners/plastic-holes.js';
+import { type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
+import { washer } from '../../standards/fasteners/washer.js';
+
+/** What screw heads, nuts, inserts and threads need of a hole. */
+export const JOINTS = ['through', 'counterbore', 'hexagon', 'insert', 'tapped'] as const;
+export type Joint = (typeof JOINTS)[number];
+
+/** Room that a pocket leaves around a head, and across the flats of a nut, on the diameter. @source common-practice */
+const HEAD_ROOM = 0.5;
+const NUT_ROOM = 0.2;
+
+/** One hole of a pattern with its joint, finished sizes. */
+export interface JointHole {
+  readonly joint: Joint;
+  /** undefined where no listed screw passes; then the hole is plain */
+  readonly screw?: FastenerSize;
+  /** clearance hole, mm */
+  readonly diameter: number;
+}
+
+/** An opening around a hole's axis, finished sizes. */
+export type Pocket =
+  | { readonly kind: 'round'; readonly diameter: number; readonly depth: number }
+  | { readonly kind: 'hexagon'; readonly acrossFlats: number; readonly depth: number };
+
+/** The pocket that a joint needs, for its head or for its nut; undefined for a hole of one diameter. */
+export function pocketOf({ joint, screw }: JointHole): Pocket | undefined {
+  if (screw === undefined) return undefined;
+  if (joint === 'counterbore') {
+    const { headDiameterKnurled, headHeight } = socketCapScrew(screw);
+    return { kind: 'round', diameter: headDiameterKnurled + HEAD_ROOM, depth: headHeight };
+  }
+  if (joint !== 'hexagon') return undefined;
+  const { acrossFlats, height } = hexNut(screw);
+  return { kind: 'hexagon', acrossFlats: acrossFlats + NUT_ROOM, depth: height };
+}
+
+/** Diameter of the hole itself: inserts and threads want their own bores. */
+export function boreOf({ joint, screw, diameter }: JointHole): number {
+  if (screw === undefined) return diameter;
+  if (joint === 'insert') return heatSetBore(screw).bore;
+  return joint === 'tapped' ? tapBore(screw) : diameter;
+}
+
+/**
+ * Pilot bore for a tap: nominal diameter less the pitch.
+ * @source common-practice: tap drills
+ */
+export function tapBore(screw: FastenerSize): number {
+  const { diameter, pitch } = fastenerThread(screw);
+  return diameter - pitch;
+}
+
+/** Largest radius of a pocket, its corners included. */
+export function pocketRadius(pocket: Pocket): number {
+  return pocket.kind === 'round' ? pocket.diameter / 2 : pocket.acrossFlats / Math.sqrt(3);
+}
+
+/** Radius of the largest opening of a hole anywhere along it. */
+export function openingRadius(hole: JointHole): number {
+  const pocket = pocketOf(hole);
+  return pocket ? pocketRadius(pocket) : boreOf(hole) / 2;
+}
+
+/** Radius of a head that stands proud of its face, and of the room that a sunk one takes; 0 without a screw. */
+export function headRadius({ joint, screw }: JointHole): number {
+  if (screw === undefined) return 0;
+  const { headDiameter, headDiameterKnurled } = socketCapScrew(screw);
+  return joint === 'counterbore' ? (headDiameterKnurled + HEAD_ROOM) / 2 : headDiameter / 2;
+}
+
+/** Radius of the washer under a proud head or nut; 0 without a screw. */
+export function washerRadius({ screw }: JointHole): number {
+  return screw === undefined ? 0 : washer(screw).outside / 2;
+}
+
+/** Length of thread that an insert or a tapped hole wants: two diameters. @source common-practice */
+export function threadReach(screw: FastenerSize): number {
+  return 2 * fastenerThread(screw).diameter;
+}

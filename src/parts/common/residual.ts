@@ -1,0 +1,13 @@
+import type { Material } from '../../presets/material.js';
+import type { Printer } from '../../presets/printer.js';
+import { type Measured, plusMinus } from '../../units/measured.js';
+
+/** How shrink changes an in-plane size from what was wanted: its spread, or all of it where nobody compensates. */
+export function planeResidual(
+  { printer, material }: { readonly printer: Printer; readonly material: Material },
+  size: number,
+): Measured {
+  const { plane } = material.shrink;
+  const left = printer.compensation.shrink === 'none' ? -plane.likely * size : 0;
+  return plusMinus(left, (plane.most - plane.likely) * size);
+}

@@ -1,0 +1,61 @@
+import type { Check } from '../../../fit/check.js';
+import type { NutDesign } from '../dimensions.js';
+import { heat, wall } from './body.js';
+import { driveHolding, driveLayerGrid, driveSpeed, driveTorque, driveWhirl } from './drive.js';
+import {
+  holeClearance,
+  holeEdge,
+  holePosition,
+  holeSpacing,
+  mountBore,
+  mountFloat,
+  mountSeat,
+  pocketFloor,
+  pocketWall,
+} from './mount.js';
+import { printLayers, printOverhang, printThreadDepth, shrinkAppliedOnce, threadLeadIn } from './print.js';
+import { screwSeries } from './series.js';
+import {
+  screwHand,
+  screwLead,
+  threadAxial,
+  threadBacklash,
+  threadClearance,
+  threadCrestGap,
+  threadPitchError,
+  threadRootGap,
+} from './thread.js';
+
+/** Every check of a nut, in the order of the report. */
+export const NUT_CHECKS: readonly Check<NutDesign>[] = [
+  screwLead,
+  screwSeries,
+  screwHand,
+  threadClearance,
+  threadPitchError,
+  threadAxial,
+  threadBacklash,
+  threadCrestGap,
+  threadRootGap,
+  threadLeadIn,
+  printLayers,
+  printThreadDepth,
+  printOverhang,
+  shrinkAppliedOnce,
+  wall,
+  holePosition,
+  holeClearance,
+  holeEdge,
+  holeSpacing,
+  pocketWall,
+  pocketFloor,
+  mountBore,
+  mountSeat,
+  mountFloat,
+  driveHolding,
+  driveTorque,
+  driveSpeed,
+  driveWhirl,
+  driveLayerGrid,
+  heat,
+];

@@ -1,0 +1,269 @@
+import { type Check, hard, type Limits, soft, valued } from '../../../fit/check.js';
+import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
+import { plain } from '../../../units/format.js';
+import { exactly, type Measured, scaled, shifted, smallest, widened } from '../../../units/measured.js';
+import type { HolePattern } from '../../common/hole-pattern.js';
+import type { Holes, NutDesign } from '../dimensions.js';
+import { edgeDistance, outsideBody } from '../edges.js';
+import { boreOf, headRadius, openingRadius, pocketOf } from '../pockets.js';
+import { planeResidual } from '../predicted.js';
+
+type NutCheck = Check<NutDesign>;
+const mount = { group: 'mount', source: 'common practice' } as const;
+
+/** Scatter of a printed hole's place, on top of shrink. */
+const PLACE_SCATTER = 0.1;
+const LEAST_GAP = 0.3;
+const LEAST_LIGAMENT = 1.2;
+
+/** Holes that miss their screws. */
+export const holePosition: NutCheck = {
+  ...mount,
+  id: 'hole-position',
+  title: 'Error of the hole pattern against half the play of its holes',
+  unit: 'mm',
+  moves: 'holes.diameter, holes.circle, material.shrink.plane',
+  run: (design) => {
+    const { holes, carriage } = design;
+    if (!holes || holes.joint === 'insert' || holes.screwDiameter === 0) return undefined;
+    const shrink = planeResidual(design, holes.spacing.likely);
+    const own = Math.max(Math.abs(shrink.least), Math.abs(shrink.most)) / 2 + PLACE_SCATTER;
+    const miss = carriage.holes ? mismatch(holes, carriage.holes) : exactly(0);
+    const error = shifted(miss, own);
+    const play = halfPlay(design);
+    const cause =
+      carriage.holes && miss.likely > 0.005 ? `, ${plain(miss.likely)} mm of it because the two patterns differ` : '';
+    const cure = error.likely > play ? '; use a larger hole, a matching pattern or an adapter' : '';
+    return valued(
+      error,
+      `holes may be ${plain(error.likely)} mm off${cause}; half the play is ${plain(play)} mm${cure}`,
+      hard({ max: play }),
+    );
+  },
+};
+
+/** Half the play of screws in the nut's holes, and in the carriage's where they are known. */
+function halfPlay({ holes, carriage }: NutDesign): number {
+  const { screwDiameter } = holes!;
+  const theirs = carriage.holes ? Math.max(0, carriage.holes.diameter.likely - screwDiameter) : 0;
+  return (Math.max(0, holes!.diameter.likely - screwDiameter) + theirs) / 2;
+}
+
+/** Distance by which the worst hole misses, at the best turn of the nut against its carriage. */
+function mismatch(own: HolePattern, theirs: HolePattern): Measured {
+  const [x0, y0] = own.centres[0]!;
+  const zero = Math.atan2(y0, x0);
+  const turns = theirs.centres.map(([x, y]) => Math.atan2(y, x) - zero);
+  const misses = turns.map((turn) =>
+    Math.max(...own.centres.map((centre) => nearestMiss(turned(centre, turn), theirs))),
+  );
+  const half = (theirs.spacing.most - theirs.spacing.likely + own.spacing.most - own.spacing.likely) / 2;
+  const miss = Math.min(...misses);
+  return { least: Math.max(0, miss - half), likely: miss, most: miss + half };
+}
+
+function turned([x, y]: readonly [number, number], turn: number): [number, number] {
+  return [x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn)];
+}
+
+function nearestMiss([x, y]: readonly [number, number], theirs: HolePattern): number {
+  return Math.min(...theirs.centres.map(([u, v]) => Math.hypot(u - x, v - y)));
+}
+
+/** Heads that meet the body, or holes that do. */
+export const holeClearance: NutCheck = {
+  ...mount,
+  id: 'hole-clearance',
+  title: 'Gap of heads and holes to body, fillet and bore',
+  unit: 'mm',
+  limits: hard({ min: LEAST_GAP }),
+  moves: 'holes.circle, holes.screw, holes.head, body.diameter, fillet',
+  run: ({ holes, finished }) => {
+    if (!holes) return undefined;
+    const { body, flange, fillet, thread, leadIn } = finished;
+    const head = headRadius(holes);
+    const opening = openingRadius(holes);
+    const gaps = holes.centres.map((centre) => {
+      const toBore = Math.hypot(...centre) - thread.major / 2 - leadIn;
+      if (!flange) return toBore - Math.max(head, opening);
+      const toBody = outsideBody(body, centre) - fillet;
+      const pocket = pocketOf(holes);
+      const onBody = Math.max(
+        holes.head === 'body' ? head : 0,
+        pocket?.side === 'body' ? opening : 0,
+        boreOf(holes) / 2,
+      );
+      const onFace = Math.max(holes.head === 'flange' ? head : 0, opening);
+      const toStub = flange.offset > 0 ? outsideBody(body, centre) : toBore;
+      return Math.min(toBody - onBody, toStub - onFace);
+    });
+    const gap = Math.min(...gaps);
+    const what = holes.head === 'none' ? 'holes' : `heads on the ${holes.head} side`;
+    const cure =
+      gap < LEAST_GAP
+        ? `; ${plain(LEAST_GAP - gap)} mm are missing: use a larger circle, a smaller screw, a slimmer body, or heads on the other side`
+        : '';
+    return valued(exactly(gap), `${what} keep ${plain(gap)} mm from body, fillet and bore${cure}`);
+  },
+};
+
+/** Holes that tear out. */
+export const holeEdge: NutCheck = {
+  ...mount,
+  id: 'hole-edge',
+  title: 'Edge distance of the holes in screw diameters',
+  unit: '',
+  limits: soft({ min: 1.5 }, { min: 1 }),
+  moves: 'flange.diameter, holes.circle, holes.screw',
+  run: ({ holes, finished }) => {
+    if (!holes) return undefined;
+    const unit = holes.screwDiameter || holes.diameter.likely;
+    const edge = Math.min(...holes.centres.map((centre) => edgeDistance(finished, centre)));
+    const ligament = edge - openingRadius(holes);
+    const least = (openingRadius(holes) + LEAST_LIGAMENT) / unit;
+    const limits: Limits = { pass: { min: Math.max(1.5, least) }, fail: { min: Math.max(1, least) } };
+    return valued(
+      exactly(edge / unit),
+      `centres ${plain(edge)} mm from the edge, ${plain(ligament)} mm of material left`,
+      limits,
+    );
+  },
+};
+
+/** Holes that run into each other. */
+export const holeSpacing: NutCheck = {
+  ...mount,
+  id: 'hole-spacing',
+  title: 'Least ligament between neighbouring holes',
+  unit: 'mm',
+  limits: hard({ min: LEAST_LIGAMENT }),
+  moves: 'holes.count, holes.circle, holes.screw',
+  run: ({ holes }) => {
+    if (!holes || holes.centres.length < 2) return undefined;
+    const between = least(
+      holes.centres.flatMap((a, i) => holes.centres.slice(i + 1).map((b) => Math.hypot(a[0] - b[0], a[1] - b[1]))),
+    );
+    const ligament = between - 2 * Math.max(openingRadius(holes), headRadius(holes) - LEAST_LIGAMENT / 2);
+    return valued(exactly(ligament), `${plain(ligament)} mm between holes, their pockets and heads`);
+  },
+};
+
+function least(values: readonly number[]): number {
+  return Math.min(...values);
+}
+
+/** The body must enter the carriage. */
+export const mountBore: NutCheck = {
+  ...mount,
+  id: 'mount-bore',
+  title: "Clearance of the body in the carriage's bore",
+  unit: 'mm',
+  limits: { pass: { min: 0.15 }, fail: { min: 0 } },
+  moves: 'body.diameter, carriage.bore',
+  run: (design) => {
+    const { bore } = design.carriage;
+    if (!bore) return undefined;
+    const across = widest(design);
+    const scatter = planeResidual(design, across);
+    const clearance = widened(shifted(bore, -across - scatter.likely), scatter.most - scatter.likely);
+    const cure =
+      clearance.likely < 0
+        ? '; slim the body, bore the carriage out, or mount the nut on an adapter from the other side'
+        : '';
+    return valued(
+      clearance,
+      `a body ${plain(across)} mm across in a bore of ${plain(bore.likely)} mm leaves ${plain(clearance.likely)} mm${cure}`,
+    );
+  },
+};
+
+/** Diameter of the circle around the body. */
+function widest({ finished: { body } }: NutDesign): number {
+  const around = { round: 1, square: Math.SQRT2, hexagon: 2 / Math.sqrt(3) };
+  return body.across * around[body.shape];
+}
+
+/** A flange that rides on its fillet does not seat. */
+export const mountSeat: NutCheck = {
+  ...mount,
+  id: 'mount-seat',
+  title: "Fillet beside the body against the gap in the carriage's bore",
+  unit: 'mm',
+  limits: soft({ max: 1 }),
+  moves: 'fillet, carriage.bore',
+  run: ({ carriage, finished }) => {
+    if (!carriage.bore || !finished.flange || finished.fillet === 0) return undefined;
+    const gap = Math.max(0, (carriage.bore.likely - finished.body.across) / 2);
+    return valued(
+      exactly(finished.fillet),
+      `fillet ${plain(finished.fillet)} mm, gap ${plain(gap)} mm; a larger fillet needs a chamfer of its size on the bore's edge`,
+      soft({ max: gap }),
+    );
+  },
+};
+
+/** An axis held by too many things at once bands or binds. */
+export const mountFloat: NutCheck = {
+  ...mount,
+  id: 'mount-float',
+  title: 'Radial float of the nut on its carriage before the screws are tightened',
+  unit: 'mm',
+  limits: soft({ min: 0.2, max: 0.5 }),
+  moves: 'holes.diameter, carriage.bore',
+  run: (design) => {
+    const { holes, carriage } = design;
+    if (!holes || holes.screwDiameter === 0 || holes.joint === 'insert') return undefined;
+    const inHoles = carriage.holes
+      ? shifted(scaled(mismatch(holes, carriage.holes), -1), halfPlay(design))
+      : scaled(shifted(holes.diameter, -holes.screwDiameter), 0.5);
+    const inBore = carriage.bore ? scaled(shifted(carriage.bore, -widest(design)), 0.5) : undefined;
+    const float = inBore ? smallest(inHoles, inBore) : inHoles;
+    const larger = holes.screw ? `, such as the coarse series, ${plain(clearanceHole(holes.screw, 'coarse'))} mm` : '';
+    const help =
+      float.likely < 0.2
+        ? `; larger holes${larger} let the nut find the screw`
+        : '; tighten the screws with the axis at the end where the nut sits';
+    return valued(float, `the nut can move ${plain(float.likely)} mm sideways${help}`);
+  },
+};
+
+/** What holds an insert, a nut or a head must not burst. */
+export const pocketWall: NutCheck = {
+  ...mount,
+  id: 'pocket-wall',
+  title: 'Least wall beside inserts and pockets',
+  unit: 'mm',
+  moves: 'holes.circle, flange.diameter, body.diameter',
+  run: ({ holes, finished }) => {
+    if (!holes || holes.joint === 'through') return undefined;
+    const wall = pocketWallOf(holes, finished);
+    const limits = holes.joint === 'insert' ? soft({ min: 2 }, { min: 1.5 }) : hard({ min: 1.6 });
+    return valued(exactly(wall), `${plain(wall)} mm beside the ${holes.joint}`, limits);
+  },
+};
+
+function pocketWallOf(holes: Holes, finished: NutDesign['finished']): number {
+  const opening = openingRadius(holes);
+  const toEdge = Math.min(...holes.centres.map((centre) => edgeDistance(finished, centre)));
+  const toBore = Math.min(...holes.centres.map((centre) => Math.hypot(...centre))) - finished.thread.major / 2;
+  return Math.min(toEdge, toBore) - opening;
+}
+
+/** A pocket needs a floor for its screw to pull on. */
+export const pocketFloor: NutCheck = {
+  ...mount,
+  id: 'pocket-floor',
+  title: 'Floor under a pocket, in layers',
+  unit: '',
+  limits: soft({ min: 8 }, { min: 4 }),
+  moves: 'flange.thickness, holes.joint',
+  run: ({ holes, finished, printer }) => {
+    const pocket = holes && pocketOf(holes);
+    if (!pocket) return undefined;
+    const floor = (finished.flange?.thickness ?? finished.length) - pocket.depth;
+    return valued(
+      exactly(floor / printer.layer),
+      `${plain(floor)} mm of floor under a pocket ${plain(pocket.depth)} mm deep`,
+    );
+  },
+};

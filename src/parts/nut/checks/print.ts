@@ -1,0 +1,104 @@
+import { type Check, soft, told, valued } from '../../../fit/check.js';
+import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
+import { flankOverhangStep, largestLayer } from '../../../mechanics/print/flank-overhang.js';
+import { layersPerPitch, threadDepthInLines } from '../../../mechanics/print/resolution.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import type { NutDesign } from '../dimensions.js';
+
+type NutCheck = Check<NutDesign>;
+const print = { group: 'print', source: 'common practice' } as const;
+const TAP = 'print a plain pilot hole and tap it with the screw or a tap instead';
+
+/** A pitch needs layers to show in. */
+export const printLayers: NutCheck = {
+  ...print,
+  id: 'print-layers',
+  title: 'Layers in one pitch',
+  unit: '',
+  limits: soft({ min: 10 }, { min: 6 }),
+  moves: 'printer.layer',
+  run: ({ screw, printer }) => {
+    const layers = layersPerPitch({ pitch: screw.pitch.likely, layer: printer.layer });
+    const help = layers < 6 ? `; use a layer of at most ${plain(screw.pitch.likely / 10, 2)} mm, or ${TAP}` : '';
+    return valued(
+      exactly(layers),
+      `${plain(layers, 1)} layers of ${plain(printer.layer)} mm in a pitch of ${plain(screw.pitch.likely)} mm${help}`,
+    );
+  },
+};
+
+/** A tooth thinner than a line is not printed. */
+export const printThreadDepth: NutCheck = {
+  ...print,
+  id: 'print-thread-depth',
+  title: 'Radial depth of the thread in printed lines',
+  unit: '',
+  limits: soft({ min: 2 }, { min: 1 }),
+  moves: 'printer.nozzle, printer.line_width',
+  run: ({ screw, printer }) => {
+    const depth = (screw.form === 'metric-v' ? 0.541266 : 0.5) * screw.pitch.likely;
+    const lines = threadDepthInLines({ depth, line: printer.lineWidth });
+    const help = lines < 1 ? `; use a finer nozzle, or ${TAP}` : '';
+    return valued(
+      exactly(lines),
+      `${plain(depth)} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${help}`,
+    );
+  },
+};
+
+/** The underside of every tooth is printed over air. */
+export const printOverhang: NutCheck = {
+  ...print,
+  id: 'print-overhang',
+  title: 'Step of the flank per layer, in lines',
+  unit: '',
+  limits: soft({ max: 0.75 }),
+  moves: 'printer.layer, printer.line_width',
+  run: ({ screw, printer, finished }) => {
+    const angles = {
+      flankAngle: screw.flankAngle,
+      leadAngle: leadAngle({ lead: finished.lead, meanDiameter: screw.pitchDiameter.likely }),
+    };
+    const step = flankOverhangStep({ ...angles, layer: printer.layer });
+    const best = largestLayer({ ...angles, step: 0.75 * printer.lineWidth });
+    const ratio = step / printer.lineWidth;
+    const help =
+      ratio > 0.75
+        ? `; layers of ${plain(Math.floor(best * 100) / 100, 2)} mm give a clean underside, else chase the thread with the screw`
+        : '';
+    return valued(exactly(ratio), `each layer reaches ${plain(step)} mm over the one below${help}`);
+  },
+};
+
+/** The first turn is where a screw jams. */
+export const threadLeadIn: NutCheck = {
+  ...print,
+  id: 'thread-lead-in',
+  title: 'Lead-in chamfer past the thread at both ends',
+  unit: 'mm',
+  limits: soft({ min: 0.3 }),
+  moves: 'lead_in',
+  run: ({ finished }) =>
+    valued(exactly(finished.leadIn), `${plain(finished.leadIn)} mm at 45° at both ends of the bore`),
+};
+
+/** Sizes must be corrected once, not twice. */
+export const shrinkAppliedOnce: NutCheck = {
+  ...print,
+  id: 'shrink-applied-once',
+  title: 'Shrink and hole offset are applied once',
+  unit: '',
+  moves: 'printer.compensation',
+  run: ({ printer }) => {
+    const { shrink, holes } = printer.compensation;
+    if (!printer.compensationKnown) {
+      return told(
+        'caution',
+        'this file is already compensated: set the slicer to scale for neither shrink nor holes, then say so with printer.compensation: file',
+      );
+    }
+    const who = { file: 'this file', slicer: 'the slicer', none: 'nobody' };
+    return told('pass', `shrink is taken out by ${who[shrink]}, hole offset by ${who[holes]}`);
+  },
+};

@@ -1,0 +1,68 @@
+import { type Check, type Outcome, soft, told, valued } from '../../../fit/check.js';
+import { type NearestRow, nearestSeries } from '../../../identify/nearest-series.js';
+import { plain } from '../../../units/format.js';
+import { exactly, plusMinus } from '../../../units/measured.js';
+import type { NutDesign } from '../dimensions.js';
+
+/** A screw that fits no series, or two, was probably misread. */
+const LIMITS = { best: 2, second: 3 };
+
+/** Half-width of a length over crests, mm. */
+const PITCH_DOUBT = 0.03;
+
+/** The readings against the series of standards and of common practice. */
+export const screwSeries: Check<NutDesign> = {
+  id: 'screw-series',
+  group: 'screw',
+  title: 'Distance of the readings from the nearest series, in standard deviations',
+  unit: '',
+  source: 'common practice',
+  limits: soft({ max: LIMITS.best }),
+  moves: 'screw.major, screw.pitch, screw.form',
+  run: (design) => {
+    const { form, major, pitch, designation } = design.screw;
+    if (form === 'free') return undefined;
+    const [best, second] = nearestSeries({ form, major, pitch });
+    if (best.sigma > LIMITS.best) return valued(exactly(best.sigma), oddWords(design, best));
+    return designation === undefined
+      ? namedOrTwin(best, second)
+      : valued(exactly(best.sigma), `readings agree with ${designation}`);
+  },
+};
+
+function namedOrTwin(best: NearestRow, second: NearestRow): Outcome {
+  const name = best.row.designation;
+  if (second.sigma > LIMITS.second) return valued(exactly(best.sigma), `${name}, ${missWords(best)} off`);
+  const other = second.row.designation;
+  return told(
+    'caution',
+    `${name} or ${other}: the readings do not tell them apart; a pitch over more crests would`,
+    best.sigma,
+  );
+}
+
+function oddWords(design: NutDesign, best: NearestRow): string {
+  const miscount = miscounted(design);
+  if (miscount) return miscount;
+  return `no series has this screw; nearest is ${best.row.designation}, ${missWords(best)} off. An odd screw is fine if the readings are right`;
+}
+
+/** One crest too many or too few is the usual slip; it shows where the other count fits a series. */
+function miscounted({ screw: { crests, form, major } }: NutDesign): string | undefined {
+  if (!crests || form === 'free') return undefined;
+  for (const count of [crests.count - 1, crests.count + 1].filter((other) => other > 0)) {
+    const [best] = nearestSeries({ form, major, pitch: plusMinus(crests.length / count, PITCH_DOUBT / count) });
+    if (best.sigma <= LIMITS.best) {
+      return `${plain(crests.length)} mm over ${crests.count} pitches fits no series, over ${count} it is ${best.row.designation}: count pitches from one edge to the same edge`;
+    }
+  }
+  return undefined;
+}
+
+function missWords({ majorResidual, pitchResidual }: NearestRow): string {
+  return `major ${signed(majorResidual)} mm and pitch ${signed(pitchResidual)} mm`;
+}
+
+function signed(value: number): string {
+  return `${value < 0 ? '−' : '+'}${plain(Math.abs(value))}`;
+}

@@ -1,0 +1,160 @@
+import { type Check, hard, soft, told, valued } from '../../../fit/check.js';
+import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
+import { plain } from '../../../units/format.js';
+import { difference, exactly, halfWidth, plusMinus, scaled, shifted, sum, widened } from '../../../units/measured.js';
+import type { NutDesign } from '../dimensions.js';
+import { holeResidual, planeResidual, predictedFit } from '../predicted.js';
+
+type NutCheck = Check<NutDesign>;
+const thread = { group: 'thread', unit: 'mm', source: 'common practice' } as const;
+
+/** A nut that is too small on the pitch line does not start. */
+export const threadClearance: NutCheck = {
+  ...thread,
+  id: 'thread-clearance',
+  title: 'Diametral clearance at the pitch line, as printed',
+  limits: hard({ min: 0.15 }),
+  moves: 'fit.diametral, printer.hole_offset, material.shrink.plane, screw.pitch_diameter',
+  run: (design) => {
+    const { diametral } = predictedFit(design);
+    const least = design.fit.name === 'close' ? 0.05 : 0.15;
+    return valued(
+      diametral,
+      `${plain(diametral.likely)} mm on the diameter between flanks; the nut starts above ${least} mm`,
+      hard({ min: least }),
+    );
+  },
+};
+
+/** Play that is eaten by the pitch drifting over the engaged length. */
+export const threadPitchError: NutCheck = {
+  ...thread,
+  id: 'thread-pitch-error',
+  title: 'Axial clearance left after the pitch error over the whole length',
+  limits: hard({ min: 0.05 }),
+  moves: 'fit.axial, body.length, material.shrink.axial',
+  run: (design) => {
+    const { play, axialResidual } = predictedFit(design);
+    const length = design.finished.length;
+    const drift = axialResidual * length;
+    const pitchDoubt = (halfWidth(design.screw.pitch) / design.screw.pitch.likely) * length;
+    const left = widened(shifted(play, -drift), pitchDoubt);
+    return valued(
+      left,
+      `${plain(play.likely)} mm of play less ${plain(drift)} mm of pitch error over ${plain(length)} mm leaves ${plain(left.likely)} mm`,
+    );
+  },
+};
+
+/** A trapezoid is hardly freed by opening its diameter. */
+export const threadAxial: NutCheck = {
+  ...thread,
+  id: 'thread-axial',
+  title: 'Axial clearance over both flanks',
+  limits: soft({ min: 0.1, max: 0.25 }),
+  moves: 'fit.axial, fit.diametral',
+  run: (design) => {
+    const { play } = predictedFit(design);
+    const fromDiameter = axialPlay({
+      diametralClearance: design.fit.diametral,
+      axialClearance: 0,
+      flankAngle: design.screw.flankAngle,
+    });
+    return valued(play, `${plain(play.likely)} mm in all, of which the diameter gives only ${plain(fromDiameter)} mm`);
+  },
+};
+
+/** Lost motion when the load reverses. */
+export const threadBacklash: NutCheck = {
+  ...thread,
+  id: 'thread-backlash',
+  title: 'Backlash of nut on screw',
+  limits: soft({ max: 0.3 }),
+  moves: 'fit.axial, fit.diametral',
+  run: (design) => {
+    const { play } = predictedFit(design);
+    const { axis } = design.duty;
+    const most = axis === 'vertical' ? 0.3 : 0.1;
+    const why =
+      axis === 'vertical'
+        ? 'weight holds one flank'
+        : axis === 'horizontal'
+          ? 'the load reverses'
+          : 'taken as horizontal, duty.axis is missing';
+    return valued(
+      play,
+      `${plain(play.likely)} mm of lost motion; up to ${most} mm is usual where ${why}`,
+      soft({ max: most }),
+    );
+  },
+};
+
+/** Crest of the screw against the root of the nut. */
+export const threadCrestGap: NutCheck = {
+  ...thread,
+  id: 'thread-crest-gap',
+  title: 'Radial gap over the crests of the screw',
+  limits: hard({ min: 0.05 }),
+  moves: 'fit.diametral, screw.major',
+  run: (design) => {
+    const { major } = design.finished.thread;
+    const gap = scaled(difference(scattered(design, major), design.screw.major), 0.5);
+    return valued(gap, `${plain(gap.likely)} mm of air over the screw's crests`);
+  },
+};
+
+/** Crest of the nut against the root of the screw. */
+export const threadRootGap: NutCheck = {
+  ...thread,
+  id: 'thread-root-gap',
+  title: 'Radial gap over the roots of the screw',
+  limits: hard({ min: 0.05 }),
+  moves: 'fit.diametral, screw.minor',
+  run: (design) => {
+    const { minor } = design.finished.thread;
+    const gap = scaled(difference(scattered(design, minor), design.screw.minor), 0.5);
+    return valued(gap, `${plain(gap.likely)} mm of air between the nut's crests and the screw's core`);
+  },
+};
+
+function scattered(design: NutDesign, diameter: number) {
+  return sum(exactly(diameter), holeResidual(design, diameter), planeResidual(design, diameter));
+}
+
+/** Lead and pitch must agree with a whole number of starts. */
+export const screwLead: NutCheck = {
+  id: 'screw-lead',
+  group: 'screw',
+  title: 'Lead over pitch is a whole number of starts',
+  unit: '',
+  source: 'common practice',
+  limits: hard({ max: 0.03 }),
+  moves: 'screw.lead, screw.travel, screw.pitch, screw.starts',
+  run: ({ screw }) => {
+    const off = Math.abs(screw.leadOverPitch / screw.starts - 1);
+    const lead = screw.leadOverPitch * screw.pitch.likely;
+    const told = `lead ${plain(lead)} mm over pitch ${plain(screw.pitch.likely)} mm is ${plain(screw.leadOverPitch)}`;
+    const help =
+      off > 0.03
+        ? `; starts come in whole numbers, so the pitch, the lead or a reading is wrong`
+        : `, so ${screw.starts} start${screw.starts === 1 ? '' : 's'}`;
+    return valued(plusMinus(off, 0), told + help);
+  },
+};
+
+/** The wrong hand never goes on. */
+export const screwHand: NutCheck = {
+  id: 'screw-hand',
+  group: 'screw',
+  title: 'Hand of the screw is stated',
+  unit: '',
+  source: 'common practice',
+  moves: 'screw.hand',
+  run: ({ screw }) =>
+    screw.handKnown
+      ? told('pass', `${screw.hand}-hand thread`)
+      : told(
+          'caution',
+          'hand not stated, right-hand assumed; hold the screw upright: a right-hand thread rises to the right',
+        ),
+};

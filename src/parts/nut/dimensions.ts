@@ -1,0 +1,481 @@
+import type { DriveNumbers } from '../../drive/numbers.js';
+import {
+  offsetAt,
+  printedAxial,
+  printedDistance,
+  printedInside,
+  printedOutside,
+} from '../../mechanics/print/printed-size.js';
+import { grooveWidthAt, nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { printedThread } from '../../mechanics/thread/printed-thread.js';
+import type { Material } from '../../presets/material.js';
+import type { Printer } from '../../presets/printer.js';
+import { resolveMaterial } from '../../presets/resolve-material.js';
+import { resolvePrinter } from '../../presets/resolve-printer.js';
+import type { PresetTexts } from '../../presets/texts.js';
+import { type Assumption, Assumptions } from '../../sheet/assumptions.js';
+import { measured } from '../../sheet/measured-field.js';
+import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
+import type { DutySheet } from '../../sheet/sections/duty.js';
+import type { LimitsSheet } from '../../sheet/sections/limits.js';
+import { rimAround } from '../../solid/convex.js';
+import { fault, InputError } from '../../units/faults.js';
+import { plain } from '../../units/format.js';
+import type { Measured } from '../../units/measured.js';
+import { type HolePattern, measuredPattern, ownPattern } from '../common/hole-pattern.js';
+import type { DesignBase, Sizes } from '../part-kind.js';
+import { nutDrive } from './drive.js';
+import { FIT_CLASSES, type FitName } from './fit-classes.js';
+import { type BodyPlan, bodyOutline, type FlangePlan, flangeOutline } from './plan.js';
+import type { NutSheet } from './sheet.js';
+
+/** A flange with its place along the axis. */
+export interface Flange extends FlangePlan {
+  readonly thickness: number;
+  /** length of the stub of the body below the flange face */
+  readonly offset: number;
+}
+
+/** What screw heads, nuts and inserts need of a hole. */
+export type Joint = 'through' | 'counterbore' | 'hexagon' | 'insert';
+export type HeadSide = 'body' | 'flange' | 'none';
+
+export interface Holes extends HolePattern {
+  readonly joint: Joint;
+  readonly head: HeadSide;
+}
+
+/** What the nut is mounted to. */
+export interface Carriage {
+  readonly bore?: Measured;
+  readonly thickness?: Measured;
+  readonly holes?: HolePattern;
+}
+
+/** Sizes of a nut, all of one kind: finished or printed. */
+export interface NutSizes {
+  readonly thread: ThreadProfile;
+  readonly lead: number;
+  readonly body: BodyPlan;
+  /** over all */
+  readonly length: number;
+  readonly flange?: Flange;
+  /** centres and diameter of the holes */
+  readonly holes?: { readonly centres: readonly (readonly [number, number])[]; readonly diameter: number };
+  readonly leadIn: number;
+  readonly relief: number;
+  readonly fillet: number;
+}
+
+/** A nut, worked out. */
+export interface NutDesign extends DesignBase {
+  readonly part: 'nut';
+  readonly screw: Screw;
+  readonly fit: { readonly name: FitName | 'own'; readonly diametral: number; readonly axial: number };
+  readonly finished: NutSizes;
+  readonly printed: NutSizes;
+  readonly holes?: Holes;
+  readonly carriage: Carriage;
+  readonly mounting?: 'flange-up' | 'flange-down';
+  readonly mark?: string;
+  readonly material: Material;
+  readonly printer: Printer;
+  readonly duty: DutySheet;
+  readonly calipers: number;
+  readonly drive: DriveNumbers;
+}
+
+const DEFAULT_CALIPERS = 0.03;
+
+/** A flange that does not reach so far over the body is no flange, mm. */
+const LEAST_RIM = 0.2;
+
+/**
+ * Works a nut out from its sheet: every size finished and printed, nothing modelled yet.
+ * @throws InputError values that contradict each other or cannot be a nut
+ */
+export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
+  const assumptions = new Assumptions();
+  const calipers = assumptions.or(
+    sheet.calipers,
+    'calipers',
+    DEFAULT_CALIPERS,
+    'half-width of a reading by ordinary calipers',
+  );
+  const screw = resolveScrew(sheet.screw, calipers, assumptions);
+  const material = resolveMaterial(sheet.material, presets, assumptions);
+  const printer = resolvePrinter(sheet.printer, presets, assumptions);
+  const fit = fitOf(sheet, assumptions);
+  const holes = holesOf(sheet, assumptions);
+  const carriage = carriageOf(sheet, calipers, assumptions);
+  const finished = finishedSizes(sheet, { screw, fit, holes, carriage, chordError: printer.chordError }, assumptions);
+  const printed = printedSizes(finished, material, printer);
+  const duty = sheet.duty ?? {};
+  const drive = nutDrive({ screw, fit, duty });
+  return {
+    part: 'nut',
+    name: sheet.name,
+    screw,
+    fit,
+    finished,
+    printed,
+    ...(holes ? { holes } : {}),
+    carriage,
+    ...(sheet.mounting ? { mounting: sheet.mounting } : {}),
+    ...(sheet.mark ? { mark: sheet.mark } : {}),
+    material,
+    printer,
+    duty,
+    calipers,
+    drive,
+    dimensions: { finished: named(finished), printed: named(printed) },
+    assumptions: [...assumptions.list, ...drive.assumptions] satisfies readonly Assumption[],
+    limits: (sheet.limits ?? {}) satisfies LimitsSheet,
+    densities: { [material.name]: material.density },
+  };
+}
+
+function fitOf(sheet: NutSheet, assumptions: Assumptions): NutDesign['fit'] {
+  const given = sheet.fit ?? {};
+  const own = given.class === undefined && given.diametral !== undefined && given.axial !== undefined;
+  if (own) return { name: 'own', diametral: given.diametral!, axial: given.axial! };
+  const name = given.class ?? assumptions.or<FitName>(undefined, 'fit', 'running', 'turns freely by hand');
+  const defaults = FIT_CLASSES[name];
+  return { name, diametral: given.diametral ?? defaults.diametral, axial: given.axial ?? defaults.axial };
+}
+
+function holesOf(sheet: NutSheet, assumptions: Assumptions): Holes | undefined {
+  if (!sheet.holes) return undefined;
+  const pattern = ownPattern(sheet.holes, 'holes', assumptions);
+  const joint = assumptions.or<Joint>(sheet.holes.joint, 'holes.joint', 'through', 'a plain clearance hole');
+  const head = assumptions.or<HeadSide>(
+    sheet.holes.head,
+    'holes.head',
+    'body',
+    'the tighter side, so nothing is overlooked',
+  );
+  return { ...pattern, joint, head };
+}
+
+function carriageOf(sheet: NutSheet, calipers: number, assumptions: Assumptions): Carriage {
+  const { bore, thickness, holes } = sheet.carriage ?? {};
+  return {
+    ...(bore ? { bore: measured(bore, calipers) } : {}),
+    ...(thickness ? { thickness: measured(thickness, calipers) } : {}),
+    ...(holes ? { holes: measuredPattern(holes, 'carriage.holes', assumptions, calipers) } : {}),
+  };
+}
+
+interface Known {
+  readonly screw: Screw;
+  readonly fit: NutDesign['fit'];
+  readonly holes: Holes | undefined;
+  readonly carriage: Carriage;
+  readonly chordError: number;
+}
+
+function finishedSizes(sheet: NutSheet, known: Known, assumptions: Assumptions): NutSizes {
+  const { screw, fit, holes } = known;
+  const thread = nutThread({
+    form: screw.form,
+    flankAngle: screw.flankAngle,
+    screwMajor: screw.major.likely,
+    screwPitchDiameter: screw.pitchDiameter.likely,
+    pitch: screw.pitch.likely,
+    diametralClearance: fit.diametral,
+    axialClearance: fit.axial,
+  });
+  requireTooth(thread, sheet);
+  const body = bodyOf(sheet, assumptions);
+  const flange = flangeOf(sheet, assumptions);
+  requireSense(sheet, { body, flange, thread, holes, chordError: known.chordError });
+  const ends = {
+    ...chamfersOf(sheet, { body, thread }, assumptions),
+    fillet: filletOf(sheet, { body, flange, carriage: known.carriage, chordError: known.chordError }, assumptions),
+  };
+  requireRoom(sheet, ends, { body, flange, thread });
+  return {
+    thread,
+    lead: thread.pitch * screw.starts,
+    body,
+    length: sheet.body.length,
+    ...(flange ? { flange } : {}),
+    ...(holes ? { holes: { centres: holes.centres, diameter: holes.diameter.likely } } : {}),
+    ...ends,
+  };
+}
+
+function bodyOf(sheet: NutSheet, assumptions: Assumptions): BodyPlan {
+  const { shape, diameter, across_flats, width, flats } = sheet.body;
+  return {
+    shape: assumptions.or(shape, 'body.shape', 'round', 'not given'),
+    across: diameter ?? across_flats ?? width!,
+    ...(flats === undefined ? {} : { flats }),
+  };
+}
+
+function flangeOf(sheet: NutSheet, assumptions: Assumptions): Flange | undefined {
+  const given = sheet.flange;
+  if (!given) assumptions.note('flange', 'none', 'not given');
+  if (!given || given.shape === 'none') return undefined;
+  const shape = assumptions.or(given.shape, 'flange.shape', 'round', 'not given') as FlangePlan['shape'];
+  const size: readonly [number, number] = given.size ?? [
+    given.diameter ?? given.width!,
+    given.diameter ?? given.width!,
+  ];
+  return {
+    shape,
+    size,
+    corner: given.corner ?? 0,
+    ear:
+      shape === 'two-ear'
+        ? assumptions.or(given.ear, 'flange.ear', size[1] / 2, 'half the width across the middle')
+        : 0,
+    thickness: given.thickness!,
+    offset: given.offset ?? 0,
+    ...(given.flats === undefined ? {} : { flats: given.flats }),
+  };
+}
+
+/** Chamfers at the ends; a thin wall, which a check will judge, makes the assumed ones smaller. */
+function chamfersOf(
+  sheet: NutSheet,
+  { body, thread }: { body: BodyPlan; thread: ThreadProfile },
+  assumptions: Assumptions,
+) {
+  const wall = wallBeside(body, thread);
+  const leadIn = assumptions.or(
+    sheet.lead_in,
+    'lead_in',
+    cut(Math.min(0.5, wall / 3)),
+    'past the thread at both ends, 45°',
+  );
+  const relief = assumptions.or(sheet.relief, 'relief', cut(Math.min(0.4, wall / 3)), 'the first layers spread');
+  return { leadIn, relief };
+}
+
+/** Radial wall between the thread's major diameter and the outside of the body. */
+function wallBeside(body: BodyPlan, thread: ThreadProfile): number {
+  return (Math.min(body.across, body.flats ?? Infinity) - thread.major) / 2;
+}
+
+function cut(size: number): number {
+  return Math.floor(size * 100 + 1e-9) / 100;
+}
+
+/** A fillet strengthens the corner, but a carriage that the body enters wants to lie flat on the flange. */
+function filletOf(
+  sheet: NutSheet,
+  at: { body: BodyPlan; flange: Flange | undefined; carriage: Carriage; chordError: number },
+  assumptions: Assumptions,
+): number {
+  if (!at.flange) return 0;
+  const rim = rimAround(bodyOutline(at.body, at.chordError), flangeOutline(at.flange, at.chordError));
+  if (sheet.fillet !== undefined) {
+    const most = cut(Math.max(0, 0.9 * rim));
+    if (sheet.fillet > most)
+      throw fault(
+        'fillet',
+        `${plain(sheet.fillet)} mm`,
+        `must be at most ${plain(most)} mm, nine tenths of the rim beside the body`,
+      );
+    return sheet.fillet;
+  }
+  const inBore = at.carriage.bore === undefined ? Infinity : Math.max(0, (at.carriage.bore.least - at.body.across) / 2);
+  const room = sheet.body.length - at.flange.offset - at.flange.thickness;
+  const fillet = Math.min(1, rim / 2, inBore, room / 3);
+  const kept = fillet < 0.15 ? 0 : cut(fillet);
+  assumptions.note(
+    'fillet',
+    kept,
+    inBore < 1 ? 'small enough for the flange to seat on the carriage' : 'between flange and body',
+  );
+  return kept;
+}
+
+/** Flanks must not meet before crest and root are reached, neither in the tooth nor in the groove. */
+function requireTooth(thread: ThreadProfile, sheet: NutSheet): void {
+  const crest = thread.pitch - grooveWidthAt(thread, thread.minor);
+  const root = grooveWidthAt(thread, thread.major);
+  if (crest > 0 && root > 0) return;
+  const field =
+    sheet.screw.flank_angle === undefined ? (crest > 0 ? 'screw.pitch_diameter' : 'fit.axial') : 'screw.flank_angle';
+  throw fault(
+    field,
+    '',
+    `leaves no ${crest > 0 ? 'groove at the root' : 'tooth at the crest'} of the nut; a smaller flank angle or clearance is needed at this pitch`,
+  );
+}
+
+interface Solid {
+  readonly body: BodyPlan;
+  readonly flange: Flange | undefined;
+  readonly thread: ThreadProfile;
+}
+
+/** Refuses what cannot be a nut at all; what is merely thin or tight is left to the checks. */
+function requireSense(
+  sheet: NutSheet,
+  { body, flange, thread, holes, chordError }: Solid & { holes: Holes | undefined; chordError: number },
+): void {
+  const faults: { path: string; value: string; allowed: string }[] = [];
+  const refuse = (path: string, value: number, allowed: string) =>
+    faults.push({ path, value: `${plain(value)} mm`, allowed });
+  const bodyPath =
+    sheet.body.diameter !== undefined
+      ? 'body.diameter'
+      : sheet.body.width !== undefined
+        ? 'body.width'
+        : 'body.across_flats';
+  const thinnest = Math.min(body.across, body.flats ?? Infinity);
+  if (thinnest <= thread.major)
+    refuse(
+      body.across <= thread.major ? bodyPath : 'body.flats',
+      thinnest,
+      `must be above the nut's thread major, ${plain(thread.major)} mm`,
+    );
+  if (flange) {
+    if (flange.offset + flange.thickness > sheet.body.length) {
+      refuse(
+        'flange.thickness',
+        flange.thickness,
+        `must fit in the length over all, ${plain(sheet.body.length)} mm${flange.offset > 0 ? ` less the stub of ${plain(flange.offset)} mm` : ''}`,
+      );
+    }
+    if (flange.corner > Math.min(...flange.size) / 2)
+      refuse(
+        'flange.corner',
+        flange.corner,
+        `must be at most half the shorter side, ${plain(Math.min(...flange.size) / 2)} mm`,
+      );
+    else if (flange.shape === 'two-ear' && flange.ear > Math.min(...flange.size))
+      refuse('flange.ear', flange.ear, `must be at most ${plain(Math.min(...flange.size))} mm`);
+    else {
+      const rim = rimAround(bodyOutline(body, chordError), flangeOutline(flange, chordError));
+      const path =
+        flange.flats !== undefined
+          ? 'flange.flats'
+          : { round: 'flange.diameter', square: 'flange.width', rectangular: 'flange.size', 'two-ear': 'flange.size' }[
+              flange.shape
+            ];
+      if (rim < LEAST_RIM)
+        refuse(
+          path,
+          flange.flats ?? Math.min(...flange.size),
+          `must reach over the body, which is ${plain(body.across)} mm, by ${LEAST_RIM} mm all around`,
+        );
+    }
+  }
+  const plateOffset = flange ? flange.offset : 0;
+  if (holes && plateOffset < 0) refuse('flange.offset', plateOffset, 'must be 0 or above');
+  if (faults.length > 0) throw new InputError(faults);
+}
+
+/** Chamfers must leave something between them. */
+function requireRoom(sheet: NutSheet, ends: { leadIn: number; relief: number }, { body, flange, thread }: Solid): void {
+  const depth = (thread.major - thread.minor) / 2 + ends.leadIn;
+  if (2 * depth >= sheet.body.length) {
+    throw fault(
+      'body.length',
+      `${plain(sheet.body.length)} mm`,
+      `must be above ${plain(2 * depth)} mm, the depth of both lead-in chamfers; or give a smaller lead_in`,
+    );
+  }
+  const wall = wallBeside(body, thread);
+  if (ends.leadIn + ends.relief >= wall) {
+    throw fault(
+      sheet.lead_in === undefined ? 'body' : 'lead_in',
+      `${plain(ends.leadIn)} mm`,
+      `together with relief ${plain(ends.relief)} mm must be below the wall beside the thread, ${plain(wall)} mm`,
+    );
+  }
+  const thinnest = flange ? flange.thickness : sheet.body.length;
+  if (ends.relief >= thinnest / 2)
+    throw fault(
+      'relief',
+      `${plain(ends.relief)} mm`,
+      `must be below half the thickness it is cut in, ${plain(thinnest)} mm`,
+    );
+}
+
+/** Every finished size as it must stand in the file. */
+export function printedSizes(finished: NutSizes, material: Material, printer: Printer): NutSizes {
+  const scales = printer.compensation.shrink === 'file';
+  const plane = scales ? material.shrink.plane.likely : 0;
+  const axial = scales ? material.shrink.axial.likely : 0;
+  const inFile = printer.compensation.holes === 'file';
+  const hole = inFile ? printer.holeOffset : 0;
+  const outside = (size: number) =>
+    printedOutside({ finished: size, shrink: plane, offset: inFile ? printer.outsideOffset : 0 });
+  const along = (size: number) => printedAxial({ finished: size, shrink: axial });
+  const across = (size: number) => printedDistance({ finished: size, shrink: plane });
+  const { body, flange, holes, thread } = finished;
+  return {
+    thread: printedThread(thread, {
+      plane,
+      axial,
+      offset: offsetAt(hole, thread.pitchDiameter),
+      leadSlope: finished.lead / (Math.PI * thread.pitchDiameter),
+    }),
+    lead: along(finished.lead),
+    body: {
+      ...body,
+      across: outside(body.across),
+      ...(body.flats === undefined ? {} : { flats: outside(body.flats) }),
+    },
+    length: along(finished.length),
+    ...(flange
+      ? {
+          flange: {
+            ...flange,
+            size: [outside(flange.size[0]), outside(flange.size[1])] as const,
+            corner: across(flange.corner),
+            ear: flange.ear > 0 ? outside(flange.ear) : 0,
+            thickness: along(flange.thickness),
+            offset: along(flange.offset),
+            ...(flange.flats === undefined ? {} : { flats: outside(flange.flats) }),
+          },
+        }
+      : {}),
+    ...(holes
+      ? {
+          holes: {
+            centres: holes.centres.map(([x, y]) => [across(x), across(y)] as const),
+            diameter: printedInside({ finished: holes.diameter, shrink: plane, offset: hole }),
+          },
+        }
+      : {}),
+    leadIn: across(finished.leadIn),
+    relief: across(finished.relief),
+    fillet: across(finished.fillet),
+  };
+}
+
+/** Sizes under the names of the report. */
+function named(sizes: NutSizes): Sizes {
+  const { thread, body, flange, holes } = sizes;
+  return {
+    thread_major: thread.major,
+    thread_pitch_diameter: thread.pitchDiameter,
+    thread_minor: thread.minor,
+    groove_width: thread.grooveWidth,
+    pitch: thread.pitch,
+    lead: sizes.lead,
+    body_diameter: body.across,
+    ...(body.flats === undefined ? {} : { body_flats: body.flats }),
+    length: sizes.length,
+    ...(flange ? flangeNames(flange) : {}),
+    ...(holes ? { hole_diameter: holes.diameter, hole_circle: 2 * Math.hypot(...holes.centres[0]!) } : {}),
+  };
+}
+
+function flangeNames(flange: Flange): Sizes {
+  const sizes = flange.shape === 'round' || flange.shape === 'square' ? {} : { flange_width: flange.size[1] };
+  return {
+    flange_diameter: flange.size[0],
+    ...sizes,
+    flange_thickness: flange.thickness,
+    ...(flange.offset > 0 ? { flange_offset: flange.offset } : {}),
+    ...(flange.flats === undefined ? {} : { flange_flats: flange.flats }),
+  };
+}

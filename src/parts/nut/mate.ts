@@ -1,0 +1,69 @@
+import { SOLID_GROUP } from '../../fit/accept.js';
+import { type Check, type Finding, hard, valued } from '../../fit/check.js';
+import { finding } from '../../fit/run-checks.js';
+import { residualSpread } from '../../mechanics/print/residual-spread.js';
+import { axialPlay, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import type { Kernel } from '../../solid/kernel.js';
+import { mateThreads, NO_COMMON_VOLUME, type ThreadMate } from '../../solid/mate.js';
+import { plain } from '../../units/format.js';
+import { exactly } from '../../units/measured.js';
+import { nutCutter, screwBody, threadColumns } from '../common/thread-shape.js';
+import type { NutDesign } from './dimensions.js';
+
+/** More turns than this tell nothing new. */
+const MOST_PITCHES = 4;
+
+const MATE: Omit<Check<NutDesign>, 'run'> = {
+  id: 'solid-mate',
+  group: SOLID_GROUP,
+  title: 'Common volume of the largest screw in the smallest nut',
+  unit: 'mm³',
+  source: 'derived: the solids themselves',
+  limits: hard({ max: NO_COMMON_VOLUME }),
+  moves: 'fit.diametral, fit.axial',
+};
+
+/** Tries the screw at its largest in the nut at finished sizes less their uncertainty, on the solids themselves. */
+export function mateNut(design: NutDesign, kernel: Kernel): Finding[] {
+  const mate = nutMate(design);
+  const common = mateThreads(kernel, mate);
+  const message = `centred and pushed both ways by ${plain((0.9 * Math.max(0, mate.play)) / 2)} mm, on ${plain(mate.length! / mate.nut.pitch, 1)} pitches`;
+  return [finding(MATE, valued(exactly(common), message))];
+}
+
+/** Nut and screw as solids for the mating test, and the play between them. */
+export function nutMate(design: NutDesign): ThreadMate {
+  const { finished, screw, fit, material, printer } = design;
+  const shrinkHalf = material.shrink.plane.most - material.shrink.plane.likely;
+  const smaller = (diameter: number) => diameter - residualSpread('pa').holeOffset - shrinkHalf * diameter;
+  const nut: ThreadProfile = {
+    ...finished.thread,
+    minor: smaller(finished.thread.minor),
+    pitchDiameter: smaller(finished.thread.pitchDiameter),
+    major: smaller(finished.thread.major),
+  };
+  const bar: ThreadProfile = {
+    ...finished.thread,
+    minor: screw.minor.most,
+    pitchDiameter: screw.pitchDiameter.most,
+    major: screw.major.most,
+    grooveWidth: finished.thread.pitch / 2,
+  };
+  const run = {
+    starts: screw.starts,
+    hand: screw.hand,
+    columns: threadColumns(finished.thread, finished.lead, printer.chordError),
+    from: 0,
+    to: 1,
+  };
+  return {
+    nut: nutCutter(nut, run),
+    screw: screwBody(bar, run),
+    play: axialPlay({
+      diametralClearance: nut.pitchDiameter - bar.pitchDiameter,
+      axialClearance: fit.axial,
+      flankAngle: screw.flankAngle,
+    }),
+    length: Math.min(MOST_PITCHES * finished.thread.pitch, finished.length),
+  };
+}

@@ -1,0 +1,60 @@
+import { hexNut } from '../../standards/fasteners/nuts.js';
+import { fastenerThread } from '../../standards/fasteners/sizes.js';
+import { washer } from '../../standards/fasteners/washer.js';
+import { plain } from '../../units/format.js';
+import { appliedWords } from '../common/applied.js';
+import { DRIVE_CAUTIONS } from '../common/cautions.js';
+import { nextCapScrewLength } from '../common/screw-length.js';
+import type { HardwareRow, Particulars } from '../part-kind.js';
+import type { NutDesign } from './dimensions.js';
+import { pocketOf } from './pockets.js';
+import { printAdvice } from './print-advice.js';
+import { markOutlines } from './solid.js';
+
+/** What to buy, how to print, and what to beware of. */
+export function nutParticulars(design: NutDesign): Particulars {
+  const { drive, mark, carriage } = design;
+  const unmarked = mark !== undefined && markOutlines(design).length === 0;
+  const why = carriage.bore ? 'it would lie between flange and carriage' : 'there is no room for legible strokes';
+  return {
+    hardware: hardware(design),
+    cautions: [
+      ...(unmarked ? [`The mark "${mark}" was left out: ${why}.`] : []),
+      ...materialCautions(design),
+      ...DRIVE_CAUTIONS,
+    ],
+    applied: appliedWords(design.material, design.printer),
+    print: printAdvice(design),
+    drive,
+  };
+}
+
+function materialCautions({ material }: NutDesign): string[] {
+  if (material.moistureGrowth < 0.003) return [];
+  return [
+    `${material.name} grows with moisture: let the nut reach room air before measuring it, and check the fit again in humid weather.`,
+  ];
+}
+
+function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {
+  if (!holes?.screw) return [];
+  const { screw, joint } = holes;
+  const count = holes.centres.length;
+  const plate = finished.flange?.thickness ?? finished.length;
+  const pocket = pocketOf(holes);
+  const grip = plate - (joint === 'counterbore' ? (pocket?.depth ?? 0) : 0);
+  const beyond =
+    joint === 'insert'
+      ? -plate / 3
+      : hexNut(screw).height +
+        1.5 * fastenerThread(screw).pitch +
+        (joint === 'hexagon' ? -(pocket?.depth ?? 0) : washer(screw).thickness);
+  const length = carriage.thickness ? nextCapScrewLength(screw, grip + carriage.thickness.likely + beyond) : undefined;
+  const rows: HardwareRow[] = [
+    { item: 'socket cap screw ISO 4762', size: length ? `${screw}x${plain(length)}` : screw, count },
+  ];
+  if (joint === 'insert') rows.push({ item: 'heat-set insert', size: screw, count });
+  else rows.push({ item: 'hexagon nut ISO 4032', size: screw, count });
+  if (joint === 'through') rows.push({ item: 'plain washer ISO 7089', size: screw, count: 2 * count });
+  return rows;
+}

@@ -1,0 +1,312 @@
+import { printedInside } from '../../mechanics/print/printed-size.js';
+import { insideBy, outlineBounds, rimAround } from '../../solid/convex.js';
+import { type LoftLevel, loftConvex, loftVolume } from '../../solid/convex-loft.js';
+import { circleOutline, hexagonOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
+import type { BodyRecipe, Shape } from '../../solid/recipe.js';
+import { textOutlines } from '../../solid/text-outlines.js';
+import type { ThreadSweep } from '../../solid/thread-sweep.js';
+import { prismVolume, threadVolume } from '../../solid/volume.js';
+import { polar } from '../common/hole-pattern.js';
+import { nutCutter, threadColumns } from '../common/thread-shape.js';
+import type { Expected } from '../part-kind.js';
+import type { NutDesign, NutSizes } from './dimensions.js';
+import { bodyOutline, flangeOutline } from './plan.js';
+import { boreOf, headRadius, openingRadius, type Pocket, pocketOf } from './pockets.js';
+import { isMarked, topFace } from './print-advice.js';
+
+/** Cutters stand out of what they cut by this much, mm. */
+const OVERSHOOT = 1;
+const MARK_HEIGHT = 0.6;
+const MARK_SUNK = 0.2;
+const UP_MARK = { depth: 0.4, radius: 1.1, clear: 0.5 };
+
+/** A cutter, and what it takes out of the body. */
+interface Cut {
+  readonly shape: Shape;
+  readonly volume: number;
+}
+
+/** The nut as a recipe, and what it must measure. */
+export function nutBody(design: NutDesign): { readonly recipe: BodyRecipe; readonly expected: Expected } {
+  const { printed, printer } = design;
+  const hull = hullOf(printed, printer.chordError);
+  const bore = boreCuts(design);
+  const cuts = [bore, ...holeCuts(design), ...upMark(design)];
+  const mark = raisedMark(design);
+  const solid: Shape = { kind: 'union', of: [...hull.shapes, ...mark.shapes] };
+  return {
+    recipe: {
+      name: design.name,
+      material: design.material.name,
+      shape: { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape)] },
+    },
+    expected: {
+      volume: hull.volume - cuts.reduce((sum, { volume }) => sum + volume, 0),
+      mark: mark.volume,
+      bounds: hull.bounds,
+    },
+  };
+}
+
+/** Lowest and highest plane of the nut. The flange face lies on z = 0, a stub below it. */
+export function endsOf({ length, flange }: NutSizes): { readonly bottom: number; readonly top: number } {
+  const bottom = -(flange?.offset ?? 0);
+  return { bottom, top: bottom + length };
+}
+
+/** Body and flange before anything is cut. */
+function hullOf(sizes: NutSizes, chordError: number): { shapes: Shape[]; volume: number; bounds: Expected['bounds'] } {
+  const { flange, relief, fillet } = sizes;
+  const { bottom, top } = endsOf(sizes);
+  const body = bodyOutline(sizes.body, chordError);
+  const upper: LoftLevel[] = [
+    [top - relief, 0],
+    [top, -relief],
+  ];
+  if (!flange) {
+    const levels: LoftLevel[] = [[bottom, -relief], [bottom + relief, 0], ...upper];
+    return { shapes: [loft(body, levels)], volume: loftVolume(body, levels), bounds: boundsOf(body, bottom, top) };
+  }
+  const plate = flangeOutline(flange, chordError);
+  const plateLevels: LoftLevel[] = [
+    [0, -relief],
+    [relief, 0],
+    [flange.thickness, 0],
+  ];
+  const corner = filletLevels(flange.thickness, fillet);
+  const lower: LoftLevel[] =
+    flange.offset > 0
+      ? [
+          [bottom, -relief],
+          [bottom + relief, 0],
+        ]
+      : [[flange.thickness / 2, 0]];
+  const inside = corner.length > 0 ? approach(corner) : [];
+  const above: LoftLevel[] = corner.length > 0 ? [...corner, ...upper] : [[flange.thickness, 0], ...upper];
+  const stub = flange.offset > 0 ? loftVolume(body, [...lower, [0, 0]]) : 0;
+  return {
+    shapes: [
+      loft(plate, plateLevels),
+      loft(body, [...lower, ...inside, ...(corner.length > 0 ? corner.slice(1) : []), ...upper]),
+    ],
+    volume: loftVolume(plate, plateLevels) + loftVolume(body, above) + stub,
+    bounds: boundsOf(plate, bottom, top),
+  };
+}
+
+function loft(outline: Outline, levels: readonly LoftLevel[]): Shape {
+  return { kind: 'mesh', mesh: loftConvex(outline, levels) };
+}
+
+/** A fillet in eight steps, from the flange's plane up to the body's wall. */
+function filletLevels(plane: number, fillet: number): LoftLevel[] {
+  if (fillet === 0) return [];
+  return Array.from({ length: 9 }, (_, i): LoftLevel => {
+    const angle = (i * Math.PI) / 16;
+    return [plane + fillet * (1 - Math.cos(angle)), i === 8 ? 0 : fillet * (1 - Math.sin(angle))];
+  });
+}
+
+/** The first facet of the fillet carried on a little below the flange's plane, so that it cuts that plane cleanly. */
+function approach(corner: readonly LoftLevel[]): LoftLevel[] {
+  const [[z0, offset0], [z1, offset1]] = [corner[0]!, corner[1]!];
+  const share = 0.05;
+  return [[z0 - share * (z1 - z0), offset0 + share * (offset0 - offset1)]];
+}
+
+function boundsOf(plan: Outline, bottom: number, top: number): Expected['bounds'] {
+  const { min, max } = outlineBounds(plan);
+  return [
+    [min[0], min[1], bottom],
+    [max[0], max[1], top],
+  ];
+}
+
+/** The thread and its two lead-in chamfers as one opening. */
+function boreCuts(design: NutDesign): Cut {
+  const { thread, leadIn } = design.printed;
+  const { bottom, top } = endsOf(design.printed);
+  const columns = threadColumns(thread, design.printed.lead, design.printer.chordError);
+  const cutter: ThreadSweep = nutCutter(thread, {
+    starts: design.screw.starts,
+    hand: design.screw.hand,
+    columns,
+    from: bottom - OVERSHOOT,
+    to: top + OVERSHOOT,
+  });
+  const cone = thread.major / 2 + leadIn;
+  const inner = thread.minor / 2 - 0.2;
+  const lower: [number, number][] = [
+    [cone + OVERSHOOT, bottom - OVERSHOOT],
+    [inner, bottom + cone - inner],
+  ];
+  const upper: [number, number][] = [
+    [inner, top - cone + inner],
+    [cone + OVERSHOOT, top + OVERSHOOT],
+  ];
+  const openings = [lower, upper];
+  const cones = openings.map((profile): Shape => ({ kind: 'lathe', sides: columns, circumscribed: true, profile }));
+  return {
+    shape: { kind: 'union', of: [{ kind: 'thread', thread: cutter }, ...cones] },
+    volume: threadVolume(cutter, { from: bottom, to: top, openings }),
+  };
+}
+
+/** Holes through the plate, with their pockets. */
+function holeCuts(design: NutDesign): Cut[] {
+  const { holes, printed } = design;
+  if (!holes || !printed.holes) return [];
+  const { bottom, top } = endsOf(printed);
+  const [from, to] = printed.flange ? [0, printed.flange.thickness] : [bottom, top];
+  const inside = insideSize(design);
+  const radius = inside(boreOf(holes)) / 2;
+  const sides = sidesFor(radius, design.printer.chordError);
+  const pocket = pocketOf(holes);
+  return printed.holes.centres.map((center) => {
+    const bore = circleOutline({ radius, sides, circumscribed: true, center });
+    const through: Shape = { kind: 'prism', outlines: [bore], from: from - OVERSHOOT, to: to + OVERSHOOT };
+    const drilled = prismVolume({ outlines: [bore], from, to });
+    if (!pocket) return { shape: through, volume: drilled };
+    const sunk = pocketCut(pocket, { center, from, to, sides, inside });
+    return {
+      shape: { kind: 'union', of: [through, sunk.shape] },
+      volume: drilled + sunk.area * sunk.depth - polygonArea(bore) * sunk.depth,
+    };
+  });
+}
+
+function insideSize({ printer, material }: NutDesign): (finished: number) => number {
+  const shrink = printer.compensation.shrink === 'file' ? material.shrink.plane.likely : 0;
+  const offset = printer.compensation.holes === 'file' ? printer.holeOffset : 0;
+  return (finished) => printedInside({ finished, shrink, offset });
+}
+
+interface PocketPlace {
+  readonly center: readonly [number, number];
+  readonly from: number;
+  readonly to: number;
+  readonly sides: number;
+  readonly inside: (finished: number) => number;
+}
+
+function pocketCut(
+  pocket: Pocket,
+  { center, from, to, sides, inside }: PocketPlace,
+): { shape: Shape; area: number; depth: number } {
+  const outline =
+    pocket.kind === 'round'
+      ? circleOutline({ radius: inside(pocket.diameter) / 2, sides, circumscribed: true, center })
+      : hexagonOutline({
+          acrossFlats: inside(pocket.acrossFlats),
+          center,
+          turn: (Math.atan2(center[1], center[0]) * 180) / Math.PI + 30,
+        });
+  const { depth } = pocket;
+  const span =
+    pocket.side === 'flange' ? { from: from - OVERSHOOT, to: from + depth } : { from: to - depth, to: to + OVERSHOOT };
+  return { shape: { kind: 'prism', outlines: [outline], ...span }, area: polygonArea(outline), depth };
+}
+
+/** A small sunk triangle on the face that goes up on the bed, where the mounting decides which one that is. */
+function upMark(design: NutDesign): Cut[] {
+  if (!isMarked(design)) return [];
+  const { printed, holes, printer } = design;
+  const { top, bottom } = endsOf(printed);
+  const onFlange = topFace(design) === 'flange-face' && printed.flange !== undefined && printed.flange.offset === 0;
+  const outer = onFlange
+    ? flangeOutline(printed.flange!, printer.chordError)
+    : bodyOutline(printed.body, printer.chordError);
+  const plane = onFlange ? 0 : topFace(design) === 'flange-face' ? bottom : top;
+  const inner = printed.thread.major / 2 + printed.leadIn;
+  const place = freePlace(outer, inner + printed.relief, holes && onFlange ? { holes, printed } : undefined);
+  if (!place || place.room < 0.6) return [];
+  const size = Math.min(UP_MARK.radius, place.room);
+  const triangle = circleOutline({ radius: size, sides: 3, center: place.at, turn: place.angle });
+  const downward = plane !== top;
+  const span = downward
+    ? { from: plane - OVERSHOOT, to: plane + UP_MARK.depth }
+    : { from: plane - UP_MARK.depth, to: plane + OVERSHOOT };
+  return [{ shape: { kind: 'prism', outlines: [triangle], ...span }, volume: polygonArea(triangle) * UP_MARK.depth }];
+}
+
+/** The widest free spot between the bore and the edge, away from holes: where, and how much room around it. */
+function freePlace(
+  outer: Outline,
+  inner: number,
+  around?: { holes: NonNullable<NutDesign['holes']>; printed: NutSizes },
+) {
+  let best: { at: [number, number]; angle: number; room: number } | undefined;
+  for (let i = 0; i < 24; i++) {
+    const angle = 15 * i;
+    const edge = insideBy(outer, [0, 0]);
+    const at = polar((edge + inner) / 2, angle);
+    const taken = around
+      ? around.printed.holes!.centres.map(
+          ([x, y]) =>
+            Math.hypot(x - at[0], y - at[1]) - Math.max(openingRadius(around.holes), headRadius(around.holes)),
+        )
+      : [];
+    const room = Math.min(insideBy(outer, at), Math.hypot(...at) - inner, ...taken) - UP_MARK.clear / 2;
+    if (!best || room > best.room + 1e-9) best = { at, angle, room };
+  }
+  return best;
+}
+
+/** A name raised on the flange beside the body, where there is room for legible strokes. */
+function raisedMark(design: NutDesign): { shapes: Shape[]; volume: number } {
+  const outlines = markOutlines(design);
+  const plane = design.printed.flange?.thickness ?? 0;
+  const shapes = outlines.map(
+    (outline): Shape => ({ kind: 'prism', outlines: [outline], from: plane - MARK_SUNK, to: plane + MARK_HEIGHT }),
+  );
+  return { shapes, volume: outlines.reduce((sum, outline) => sum + polygonArea(outline) * MARK_HEIGHT, 0) };
+}
+
+/** Strokes of the mark on the flange, or none where it was not asked for or finds no room. */
+export function markOutlines(design: NutDesign): readonly Outline[] {
+  const { printed, mark, carriage, holes, printer } = design;
+  if (mark === undefined || !printed.flange || carriage.bore) return [];
+  const plate = flangeOutline(printed.flange, printer.chordError);
+  const body = bodyOutline(printed.body, printer.chordError);
+  const stroke = 2 * printer.lineWidth;
+  for (const height of [5, 4, 3.5, 3]) {
+    for (const angle of [0, 90, 180, 270, 45, 135, 225, 315]) {
+      const reach = (Math.abs(rayTo(body, angle)) + rayTo(plate, angle)) / 2;
+      const strokes = textOutlines({ text: mark, height, stroke }).map((outline) => placed(outline, reach, angle));
+      const keep = strokes.every((outline) => fits(outline, { plate, body, fillet: printed.fillet, holes, printed }));
+      if (strokes.length > 0 && keep) return strokes;
+    }
+  }
+  return [];
+}
+
+function placed(outline: Outline, reach: number, angle: number): Outline {
+  const [ox, oy] = polar(reach, angle);
+  const [c, s] = polar(1, angle - 90);
+  return outline.map(([x, y]): [number, number] => [ox + c * x - s * y, oy + s * x + c * y]);
+}
+
+function fits(
+  outline: Outline,
+  at: { plate: Outline; body: Outline; fillet: number; holes: NutDesign['holes']; printed: NutSizes },
+): boolean {
+  const clear = 0.4;
+  if (rimAround(outline, at.plate) < clear) return false;
+  if (outline.some((point) => -insideBy(at.body, point) < at.fillet + clear)) return false;
+  const radius = at.holes ? Math.max(openingRadius(at.holes), headRadius(at.holes)) : 0;
+  return (at.printed.holes?.centres ?? []).every(([x, y]) =>
+    outline.every(([u, v]) => Math.hypot(u - x, v - y) > radius + clear),
+  );
+}
+
+/** Distance from the centre to the outline along an angle. */
+function rayTo(outline: Outline, angle: number): number {
+  const [c, s] = polar(1, angle);
+  let [low, high] = [0, 1000];
+  for (let i = 0; i < 40; i++) {
+    const middle = (low + high) / 2;
+    if (insideBy(outline, [middle * c, middle * s]) > 0) low = middle;
+    else high = middle;
+  }
+  return low;
+}

@@ -1,0 +1,131 @@
+import { fault } from '../units/faults.js';
+import { type HalfPlane, sidesOf } from './convex.js';
+import type { Mesh } from './mesh.js';
+import { type Outline, polygonArea } from './outline.js';
+
+/** A level of a loft: the outline's sides moved out by `offset` (in, when negative) at height `z`, mm. */
+export type LoftLevel = readonly [z: number, offset: number];
+
+/**
+ * A convex outline raised through several levels, its sides moved out or in at each: prisms with chamfers and fillets
+ * on outlines of any convex shape. Corners stay where neighbouring sides meet, so every wall is flat.
+ *
+ * @param outline  convex, counter-clockwise                                        [mm]
+ * @param levels   [z, offset] from bottom to top, at least two, z rising           [mm]
+ * @returns a closed mesh
+ * @throws InputError a level moves the sides in so far that nothing is left
+ */
+export function loftConvex(outline: Outline, levels: readonly LoftLevel[]): Mesh {
+  const rings = levels.map(([, offset]) => movedSides(outline, offset));
+  const count = outline.length;
+  const positions = new Float64Array(rings.length * count * 3);
+  rings.forEach((ring, level) => {
+    ring.forEach(([x, y], i) => {
+      positions.set([x, y, levels[level]![0]], (level * count + i) * 3);
+    });
+  });
+  const walls = rings.slice(1).flatMap((_, level) => wall(level * count, count));
+  const caps = [...fan(0, count, true), ...fan((rings.length - 1) * count, count, false)];
+  return joined(positions, [...walls, ...caps]);
+}
+
+/**
+ * Volume of that loft: each layer is a prismatoid, so Simpson's rule on its ends and middle is exact.
+ *
+ *     V = Σ h/6·(A₀ + 4·A_m + A₁)
+ *
+ * @param outline  convex, counter-clockwise              [mm]
+ * @param levels   as for the loft                        [mm]
+ * @returns V [mm³]
+ * @source geometry: prismatoid
+ */
+export function loftVolume(outline: Outline, levels: readonly LoftLevel[]): number {
+  const rings = levels.map(([, offset]) => movedSides(outline, offset));
+  let volume = 0;
+  for (let i = 1; i < rings.length; i++) {
+    const [below, above] = [rings[i - 1]!, rings[i]!];
+    const middle = below.map(([x, y], k): [number, number] => [(x + above[k]![0]) / 2, (y + above[k]![1]) / 2]);
+    const height = levels[i]![0] - levels[i - 1]![0];
+    volume += (height / 6) * (polygonArea(below) + 4 * polygonArea(middle) + polygonArea(above));
+  }
+  return volume;
+}
+
+/**
+ * The outline with each side moved out by `offset`. A short side between others may vanish when moved in; its corners
+ * then fall together, so that the number and order of corners never change.
+ */
+export function movedSides(outline: Outline, offset: number): Outline {
+  if (offset === 0) return outline;
+  const sides = sidesOf(outline).map(([a, b, c]): HalfPlane => [a, b, c + offset]);
+  const kept = offset > 0 ? sides.map((_, i) => i) : surviving(sides);
+  if (kept.length < 3) throw fault('offset', offset, 'leaves nothing of the outline');
+  const corners = new Map(kept.map((side, i) => [side, meeting(sides[kept.at(i - 1)!]!, sides[side]!)]));
+  // corner i stands at the start of side i: where side i is gone, at the start of the next one that is left
+  return outline.map((_, i) => corners.get(kept.find((side) => side >= i) ?? kept[0]!)!);
+}
+
+/** Indices of the sides that still bound something, after all sides were moved in. */
+function surviving(sides: readonly HalfPlane[]): number[] {
+  const kept = sides.map((_, i) => i);
+  for (let i = 0, quiet = 0; quiet < kept.length && kept.length >= 3; ) {
+    const [before, here, after] = [
+      kept.at((i - 1) % kept.length)!,
+      kept[i % kept.length]!,
+      kept[(i + 1) % kept.length]!,
+    ];
+    const start = meeting(sides[before]!, sides[here]!);
+    const end = meeting(sides[here]!, sides[after]!);
+    const [a, b] = sides[here]!;
+    if ((end[0] - start[0]) * -b + (end[1] - start[1]) * a > 0) {
+      quiet++;
+      i = (i + 1) % kept.length;
+    } else {
+      kept.splice(i % kept.length, 1);
+      quiet = 0;
+      i = (i + kept.length - 1) % Math.max(1, kept.length);
+    }
+  }
+  return kept;
+}
+
+function meeting([a, b, c]: HalfPlane, [d, e, f]: HalfPlane): readonly [number, number] {
+  const turn = a * e - b * d;
+  return [(c * e - b * f) / turn, (a * f - c * d) / turn];
+}
+
+function wall(start: number, count: number): [number, number, number][] {
+  return Array.from({ length: count }, (_, i) => {
+    const next = (i + 1) % count;
+    const [low, lowNext, high, highNext] = [start + i, start + next, start + count + i, start + count + next];
+    return [
+      [low, lowNext, highNext],
+      [low, highNext, high],
+    ] as [number, number, number][];
+  }).flat();
+}
+
+function fan(start: number, count: number, down: boolean): [number, number, number][] {
+  return Array.from({ length: count - 2 }, (_, i) => {
+    const [second, third] = [start + i + 1, start + i + 2];
+    return down ? [start, third, second] : [start, second, third];
+  });
+}
+
+/** Joins corners that stand at the same place, and drops facets that thereby lost their area. */
+function joined(positions: Float64Array, facets: readonly [number, number, number][]): Mesh {
+  const points: number[] = [];
+  const indexOf = new Map<string, number>();
+  const same = Array.from({ length: positions.length / 3 }, (_, i) => {
+    const point = positions.subarray(3 * i, 3 * i + 3);
+    const key = point.join();
+    const known = indexOf.get(key) ?? points.length / 3;
+    if (!indexOf.has(key)) {
+      indexOf.set(key, known);
+      points.push(...point);
+    }
+    return known;
+  });
+  const left = facets.map((facet) => facet.map((i) => same[i]!)).filter(([a, b, c]) => a !== b && b !== c && c !== a);
+  return { positions: Float64Array.from(points), triangles: Uint32Array.from(left.flat()) };
+}

@@ -145,6 +145,26 @@ describe('weld', () => {
     expect(clean.leastFacetArea).toBeGreaterThan(1e-9);
   });
 
+  it('collapses needles: a cone whose tip is a ring of 0.00001 mm', () => {
+    for (const sides of [4, 12, 48]) {
+      const cone = latheMesh({
+        kind: 'lathe',
+        sides,
+        circumscribed: false,
+        profile: [
+          [1, 0],
+          [1e-5, 1],
+        ],
+      });
+      expect(measureMesh(cone).leastFacetArea).toBeLessThan(1e-9);
+      const clean = measureMesh(weld(cone));
+      expect(clean).toMatchObject({ openEdges: 0, shells: 1, repeatedVertexFacets: 0 });
+      expect(clean.leastFacetArea).toBeGreaterThanOrEqual(1e-9);
+      // pyramid: n/2·sin(360°/n)/3
+      expect(clean.volume).toBeCloseTo((sides / 6) * Math.sin((2 * Math.PI) / sides), 3);
+    }
+  });
+
   it('gives float32 values only, without negative zeros', () => {
     const welded = weld(place(barrel, { turn: 33.3, by: [0.1, -0.2, 0.3] }));
     expect(welded.positions.every((value) => Math.fround(value) === value && !Object.is(value, -0))).toBe(true);

@@ -2,8 +2,12 @@ import { holding } from '../mechanics/power-screw/holding.js';
 import { plain } from '../units/format.js';
 import { type DriveScrew, requireDriveScrew, screwName } from './screw.js';
 
-/** A screw of a pair, with the diametral clearance of its nut where known [mm]. */
-export type PairedScrew = DriveScrew & { readonly diametralClearance?: number | undefined };
+/** A screw with the clearances of its nut where known [mm]. */
+export type PairedScrew = DriveScrew & {
+  readonly diametralClearance?: number | undefined;
+  /** besides, over both flanks */
+  readonly axialClearance?: number | undefined;
+};
 
 /** Whether two screws may drive one axis together, and why or why not. */
 export interface PairVerdict {

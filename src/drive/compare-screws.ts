@@ -1,57 +1,106 @@
+import { stepsPerMm } from '../mechanics/travel.js';
 import { fault } from '../units/faults.js';
-import { type PairVerdict, screwsOfOneAxisMayDiffer } from './axis-pair.js';
+import { rounded } from '../units/format.js';
+import { type PairedScrew, type PairVerdict, screwsOfOneAxisMayDiffer } from './axis-pair.js';
 import { type ControllerChange, controllerChange } from './controller-change.js';
 import { driveNumbers } from './drive-numbers.js';
-import type { Duty } from './duty.js';
+import { type Duty, fullDuty } from './duty.js';
 import type { DriveNumbers } from './numbers.js';
 import { PURPOSES, type Purpose, type RankedScrew, rankScrews } from './rank-screws.js';
 import { type DriveScrew, screwName } from './screw.js';
+import { endDifference } from './turn.js';
+
+/** What a comparison is made for. */
+export interface ComparisonOptions {
+  /** what the screws are wanted for */
+  readonly purpose?: Purpose | undefined;
+  /** the screw that is taken out; the first of several unless given */
+  readonly from?: DriveScrew | undefined;
+  /** what the controller held with it [1/mm]; worked out from the duty unless given */
+  readonly oldStepsPerMm?: number | undefined;
+  /** how much one end of an axis on two screws is higher than the other [mm]; 0.1 unless given */
+  readonly endDifference?: number | undefined;
+}
+
+/** A change from one screw to another. */
+export type NamedChange = ControllerChange & { readonly from: string; readonly to: string };
 
 /** Screws side by side. */
 export interface Comparison {
   /** in the order given */
   readonly screws: readonly DriveNumbers[];
-  /** what the controller must be told when the first screw is replaced by another; empty for one screw */
-  readonly changes: readonly (ControllerChange & { readonly from: string; readonly to: string })[];
+  /** what the controller must be told when one screw is replaced by another; empty where there is only one */
+  readonly changes: readonly NamedChange[];
   /** whether the first screw may share an axis with another; empty for one screw */
   readonly pairs: readonly (PairVerdict & { readonly a: string; readonly b: string })[];
+  /** what a difference in height between the two ends of an axis is at each screw's coupling */
+  readonly end_difference: {
+    /** [mm] */
+    readonly difference: number;
+    /** [degrees] */
+    readonly turns: readonly { readonly designation: string; readonly degrees: number }[];
+  };
   readonly purpose?: Purpose;
   /** best first; only with a purpose */
   readonly ranking?: readonly RankedScrew[];
 }
 
+const USUAL_END_DIFFERENCE = 0.1;
+
 /**
- * Drive numbers of several screws side by side, what changing from the first to each of the others means, and with a
- * purpose their ranking.
+ * Drive numbers of several screws side by side, what changing from one to another means, what levels an axis on two
+ * screws, and with a purpose their ranking.
  *
- * @param screws   one screw or more; lengths [mm], flank angle [degrees]
+ * @param screws   one screw or more, lengths [mm], flank angle [degrees]; a clearance of its own goes before the duty's
  * @param duty     load [N], span [mm], motor torque [N·mm], feed [mm/s] and the like; the same for all
- * @param purpose  what they are wanted for: fine-layers, speed or holding
+ * @param options  purpose, screw taken out, old steps per mm [1/mm], difference between the ends [mm]
  * @returns plain data, ready for JSON
  * @throws InputError  no screw, an unknown purpose, or a value outside its range
  * @source common-practice: choosing a lead
  * @example compareScrews([driveScrewOf(parseDesignation('Tr8x2'))], {}).screws[0].full_step // 0.01
  */
-export function compareScrews(screws: readonly DriveScrew[], duty: Duty, purpose?: Purpose): Comparison {
+export function compareScrews(screws: readonly PairedScrew[], duty: Duty, options: ComparisonOptions = {}): Comparison {
+  const { purpose, endDifference: difference = USUAL_END_DIFFERENCE } = options;
   const [first, ...others] = screws;
   if (first === undefined) throw fault('screws', '', 'must be one screw or more');
   if (purpose !== undefined && !PURPOSES.includes(purpose)) {
     throw fault('purpose', purpose, `must be one of ${PURPOSES.join(', ')}`);
   }
-  const numbers = screws.map((screw) => driveNumbers(screw, duty));
-  const oldStepsPerMm = numbers[0]!.steps_per_mm;
+  const numbers = screws.map((screw) => driveNumbers(screw, withClearances(duty, screw)));
   return {
     screws: numbers,
-    changes: others.map((screw) => ({
-      from: screwName(first),
-      to: screwName(screw),
-      ...controllerChange({ oldLead: first.lead, newLead: screw.lead, oldStepsPerMm }),
-    })),
+    changes: changesOf(screws, duty, options),
     pairs: others.map((screw) => ({
       a: screwName(first),
       b: screwName(screw),
       ...screwsOfOneAxisMayDiffer(first, screw),
     })),
+    end_difference: {
+      difference,
+      turns: screws.map((screw) => ({
+        designation: screwName(screw),
+        degrees: rounded(endDifference({ difference, lead: screw.lead })),
+      })),
+    },
     ...(purpose !== undefined && { purpose, ranking: rankScrews(numbers, purpose) }),
   };
+}
+
+function withClearances(duty: Duty, screw: PairedScrew): Duty {
+  return {
+    ...duty,
+    diametralClearance: screw.diametralClearance ?? duty.diametralClearance,
+    axialClearance: screw.axialClearance ?? duty.axialClearance,
+  };
+}
+
+function changesOf(screws: readonly DriveScrew[], duty: Duty, options: ComparisonOptions): readonly NamedChange[] {
+  const from = options.from ?? screws[0]!;
+  const others = options.from === undefined ? screws.slice(1) : screws;
+  const oldStepsPerMm = options.oldStepsPerMm ?? stepsPerMm({ ...fullDuty(duty), lead: from.lead });
+  return others.map((screw) => ({
+    from: screwName(from),
+    to: screwName(screw),
+    ...controllerChange({ oldLead: from.lead, newLead: screw.lead, oldStepsPerMm }),
+  }));
 }

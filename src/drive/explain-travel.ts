@@ -19,6 +19,8 @@ export interface TravelReading {
   readonly duty: Duty;
   /** steps per mm that the controller holds, when known: it rules out some of the slips [1/mm] */
   readonly stepsPerMm?: number | undefined;
+  /** lead of the screw that was in the machine before, when known [mm] */
+  readonly oldLead?: number | undefined;
 }
 
 /** Why an axis travels wrongly. */
@@ -56,6 +58,7 @@ const NEARLY_RIGHT = 0.03;
  * @param p.screw        the screw as described
  * @param p.duty         its drive as described; steps, microsteps and gear count here
  * @param p.stepsPerMm   what the controller holds, when known        [1/mm]  > 0
+ * @param p.oldLead      lead of the screw that was in before          [mm]    > 0
  * @returns the slips, the factor and the right steps per mm
  * @throws InputError  a value is outside its range
  * @validity where the controller's figure is not known, a wrong controller is taken before a wrong description
@@ -70,7 +73,7 @@ export function explainTravel(p: TravelReading): TravelExplanation {
   const described = stepsPerMm({ ...duty, lead: p.screw.lead });
   const ratio = ratioOf(p, uncertainty);
   const asTold = within(1, ratio);
-  const slips = asTold ? [] : matching(p, knownSlips(p.screw, duty, described), ratio);
+  const slips = asTold ? [] : matching(p, knownSlips(p.screw, duty, described, p.oldLead), ratio);
   const verdict = asTold ? 'as-told' : slips.length > 0 ? 'slip' : 'unexplained';
   const { factor, steps } = correction({ ratio, slips, asTold, described, held: p.stepsPerMm });
   const reversed = p.measured < 0 !== p.commanded < 0;
@@ -100,6 +103,7 @@ function requireReading(p: TravelReading): void {
   }
   if (p.uncertainty !== undefined) requireNotNegative('uncertainty', p.uncertainty);
   if (p.stepsPerMm !== undefined) requirePositive('stepsPerMm', p.stepsPerMm);
+  if (p.oldLead !== undefined) requirePositive('oldLead', p.oldLead);
 }
 
 function ratioOf(p: TravelReading, uncertainty: number): Measured {

@@ -47,25 +47,40 @@ const INCH = 25.4;
  * @param screw  the screw as described [mm]
  * @param duty   its drive as described
  * @param right  k, steps a mm that this description needs [1/mm]
+ * @param oldLead  travel a turn of the screw that was in before, where known [mm]
  * @returns slips of any ratio, the likelier first
  * @source derived: ratios of the definition of steps per mm
  */
-export function knownSlips(screw: DriveScrew, duty: FullDuty, right: number): readonly Slip[] {
+export function knownSlips(screw: DriveScrew, duty: FullDuty, right: number, oldLead?: number): readonly Slip[] {
+  const swap = forgottenSwap(screw, oldLead);
+  const told = ({ slip, ratio }: Draft) =>
+    swap.some((known) => known.slip === slip && Math.abs(known.ratio / ratio - 1) < 1e-9);
   const drafts = [
-    ...startSlips(screw),
+    ...startSlips(screw).filter((draft) => !told(draft)),
     ...microstepSlips(duty),
     ...angleSlips(duty),
     ...gearSlips(duty),
     ...inchSlips(screw),
   ];
-  return drafts
-    .toSorted((a, b) => SLIPS.indexOf(a.slip) - SLIPS.indexOf(b.slip))
-    .map((draft) => ({
-      ...draft,
-      ratio: rounded(draft.ratio, 9),
-      controller_has: rounded(draft.wrong === 'controller' ? right * draft.ratio : right),
-      steps_per_mm: rounded(draft.wrong === 'machine' ? right / draft.ratio : right),
-    }));
+  return [...swap, ...drafts.toSorted((a, b) => SLIPS.indexOf(a.slip) - SLIPS.indexOf(b.slip))].map((draft) => ({
+    ...draft,
+    ratio: rounded(draft.ratio, 9),
+    controller_has: rounded(draft.wrong === 'controller' ? right * draft.ratio : right),
+    steps_per_mm: rounded(draft.wrong === 'machine' ? right / draft.ratio : right),
+  }));
+}
+
+/** The controller was never told of the new screw. */
+function forgottenSwap(screw: DriveScrew, oldLead: number | undefined): readonly Draft[] {
+  if (oldLead === undefined || Math.abs(oldLead / screw.lead - 1) < 1e-9) return [];
+  return [
+    {
+      slip: 'old-screw',
+      ratio: screw.lead / oldLead,
+      wrong: 'controller',
+      words: `The controller is still set for the old screw: it holds ${plain(oldLead, 4)} mm a turn; this one has ${plain(screw.lead, 4)} mm.`,
+    },
+  ];
 }
 
 function startSlips(screw: DriveScrew): readonly Draft[] {

@@ -124,22 +124,22 @@ it('after a swap from lead 8 to Tr8x2 with 400 steps left in place, 25.1 mm of 1
 });
 
 describe('the screw that was in before is known', () => {
-  const after = (oldLead: number, name: string, measured: number) =>
+  const swapped = (oldLead: number, name: string, measured: number) =>
     explainTravel({ commanded: 100, measured, screw: screw(name), duty: {}, oldLead });
 
   it('lead 8 to M8, 400 steps left in place: 100 · 1.25 / 8 = 15.6 mm', () => {
-    const found = after(8, 'M8', 15.6);
+    const found = swapped(8, 'M8', 15.6);
     expect(found.slips[0]).toMatchObject({ slip: 'old-screw', controller_has: 400, steps_per_mm: 2560 });
     expect(found.words.join(' ')).toContain('still set for the old screw: it holds 8 mm a turn; this one has 1.25 mm');
   });
   it('comes first, and is named once', () => {
-    const kinds = after(8, 'Tr8x2', 25).slips.map(({ slip }) => slip);
+    const kinds = swapped(8, 'Tr8x2', 25).slips.map(({ slip }) => slip);
     expect(kinds[0]).toBe('old-screw');
     expect(kinds.filter((kind) => kind === 'old-screw')).toHaveLength(1);
   });
   it('explains nothing where both screws travel alike, and must be above 0', () => {
-    expect(after(2, 'Tr8x2', 100).verdict).toBe('as-told');
-    expect(() => after(0, 'Tr8x2', 25)).toThrow(/^oldLead: /);
+    expect(swapped(2, 'Tr8x2', 100).verdict).toBe('as-told');
+    expect(() => swapped(0, 'Tr8x2', 25)).toThrow(/^oldLead: /);
   });
 });
 

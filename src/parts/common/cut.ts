@@ -43,7 +43,7 @@ export function holeCut(hole: Hole, inside: PrintSizes['inside'], chordError: nu
   const drilled = prismVolume({ outlines: [outline], from: low, to: high });
   if (!hole.pocket) return { shape: bore, volume: drilled };
   const { side, depth, pocket } = hole.pocket;
-  const sunk = pocketOutline(pocket, { center, turn: hole.turn ?? 30, sides: sidesFor(radius, chordError), inside });
+  const sunk = pocketOutline(pocket, { center, turn: hole.turn ?? 30, chordError, inside });
   const span = side === 'low' ? { from: from - OVERSHOOT, to: from + depth } : { from: to - depth, to: to + OVERSHOOT };
   return {
     shape: { kind: 'union', of: [bore, { kind: 'prism', outlines: [sunk], ...span }] },
@@ -60,14 +60,15 @@ function spanOf({ from, to, blind }: Hole): readonly [number, number] {
 interface PocketPlace {
   readonly center: readonly [number, number];
   readonly turn: number;
-  readonly sides: number;
+  readonly chordError: number;
   readonly inside: PrintSizes['inside'];
 }
 
 /** A hexagon turns with the direction of its hole from the axis. */
-function pocketOutline(pocket: Pocket, { center, turn, sides, inside }: PocketPlace): Outline {
+function pocketOutline(pocket: Pocket, { center, turn, chordError, inside }: PocketPlace): Outline {
   if (pocket.kind === 'round') {
-    return circleOutline({ radius: inside(pocket.diameter) / 2, sides, circumscribed: true, center });
+    const radius = inside(pocket.diameter) / 2;
+    return circleOutline({ radius, sides: sidesFor(radius, chordError), circumscribed: true, center });
   }
   const direction = (Math.atan2(center[1], center[0]) * 180) / Math.PI;
   return hexagonOutline({ acrossFlats: inside(pocket.acrossFlats), center, turn: direction + turn });

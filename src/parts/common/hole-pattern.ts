@@ -11,7 +11,7 @@ import { exactly, type Measured } from '../../units/measured.js';
 export interface HolePattern {
   /** centres, hole 1 first, counter-clockwise */
   readonly centres: readonly (readonly [number, number])[];
-  /** across the pattern: circle diameter, or diagonal of the rectangle */
+  /** across the pattern: circle diameter, or diagonal of the rectangle, or twice the farthest hole's distance from the middle */
   readonly spacing: Measured;
   readonly diameter: Measured;
   readonly screw?: FastenerSize;
@@ -40,10 +40,7 @@ export function measuredPattern(
 type Read = (reading: { readonly value: number; readonly half?: number }) => Measured;
 
 function pattern(sheet: PatternSheet, field: string, assumptions: Assumptions, read: Read): HolePattern {
-  const start =
-    sheet.start ?? (sheet.rectangle ? 0 : assumptions.or<number>(undefined, `${field}.start`, 0, 'hole 1 on +X'));
-  const centres = sheet.rectangle ? corners(sheet.rectangle, start) : around(sheet.circle!.value, sheet.count!, start);
-  const spacing = sheet.rectangle ? exactly(Math.hypot(...sheet.rectangle)) : read(sheet.circle!);
+  const { centres, spacing } = placesOf(sheet, field, assumptions, read);
   const diameter = sheet.diameter ? read(sheet.diameter) : exactly(fromScrew(sheet, field, assumptions));
   const screw = sheet.screw ?? largestThrough(diameter.likely);
   if (!sheet.screw && screw)
@@ -57,6 +54,31 @@ function pattern(sheet: PatternSheet, field: string, assumptions: Assumptions, r
   };
 }
 
+function placesOf(
+  sheet: PatternSheet,
+  field: string,
+  assumptions: Assumptions,
+  read: Read,
+): Pick<HolePattern, 'centres' | 'spacing'> {
+  const { start = 0, rectangle, at } = sheet;
+  if (rectangle) {
+    return { centres: corners(rectangle, start), spacing: read({ value: Math.hypot(...rectangle) }) };
+  }
+  if (at) {
+    const centres = at.map((point) => turned(point, start));
+    return { centres, spacing: read({ value: 2 * reach(centres) }) };
+  }
+  if (sheet.start === undefined) assumptions.note(`${field}.start`, 0, 'hole 1 on +X');
+  return { centres: around(sheet.circle!.value, sheet.count!, start), spacing: read(sheet.circle!) };
+}
+
+/** Distance of the farthest hole from the middle of all. */
+function reach(centres: readonly (readonly [number, number])[]): number {
+  const middle = (axis: 0 | 1) => centres.reduce((sum, centre) => sum + centre[axis], 0) / centres.length;
+  const [x, y] = [middle(0), middle(1)];
+  return Math.max(...centres.map((centre) => Math.hypot(centre[0] - x, centre[1] - y)));
+}
+
 function fromScrew(sheet: PatternSheet, field: string, assumptions: Assumptions): number {
   const series = assumptions.or(sheet.fit, `${field}.fit`, 'medium', 'clearance holes of ISO 273');
   return clearanceHole(sheet.screw!, series);
@@ -67,11 +89,19 @@ function around(circle: number, count: number, start: number): [number, number][
 }
 
 function corners([x, y]: readonly [number, number], start: number): [number, number][] {
-  const turn = ([px, py]: readonly [number, number]): [number, number] => [
-    px * cosd(start) - py * sind(start),
-    px * sind(start) + py * cosd(start),
-  ];
-  return [turn([x / 2, y / 2]), turn([-x / 2, y / 2]), turn([-x / 2, -y / 2]), turn([x / 2, -y / 2])];
+  const signs = [
+    [1, 1],
+    [-1, 1],
+    [-1, -1],
+    [1, -1],
+  ] as const;
+  return signs.map(([sx, sy]) => turned([(sx * x) / 2, (sy * y) / 2], start));
+}
+
+/** A point turned about the axis, exact at 90° steps. */
+export function turned([x, y]: readonly [number, number], degrees: number): [number, number] {
+  const [c, s] = [cosd(degrees), sind(degrees)];
+  return [x * c - y * s, x * s + y * c];
 }
 
 /** A point by distance and angle, exact at 90° steps. */

@@ -1,11 +1,5 @@
 import type { DriveNumbers } from '../../drive/numbers.js';
-import {
-  offsetAt,
-  printedAxial,
-  printedDistance,
-  printedInside,
-  printedOutside,
-} from '../../mechanics/print/printed-size.js';
+import { offsetAt } from '../../mechanics/print/printed-size.js';
 import { grooveWidthAt, nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import { printedThread } from '../../mechanics/thread/printed-thread.js';
 import type { Material } from '../../presets/material.js';
@@ -23,6 +17,8 @@ import { fault, InputError } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
 import { type HolePattern, measuredPattern, ownPattern } from '../common/hole-pattern.js';
+import type { Joint } from '../common/joints.js';
+import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
 import { FIT_CLASSES, type FitName } from './fit-classes.js';
@@ -36,8 +32,6 @@ export interface Flange extends FlangePlan {
   readonly offset: number;
 }
 
-/** What screw heads, nuts and inserts need of a hole. */
-export type Joint = 'through' | 'counterbore' | 'hexagon' | 'insert';
 export type HeadSide = 'body' | 'flange' | 'none';
 
 export interface Holes extends HolePattern {
@@ -400,15 +394,10 @@ function requireRoom(sheet: NutSheet, ends: { leadIn: number; relief: number }, 
 
 /** Every finished size as it must stand in the file. */
 export function printedSizes(finished: NutSizes, material: Material, printer: Printer): NutSizes {
-  const scales = printer.compensation.shrink === 'file';
-  const plane = scales ? material.shrink.plane.likely : 0;
-  const axial = scales ? material.shrink.axial.likely : 0;
-  const inFile = printer.compensation.holes === 'file';
-  const hole = inFile ? printer.holeOffset : 0;
-  const outside = (size: number) =>
-    printedOutside({ finished: size, shrink: plane, offset: inFile ? printer.outsideOffset : 0 });
-  const along = (size: number) => printedAxial({ finished: size, shrink: axial });
-  const across = (size: number) => printedDistance({ finished: size, shrink: plane });
+  const plane = printer.compensation.shrink === 'file' ? material.shrink.plane.likely : 0;
+  const axial = printer.compensation.shrink === 'file' ? material.shrink.axial.likely : 0;
+  const hole = printer.compensation.holes === 'file' ? printer.holeOffset : 0;
+  const { inside, outside, along, across } = printSizes(material, printer);
   const { body, flange, holes, thread } = finished;
   return {
     thread: printedThread(thread, {
@@ -441,7 +430,7 @@ export function printedSizes(finished: NutSizes, material: Material, printer: Pr
       ? {
           holes: {
             centres: holes.centres.map(([x, y]) => [across(x), across(y)] as const),
-            diameter: printedInside({ finished: holes.diameter, shrink: plane, offset: hole }),
+            diameter: inside(holes.diameter),
           },
         }
       : {}),

@@ -42,13 +42,13 @@ function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {
   const count = holes.centres.length;
   const plate = finished.flange?.thickness ?? finished.length;
   const pocket = pocketOf(holes);
-  const grip = plate - (joint === 'counterbore' ? (pocket?.depth ?? 0) : 0);
+  const grip = plate - (joint === 'counterbore' ? (pocket?.pocket.depth ?? 0) : 0);
   const beyond =
     joint === 'insert'
       ? -plate / 3
       : hexNut(screw).height +
         1.5 * fastenerThread(screw).pitch +
-        (joint === 'hexagon' ? -(pocket?.depth ?? 0) : washer(screw).thickness);
+        (joint === 'hexagon' ? -(pocket?.pocket.depth ?? 0) : washer(screw).thickness);
   const length = carriage.thickness ? nextCapScrewLength(screw, grip + carriage.thickness.likely + beyond) : undefined;
   const rows: HardwareRow[] = [
     { item: 'socket cap screw ISO 4762', size: length ? `${screw}x${plain(length)}` : screw, count },

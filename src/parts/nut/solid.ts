@@ -1,30 +1,23 @@
-import { printedInside } from '../../mechanics/print/printed-size.js';
 import { insideBy, outlineBounds, rimAround } from '../../solid/convex.js';
 import { type LoftLevel, loftConvex, loftVolume } from '../../solid/convex-loft.js';
-import { circleOutline, hexagonOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
+import { circleOutline, type Outline, polygonArea } from '../../solid/outline.js';
 import type { BodyRecipe, Shape } from '../../solid/recipe.js';
 import { textOutlines } from '../../solid/text-outlines.js';
 import type { ThreadSweep } from '../../solid/thread-sweep.js';
-import { prismVolume, threadVolume } from '../../solid/volume.js';
+import { threadVolume } from '../../solid/volume.js';
+import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { polar } from '../common/hole-pattern.js';
+import { printSizes } from '../common/print-sizes.js';
 import { nutCutter, threadColumns } from '../common/thread-shape.js';
 import type { Expected } from '../part-kind.js';
 import type { NutDesign, NutSizes } from './dimensions.js';
 import { bodyOutline, flangeOutline } from './plan.js';
-import { boreOf, headRadius, openingRadius, type Pocket, pocketOf } from './pockets.js';
+import { boreOf, headRadius, openingRadius, pocketOf } from './pockets.js';
 import { isMarked, topFace } from './print-advice.js';
 
-/** Cutters stand out of what they cut by this much, mm. */
-const OVERSHOOT = 1;
 const MARK_HEIGHT = 0.6;
 const MARK_SUNK = 0.2;
 const UP_MARK = { depth: 0.4, radius: 1.1, clear: 0.5 };
-
-/** A cutter, and what it takes out of the body. */
-interface Cut {
-  readonly shape: Shape;
-  readonly volume: number;
-}
 
 /** The nut as a recipe, and what it must measure. */
 export function nutBody(design: NutDesign): { readonly recipe: BodyRecipe; readonly expected: Expected } {
@@ -74,16 +67,17 @@ function hullOf(sizes: NutSizes, chordError: number): { shapes: Shape[]; volume:
     [flange.thickness, 0],
   ];
   const corner = filletLevels(flange.thickness, fillet);
-  const lower: LoftLevel[] =
+  const below: LoftLevel[] =
     flange.offset > 0
       ? [
           [bottom, -relief],
           [bottom + relief, 0],
         ]
-      : [[flange.thickness / 2, 0]];
+      : [];
+  const lower: LoftLevel[] = [...below, [flange.thickness / 2, 0]];
   const inside = corner.length > 0 ? approach(corner) : [];
   const above: LoftLevel[] = corner.length > 0 ? [...corner, ...upper] : [[flange.thickness, 0], ...upper];
-  const stub = flange.offset > 0 ? loftVolume(body, [...lower, [0, 0]]) : 0;
+  const stub = flange.offset > 0 ? loftVolume(body, [...below, [0, 0]]) : 0;
   return {
     shapes: [
       loft(plate, plateLevels),
@@ -154,57 +148,20 @@ function boreCuts(design: NutDesign): Cut {
 
 /** Holes through the plate, with their pockets. */
 function holeCuts(design: NutDesign): Cut[] {
-  const { holes, printed } = design;
+  const { holes, printed, printer, material } = design;
   if (!holes || !printed.holes) return [];
   const { bottom, top } = endsOf(printed);
   const [from, to] = printed.flange ? [0, printed.flange.thickness] : [bottom, top];
-  const inside = insideSize(design);
-  const radius = inside(boreOf(holes)) / 2;
-  const sides = sidesFor(radius, design.printer.chordError);
-  const pocket = pocketOf(holes);
-  return printed.holes.centres.map((center) => {
-    const bore = circleOutline({ radius, sides, circumscribed: true, center });
-    const through: Shape = { kind: 'prism', outlines: [bore], from: from - OVERSHOOT, to: to + OVERSHOOT };
-    const drilled = prismVolume({ outlines: [bore], from, to });
-    if (!pocket) return { shape: through, volume: drilled };
-    const sunk = pocketCut(pocket, { center, from, to, sides, inside });
-    return {
-      shape: { kind: 'union', of: [through, sunk.shape] },
-      volume: drilled + sunk.area * sunk.depth - polygonArea(bore) * sunk.depth,
-    };
-  });
-}
-
-function insideSize({ printer, material }: NutDesign): (finished: number) => number {
-  const shrink = printer.compensation.shrink === 'file' ? material.shrink.plane.likely : 0;
-  const offset = printer.compensation.holes === 'file' ? printer.holeOffset : 0;
-  return (finished) => printedInside({ finished, shrink, offset });
-}
-
-interface PocketPlace {
-  readonly center: readonly [number, number];
-  readonly from: number;
-  readonly to: number;
-  readonly sides: number;
-  readonly inside: (finished: number) => number;
-}
-
-function pocketCut(
-  pocket: Pocket,
-  { center, from, to, sides, inside }: PocketPlace,
-): { shape: Shape; area: number; depth: number } {
-  const outline =
-    pocket.kind === 'round'
-      ? circleOutline({ radius: inside(pocket.diameter) / 2, sides, circumscribed: true, center })
-      : hexagonOutline({
-          acrossFlats: inside(pocket.acrossFlats),
-          center,
-          turn: (Math.atan2(center[1], center[0]) * 180) / Math.PI + 30,
-        });
-  const { depth } = pocket;
-  const span =
-    pocket.side === 'flange' ? { from: from - OVERSHOOT, to: from + depth } : { from: to - depth, to: to + OVERSHOOT };
-  return { shape: { kind: 'prism', outlines: [outline], ...span }, area: polygonArea(outline), depth };
+  const { inside, along } = printSizes(material, printer);
+  const sunk = pocketOf(holes);
+  const pocket = sunk && {
+    pocket: sunk.pocket,
+    side: sunk.side === 'flange' ? ('low' as const) : ('high' as const),
+    depth: along(sunk.pocket.depth),
+  };
+  return printed.holes.centres.map((center) =>
+    holeCut({ center, from, to, bore: boreOf(holes), ...(pocket ? { pocket } : {}) }, inside, printer.chordError),
+  );
 }
 
 /** A small sunk triangle on the face that goes up on the bed, where the mounting decides which one that is. */

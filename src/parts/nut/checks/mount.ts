@@ -3,10 +3,10 @@ import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest, widened } from '../../../units/measured.js';
 import type { HolePattern } from '../../common/hole-pattern.js';
+import { planeResidual } from '../../common/residual.js';
 import type { Holes, NutDesign } from '../dimensions.js';
 import { edgeDistance, outsideBody } from '../edges.js';
 import { boreOf, headRadius, openingRadius, pocketOf } from '../pockets.js';
-import { planeResidual } from '../predicted.js';
 
 type NutCheck = Check<NutDesign>;
 const mount = { group: 'mount', source: 'common practice' } as const;
@@ -260,10 +260,10 @@ export const pocketFloor: NutCheck = {
   run: ({ holes, finished, printer }) => {
     const pocket = holes && pocketOf(holes);
     if (!pocket) return undefined;
-    const floor = (finished.flange?.thickness ?? finished.length) - pocket.depth;
+    const floor = (finished.flange?.thickness ?? finished.length) - pocket.pocket.depth;
     return valued(
       exactly(floor / printer.layer),
-      `${plain(floor)} mm of floor under a pocket ${plain(pocket.depth)} mm deep`,
+      `${plain(floor)} mm of floor under a pocket ${plain(pocket.pocket.depth)} mm deep`,
     );
   },
 };

@@ -1,0 +1,126 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { clockingAt, solveClocking } from '../../../src/parts/adapter/clocking.js';
+import { type Disc, discInConvex, discToAny, discToDisc } from '../../../src/parts/adapter/turn-terms.js';
+import { rectangleOutline } from '../../../src/solid/outline.js';
+
+const ring = (count: number, circle: number, start: number, radius: number): Disc[] =>
+  Array.from({ length: count }, (_, i) => {
+    const angle = ((start + (360 * i) / count) * Math.PI) / 180;
+    return { at: [(circle / 2) * Math.cos(angle), (circle / 2) * Math.sin(angle)] as const, radius };
+  });
+
+const pairs = (moving: readonly Disc[], still: readonly Disc[]) =>
+  moving.flatMap((one) => still.map((other) => discToDisc(one, other)));
+
+/** Least wall by trying every twentieth of a degree, then every thousandth about the best one, on plain coordinates. */
+function bruteForce(moving: readonly Disc[], still: readonly Disc[], box?: readonly [number, number]): number {
+  const wallAt = (degrees: number, enough: number) => {
+    const angle = (degrees * Math.PI) / 180;
+    const [c, s] = [Math.cos(angle), Math.sin(angle)];
+    let wall = Infinity;
+    for (const { at, radius } of moving) {
+      const [x, y] = [c * at[0] - s * at[1], s * at[0] + c * at[1]];
+      for (const other of still) {
+        const [dx, dy] = [x - other.at[0], y - other.at[1]];
+        wall = Math.min(wall, Math.sqrt(dx * dx + dy * dy) - radius - other.radius);
+      }
+      if (box) wall = Math.min(wall, box[0] / 2 - Math.abs(x) - radius, box[1] / 2 - Math.abs(y) - radius);
+      if (wall <= enough) break;
+    }
+    return wall;
+  };
+  let best = { degrees: 0, wall: -Infinity };
+  const consider = (degrees: number) => {
+    const wall = wallAt(degrees, best.wall);
+    if (wall > best.wall) best = { degrees, wall };
+  };
+  for (let i = 0; i < 7200; i++) consider(i / 20);
+  const { degrees } = best;
+  for (let i = -50; i <= 50; i++) consider(degrees + i / 1000);
+  return best.wall;
+}
+
+const circlePattern = fc
+  .record({
+    count: fc.integer({ min: 1, max: 8 }),
+    circle: fc.double({ min: 12, max: 50, noNaN: true }),
+    start: fc.double({ min: 0, max: 360, noNaN: true }),
+    radius: fc.double({ min: 1, max: 5, noNaN: true }),
+  })
+  .map(({ count, circle, start, radius }) => ring(count, circle, start, radius));
+const freePattern = fc.array(
+  fc.record({
+    at: fc.tuple(fc.double({ min: -25, max: 25, noNaN: true }), fc.double({ min: -25, max: 25, noNaN: true })),
+    radius: fc.double({ min: 1, max: 5, noNaN: true }),
+  }),
+  { minLength: 1, maxLength: 6 },
+);
+const pattern = fc.oneof(circlePattern, freePattern);
+
+describe('clocking', () => {
+  it('sets four holes on one circle half way between four others', () => {
+    // both circles 20 mm: neighbours then stand 45° apart, 20·sin(22.5°) = 7.654 mm, less 2 × 1.7 mm
+    const { turn, wall } = solveClocking({
+      walls: pairs(ring(4, 20, 0, 1.7), ring(4, 20, 0, 1.7)),
+      room: [],
+      period: 90,
+    });
+    expect(Math.abs(turn)).toBe(45);
+    expect(wall).toBeCloseTo(7.6537 - 3.4, 3);
+  });
+
+  it('is never more than 0.01 mm worse than brute force, on a thousand pairs', () => {
+    const random = fc.sample(fc.tuple(pattern, pattern), { numRuns: 1000, seed: 20_261 });
+    let [worst, slowest] = [0, 0];
+    for (const [moving, still] of random) {
+      const walls = pairs(moving, still);
+      const before = performance.now();
+      const { wall } = solveClocking({ walls, room: [] });
+      slowest = Math.max(slowest, performance.now() - before);
+      worst = Math.max(worst, bruteForce(moving, still) - wall);
+    }
+    expect(worst).toBeLessThan(0.01);
+    expect(slowest).toBeLessThan(50);
+  });
+
+  it('is never worse within a rectangle either', () => {
+    const random = fc.sample(fc.tuple(pattern, pattern), { numRuns: 60, seed: 7 });
+    for (const [moving, still] of random) {
+      const box = [44, 60] as const;
+      const edges = moving.flatMap((disc) => discInConvex(disc, rectangleOutline({ size: box })));
+      const { wall } = solveClocking({ walls: [...pairs(moving, still), ...edges], room: [] });
+      expect(wall).toBeGreaterThan(bruteForce(moving, still, box) - 0.01);
+    }
+  });
+
+  it('keeps the room that a head needs, even where a turn without it would leave more wall', () => {
+    // one moving hole wants to be opposite the still one, at 180°, but something blocks it there
+    const moving: Disc = { at: [10, 0], radius: 1 };
+    const walls = [discToDisc(moving, { at: [10, 0], radius: 1 })];
+    const room = [discToAny(moving, ([x, y]) => Math.hypot(x + 10, y) - 4)];
+    const { turn, wall } = solveClocking({ walls, room });
+    // the block ends where the chord is 5 mm: 2·asin(5/20) = 28.955°
+    expect(Math.abs(turn)).toBeCloseTo(180 - 28.955, 1);
+    expect(wall).toBeCloseTo(20 * Math.sin(((180 - 28.955) / 2 / 180) * Math.PI) - 2, 2);
+  });
+
+  it('says what is missing where no turn has room', () => {
+    const moving: Disc = { at: [10, 0], radius: 1 };
+    const answer = solveClocking({ walls: [], room: [discToAny(moving, ([x, y]) => 10.5 - Math.hypot(x, y))] });
+    expect(answer.room).toBeCloseTo(-0.5, 6);
+  });
+
+  it('is answered fast for two patterns of 24 holes', () => {
+    const task = { walls: pairs(ring(24, 60, 1, 1.7), ring(24, 58, 5, 1.7)), room: [], period: 15 };
+    const before = performance.now();
+    const { turn } = solveClocking(task);
+    expect(performance.now() - before).toBeLessThan(50);
+    expect(clockingAt(task, turn).wall).toBeGreaterThan(0);
+  });
+
+  it('judges a given turn', () => {
+    const walls = pairs(ring(1, 20, 0, 1), ring(1, 20, 0, 1));
+    expect(clockingAt({ walls, room: [] }, 60).wall).toBeCloseTo(10 - 2, 9);
+  });
+});

@@ -3,7 +3,7 @@ import type { Candidate } from './candidates.js';
 import { sigmasOutside } from './likelihood.js';
 import { CORE, type Observation } from './observations.js';
 import { FAR_OFF, misfit } from './rank.js';
-import { READINGS_DEFAULTS, type Readings } from './readings.js';
+import { type Readings, uncertaintyOf } from './readings.js';
 import { slipsIn } from './slips.js';
 
 /** Standard deviations from which a reading is said to disagree. */
@@ -39,7 +39,7 @@ function mm(value: number, decimals = 2): string {
 function majorSpread(readings: Readings): string[] {
   const { major } = readings;
   if (major === undefined || major.length < 2) return [];
-  const uncertainty = readings.uncertainty ?? READINGS_DEFAULTS.uncertainty;
+  const uncertainty = uncertaintyOf(readings, 'major');
   const spread = Math.max(...major) - Math.min(...major);
   // Two readings of one length differ by at most twice its worst-case half-width.
   if (spread <= 2 * uncertainty) return [];

@@ -1,7 +1,8 @@
 import type { ThreadForm } from '../standards/threads/form.js';
+import { plain } from '../units/format.js';
 import type { Candidate } from './candidates.js';
 import type { Observation } from './observations.js';
-import { READINGS_DEFAULTS, type Readings } from './readings.js';
+import { type LengthReading, type Readings, uncertaintyOf } from './readings.js';
 
 /** The screw as it was measured, whatever series it belongs to [mm]. */
 export interface MeasuredScrew {
@@ -58,6 +59,10 @@ function formOf(readings: Readings, best: Candidate, fits: boolean): ThreadForm 
   return best.form;
 }
 
+function short(value: number): string {
+  return plain(value, 4);
+}
+
 function thousandth(value: number): number {
   return Number(value.toFixed(3));
 }
@@ -72,27 +77,26 @@ function thousandth(value: number): number {
  * @source derived: fields of the part sheet
  */
 export function screwBlock(screw: MeasuredScrew, readings: Readings, designation?: string): string {
-  const uncertainty = readings.uncertainty ?? READINGS_DEFAULTS.uncertainty;
-  const around = (value: number) => `${value} ± ${uncertainty} mm`;
+  const around = (what: LengthReading, value: number) => `${short(value)} ± ${short(uncertaintyOf(readings, what))} mm`;
   const { crests, travel } = readings;
   const lines = ['screw:'];
   if (designation !== undefined) lines.push(`designation: ${designation}`);
   else lines.push(`form: ${screw.form}${readings.crest === undefined ? '  # assumed: look at the crests' : ''}`);
-  if (screw.major !== undefined) lines.push(`major: ${around(screw.major)}`);
+  if (screw.major !== undefined) lines.push(`major: ${around('major', screw.major)}`);
   else if (designation === undefined) lines.push('# major: measure it over the crests');
-  if (crests !== undefined) lines.push(`crests: {count: ${crests.count}, length: ${crests.length} mm}`);
-  else if (designation === undefined) {
-    lines.push(screw.pitch === undefined ? '# pitch: measure it over 10 pitches' : `pitch: ${screw.pitch} mm`);
-  }
+  // A named screw's pitch is better known from its name than from calipers.
   if (designation === undefined) {
+    if (crests !== undefined)
+      lines.push(`crests: {count: ${crests.count}, length: ${around('crests', crests.length)}}`);
+    else lines.push(screw.pitch === undefined ? '# pitch: measure it over 10 pitches' : `pitch: ${screw.pitch} mm`);
     if (travel === undefined) lines.push(`starts: ${screw.starts}`);
-    else lines.push(`travel: {turns: ${travel.turns}, length: ${travel.length} mm}`);
+    else lines.push(`travel: {turns: ${travel.turns}, length: ${around('travel', travel.length)}}`);
     lines.push(readings.hand === undefined ? '# hand: right or left, look at the screw' : `hand: ${readings.hand}`);
   }
-  if (screw.minor !== undefined) lines.push(`minor: ${around(screw.minor)}`);
-  if (screw.crestFlat !== undefined) lines.push(`crest_flat: ${around(screw.crestFlat)}`);
+  if (screw.minor !== undefined) lines.push(`minor: ${around('minor', screw.minor)}`);
+  if (screw.crestFlat !== undefined) lines.push(`crest_flat: ${around('crestFlat', screw.crestFlat)}`);
   const wires = readings.wires;
-  if (wires !== undefined) lines.push(`wires: {wire: ${wires.wire} mm, over: ${around(wires.over)}}`);
+  if (wires !== undefined) lines.push(`wires: {wire: ${short(wires.wire)} mm, over: ${around('wires', wires.over)}}`);
   return `${lines[0]}\n${lines
     .slice(1)
     .map((line) => `  ${line}\n`)

@@ -1,6 +1,6 @@
 import { measureOverWires } from '../standards/three-wire.js';
 import type { Band, Candidate } from './candidates.js';
-import { READINGS_DEFAULTS, type Readings } from './readings.js';
+import { type Readings, uncertaintyOf } from './readings.js';
 
 /** The lengths that can be compared with a candidate. */
 export type ObservedLength = 'major' | 'pitch' | 'lead' | 'minor' | 'crest_flat' | 'wires';
@@ -65,26 +65,47 @@ export function deviationOf(what: ObservedLength, uncertainty: number, count = 1
  * @source derived: mean of the majors, length over count
  */
 export function observationsOf(readings: Readings): Observation[] {
-  const uncertainty = readings.uncertainty ?? READINGS_DEFAULTS.uncertainty;
   const found: Observation[] = [];
   const add = (what: ObservedLength, value: number, deviation: number, bandOf: (candidate: Candidate) => Band) =>
     found.push({ what, value, deviation, bandOf });
   const { major, crests, travel, minor, crestFlat, wires } = readings;
   if (major !== undefined && major.length > 0) {
-    add('major', meanOf(major), deviationOf('major', uncertainty, major.length), (one) => one.major);
+    add(
+      'major',
+      meanOf(major),
+      deviationOf('major', uncertaintyOf(readings, 'major'), major.length),
+      (one) => one.major,
+    );
   }
   if (crests !== undefined) {
-    add('pitch', crests.length / crests.count, deviationOf('pitch', uncertainty, crests.count), (one) => one.pitch);
+    add(
+      'pitch',
+      crests.length / crests.count,
+      deviationOf('pitch', uncertaintyOf(readings, 'crests'), crests.count),
+      (one) => one.pitch,
+    );
   }
   if (travel !== undefined) {
     const lead = travel.length / travel.turns;
-    add('lead', lead, deviationOf('lead', uncertainty, travel.turns, lead), (one) => one.leadBand);
+    add(
+      'lead',
+      lead,
+      deviationOf('lead', uncertaintyOf(readings, 'travel'), travel.turns, lead),
+      (one) => one.leadBand,
+    );
   }
-  if (minor !== undefined) add('minor', minor, deviationOf('minor', uncertainty), (one) => one.minor);
+  if (minor !== undefined)
+    add('minor', minor, deviationOf('minor', uncertaintyOf(readings, 'minor')), (one) => one.minor);
   if (crestFlat !== undefined) {
-    add('crest_flat', crestFlat, deviationOf('crest_flat', uncertainty), (one) => one.crestFlat);
+    add(
+      'crest_flat',
+      crestFlat,
+      deviationOf('crest_flat', uncertaintyOf(readings, 'crestFlat')),
+      (one) => one.crestFlat,
+    );
   }
-  if (wires !== undefined) add('wires', wires.over, deviationOf('wires', uncertainty), wiresBand(wires.wire));
+  if (wires !== undefined)
+    add('wires', wires.over, deviationOf('wires', uncertaintyOf(readings, 'wires')), wiresBand(wires.wire));
   return found;
 }
 

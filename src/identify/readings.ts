@@ -21,10 +21,28 @@ export interface Readings {
   readonly hand?: 'right' | 'left';
   /** of every length: worst-case half-width, taken as two standard deviations; `READINGS_DEFAULTS` */
   readonly uncertainty?: number;
+  /** of single readings that have their own; likewise half-widths */
+  readonly uncertainties?: Readonly<Partial<Record<LengthReading, number>>>;
 }
+
+/** The readings that are lengths. */
+export type LengthReading = 'major' | 'crests' | 'travel' | 'minor' | 'crestFlat' | 'wires';
 
 /** Uncertainty of calipers in a steady hand [mm]. */
 export const READINGS_DEFAULTS = { uncertainty: 0.03 } as const;
+
+/**
+ * The uncertainty of one of the readings: its own, else that of all, else a caliper's.
+ *
+ * @param readings lengths [mm]
+ * @param what which reading
+ * @returns worst-case half-width                              [mm]
+ * @source common-practice: calipers in a steady hand
+ * @example uncertaintyOf({ uncertainty: 0.05, uncertainties: { wires: 0.004 } }, 'wires') // 0.004
+ */
+export function uncertaintyOf(readings: Readings, what: LengthReading): number {
+  return readings.uncertainties?.[what] ?? readings.uncertainty ?? READINGS_DEFAULTS.uncertainty;
+}
 
 /**
  * Throws one error with every mistake of the readings: nothing measured, a length that is none, a count that is no
@@ -59,9 +77,11 @@ export function requireReadings(readings: Readings): void {
   length('crest_flat', readings.crestFlat);
   length('wires.wire', readings.wires?.wire);
   length('wires.over', readings.wires?.over);
-  if (readings.uncertainty !== undefined && !(readings.uncertainty > 0 && readings.uncertainty <= 5)) {
-    add('uncertainty', readings.uncertainty, 'must be above 0, at most 5 mm');
-  }
+  const half = (path: string, value: number | undefined) => {
+    if (value !== undefined && !(value > 0 && value <= 5)) add(path, value, 'must be above 0, at most 5 mm');
+  };
+  half('uncertainty', readings.uncertainty);
+  for (const [what, value] of Object.entries(readings.uncertainties ?? {})) half(`uncertainties.${what}`, value);
   if (isEmpty(readings)) add('', '', 'needs at least one of major, crests, travel, minor, wires');
   if (readings.minor !== undefined && readings.major?.some((major) => readings.minor! >= major)) {
     add('minor', readings.minor, 'must be below the major diameter');

@@ -70,14 +70,21 @@ describe('identify', () => {
     expect(found.screw).toEqual({ form: 'trapezoidal', major: 8.6, pitch: 2.3, starts: 1, hand: 'right' });
     expect(found.block).toBe(
       'screw:\n  form: trapezoidal  # assumed: look at the crests\n  major: 8.6 ± 0.03 mm\n' +
-        '  crests: {count: 10, length: 23 mm}\n  starts: 1\n  hand: right\n',
+        '  crests: {count: 10, length: 23 ± 0.03 mm}\n  starts: 1\n  hand: right\n',
     );
   });
 
+  it('takes the uncertainty that a reading has of its own before that of all', () => {
+    const near = (uncertainties: NonNullable<Readings['uncertainties']>) =>
+      identify({ ...TR8, crests: { count: 10, length: 20.1 }, uncertainties }).candidates[0]!.residuals[1]!.sigma;
+    // 2.01 lies 0.008 above 2 · 1.001; σ is 0.03 / 2 / 10, or 0.15 / 2 / 10
+    expect(near({})).toBeCloseTo(0.008 / 0.0015, 3);
+    expect(near({ crests: 0.15 })).toBeCloseTo(0.008 / 0.0075, 3);
+    expect(() => near({ crests: 0 })).toThrow(/^uncertainties\.crests: /);
+  });
+
   it('gives a block with the designation where one fits', () => {
-    expect(identify({ ...TR8, starts: 1 }).block).toBe(
-      'screw:\n  designation: Tr8x2\n  major: 7.923 ± 0.03 mm\n  crests: {count: 10, length: 20.02 mm}\n',
-    );
+    expect(identify({ ...TR8, starts: 1 }).block).toBe('screw:\n  designation: Tr8x2\n  major: 7.923 ± 0.03 mm\n');
   });
 });
 

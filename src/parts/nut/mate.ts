@@ -10,8 +10,8 @@ import { exactly } from '../../units/measured.js';
 import { nutCutter, screwBody, threadColumns } from '../common/thread-shape.js';
 import type { NutDesign } from './dimensions.js';
 
-/** More turns than this tell nothing new. */
-const MOST_PITCHES = 4;
+/** By the helix's symmetry, two pitches over the whole turn hold every relation of screw and nut. */
+const MOST_PITCHES = 2;
 
 const MATE: Omit<Check<NutDesign>, 'run'> = {
   id: 'solid-mate',

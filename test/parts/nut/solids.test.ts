@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createKernel, makePart } from '../../../src/index.js';
 import { listPresets } from '../../../src/presets/list-presets.js';
-import { PILOT_AND_TAP, resolveScrewPreset } from '../../../src/presets/resolve-screw-preset.js';
+import { resolveScrewPreset } from '../../../src/presets/resolve-screw-preset.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import type { Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
@@ -150,12 +150,12 @@ describe('preset screws', () => {
     screw: designation,
     body: {
       diameter: parseDesignation(designation).major + 7,
-      length: Math.max(12, 1.5 * parseDesignation(designation).major),
+      length: Math.max(12, 1.2 * parseDesignation(designation).major),
     },
     flange: undefined,
     holes: undefined,
     mounting: undefined,
-    printer: suits === PILOT_AND_TAP ? {} : { ...SUITED, preset: suits },
+    printer: suits === undefined ? {} : { ...SUITED, preset: suits },
   });
   /** the preset's own nozzle and layer stand in for the sound nut's */
   const SUITED = { nozzle: undefined, layer: undefined, hole_offset: undefined };
@@ -164,7 +164,7 @@ describe('preset screws', () => {
     expect(screws.length).toBeGreaterThan(20);
   });
 
-  it.each(screws.filter(({ suits }) => suits !== PILOT_AND_TAP))(
+  it.each(screws.filter(({ suits }) => suits !== undefined))(
     '$designation is made with the printer that suits it',
     async (preset) => {
       const { fails, files } = await make(sheet(preset));
@@ -173,7 +173,7 @@ describe('preset screws', () => {
     },
   );
 
-  it.each(screws.filter(({ suits }) => suits === PILOT_AND_TAP))(
+  it.each(screws.filter(({ suits }) => suits === undefined))(
     '$designation is refused, with a pilot bore and a tap instead',
     async (preset) => {
       const { fails, files } = await make(sheet(preset));

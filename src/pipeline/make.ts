@@ -26,8 +26,8 @@ export interface MadePart {
 
 /** How a part is made. */
 export interface MakeOptions extends CheckOptions {
-  /** a kernel to go on using; one is created otherwise */
-  readonly kernel?: Kernel;
+  /** a kernel to go on using, or one that is being loaded; one is created otherwise */
+  readonly kernel?: Kernel | Promise<Kernel>;
 }
 
 /**
@@ -46,7 +46,8 @@ export async function makePart(sheet: string | object, options: DesignOptions & 
 export async function makeDesign(made: Design, options: MakeOptions = {}): Promise<MadePart> {
   const checked = check(made, options);
   if (checked.verdict === 'fail') return { report: checked, files: [] };
-  const { kinds = KINDS, kernel = await createKernel() } = options;
+  const { kinds = KINDS } = options;
+  const kernel = await (options.kernel ?? createKernel());
   const kind = kindOfDesign(kinds, made);
   const planned = kind.bodies(made).map(({ recipe, expected }) => ({ body: fuseBody(kernel, recipe), expected }));
   const written = planned.map(({ body, expected }) =>

@@ -1,11 +1,10 @@
 import { isAbsolute, join, relative, resolve } from 'node:path';
 import type { Acceptance } from '../fit/accept.js';
 import type { Report } from '../output/report.js';
-import { check } from '../pipeline/check.js';
 import type { Design, DesignOptions } from '../pipeline/design.js';
 import { makeDesign } from '../pipeline/make.js';
 import { requireAcceptable } from '../pipeline/require-acceptable.js';
-import { createKernel, type Kernel } from '../solid/kernel.js';
+import type { Kernel } from '../solid/kernel.js';
 import { asError } from './as-error.js';
 import { earlierFiles } from './earlier-files.js';
 import { openSheets } from './open-sheets.js';
@@ -23,6 +22,8 @@ export interface MakeSheetsOptions extends DesignOptions {
   /** the folder in which each part gets its own, named as it is */
   readonly out: string;
   readonly accept?: readonly Acceptance[];
+  /** waited for only where a part passes its checks */
+  readonly kernel: Promise<Kernel>;
 }
 
 /**
@@ -36,20 +37,13 @@ export async function makeSheets(
 ): Promise<SheetResult[]> {
   requireAcceptable(options.accept ?? [], options.kinds);
   const results: SheetResult[] = [];
-  let kernel: Kernel | undefined;
   for (const sheet of await openSheets(files, place, options)) {
     const { file } = sheet;
     const name = 'design' in sheet ? sheet.design.name : sheet.name;
     const folder = name === undefined ? undefined : partFolder(name, place, options);
     try {
       if (!('design' in sheet)) throw sheet.error;
-      if (check(sheet.design, options).verdict !== 'fail') kernel ??= await createKernel();
-      const { report, written } = await makeOne(
-        sheet.design,
-        kernel,
-        partFolder(sheet.design.name, place, options),
-        options,
-      );
+      const { report, written } = await makeOne(sheet.design, partFolder(sheet.design.name, place, options), options);
       const stale = written.length === 0 && folder ? await leftovers(folder, place) : {};
       results.push({ file, report, written: written.map((path) => shownPath(path, place)), ...stale });
     } catch (error) {
@@ -59,8 +53,8 @@ export async function makeSheets(
   return results;
 }
 
-async function makeOne(design: Design, kernel: Kernel | undefined, folder: string, options: MakeSheetsOptions) {
-  const { report, files } = await makeDesign(design, { ...options, ...(kernel ? { kernel } : {}) });
+async function makeOne(design: Design, folder: string, options: MakeSheetsOptions) {
+  const { report, files } = await makeDesign(design, options);
   if (files.length === 0) return { report, written: [] };
   const names = files.map(({ name }) => name);
   const stale = (await earlierFiles(folder)).filter((name) => !names.includes(name));

@@ -27,11 +27,14 @@ export const makeCommand: Command = {
         start(async () => {
           requireFormats(formats);
           const acceptances = parseAccept(accept);
+          // the kernel is compiled beside the main thread while the rest is loaded and the sheets are read
+          const kernel = import('../../solid/kernel.js').then(({ createKernel }) => createKernel());
+          kernel.catch(() => undefined);
           const [{ makeSheets }, { showResults }] = await Promise.all([
             import('../../work/make-sheets.js'),
             import('../show-results.js'),
           ]);
-          const results = await makeSheets(sheets, io, { out, accept: acceptances });
+          const results = await makeSheets(sheets, io, { out, accept: acceptances, kernel });
           return showResults(results, io, { json: json === true, writes: true });
         }),
     ),

@@ -9,7 +9,8 @@ export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint): st
   const figures = [valueText(finding), ...limitTexts(finding)].filter((part) => part !== '').join('   ');
   return [
     `  ${name}   ${figures}`.trimEnd(),
-    ...wrapped(`${finding.title}: ${finding.message}`, 6),
+    ...wrapped(finding.title, 6),
+    ...wrapped(finding.message, 6),
     ...wrapped(`moved by: ${finding.moves}`, 6).map(dim),
     ...(finding.accepted === undefined ? [] : wrapped(`accepted: ${finding.accepted}`, 6)),
   ];

@@ -190,3 +190,22 @@ describe('new', () => {
     expect(readFileSync(join(cwd, 'my-nut.yaml'), 'utf8')).toBe('mine');
   });
 });
+
+describe('presets and schema', () => {
+  it('lists what ships, as text and as JSON', async () => {
+    const { stdout } = await call(callFolder(), ['presets', 'screw']);
+    expect(stdout).toContain('tr8x2');
+    expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
+    const rows: { kind: string }[] = JSON.parse((await call(callFolder(), ['presets', 'materials', '--json'])).stdout);
+    expect(new Set(rows.map(({ kind }) => kind))).toEqual(new Set(['material']));
+    expect((await call(callFolder(), ['presets', 'materal'])).stderr).toBe(
+      'leadwright: materal; unknown kind of preset; did you mean material?\n',
+    );
+  });
+
+  it('prints a JSON Schema of a kind', async () => {
+    const schema: Record<string, unknown> = JSON.parse((await call(callFolder(), ['schema', 'nut'])).stdout);
+    expect(schema).toMatchObject({ title: 'nut sheet', type: 'object', properties: { screw: {}, body: {} } });
+    expect((await call(callFolder(), ['schema', 'nutt'])).code).toBe(2);
+  });
+});

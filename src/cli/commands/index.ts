@@ -1,8 +1,17 @@
 import type { Command } from '../command.js';
 import { checkCommand } from './check.js';
+import { identifyCommand } from './identify.js';
 import { makeCommand } from './make.js';
 import { newCommand } from './new.js';
 import { presetsCommand } from './presets.js';
+import { schemaCommand } from './schema.js';
 
 /** Every command, in the order of the help. */
-export const COMMANDS: readonly Command[] = [makeCommand, checkCommand, newCommand, presetsCommand];
+export const COMMANDS: readonly Command[] = [
+  makeCommand,
+  checkCommand,
+  identifyCommand,
+  newCommand,
+  presetsCommand,
+  schemaCommand,
+];

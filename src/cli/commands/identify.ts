@@ -1,0 +1,46 @@
+import type { Options } from 'yargs';
+import { type Command, SHARED, STDIN_MARK } from '../command.js';
+
+const reading = (describe: string) => ({ type: 'string', requiresArg: true, describe }) as const;
+
+const OPTIONS = {
+  major: reading('over the crests, one reading or several: 7.92,7.94,7.91'),
+  crests: reading('N pitches and their length, same edge to same edge: 10=20.05'),
+  travel: reading('turns of a nut and how far it went: 10=80.1'),
+  starts: reading('grooves that begin at the end of the screw'),
+  minor: reading('over the root'),
+  'crest-flat': reading('width of a crest along the axis'),
+  wires: reading('diameter of three wires and the size over them: 1.0=8.31'),
+  crest: reading('what the crests look like: flat or sharp'),
+  hand: reading('right or left'),
+  uncertainty: reading('half-width of the error of every reading, 0.03 unless given'),
+  how: { type: 'boolean', describe: 'show how to measure a screw' },
+  json: SHARED.json,
+} as const satisfies Record<string, Options>;
+
+export const identifyCommand: Command = {
+  name: 'identify',
+  options: OPTIONS,
+  add: (cli, io, start) =>
+    cli.command(
+      'identify [file]',
+      'name a screw from caliper readings',
+      (call) =>
+        call
+          .positional('file', {
+            type: 'string',
+            describe: 'the same readings as a YAML file; - is stdin',
+            coerce: (file: string | undefined) => (file === STDIN_MARK ? '-' : file),
+          })
+          .options(OPTIONS)
+          .example('leadwright identify --how', 'how to measure')
+          .example('leadwright identify --major 7.92,7.94,7.91 --crests 10=20.05', 'mm')
+          .example('leadwright identify --major 0.3122in --crests 10=0.556in', 'units')
+          .epilogue('Bare numbers are mm; a unit may be written: 0.313in, "5/16 in", "7.95 ± 0.02 mm".'),
+      (args) =>
+        start(async () => {
+          const { identifyCall } = await import('../identify-call.js');
+          return identifyCall(args, io);
+        }),
+    ),
+};

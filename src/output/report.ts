@@ -1,5 +1,6 @@
 import type { DriveNumbers } from '../drive/numbers.js';
 import type { Finding, Verdict } from '../fit/check.js';
+import type { FitBlock } from '../fit/stack/fit-block.js';
 import type { HardwareRow, PrintAdvice, Sizes } from '../parts/part-kind.js';
 import type { Assumption } from '../sheet/assumptions.js';
 
@@ -25,6 +26,7 @@ export interface Report {
   readonly accepted: readonly { readonly check: string; readonly reason: string }[];
   readonly checks: readonly Finding[];
   readonly dimensions: { readonly finished: Sizes; readonly printed: Sizes };
+  readonly fit?: FitBlock;
   readonly drive?: DriveNumbers;
   readonly print?: PrintAdvice;
   /** what was done to the sizes in the file, in words */

@@ -3,6 +3,7 @@ import { plain } from '../units/format.js';
 import type { Report } from './report.js';
 import { loudCheck, quietChecks } from './terminal/check-lines.js';
 import { driveLines } from './terminal/drive-lines.js';
+import { fitLines } from './terminal/fit-lines.js';
 import { beside, columns, wrapped } from './terminal/layout.js';
 import { type Paint, paint } from './terminal/paint.js';
 import { sizeLines } from './terminal/size-lines.js';
@@ -33,6 +34,7 @@ export function terminalReport(report: Report, { colour = false, written }: Term
     ['To look at', loud(of('caution'))],
     ['Passed', quietChecks(of('pass'))],
     ['Sizes', [...sizeLines(report.dimensions), ...wrapped(report.applied, 2)]],
+    ['Fit on the bench', report.fit ? fitLines(report.fit) : []],
     ['Drive', report.drive ? driveLines(report.drive) : []],
     ['Printing', printLines(report)],
     ['Hardware', columns(report.hardware.map(({ item, size, count }) => [`  ${count} ×`, size, item]))],

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { DriveNumbers } from '../drive/numbers.js';
 import type { Check, Finding } from '../fit/check.js';
+import type { FitBlock } from '../fit/stack/fit-block.js';
 import type { PresetTexts } from '../presets/texts.js';
 import type { Assumption } from '../sheet/assumptions.js';
 import type { LimitsSheet } from '../sheet/sections/limits.js';
@@ -53,6 +54,8 @@ export interface Particulars {
   /** what was done to the sizes in the file, in words */
   readonly applied: string;
   readonly print?: PrintAdvice;
+  /** the fit as it is likely to come out */
+  readonly fit?: FitBlock;
   readonly drive?: DriveNumbers;
 }
 

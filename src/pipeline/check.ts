@@ -39,7 +39,7 @@ export function assembleReport(
   findings: readonly Finding[],
   bodies: readonly BodyRow[],
 ): Report {
-  const { hardware, cautions, applied, print, drive } = kind.particulars(design);
+  const { hardware, cautions, applied, print, fit, drive } = kind.particulars(design);
   return {
     leadwright: 1,
     part: design.part,
@@ -48,6 +48,7 @@ export function assembleReport(
     accepted: acceptedRows(findings),
     checks: findings,
     dimensions: design.dimensions,
+    ...(fit ? { fit } : {}),
     ...(drive ? { drive } : {}),
     ...(print ? { print } : {}),
     applied,

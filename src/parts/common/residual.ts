@@ -11,3 +11,6 @@ export function planeResidual(
   const left = printer.compensation.shrink === 'none' ? -plane.likely * size : 0;
   return plusMinus(left, (plane.most - plane.likely) * size);
 }
+
+/** Scatter of a printed hole's place, on top of shrink, mm. @source common-practice */
+export const PLACE_SCATTER = 0.1;

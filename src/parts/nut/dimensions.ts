@@ -11,6 +11,7 @@ import { type Assumption, Assumptions } from '../../sheet/assumptions.js';
 import { measured } from '../../sheet/measured-field.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
+import { type Effects, resolveEffects } from '../../sheet/sections/effects.js';
 import type { LimitsSheet } from '../../sheet/sections/limits.js';
 import { rimAround } from '../../solid/convex.js';
 import { fault, InputError } from '../../units/faults.js';
@@ -75,6 +76,8 @@ export interface NutDesign extends DesignBase {
   readonly material: Material;
   readonly printer: Printer;
   readonly duty: DutySheet;
+  /** effects of the printer that the predicted fit counts */
+  readonly effects: Effects;
   readonly calipers: number;
   readonly drive: DriveNumbers;
 }
@@ -120,6 +123,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     material,
     printer,
     duty,
+    effects: resolveEffects(sheet.effects),
     calipers,
     drive,
     dimensions: { finished: named(finished), printed: named(printed) },

@@ -1,3 +1,4 @@
+import { EFFECTS } from '../../sheet/sections/effects.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
@@ -7,6 +8,7 @@ import { DRIVE_CAUTIONS } from '../common/cautions.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
 import type { NutDesign } from './dimensions.js';
+import { nutFit } from './fit-block.js';
 import { pocketOf } from './pockets.js';
 import { printAdvice } from './print-advice.js';
 import { markOutlines } from './solid.js';
@@ -21,10 +23,12 @@ export function nutParticulars(design: NutDesign): Particulars {
     cautions: [
       ...(unmarked ? [`The mark "${mark}" was left out: ${why}.`] : []),
       ...materialCautions(design),
+      ...switchedOff(design),
       ...DRIVE_CAUTIONS,
     ],
     applied: appliedWords(design.material, design.printer),
     print: printAdvice(design),
+    fit: nutFit(design),
     drive,
   };
 }
@@ -57,4 +61,10 @@ function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {
   else rows.push({ item: 'hexagon nut ISO 4032', size: screw, count });
   if (joint === 'through') rows.push({ item: 'plain washer ISO 7089', size: screw, count: 2 * count });
   return rows;
+}
+
+/** A fit that leaves something out must say so. */
+function switchedOff({ effects }: NutDesign): string[] {
+  const off = EFFECTS.filter((effect) => !effects[effect]);
+  return off.length === 0 ? [] : [`The predicted fit leaves out: ${off.join(', ')}, as the sheet says.`];
 }

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
 import { partName } from '../../sheet/sections/common.js';
 import { dutySection } from '../../sheet/sections/duty.js';
+import { effectsSection } from '../../sheet/sections/effects.js';
 import { holesSection, patternSection } from '../../sheet/sections/holes.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
@@ -98,6 +99,7 @@ export const nutSchema = map({
   material: materialSection.optional(),
   printer: printerSection.optional(),
   duty: dutySection.optional(),
+  effects: effectsSection.optional(),
   limits: limitsSection.optional(),
 });
 export type NutSheet = z.output<typeof nutSchema>;

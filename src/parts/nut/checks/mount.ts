@@ -3,7 +3,7 @@ import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest, widened } from '../../../units/measured.js';
 import type { HolePattern } from '../../common/hole-pattern.js';
-import { planeResidual } from '../../common/residual.js';
+import { PLACE_SCATTER, planeResidual } from '../../common/residual.js';
 import type { Holes, NutDesign } from '../dimensions.js';
 import { edgeDistance, outsideBody } from '../edges.js';
 import { boreOf, headRadius, openingRadius, pocketOf } from '../pockets.js';
@@ -11,8 +11,6 @@ import { boreOf, headRadius, openingRadius, pocketOf } from '../pockets.js';
 type NutCheck = Check<NutDesign>;
 const mount = { group: 'mount', source: 'common practice' } as const;
 
-/** Scatter of a printed hole's place, on top of shrink. */
-const PLACE_SCATTER = 0.1;
 const LEAST_GAP = 0.3;
 const LEAST_LIGAMENT = 1.2;
 

@@ -1,9 +1,9 @@
 import { type Check, hard, soft, told, valued } from '../../../fit/check.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
 import { plain } from '../../../units/format.js';
-import { difference, exactly, halfWidth, plusMinus, scaled, shifted, sum, widened } from '../../../units/measured.js';
+import { halfWidth, plusMinus, shifted, widened } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
-import { holeResidual, planeResidual, predictedFit } from '../predicted.js';
+import { judgedFit } from '../stack.js';
 
 type NutCheck = Check<NutDesign>;
 const thread = { group: 'thread', unit: 'mm', source: 'common practice' } as const;
@@ -16,7 +16,7 @@ export const threadClearance: NutCheck = {
   limits: hard({ min: 0.15 }),
   moves: 'fit.diametral, printer.hole_offset, material.shrink.plane, screw.pitch_diameter',
   run: (design) => {
-    const { diametral } = predictedFit(design);
+    const { diametral } = judgedFit(design);
     const least = design.fit.name === 'close' ? 0.05 : 0.15;
     return valued(
       diametral,
@@ -34,7 +34,7 @@ export const threadPitchError: NutCheck = {
   limits: hard({ min: 0.05 }),
   moves: 'fit.axial, body.length, material.shrink.axial',
   run: (design) => {
-    const { play, axialResidual } = predictedFit(design);
+    const { play, axialResidual } = judgedFit(design);
     const length = design.finished.length;
     const drift = axialResidual * length;
     const pitchDoubt = (halfWidth(design.screw.pitch) / design.screw.pitch.likely) * length;
@@ -54,7 +54,7 @@ export const threadAxial: NutCheck = {
   limits: soft({ min: 0.1, max: 0.25 }),
   moves: 'fit.axial, fit.diametral',
   run: (design) => {
-    const { play } = predictedFit(design);
+    const { play } = judgedFit(design);
     const fromDiameter = axialPlay({
       diametralClearance: design.fit.diametral,
       axialClearance: 0,
@@ -72,7 +72,7 @@ export const threadBacklash: NutCheck = {
   limits: soft({ max: 0.3 }),
   moves: 'fit.axial, fit.diametral',
   run: (design) => {
-    const { play } = predictedFit(design);
+    const { play } = judgedFit(design);
     const { axis } = design.duty;
     const most = axis === 'vertical' ? 0.3 : 0.1;
     const why =
@@ -97,8 +97,7 @@ export const threadCrestGap: NutCheck = {
   limits: hard({ min: 0.05 }),
   moves: 'fit.diametral, screw.major',
   run: (design) => {
-    const { major } = design.finished.thread;
-    const gap = scaled(difference(scattered(design, major), design.screw.major), 0.5);
+    const { crestGap: gap } = judgedFit(design);
     return valued(gap, `${plain(gap.likely)} mm of air over the screw's crests`);
   },
 };
@@ -111,15 +110,10 @@ export const threadRootGap: NutCheck = {
   limits: hard({ min: 0.05 }),
   moves: 'fit.diametral, screw.minor',
   run: (design) => {
-    const { minor } = design.finished.thread;
-    const gap = scaled(difference(scattered(design, minor), design.screw.minor), 0.5);
+    const { rootGap: gap } = judgedFit(design);
     return valued(gap, `${plain(gap.likely)} mm of air between the nut's crests and the screw's core`);
   },
 };
-
-function scattered(design: NutDesign, diameter: number) {
-  return sum(exactly(diameter), holeResidual(design, diameter), planeResidual(design, diameter));
-}
 
 /** Lead and pitch must agree with a whole number of starts. */
 export const screwLead: NutCheck = {

@@ -1,0 +1,263 @@
+import { propagate } from '../../fit/stack/propagate.js';
+import type { StackInput, StackModel, StackResult } from '../../fit/stack/stack.js';
+import { leadAngle } from '../../mechanics/power-screw/lead-angle.js';
+import { facetOpening } from '../../mechanics/print/facet-chord.js';
+import { firstLayerIntrusion } from '../../mechanics/print/first-layer.js';
+import { layerStepping } from '../../mechanics/print/layer-stepping.js';
+import { moistureGrowth } from '../../mechanics/print/moisture.js';
+import { offsetAt } from '../../mechanics/print/printed-size.js';
+import { residualSpread } from '../../mechanics/print/residual-spread.js';
+import { PLASTIC_EXPANSION, thermalGrowth } from '../../mechanics/print/thermal.js';
+import { asPrintedThread } from '../../mechanics/thread/as-printed-thread.js';
+import type { ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { printedThread } from '../../mechanics/thread/printed-thread.js';
+import { exactly, halfWidth, type Measured, plusMinus } from '../../units/measured.js';
+import { threadColumns } from '../common/thread-shape.js';
+import type { NutDesign } from './dimensions.js';
+
+/** What the fit of a nut hangs on: what the printer leaves after compensation, readings of the screw, effects of form. */
+export type NutInput =
+  /** diametral hole offset of the printer at the pitch diameter */
+  | 'hole_offset'
+  /** what is left of the shrink, as a fraction of the size that was wanted */
+  | 'shrink_plane'
+  | 'shrink_axial'
+  | 'screw_pitch_diameter'
+  | 'screw_major'
+  | 'screw_minor'
+  | 'screw_pitch'
+  /** axial play that the edges of the layers take; nothing once the nut has run in */
+  | 'layers'
+  /** diametral, at the end of the bore */
+  | 'first_layer'
+  /** share of the growth from dry to room air that has happened since the part was measured */
+  | 'moisture'
+  /** growth against the steel screw, as a fraction */
+  | 'temperature'
+  /** diametral, in the corners of the facets */
+  | 'facets';
+
+/** What comes of it, mm; every one but the first four must stay above 0 for the nut to do its work. */
+export type NutResult =
+  | 'diametral'
+  /** over both flanks, the pitch taken as true */
+  | 'play'
+  /** drift of the nut's pitch against the screw's over the engaged length */
+  | 'drift'
+  | 'crestGap'
+  | 'rootGap'
+  /** diametral room over the screw's crests behind the squashed first layer */
+  | 'entry'
+  /** play less the drift, whichever way it goes */
+  | 'playLessDrift'
+  | 'playPlusDrift';
+
+/** A thread pair as printed. */
+export interface AsPrinted {
+  readonly nut: ThreadProfile;
+  readonly screw: ThreadProfile;
+}
+
+/** The chain from the file and the printer to the fit on this screw. */
+export interface NutChain {
+  readonly inputs: readonly StackInput<NutInput>[];
+  readonly model: StackModel<NutInput, NutResult>;
+  /** both threads for one value of each input */
+  readonly threads: (at: Readonly<Record<NutInput, number>>) => AsPrinted;
+}
+
+/** What is left of compensation, and the readings: by these the checks judge. */
+const JUDGED: readonly NutInput[] = [
+  'hole_offset',
+  'shrink_plane',
+  'screw_pitch_diameter',
+  'screw_major',
+  'screw_minor',
+];
+
+/** The fit by which the checks judge: readings and residuals after compensation, no effect of form. */
+export interface JudgedFit {
+  readonly diametral: Measured;
+  /** axial play over both flanks, pitch error aside */
+  readonly play: Measured;
+  readonly crestGap: Measured;
+  readonly rootGap: Measured;
+  /** shrink along the axis that nobody takes out, at its worst, as a fraction */
+  readonly axialResidual: number;
+}
+
+/** Works out the fit of the nut as it will come off the printer, by readings and residuals alone. */
+export function judgedFit(design: NutDesign): JudgedFit {
+  const chain = nutChain(design);
+  const inputs = chain.inputs.map((input) =>
+    JUDGED.includes(input.name) ? input : { ...input, value: exactly(isOfForm(input) ? 0 : input.value.likely) },
+  );
+  const { diametral, play, crestGap, rootGap } = propagate(inputs, chain.model);
+  const { axial } = design.material.shrink;
+  const leftIn = design.printer.compensation.shrink === 'none' ? Math.abs(axial.likely) : 0;
+  const spread = design.effects.shrink ? axial.most - axial.likely : 0;
+  return {
+    diametral: diametral.worst,
+    play: play.worst,
+    crestGap: crestGap.worst,
+    rootGap: rootGap.worst,
+    axialResidual: leftIn + spread,
+  };
+}
+
+/** Results with all effects of form. */
+export function predictFit(design: NutDesign): Readonly<Record<NutResult, StackResult<NutInput>>> {
+  const { inputs, model } = nutChain(design);
+  return propagate(inputs, model);
+}
+
+const OF_FORM: readonly NutInput[] = ['layers', 'first_layer', 'moisture', 'temperature', 'facets'];
+
+function isOfForm({ name }: StackInput<NutInput>): boolean {
+  return OF_FORM.includes(name);
+}
+
+/** The chain of one design. */
+export function nutChain(design: NutDesign): NutChain {
+  const { finished, material } = design;
+  const given = inputValues(design);
+  const sent = sentThread(design);
+  const leadSlope = leadSlopeOf(design);
+  const left = { plane: material.shrink.plane.likely, axial: material.shrink.axial.likely };
+  const inMoisture = {
+    growth: design.effects.moisture ? material.moistureGrowth : 0,
+    bore: design.effects.moisture ? boreGrowth(design) : 0,
+  };
+  const threads = (at: Readonly<Record<NutInput, number>>): AsPrinted => {
+    const dry = asPrintedThread(sent, {
+      plane: left.plane + at.shrink_plane * (1 - left.plane),
+      axial: left.axial + at.shrink_axial * (1 - left.axial),
+      offset: at.hole_offset,
+      leadSlope,
+    });
+    const grown = 1 + at.temperature;
+    const longer = grown + inMoisture.growth * at.moisture;
+    const wider = (diameter: number) => diameter * grown + inMoisture.bore * at.moisture;
+    return {
+      nut: {
+        minor: wider(dry.minor),
+        pitchDiameter: wider(dry.pitchDiameter),
+        major: wider(dry.major),
+        pitch: dry.pitch * longer,
+        grooveWidth: dry.grooveWidth * longer - at.layers,
+        flankSlope: dry.flankSlope,
+      },
+      screw: {
+        minor: at.screw_minor,
+        pitchDiameter: at.screw_pitch_diameter,
+        major: at.screw_major,
+        pitch: at.screw_pitch,
+        grooveWidth: at.screw_pitch / 2,
+        flankSlope: finished.thread.flankSlope,
+      },
+    };
+  };
+  const model = (at: Readonly<Record<NutInput, number>>): Record<NutResult, number> => {
+    const { nut, screw } = threads(at);
+    const opening = nut.pitchDiameter - screw.pitchDiameter;
+    const play = nut.grooveWidth - screw.grooveWidth + opening * nut.flankSlope;
+    const drift = (nut.pitch / screw.pitch - 1) * finished.length;
+    const crestGap = (nut.major + at.facets - screw.major) / 2;
+    return {
+      diametral: opening + at.facets,
+      play,
+      drift,
+      crestGap,
+      rootGap: (nut.minor + at.facets - screw.minor) / 2,
+      entry: 2 * crestGap - at.first_layer,
+      playLessDrift: play - drift,
+      playPlusDrift: play + drift,
+    };
+  };
+  return { inputs: given, model, threads };
+}
+
+/** The thread that is printed: with what this file or the slicer puts in, or as wanted where nobody does. */
+function sentThread({ finished, material, printer, ...design }: NutDesign): ThreadProfile {
+  const { shrink, holes } = printer.compensation;
+  return printedThread(finished.thread, {
+    plane: shrink === 'none' ? 0 : material.shrink.plane.likely,
+    axial: shrink === 'none' ? 0 : material.shrink.axial.likely,
+    offset: holes === 'none' ? 0 : offsetAt(printer.holeOffset, finished.thread.pitchDiameter),
+    leadSlope: leadSlopeOf({ finished, ...design }),
+  });
+}
+
+function leadSlopeOf({ finished }: Pick<NutDesign, 'finished'>): number {
+  return finished.lead / (Math.PI * finished.thread.pitchDiameter);
+}
+
+function inputValues(design: NutDesign): StackInput<NutInput>[] {
+  const { screw, material, printer, finished, effects, duty } = design;
+  const offset = offsetAt(printer.holeOffset, finished.thread.pitchDiameter);
+  const residual = (shrink: Measured) => plusMinus(0, effects.shrink ? halfWidth(shrink) : 0);
+  const value: Readonly<Record<NutInput, Measured>> = {
+    hole_offset: plusMinus(offset, effects.hole_offset ? residualSpread('pa').holeOffset : 0),
+    shrink_plane: residual(material.shrink.plane),
+    shrink_axial: residual(material.shrink.axial),
+    screw_pitch_diameter: screw.pitchDiameter,
+    screw_major: screw.major,
+    screw_minor: screw.minor,
+    screw_pitch: screw.pitch,
+    layers: upTo(effects.layers ? steppingOf(design) : 0),
+    first_layer: upTo(effects.first_layer ? firstLayerIntrusion({ chamfer: finished.leadIn }) : 0),
+    moisture: upTo(effects.moisture && material.moistureGrowth > 0 ? 1 : 0),
+    temperature: effects.temperature && duty.temperature !== undefined ? expansion(duty.temperature) : exactly(0),
+    facets: upTo(effects.facets ? openingOf(design) : 0),
+  };
+  const names = Object.keys(value) as NutInput[];
+  return names.map((name) => ({ name, value: value[name] }));
+}
+
+/** An effect that is not there at best, and in full at worst. */
+function upTo(most: number): Measured {
+  return { least: 0, likely: 0, most };
+}
+
+function expansion(temperature: number): Measured {
+  const at = (of: number) => thermalGrowth({ temperature, expansion: of });
+  const [one, other] = [at(PLASTIC_EXPANSION.least), at(PLASTIC_EXPANSION.most)];
+  return { least: Math.min(one, other), likely: at(PLASTIC_EXPANSION.likely), most: Math.max(one, other) };
+}
+
+function steppingOf({ printer, screw, finished }: NutDesign): number {
+  const angle = leadAngle({ lead: finished.lead, meanDiameter: screw.pitchDiameter.likely });
+  return layerStepping({
+    layer: printer.layer,
+    line: printer.lineWidth,
+    flankAngle: screw.flankAngle,
+    leadAngle: angle,
+  });
+}
+
+function openingOf({ finished, printer }: NutDesign): number {
+  const { thread, lead } = finished;
+  const sides = threadColumns(thread, lead, printer.chordError);
+  return facetOpening({ diameter: thread.pitchDiameter, sides });
+}
+
+/** How the bore changes when the nut takes up moisture. @internal */
+export function boreGrowth(design: NutDesign): number {
+  const { finished, material } = design;
+  const wall = (finished.body.across - finished.thread.major) / 2;
+  return moistureGrowth({
+    growth: material.moistureGrowth,
+    diameter: finished.thread.pitchDiameter,
+    wall,
+    held: isHeld(design),
+  });
+}
+
+/**
+ * Whether the carriage keeps the body from growing. Only a bore that is known to leave room for it does not; with no
+ * bore stated, the nut may sit in a pocket.
+ */
+export function isHeld({ carriage, finished, material }: NutDesign): boolean {
+  if (!carriage.bore) return true;
+  return carriage.bore.least - finished.body.across < material.moistureGrowth * finished.body.across;
+}

@@ -13,8 +13,6 @@ export interface Bounds {
   readonly above?: number;
 }
 
-const typed = () => z.union([z.number(), z.string()]);
-
 /** A quantity without uncertainty, as a number in base units. */
 export function quantity(dimension: Dimension, bounds: Bounds = {}, about = '') {
   return z
@@ -31,8 +29,14 @@ export function quantity(dimension: Dimension, bounds: Bounds = {}, about = '') 
 export function reading(dimension: Dimension, bounds: Bounds = {}, about = '') {
   return z
     .unknown()
-    .transform((input, context): Quantity => readWithin(input, dimension, bounds, context) ?? z.NEVER)
-    .meta({ ...describe(dimension, `${about}; may carry its uncertainty, such as 7.95 ± 0.02 mm`), quantity: true });
+    .transform((input, context): Quantity => {
+      const read = readWithin(input, dimension, bounds, context);
+      if (read?.half !== undefined && bounds.above === 0 && read.half >= read.value) {
+        context.addIssue({ code: 'custom', message: 'the part after ± must be smaller than the value' });
+      }
+      return read ?? z.NEVER;
+    })
+    .meta({ ...describe(dimension, about, 'may carry its uncertainty, such as 7.95 ± 0.02 mm'), quantity: true });
 }
 
 /** A whole number within bounds. */
@@ -53,13 +57,22 @@ export function map<T extends z.ZodRawShape>(shape: T) {
   });
 }
 
+/**
+ * For `superRefine`: look at a map even where single fields of it are wrong, so that all mistakes are told at once.
+ * A wrong field may then hold anything.
+ */
+export const EVEN_IF_WRONG = {
+  when: ({ value }: { readonly value: unknown }) =>
+    typeof value === 'object' && value !== null && !Array.isArray(value),
+};
+
 /** A map that may be written as one plain value: `material: pa12` for `material: {preset: pa12}`. */
 export function orShort<T extends z.ZodType>(
   schema: T,
   expand: (short: unknown) => Record<string, unknown>,
   short: 'string' | 'quantity',
 ) {
-  const isPlain = (input: unknown) => typeof input === 'string' || typeof input === 'number';
+  const isPlain = (input: unknown) => typeof input === 'string' || (typeof input === 'number' && short === 'quantity');
   return z.preprocess((input) => (isPlain(input) ? expand(input) : input), schema).meta({ short });
 }
 
@@ -77,7 +90,8 @@ function readWithin(
   const parsed = parseQuantity(input, dimension);
   if (!parsed.ok) return refuse(parsed.allowed);
   const wrong = outside(parsed.quantity.value, dimension, bounds);
-  if (wrong) return refuse(wrong);
+  if (wrong)
+    return refuse(typeof input === 'number' && dimension === 'length' ? `${wrong}${inchSlip(input, bounds)}` : wrong);
   return parsed.quantity;
 }
 
@@ -90,13 +104,13 @@ export function outside(value: number, dimension: Dimension, { least, most, abov
     (most === undefined || value <= most) &&
     (above === undefined || value > above);
   if (kept) return undefined;
-  const slip = dimension === 'length' ? inchSlip(value, { least, most, above } as Bounds) : '';
-  if (above !== undefined && !(value > above)) return `must be above ${above === 0 ? '0' : show(above)}${slip}`;
-  if (least !== undefined && most !== undefined) return `must be ${show(least)} to ${show(most)}${slip}`;
-  if (least !== undefined) return `must be at least ${show(least)}${slip}`;
-  return `must be at most ${show(most!)}${slip}`;
+  if (above !== undefined && !(value > above)) return `must be above ${above === 0 ? '0' : show(above)}`;
+  if (least !== undefined && most !== undefined) return `must be ${show(least)} to ${show(most)}`;
+  if (least !== undefined) return `must be at least ${show(least)}`;
+  return `must be at most ${show(most!)}`;
 }
 
+/** A bare number that would be right in inches. */
 function inchSlip(value: number, bounds: Bounds): string {
   const inMm = value * 25.4;
   const fits =
@@ -108,11 +122,8 @@ function inchSlip(value: number, bounds: Bounds): string {
   return fits ? ` (if it was read in inches, write "${plain(value, 4)} in")` : '';
 }
 
-function describe(dimension: Dimension, about: string): { description: string } {
+function describe(dimension: Dimension, ...about: readonly string[]): { description: string } {
   const bare = UNITS[dimension].bare;
   const unit = dimension === 'ratio' ? 'a percentage such as 0.8 %' : `bare numbers are ${bare}`;
-  return { description: about === '' ? unit : `${about}; ${unit}` };
+  return { description: [...about, unit].filter((part) => part !== '').join('; ') };
 }
-
-/** JSON Schema of what a person may type for a quantity. */
-export const TYPED_QUANTITY = z.toJSONSchema(typed());

@@ -7,9 +7,14 @@ export function nearest(word: string, known: readonly string[]): string | undefi
   if (word.length > 60) return undefined;
   const near = known
     .map((candidate) => ({ candidate, away: distance(word.toLowerCase(), candidate.toLowerCase()) }))
-    .filter(({ candidate, away }) => away <= Math.max(1, Math.floor(Math.max(candidate.length, word.length) / 3)))
+    .filter(({ candidate, away }) => isNear(away, Math.max(candidate.length, word.length)))
     .sort((a, b) => a.away - b.away || (a.candidate < b.candidate ? -1 : 1));
   return near[0]?.candidate;
+}
+
+/** One letter may be wrong in a short word, but not its only one. */
+function isNear(away: number, length: number): boolean {
+  return away <= Math.max(1, Math.floor(length / 3)) && away < length;
 }
 
 function distance(a: string, b: string): number {

@@ -1,5 +1,8 @@
 import { isMap, isNode, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLError } from 'yaml';
-import { fault, InputError, type Place } from '../units/faults.js';
+import { type Fault, fault, InputError, type Place, shown } from '../units/faults.js';
+import { duplicateKeys } from './duplicate-keys.js';
+import { isNestedTooDeeply } from './nesting.js';
+import { dotted } from './path.js';
 
 /** A parsed text: its plain value, and where each field stands. */
 export interface SheetText {
@@ -21,33 +24,50 @@ export function readYaml(text: string): SheetText {
   if (text.includes('\u0000') || text.includes('\ufffd'))
     throw fault('', '', 'must be UTF-8 text; this looks like a binary file');
   if (text.trim() === '') throw fault('', '', 'the sheet is empty');
+  if (isNestedTooDeeply(text)) throw fault('', '', 'nested too deeply');
   const lines = new LineCounter();
   const document = parseNested(text, lines);
-  if (document.errors.some(({ message }) => /call stack/i.test(message))) throw fault('', '', 'nested too deeply');
-  if (document.errors.length > 0) {
-    throw new InputError(
-      document.errors
-        .filter(firstOfItsPlace)
-        .slice(0, 20)
-        .map((error) => ({
-          path: '',
-          value: '',
-          allowed: `not YAML: ${firstLine(error.message)}`,
-          at: placeOf(lines, error.pos[0]),
-        })),
-    );
-  }
-  return { value: plainValue(document), locate: (path) => locate(document.contents, path, lines) };
+  if (document.errors.length > 0) throw new InputError(yamlFaults(document.errors, lines));
+  const twice = duplicateKeys(document.contents);
+  if (twice.length > 0) throw new InputError(twice.slice(0, MOST_FAULTS).map((key) => repeated(key, lines)));
+  const value = plainValue(document);
+  if (value === null) throw fault('', '', 'the sheet is empty');
+  return { value, locate: (path) => locate(document.contents, path, lines) };
 }
+
+const MOST_FAULTS = 20;
 
 /** One slip often breaks several rules at one place; the first names it. */
-function firstOfItsPlace(error: YAMLError, index: number, all: readonly YAMLError[]): boolean {
-  return all.findIndex(({ pos }) => pos[0] === error.pos[0]) === index;
+function yamlFaults(errors: readonly YAMLError[], lines: LineCounter): Fault[] {
+  const first = new Map(errors.toReversed().map((error) => [error.pos[0], error]));
+  const told = errors.filter((error) => first.get(error.pos[0]) === error);
+  return told.slice(0, MOST_FAULTS).map((error) => ({
+    path: '',
+    value: '',
+    allowed: `not YAML: ${TOLD[error.code] ?? firstLine(error.message)}`,
+    at: placeOf(lines, error.pos[0]),
+  }));
 }
 
+/** Where the reader's own words would not help a person who writes a sheet. */
+const TOLD: Readonly<Partial<Record<YAMLError['code'], string>>> = {
+  MULTIPLE_DOCS: 'one sheet a file; a second one starts here, after ---',
+  NON_STRING_KEY: 'a field must have a plain name; is a brace or bracket too many here?',
+};
+
+function repeated({ path, offset }: ReturnType<typeof duplicateKeys>[number], lines: LineCounter): Fault {
+  return {
+    path: dotted(path.map((key) => (typeof key === 'number' ? key : shown(key)))),
+    value: '',
+    allowed: 'is given twice',
+    at: placeOf(lines, offset),
+  };
+}
+
+// keys are compared here, not by the parser, which compares each with each
 function parseNested(text: string, lines: LineCounter) {
   try {
-    return parseDocument(text, { lineCounter: lines, prettyErrors: false, stringKeys: true });
+    return parseDocument(text, { lineCounter: lines, prettyErrors: false, stringKeys: true, uniqueKeys: false });
   } catch (error) {
     if (error instanceof RangeError) throw fault('', '', 'nested too deeply');
     throw error;

@@ -1,7 +1,10 @@
 import type { z } from 'zod';
 import { type Fault, InputError, type Place, shown } from '../units/faults.js';
 import { nearest } from './nearest.js';
+import { dotted } from './path.js';
 import { knownKeys } from './schema-keys.js';
+
+export { dotted } from './path.js';
 
 type Locate = (path: readonly PropertyKey[]) => Place | undefined;
 
@@ -25,14 +28,14 @@ function toFaults(issue: z.core.$ZodIssue, schema: z.ZodType, root: unknown, loc
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => unknownKey(issue.path, key, schema, locate));
   }
-  const value = valueAt(root, issue.path);
+  const { value, path } = reached(root, issue.path);
   const missing = value === undefined;
   const allowed = missing ? missingText(issue.message) : issue.message;
-  return [located({ path: dotted(issue.path), value: missing ? '' : shown(value), allowed }, issue.path, locate)];
+  return [located({ path: dotted(path), value: missing ? '' : shown(value), allowed }, path, locate)];
 }
 
 function missingText(message: string): string {
-  return message === 'is missing' || message.startsWith('needs') ? message : `is missing; ${message}`;
+  return message.startsWith('is missing') || message.startsWith('needs') ? message : `is missing; ${message}`;
 }
 
 function unknownKey(path: readonly PropertyKey[], key: string, schema: z.ZodType, locate: Locate): Fault {
@@ -47,22 +50,18 @@ function located(fault: Fault, path: readonly PropertyKey[], locate: Locate): Fa
   return at ? { ...fault, at } : fault;
 }
 
-function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
-  return path.reduce<unknown>(
-    (value, key) => (isRecord(value) && Object.hasOwn(value, key) ? value[key as string] : undefined),
-    root,
-  );
+/** The value that an issue is about. A plain value that stands for a whole map is as far as its path goes. */
+function reached(root: unknown, path: readonly PropertyKey[]): { value: unknown; path: readonly PropertyKey[] } {
+  let value = root;
+  for (const [i, key] of path.entries()) {
+    if (typeof value === 'string' || typeof value === 'number') return { value, path: path.slice(0, i) };
+    value = isRecord(value) && Object.hasOwn(value, key) ? value[key] : undefined;
+  }
+  return { value, path };
 }
 
-function isRecord(value: unknown): value is Record<string, unknown> {
+function isRecord(value: unknown): value is Record<PropertyKey, unknown> {
   return typeof value === 'object' && value !== null;
-}
-
-/** `flange.thickness`, `layer_heights[2]` */
-export function dotted(path: readonly PropertyKey[]): string {
-  return path
-    .map((key, i) => (typeof key === 'number' ? `[${key}]` : i === 0 ? String(key) : `.${String(key)}`))
-    .join('');
 }
 
 function byPlace(a: Fault, b: Fault): number {

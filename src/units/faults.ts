@@ -45,16 +45,39 @@ export function fault(path: string, value: unknown, allowed: string): InputError
 
 /** A value as it can stand in one line of a message. */
 export function shown(value: unknown): string {
-  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value));
-  const plain = Array.from(text.slice(0, 200), (c) => (isControl(c) ? escaped(c) : c)).join('');
-  return plain.length > 60 ? `${plain.slice(0, 57)}…` : plain;
+  const text = typeof value === 'string' ? value : asText(value);
+  const plain = Array.from(text.slice(0, 200), (c) => (isControl(c) ? escaped(c) : c));
+  const line = plain.join('');
+  return line.length > 60 ? `${cut(plain, 57)}…` : line;
+}
+
+function asText(value: unknown): string {
+  if (typeof value === 'number' || typeof value === 'bigint') return String(value);
+  try {
+    return JSON.stringify(value) ?? String(value);
+  } catch {
+    return 'a value that holds itself';
+  }
+}
+
+/** The first characters that fit, none of them halved. */
+function cut(characters: readonly string[], length: number): string {
+  let line = '';
+  for (const character of characters) {
+    if (line.length + character.length > length) break;
+    line += character;
+  }
+  return line;
 }
 
 function escaped(character: string): string {
   return `\\x${character.codePointAt(0)!.toString(16).padStart(2, '0')}`;
 }
 
+/** Control characters, halves of characters, line and paragraph ends, and marks that turn the direction of writing. */
 function isControl(character: string): boolean {
   const code = character.codePointAt(0)!;
-  return code < 32 || (code >= 127 && code < 160);
+  const isHalf = code >= 0xd800 && code <= 0xdfff;
+  const turns = code === 0x200e || code === 0x200f || (code >= 0x2066 && code <= 0x2069);
+  return code < 32 || (code >= 127 && code < 160) || isHalf || turns || (code >= 0x2028 && code <= 0x202e);
 }

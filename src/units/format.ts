@@ -17,5 +17,6 @@ export function plain(value: number, places = 3): string {
 export function rounded(value: number, places = 6): number {
   const factor = 10 ** places;
   const result = Math.round(value * factor) / factor;
+  if (!Number.isFinite(result)) return value;
   return Object.is(result, -0) ? 0 : result;
 }

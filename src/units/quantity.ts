@@ -7,14 +7,29 @@ export interface Quantity {
 }
 
 /** Either a quantity, or what was expected instead. */
-export type ParsedQuantity = { readonly ok: true; readonly quantity: Quantity } | { readonly ok: false; readonly allowed: string };
+export type ParsedQuantity =
+  | { readonly ok: true; readonly quantity: Quantity }
+  | { readonly ok: false; readonly allowed: string };
 
-const NUMBER = String.raw`[+-]?(?:\d+\s+\d+\/\d+|\d+\/\d+|(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?)`;
-const SHAPE = new RegExp(String.raw`^\s*(${NUMBER})\s*(?:(?:±|\+\/?-)\s*(${NUMBER}))?\s*(.*?)\s*$`);
+/** A text longer than this is no quantity. */
+const LONGEST = 80;
+const PLUS_MINUS = /±|\+\/?-/;
+const PART = /^([+-]?(?:\d+ \d+\/\d+|\d+\/\d+|(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)) ?(.*)$/i;
+const DECIMAL_COMMA = /^[+-]?\d*,\d/;
+
+/** What is refused, with what was expected. */
+class Refused {
+  readonly allowed: string;
+
+  constructor(allowed: string) {
+    this.allowed = allowed;
+  }
+}
 
 /**
- * Reads `7.95 ± 0.02 mm`, `5/16 in`, `1 1/4 in`, `20 kgf`, `0.8 %` or a bare number.
+ * Reads `7.95 ± 0.02 mm`, `7.95 mm ± 20 µm`, `5/16 in`, `1 1/4 in`, `20 kgf`, `0.8 %` or a bare number.
  * A bare number has the dimension's usual unit; a text must name its unit (a ratio's text is a percentage).
+ * On either side of ± the unit may stand once or twice.
  *
  * @param input what the sheet holds
  * @param dimension what kind of quantity is wanted
@@ -23,28 +38,57 @@ const SHAPE = new RegExp(String.raw`^\s*(${NUMBER})\s*(?:(?:±|\+\/?-)\s*(${NUMB
  * @example parseQuantity('5/16 in', 'length').quantity.value // 7.9375
  */
 export function parseQuantity(input: unknown, dimension: Dimension): ParsedQuantity {
-  const units = UNITS[dimension];
-  if (typeof input === 'number') {
-    if (!Number.isFinite(input)) return refused(dimension);
-    return { ok: true, quantity: { value: input * (units.factors[foldUnit(units.bare)] ?? 1) } };
+  const read = typeof input === 'string' ? fromText(input, dimension) : fromNumber(input, dimension);
+  return read instanceof Refused ? { ok: false, allowed: read.allowed } : { ok: true, quantity: read };
+}
+
+function fromNumber(input: unknown, dimension: Dimension): Quantity | Refused {
+  const { factors, bare } = UNITS[dimension];
+  const value = typeof input === 'number' ? input * (factors[foldUnit(bare)] ?? 1) : Number.NaN;
+  return Number.isFinite(value) ? { value } : notAQuantity(dimension);
+}
+
+function fromText(input: string, dimension: Dimension): Quantity | Refused {
+  if (input.length > LONGEST) return notAQuantity(dimension);
+  const plain = input.replaceAll('−', '-').replace(/\s+/g, ' ').trim();
+  const sides = plain.split(PLUS_MINUS).map((side) => side.trim());
+  if (sides.some((side) => DECIMAL_COMMA.test(side))) return COMMA;
+  const [value, half] = sides.map(splitUnit);
+  if (value === undefined || sides.length > 2 || (sides.length === 2 && half === undefined)) {
+    return notAQuantity(dimension);
   }
-  if (typeof input !== 'string') return refused(dimension);
-  const parts = SHAPE.exec(input);
-  if (!parts) return refused(dimension, input);
-  const [, number = '', half, unit = ''] = parts;
-  if (unit === '') return { ok: false, allowed: `needs a unit: ${unitChoices(dimension)}` };
-  const factor = Object.hasOwn(units.factors, foldUnit(unit)) ? units.factors[foldUnit(unit)] : undefined;
-  if (factor === undefined) return { ok: false, allowed: `unit must be one of ${unitChoices(dimension)}` };
+  if (half === undefined) return inBaseUnits(value, dimension);
+  const read = inBaseUnits({ number: value.number, unit: value.unit || half.unit }, dimension);
+  const width = inBaseUnits({ number: half.number, unit: half.unit || value.unit }, dimension);
+  if (read instanceof Refused) return read;
+  if (width instanceof Refused) return width;
+  if (width.value < 0) return new Refused('the part after ± must be 0 or above');
+  return { value: read.value, half: width.value };
+}
+
+interface Typed {
+  readonly number: string;
+  readonly unit: string;
+}
+
+function splitUnit(side: string): Typed | undefined {
+  const [, number, unit] = PART.exec(side) ?? [];
+  return number === undefined || unit === undefined ? undefined : { number, unit };
+}
+
+function inBaseUnits({ number, unit }: Typed, dimension: Dimension): Quantity | Refused {
+  const { factors } = UNITS[dimension];
+  const folded = foldUnit(unit);
+  if (folded === '') return new Refused(`needs a unit: ${unitChoices(dimension)}`);
+  const factor = Object.hasOwn(factors, folded) ? factors[folded] : undefined;
+  if (factor === undefined) return new Refused(`unit must be one of ${unitChoices(dimension)}`);
   const value = toNumber(number) * factor;
-  const width = half === undefined ? undefined : toNumber(half) * factor;
-  if (!Number.isFinite(value) || (width !== undefined && !Number.isFinite(width))) return refused(dimension);
-  if (width !== undefined && width < 0) return { ok: false, allowed: 'the part after ± must be 0 or above' };
-  return { ok: true, quantity: width === undefined ? { value } : { value, half: width } };
+  return Number.isFinite(value) ? { value } : notAQuantity(dimension);
 }
 
 function toNumber(text: string): number {
   const sign = text.startsWith('-') ? -1 : 1;
-  const parts = text.replace(/^[+-]/, '').split(/\s+/);
+  const parts = text.replace(/^[+-]/, '').split(' ');
   return sign * parts.reduce((total, part) => total + fraction(part), 0);
 }
 
@@ -53,8 +97,15 @@ function fraction(text: string): number {
   return below === undefined ? Number(above) : Number(above) / Number(below);
 }
 
-function refused(dimension: Dimension, input = ''): ParsedQuantity {
-  if (/^\s*[+-]?\d+,\d/.test(input)) return { ok: false, allowed: 'write the decimal with a point, not a comma' };
-  const example = { length: '12 mm or 0.5 in', ratio: '0.8 %', temperature: '25 C' }[dimension as string] ?? `1 ${UNITS[dimension].bare}`;
-  return { ok: false, allowed: `must be a finite number or a quantity such as ${example}` };
+const COMMA = new Refused('write the decimal with a point, not a comma');
+
+const EXAMPLES: Readonly<Partial<Record<Dimension, string>>> = {
+  length: '12 mm or 0.5 in',
+  ratio: '0.8 %',
+  temperature: '25 C',
+};
+
+function notAQuantity(dimension: Dimension): Refused {
+  const example = EXAMPLES[dimension] ?? `1 ${UNITS[dimension].bare}`;
+  return new Refused(`must be a finite number or a quantity such as ${example}`);
 }

@@ -27,20 +27,39 @@ const POUND_FORCE = 4.4482216152605;
 const KILOGRAM_FORCE = 9.80665;
 
 /**
- * Units that are understood, spelt without blanks, dots or signs of multiplication.
+ * Units that are understood, spelt without blanks, dots, hyphens or signs of multiplication.
  * @source iso-80000 and the international yard and pound agreement: 1 in = 25.4 mm, 1 lbf = 4.4482216152605 N, 1 kgf = 9.80665 N
  */
 export const UNITS: Readonly<Record<Dimension, Units>> = {
   length: {
     base: 'mm',
     bare: 'mm',
-    factors: { mm: 1, cm: 10, m: 1000, µm: 0.001, um: 0.001, in: INCH, inch: INCH, '"': INCH, ft: 12 * INCH },
+    factors: {
+      mm: 1,
+      cm: 10,
+      m: 1000,
+      µm: 0.001,
+      um: 0.001,
+      in: INCH,
+      inch: INCH,
+      inches: INCH,
+      '"': INCH,
+      '″': INCH,
+      ft: 12 * INCH,
+    },
   },
   angle: { base: 'deg', bare: 'deg', factors: { deg: 1, '°': 1, rad: 180 / Math.PI } },
   force: {
     base: 'N',
     bare: 'N',
-    factors: { N: 1, kN: 1000, kgf: KILOGRAM_FORCE, gf: KILOGRAM_FORCE / 1000, lbf: POUND_FORCE, ozf: POUND_FORCE / 16 },
+    factors: {
+      N: 1,
+      kN: 1000,
+      kgf: KILOGRAM_FORCE,
+      gf: KILOGRAM_FORCE / 1000,
+      lbf: POUND_FORCE,
+      ozf: POUND_FORCE / 16,
+    },
   },
   torque: {
     base: 'N·mm',
@@ -70,15 +89,25 @@ export const UNITS: Readonly<Record<Dimension, Units>> = {
   inductance: { base: 'mH', bare: 'mH', factors: { mH: 1, H: 1000, µH: 0.001, uH: 0.001 } },
 };
 
-/** Folds the ways in which people write one unit (`N·m`, `N m`, `N*m`, Greek mu) into the table's spelling. */
+/** Folds the ways in which people write one unit (`N·m`, `N m`, `N*m`, `N-m`, Greek mu) into the table's spelling. */
 export function foldUnit(unit: string): string {
-  return unit.replaceAll('μ', 'µ').replace(/[\s·⋅*.]/g, '');
+  return unit.replaceAll('μ', 'µ').replace(/[\s·⋅*.-]/g, '');
 }
 
 /** The spellings to offer when a unit is not known: `mm, cm, m, µm, in`. */
 export function unitChoices(dimension: Dimension): string {
-  const odd = new Set(['um', 'inch', '"', 'uH', 'degC', '°', 'N/mm²']);
-  const spaced: Record<string, string> = { Nm: 'N m', Ncm: 'N cm', Nmm: 'N mm', kgfcm: 'kgf cm', kgfm: 'kgf m', ozfin: 'ozf in', lbfin: 'lbf in', lbfft: 'lbf ft', 'MPam/s': 'MPa m/s' };
+  const odd = new Set(['um', 'inch', 'inches', '"', '″', 'uH', 'degC', '°', 'N/mm²']);
+  const spaced: Record<string, string> = {
+    Nm: 'N m',
+    Ncm: 'N cm',
+    Nmm: 'N mm',
+    kgfcm: 'kgf cm',
+    kgfm: 'kgf m',
+    ozfin: 'ozf in',
+    lbfin: 'lbf in',
+    lbfft: 'lbf ft',
+    'MPam/s': 'MPa m/s',
+  };
   return Object.keys(UNITS[dimension].factors)
     .filter((unit) => !odd.has(unit))
     .map((unit) => spaced[unit] ?? unit)

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { map, orShort, quantity, reading, whole, word } from '../fields.js';
+import { EVEN_IF_WRONG, map, orShort, quantity, reading, whole, word } from '../fields.js';
 
 const counted = {
   count: whole(1, 500, 'pitches spanned, from one edge to the same edge'),
@@ -45,7 +45,7 @@ const screwFields = map({
   if (screw.pitch_diameter && screw.wires) refuse('wires', 'give pitch_diameter or wires, not both');
   if (screw.pitch && screw.crests) refuse('crests', 'give pitch or crests, not both');
   if (screw.lead && screw.travel) refuse('travel', 'give lead or travel, not both');
-});
+}, EVEN_IF_WRONG);
 
 /** A screw: a designation, or what was measured on it, or both. */
 export const screwSection = orShort(screwFields, (short) => ({ designation: String(short) }), 'string');

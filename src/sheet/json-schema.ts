@@ -1,0 +1,38 @@
+import { z } from 'zod';
+
+/** A JSON Schema document, draft 2020-12. */
+export type JsonSchema = z.core.JSONSchema.JSONSchema;
+
+const NUMBER_OR_TEXT: readonly JsonSchema[] = [{ type: 'number' }, { type: 'string' }];
+
+/**
+ * The JSON Schema of what a person may type, for editors. It accepts all that the tool accepts; what must hold between
+ * fields, and the range of a quantity, only the tool itself knows.
+ *
+ * @param schema a sheet's schema
+ * @param title what the schema is called
+ */
+export function toJsonSchema(schema: z.ZodType, title: string): JsonSchema {
+  const json = z.toJSONSchema(schema, {
+    io: 'input',
+    unrepresentable: 'any',
+    override: ({ jsonSchema }) => openUp(jsonSchema),
+  });
+  const { $schema, ...rest } = json;
+  return { ...($schema === undefined ? {} : { $schema }), title, ...rest };
+}
+
+/** Turns the marks of our own fields into what may be typed there. */
+function openUp(json: Record<string, unknown>): void {
+  if (json.quantity === true) {
+    delete json.quantity;
+    json.anyOf = [...NUMBER_OR_TEXT];
+  }
+  if (json.short === 'string' || json.short === 'quantity') {
+    const plain = json.short === 'string' ? [{ type: 'string' }] : NUMBER_OR_TEXT;
+    const { short: _, description, ...map } = json;
+    for (const key of Object.keys(json)) delete json[key];
+    if (description !== undefined) json.description = description;
+    json.anyOf = [...plain, map];
+  }
+}

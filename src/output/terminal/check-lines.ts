@@ -16,12 +16,18 @@ export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint): st
   ];
 }
 
-function limitTexts({ limit, margin, replaced_limit }: Finding): string[] {
+function limitTexts({ limit, margin, replaced_limit, verdict }: Finding): string[] {
   const bounds = limit ? boundsText(limit) : '';
   if (bounds === '') return [];
   return [
     `limit ${bounds}`,
-    margin !== null && margin < 0 ? `off by ${figure(-margin)}` : '',
+    margin === null
+      ? ''
+      : margin < 0
+        ? `off by ${figure(-margin)}`
+        : verdict === 'caution'
+          ? 'kept, but not surely'
+          : '',
     replaced_limit ? `the sheet's own, instead of ${boundsText(replaced_limit)}` : '',
   ];
 }

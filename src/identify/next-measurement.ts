@@ -3,7 +3,7 @@ import { bestWire } from '../standards/three-wire.js';
 import type { Band, Candidate } from './candidates.js';
 import { flatChance, plateauDensity, startsChance } from './likelihood.js';
 import { deviationOf, type ObservedLength, wiresBand } from './observations.js';
-import type { Ranked } from './rank.js';
+import { APART, type Ranked } from './rank.js';
 import { READINGS_DEFAULTS, type Readings } from './readings.js';
 
 /** A measurement that could still be made. */
@@ -190,12 +190,26 @@ const WORDS: Readonly<Record<MeasurementKind, string>> = {
   wires: 'the size over three wires',
 };
 
+/** Expectations told apart in one sentence. */
+const MOST_TOLD = 4;
+
 function reasonFor(option: Option, ranked: readonly Ranked[]): string {
-  const first = ranked[0]!.candidate;
-  const others = ranked.slice(1).map(({ candidate }) => candidate);
-  const other = others.find((one) => option.differs(first, one)) ?? others[0];
+  const first = ranked[0]!;
   const wire = option.wire === undefined ? '' : ` of ${option.wire} mm`;
-  if (other === undefined) return `${WORDS[option.what]}${wire} would confirm it`;
+  if (ranked.length === 1) return `${WORDS[option.what]}${wire} would confirm it`;
+  const told = toldApart(option, ranked, first.probability / APART);
+  const others = told.length > 1 ? told : [first.candidate, ranked[1]!.candidate];
   const name = (one: Candidate) => designationText({ ...one.row, hand: 'right' });
-  return `${WORDS[option.what]}${wire}: ${option.expects(first)} for ${name(first)}, ${option.expects(other)} for ${name(other)}`;
+  return `${WORDS[option.what]}${wire}: ${others.map((one) => `${option.expects(one)} for ${name(one)}`).join(', ')}`;
+}
+
+/** The candidates in doubt that the measurement tells from each other, likeliest first; else the next that it would. */
+function toldApart(option: Option, ranked: readonly Ranked[], doubt: number): readonly Candidate[] {
+  const told: Candidate[] = [];
+  for (const { candidate, probability } of ranked) {
+    const inDoubt = probability > doubt || told.length < 2;
+    const differs = told.every((other) => option.differs(other, candidate));
+    if (inDoubt && differs && told.length < MOST_TOLD) told.push(candidate);
+  }
+  return told;
 }

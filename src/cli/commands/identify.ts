@@ -34,9 +34,8 @@ export const identifyCommand: Command = {
           })
           .options(OPTIONS)
           .example('leadwright identify --how', 'how to measure')
-          .example('leadwright identify --major 7.92,7.94,7.91 --crests 10=20.05', 'mm')
-          .example('leadwright identify --major 0.3122in --crests 10=0.556in', 'units')
-          .epilogue('Bare numbers are mm; a unit may be written: 0.313in, "5/16 in", "7.95 ± 0.02 mm".'),
+          .example('leadwright identify --crests 10=20.05', 'bare numbers are mm')
+          .example('leadwright identify --major 0.3122in', 'units may be written'),
       (args) =>
         start(async () => {
           const { identifyCall } = await import('../identify-call.js');

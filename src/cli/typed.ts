@@ -1,0 +1,86 @@
+import { keysOf } from '../pipeline/locate-faults.js';
+import { type Fault, fault, InputError } from '../units/faults.js';
+
+/** A map as a sheet holds it. */
+export type Fields = Readonly<Record<string, unknown>>;
+
+/** Where the value of an option belongs in a sheet, and how its text is read. */
+export interface TypedField {
+  /** dotted, such as `motor.steps` */
+  readonly path: string;
+  /** one value unless said otherwise */
+  readonly read?: (text: string, option: string) => unknown;
+}
+
+/**
+ * What was typed on the command line, as a sheet would hold it, so that one schema judges both.
+ * Options that were not given are left out.
+ */
+export function typedFields(args: Fields, fields: Readonly<Record<string, TypedField>>): Fields {
+  return Object.entries(fields).reduce<Fields>((all, [option, { path, read = plainValue }]) => {
+    const text = args[option];
+    return typeof text === 'string' ? overlaid(all, nested(keysOf(path), read(text, `--${option}`))) : all;
+  }, {});
+}
+
+/**
+ * Number or text: the command line takes a bare number for what a sheet's bare number would be.
+ * @example plainValue('7.92') // 7.92
+ */
+export function plainValue(text: string): number | string {
+  return /^\s*[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?\s*$/i.test(text) ? Number(text) : text;
+}
+
+/** `A,B,…` */
+export function listed(text: string): unknown[] {
+  return text.split(',').map(plainValue);
+}
+
+/** `A=B` as a map with the two keys; the example stands in the message for a text without the sign. */
+export function paired(first: string, second: string, example: string): NonNullable<TypedField['read']> {
+  return (text, option) => {
+    const at = text.indexOf('=');
+    if (at < 1 || at === text.length - 1) throw fault(option, text, `must be two values such as ${example}`);
+    return { [first]: plainValue(text.slice(0, at)), [second]: plainValue(text.slice(at + 1)) };
+  };
+}
+
+/** The base with everything in `over` put in its place, maps within maps too. */
+export function overlaid(base: Fields, over: Fields): Fields {
+  const all: Record<string, unknown> = { ...base };
+  for (const [key, value] of Object.entries(over)) {
+    const below = Object.hasOwn(all, key) ? all[key] : undefined;
+    all[key] = isFields(below) && isFields(value) ? overlaid(below, value) : value;
+  }
+  return all;
+}
+
+function nested(keys: readonly (string | number)[], value: unknown): Fields {
+  const [key = '', ...rest] = keys;
+  return { [key]: rest.length === 0 ? value : nested(rest, value) };
+}
+
+function isFields(value: unknown): value is Fields {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/**
+ * Runs a step; mistakes in what was typed name their option instead of a field.
+ * @throws InputError the step's own
+ */
+export function namingOptions<T>(args: Fields, fields: Readonly<Record<string, TypedField>>, step: () => T): T {
+  try {
+    return step();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    const typed = Object.entries(fields).filter(([option]) => typeof args[option] === 'string');
+    throw new InputError(error.faults.map((one) => named(one, typed)));
+  }
+}
+
+function named(one: Fault, typed: readonly (readonly [string, TypedField])[]): Fault {
+  const option = typed.find(
+    ([, { path }]) => one.path === path || (/^[.[]/.test(one.path.slice(path.length)) && one.path.startsWith(path)),
+  );
+  return option === undefined ? one : { path: `--${option[0]}`, value: one.value, allowed: one.allowed };
+}

@@ -1,0 +1,128 @@
+import type { Identification, IdentifiedScrew } from '../../identify/identify.js';
+import type { MeasurementKind, NextMeasurement } from '../../identify/next-measurement.js';
+import type { Readings } from '../../identify/readings.js';
+import { plain } from '../../units/format.js';
+import { candidateLines, percent } from './candidate-lines.js';
+import { beside, wrapped } from './layout.js';
+import { type Paint, paint } from './paint.js';
+
+/**
+ * What readings of a screw say, for people: its name or why it has none, the candidates, what to measure next, what does
+ * not go together, and a block for a part sheet; at most 80 columns where words allow.
+ *
+ * @param found what the readings say
+ * @param readings what was read
+ * @param options colour
+ * @returns lines, a line break after each
+ */
+export function identificationText(
+  found: Identification,
+  readings: Readings,
+  { colour = false }: { readonly colour?: boolean } = {},
+): string {
+  const style = paint(colour);
+  const { nextMeasurement: next, contradictions } = found;
+  const sections: [string, string[]][] = [
+    ['', headLines(found, readings, style)],
+    ['Does not go together', contradictions.flatMap((one) => beside('  –', 4, one))],
+    ['Measure next', next !== null && wantsMore(found) ? nextLines(next) : []],
+    [found.fits ? 'Candidates' : 'Nearest of the series', candidateLines(found)],
+    ['For a part sheet', hasBlock(found) ? blockLines(found.block) : []],
+  ];
+  return sections
+    .filter(([, lines]) => lines.length > 0)
+    .map(([title, lines]) => `${title === '' ? '' : `${style.bold(title)}\n`}${lines.join('\n')}\n`)
+    .join('\n');
+}
+
+/** Below this the first candidate deserves another look, although it stands alone. */
+const SURE = 0.97;
+
+function wantsMore({ candidates, separable }: Identification): boolean {
+  return !separable || candidates[0]!.probability < SURE;
+}
+
+/** A name that is still in doubt is no base for a part. */
+function hasBlock({ fits, separable }: Identification): boolean {
+  return separable || !fits;
+}
+
+function headLines(found: Identification, readings: Readings, style: Paint): string[] {
+  const { candidates, fits, separable, twins } = found;
+  const first = candidates[0]!;
+  if (!fits) {
+    return [
+      style.bold('An odd screw: none of the series fits these readings.'),
+      ...wrapped(`The nearest is ${first.designation}, ${formWords(first)}.`),
+      ...handLines(readings),
+    ];
+  }
+  if (separable) {
+    return [
+      `${style.bold(first.designation)}, ${percent(first.probability)} likely`,
+      ...wrapped(`${formWords(first)}, ${handWords(first, readings)}`),
+    ];
+  }
+  const names = [first.designation, ...twins];
+  return [
+    ...wrapped(`${alternatives(names)}: these readings cannot tell them apart.`).map(style.bold),
+    ...wrapped(`Each is ${sharedWords(candidates.filter(({ designation }) => names.includes(designation)))}.`),
+  ];
+}
+
+/** At most this many names in a sentence. */
+const MOST_NAMES = 5;
+
+function alternatives(names: readonly string[]): string {
+  if (names.length > MOST_NAMES)
+    return `${names.slice(0, MOST_NAMES).join(', ')} or one of ${names.length - MOST_NAMES} more`;
+  return `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
+}
+
+const FORMS = { trapezoidal: 'trapezoidal, 30°', acme: 'Acme, 29°', 'metric-v': 'V thread, 60°' } as const;
+
+function formWords({ form, major, pitch, starts, lead }: IdentifiedScrew): string {
+  const turn = starts === 1 ? 'one start' : `${starts} starts, so a turn travels ${plain(lead)} mm`;
+  return `${FORMS[form]}, ${plain(major)} mm over the crests, pitch ${plain(pitch, 4)} mm, ${turn}`;
+}
+
+function sharedWords(screws: readonly IdentifiedScrew[]): string {
+  const one = (values: readonly string[]) => (new Set(values).size === 1 ? [values[0]!] : []);
+  const shared = [
+    ...one(screws.map(({ form }) => FORMS[form])),
+    ...one(screws.map(({ major }) => `${plain(major)} mm over the crests`)),
+    ...one(screws.map(({ pitch }) => `pitch ${plain(pitch, 4)} mm`)),
+  ];
+  return shared.length === 0 ? 'as likely as the readings allow' : shared.join(', ');
+}
+
+function handWords({ hand }: IdentifiedScrew, readings: Readings): string {
+  return readings.hand === undefined ? 'right-hand unless you see it climb to the left' : `${hand}-hand`;
+}
+
+function handLines({ hand }: Readings): string[] {
+  return hand === undefined ? wrapped('Which hand it has was not given: look at it.') : [];
+}
+
+const OPTION: Readonly<Record<MeasurementKind, string>> = {
+  starts: '--starts N',
+  crest: '--crest flat or --crest sharp',
+  travel: '--travel 10=LENGTH',
+  crests: '--crests 20=LENGTH',
+  major: '--major A,B,C',
+  crest_flat: '--crest-flat WIDTH',
+  minor: '--minor DIAMETER',
+  wires: '--wires WIRE=OVER',
+};
+
+function nextLines({ what, why, wire }: NextMeasurement): string[] {
+  const option = wire === undefined ? OPTION[what] : OPTION[what].replace('WIRE', plain(wire));
+  return [...wrapped(why, 2), ...wrapped(`Then add ${option}`, 2)];
+}
+
+function blockLines(block: string): string[] {
+  return block
+    .trimEnd()
+    .split('\n')
+    .map((line) => `  ${line}`);
+}

@@ -38,7 +38,7 @@ export function terminalReport(report: Report, { colour = false, written }: Term
     ['Drive', report.drive ? driveLines(report.drive) : []],
     ['Printing', printLines(report)],
     ['Hardware', columns(report.hardware.map(({ item, size, count }) => [`  ${count} ×`, size, item]))],
-    ['Taken as given', report.assumptions.flatMap(assumptionLines)],
+    ['Taken as given', assumptionLines(report)],
     ['Mind', report.cautions.flatMap((caution) => beside('  –', 4, caution))],
   ];
   return sections
@@ -98,7 +98,10 @@ function printLines({ print, bodies }: Report): string[] {
   return [...columns(rows, [2, 3, 4]), ...wrapped(`face up: ${print.face_up}, ${support}; ${print.why}`, 2)];
 }
 
-function assumptionLines({ field, value, why }: Report['assumptions'][number]): string[] {
-  const shown = typeof value === 'number' ? plain(value, 4) : value;
-  return beside(`  ${field}`, 26, `${shown} – ${why}`);
+function assumptionLines({ assumptions }: Report): string[] {
+  const column = Math.max(0, ...assumptions.map(({ field }) => field.length)) + 4;
+  return assumptions.flatMap(({ field, value, why }) => {
+    const shown = typeof value === 'number' ? plain(value, 4) : value;
+    return beside(`  ${field}`, Math.min(column, 32), `${shown} – ${why}`);
+  });
 }

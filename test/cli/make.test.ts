@@ -26,6 +26,13 @@ describe('make', () => {
     expect(stdout).not.toContain('\u001b');
   });
 
+  it('keeps to 80 columns where much is assumed and much is said', async () => {
+    const bare = 'part: nut\nname: bare\nscrew: {form: acme, major: 3/8 in, crests: {count: 10, length: 1 in}}\n';
+    const cwd = folderWith({ 'nut.yaml': `${bare}body: {diameter: 20 mm, length: 20 mm}\n` });
+    const { stdout } = await call(cwd, ['check', 'nut.yaml']);
+    expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
+  });
+
   it('--json gives the same report as the file, and nothing else', async () => {
     const cwd = folderWith({ 'nut.yaml': GOOD });
     const { stdout } = await call(cwd, ['make', 'nut.yaml', '--json', '--out', 'here']);

@@ -18,13 +18,13 @@ export function wrapped(text: string, indent = 0, width = WIDTH): string[] {
 }
 
 /**
- * A label with a text beside it that wraps in its own column.
+ * A label with a text beside it that wraps in its own column; below it where the label is too long.
  * @example beside('  count', 9, 'four') // ['  count  four']
  */
 export function beside(label: string, column: number, text: string): string[] {
   const [first = '', ...rest] = wrapped(text, column);
-  const gap = label.length < column ? first.slice(label.length) : `  ${first.trimStart()}`;
-  return [`${label}${gap}`.trimEnd(), ...rest];
+  if (label.length >= column) return [label, first, ...rest];
+  return [`${label}${first.slice(label.length)}`.trimEnd(), ...rest];
 }
 
 /** Rows set in columns as wide as their widest cell; columns named in `right` are aligned to the right. */

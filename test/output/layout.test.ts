@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import { beside, columns, wrapped } from '../../src/output/terminal/layout.js';
+
+describe('layout', () => {
+  it('wraps at blanks', () => {
+    expect(wrapped('a short one', 2, 9)).toEqual(['  a short', '  one']);
+    expect(wrapped('', 2)).toEqual([]);
+  });
+
+  it('sets a text beside its label, or below one that is too long', () => {
+    expect(beside('  count', 9, 'four')).toEqual(['  count  four']);
+    expect(beside('  a long label', 9, 'four')).toEqual(['  a long label', '         four']);
+  });
+
+  it('aligns columns', () => {
+    expect(
+      columns(
+        [
+          ['a', '1'],
+          ['bcd', '22'],
+        ],
+        [1],
+      ),
+    ).toEqual(['a     1', 'bcd  22']);
+  });
+});

@@ -22,17 +22,33 @@ export function toJsonSchema(schema: z.ZodType, title: string): JsonSchema {
   return { ...($schema === undefined ? {} : { $schema }), title, ...rest };
 }
 
-/** Turns the marks of our own fields into what may be typed there. */
+/**
+ * Turns the marks of our own fields into what may be typed there: `quantity` a number or a text, `short` a plain value
+ * in place of the map, `listed` one item in place of the list.
+ */
 function openUp(json: Record<string, unknown>): void {
   if (json.quantity === true) {
     delete json.quantity;
     json.anyOf = [...NUMBER_OR_TEXT];
   }
+  if (json.listed === true) {
+    delete json.listed;
+    alternatives(json, (list) => [list.items ?? {}, list]);
+  }
   if (json.short === 'string' || json.short === 'quantity') {
     const plain = json.short === 'string' ? [{ type: 'string' }] : NUMBER_OR_TEXT;
-    const { short: _, description, ...map } = json;
-    for (const key of Object.keys(json)) delete json[key];
-    if (description !== undefined) json.description = description;
-    json.anyOf = [...plain, map];
+    delete json.short;
+    alternatives(json, (map) => [...plain, map]);
   }
+}
+
+/** Puts a choice in place of a schema; its description stays in front. */
+function alternatives(
+  json: Record<string, unknown>,
+  choose: (schema: Record<string, unknown>) => readonly unknown[],
+): void {
+  const { description, ...schema } = json;
+  for (const key of Object.keys(json)) delete json[key];
+  if (description !== undefined) json.description = description;
+  json.anyOf = choose(schema);
 }

@@ -1,7 +1,11 @@
 import Ajv from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { z } from 'zod';
+import { parse } from 'yaml';
+import { z } from 'zod';
+import { nutSchema } from '../../src/parts/nut/sheet.js';
+import { SHIPPED } from '../../src/presets/shipped.js';
+import { quantity } from '../../src/sheet/fields.js';
 import { toJsonSchema } from '../../src/sheet/json-schema.js';
 import { dutySection } from '../../src/sheet/sections/duty.js';
 import { holesSection } from '../../src/sheet/sections/holes.js';
@@ -67,6 +71,29 @@ describe('toJsonSchema', () => {
   ])('%s refuses %j, as the tool does', (section, value) => {
     expect(SECTIONS[section]!.safeParse(value).success).toBe(false);
     expect(accepts(section, value)).toBe(false);
+  });
+
+  it('accepts one item where a list is marked so', () => {
+    const listed = z.array(quantity('length')).min(1).meta({ listed: true, description: 'readings' });
+    const schema = toJsonSchema(z.strictObject({ major: listed }), 'readings');
+    const check = new Ajv.default({ allowUnionTypes: true }).compile(schema);
+    expect([{ major: 8 }, { major: '8 mm' }, { major: [8, '8 mm'] }].map((value) => check(value))).toEqual([
+      true,
+      true,
+      true,
+    ]);
+    expect([{ major: [] }, { major: [true] }, {}].map((value) => check(value))).toEqual([false, false, false]);
+  });
+
+  it('accepts the nut sheets that ship', () => {
+    const check = new Ajv.default({ allowUnionTypes: true }).compile(toJsonSchema(nutSchema, 'nut'));
+    const sheets = Object.entries(SHIPPED).filter(([path]) => path.startsWith('sheets/'));
+    const nuts = sheets.map(([, text]) => parse(text)).filter((sheet) => sheet.part === 'nut');
+    expect(nuts.length).toBeGreaterThan(0);
+    for (const sheet of nuts) {
+      check(sheet);
+      expect(check.errors ?? []).toEqual([]);
+    }
   });
 
   it('accepts whatever the tool accepts', () => {

@@ -22,7 +22,7 @@ import type { Joint } from '../common/joints.js';
 import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
-import { FIT_CLASSES, type FitName } from './fit-classes.js';
+import { type Fit, resolveFit } from './fit-classes.js';
 import { type BodyPlan, bodyOutline, type FlangePlan, flangeOutline } from './plan.js';
 import type { NutSheet } from './sheet.js';
 
@@ -66,7 +66,7 @@ export interface NutSizes {
 export interface NutDesign extends DesignBase {
   readonly part: 'nut';
   readonly screw: Screw;
-  readonly fit: { readonly name: FitName | 'own'; readonly diametral: number; readonly axial: number };
+  readonly fit: Fit;
   readonly finished: NutSizes;
   readonly printed: NutSizes;
   readonly holes?: Holes;
@@ -102,7 +102,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const screw = resolveScrew(sheet.screw, calipers, assumptions);
   const material = resolveMaterial(sheet.material, presets, assumptions);
   const printer = resolvePrinter(sheet.printer, presets, assumptions);
-  const fit = fitOf(sheet, assumptions);
+  const fit = resolveFit(sheet.fit, assumptions);
   const holes = holesOf(sheet, assumptions);
   const carriage = carriageOf(sheet, calipers, assumptions);
   const finished = finishedSizes(sheet, { screw, fit, holes, carriage, chordError: printer.chordError }, assumptions);
@@ -131,15 +131,6 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     limits: (sheet.limits ?? {}) satisfies LimitsSheet,
     densities: { [material.name]: material.density },
   };
-}
-
-function fitOf(sheet: NutSheet, assumptions: Assumptions): NutDesign['fit'] {
-  const given = sheet.fit ?? {};
-  const own = given.class === undefined && given.diametral !== undefined && given.axial !== undefined;
-  if (own) return { name: 'own', diametral: given.diametral!, axial: given.axial! };
-  const name = given.class ?? assumptions.or<FitName>(undefined, 'fit', 'running', 'turns freely by hand');
-  const defaults = FIT_CLASSES[name];
-  return { name, diametral: given.diametral ?? defaults.diametral, axial: given.axial ?? defaults.axial };
 }
 
 function holesOf(sheet: NutSheet, assumptions: Assumptions): Holes | undefined {

@@ -1,5 +1,6 @@
 import type { Check } from '../../../fit/check.js';
 import type { NutDesign } from '../dimensions.js';
+import { mountBinding } from './binding.js';
 import { heat, wall } from './body.js';
 import { driveHolding, driveLayerGrid, driveSpeed, driveTorque, driveWhirl } from './drive.js';
 import {
@@ -16,6 +17,14 @@ import {
 import { printLayers, printOverhang, printThreadDepth, shrinkAppliedOnce, threadLeadIn } from './print.js';
 import { screwSeries } from './series.js';
 import {
+  creepCheck,
+  flangeBendingCheck,
+  flangeBoltsCheck,
+  threadBendingCheck,
+  threadPressureCheck,
+  threadShearCheck,
+} from './strength.js';
+import {
   screwHand,
   screwLead,
   threadAxial,
@@ -25,6 +34,7 @@ import {
   threadPitchError,
   threadRootGap,
 } from './thread.js';
+import { moistureCheck, wearDepthCheck, wearPv } from './wear.js';
 
 /** Every check of a nut, in the order of the report. */
 export const NUT_CHECKS: readonly Check<NutDesign>[] = [
@@ -52,6 +62,16 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   mountBore,
   mountSeat,
   mountFloat,
+  mountBinding,
+  threadPressureCheck,
+  threadShearCheck,
+  threadBendingCheck,
+  flangeBendingCheck,
+  flangeBoltsCheck,
+  creepCheck,
+  wearPv,
+  wearDepthCheck,
+  moistureCheck,
   driveHolding,
   driveTorque,
   driveSpeed,

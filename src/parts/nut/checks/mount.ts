@@ -200,6 +200,17 @@ export const mountSeat: NutCheck = {
   },
 };
 
+/** How far the nut can move sideways before its screws are tightened; negative where not all of them go in at once. */
+export function radialFloat(design: NutDesign): Measured | undefined {
+  const { holes, carriage } = design;
+  if (!holes || holes.screwDiameter === 0 || holes.joint === 'insert') return undefined;
+  const inHoles = carriage.holes
+    ? shifted(scaled(mismatch(holes, carriage.holes), -1), halfPlay(design))
+    : scaled(shifted(holes.diameter, -holes.screwDiameter), 0.5);
+  const inBore = carriage.bore ? scaled(shifted(carriage.bore, -widest(design)), 0.5) : undefined;
+  return inBore ? smallest(inHoles, inBore) : inHoles;
+}
+
 /** An axis held by too many things at once bands or binds. */
 export const mountFloat: NutCheck = {
   ...mount,
@@ -209,13 +220,9 @@ export const mountFloat: NutCheck = {
   limits: soft({ min: 0.2, max: 0.5 }),
   moves: 'holes.diameter, carriage.bore',
   run: (design) => {
-    const { holes, carriage } = design;
-    if (!holes || holes.screwDiameter === 0 || holes.joint === 'insert') return undefined;
-    const inHoles = carriage.holes
-      ? shifted(scaled(mismatch(holes, carriage.holes), -1), halfPlay(design))
-      : scaled(shifted(holes.diameter, -holes.screwDiameter), 0.5);
-    const inBore = carriage.bore ? scaled(shifted(carriage.bore, -widest(design)), 0.5) : undefined;
-    const float = inBore ? smallest(inHoles, inBore) : inHoles;
+    const { holes } = design;
+    const float = radialFloat(design);
+    if (!holes || !float) return undefined;
     const larger = holes.screw ? `, such as the coarse series, ${plain(clearanceHole(holes.screw, 'coarse'))} mm` : '';
     const help =
       float.likely < 0.2

@@ -1,7 +1,6 @@
 import { SOLID_GROUP } from '../../fit/accept.js';
 import { type Check, type Finding, hard, valued } from '../../fit/check.js';
 import { finding } from '../../fit/run-checks.js';
-import { residualSpread } from '../../mechanics/print/residual-spread.js';
 import { axialPlay, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { mateThreads, NO_COMMON_VOLUME, type ThreadMate } from '../../solid/mate.js';
@@ -10,8 +9,8 @@ import { exactly } from '../../units/measured.js';
 import { nutCutter, screwBody, threadColumns } from '../common/thread-shape.js';
 import type { NutDesign } from './dimensions.js';
 
-/** By the helix's symmetry, two pitches over the whole turn hold every relation of screw and nut. */
-const MOST_PITCHES = 2;
+/** By the helix's symmetry, one pitch over the whole turn holds every relation of screw and nut. */
+const MOST_PITCHES = 1;
 
 const MATE: Omit<Check<NutDesign>, 'run'> = {
   id: 'solid-mate',
@@ -35,7 +34,7 @@ export function mateNut(design: NutDesign, kernel: Kernel): Finding[] {
 export function nutMate(design: NutDesign): ThreadMate {
   const { finished, screw, fit, material, printer } = design;
   const shrinkHalf = material.shrink.plane.most - material.shrink.plane.likely;
-  const smaller = (diameter: number) => diameter - residualSpread('pa').holeOffset - shrinkHalf * diameter;
+  const smaller = (diameter: number) => diameter - printer.holeSpread - shrinkHalf * diameter;
   const nut: ThreadProfile = {
     ...finished.thread,
     minor: smaller(finished.thread.minor),

@@ -1,0 +1,20 @@
+import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
+import { nutRows, type Row } from './nut.js';
+import { processRows } from './processes.js';
+
+const RESULTS = 'bench/results.csv';
+const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+
+const rows: Row[] = [...processRows(), ...(await nutRows())];
+for (const { what, value, unit } of rows) console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}`);
+
+if (!existsSync(RESULTS)) writeFileSync(RESULTS, 'version,node,cores,what,value,unit\n');
+const lines = rows.map(({ what, value, unit }) =>
+  [version, process.version, cpus().length, `"${what}"`, format(value), unit].join(','),
+);
+appendFileSync(RESULTS, `${lines.join('\n')}\n`);
+
+function format(value: number): string {
+  return value >= 100 ? value.toFixed(0) : value.toFixed(2);
+}

@@ -1,0 +1,41 @@
+import { spawnSync } from 'node:child_process';
+import { performance } from 'node:perf_hooks';
+
+/** The middle one of several figures. */
+export function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.floor(sorted.length / 2)]!;
+}
+
+/** Median milliseconds of a piece of work; the first runs, which compile it, are not counted. */
+export async function timed(work: () => unknown, { rounds = 9, warm = 2 } = {}): Promise<number> {
+  const times: number[] = [];
+  for (let i = 0; i < warm + rounds; i++) {
+    const start = performance.now();
+    await work();
+    if (i >= warm) times.push(performance.now() - start);
+  }
+  return median(times);
+}
+
+/** Whole processes: milliseconds and peak memory. */
+export interface ProcessFigures {
+  readonly ms: number;
+  readonly peakMb: number;
+}
+
+/** Median of several runs of `node ARGS`, with the highest peak of memory. */
+export function timedProcess(args: readonly string[], rounds = 7): ProcessFigures {
+  const times: number[] = [];
+  let peak = 0;
+  for (let i = 0; i < rounds; i++) {
+    const start = performance.now();
+    const { stderr, status, error } = spawnSync(process.execPath, ['-r', './bench/peak-memory.cjs', ...args], {
+      encoding: 'utf8',
+    });
+    times.push(performance.now() - start);
+    if (error || status !== 0) throw new Error(`node ${args.join(' ')} ended with ${status}: ${stderr}`);
+    peak = Math.max(peak, Number(/peak-kb (\d+)/.exec(stderr)?.[1] ?? 0));
+  }
+  return { ms: median(times), peakMb: peak / 1024 };
+}

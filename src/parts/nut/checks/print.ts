@@ -39,7 +39,7 @@ export const printThreadDepth: NutCheck = {
   run: ({ screw, printer }) => {
     const depth = (screw.form === 'metric-v' ? 0.541266 : 0.5) * screw.pitch.likely;
     const lines = threadDepthInLines({ depth, line: printer.lineWidth });
-    const help = lines < 1 ? `; use a finer nozzle, or ${TAP}` : '';
+    const help = lines < 2 ? `; use a finer nozzle, or ${TAP}` : '';
     return valued(
       exactly(lines),
       `${plain(depth)} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${help}`,

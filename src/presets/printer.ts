@@ -18,8 +18,12 @@ export interface Printer {
   readonly lineWidth: number;
   /** how much smaller than modelled a hole comes out, on the diameter, shrink aside */
   readonly holeOffset: OffsetLine;
+  /** what stays uncertain of it after compensation, as a half-width on the diameter */
+  readonly holeSpread: number;
   /** how much smaller than modelled an outside comes out, on the diameter, shrink aside */
   readonly outsideOffset: OffsetLine;
+  /** how far the squashed first layer spreads, a side; undefined where nobody has measured it */
+  readonly firstLayer?: number;
   readonly compensation: { readonly shrink: Compensator; readonly holes: Compensator };
   /** false where the sheet did not say who compensates */
   readonly compensationKnown: boolean;

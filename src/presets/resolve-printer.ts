@@ -13,6 +13,8 @@ export const PRINTER_DEFAULTS = {
   /** line width by the nozzle */
   lineShare: 1.125,
   holeOffset: 0.15,
+  /** what stays uncertain of a compensated hole, whatever the printer; a coupon gives a better figure */
+  holeSpread: 0.05,
   outsideOffset: 0,
   chordError: 0.01,
   compensation: 'file',
@@ -50,16 +52,20 @@ export function resolvePrinter(
   const width = rounded(d.lineShare * nozzle);
   const lineWidth = assumptions.or(own.line_width ?? sameNozzle, 'printer.line_width', width, '1.125 × nozzle');
   requireSettings(nozzle, layer, lineWidth, own);
+  const hole = own.hole_offset ?? settings?.hole_offset ?? offset('hole_offset', d.holeOffset, HOLE_WHY, assumptions);
+  const firstLayer = own.first_layer ?? settings?.first_layer;
   return {
     name: base?.id ?? 'custom',
     nozzle,
     layer,
     lineWidth,
-    holeOffset: own.hole_offset ?? settings?.hole_offset ?? offset('hole_offset', d.holeOffset, HOLE_WHY, assumptions),
+    holeOffset: { at_zero: hole.at_zero, per_mm: hole.per_mm },
+    holeSpread: hole.spread ?? d.holeSpread,
     outsideOffset:
       own.outside_offset ??
       settings?.outside_offset ??
       offset('outside_offset', d.outsideOffset, OUTSIDE_WHY, assumptions),
+    ...(firstLayer === undefined ? {} : { firstLayer }),
     ...compensationOf(own, assumptions),
     chordError: assumptions.or<number>(
       own.chord_error,
@@ -78,7 +84,12 @@ function presetField(sheet: PrinterSheet): string {
   return others ? 'printer.preset' : 'printer';
 }
 
-function offset(key: string, value: number, why: string, assumptions: Assumptions): OffsetLine {
+function offset(
+  key: string,
+  value: number,
+  why: string,
+  assumptions: Assumptions,
+): OffsetLine & { readonly spread?: number } {
   assumptions.note(`printer.${key}`, value, why);
   return { at_zero: value, per_mm: 0 };
 }

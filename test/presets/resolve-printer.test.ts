@@ -19,6 +19,7 @@ describe('resolvePrinter', () => {
       layer: 0.12,
       lineWidth: 0.45,
       holeOffset: { at_zero: 0.15, per_mm: 0 },
+      holeSpread: 0.05,
       outsideOffset: { at_zero: 0, per_mm: 0 },
       compensation: { shrink: 'file', holes: 'file' },
       compensationKnown: false,

@@ -6,7 +6,6 @@ import { firstLayerIntrusion } from '../../mechanics/print/first-layer.js';
 import { layerStepping } from '../../mechanics/print/layer-stepping.js';
 import { moistureGrowth } from '../../mechanics/print/moisture.js';
 import { offsetAt } from '../../mechanics/print/printed-size.js';
-import { residualSpread } from '../../mechanics/print/residual-spread.js';
 import { PLASTIC_EXPANSION, thermalGrowth } from '../../mechanics/print/thermal.js';
 import { asPrintedThread } from '../../mechanics/thread/as-printed-thread.js';
 import type { ThreadProfile } from '../../mechanics/thread/nut-thread.js';
@@ -197,7 +196,7 @@ function inputValues(design: NutDesign): StackInput<NutInput>[] {
   const offset = offsetAt(printer.holeOffset, finished.thread.pitchDiameter);
   const residual = (shrink: Measured) => plusMinus(0, effects.shrink ? halfWidth(shrink) : 0);
   const value: Readonly<Record<NutInput, Measured>> = {
-    hole_offset: plusMinus(offset, effects.hole_offset ? residualSpread('pa').holeOffset : 0),
+    hole_offset: plusMinus(offset, effects.hole_offset ? printer.holeSpread : 0),
     shrink_plane: residual(material.shrink.plane),
     shrink_axial: residual(material.shrink.axial),
     screw_pitch_diameter: screw.pitchDiameter,
@@ -205,7 +204,9 @@ function inputValues(design: NutDesign): StackInput<NutInput>[] {
     screw_minor: screw.minor,
     screw_pitch: screw.pitch,
     layers: upTo(effects.layers ? steppingOf(design) : 0),
-    first_layer: upTo(effects.first_layer ? firstLayerIntrusion({ chamfer: finished.leadIn }) : 0),
+    first_layer: upTo(
+      effects.first_layer ? firstLayerIntrusion({ spread: printer.firstLayer, chamfer: finished.leadIn }) : 0,
+    ),
     moisture: upTo(effects.moisture && material.moistureGrowth > 0 ? 1 : 0),
     temperature: effects.temperature && duty.temperature !== undefined ? expansion(duty.temperature) : exactly(0),
     facets: upTo(effects.facets ? openingOf(design) : 0),

@@ -5,10 +5,8 @@ const offsetLine = map({
   at_zero: quantity('length', { least: -1, most: 1 }),
   per_mm: z.number('must be a number').min(-0.05).max(0.05).describe('mm of offset per mm of diameter'),
 });
-const offset = (about: string) =>
-  orShort(offsetLine, (short) => ({ at_zero: short, per_mm: 0 }), 'quantity')
-    .describe(about)
-    .optional();
+const atZero = (short: unknown) => ({ at_zero: short, per_mm: 0 });
+const spread = quantity('length', { least: 0, most: 1 }, 'what stays uncertain of it, as a half-width').optional();
 
 const compensator = ['file', 'slicer', 'none'] as const;
 const compensationFields = map({
@@ -21,8 +19,13 @@ export const printerFigures = {
   nozzle: quantity('length', { least: 0.1, most: 1.5 }).optional(),
   layer: quantity('length', { least: 0.02, most: 1 }, 'layer height').optional(),
   line_width: quantity('length', { least: 0.1, most: 2 }).optional(),
-  hole_offset: offset('how much smaller than modelled a hole comes out, on the diameter, shrink aside'),
-  outside_offset: offset('how much smaller than modelled an outside comes out, on the diameter, shrink aside'),
+  hole_offset: orShort(offsetLine.extend({ spread }), atZero, 'quantity')
+    .describe('how much smaller than modelled a hole comes out, on the diameter, shrink aside')
+    .optional(),
+  outside_offset: orShort(offsetLine, atZero, 'quantity')
+    .describe('how much smaller than modelled an outside comes out, on the diameter, shrink aside')
+    .optional(),
+  first_layer: quantity('length', { least: 0, most: 1 }, 'how far the squashed first layer spreads, a side').optional(),
 };
 
 const printerFields = map({

@@ -4,6 +4,7 @@ import type { SeriesName, SeriesRow } from '../standards/threads/series-row.js';
 import { threadSizes } from '../standards/threads/sizes.js';
 import type { ThreadLimits } from '../standards/tolerances/limits.js';
 import { screwLimits } from '../standards/tolerances/thread-limits.js';
+import { once } from '../units/once.js';
 
 /** The nominal size and the range a sound screw may have [mm]. */
 export interface Band {
@@ -68,7 +69,8 @@ function around(nominal: number): Band {
   return { nominal, least: nominal * (1 - PITCH_ERROR), most: nominal * (1 + PITCH_ERROR) };
 }
 
-function candidate(row: SeriesRow): Candidate {
+/** A screw of a series with the ranges its standard allows. */
+export function candidate(row: SeriesRow): Candidate {
   const form = row.series === 'unified' ? 'metric-v' : row.series;
   const flankAngle = FLANK_ANGLES[form];
   const sizes = threadSizes({ form, major: row.major, pitch: row.pitch });
@@ -102,4 +104,4 @@ function candidate(row: SeriesRow): Candidate {
 }
 
 /** Every screw of every series with its ranges. */
-export const CANDIDATES: readonly Candidate[] = ALL_SERIES.map(candidate);
+export const candidates = once((): readonly Candidate[] => ALL_SERIES.map(candidate));

@@ -1,7 +1,8 @@
 import type { ThreadForm } from '../standards/threads/form.js';
-import type { SeriesRow } from '../standards/threads/series-row.js';
+import { ALL_SERIES } from '../standards/threads/series.js';
+import type { SeriesName, SeriesRow } from '../standards/threads/series-row.js';
 import { halfWidth, type Measured } from '../units/measured.js';
-import { CANDIDATES, type Candidate } from './candidates.js';
+import { type Candidate, candidate } from './candidates.js';
 import { sigmasOutside } from './likelihood.js';
 
 /** A row of a series and how far a screw lies from it. */
@@ -18,12 +19,11 @@ export interface NearestRow {
 /** Least standard deviation taken, so that a stated size without uncertainty still compares: 5 µm, 0.05 % of a pitch. */
 const LEAST_DEVIATION = { major: 0.005, pitchShare: 0.0005 } as const;
 
-const SINGLE = CANDIDATES.filter(
-  (one, i) =>
-    CANDIDATES.findIndex(
-      ({ row }) => row.major === one.row.major && row.pitch === one.row.pitch && row.series === one.row.series,
-    ) === i,
-);
+/** Rows that can be the nearest two: the tolerances of the standards are far below the steps of the series. */
+const NEARBY = 10;
+
+/** A pitch is read to within a few hundredths, a worn crest may be tenths away. */
+const PITCH_WEIGHT = 4;
 
 /**
  * The two rows of the series nearest to a screw. Trapezoidal and Acme rows are searched together, since eye and caliper
@@ -41,13 +41,29 @@ export function nearestSeries(p: {
   readonly major: Measured;
   readonly pitch: Measured;
 }): readonly [NearestRow, NearestRow] {
-  const sharp = p.form === 'metric-v';
-  const rows = SINGLE.filter((one) => (one.form === 'metric-v') === sharp).map((one) =>
-    compared(one, p.major, p.pitch),
+  const rows = nearby(p.form === 'metric-v', p.major.likely, p.pitch.likely).map((row) =>
+    compared(candidate(row), p.major, p.pitch),
   );
   const gap = (one: NearestRow) => Math.hypot(one.majorResidual, one.pitchResidual);
   const [first, second] = rows.sort((a, b) => a.sigma - b.sigma || gap(a) - gap(b));
   return [first!, second!];
+}
+
+/** The rows of one family nearest by plain distance, each diameter and pitch once. */
+function nearby(sharp: boolean, major: number, pitch: number): SeriesRow[] {
+  const away = (row: SeriesRow) => Math.hypot(row.major - major, PITCH_WEIGHT * (row.pitch - pitch));
+  const family = ALL_SERIES.filter((row) => isSharp(row.series) === sharp);
+  const sorted = family.sort((a, b) => away(a) - away(b));
+  const near = sorted.slice(0, 4 * NEARBY);
+  return near.filter((row, i) => near.findIndex((other) => sameThread(row, other)) === i).slice(0, NEARBY);
+}
+
+function sameThread(a: SeriesRow, b: SeriesRow): boolean {
+  return a.series === b.series && a.major === b.major && a.pitch === b.pitch;
+}
+
+function isSharp(series: SeriesName): boolean {
+  return series === 'metric-v' || series === 'unified';
 }
 
 function compared(one: Candidate, major: Measured, pitch: Measured): NearestRow {

@@ -1,4 +1,4 @@
-import { CANDIDATES, type Candidate } from './candidates.js';
+import { type Candidate, candidates } from './candidates.js';
 import { logLikelihood, sigmasOutside } from './likelihood.js';
 import { CORE, type Observation } from './observations.js';
 import type { Readings } from './readings.js';
@@ -31,7 +31,7 @@ export function rank(
   observations: readonly Observation[],
   readings: Pick<Readings, 'starts' | 'crest'>,
 ): readonly Ranked[] {
-  const logs = CANDIDATES.map((candidate) => ({ candidate, log: logLikelihood(candidate, observations, readings) }));
+  const logs = candidates().map((candidate) => ({ candidate, log: logLikelihood(candidate, observations, readings) }));
   logs.sort((a, b) => b.log - a.log || byName(a.candidate, b.candidate));
   const top = logs[0]!.log;
   const open = logs.filter(({ log }) => Math.exp(log - top) >= KEPT.share).length;

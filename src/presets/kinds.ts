@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { map, quantity } from '../sheet/fields.js';
 import { materialFigures } from '../sheet/sections/material.js';
 import { printerFigures } from '../sheet/sections/printer.js';

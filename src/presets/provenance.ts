@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { map, word } from '../sheet/fields.js';
 import { SOURCES } from '../standards/sources.js';
 import type { Fault } from '../units/faults.js';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { plain } from '../units/format.js';
 import { parseQuantity, type Quantity } from '../units/quantity.js';
 import { type Dimension, UNITS } from '../units/unit-table.js';

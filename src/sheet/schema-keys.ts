@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** The fields that a schema's map at `path` knows. */
 export function knownKeys(schema: z.ZodType, path: readonly PropertyKey[]): string[] {

@@ -1,4 +1,4 @@
-import { type Band, CANDIDATES, type Candidate } from '../../src/identify/candidates.js';
+import { type Band, type Candidate, candidates } from '../../src/identify/candidates.js';
 import { identify } from '../../src/identify/identify.js';
 import type { NextMeasurement } from '../../src/identify/next-measurement.js';
 import type { Readings } from '../../src/identify/readings.js';
@@ -93,7 +93,7 @@ export interface Tally {
  */
 export function measureAll(rounds: number, uncertainty: number, every = 1, told = uncertainty): Tally {
   const tally: Tally = { screws: 0, named: 0, parted: 0, doubtful: 0, missed: [] };
-  CANDIDATES.forEach((one, index) => {
+  candidates().forEach((one, index) => {
     for (let round = 0; round < rounds; round += 1) {
       if ((index + round) % every === 0) measureOne(one, index * 1009 + round * 7919 + 1, { uncertainty, told }, tally);
     }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { CANDIDATES } from '../../src/identify/candidates.js';
+import { candidates } from '../../src/identify/candidates.js';
 import { HOW_TO_MEASURE } from '../../src/identify/guide.js';
 import { plateauDensity, sigmasOutside } from '../../src/identify/likelihood.js';
 import { nearestSeries } from '../../src/identify/nearest-series.js';
@@ -23,9 +23,9 @@ describe('plateauDensity', () => {
   });
 });
 
-describe('CANDIDATES', () => {
+describe('candidates()', () => {
   it('have ordered, finite bands', () => {
-    for (const one of CANDIDATES) {
+    for (const one of candidates()) {
       for (const band of [one.major, one.pitchDiameter, one.minor, one.crestFlat, one.pitch, one.leadBand]) {
         expect(band.least).toBeLessThan(band.most);
         expect(Number.isFinite(band.least + band.most + band.nominal)).toBe(true);

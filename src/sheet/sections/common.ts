@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** A part's name becomes a folder, so it is plain on every disk. */
 export const partName = z

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { map, quantity, whole, word } from '../fields.js';
 
 /** How the part is used. Nothing here has a silent default that a check would rest on. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { FASTENER_SIZES } from '../../standards/fasteners/sizes.js';
 import { EVEN_IF_WRONG, map, quantity, reading, whole, word } from '../fields.js';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { map, orShort } from '../fields.js';
 
 const bound = z.union([z.number(), z.string()], 'must be a number or a quantity').optional();

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { map, orShort, quantity, reading } from '../fields.js';
 
 const strength = quantity('stress', { above: 0, most: 500 });

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { map, quantity, reading, whole, word } from '../fields.js';
 
 const across = (about: string) => reading('length', { above: 0, most: 1000 }, about);

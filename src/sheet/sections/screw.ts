@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { EVEN_IF_WRONG, map, orShort, quantity, reading, whole, word } from '../fields.js';
 
 const counted = {

@@ -57,7 +57,7 @@ export interface SlicedTooth {
  * @returns reach of each layer from the lowest up [mm]
  * @throws InputError  a value is outside its range
  * @source derived: slicing of a straight-flanked tooth
- * @example slicedTooth({ crestWidth: 0.4, depth: 1, flankAngle: 45, layer: 0.4, line: 0.4 }, 0.5) // [0.2, 0.6, 1, 0.6, 0.2]
+ * @example slicedTooth({ crestWidth: 0.4, depth: 1, flankAngle: 45, layer: 0.4, line: 0.4 }, 0.5) // [0.4, 0.8, 1, 0.8, 0.4]
  */
 export function slicedTooth(tooth: SlicedTooth, phase: number): number[] {
   const { crestWidth, depth, flankAngle, layer, line } = tooth;

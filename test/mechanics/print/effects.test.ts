@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest';
+import { longTermShare } from '../../../src/mechanics/creep.js';
+import { flangeBending } from '../../../src/mechanics/flange/flange-bending.js';
+import { holeAsPrinted, shrunk } from '../../../src/mechanics/print/as-printed.js';
+import { facetOpening } from '../../../src/mechanics/print/facet-chord.js';
+import { firstLayerIntrusion } from '../../../src/mechanics/print/first-layer.js';
+import { layerStepping, slicedTooth } from '../../../src/mechanics/print/layer-stepping.js';
+import { moistureGrowth } from '../../../src/mechanics/print/moisture.js';
+import { printedInside } from '../../../src/mechanics/print/printed-size.js';
+import { thermalGrowth } from '../../../src/mechanics/print/thermal.js';
+import { asPrintedThread } from '../../../src/mechanics/thread/as-printed-thread.js';
+import { threadBending } from '../../../src/mechanics/thread/bending.js';
+import { nutThread } from '../../../src/mechanics/thread/nut-thread.js';
+import { printedThread } from '../../../src/mechanics/thread/printed-thread.js';
+
+const TR8 = nutThread({
+  form: 'trapezoidal',
+  flankAngle: 15,
+  screwMajor: 8,
+  screwPitchDiameter: 7,
+  pitch: 2,
+  diametralClearance: 0.3,
+  axialClearance: 0.1,
+});
+
+describe('as printed', () => {
+  it('is as modelled without shrink and offset', () => {
+    expect(holeAsPrinted({ modelled: 10, shrink: 0, offset: 0 })).toBe(10);
+    expect(shrunk({ modelled: 31, shrink: 0 })).toBe(31);
+    expect(asPrintedThread(TR8, { plane: 0, axial: 0, offset: 0, leadSlope: 0.1 })).toEqual(TR8);
+  });
+
+  it('takes back what compensation put in, with the offset a number or a line', () => {
+    for (const offset of [0.15, { at_zero: 0.25, per_mm: -0.008 }]) {
+      const modelled = printedInside({ finished: 8, shrink: 0.011, offset });
+      expect(holeAsPrinted({ modelled, shrink: 0.011, offset })).toBeCloseTo(8, 12);
+    }
+    const by = { plane: 0.011, axial: 0.0055, offset: 0.15, leadSlope: 0.36 };
+    const back = asPrintedThread(printedThread(TR8, by), by);
+    for (const key of ['minor', 'pitchDiameter', 'major', 'pitch', 'grooveWidth', 'flankSlope'] as const)
+      expect(back[key]).toBeCloseTo(TR8[key], 12);
+  });
+
+  it('small holes lose more where the line falls: 0.25 − 0.008·3 against 0.25 − 0.008·10', () => {
+    const loss = (modelled: number) =>
+      modelled - holeAsPrinted({ modelled, shrink: 0, offset: { at_zero: 0.25, per_mm: -0.008 } });
+    expect(loss(3)).toBeGreaterThan(loss(10));
+  });
+});
+
+describe('facets', () => {
+  it('5 % at 10 sides, 1 % at 22 (published for inscribed circles: cos 18° = 0.951, cos 8.18° = 0.990)', () => {
+    expect(1 - 1 / (1 + facetOpening({ diameter: 1, sides: 10 }))).toBeCloseTo(0.049, 3);
+    expect(1 - 1 / (1 + facetOpening({ diameter: 1, sides: 22 }))).toBeCloseTo(0.01, 3);
+  });
+});
+
+describe('layers', () => {
+  it('lose one layer on a flank that lies flat, nothing on one that stands upright', () => {
+    // β → 0: (1 − sin 0)/cos 0 = 1, with lines wide enough to carry the reach
+    expect(layerStepping({ layer: 0.1, flankAngle: 0.01, leadAngle: 0, line: 1e6 })).toBeCloseTo(0.1, 4);
+    expect(layerStepping({ layer: 0.1, flankAngle: 0, leadAngle: 88, line: 0.4 })).toBeLessThan(0.002);
+  });
+
+  it('30° of slope: h·(1 − 0.5)/0.8660 = 0.5774·h', () => {
+    expect(layerStepping({ layer: 0.1, flankAngle: 30, leadAngle: 0, line: 0.45 })).toBeCloseTo(0.05774, 5);
+  });
+
+  it('grow with the layer, and hang where a layer reaches further than its line', () => {
+    const at = (layer: number) => layerStepping({ layer, flankAngle: 15, leadAngle: 0, line: 0.45 });
+    // reach h/tan 15° = 3.732·h is one line at h = 0.1206
+    expect(at(0.12) / 0.12).toBeCloseTo(at(0.06) / 0.06, 9);
+    expect(at(0.15) / 0.15).toBeGreaterThan(at(0.12) / 0.12 + 0.2);
+  });
+
+  it('a tooth of 45° on 0.4 mm layers: 1 − (0.4 − 0.2) = 0.8 one layer off its middle, 0.4 two off', () => {
+    expect(slicedTooth({ crestWidth: 0.4, depth: 1, flankAngle: 45, layer: 0.4, line: 0.4 }, 0.5)).toEqual([
+      expect.closeTo(0.4, 12),
+      expect.closeTo(0.8, 12),
+      1,
+      expect.closeTo(0.8, 12),
+      expect.closeTo(0.4, 12),
+    ]);
+  });
+
+  it('a tooth in fine layers has the area of the drawn one', () => {
+    const tooth = { crestWidth: 0.7, depth: 1, flankAngle: 15, layer: 0.001, line: 1e-6 };
+    const area = slicedTooth(tooth, 0.5).reduce((sum, reach) => sum + 0.001 * reach, 0);
+    expect(area).toBeCloseTo(0.7 + Math.tan(Math.PI / 12), 3);
+  });
+});
+
+it('the first layer stands in the bore only past its chamfer', () => {
+  expect(firstLayerIntrusion({ chamfer: 0.3 })).toBe(0);
+  expect(firstLayerIntrusion({ chamfer: 0 })).toBeCloseTo(0.4, 12);
+});
+
+it('moisture opens a free ring and closes a held one', () => {
+  // PA6 in room air, 0.7 %: an 8 mm bore opens by 0.056; a wall of 3 mm held outside closes it by 0.042
+  const nut = { growth: 0.007, diameter: 8, wall: 3 };
+  expect(moistureGrowth({ ...nut, held: false })).toBeCloseTo(0.056, 12);
+  expect(moistureGrowth({ ...nut, held: true })).toBeCloseTo(-0.042, 12);
+});
+
+it('heat opens a plastic bore on steel, cold closes it', () => {
+  expect(thermalGrowth({ temperature: 20 })).toBe(0);
+  // (90 − 12)·10⁻⁶ × 50
+  expect(thermalGrowth({ temperature: 70 })).toBeCloseTo(0.0039, 12);
+  expect(thermalGrowth({ temperature: -20 })).toBeCloseTo(-0.00312, 12);
+});
+
+describe('thread bending', () => {
+  it('machine design textbook, power screws example 8-1 (from memory, recomputed): 0.38 of 6400 N on one square thread, 41.5 MPa', () => {
+    const square = { rootDiameter: 28, rootWidth: 2, depth: 2, engagedLength: 4, pitch: 4, share: 1 };
+    expect(threadBending({ ...square, axialForce: 0.38 * 6400 })).toBeCloseTo(41.5, 1);
+  });
+});
+
+it('flange bending is 6·F·e/(π·D·t²): 100 N on 14, circle 23, 4 thick: 2700/703.7', () => {
+  expect(flangeBending({ axialForce: 100, bodyDiameter: 14, boltCircle: 23, thickness: 4 })).toBeCloseTo(
+    2700 / (Math.PI * 14 * 16),
+    9,
+  );
+  expect(flangeBending({ axialForce: 100, bodyDiameter: 14, boltCircle: 12, thickness: 4 })).toBe(0);
+});
+
+it('what is carried for good halves with every 15 °C above 25 °C', () => {
+  expect(longTermShare({ share: 0.3, temperature: 10 })).toBe(0.3);
+  expect(longTermShare({ share: 0.3, temperature: 55 })).toBeCloseTo(0.075, 12);
+});
+
+it('refuses values outside their ranges', () => {
+  expect(() => facetOpening({ diameter: 8, sides: 2 })).toThrow(/^sides: /);
+  expect(() => layerStepping({ layer: 0.1, flankAngle: 0, leadAngle: 0, line: 0.4 })).toThrow(/together/);
+  expect(() => layerStepping({ layer: 0, flankAngle: 15, leadAngle: 0, line: 0.4 })).toThrow(/^layer: /);
+  expect(() => slicedTooth({ crestWidth: 0, depth: 1, flankAngle: 15, layer: 0.1, line: 0.4 }, 0)).toThrow(
+    /^crestWidth: /,
+  );
+  expect(() => firstLayerIntrusion({ chamfer: -1 })).toThrow(/^chamfer: /);
+  expect(() => moistureGrowth({ growth: 0.1, diameter: 8, wall: 3, held: true })).toThrow(/^growth: /);
+  expect(() => thermalGrowth({ temperature: 900 })).toThrow(/^temperature: /);
+  expect(() => shrunk({ modelled: 1, shrink: 0.2 })).toThrow(/^shrink: /);
+  expect(() => longTermShare({ share: 0, temperature: 20 })).toThrow(/^share: /);
+});

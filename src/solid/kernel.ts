@@ -121,16 +121,22 @@ function evaluate(module: SolidModule, shape: Shape, build: Build, keep: Keep): 
 
 /**
  * The first shape less the others: the light cutters at once, then each thread by itself. (All at once would first
- * unite the cutters, where threads and openings overlap: three times the work.)
+ * unite the cutters, where threads and openings overlap: three times the work. Unions of cutters are taken apart for
+ * the same reason.)
  */
-function difference(module: SolidModule, of: readonly Shape[], build: Build, keep: Keep): Solid {
-  const light = of.filter((shape, i) => i === 0 || !isHeavy(shape));
-  let rest = module.Manifold.difference(light.map(build));
-  for (const shape of of.filter((shape, i) => i > 0 && isHeavy(shape))) {
+function difference(module: SolidModule, [first, ...others]: readonly Shape[], build: Build, keep: Keep): Solid {
+  const cutters = others.flatMap(parts);
+  const light = cutters.filter((shape) => !isHeavy(shape));
+  let rest = module.Manifold.difference([build(first!), ...light.map(build)]);
+  for (const shape of cutters.filter(isHeavy)) {
     keep(rest);
     rest = rest.subtract(build(shape));
   }
   return rest;
+}
+
+function parts(shape: Shape): readonly Shape[] {
+  return shape.kind === 'union' ? shape.of.flatMap(parts) : [shape];
 }
 
 function isHeavy(shape: Shape): boolean {

@@ -5,3 +5,8 @@ import type { FastenerSize } from '../../standards/fasteners/sizes.js';
 export function nextCapScrewLength(size: FastenerSize, least: number): number | undefined {
   return socketCapScrew(size).lengths.find((length) => length >= least - 1e-9);
 }
+
+/** The longest usual cap screw between two lengths under the head, or undefined where none is. */
+export function screwLengthWithin(size: FastenerSize, least: number, most: number): number | undefined {
+  return socketCapScrew(size).lengths.findLast((length) => length >= least - 1e-9 && length <= most + 1e-9);
+}

@@ -1,6 +1,6 @@
-import { type Check, hard, notJudged, valued } from '../../../fit/check.js';
+import { type Check, hard, valued } from '../../../fit/check.js';
 import { plain } from '../../../units/format.js';
-import { exactly, scaled, shifted, smallest } from '../../../units/measured.js';
+import { scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 
 type NutCheck = Check<NutDesign>;
@@ -34,23 +34,3 @@ export const wall: NutCheck = {
 function limitsFor(nozzle: number) {
   return { pass: { min: Math.max(1.6, 4 * nozzle) }, fail: { min: 1.6 } };
 }
-
-/** A warm nut softens. */
-export const heat: NutCheck = {
-  id: 'heat',
-  group: 'body',
-  title: 'Reserve of temperature before the material softens',
-  unit: '°C',
-  source: 'common practice',
-  limits: hard({ min: 20 }),
-  moves: 'duty.temperature, material',
-  run: ({ duty, material }) => {
-    if (duty.temperature === undefined) return notJudged('duty.temperature');
-    const reserve = material.softening - duty.temperature;
-    const cure = reserve < 20 ? '; use a material that softens later, or keep the heat away' : '';
-    return valued(
-      exactly(reserve),
-      `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(duty.temperature, 0)} °C around it${cure}`,
-    );
-  },
-};

@@ -1,9 +1,11 @@
 import type { Check } from '../../../fit/check.js';
+import { heat, shrinkAppliedOnce } from '../../common/checks.js';
 import type { NutDesign } from '../dimensions.js';
 import { mountBinding } from './binding.js';
-import { heat, wall } from './body.js';
+import { wall } from './body.js';
 import { driveHolding, driveLayerGrid, driveSpeed, driveTorque, driveWhirl } from './drive.js';
 import {
+  boltClamp,
   holeClearance,
   holeEdge,
   holePosition,
@@ -14,7 +16,7 @@ import {
   pocketFloor,
   pocketWall,
 } from './mount.js';
-import { printLayers, printOverhang, printThreadDepth, shrinkAppliedOnce, threadLeadIn } from './print.js';
+import { printLayers, printOverhang, printThreadDepth, threadLeadIn } from './print.js';
 import { screwSeries } from './series.js';
 import {
   creepCheck,
@@ -62,6 +64,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   mountBore,
   mountSeat,
   mountFloat,
+  boltClamp,
   mountBinding,
   threadPressureCheck,
   threadShearCheck,

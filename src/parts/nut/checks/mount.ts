@@ -2,11 +2,13 @@ import { type Check, hard, type Limits, soft, valued } from '../../../fit/check.
 import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest, widened } from '../../../units/measured.js';
+import { judgeClamp, judgePosition, patternError } from '../../common/bolting.js';
 import type { HolePattern } from '../../common/hole-pattern.js';
-import { PLACE_SCATTER, planeResidual } from '../../common/residual.js';
+import { fitPatterns } from '../../common/pattern-fit.js';
+import { planeResidual } from '../../common/residual.js';
 import type { Holes, NutDesign } from '../dimensions.js';
 import { edgeDistance, outsideBody } from '../edges.js';
-import { boreOf, headRadius, openingRadius, pocketOf } from '../pockets.js';
+import { boreOf, headRadius, jointOf, openingRadius, pocketOf } from '../pockets.js';
 
 type NutCheck = Check<NutDesign>;
 const mount = { group: 'mount', source: 'common practice' } as const;
@@ -23,49 +25,55 @@ export const holePosition: NutCheck = {
   moves: 'holes.diameter, holes.circle, material.shrink.plane',
   run: (design) => {
     const { holes, carriage } = design;
-    if (!holes || holes.joint === 'insert' || holes.screwDiameter === 0) return undefined;
-    const shrink = planeResidual(design, holes.spacing.likely);
-    const own = Math.max(Math.abs(shrink.least), Math.abs(shrink.most)) / 2 + PLACE_SCATTER;
-    const miss = carriage.holes ? mismatch(holes, carriage.holes) : exactly(0);
-    const error = shifted(miss, own);
-    const play = halfPlay(design);
-    const cause =
-      carriage.holes && miss.likely > 0.005 ? `, ${plain(miss.likely)} mm of it because the two patterns differ` : '';
-    const cure = error.likely > play ? '; use a larger hole, a matching pattern or an adapter' : '';
-    return valued(
-      error,
-      `holes may be ${plain(error.likely)} mm off${cause}; half the play is ${plain(play)} mm${cure}`,
-      hard({ max: play }),
+    if (!holes || holes.screwDiameter === 0) return undefined;
+    if (isHeld(holes) && !carriage.holes) return undefined;
+    const fit = carriage.holes ? mismatch(holes, carriage.holes) : undefined;
+    const miss = fit?.miss ?? exactly(0);
+    const cause = fit && miss.likely > 0.005 ? `, ${plain(miss.likely)} mm of it because the two patterns differ` : '';
+    return judgePosition(
+      {
+        error: patternError(miss, planeResidual(design, holes.spacing.likely)),
+        play: halfPlay(design),
+        pattern: boltedPattern(design),
+        cause,
+      },
+      design,
     );
   },
 };
 
+/** Load on the joint against what its screws clamp with. */
+export const boltClamp: NutCheck = {
+  ...mount,
+  id: 'bolt-clamp',
+  title: 'Long-term clamp force of the screws over the load',
+  unit: '',
+  moves: 'holes.screw, holes.count, holes.joint, material',
+  run: (design) => (design.holes ? judgeClamp(boltedPattern(design), design) : undefined),
+};
+
+function boltedPattern({ holes, finished }: NutDesign) {
+  const plate = finished.flange?.thickness ?? finished.length;
+  return { hole: jointOf(holes!), count: holes!.centres.length, length: plate };
+}
+
 /** Half the play of screws in the nut's holes, and in the carriage's where they are known. */
 function halfPlay({ holes, carriage }: NutDesign): number {
   const { screwDiameter } = holes!;
-  const theirs = carriage.holes ? Math.max(0, carriage.holes.diameter.likely - screwDiameter) : 0;
-  return (Math.max(0, holes!.diameter.likely - screwDiameter) + theirs) / 2;
+  const theirs = carriage.holes ? carriage.holes.diameter.likely - screwDiameter : 0;
+  return ((isHeld(holes!) ? 0 : holes!.diameter.likely - screwDiameter) + theirs) / 2;
 }
 
-/** Distance by which the worst hole misses, at the best turn of the nut against its carriage. */
-function mismatch(own: HolePattern, theirs: HolePattern): Measured {
-  const [x0, y0] = own.centres[0]!;
-  const zero = Math.atan2(y0, x0);
-  const turns = theirs.centres.map(([x, y]) => Math.atan2(y, x) - zero);
-  const misses = turns.map((turn) =>
-    Math.max(...own.centres.map((centre) => nearestMiss(turned(centre, turn), theirs))),
-  );
+/** Whether the nut itself holds the screw's thread, which leaves no play. */
+function isHeld({ joint }: Holes): boolean {
+  return joint === 'insert' || joint === 'tapped';
+}
+
+/** Distance by which the worst hole misses when the nut is turned and shifted as a whole, and that shift. */
+function mismatch(own: HolePattern, theirs: HolePattern): { readonly miss: Measured; readonly shift: number } {
   const half = (theirs.spacing.most - theirs.spacing.likely + own.spacing.most - own.spacing.likely) / 2;
-  const miss = Math.min(...misses);
-  return { least: Math.max(0, miss - half), likely: miss, most: miss + half };
-}
-
-function turned([x, y]: readonly [number, number], turn: number): [number, number] {
-  return [x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn)];
-}
-
-function nearestMiss([x, y]: readonly [number, number], theirs: HolePattern): number {
-  return Math.min(...theirs.centres.map(([u, v]) => Math.hypot(u - x, v - y)));
+  const { miss, shift } = fitPatterns(own.centres, theirs.centres);
+  return { miss: { least: Math.max(0, miss - half), likely: miss, most: miss + half }, shift };
 }
 
 /** Heads that meet the body, or holes that do. */
@@ -203,9 +211,9 @@ export const mountSeat: NutCheck = {
 /** How far the nut can move sideways before its screws are tightened; negative where not all of them go in at once. */
 export function radialFloat(design: NutDesign): Measured | undefined {
   const { holes, carriage } = design;
-  if (!holes || holes.screwDiameter === 0 || holes.joint === 'insert') return undefined;
+  if (!holes || holes.screwDiameter === 0 || isHeld(holes)) return undefined;
   const inHoles = carriage.holes
-    ? shifted(scaled(mismatch(holes, carriage.holes), -1), halfPlay(design))
+    ? shifted(scaled(mismatch(holes, carriage.holes).miss, -1), halfPlay(design))
     : scaled(shifted(holes.diameter, -holes.screwDiameter), 0.5);
   const inBore = carriage.bore ? scaled(shifted(carriage.bore, -widest(design)), 0.5) : undefined;
   return inBore ? smallest(inHoles, inBore) : inHoles;

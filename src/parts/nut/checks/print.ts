@@ -1,4 +1,4 @@
-import { type Check, soft, told, valued } from '../../../fit/check.js';
+import { type Check, soft, valued } from '../../../fit/check.js';
 import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
 import { flankOverhangStep, largestLayer } from '../../../mechanics/print/flank-overhang.js';
 import { layersPerPitch, threadDepthInLines } from '../../../mechanics/print/resolution.js';
@@ -81,24 +81,4 @@ export const threadLeadIn: NutCheck = {
   moves: 'lead_in',
   run: ({ finished }) =>
     valued(exactly(finished.leadIn), `${plain(finished.leadIn)} mm at 45° at both ends of the bore`),
-};
-
-/** Sizes must be corrected once, not twice. */
-export const shrinkAppliedOnce: NutCheck = {
-  ...print,
-  id: 'shrink-applied-once',
-  title: 'Shrink and hole offset are applied once',
-  unit: '',
-  moves: 'printer.compensation',
-  run: ({ printer }) => {
-    const { shrink, holes } = printer.compensation;
-    if (!printer.compensationKnown) {
-      return told(
-        'caution',
-        'this file is already compensated: set the slicer to scale for neither shrink nor holes, then say so with printer.compensation: file',
-      );
-    }
-    const who = { file: 'this file', slicer: 'the slicer', none: 'nobody' };
-    return told('pass', `shrink is taken out by ${who[shrink]}, hole offset by ${who[holes]}`);
-  },
 };

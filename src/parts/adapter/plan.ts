@@ -1,0 +1,199 @@
+import { clipped, type HalfPlane, insideBy, sidesOf } from '../../solid/convex.js';
+import { hullOutline } from '../../solid/hull-outline.js';
+import { circleOutline, type Outline, polygonArea, rectangleOutline, sidesFor } from '../../solid/outline.js';
+import { polar, turned } from '../common/hole-pattern.js';
+import type { JointHole, Pocket } from '../common/joints.js';
+import { insideRounded, insideSimple } from '../common/polygon-distance.js';
+import type { PrintSizes } from '../common/print-sizes.js';
+import type { Disc } from './turn-terms.js';
+
+export type Point = readonly [number, number];
+
+/** The plate seen along the axis before flats and cut-outs, finished sizes. */
+export type OutlinePlan =
+  | { readonly shape: 'round'; readonly diameter: number; readonly center: Point }
+  | {
+      readonly shape: 'rectangular';
+      readonly size: readonly [number, number];
+      readonly corner: number;
+      readonly center: Point;
+    }
+  | { readonly shape: 'hull'; readonly discs: readonly Disc[] }
+  | { readonly shape: 'polygon'; readonly corners: Outline };
+
+/** A straight cut across the plate. */
+export interface Flat {
+  readonly angle: number;
+  readonly distance: number;
+}
+
+/** Room cut out for a neighbour on the machine. */
+export interface Cutout {
+  readonly at: Point;
+  readonly turn: number;
+  readonly diameter?: number;
+  readonly size?: readonly [number, number];
+}
+
+/** A round sink or a raised ring around the axis of nut or carriage. */
+export interface Step {
+  readonly diameter: number;
+  readonly depth: number;
+  readonly center: Point;
+}
+export interface Rim {
+  readonly outer: number;
+  readonly inner: number;
+  readonly height: number;
+  readonly center: Point;
+}
+
+/** A raised bar beside a floating nut. */
+export interface Key {
+  readonly center: Point;
+  readonly size: readonly [number, number];
+  readonly turn: number;
+  readonly height: number;
+}
+
+/** The holes of one pattern, all alike. Heights from the carriage's face. */
+export interface PatternHoles {
+  readonly centres: readonly Point[];
+  readonly hole: JointHole;
+  /** face of the pocket, or of the mouth of an insert or thread: `low` is the carriage's */
+  readonly opens: 'low' | 'high';
+  readonly from: number;
+  readonly to: number;
+  readonly pocket?: Pocket;
+  /** depth from the mouth where the hole does not go through */
+  readonly blind?: number;
+}
+
+/** A pocket in the middle that holds a second nut. */
+export interface CatchPocket {
+  readonly shape: 'hexagon' | 'square';
+  readonly acrossFlats: number;
+  readonly depth: number;
+  readonly turn: number;
+}
+
+/** Everything that is drawn, finished sizes; the carriage's face is z = 0, the outer face z = thickness. */
+export interface PlateSizes {
+  readonly outline: OutlinePlan;
+  readonly flats: readonly Flat[];
+  readonly cutouts: readonly Cutout[];
+  readonly thickness: number;
+  readonly relief: number;
+  readonly bore: number;
+  readonly outerStep?: Step;
+  readonly innerStep?: Step;
+  readonly rim?: Rim;
+  readonly keys: readonly Key[];
+  readonly catchPocket?: CatchPocket;
+  readonly nutHoles?: PatternHoles;
+  readonly carriageHoles: PatternHoles;
+}
+
+/** Fine enough for a distance that a limit hangs on, mm. */
+const FINE = 1e-3;
+const TRUE_SIZE: Pick<PrintSizes, 'outside' | 'across'> = { outside: (size) => size, across: (size) => size };
+
+/** The outline as it is drawn, flats cut. A drawn outside follows its arcs to within the chord error, inscribed. */
+export function plateOutline(
+  { outline, flats }: Pick<PlateSizes, 'outline' | 'flats'>,
+  { outside, across }: Pick<PrintSizes, 'outside' | 'across'> = TRUE_SIZE,
+  chordError = FINE,
+): Outline {
+  const sides = flats.map(({ angle, distance }): HalfPlane => [...polar(1, angle), outside(2 * distance) / 2]);
+  return sides.reduce<Outline>(clipped, drawn(outline, { outside, across }, chordError));
+}
+
+function drawn(
+  plan: OutlinePlan,
+  { outside, across }: Pick<PrintSizes, 'outside' | 'across'>,
+  chordError: number,
+): Outline {
+  const moved = ([x, y]: Point): Point => [across(x), across(y)];
+  switch (plan.shape) {
+    case 'round': {
+      const radius = outside(plan.diameter) / 2;
+      return circleOutline({ radius, sides: sidesFor(radius, chordError), center: moved(plan.center) });
+    }
+    case 'rectangular': {
+      const [size, radius] = [[outside(plan.size[0]), outside(plan.size[1])] as const, across(plan.corner)];
+      const sides = radius > 0 ? sidesFor(radius, chordError) : 4;
+      return rectangleOutline({ size, radius, sides, center: moved(plan.center) });
+    }
+    case 'hull':
+      return hullOutline(
+        plan.discs.map(({ at, radius }) => {
+          const reach = outside(2 * radius) / 2;
+          return circleOutline({ radius: reach, sides: sidesFor(reach, chordError), center: moved(at) });
+        }),
+      );
+    case 'polygon':
+      return plan.corners.map(moved);
+  }
+}
+
+/** Whether the outline has no corner that points inwards. */
+export function isConvex(outline: Outline): boolean {
+  return outline.every((point) => insideBy(outline, point) > -1e-6);
+}
+
+/** A cut-out as it is drawn, circumscribed. */
+export function cutoutOutline(
+  { at, turn, diameter, size }: Cutout,
+  { inside, across }: Pick<PrintSizes, 'inside' | 'across'> = { inside: (own) => own, across: (own) => own },
+  chordError = FINE,
+): Outline {
+  const center: Point = [across(at[0]), across(at[1])];
+  if (diameter !== undefined) {
+    const radius = inside(diameter) / 2;
+    return circleOutline({ radius, sides: sidesFor(radius, chordError), circumscribed: true, center });
+  }
+  const corners = rectangleOutline({ size: [inside(size![0]), inside(size![1])] });
+  return corners.map((corner) => {
+    const [x, y] = turned(corner, turn);
+    return [center[0] + x, center[1] + y];
+  });
+}
+
+/** Distance of a point to a cut-out; negative inside it. */
+export function toCutout(cutout: Cutout, [x, y]: Point): number {
+  const [dx, dy] = [x - cutout.at[0], y - cutout.at[1]];
+  if (cutout.diameter !== undefined) return Math.hypot(dx, dy) - cutout.diameter / 2;
+  return -insideRounded(cutout.size!, 0, turned([dx, dy], -cutout.turn));
+}
+
+/** Distance of a point to the edge of the plate, flats included, cut-outs not; negative outside. */
+export function insideEdge({ outline, flats }: Pick<PlateSizes, 'outline' | 'flats'>): (point: Point) => number {
+  const shape = insidePlan(outline);
+  const sides = flats.map(({ angle, distance }): HalfPlane => [...polar(1, angle), distance]);
+  return (point) => Math.min(shape(point), ...sides.map(([a, b, c]) => c - a * point[0] - b * point[1]));
+}
+
+function insidePlan(plan: OutlinePlan): (point: Point) => number {
+  switch (plan.shape) {
+    case 'round':
+      return ([x, y]) => plan.diameter / 2 - Math.hypot(x - plan.center[0], y - plan.center[1]);
+    case 'rectangular':
+      return ([x, y]) => insideRounded(plan.size, plan.corner, [x - plan.center[0], y - plan.center[1]]);
+    case 'polygon':
+      return (point) => insideSimple(plan.corners, point);
+    case 'hull': {
+      const sides = sidesOf(drawn(plan, TRUE_SIZE, FINE));
+      return ([x, y]) => {
+        let inside = Infinity;
+        for (const [a, b, c] of sides) inside = Math.min(inside, c - a * x - b * y);
+        return inside;
+      };
+    }
+  }
+}
+
+/** Area of the part of a polygon inside a convex one [mm²]; the polygon itself need not be convex. */
+export function commonArea(outline: Outline, convex: Outline): number {
+  const left = sidesOf(convex).reduce((rest, side) => (rest.length === 0 ? rest : clipped(rest, side)), outline);
+  return left.length === 0 ? 0 : Math.max(0, polygonArea(left));
+}

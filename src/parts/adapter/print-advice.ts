@@ -1,0 +1,44 @@
+import { boreOf, pocketRadius } from '../common/joints.js';
+import type { PrintAdvice } from '../part-kind.js';
+import type { PatternHoles, PlateSizes } from './plan.js';
+import { catchRadius } from './walls.js';
+
+/** A pocket's ceiling that hangs further than this over its hole wants support, mm. @source common-practice */
+export const LEDGE = { pass: 2.5, fail: 5 };
+
+/** The face that lies on the bed: whatever stands out of the plate points up, else the deeper ledge does. */
+export function bedFace(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>): 'carriage' | 'outside' {
+  if (plate.keys.length > 0) return 'carriage';
+  if (plate.rim) return 'outside';
+  return hanging(plate, 'outside') < hanging(plate, 'carriage') ? 'outside' : 'carriage';
+}
+
+/** How far ceilings of pockets and steps that open to the bed hang over the openings below them, mm. */
+export function hanging(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>, bed: 'carriage' | 'outside'): number {
+  const { outerStep, innerStep, catchPocket, bore } = plate;
+  const step = bed === 'outside' ? outerStep : innerStep;
+  const caught = bed === 'outside' && catchPocket ? catchRadius(catchPocket) - bore / 2 : 0;
+  const pockets = [plate.nutHoles, plate.carriageHoles].map((holes) => (holes ? ledgeOf(holes, bed) : 0));
+  return Math.max(step ? (step.diameter - bore) / 2 : 0, caught, ...pockets);
+}
+
+function ledgeOf({ pocket, opens, hole }: PatternHoles, bed: 'carriage' | 'outside'): number {
+  const down = (opens === 'high') === (bed === 'outside');
+  return pocket && down ? pocketRadius(pocket) - boreOf(hole) / 2 : 0;
+}
+
+/** The same in words for the report. */
+export function adapterAdvice(plate: PlateSizes): PrintAdvice {
+  const bed = bedFace(plate);
+  const ledge = hanging(plate, bed);
+  const turn =
+    bed === 'outside'
+      ? 'carriage face up, outer face on the bed (turn the file over)'
+      : 'outer face up, carriage face on the bed';
+  const why = plate.rim
+    ? 'the rim then points up'
+    : plate.keys.length > 0
+      ? 'the keys then point up'
+      : 'the larger pockets then open upwards';
+  return { face_up: turn, why, support: ledge > LEDGE.pass ? 'needed' : 'none' };
+}

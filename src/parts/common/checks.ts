@@ -1,0 +1,47 @@
+import { type Check, hard, notJudged, told, valued } from '../../fit/check.js';
+import type { Material } from '../../presets/material.js';
+import type { Printer } from '../../presets/printer.js';
+import type { DutySheet } from '../../sheet/sections/duty.js';
+import { plain } from '../../units/format.js';
+import { exactly } from '../../units/measured.js';
+
+/** A warm part softens. */
+export const heat: Check<{ readonly duty: DutySheet; readonly material: Material }> = {
+  id: 'heat',
+  group: 'body',
+  title: 'Reserve of temperature before the material softens',
+  unit: '°C',
+  source: 'common practice',
+  limits: hard({ min: 20 }),
+  moves: 'duty.temperature, material',
+  run: ({ duty, material }) => {
+    if (duty.temperature === undefined) return notJudged('duty.temperature');
+    const reserve = material.softening - duty.temperature;
+    const cure = reserve < 20 ? '; use a material that softens later, or keep the heat away' : '';
+    return valued(
+      exactly(reserve),
+      `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(duty.temperature, 0)} °C around it${cure}`,
+    );
+  },
+};
+
+/** Sizes must be corrected once, not twice. */
+export const shrinkAppliedOnce: Check<{ readonly printer: Printer }> = {
+  id: 'shrink-applied-once',
+  group: 'print',
+  source: 'common practice',
+  title: 'Shrink and hole offset are applied once',
+  unit: '',
+  moves: 'printer.compensation',
+  run: ({ printer }) => {
+    const { shrink, holes } = printer.compensation;
+    if (!printer.compensationKnown) {
+      return told(
+        'caution',
+        'this file is already compensated: set the slicer to scale for neither shrink nor holes, then say so with printer.compensation: file',
+      );
+    }
+    const who = { file: 'this file', slicer: 'the slicer', none: 'nobody' };
+    return told('pass', `shrink is taken out by ${who[shrink]}, hole offset by ${who[holes]}`);
+  },
+};

@@ -1,3 +1,4 @@
+import { cosd, sind } from './angles.js';
 import type { Outline } from './outline.js';
 
 /** Points nearer than this are one point, mm. */
@@ -45,13 +46,38 @@ export function common(a: Outline, b: Outline): Outline {
  * Least distance of a point to the sides of a convex outline [mm]; negative outside.
  * @example insideBy([[0, 0], [4, 0], [4, 2], [0, 2]], [1, 1]) // 1
  */
-export function insideBy(outline: Outline, [x, y]: readonly [number, number]): number {
-  return Math.min(...sidesOf(outline).map(([a, b, c]) => c - (a * x + b * y)));
+export function insideBy(outline: Outline, point: readonly [number, number]): number {
+  return insideSides(sidesOf(outline), point);
+}
+
+/** The same for sides already worked out, where many points are asked about. */
+export function insideSides(sides: readonly HalfPlane[], [x, y]: readonly [number, number]): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const side of sides) {
+    const room = side[2] - (side[0] * x + side[1] * y);
+    if (room < least) least = room;
+  }
+  return least;
 }
 
 /** Least distance by which one convex outline lies inside another [mm]; negative where it sticks out. */
 export function rimAround(inner: Outline, outer: Outline): number {
-  return Math.min(...inner.map((point) => insideBy(outer, point)));
+  const sides = sidesOf(outer);
+  return Math.min(...inner.map((point) => insideSides(sides, point)));
+}
+
+/**
+ * Distance from the origin to a convex outline around it, along an angle from +X in degrees [mm].
+ * @example reachOf([[1, 1], [-1, 1], [-1, -1], [1, -1]], 90) // 1
+ */
+export function reachOf(outline: Outline, angle: number): number {
+  const [c, s] = [cosd(angle), sind(angle)];
+  let reach = Number.POSITIVE_INFINITY;
+  for (const side of sidesOf(outline)) {
+    const towards = side[0] * c + side[1] * s;
+    if (towards > TOGETHER) reach = Math.min(reach, side[2] / towards);
+  }
+  return reach;
 }
 
 /** Least and largest x and y of an outline [mm]. */

@@ -1,0 +1,212 @@
+import { type LoftLevel, loftConvex, movedSides } from '../../solid/convex-loft.js';
+import { hexagonOutline, type Outline, polygonArea } from '../../solid/outline.js';
+import type { Shape } from '../../solid/recipe.js';
+import type { Clamp } from './clamp.js';
+import { OVERSHOOT } from './cut.js';
+import { commonArea } from './section-volume.js';
+import type { SetScrewPocket } from './set-screw-pocket.js';
+import { alongX, alongY, halfWidthAt, roofedOutline } from './side-hole.js';
+
+/** A bore: a convex outline that changes its size along the axis, and a keyway beside it. */
+export interface BoreCut {
+  readonly outline: Outline;
+  readonly levels: readonly LoftLevel[];
+  readonly keyway?: Outline;
+  readonly keywayEnds?: readonly [from: number, to: number];
+  /** between these heights the bore counts; beyond, another one does */
+  readonly ends: readonly [from: number, to: number];
+}
+
+/** A round standing body with what is cut into it from its sides and its ends: hubs and sleeves. As drawn. */
+export interface Carved {
+  readonly outline: Outline;
+  /** of the outside, its chamfers included */
+  readonly levels: readonly LoftLevel[];
+  readonly bores: readonly BoreCut[];
+  readonly slit?: { readonly width: number; readonly from: number; readonly to: number };
+  readonly clamps: readonly Clamp[];
+  readonly setScrew?: SetScrewPocket;
+  /** a notch on the outside that shows how deep a shaft goes */
+  readonly marks: readonly { readonly outline: Outline; readonly from: number; readonly to: number }[];
+}
+
+const FAR = 200;
+
+/** The body before it is carved, and its cutters. */
+export function carvedShapes(carved: Carved): { readonly base: Shape; readonly cutters: Shape[] } {
+  const reach = outerReach(carved) + OVERSHOOT;
+  const bores = carved.bores.flatMap(({ outline, levels, keyway, keywayEnds }): Shape[] => [
+    { kind: 'mesh', mesh: loftConvex(outline, levels) },
+    ...(keyway
+      ? [{ kind: 'prism' as const, outlines: [keyway] as const, from: keywayEnds![0], to: keywayEnds![1] }]
+      : []),
+  ]);
+  const marks = carved.marks.map(({ outline, from, to }): Shape => ({ kind: 'prism', outlines: [outline], from, to }));
+  return {
+    base: { kind: 'mesh', mesh: loftConvex(carved.outline, carved.levels) },
+    cutters: [
+      ...bores,
+      ...slitShapes(carved, reach),
+      ...carved.clamps.flatMap((clamp) => clamp.heights.flatMap((height) => clampShapes(clamp, height, reach))),
+      ...(carved.setScrew ? setScrewShapes(carved.setScrew, reach) : []),
+      ...marks,
+    ],
+  };
+}
+
+function outerReach({ outline, levels }: Carved): number {
+  const most = Math.max(...levels.map(([, offset]) => offset));
+  return Math.max(...outline.map(([x, y]) => Math.hypot(x, y))) + most;
+}
+
+function slitShapes({ slit, levels }: Carved, reach: number): Shape[] {
+  if (!slit) return [];
+  const [bottom, top] = [levels[0]![0], levels.at(-1)![0]];
+  return [
+    {
+      kind: 'prism',
+      outlines: [box([0, reach], [-slit.width / 2, slit.width / 2])],
+      from: slit.from <= bottom ? bottom - OVERSHOOT : slit.from,
+      to: slit.to >= top ? top + OVERSHOOT : slit.to,
+    },
+  ];
+}
+
+/** The hole between the seats a little past them, so that no two cutters end on one plane. */
+function clampShapes(clamp: Clamp, height: number, reach: number): Shape[] {
+  const at = [clamp.offset, height] as const;
+  return [
+    alongY(roofedOutline(clamp.hole / 2), at, -clamp.headSeat - OVERSHOOT / 2, clamp.nutSeat + OVERSHOOT / 2),
+    alongY(roofedOutline(clamp.head / 2), at, -reach, -clamp.headSeat),
+    alongY(hexagonOutline({ acrossFlats: clamp.nut }), at, clamp.nutSeat, reach),
+  ];
+}
+
+function setScrewShapes({ height, hole, slot, bore }: SetScrewPocket, reach: number): Shape[] {
+  const passage = alongX(roofedOutline(hole / 2), [0, height], -reach, 0);
+  if (bore) return [passage, alongX(roofedOutline(bore.diameter / 2), [0, height], -reach, -bore.inner)];
+  const plan = box([-slot!.inner - slot!.thickness, -slot!.inner], [-slot!.width / 2, slot!.width / 2]);
+  return [passage, { kind: 'prism', outlines: [plan], from: -OVERSHOOT, to: height + slot!.top }];
+}
+
+function box([x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]): Outline {
+  return [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ];
+}
+
+/** How far the sides of a loft are moved at a height [mm]. */
+export function offsetAtHeight(levels: readonly LoftLevel[], z: number): number {
+  for (let i = 1; i < levels.length; i++) {
+    const [[below, from], [above, to]] = [levels[i - 1]!, levels[i]!];
+    if (z <= above) return from + ((to - from) * (z - below)) / (above - below);
+  }
+  return levels.at(-1)![1];
+}
+
+/** A loft's outline at a height. */
+export function outlineAt(outline: Outline, levels: readonly LoftLevel[], z: number): Outline {
+  return movedSides(outline, offsetAtHeight(levels, z));
+}
+
+/**
+ * Area of a section of the carved body by its height, by the drawn polygons alone. Pieces that are cut twice are counted
+ * once: bore and keyway, slit and bore, slit and screw holes, set screw and bore. Other cutters keep apart.
+ */
+export function carvedArea(carved: Carved): (z: number) => number {
+  const { slit, setScrew, bores, marks } = carved;
+  const slitBox = slit && box([0, FAR], [-slit.width / 2, slit.width / 2]);
+  const clamps = carved.clamps.map(clampPlans);
+  const setPlans = setScrew && setScrewPlans(setScrew);
+  return (z) => {
+    const disc = outlineAt(carved.outline, carved.levels, z);
+    const bore = bores.find(({ ends }) => z >= ends[0] && z <= ends[1]);
+    const round = bore && outlineAt(bore.outline, bore.levels, z);
+    const key = bore?.keyway && z > bore.keywayEnds![0] && z < bore.keywayEnds![1] ? bore.keyway : undefined;
+    const inBore = (plan: Outline) =>
+      (round ? commonArea(round, plan) : 0) + (key ? commonArea(key, plan) - commonArea(round!, key, plan) : 0);
+    const beside = (plan: Outline) => commonArea(disc, plan) - inBore(plan);
+    const keyed = key ? polygonArea(key) - commonArea(round!, key) : 0;
+    const slitPlan = slit && z > slit.from && z < slit.to ? slitBox : undefined;
+    let area = polygonArea(disc) - (round ? polygonArea(round) : 0) - keyed;
+    if (slitPlan) area -= beside(slitPlan);
+    for (const plan of clamps.flatMap((plans) => plans(z)))
+      area -= commonArea(disc, plan) - (slitPlan ? commonArea(slitPlan, plan) : 0);
+    for (const plan of setPlans?.(z) ?? []) area -= beside(plan);
+    for (const { outline, from, to } of marks) if (z > from && z < to) area -= commonArea(disc, outline);
+    return area;
+  };
+}
+
+type Plans = (z: number) => Outline[];
+
+/** What clamp screws take at a height: head pocket, hole and nut pocket side by side. */
+function clampPlans({ heights, offset, hole, head, headSeat, nut, nutSeat }: Clamp): Plans {
+  const pieces = [
+    [roofedOutline(head / 2), -FAR, -headSeat],
+    [roofedOutline(hole / 2), -headSeat, nutSeat],
+    [hexagonOutline({ acrossFlats: nut }), nutSeat, FAR],
+  ] as const;
+  return (z) =>
+    heights.flatMap((height) =>
+      pieces.flatMap(([outline, from, to]) => {
+        const half = halfWidthAt(outline, z - height);
+        return half > 0 ? [box([offset - half, offset + half], [from, to])] : [];
+      }),
+    );
+}
+
+/** What a set screw takes at a height: disjoint pieces from the axis outwards. */
+function setScrewPlans({ height, hole, slot, bore }: SetScrewPocket): Plans {
+  const passage = roofedOutline(hole / 2);
+  const insert = bore && roofedOutline(bore.diameter / 2);
+  const strip = (from: number, to: number, half: number): Outline[] =>
+    half > 0 ? [box([-to, -from], [-half, half])] : [];
+  return (z) => {
+    const half = halfWidthAt(passage, z - height);
+    if (bore) {
+      const wide = Math.max(half, halfWidthAt(insert!, z - height));
+      return [...strip(0, bore.inner, half), ...strip(bore.inner, FAR, wide)];
+    }
+    const { inner, thickness, width, top } = slot!;
+    return [
+      ...strip(0, inner, half),
+      ...strip(inner, inner + thickness, z < height + top ? width / 2 : half),
+      ...strip(inner + thickness, FAR, half),
+    ];
+  };
+}
+
+/** Heights at which the law of the section changes. */
+export function carvedBreaks({ levels, bores, slit, clamps, setScrew, marks }: Carved): number[] {
+  const [bottom, top] = [levels[0]![0], levels.at(-1)![0]];
+  const about = (outline: Outline, height: number) => outline.map(([, up]) => height + up);
+  const ups = clamps.flatMap((clamp) =>
+    clamp.heights.flatMap((height) =>
+      [
+        roofedOutline(clamp.head / 2),
+        roofedOutline(clamp.hole / 2),
+        hexagonOutline({ acrossFlats: clamp.nut }),
+      ].flatMap((outline) => about(outline, height)),
+    ),
+  );
+  const set = setScrew
+    ? [
+        ...about(roofedOutline(setScrew.hole / 2), setScrew.height),
+        ...(setScrew.bore ? about(roofedOutline(setScrew.bore.diameter / 2), setScrew.height) : []),
+        ...(setScrew.slot ? [setScrew.height + setScrew.slot.top] : []),
+      ]
+    : [];
+  const all = [
+    ...levels.map(([z]) => z),
+    ...bores.flatMap((bore) => [...bore.levels.map(([z]) => z), ...bore.ends, ...(bore.keywayEnds ?? [])]),
+    ...(slit ? [slit.from, slit.to] : []),
+    ...ups,
+    ...set,
+    ...marks.flatMap(({ from, to }) => [from, to]),
+  ];
+  return all.filter((z) => z >= bottom && z <= top);
+}

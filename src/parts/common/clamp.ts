@@ -1,0 +1,132 @@
+import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
+import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
+import { hexNut } from '../../standards/fasteners/nuts.js';
+import type { FastenerSize } from '../../standards/fasteners/sizes.js';
+import type { PrintSizes } from './print-sizes.js';
+import { LEAST_WALL } from './walls.js';
+
+/** Heads and screw ends stay this far inside the outline, mm. */
+const INSIDE_OUTLINE = 0.3;
+/** Room around a head and across the flats of a nut, on the diameter, mm. @source common-practice */
+const HEAD_ROOM = 0.5;
+const NUT_ROOM = 0.2;
+/** Least plastic between a seat and the slit, mm. */
+const LEAST_SEAT = 2;
+
+/** Width of a clamp's slit: three lines of the usual nozzle close, and a layer bridges it, mm. @source common-practice */
+export const SLIT_WIDTH = 1.5;
+
+/** A clamp across a slit on +X: the screw lies along Y beside the bore. Sizes of one kind: finished or printed. */
+export interface Clamp {
+  readonly screw: FastenerSize;
+  /** x of the screws */
+  readonly offset: number;
+  /** heights of the screws */
+  readonly heights: readonly number[];
+  readonly hole: number;
+  readonly head: number;
+  /** −y of the head's seat, y of the nut's */
+  readonly headSeat: number;
+  readonly nutSeat: number;
+  /** nut pocket across flats */
+  readonly nut: number;
+  /** under the head, usual length */
+  readonly screwLength: number;
+}
+
+/** Where a clamp is to be fitted. */
+export interface ClampPlace {
+  /** radius of the hub's outline */
+  readonly radius: number;
+  /** reach of the bore towards the slit */
+  readonly bore: number;
+  readonly slit: number;
+}
+
+/**
+ * Fits clamp screws beside a bore so that nothing stands out of the outline.
+ * @returns the clamp without its heights, or undefined where the outline is too small
+ */
+export function fitClamp(place: ClampPlace, screw: FastenerSize): Omit<Clamp, 'heights'> | undefined {
+  const { headDiameter, headDiameterKnurled, headHeight, lengths } = socketCapScrew(screw);
+  const nut = hexNut(screw);
+  const hole = clearanceHole(screw, 'medium');
+  const offset = place.bore + LEAST_WALL + 0.1 + hole / 2;
+  const within = (x: number) => {
+    const room = (place.radius - INSIDE_OUTLINE) ** 2 - x ** 2;
+    return room > 0 ? Math.sqrt(room) : 0;
+  };
+  const pocket = headDiameterKnurled + HEAD_ROOM;
+  const least = place.slit / 2 + LEAST_SEAT;
+  const walled = (reach: number) => {
+    const room = place.radius ** 2 - (reach + LEAST_WALL + 0.05) ** 2;
+    return room > 0 ? Math.sqrt(room) : 0;
+  };
+  const headMost = Math.min(within(offset + headDiameterKnurled / 2) - headHeight, walled(offset + pocket / 2));
+  const flats = nut.acrossFlats + NUT_ROOM;
+  const nutMost = Math.min(within(offset + flats / Math.sqrt(3)) - nut.height, walled(offset + flats / Math.sqrt(3)));
+  if (headMost < least || nutMost < least || headDiameter <= 0) return undefined;
+  const endMost = within(offset + hole / 2);
+  for (const screwLength of lengths) {
+    const headSeat = Math.max(least, Math.min(headMost, screwLength - endMost));
+    const end = screwLength - headSeat;
+    const nutSeat = Math.min(nutMost, end - nut.height);
+    if (end <= endMost + 1e-9 && nutSeat >= least - 1e-9) {
+      return {
+        screw,
+        offset,
+        hole,
+        head: pocket,
+        headSeat: tenth(headSeat),
+        nutSeat: tenth(nutSeat),
+        nut: flats,
+        screwLength,
+      };
+    }
+  }
+  return undefined;
+}
+
+/** Down to a tenth, so that nothing grows past what was found to fit; never below the least seat by more than that. */
+function tenth(size: number): number {
+  return Math.floor(size * 20 + 1e-6) / 20;
+}
+
+/** The least radius of an outline that holds such a clamp, in half millimetres; Infinity where none up to 100 mm does. */
+export function leastClampRadius(bore: number, screw: FastenerSize): number {
+  for (let radius = Math.ceil(2 * bore) / 2 + 1; radius <= 100; radius += 0.5) {
+    if (fitClamp({ radius, bore, slit: SLIT_WIDTH }, screw)) return radius;
+  }
+  return Infinity;
+}
+
+/** Half the room that a screw's pockets take along the axis of the hub. */
+export function clampHalfHeight(screw: FastenerSize): number {
+  return (socketCapScrew(screw).headDiameterKnurled + HEAD_ROOM) / 2;
+}
+
+/** Heights of clamp screws from an end, walls between their pockets, and how much of the hub they take. */
+export function clampHeights(
+  screw: FastenerSize,
+  count: number,
+): { readonly heights: number[]; readonly length: number } {
+  const half = clampHalfHeight(screw);
+  const pitch = 2 * half + LEAST_WALL + 0.1;
+  const first = half + LEAST_WALL + 0.3;
+  const heights = Array.from({ length: count }, (_, i) => first + i * pitch);
+  return { heights, length: first + (count - 1) * pitch + first - 0.3 };
+}
+
+/** The clamp as it must stand in the file. */
+export function printedClamp(clamp: Clamp, sizes: PrintSizes): Clamp {
+  return {
+    ...clamp,
+    offset: sizes.across(clamp.offset),
+    heights: clamp.heights.map(sizes.along),
+    hole: sizes.inside(clamp.hole),
+    head: sizes.inside(clamp.head),
+    headSeat: sizes.across(clamp.headSeat),
+    nutSeat: sizes.across(clamp.nutSeat),
+    nut: sizes.inside(clamp.nut),
+  };
+}

@@ -1,0 +1,48 @@
+import { clipped, type HalfPlane } from '../../solid/convex.js';
+import { type Outline, rectangleOutline } from '../../solid/outline.js';
+import type { Shape } from '../../solid/recipe.js';
+
+/** Sides of a lying hole; a flat stands at every 15°, so at 45° too. */
+const SIDES = 24;
+
+/**
+ * A lying hole that prints without support: round below, sides closing at 45° to a flat roof that touches the circle.
+ * @returns [sideways, up] about the hole's centre, convex, counter-clockwise [mm]
+ */
+export function roofedOutline(radius: number): Outline {
+  const planes = Array.from({ length: SIDES }, (_, i): HalfPlane => {
+    const angle = (2 * Math.PI * i) / SIDES;
+    return [Math.cos(angle), Math.sin(angle), radius];
+  }).filter(([, up]) => up < Math.SQRT1_2 + 1e-6);
+  const square = rectangleOutline({ size: [4 * radius, 4 * radius] });
+  return [...planes, [0, 1, radius] as const].reduce<Outline>(clipped, square);
+}
+
+/** Half the width of a lying hole at a height over its centre; the outline is symmetric [mm]. */
+export function halfWidthAt(outline: Outline, up: number): number {
+  let widest = 0;
+  for (let i = 0; i < outline.length; i++) {
+    const [[x0, y0], [x1, y1]] = [outline[i]!, outline[(i + 1) % outline.length]!];
+    if (y0 === y1 || (up - y0) * (up - y1) > 0) continue;
+    widest = Math.max(widest, x0 + ((up - y0) / (y1 - y0)) * (x1 - x0));
+  }
+  return widest;
+}
+
+/**
+ * A lying prism: `outline` [x, z] about its centre, along Y from one place to another.
+ * @param at  x and z of the centre [mm]
+ */
+export function alongY(outline: Outline, at: readonly [number, number], from: number, to: number): Shape {
+  const laid = outline.map(([x, z]): [number, number] => [-(z + at[1]), -(x + at[0])]).reverse();
+  return { kind: 'moved', tilt: 90, turn: 90, shape: { kind: 'prism', outlines: [laid], from, to } };
+}
+
+/**
+ * A lying prism: `outline` [y, z] about its centre, along X from one place to another.
+ * @param at  y and z of the centre [mm]
+ */
+export function alongX(outline: Outline, at: readonly [number, number], from: number, to: number): Shape {
+  const laid = outline.map(([y, z]): [number, number] => [-(z + at[1]), y + at[0]]);
+  return { kind: 'moved', tilt: 90, shape: { kind: 'prism', outlines: [laid], from, to } };
+}

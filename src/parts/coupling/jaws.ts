@@ -1,0 +1,164 @@
+import { cosd, sind } from '../../solid/angles.js';
+import { type LoftLevel, loftConvex } from '../../solid/convex-loft.js';
+import { circleOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
+import type { Shape } from '../../solid/recipe.js';
+import { outlineAt } from '../common/carved.js';
+import { OVERSHOOT } from '../common/cut.js';
+import { commonArea } from '../common/section-volume.js';
+
+/**
+ * The jaws of one hub. Lobes of the insert stand between them, twice as many as a hub has jaws; each flank runs beside
+ * the middle line of its lobe, `halfSlot` away from it. Sizes of one kind: finished or printed.
+ */
+export interface JawPlan {
+  readonly count: number;
+  readonly height: number;
+  /** radius of the outline */
+  readonly outer: number;
+  /** radius of the room inside the jaws */
+  readonly inner: number;
+  readonly halfSlot: number;
+  /** how much a curved flank stands back in its middle against its ends; 0 where straight */
+  readonly hollow: number;
+  /** degrees */
+  readonly draft: number;
+  readonly fillet: number;
+  readonly bevel: number;
+  /** how much deeper the room inside the jaws is than the floor between them */
+  readonly recess: number;
+}
+
+/** Steps of a curved flank. */
+const FLANK_STEPS = 8;
+
+/** Half the angle between two neighbouring lobes, degrees: a jaw spans it to either side. */
+export function halfPitch(jaws: number): number {
+  return 90 / jaws;
+}
+
+/** A parabola about its middle, carried on straight beyond its half-length: convex everywhere. */
+export function bulge(depth: number, from: number): number {
+  const far = Math.abs(from);
+  return depth * (far <= 1 ? far ** 2 : 2 * far - 1);
+}
+
+/** Distance of a flank from its lobe's middle line at a distance along it: a curved one is widest in its middle. */
+export function flankOffset({ halfSlot, hollow, inner, outer }: JawPlan, along: number): number {
+  return halfSlot - bulge(hollow, (along - (inner + outer) / 2) / ((outer - inner) / 2));
+}
+
+/** Width of a jaw across its middle line at a distance from the axis [mm]; 0 or below where its flanks have met. */
+export function jawWidth(plan: JawPlan, radius: number): number {
+  const beta = halfPitch(plan.count);
+  return (2 * (radius * sind(beta) - flankOffset(plan, radius * cosd(beta)))) / cosd(beta);
+}
+
+/** How the sides of a gap between jaws move along the axis, from the floor at z = 0 upwards: fillet, draft, bevel. */
+export function slotLevels({ height, draft, fillet, bevel }: JawPlan): LoftLevel[] {
+  const lean = (z: number) => z * Math.tan((draft * Math.PI) / 180);
+  const levels: [number, number][] = [];
+  const steps = fillet > 0 ? 4 : 0;
+  for (let i = 0; i < steps; i++) {
+    const angle = (i * Math.PI) / (2 * steps);
+    const z = fillet * (1 - Math.cos(angle));
+    levels.push([z, lean(z) - fillet * (1 - Math.sin(angle))]);
+  }
+  levels.push([fillet, lean(fillet)]);
+  if (bevel > 0) levels.push([height - bevel, lean(height - bevel)]);
+  const top = lean(height) + bevel;
+  levels.push([height, top], [height + OVERSHOOT, top + (bevel > 0 ? OVERSHOOT : lean(OVERSHOOT))]);
+  return levels;
+}
+
+/** Least and greatest move of a gap's sides below the tips. */
+function reachOf(plan: JawPlan): { readonly in: number; readonly out: number } {
+  const offsets = slotLevels(plan)
+    .slice(0, -1)
+    .map(([, offset]) => offset);
+  return { in: Math.max(0, -Math.min(...offsets)), out: Math.max(0, ...offsets) };
+}
+
+/**
+ * Where a gap between jaws begins along its middle: far enough out not to meet its neighbours, far enough in to open
+ * into the room inside the jaws. Undefined where there is no such place, since the jaws are too narrow inside.
+ */
+export function slotStart(plan: JawPlan): number | undefined {
+  const { count, inner, halfSlot: s } = plan;
+  const beta = halfPitch(count);
+  const { in: f, out: o } = reachOf(plan);
+  const least = o + ((s + o) * cosd(2 * beta)) / sind(beta) + 0.02;
+  const room = (inner - 0.05) ** 2 - (s - f) ** 2;
+  if (room <= 0) return undefined;
+  const most = cosd(beta) * Math.sqrt(room) - f - (s - f) * sind(beta);
+  return least < most ? (least + most) / 2 : undefined;
+}
+
+/** A gap between two jaws of a hub, its middle on +X: convex, from inside the room in the jaws to beyond the outline. */
+export function slotOutline(plan: JawPlan): Outline {
+  const start = slotStart(plan)!;
+  const beta = halfPitch(plan.count);
+  const end = (plan.outer + 3 + plan.halfSlot * sind(beta)) / cosd(beta);
+  const first = (start + flankOffset(plan, plan.inner) * sind(beta)) / cosd(beta);
+  const stations =
+    plan.hollow === 0
+      ? [first, end]
+      : [
+          first,
+          ...Array.from(
+            { length: FLANK_STEPS + 1 },
+            (_, i) => plan.inner + ((plan.outer - plan.inner) * i) / FLANK_STEPS,
+          ).filter((along) => along > first + 0.05),
+          end,
+        ];
+  const left = stations.map((along): [number, number] => {
+    const out = flankOffset(plan, along);
+    return [along * cosd(beta) - out * sind(beta), along * sind(beta) + out * cosd(beta)];
+  });
+  return [...left.map(([x, y]): [number, number] => [x, -y]), ...left.reverse()];
+}
+
+/** An outline turned about the axis. */
+export function turned(outline: Outline, degrees: number): Outline {
+  const [c, s] = [cosd(degrees), sind(degrees)];
+  return outline.map(([x, y]): [number, number] => [c * x - s * y, s * x + c * y]);
+}
+
+/** The gaps between the jaws, jaw 1 on +X. */
+export function slotOutlines(plan: JawPlan): Outline[] {
+  const slot = slotOutline(plan);
+  return Array.from({ length: plan.count }, (_, i) => turned(slot, ((2 * i + 1) * 180) / plan.count));
+}
+
+/** The room inside the jaws. */
+export function coreOutline({ inner }: JawPlan, chordError: number): Outline {
+  return circleOutline({ radius: inner, sides: sidesFor(inner, chordError), circumscribed: true });
+}
+
+/** What is cut away to leave jaws standing on a floor. */
+export function jawCutters(plan: JawPlan, floor: number, chordError: number): Shape[] {
+  const levels = slotLevels(plan).map(([z, offset]): LoftLevel => [floor + z, offset]);
+  return [
+    {
+      kind: 'prism',
+      outlines: [coreOutline(plan, chordError)],
+      from: floor - plan.recess,
+      to: floor + plan.height + OVERSHOOT,
+    },
+    ...slotOutlines(plan).map((slot): Shape => ({ kind: 'mesh', mesh: loftConvex(slot, levels) })),
+  ];
+}
+
+/** Area of the jaws' section by the height over the floor; below 0 only the room inside them is cut [mm²]. */
+export function jawArea(plan: JawPlan, chordError: number): (disc: Outline, up: number) => number {
+  const core = coreOutline(plan, chordError);
+  const levels = slotLevels(plan);
+  const slots = slotOutlines(plan);
+  return (disc, up) => {
+    const solid = polygonArea(disc) - commonArea(disc, core);
+    if (up < 0) return solid;
+    return slots.reduce((rest, slot) => {
+      const gap = outlineAt(slot, levels, up);
+      return rest - commonArea(disc, gap) + commonArea(core, gap);
+    }, solid);
+  };
+}

@@ -1,0 +1,443 @@
+import { lobeStress } from '../../mechanics/coupling/insert-stress.js';
+import type { Material } from '../../presets/material.js';
+import type { Assumptions } from '../../sheet/assumptions.js';
+import { cosd, sind } from '../../solid/angles.js';
+import type { FastenerSize } from '../../standards/fasteners/sizes.js';
+import { fault } from '../../units/faults.js';
+import { plain } from '../../units/format.js';
+import { type Bore, boreFor, boreReach, type Shaft } from '../common/bore.js';
+import { chooseClamp, leastRadiusFor } from '../common/choose-clamp.js';
+import { clampHeights, fitClamp, leastClampRadius, SLIT_WIDTH } from '../common/clamp.js';
+import { type Grip, SHAFT_FRICTION } from '../common/grip.js';
+import { fitSetScrew, leastSetScrewRadius, type SetScrewJoint, setScrewTop } from '../common/set-screw-pocket.js';
+import { LEAST_WALL } from '../common/walls.js';
+import { COUPLING_DEFAULTS as D } from './defaults.js';
+import type { Hub, HubName, Insert, Pad } from './dimensions.js';
+import type { HubPlan } from './hub-plan.js';
+import { halfPitch, type JawPlan, jawWidth, slotLevels, slotStart } from './jaws.js';
+import type { CouplingSheet } from './sheet.js';
+import type { SpiderPlan } from './spider.js';
+
+/** What a coupling is laid out for. */
+export interface Task {
+  readonly shafts: Readonly<Record<HubName, Shaft | undefined>>;
+  readonly material: Material;
+  /** N·mm */
+  readonly torque: number;
+}
+
+/** A coupling laid out at finished sizes. */
+export interface Layout {
+  readonly hubs: readonly Omit<Hub, 'printed'>[];
+  readonly insert: Pick<Insert, 'finished' | 'pad' | 'flankClearance'>;
+  readonly gap: number;
+  readonly shaftGap?: number;
+  readonly skipped: readonly HubName[];
+}
+
+const HUBS = ['motor-hub', 'screw-hub'] as const satisfies readonly HubName[];
+const SHEET_OF = { 'motor-hub': 'motor_hub', 'screw-hub': 'screw_hub' } as const;
+const MOST_RADIUS = 60;
+
+/** A hub before the outline is known. */
+interface Wish {
+  readonly name: HubName;
+  readonly field: 'motor_hub' | 'screw_hub';
+  readonly shaft: Shaft;
+  readonly clearance: number;
+  readonly bore: Bore;
+  readonly grip: Grip;
+  readonly joint: SetScrewJoint;
+  /** length that the grip takes from the hub's end */
+  readonly gripLength: number;
+  readonly radius: number;
+}
+
+/**
+ * Lays out both hubs and the insert.
+ * @throws InputError what is given leaves no coupling
+ */
+export function layOut(sheet: CouplingSheet, task: Task, assumptions: Assumptions): Layout {
+  const given = sheet.hubs?.outside_diameter;
+  const wishes = HUBS.flatMap((name): Wish[] => {
+    const shaft = task.shafts[name];
+    return shaft ? [wishFor(sheet, { name, shaft, task, given }, assumptions)] : [];
+  });
+  const pad = padOf(sheet, wishes, assumptions);
+  const { radius, jaws, hole } = outlineFor(sheet, { wishes, pad, torque: task.torque, given }, assumptions);
+  const { insert, flankClearance } = insertFor(sheet, { jaws, hole, radius }, assumptions);
+  const gap = gapFor(jaws, insert.height);
+  const hubs = wishes.map((wish) => hubFor(sheet, { wish, radius, jaws, pad, gap }, assumptions));
+  const shaftGap = shaftGapOf(hubs, pad, gap);
+  return {
+    hubs,
+    insert: { finished: insert, pad: padded(pad, insert), flankClearance },
+    gap,
+    ...(shaftGap === undefined ? {} : { shaftGap }),
+    skipped: HUBS.filter((name) => !task.shafts[name]),
+  };
+}
+
+function padded(pad: PadPlan, insert: SpiderPlan): Insert['pad'] {
+  return pad.kind === 'soft' ? { ...pad, thickness: insert.height } : pad;
+}
+
+interface WishInput {
+  readonly name: HubName;
+  readonly shaft: Shaft;
+  readonly task: Task;
+  readonly given: number | undefined;
+}
+
+function wishFor(sheet: CouplingSheet, { name, shaft, task, given }: WishInput, assumptions: Assumptions): Wish {
+  const field = SHEET_OF[name];
+  const own = sheet[field] ?? {};
+  const clearance = assumptions.or<number>(
+    own.bore_clearance,
+    `${field}.bore_clearance`,
+    D.boreClearance,
+    'slides on; the slit closes it',
+  );
+  const bore = boreFor(shaft, clearance);
+  const kind = assumptions.or(own.grip, `${field}.grip`, 'clamp', 'holds better than a set screw, and marks no shaft');
+  const friction = assumptions.or<number>(
+    own.friction,
+    `${field}.friction`,
+    SHAFT_FRICTION,
+    'steel in plastic, clean and dry',
+  );
+  const setScrew = kind === 'clamp' ? undefined : (own.set_screw?.screw ?? setScrewFor(shaft));
+  const joint = own.set_screw?.joint ?? 'nut';
+  const base: Grip = {
+    friction,
+    ...(setScrew ? { setScrew } : {}),
+    ...(own.tightening === undefined ? {} : { tightening: own.tightening }),
+  };
+  const setLength = setScrew ? setScrewTop(fitSetScrew(boreReach(bore).far, setScrew, joint)) + LEAST_WALL : 0;
+  const setRadius = setScrew ? leastSetScrewRadius(boreReach(bore).far, setScrew, joint) : 0;
+  if (kind === 'set-screw') {
+    return { name, field, shaft, clearance, bore, grip: base, joint, gripLength: setLength, radius: setRadius };
+  }
+  const engagement = (length: number) => Math.max(D.engagement * shaft.diameter.likely, length);
+  const clamp = chooseClamp({
+    shaft,
+    bore,
+    torque: task.torque,
+    material: task.material,
+    grip: base,
+    ...(given === undefined ? {} : { radius: given / 2 }),
+    engagement,
+    given: own.clamp ?? {},
+  });
+  if (!clamp) throw tooSlim(given!, bore, own.clamp?.screw);
+  if (own.clamp?.screw === undefined)
+    assumptions.note(
+      `${field}.clamp`,
+      `${clamp.count} × ${clamp.screw}`,
+      'the smallest that holds the torque, or the strongest of the usual ones',
+    );
+  return {
+    name,
+    field,
+    shaft,
+    clearance,
+    bore,
+    grip: { ...base, clamp },
+    joint,
+    gripLength: Math.max(setLength, clampHeights(clamp.screw, clamp.count).length),
+    radius: Math.max(setRadius, leastClampRadius(boreReach(bore).slit, clamp.screw)),
+  };
+}
+
+function setScrewFor({ diameter }: Shaft): FastenerSize {
+  return diameter.likely > 8.5 ? 'M4' : diameter.likely < 4 ? 'M2.5' : 'M3';
+}
+
+function tooSlim(outside: number, bore: Bore, screw: FastenerSize | undefined) {
+  const least = 2 * leastRadiusFor(bore, screw);
+  return fault(
+    'hubs.outside_diameter',
+    `${plain(outside)} mm`,
+    `must be at least ${plain(least)} mm for ${screw ? `an ${screw}` : 'the smallest'} clamp screw beside a bore of ${plain(bore.diameter)} mm; or give grip: set-screw`,
+  );
+}
+
+/** A pad before the insert is known. */
+interface PadPlan {
+  readonly kind: Pad;
+  readonly diameter: number;
+  readonly thickness: number;
+}
+
+/** The screw that stands on a motor wants something rigid between the shaft ends. */
+function padOf(sheet: CouplingSheet, wishes: readonly Wish[], assumptions: Assumptions): PadPlan {
+  const own = sheet.insert?.pad;
+  const usual = sheet.insert?.center === 'solid' ? 'soft' : 'disc';
+  const kind =
+    own?.kind ??
+    (sheet.mounting === 'motor-below' && !(sheet.insert?.center === 'solid' && sheet.thrust_bearing === 'yes')
+      ? assumptions.or<Pad>(
+          undefined,
+          'insert.pad',
+          usual,
+          'both shaft ends stand on it, so that the insert carries no weight',
+        )
+      : 'none');
+  const widest = Math.max(...wishes.map(({ shaft }) => shaft.diameter.likely));
+  if (kind === 'none' || kind === 'soft') return { kind, diameter: 0, thickness: 0 };
+  const diameter = assumptions.or<number>(
+    own?.diameter,
+    'insert.pad.diameter',
+    Math.ceil(widest),
+    'as wide as the thicker shaft',
+  );
+  if (kind === 'ball') return { kind, diameter, thickness: diameter };
+  return {
+    kind,
+    diameter,
+    thickness: assumptions.or<number>(own?.thickness, 'insert.pad.thickness', D.discThickness, 'stiff enough'),
+  };
+}
+
+interface OutlineInput {
+  readonly wishes: readonly Wish[];
+  readonly pad: PadPlan;
+  readonly torque: number;
+  readonly given: number | undefined;
+}
+
+/** The outline that both hubs share, and jaws on it. */
+function outlineFor(sheet: CouplingSheet, { wishes, pad, torque, given }: OutlineInput, assumptions: Assumptions) {
+  const least = Math.max(
+    ...wishes.map(({ radius, bore }) =>
+      Math.max(radius, boreReach(bore).most + LEAST_WALL + 0.1, 0.525 * bore.diameter * 2),
+    ),
+  );
+  const shaftHole = Math.max(...wishes.map(({ shaft }) => shaft.diameter.likely)) + D.holeRoom;
+  const hole =
+    sheet.insert?.hole ?? (pad.kind === 'disc' || pad.kind === 'ball' ? Math.max(shaftHole, pad.diameter + 0.4) : 0);
+  const through = pad.kind === 'none' ? [] : wishes;
+  const core = Math.max(
+    0,
+    ...[...through.map(({ bore }) => boreReach(bore).most + 0.3), hole > 0 ? hole / 2 + D.ringWall + D.ringGap : 0],
+  );
+  if (given !== undefined) {
+    const radius = given / 2;
+    const slim = wishes.find((wish) => wish.radius > radius + 1e-9 || boreReach(wish.bore).most + 1 > radius);
+    if (slim) throw tooSlim(given, slim.bore, slim.grip.clamp?.screw);
+    const jaws = jawsFor(sheet, radius, core);
+    return { radius, jaws: fitting(jaws, sheet, radius), hole };
+  }
+  const start = Math.ceil(2 * least - 1e-9) / 2;
+  let first: { radius: number; jaws: JawPlan } | undefined;
+  for (let radius = start; radius <= MOST_RADIUS; radius += 0.5) {
+    const jaws = jawsFor(sheet, radius, core);
+    if (!isSound(jaws, sheet)) continue;
+    first ??= { radius, jaws };
+    if (stressOf(jaws, torque) <= 1) {
+      first = { radius, jaws };
+      break;
+    }
+  }
+  if (!first) throw narrow(jawsFor(sheet, MOST_RADIUS, core), sheet);
+  assumptions.note('hubs.outside_diameter', 2 * first.radius, 'the least that holds bores, clamp screws and insert');
+  noteJaws(first.jaws, sheet, assumptions);
+  return { ...first, hole };
+}
+
+function noteJaws(jaws: JawPlan, sheet: CouplingSheet, assumptions: Assumptions): void {
+  if (sheet.jaws?.count === undefined) assumptions.note('jaws.count', jaws.count, 'usual for this size');
+  if (sheet.jaws?.inner === undefined) assumptions.note('jaws.inner', 2 * jaws.inner, 'about half the outside');
+  if (sheet.jaws?.height === undefined) assumptions.note('jaws.height', jaws.height, 'as high as the insert');
+}
+
+function stressOf(jaws: JawPlan, torque: number): number {
+  const meanRadius = (jaws.inner + jaws.outer) / 2;
+  return lobeStress({ torque, jaws: jaws.count, meanRadius, length: jaws.outer - jaws.inner, height: jaws.height });
+}
+
+/** Jaws on an outline; the room inside them grows until they part from one another. */
+function jawsFor(sheet: CouplingSheet, radius: number, core: number): JawPlan {
+  const own = sheet.jaws ?? {};
+  const count = own.count ?? (radius >= 25 ? 4 : 3);
+  const height = own.height ?? sheet.insert?.height ?? Math.max(4, Math.round(D.heightShare * 4 * radius) / 2);
+  const at = (inner: number): JawPlan => {
+    const halfSlot = halfSlotOf(count, (inner + radius) / 2, own.width);
+    const fillet = own.fillet ?? Math.min(0.5, halfSlot / 4);
+    return {
+      count,
+      height,
+      outer: radius,
+      inner,
+      halfSlot,
+      hollow: own.flank === 'curved' ? D.hollowShare * 2 * halfSlot : 0,
+      draft: own.draft ?? 0,
+      fillet,
+      bevel: own.bevel ?? Math.min(0.5, halfSlot / 4),
+      recess: D.recess,
+    };
+  };
+  if (own.inner !== undefined) return at(own.inner / 2);
+  const least = Math.max(D.innerShare * radius, core);
+  let jaws = at(least);
+  for (let inner = least; inner <= 0.78 * radius; inner += 0.25) {
+    jaws = at(inner);
+    if (isSound(jaws, sheet)) break;
+  }
+  return jaws;
+}
+
+function halfSlotOf(count: number, meanRadius: number, width: number | undefined): number {
+  if (width === undefined) return (D.lobeShare * Math.PI * meanRadius) / (2 * count);
+  const beta = halfPitch(count);
+  return meanRadius * sind(beta) - (width / 2) * cosd(beta);
+}
+
+/** Whether jaws stand apart from one another, with some width left at their inner ends. */
+function isSound(jaws: JawPlan, sheet: CouplingSheet): boolean {
+  const most = Math.max(
+    ...slotLevels(jaws)
+      .slice(0, -1)
+      .map(([, offset]) => offset),
+  );
+  const wanted = sheet.jaws?.inner === undefined ? D.leastJaw : 0.4;
+  const room = jaws.outer - jaws.inner > 1.5 && jaws.halfSlot > 0.5 && jaws.halfSlot - jaws.fillet > 0.2;
+  const high = jaws.height > jaws.fillet + jaws.bevel + 1;
+  return (
+    room && high && jaws.inner > 1 && jawWidth(jaws, jaws.inner) >= wanted + 2 * most && slotStart(jaws) !== undefined
+  );
+}
+
+function fitting(jaws: JawPlan, sheet: CouplingSheet, radius: number): JawPlan {
+  if (isSound(jaws, sheet) && jaws.inner < radius) return jaws;
+  throw narrow(jaws, sheet);
+}
+
+function narrow(jaws: JawPlan, sheet: CouplingSheet) {
+  const field = (['inner', 'width', 'count', 'height'] as const).find((key) => sheet.jaws?.[key] !== undefined);
+  return fault(
+    field ? `jaws.${field}` : 'hubs.outside_diameter',
+    field ? String(sheet.jaws?.[field]) : `${plain(2 * jaws.outer)} mm`,
+    `leaves no ${jaws.count} jaws with lobes between them; use ${jaws.count > 2 ? 'fewer jaws, ' : ''}a larger outside${jaws.hollow > 0 ? ', straight flanks' : ''}, or smaller fillet and bevel`,
+  );
+}
+
+interface InsertInput {
+  readonly jaws: JawPlan;
+  readonly hole: number;
+  readonly radius: number;
+}
+
+function insertFor(sheet: CouplingSheet, { jaws, hole, radius }: InsertInput, assumptions: Assumptions) {
+  const own = sheet.insert ?? {};
+  const flankClearance = assumptions.or<number>(
+    own.flank_clearance,
+    'insert.flank_clearance',
+    D.flankClearance,
+    'a light squeeze at each flank takes the play out',
+  );
+  const lobes = own.lobes ?? (jaws.hollow > 0 ? 'barrelled' : 'straight');
+  const side = jaws.halfSlot - flankClearance - (lobes === 'straight' ? jaws.hollow : 0);
+  const ring = jaws.inner - D.ringGap;
+  const reach = radius - D.reachGap;
+  const solid = own.center === 'solid' || (own.pad?.kind === 'soft' && own.center !== 'ring');
+  const opening = solid ? 0 : hole > 0 ? hole : 2 * Math.max(0.5, ring - Math.max(D.ringWall, 0.3 * jaws.inner));
+  if (opening / 2 > ring - 0.8)
+    throw fault(
+      'insert.hole',
+      `${plain(opening)} mm`,
+      `must be below ${plain(2 * (ring - 0.8))} mm, so that a ring is left inside the jaws`,
+    );
+  if (side < 0.4)
+    throw fault('insert.flank_clearance', `${plain(flankClearance)} mm`, 'leaves no lobe between the jaws');
+  const insert: SpiderPlan = {
+    lobes: 2 * jaws.count,
+    halfWidth: side,
+    barrel: lobes === 'straight' ? 0 : Math.max(jaws.hollow, D.hollowShare * 2 * jaws.halfSlot),
+    ring,
+    reach,
+    height: own.height ?? jaws.height,
+    hole: opening,
+    middle: (jaws.inner + jaws.outer) / 2,
+  };
+  return { insert, flankClearance };
+}
+
+/** Between the floors of the two hubs: the insert with a gap to either floor that clears the fillets. */
+function gapFor(jaws: JawPlan, height: number): number {
+  return Math.max(height + 2 * Math.max(D.axialGap, jaws.fillet + 0.05), jaws.height + D.tipGap);
+}
+
+interface HubInput {
+  readonly wish: Wish;
+  readonly radius: number;
+  readonly jaws: JawPlan;
+  readonly pad: PadPlan;
+  readonly gap: number;
+}
+
+function hubFor(
+  sheet: CouplingSheet,
+  { wish, radius, jaws, pad, gap }: HubInput,
+  assumptions: Assumptions,
+): Omit<Hub, 'printed'> {
+  const { field, shaft, bore, grip, gripLength } = wish;
+  const own = sheet[field] ?? {};
+  const stops = pad.kind === 'none' && (own.stop ?? 'cone') === 'cone';
+  const reach = boreReach(bore);
+  if (!stops && reach.most + 0.1 > jaws.inner)
+    throw fault(
+      'jaws.inner',
+      `${plain(2 * jaws.inner)} mm`,
+      `must be above ${plain(2 * reach.most + 0.2)} mm, since the shaft passes into it`,
+    );
+  const drop = Math.max(Math.min(1, 0.2 * bore.diameter), reach.most - jaws.inner + 0.6);
+  const end = stops ? D.recess + D.stopFloor + drop : D.recess;
+  const least = Math.ceil(2 * (gripLength + (grip.clamp ? D.slitFloor : end) - 1e-9)) / 2;
+  const usual = Math.max(least, Math.ceil(2 * (D.engagement * shaft.diameter.likely + end)) / 2);
+  const length = assumptions.or<number>(
+    own.length,
+    `${field}.length`,
+    usual,
+    'room for the grip, and 1.6 shaft diameters engaged',
+  );
+  if (length < least - 1e-9)
+    throw fault(
+      `${field}.length`,
+      `${plain(length)} mm`,
+      `must be at least ${plain(least)} mm for its screws and the floor under the jaws`,
+    );
+  const over = pad.kind === 'none' ? 0 : (gap - (pad.kind === 'soft' ? gap - 2 * D.axialGap : pad.thickness)) / 2;
+  const stop = stops ? { from: length - end, drop } : undefined;
+  const bored = stop ? stop.from : length - D.recess;
+  const engagement = Math.max(
+    0.1,
+    Math.min(bored, (shaft.length ?? Infinity) - Math.max(0, over) - (pad.kind === 'none' ? 0 : D.recess)),
+  );
+  const clamp = grip.clamp && fitClamp({ radius, bore: reach.slit, slit: SLIT_WIDTH }, grip.clamp.screw);
+  const finished: HubPlan = {
+    outside: 2 * radius,
+    length,
+    chamfer: D.chamfer,
+    bore,
+    ...(stop ? { stop, mark: stop.from } : {}),
+    ...(clamp && grip.clamp
+      ? {
+          slit: { width: SLIT_WIDTH, to: length - D.slitFloor },
+          clamp: { ...clamp, heights: clampHeights(grip.clamp.screw, grip.clamp.count).heights },
+        }
+      : {}),
+    ...(grip.setScrew ? { setScrew: fitSetScrew(reach.far, grip.setScrew, wish.joint) } : {}),
+    jaws,
+  };
+  const depth = stop ? stop.from : length + over;
+  return { name: wish.name, shaft, clearance: wish.clearance, grip, engagement, depth, finished };
+}
+
+/** Between the shaft ends: the pad, or what both stops leave; undefined where nothing sets it. */
+function shaftGapOf(hubs: readonly Omit<Hub, 'printed'>[], pad: PadPlan, gap: number): number | undefined {
+  if (pad.kind === 'soft') return gap - 2 * D.axialGap;
+  if (pad.kind !== 'none') return pad.thickness;
+  if (hubs.length < 2 || hubs.some(({ finished }) => !finished.stop)) return undefined;
+  return hubs.reduce((sum, { finished }) => sum + finished.length - finished.stop!.from, gap);
+}

@@ -1,0 +1,109 @@
+import { cosd, sind } from '../../solid/angles.js';
+import { circleOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
+import type { Shape } from '../../solid/recipe.js';
+import type { PrintSizes } from '../common/print-sizes.js';
+import { bulge, halfPitch, turned } from './jaws.js';
+
+/** The insert: lobes on a ring, or on a solid centre. Sizes of one kind: finished or printed. */
+export interface SpiderPlan {
+  readonly lobes: number;
+  /** half the width of a lobe, in its middle where it is barrelled */
+  readonly halfWidth: number;
+  /** how much narrower each side of a barrelled lobe is at its ends; 0 where straight */
+  readonly barrel: number;
+  /** radius of the ring's outside */
+  readonly ring: number;
+  /** radius that the lobes reach */
+  readonly reach: number;
+  readonly height: number;
+  /** diameter of the hole, 0 for a solid centre */
+  readonly hole: number;
+  /** the barrel's middle is here, from the axis */
+  readonly middle: number;
+}
+
+const SIDE_STEPS = 8;
+
+/** Half the width of a lobe at a distance from the axis. */
+export function lobeHalfWidth({ halfWidth, barrel, middle, reach }: SpiderPlan, along: number): number {
+  return halfWidth - bulge(barrel, (along - middle) / (reach - middle));
+}
+
+/** A lobe by itself, its middle on +X, from where its sides leave the ring or the neighbouring lobes. */
+export function lobeOutline(spider: SpiderPlan): Outline {
+  const start = lobeRoot(spider);
+  const steps = spider.barrel === 0 ? 1 : SIDE_STEPS;
+  const side = Array.from({ length: steps + 1 }, (_, i): [number, number] => {
+    const along = start + ((spider.reach - start) * i) / steps;
+    return [along, lobeHalfWidth(spider, along)];
+  });
+  return [...side.map(([x, y]): [number, number] => [x, -y]), ...side.reverse()];
+}
+
+/** How far along a lobe its sides meet the ring, or the sides of its neighbours where those meet farther out. */
+function lobeRoot(spider: SpiderPlan): number {
+  const beta = halfPitch(spider.lobes / 2);
+  let along = spider.ring;
+  for (let i = 0; i < 30; i++) {
+    const half = lobeHalfWidth(spider, along);
+    const onRing = Math.sqrt(Math.max(0, spider.ring ** 2 - half ** 2));
+    along = Math.max(onRing, half / Math.tan((beta * Math.PI) / 180));
+  }
+  return along;
+}
+
+/** The whole insert seen along the axis, its first lobe half a pitch past +X. */
+export function spiderOutline(spider: SpiderPlan, chordError: number): Outline {
+  const beta = halfPitch(spider.lobes / 2);
+  const lobe = lobeOutline(spider);
+  const root = lobe[lobe.length - 1]!;
+  const opening = (Math.atan2(root[1], root[0]) * 180) / Math.PI;
+  const gap = 2 * beta - 2 * opening;
+  const sides = sidesFor(spider.ring, chordError);
+  const steps = gap < 0.5 || Math.hypot(...root) > spider.ring + 1e-6 ? 0 : Math.max(1, Math.ceil((gap * sides) / 360));
+  const points: (readonly [number, number])[] = [];
+  for (let i = 0; i < spider.lobes; i++) {
+    const angle = beta + 2 * beta * i;
+    const own = turned(lobe, angle);
+    // where neighbours meet, the corner belongs to both
+    points.push(...(steps === 0 ? own.slice(0, -1) : own));
+    for (let k = 1; k < steps; k++) {
+      const at = angle + opening + (gap * k) / steps;
+      points.push([spider.ring * cosd(at), spider.ring * sind(at)]);
+    }
+  }
+  return points;
+}
+
+/** The hole in the ring. */
+export function holeOutline({ hole }: SpiderPlan, chordError: number): Outline | undefined {
+  if (hole === 0) return undefined;
+  return circleOutline({ radius: hole / 2, sides: sidesFor(hole / 2, chordError), circumscribed: true });
+}
+
+/** The insert as a shape that lies on z = 0. */
+export function spiderShape(spider: SpiderPlan, chordError: number): Shape {
+  const hole = holeOutline(spider, chordError);
+  const outline = spiderOutline(spider, chordError);
+  return { kind: 'prism', outlines: hole ? [outline, hole] : [outline], from: 0, to: spider.height };
+}
+
+/** Its volume [mm³]. */
+export function spiderVolume(spider: SpiderPlan, chordError: number): number {
+  const hole = holeOutline(spider, chordError);
+  return (polygonArea(spiderOutline(spider, chordError)) - (hole ? polygonArea(hole) : 0)) * spider.height;
+}
+
+/** Sizes of an insert as they must stand in the file: lobes and ring are outsides. */
+export function printedSpider(spider: SpiderPlan, sizes: PrintSizes): SpiderPlan {
+  return {
+    ...spider,
+    halfWidth: sizes.outside(2 * spider.halfWidth) / 2,
+    barrel: sizes.across(spider.barrel),
+    ring: sizes.outside(2 * spider.ring) / 2,
+    reach: sizes.outside(2 * spider.reach) / 2,
+    height: sizes.along(spider.height),
+    hole: spider.hole > 0 ? sizes.inside(spider.hole) : 0,
+    middle: sizes.across(spider.middle),
+  };
+}

@@ -12,7 +12,7 @@ import { fault } from '../units/faults.js';
 import { readInput } from '../work/read-input.js';
 import { EXIT } from './exit-codes.js';
 import { type Io, wantsColour } from './io.js';
-import { tellingFaults } from './tell-faults.js';
+import { tellFaults } from './tell-faults.js';
 import { type Fields, listed, namingOptions, overlaid, paired, type TypedField, typedFields } from './typed.js';
 
 const READINGS = {
@@ -47,10 +47,12 @@ export async function identifyCall(args: IdentifyArgs, io: Io): Promise<number> 
     if (Object.keys(typed).length === 0) throw nothingRead();
     return answer(args, {}, typed, () => undefined, io);
   }
-  return tellingFaults(file, io, async () => {
+  try {
     const { value, locate } = readYaml(await readInput(file, io));
     return answer(args, readingFields(value, locate), typed, locate, io);
-  });
+  } catch (error) {
+    return tellFaults(error, io, file);
+  }
 }
 
 function nothingRead() {

@@ -3,21 +3,17 @@ import { EXIT } from './exit-codes.js';
 import type { Io } from './io.js';
 
 /**
- * Runs a step that reads a file. Mistakes go to stderr, one line each: those of the file with its name and the place,
- * those of options as the command's own.
- * @returns the step's exit code, or that of wrong input
+ * Tells mistakes on stderr, one line each: those of a file with its name and the place, others as the command's own.
+ * @returns the exit code of wrong input
+ * @throws whatever is no mistake of the input
  */
-export async function tellingFaults(file: string, io: Io, step: () => Promise<number>): Promise<number> {
-  try {
-    return await step();
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    for (const fault of error.faults) io.stderr.write(`${faultIn(file, fault)}\n`);
-    return EXIT.wrong;
-  }
+export function tellFaults(error: unknown, io: Io, file?: string): number {
+  if (!(error instanceof InputError)) throw error;
+  for (const fault of error.faults) io.stderr.write(`${lineOf(fault, file)}\n`);
+  return EXIT.wrong;
 }
 
-function faultIn(file: string, fault: Fault): string {
-  if (fault.path.startsWith('--')) return `leadwright: ${faultLine(fault)}`;
+function lineOf(fault: Fault, file: string | undefined): string {
+  if (file === undefined || fault.path.startsWith('--')) return `leadwright: ${faultLine(fault)}`;
   return fault.at ? faultLine(fault, file) : `${file}: ${faultLine(fault)}`;
 }

@@ -2,11 +2,11 @@ import type { Holding } from '../mechanics/power-screw/holding.js';
 import { plain } from '../units/format.js';
 import type { DriveNumbers } from './numbers.js';
 
-/** What a screw is wanted for. */
-export type Purpose = 'fine-layers' | 'speed' | 'holding';
-
 /** All purposes, in the order in which they are listed. */
-export const PURPOSES: readonly Purpose[] = ['fine-layers', 'speed', 'holding'];
+export const PURPOSES = ['fine-layers', 'speed', 'holding'] as const;
+
+/** What a screw is wanted for. */
+export type Purpose = (typeof PURPOSES)[number];
 
 /** A screw's place for a purpose. */
 export interface RankedScrew {

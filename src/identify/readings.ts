@@ -66,6 +66,9 @@ export function requireReadings(readings: Readings): void {
   readings.major?.forEach((value) => {
     length('major', value);
   });
+  if (readings.major !== undefined && Math.max(...readings.major) > 2 * Math.min(...readings.major)) {
+    add('major', readings.major.join(', '), 'must be readings of one diameter; a decimal is written with a point');
+  }
   whole('crests.count', readings.crests?.count, 1000);
   length('crests.length', readings.crests?.length);
   if (readings.travel !== undefined && !(readings.travel.turns > 0 && readings.travel.turns <= 1000)) {

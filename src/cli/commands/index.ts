@@ -1,5 +1,6 @@
 import type { Command } from '../command.js';
 import { checkCommand } from './check.js';
+import { driveCommand } from './drive.js';
 import { identifyCommand } from './identify.js';
 import { makeCommand } from './make.js';
 import { newCommand } from './new.js';
@@ -11,6 +12,7 @@ export const COMMANDS: readonly Command[] = [
   makeCommand,
   checkCommand,
   identifyCommand,
+  driveCommand,
   newCommand,
   presetsCommand,
   schemaCommand,

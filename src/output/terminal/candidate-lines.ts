@@ -13,8 +13,10 @@ export function candidateLines(found: Identification): string[] {
   const tables = Array.from({ length: Math.ceil(kinds.length / SIDE_BY_SIDE) }, (_, i) =>
     kinds.slice(i * SIDE_BY_SIDE, (i + 1) * SIDE_BY_SIDE),
   );
+  const further = found.twins.length + 1 - shown.length;
   return [
     ...tables.flatMap((some, i) => table(shown, some, found.fits && i === 0)),
+    ...(further > 0 ? [`  and ${further} more`] : []),
     '  mm off the nominal size (standard deviations outside what the standard allows)',
   ];
 }

@@ -52,7 +52,11 @@ function headLines(found: Identification, readings: Readings, style: Paint): str
   const first = candidates[0]!;
   if (!fits) {
     return [
-      style.bold('An odd screw: none of the series fits these readings.'),
+      style.bold(
+        found.contradictions.length === 0
+          ? 'An odd screw: none of the series fits these readings.'
+          : 'None of the series fits these readings as they are; look at them again first.',
+      ),
       ...wrapped(`The nearest is ${first.designation}, ${formWords(first)}.`),
       ...handLines(readings),
     ];
@@ -66,7 +70,7 @@ function headLines(found: Identification, readings: Readings, style: Paint): str
   const names = [first.designation, ...twins];
   return [
     ...wrapped(`${alternatives(names)}: these readings cannot tell them apart.`).map(style.bold),
-    ...wrapped(`Each is ${sharedWords(candidates.filter(({ designation }) => names.includes(designation)))}.`),
+    ...sharedLines(candidates.filter(({ designation }) => names.includes(designation))),
   ];
 }
 
@@ -86,14 +90,15 @@ function formWords({ form, major, pitch, starts, lead }: IdentifiedScrew): strin
   return `${FORMS[form]}, ${plain(major)} mm over the crests, pitch ${plain(pitch, 4)} mm, ${turn}`;
 }
 
-function sharedWords(screws: readonly IdentifiedScrew[]): string {
+/** What holds whichever of them it is. */
+function sharedLines(screws: readonly IdentifiedScrew[]): string[] {
   const one = (values: readonly string[]) => (new Set(values).size === 1 ? [values[0]!] : []);
   const shared = [
     ...one(screws.map(({ form }) => FORMS[form])),
     ...one(screws.map(({ major }) => `${plain(major)} mm over the crests`)),
     ...one(screws.map(({ pitch }) => `pitch ${plain(pitch, 4)} mm`)),
   ];
-  return shared.length === 0 ? 'as likely as the readings allow' : shared.join(', ');
+  return shared.length === 0 ? [] : wrapped(`Common to all: ${shared.join(', ')}.`);
 }
 
 function handWords({ hand }: IdentifiedScrew, readings: Readings): string {

@@ -1,0 +1,79 @@
+import { compareScrews } from '../drive/compare-screws.js';
+import { explainTravel } from '../drive/explain-travel.js';
+import { jsonText } from '../output/report-json.js';
+import { comparisonText } from '../output/terminal/drive-comparison.js';
+import { travelText } from '../output/terminal/drive-travel.js';
+import { withFit } from '../pipeline/drive-sheet.js';
+import { Assumptions } from '../sheet/assumptions.js';
+import { readDuty, readQuestion } from './drive-options.js';
+import { type DriveSource, isSheet, openDriveSource, screwNamed } from './drive-source.js';
+import { EXIT } from './exit-codes.js';
+import { type Io, wantsColour } from './io.js';
+import { tellFaults } from './tell-faults.js';
+import type { Fields } from './typed.js';
+
+/** What `drive` was called with. */
+export interface DriveArgs extends Fields {
+  readonly screws: readonly string[];
+  readonly from?: string | undefined;
+  readonly json?: boolean | undefined;
+}
+
+/**
+ * Puts screws side by side; with a commanded and a measured travel, explains why the one in the machine moves wrongly.
+ * The duty is that of the first sheet which has one, with the options in its place.
+ */
+export async function driveCall(args: DriveArgs, io: Io): Promise<number> {
+  const question = readQuestion(args);
+  const from = args.from === undefined ? undefined : screwNamed(args.from, '--from');
+  const sources = await openAll(args.screws, io);
+  if (sources === undefined) return EXIT.wrong;
+  const sheet = sources.find((source) => source.sheet?.duty !== undefined)?.sheet;
+  try {
+    const { duty, fit } = readDuty(args, sheet);
+    const assumptions = new Assumptions();
+    const screws = sources.map((source) => withFit(source.screw, fit ?? source.fit, assumptions));
+    const comparison = {
+      ...compareScrews(screws, duty, { ...question, from }),
+      assumptions: assumptions.list.slice(0, 1),
+    };
+    const { commanded, measured, stepsPerMm } = question;
+    const travel =
+      commanded === undefined || measured === undefined
+        ? undefined
+        : explainTravel({
+            commanded,
+            measured: measured.value,
+            uncertainty: measured.half,
+            screw: screws[0]!,
+            duty,
+            stepsPerMm,
+            oldLead: from?.lead,
+          });
+    if (args.json === true) io.stdout.write(jsonText({ ...comparison, ...(travel && { travel }) }));
+    else {
+      const options = { colour: wantsColour(io) };
+      io.stdout.write(
+        travel === undefined
+          ? comparisonText(comparison, duty, options)
+          : travelText(travel, { screw: comparison.screws[0]!.designation, stepsPerMm }, options),
+      );
+    }
+    return EXIT.done;
+  } catch (error) {
+    return tellFaults(error, io, sheet?.file);
+  }
+}
+
+/** Every screw and sheet; undefined where one of them is wrong, which is then told. */
+async function openAll(names: readonly string[], io: Io): Promise<readonly DriveSource[] | undefined> {
+  const opened: DriveSource[] = [];
+  for (const name of names) {
+    try {
+      opened.push(await openDriveSource(name, io));
+    } catch (error) {
+      tellFaults(error, io, isSheet(name) ? name : undefined);
+    }
+  }
+  return opened.length === names.length ? opened : undefined;
+}

@@ -1,0 +1,155 @@
+import type { Comparison } from '../../drive/compare-screws.js';
+import type { Assumption, Duty } from '../../drive/duty.js';
+import { PURPOSES, type Purpose, rankScrews } from '../../drive/rank-screws.js';
+import type { Holding } from '../../mechanics/power-screw/holding.js';
+import { plain } from '../../units/format.js';
+import { driveTable } from './drive-table.js';
+import { gridLines, patternLines } from './layer-lines.js';
+import { beside, WIDTH, wrapped } from './layout.js';
+import { type Paint, paint } from './paint.js';
+
+/** A comparison with what was taken for granted beyond the duty. */
+export type ShownComparison = Comparison & { readonly assumptions: readonly Assumption[] };
+
+/**
+ * Screws side by side for people: one screen that answers which of them, and what the change means; at most 80 columns
+ * where words allow.
+ *
+ * @param comparison the screws, at one duty
+ * @param duty as it was given
+ * @param options colour
+ * @returns lines, a line break after each
+ */
+export function comparisonText(
+  comparison: ShownComparison,
+  duty: Duty,
+  { colour = false }: { readonly colour?: boolean } = {},
+): string {
+  const style = paint(colour);
+  const sections: [string, string[]][] = [
+    ['', [...headLines(comparison, duty, style), ...driveTable(comparison, duty, style)]],
+    ['Layers off the grid: each top against its nearest full step, mm', patternLines(comparison.screws)],
+    ['Layer heights on full steps, mm', duty.layerHeights === undefined ? gridLines(comparison.screws) : []],
+    [choiceTitle(comparison), choiceLines(comparison)],
+    [controllerTitle(comparison), changeLines(comparison)],
+    ['Two of them on one axis', pairLines(comparison)],
+    [comparison.screws.length === 1 ? 'In words' : 'Mind', wordLines(comparison, duty)],
+    ['', footLines(comparison, duty, style)],
+  ];
+  return sections
+    .filter(([, lines]) => lines.length > 0)
+    .map(([title, lines]) => `${title === '' ? '' : `${style.bold(title)}\n`}${lines.join('\n')}\n`)
+    .join('\n');
+}
+
+function headLines({ screws }: Comparison, duty: Duty, style: Paint): string[] {
+  const facts = [
+    duty.axis === undefined ? '' : `${duty.axis} axis`,
+    duty.load === undefined ? '' : `${plain(duty.load)} N along it`,
+    duty.span === undefined ? '' : `${plain(duty.span)} mm of free screw`,
+    duty.feed === undefined ? '' : `${plain(duty.feed)} mm/s`,
+  ].filter((fact) => fact !== '');
+  // One screw's name stands over its column.
+  const names = screws.length === 1 ? [] : [screws.map(({ designation }) => designation).join(', ')];
+  const told = [...names, ...(facts.length === 0 ? [] : [facts.join(', ')])].join(': ');
+  return wrapped(told).map(style.bold);
+}
+
+const PURPOSE_WORDS: Readonly<Record<Purpose, string>> = {
+  'fine-layers': 'fine layers',
+  speed: 'speed',
+  holding: 'holding',
+};
+
+function choiceTitle({ purpose }: Comparison): string {
+  return purpose === undefined ? 'Which one' : `Best for ${PURPOSE_WORDS[purpose]}`;
+}
+
+/** The order for each purpose, or for the one that was asked for with its reasons. */
+function choiceLines({ screws, purpose, ranking }: Comparison): string[] {
+  if (screws.length < 2) return [];
+  if (purpose !== undefined && ranking !== undefined) {
+    const column = 6 + Math.max(...ranking.map(({ designation }) => designation.length));
+    return ranking.flatMap(({ place, designation, reasons }) =>
+      beside(`  ${place} ${designation}`, column, reasons.join('; ')),
+    );
+  }
+  return PURPOSES.flatMap((one) => beside(`  ${PURPOSE_WORDS[one]}`, 17, orderText(rankScrews(screws, one))));
+}
+
+/** `A, then B and C alike` */
+function orderText(ranking: readonly { readonly designation: string; readonly place: number }[]): string {
+  const places = [...new Set(ranking.map(({ place }) => place))];
+  const groups = places.map((place) => ranking.filter((one) => one.place === place).map((one) => one.designation));
+  return groups.map((names) => (names.length > 1 ? `${names.join(' and ')} alike` : names[0])).join(', then ');
+}
+
+function controllerTitle({ changes }: Comparison): string {
+  return `Tell the controller, in place of ${changes[0]?.from ?? ''}`;
+}
+
+function changeLines({ changes }: Comparison): string[] {
+  const column = 4 + Math.max(0, ...changes.map(({ to }) => to.length));
+  return changes.flatMap(({ to, factor, steps_per_mm, if_forgotten }) => {
+    if (factor === 1 || steps_per_mm === undefined) return beside(`  ${to}`, column, 'no change, the lead is the same');
+    const told = `${plain(steps_per_mm)} steps per mm instead of ${plain(steps_per_mm / factor)}`;
+    return beside(`  ${to}`, column, `${told}; forgotten, 100 mm become ${plain(100 * if_forgotten, 1)}`);
+  });
+}
+
+function pairLines({ pairs }: Comparison): string[] {
+  const never = pairs.filter(({ may }) => may === 'no');
+  const told = pairs.flatMap((pair) => {
+    if (pair.may === 'no') return [];
+    return hung(`${pair.a} with ${pair.b}: ${pair.may === 'yes' ? 'yes' : 'with care'}. ${pair.reasons.join(' ')}`);
+  });
+  const [first, ...others] = never;
+  if (first === undefined) return told;
+  const reason = others.length === 0 ? first.reasons[0]! : 'The leads differ, and the axis would tilt until it jams.';
+  return [...told, ...hung(`${first.a} with ${never.map(({ b }) => b).join(' or ')}: no. ${reason}`)];
+}
+
+/** Everything in words for one screw; for several what the table leaves to the reader. */
+function wordLines({ screws }: Comparison, duty: Duty): string[] {
+  const [first, ...others] = screws;
+  if (first !== undefined && others.length === 0) return first.words.flatMap(hung);
+  const on = (holding: Holding, text: string) => {
+    const names = new Set(screws.filter((one) => one.holding === holding).map(({ designation }) => designation));
+    return names.size === 0 ? [] : [`${text} on ${[...names].join(', ')}`];
+  };
+  const told = [...on('falls', 'falls'), ...on('may-creep', 'may creep, most of all once greased,')];
+  if (duty.axis === 'horizontal' || told.length === 0) return [];
+  return hung(`Without power a vertical axis ${told.join('; it ')}. Block it before you switch off.`);
+}
+
+const TAKEN: Readonly<Record<string, (value: string) => string>> = {
+  'duty.motor.steps': (value) => `${value} steps a turn`,
+  'duty.motor.microsteps': (value) => `${value} microsteps`,
+  'duty.motor.gear': () => 'no gear',
+  'duty.motor.speed': (value) => `a motor good to ${value} rpm`,
+  'duty.sliding_speed': (value) => `a nut good to ${value} mm/s of sliding`,
+  'duty.ends': (value) => `ends ${value}`,
+  'duty.collar': () => 'a rolling thrust bearing',
+  fit: (value) => `a ${value} fit of the nut`,
+};
+
+/** What was taken for granted, and what could not be said for want of it. */
+function footLines({ screws, assumptions }: ShownComparison, duty: Duty, { dim }: Paint): string[] {
+  const taken = [...screws[0]!.assumptions, ...assumptions].map(
+    ({ field, value }) => TAKEN[field]?.(String(value)) ?? `${field} ${value}`,
+  );
+  const missing = [
+    ...(duty.load === undefined ? ['torque (load)'] : []),
+    ...(duty.span === undefined ? ['whirl and column (span)'] : []),
+  ];
+  return [
+    ...(taken.length === 0 ? [] : wrapped(`Taken as given: ${taken.join(', ')}.`)),
+    ...(missing.length === 0 ? [] : wrapped(`Left out for want of a figure: ${missing.join(', ')}.`)),
+  ].map(dim);
+}
+
+/** A paragraph whose further lines stand two columns further in. */
+function hung(text: string): string[] {
+  const [first = '', ...rest] = wrapped(text, 2, WIDTH - 2);
+  return [first, ...rest.map((line) => `  ${line}`)];
+}

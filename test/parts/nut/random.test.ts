@@ -1,0 +1,14 @@
+import { beforeAll, describe, it } from 'vitest';
+import { createKernel, type Kernel } from '../../../src/index.js';
+import { huntNuts } from '../../support/hunt-nuts.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
+
+describe('random nuts', () => {
+  it('are refused by a check or closed, of the right volume and size, mated, and the same bytes twice', async () => {
+    await huntNuts(kernel, 20);
+  });
+});

@@ -112,3 +112,18 @@ export function axialPlay(p: {
   requireRange('flankAngle', p.flankAngle, 0, 60);
   return p.diametralClearance * Math.tan(radians(p.flankAngle)) + p.axialClearance;
 }
+
+/**
+ * Diameter at the root of a nut's groove: its major, or less where the flanks meet before it.
+ *
+ *     D = min(D4, D2 + w/tan α)
+ *
+ * @param thread  the nut's profile [mm]
+ * @returns D [mm]
+ * @source derived: straight flanks
+ * @example rootDiameterOf({ minor: 6, pitchDiameter: 7, major: 10, pitch: 2, grooveWidth: 1, flankSlope: 0.5 }) // 9
+ */
+export function rootDiameterOf(thread: ThreadProfile): number {
+  if (thread.flankSlope <= 0) return thread.major;
+  return Math.min(thread.major, thread.pitchDiameter + thread.grooveWidth / thread.flankSlope);
+}

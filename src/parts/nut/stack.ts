@@ -8,7 +8,7 @@ import { moistureGrowth } from '../../mechanics/print/moisture.js';
 import { offsetAt } from '../../mechanics/print/printed-size.js';
 import { PLASTIC_EXPANSION, thermalGrowth } from '../../mechanics/print/thermal.js';
 import { asPrintedThread } from '../../mechanics/thread/as-printed-thread.js';
-import type { ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { rootDiameterOf, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import { printedThread } from '../../mechanics/thread/printed-thread.js';
 import { exactly, halfWidth, type Measured, plusMinus } from '../../units/measured.js';
 import { threadColumns } from '../common/thread-shape.js';
@@ -158,22 +158,42 @@ export function nutChain(design: NutDesign): NutChain {
   };
   const model = (at: Readonly<Record<NutInput, number>>): Record<NutResult, number> => {
     const { nut, screw } = threads(at);
-    const opening = nut.pitchDiameter - screw.pitchDiameter;
-    const play = nut.grooveWidth - screw.grooveWidth + opening * nut.flankSlope;
-    const drift = (nut.pitch / screw.pitch - 1) * finished.length;
-    const crestGap = (nut.major + at.facets - screw.major) / 2;
+    const play = localPlay(nut, screw);
+    const { clear, drift } = playAlong({ nut, screw }, finished.length);
+    const crestGap = (rootDiameterOf(nut) + at.facets - screw.major) / 2;
     return {
-      diametral: opening + at.facets,
+      diametral: nut.pitchDiameter - screw.pitchDiameter + at.facets,
       play,
       drift,
       crestGap,
       rootGap: (nut.minor + at.facets - screw.minor) / 2,
       entry: 2 * crestGap - at.first_layer,
-      playLessDrift: play - drift,
-      playPlusDrift: play + drift,
+      playLessDrift: clear - drift,
+      playPlusDrift: clear + drift,
     };
   };
   return { inputs: given, model, threads };
+}
+
+/** Axial play of one tooth in its groove. */
+function localPlay(nut: ThreadProfile, screw: ThreadProfile): number {
+  return nut.grooveWidth - screw.grooveWidth + (nut.pitchDiameter - screw.pitchDiameter) * nut.flankSlope;
+}
+
+/**
+ * Play and drift over a length. The end flanks of a nut whose pitch is off lie half a groove beyond the middles of
+ * their grooves, which is just what the stretched groove itself gives or takes; so the groove counts here as if the
+ * pitch were true.
+ */
+export function playAlong(
+  { nut, screw }: AsPrinted,
+  length: number,
+): { readonly clear: number; readonly drift: number } {
+  const stretch = nut.pitch / screw.pitch;
+  return {
+    clear: localPlay({ ...nut, grooveWidth: nut.grooveWidth / stretch }, screw),
+    drift: (stretch - 1) * length,
+  };
 }
 
 /** The thread that is printed: with what this file or the slicer puts in, or as wanted where nobody does. */

@@ -41,7 +41,7 @@ export const driveCommand: Command = {
         call
           .positional('screws', { ...SHEETS, describe: 'Tr8x2, M5 and the like, or sheets with a screw; - is stdin' })
           .options(OPTIONS)
-          .example('leadwright drive Tr8x2 Tr8x8P2 M5 --load 25N', 'side by side')
+          .example('leadwright drive Tr8x2 M5 --load 25', 'side by side')
           .example('leadwright drive Tr8x2 --from Tr8x8P2', 'after a swap')
           .example('leadwright new nut --to my-nut.yaml', 'a sheet')
           .example('leadwright drive my-nut.yaml', 'its screw and duty'),

@@ -65,6 +65,6 @@ function signed(value: number): string {
  * @example percent(0.9991) // '>99 %'
  */
 export function percent(share: number): string {
-  if (share > 0.995) return '>99 %';
+  if (share >= 0.995) return '>99 %';
   return share < 0.005 ? '<1 %' : `${Math.round(100 * share)} %`;
 }

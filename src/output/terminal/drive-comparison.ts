@@ -141,11 +141,18 @@ function footLines({ screws, assumptions }: ShownComparison, duty: Duty, { dim }
   const missing = [
     ...(duty.load === undefined ? ['torque (load)'] : []),
     ...(duty.span === undefined ? ['whirl and column (span)'] : []),
+    ...(isPart([duty.motorCurrent, duty.motorInductance, duty.supplyVoltage])
+      ? ["the motor's own speed (current, inductance and voltage together)"]
+      : []),
   ];
   return [
     ...(taken.length === 0 ? [] : wrapped(`Taken as given: ${taken.join(', ')}.`)),
     ...(missing.length === 0 ? [] : wrapped(`Left out for want of a figure: ${missing.join(', ')}.`)),
   ].map(dim);
+}
+
+function isPart(figures: readonly (number | undefined)[]): boolean {
+  return figures.some((one) => one !== undefined) && figures.includes(undefined);
 }
 
 /** A paragraph whose further lines stand two columns further in. */

@@ -48,7 +48,7 @@ export interface ClampPlace {
  * @returns the clamp without its heights, or undefined where the outline is too small
  */
 export function fitClamp(place: ClampPlace, screw: FastenerSize): Omit<Clamp, 'heights'> | undefined {
-  const { headDiameter, headDiameterKnurled, headHeight, lengths } = socketCapScrew(screw);
+  const { headDiameterKnurled, headHeight, lengths } = socketCapScrew(screw);
   const nut = hexNut(screw);
   const hole = clearanceHole(screw, 'medium');
   const offset = place.bore + LEAST_WALL + 0.1 + hole / 2;
@@ -57,7 +57,10 @@ export function fitClamp(place: ClampPlace, screw: FastenerSize): Omit<Clamp, 'h
     return room > 0 ? Math.sqrt(room) : 0;
   };
   const pocket = headDiameterKnurled + HEAD_ROOM;
-  const least = place.slit / 2 + LEAST_SEAT;
+  const least = (half: number) => {
+    const besideBore = (place.bore + LEAST_WALL + 0.1) ** 2 - Math.max(0, offset - half) ** 2;
+    return Math.max(place.slit / 2 + LEAST_SEAT + 0.05, Math.sqrt(Math.max(0, besideBore)));
+  };
   const walled = (reach: number) => {
     const room = place.radius ** 2 - (reach + LEAST_WALL + 0.05) ** 2;
     return room > 0 ? Math.sqrt(room) : 0;
@@ -65,13 +68,14 @@ export function fitClamp(place: ClampPlace, screw: FastenerSize): Omit<Clamp, 'h
   const headMost = Math.min(within(offset + headDiameterKnurled / 2) - headHeight, walled(offset + pocket / 2));
   const flats = nut.acrossFlats + NUT_ROOM;
   const nutMost = Math.min(within(offset + flats / Math.sqrt(3)) - nut.height, walled(offset + flats / Math.sqrt(3)));
-  if (headMost < least || nutMost < least || headDiameter <= 0) return undefined;
+  const [headLeast, nutLeast] = [least(pocket / 2), least(flats / Math.sqrt(3))];
+  if (headMost < headLeast || nutMost < nutLeast) return undefined;
   const endMost = within(offset + hole / 2);
   for (const screwLength of lengths) {
-    const headSeat = Math.max(least, Math.min(headMost, screwLength - endMost));
+    const headSeat = Math.max(headLeast, Math.min(headMost, screwLength - endMost));
     const end = screwLength - headSeat;
     const nutSeat = Math.min(nutMost, end - nut.height);
-    if (end <= endMost + 1e-9 && nutSeat >= least - 1e-9) {
+    if (end <= endMost + 1e-9 && nutSeat >= nutLeast - 1e-9) {
       return {
         screw,
         offset,

@@ -1,4 +1,5 @@
 import { type PreloadLimit, plasticPreload } from '../../mechanics/bolt/plastic-preload.js';
+import { preloadFromTorque } from '../../mechanics/bolt/preload.js';
 import { clampHubTorque } from '../../mechanics/shaft/clamp-grip.js';
 import { flatTorque } from '../../mechanics/shaft/flat-torque.js';
 import { setScrewTorque } from '../../mechanics/shaft/set-screw.js';
@@ -8,7 +9,7 @@ import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { setScrewHolding } from '../../standards/fasteners/set-screw-holding.js';
 import { type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
-import { preloadFromTorque, seatingTorque } from '../../standards/fasteners/tightening.js';
+import { seatingTorque } from '../../standards/fasteners/tightening.js';
 import { flatsOf, type Shaft } from './bore.js';
 
 /** Friction between a steel shaft and a printed bore. @source common-practice */

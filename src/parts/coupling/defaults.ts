@@ -44,7 +44,7 @@ export const COUPLING_DEFAULTS = {
   engagement: 1.6,
   /** jaw at its inner end */
   leastJaw: 0.9,
-  misalignment: { angular: 0.5, parallel: 0.1, axial: 0.3 },
+  misalignment: { angular: 0.3, parallel: 0.08, axial: 0.15 },
   /** speed up to which a printed hub with its screws runs quietly, rpm */
   quietSpeed: 1500,
 } as const;

@@ -1,0 +1,56 @@
+import { type Bore, boreReach } from './bore.js';
+import type { Clamp } from './clamp.js';
+import type { SetScrewPocket } from './set-screw-pocket.js';
+import type { Wall } from './walls.js';
+
+/** A round body that holds a shaft. Finished sizes. */
+export interface HeldBody {
+  readonly outside: number;
+  readonly bore: Bore;
+  readonly slit?: { readonly width: number };
+  /** height of the end that the screws' heights are counted from, and of the end of the slit's free part */
+  readonly clamp?: Clamp;
+  readonly setScrew?: SetScrewPocket;
+}
+
+/** Every wall beside bore, pockets and slit. */
+export function heldWalls({ outside, bore, slit, clamp, setScrew }: HeldBody): Wall[] {
+  const radius = outside / 2;
+  const reach = boreReach(bore);
+  const walls: Wall[] = [{ where: 'bore to outside', size: radius - reach.most }];
+  if (clamp) walls.push(...clampWalls(clamp, { radius, bore: reach.slit, slit: slit?.width ?? 0 }));
+  if (setScrew?.slot) {
+    const { inner, thickness, width } = setScrew.slot;
+    walls.push(
+      { where: 'set screw nut to bore', size: inner - reach.far },
+      {
+        where: 'set screw nut to outside',
+        size: Math.sqrt(Math.max(0, radius ** 2 - (width / 2) ** 2)) - inner - thickness,
+      },
+    );
+  }
+  if (setScrew?.bore) walls.push({ where: 'insert to bore', size: setScrew.bore.inner - reach.far });
+  return walls;
+}
+
+function clampWalls(
+  clamp: Clamp,
+  at: { readonly radius: number; readonly bore: number; readonly slit: number },
+): Wall[] {
+  const { offset, hole, head, headSeat, nut, nutSeat, heights } = clamp;
+  const corner = nut / Math.sqrt(3);
+  const outer = (seat: number) => Math.sqrt(Math.max(0, at.radius ** 2 - seat ** 2));
+  const inner = (half: number, seat: number) => Math.hypot(Math.max(0, offset - half), seat) - at.bore;
+  const between = heights.length > 1 ? [{ where: 'between the pockets', size: heights[1]! - heights[0]! - head }] : [];
+  return [
+    { where: 'clamp screw to bore', size: offset - hole / 2 - at.bore },
+    { where: 'head pocket to outside', size: outer(headSeat) - offset - head / 2 },
+    { where: 'nut pocket to outside', size: outer(nutSeat) - offset - corner },
+    { where: 'head pocket to bore', size: inner(head / 2, headSeat) },
+    { where: 'nut pocket to bore', size: inner(corner, nutSeat) },
+    { where: 'head seat to slit', size: headSeat - at.slit / 2 },
+    { where: 'nut seat to slit', size: nutSeat - at.slit / 2 },
+    { where: 'pocket to the end', size: heights[0]! - head / 2 },
+    ...between,
+  ];
+}

@@ -1,0 +1,130 @@
+import { type LoftLevel, loftConvex } from '../../solid/convex-loft.js';
+import { circleOutline, type Outline, sidesFor } from '../../solid/outline.js';
+import type { Shape } from '../../solid/recipe.js';
+import { outlineAt } from '../common/carved.js';
+import { commonArea, sectionVolume } from '../common/section-volume.js';
+import { coreOutline, halfPitch, type JawPlan, jawCutters, slotLevels, slotOutlines, turned } from './jaws.js';
+import { lobeOutline, type SpiderPlan, spiderShape } from './spider.js';
+
+/** Hubs and insert put together: the motor hub's floor lies on z = 0, its first jaw on +X. Finished sizes. */
+export interface Assembly {
+  readonly jaws: JawPlan;
+  readonly spider: SpiderPlan;
+  /** between the two floors */
+  readonly gap: number;
+  readonly chordError: number;
+}
+
+/** How the second hub stands off its true place. */
+export interface Offset {
+  /** degrees, about the middle of the insert */
+  readonly angular: number;
+  readonly parallel: number;
+  /** towards the first hub */
+  readonly axial: number;
+  /** direction of the offset, degrees from +X */
+  readonly towards: number;
+}
+
+const BELOW = 3;
+
+/** The jaws of the first hub with a slice of its body. */
+export function lowerJaws({ jaws, chordError }: Assembly): Shape {
+  const { height, bevel, outer } = jaws;
+  const disc = discOf(jaws, chordError);
+  const levels: LoftLevel[] = [[-BELOW, 0], ...(bevel > 0 ? [[height - bevel, 0] as const] : []), [height, -bevel]];
+  const base: Shape = { kind: 'mesh', mesh: loftConvex(disc, levels) };
+  return outer > 0 ? { kind: 'difference', of: [base, ...jawCutters(jaws, 0, chordError)] } : base;
+}
+
+function discOf({ outer }: JawPlan, chordError: number): Outline {
+  return circleOutline({ radius: outer, sides: sidesFor(outer, chordError) });
+}
+
+/** The second hub's jaws in their place: turned over, between the first one's. */
+export function upperJaws(lower: Shape, { jaws, gap }: Assembly): Shape {
+  return { kind: 'moved', shape: lower, tilt: 180, turn: 180 / jaws.count - 180, by: [0, 0, gap] };
+}
+
+/** The insert in the middle between the floors. */
+export function placedInsert({ spider, gap, chordError }: Assembly): Shape {
+  return { kind: 'moved', shape: spiderShape(spider, chordError), by: [0, 0, (gap - spider.height) / 2] };
+}
+
+/** A shape of the assembly moved by a misalignment about the middle of the insert. */
+export function misplaced(shape: Shape, gap: number, { angular, parallel, axial, towards }: Offset): Shape {
+  const radians = (towards * Math.PI) / 180;
+  const centred: Shape = { kind: 'moved', shape, by: [0, 0, -gap / 2] };
+  return {
+    kind: 'moved',
+    shape: { kind: 'moved', shape: centred, turn: -towards },
+    tilt: angular,
+    turn: towards,
+    by: [parallel * Math.cos(radians), parallel * Math.sin(radians), gap / 2 - axial],
+  };
+}
+
+/** The same insert with both sides of its lobes taken back to leave a gap at every flank. */
+export function pared(spider: SpiderPlan, { jaws }: Assembly, gap: number): SpiderPlan {
+  const straightInHollow = spider.barrel === 0 ? jaws.hollow : 0;
+  return { ...spider, halfWidth: Math.min(spider.halfWidth, jaws.halfSlot - straightInHollow - gap) };
+}
+
+/**
+ * Volume in which the squeezed lobes and the jaws of one hub stand in each other, by the drawn polygons alone.
+ *
+ *     V = 2·n·∫ A(lobe outside gap and room) dz
+ */
+export function squeezedVolume({ jaws, spider, gap, chordError }: Assembly): number {
+  const lobe = turned(lobeOutline(spider), halfPitch(jaws.count));
+  const core = coreOutline(jaws, chordError);
+  const disc = discOf(jaws, chordError);
+  const slot = slotOutlines(jaws)[0]!;
+  const levels = slotLevels(jaws);
+  const from = (gap - spider.height) / 2;
+  const to = Math.min(jaws.height, from + spider.height);
+  const areaAt = (z: number) => {
+    const gapped = outlineAt(slot, levels, z);
+    const rim =
+      z > jaws.height - jaws.bevel
+        ? outlineAt(
+            disc,
+            [
+              [jaws.height - jaws.bevel, 0],
+              [jaws.height, -jaws.bevel],
+            ],
+            z,
+          )
+        : disc;
+    const outside = commonArea(rim, lobe) - commonArea(rim, lobe, gapped);
+    return outside - commonArea(core, lobe) + commonArea(core, lobe, gapped);
+  };
+  const breaks = [from, to, ...levels.map(([z]) => z)].filter((z) => z >= from && z <= to);
+  return 2 * jaws.count * sectionVolume(areaAt, breaks, 4);
+}
+
+/**
+ * Turn of the insert in one hub until a lobe meets a flank, by the drawn polygons alone [degrees]. 0 where it is squeezed.
+ */
+export function playAngle({ jaws, spider, gap }: Assembly): number {
+  const from = Math.max(jaws.fillet, (gap - spider.height) / 2);
+  const slot = outlineAt(slotOutlines(jaws)[0]!, slotLevels(jaws), from);
+  const lobe = lobeOutline(spider).filter(([x, y]) => Math.hypot(x, y) > jaws.inner);
+  const isFree = (degrees: number) =>
+    turned(lobe, halfPitch(jaws.count) - degrees).every((point) => isInside(slot, point));
+  if (!isFree(0)) return 0;
+  let [free, met] = [0, halfPitch(jaws.count)];
+  for (let i = 0; i < 40; i++) {
+    const middle = (free + met) / 2;
+    if (isFree(middle)) free = middle;
+    else met = middle;
+  }
+  return free;
+}
+
+function isInside(outline: Outline, [x, y]: readonly [number, number]): boolean {
+  return outline.every(([x0, y0], i) => {
+    const [x1, y1] = outline[(i + 1) % outline.length]!;
+    return (x1 - x0) * (y - y0) - (y1 - y0) * (x - x0) >= -1e-9;
+  });
+}

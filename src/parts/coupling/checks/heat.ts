@@ -1,0 +1,38 @@
+import { type Check, hard, valued } from '../../../fit/check.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import type { CouplingDesign } from '../dimensions.js';
+import { insertTemperature } from './insert.js';
+
+/** Reserve below the softening, °C. @source common-practice */
+const RESERVE = 20;
+
+/** A hub on a hot shaft goes soft, and so does the insert behind it. */
+export const heat: Check<CouplingDesign> = {
+  id: 'heat',
+  group: 'hubs',
+  title: 'Reserve of temperature before hub or insert softens',
+  unit: '°C',
+  source: 'common practice',
+  limits: hard({ min: RESERVE }),
+  moves: 'motor.temperature, duty.temperature, material, insert.material',
+  run: (design) => {
+    const { material, motor, duty, insert, hubs } = design;
+    const onMotor = hubs.some(({ name }) => name === 'motor-hub');
+    const hub = onMotor ? Math.max(motor.temperature, duty.temperature) : duty.temperature;
+    const rubber = insertTemperature(design);
+    const rows = [
+      {
+        reserve: material.softening - hub,
+        words: `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(hub, 0)} °C ${onMotor ? 'at the motor shaft' : 'around it'}`,
+      },
+      {
+        reserve: insert.material.softening - rubber,
+        words: `${insert.material.name} serves to ${plain(insert.material.softening, 0)} °C, ${plain(rubber, 0)} °C at the insert`,
+      },
+    ];
+    const { reserve, words } = rows.reduce((a, b) => (b.reserve < a.reserve ? b : a));
+    const cure = reserve < RESERVE ? '; use a material that softens later, or keep the heat away' : '';
+    return valued(exactly(reserve), `${words}${cure}`);
+  },
+};

@@ -1,0 +1,168 @@
+import { type Check, hard, soft, valued } from '../../../fit/check.js';
+import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
+import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
+import { SHOCK_FACTORS, startFactor, temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
+import { axialLostMotion, windUp } from '../../../mechanics/coupling/wind-up.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import { playAngle } from '../assembly.js';
+import type { CouplingDesign } from '../dimensions.js';
+import { assemblyOf } from '../mate.js';
+import { allowedMisalignment, MOST_SQUEEZE, squeezeAt, usedMisalignment } from '../misalignment.js';
+
+type CouplingCheck = Check<CouplingDesign>;
+const insert = { group: 'insert', source: 'common practice' } as const;
+
+/** Where jaws and lobes touch, finished sizes. */
+export function contactOf({ insert: { finished }, hubs, gap }: CouplingDesign) {
+  const { jaws } = hubs[0]!.finished;
+  const from = Math.sqrt(Math.max(0, jaws.inner ** 2 - jaws.halfSlot ** 2));
+  const bottom = Math.max(jaws.fillet, (gap - finished.height) / 2);
+  const top = Math.min(jaws.height - jaws.bevel, (gap + finished.height) / 2);
+  return {
+    jaws: jaws.count,
+    meanRadius: (from + finished.reach) / 2,
+    length: finished.reach - from,
+    height: top - bottom,
+  };
+}
+
+/** Temperature at the insert: between the motor's shaft and the room. */
+export function insertTemperature({ motor, duty }: CouplingDesign): number {
+  return (motor.temperature + duty.temperature) / 2;
+}
+
+function factors(design: CouplingDesign) {
+  const warm = temperatureFactor(Math.min(120, insertTemperature(design)));
+  const start = startFactor(design.duty.starts ?? 0);
+  const shock = SHOCK_FACTORS[design.duty.shock];
+  return { warm, start, shock };
+}
+
+function allowanceOf({ insert: { modulus } }: CouplingDesign) {
+  return lobeAllowance({ modulus, reference: elastomerModulus({ hardness: 95, scale: 'A' }) });
+}
+
+/** Lobes that are crushed in steady running. */
+export const insertStress: CouplingCheck = {
+  ...insert,
+  id: 'insert-stress',
+  title: 'Pressure on the lobes at the motor torque, temperature counted',
+  unit: 'MPa',
+  source: 'DIN 740-2 factors; allowance: common practice',
+  moves: 'motor.torque, hubs.outside_diameter, insert.height, insert.hardness',
+  run: (design) => {
+    const { warm } = factors(design);
+    const stress = warm * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
+    const { normal } = allowanceOf(design);
+    const cure = stress > normal ? '; a larger outside, a higher insert or a harder one carries it' : '';
+    return valued(
+      exactly(stress),
+      `${plain(stress, 2)} MPa with temperature factor ${plain(warm, 1)}; ${design.insert.hardness} carries ${plain(normal, 2)} MPa${cure}`,
+      hard({ max: normal }),
+    );
+  },
+};
+
+/** Lobes that are crushed when it starts or jams. */
+export const insertPeak: CouplingCheck = {
+  ...insert,
+  id: 'insert-stress-peak',
+  title: 'Pressure on the lobes at start, stall and shock',
+  unit: 'MPa',
+  source: 'DIN 740-2 factors; allowance: common practice',
+  moves: 'motor.torque, duty.starts, duty.shock, hubs.outside_diameter, insert.height',
+  run: (design) => {
+    const { warm, start, shock } = factors(design);
+    const factor = warm * Math.max(start * 1.5, shock);
+    const stress = factor * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
+    const { peak } = allowanceOf(design);
+    const cure = stress > peak ? '; a larger outside, a higher insert or a harder one carries it' : '';
+    return valued(
+      exactly(stress),
+      `${plain(stress, 2)} MPa at ${plain(factor, 2)} × the motor torque; ${design.insert.hardness} carries ${plain(peak, 2)} MPa${cure}`,
+      hard({ max: peak }),
+    );
+  },
+};
+
+/** Lobes that are squeezed too hard set and wear. */
+export const insertSqueeze: CouplingCheck = {
+  ...insert,
+  id: 'insert-squeeze',
+  title: 'Squeeze of a lobe at the stated misalignment, as a share of its width',
+  unit: '',
+  limits: { pass: { max: MOST_SQUEEZE }, fail: { max: 0.25 } },
+  moves: 'insert.flank_clearance, misalignment',
+  run: (design) => {
+    const squeeze = squeezeAt(design);
+    const width = 2 * design.insert.finished.halfWidth;
+    return valued(exactly(squeeze / width), `${plain(squeeze)} mm at one flank of a lobe ${plain(width, 2)} mm wide`);
+  },
+};
+
+/** Lobes that slide along their jaws, hubs that touch. */
+export const misalignmentTaken: CouplingCheck = {
+  ...insert,
+  id: 'misalignment',
+  title: 'Shares of the allowed misalignments that are used, together',
+  unit: '',
+  limits: soft({ max: 1 }, { max: 2 }),
+  moves: 'misalignment, hubs.outside_diameter, jaws.height',
+  run: (design) => {
+    const allowed = allowedMisalignment(design);
+    const { angular, parallel, axial } = design.misalignment;
+    const words = `${plain(angular, 2)} of ${plain(allowed.angular, 2)}°, ${plain(parallel, 2)} of ${plain(allowed.parallel, 2)} mm aside, ${plain(axial, 2)} of ${plain(allowed.axial, 2)} mm along`;
+    return valued(exactly(usedMisalignment(design)), words);
+  },
+};
+
+/** Play between reversals, both interfaces, each way. */
+function freeAngle(design: CouplingDesign): number {
+  return 4 * playAngle(assemblyOf(design));
+}
+
+/** Play that shows as backlash. */
+export const couplingPlay: CouplingCheck = {
+  ...insert,
+  id: 'coupling-play',
+  title: 'Free play of one hub against the other',
+  unit: '°',
+  limits: soft({ max: 1 }),
+  moves: 'insert.flank_clearance',
+  run: (design) => {
+    const angle = freeAngle(design);
+    return valued(
+      exactly(angle),
+      angle === 0 ? 'none: the lobes are squeezed' : `${plain(angle, 2)}° from stop to stop`,
+    );
+  },
+};
+
+/** Lost motion where it matters: along the screw. */
+export const lostMotion: CouplingCheck = {
+  ...insert,
+  id: 'lost-motion',
+  title: 'Lost motion along the screw: play, and wind-up at half the motor torque',
+  unit: 'mm',
+  limits: soft({ max: 0.05 }),
+  moves: 'insert.flank_clearance, insert.hardness, hubs.outside_diameter',
+  run: (design) => {
+    const { lead, insert: own, motor } = design;
+    if (lead === undefined) return undefined;
+    const contact = contactOf(design);
+    const stress = lobeStress({ torque: motor.torque / 2, ...contact });
+    const wound = windUp({
+      stress,
+      width: 2 * own.finished.halfWidth,
+      modulus: own.modulus,
+      meanRadius: contact.meanRadius,
+    });
+    const free = freeAngle(design);
+    const lost = axialLostMotion({ angle: free + 2 * wound, lead });
+    return valued(
+      exactly(lost),
+      `${plain(free, 2)}° of play and ${plain(wound, 2)}° of wind-up each way, at a lead of ${plain(lead)} mm`,
+    );
+  },
+};

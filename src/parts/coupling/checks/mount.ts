@@ -1,0 +1,253 @@
+import { type Check, hard, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { residualSpread } from '../../../mechanics/print/residual-spread.js';
+import { polygonArea } from '../../../solid/outline.js';
+import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';
+import { plain } from '../../../units/format.js';
+import { exactly, plusMinus, scaled, smallest } from '../../../units/measured.js';
+import type { CouplingDesign } from '../dimensions.js';
+import { squeezeAt } from '../misalignment.js';
+import { spiderOutline } from '../spider.js';
+
+type CouplingCheck = Check<CouplingDesign>;
+const mount = { group: 'mount', source: 'common practice' } as const;
+
+const CURE =
+  'carry the screw by a thrust bearing and a collar (thrust_bearing: yes), or join the shafts by a rigid clamp sleeve (part: sleeve)';
+
+/** Jaws carry no pull. */
+export const couplingAxial: CouplingCheck = {
+  ...mount,
+  id: 'coupling-axial',
+  title: 'Axial pull on the coupling',
+  unit: 'N',
+  limits: hard({ max: 0 }),
+  moves: 'mounting, thrust_bearing, duty.load',
+  run: ({ mounting, thrustBearing, duty: { load } }) => {
+    if (thrustBearing) return valued(exactly(0), 'a thrust bearing carries the screw along its axis');
+    if (mounting === 'motor-below') return valued(exactly(0), 'the weight pushes the halves together');
+    if (load === undefined) return notJudged('duty.load');
+    const what =
+      mounting === 'motor-above' ? 'the screw hangs from the coupling' : 'the screw pulls one way and the other';
+    if (load === 0 && mounting === 'horizontal') return valued(exactly(0), 'no load along the screw');
+    return valued(
+      exactly(load),
+      `${what} with ${plain(load, 0)} N, and nothing holds jaws together along the axis; ${CURE}`,
+    );
+  },
+};
+
+/** The motor's own bearing. */
+export const motorThrust: CouplingCheck = {
+  ...mount,
+  id: 'motor-thrust',
+  title: "Load on the motor's bearing along its shaft",
+  unit: 'N',
+  source: 'the motor’s data',
+  moves: 'motor.axial_limit, duty.load, thrust_bearing',
+  run: ({ mounting, thrustBearing, motor, duty: { load } }) => {
+    if (mounting !== 'motor-below' || thrustBearing) return undefined;
+    if (load === undefined) return notJudged('duty.load');
+    if (motor.axialLimit === undefined) return notJudged('motor.axial_limit');
+    const cure = load > motor.axialLimit ? '; carry the screw by a thrust bearing and a collar' : '';
+    return valued(
+      exactly(load),
+      `${plain(load, 0)} N stand on the motor shaft, which may carry ${plain(motor.axialLimit, 0)} N${cure}`,
+      hard({ max: motor.axialLimit }),
+    );
+  },
+};
+
+/** A soft pad creeps and lets the axis sink. */
+export const insertThrust: CouplingCheck = {
+  ...mount,
+  id: 'insert-thrust',
+  title: 'Squeeze of the insert along the axis by the weight on it',
+  unit: '',
+  limits: { pass: { max: 0 }, fail: { max: 0.05 } },
+  moves: 'insert.pad, duty.load, thrust_bearing',
+  run: ({ mounting, thrustBearing, insert, duty: { load }, hubs, printer }) => {
+    if (mounting !== 'motor-below' || thrustBearing) return undefined;
+    const { kind, diameter, thickness } = insert.pad;
+    if (kind === 'disc' || kind === 'ball') {
+      const size = kind === 'ball' ? plain(diameter) : `${plain(diameter)} × ${plain(thickness)}`;
+      return valued(exactly(0), `both shaft ends stand on a rigid ${kind} of ${size} mm`);
+    }
+    if (load === undefined) return notJudged('duty.load');
+    const area =
+      kind === 'soft'
+        ? Math.min(...hubs.map(({ shaft }) => (Math.PI / 4) * shaft.diameter.likely ** 2))
+        : polygonArea(spiderOutline(insert.finished, printer.chordError)) - (Math.PI / 4) * insert.finished.hole ** 2;
+    const squeeze = load / (area * insert.modulus);
+    const sinks = `${plain(squeeze * insert.finished.height, 2)} mm, and it creeps further`;
+    return valued(
+      exactly(squeeze),
+      `${plain(load, 0)} N rest on rubber: it sinks by ${sinks}; use insert.pad: disc or ball`,
+    );
+  },
+};
+
+/** Shafts that end short slip and split the hub. */
+export const shaftEngagement: CouplingCheck = {
+  ...mount,
+  id: 'shaft-engagement',
+  title: 'Engaged length of the shorter hold, in shaft diameters',
+  unit: '',
+  limits: hard({ min: 1.5 }),
+  moves: 'motor_hub.length, screw_hub.length, motor.shaft.length, shaft.length',
+  run: ({ hubs }) => {
+    const rows = hubs.map((hub) => ({ hub, ratio: hub.engagement / hub.shaft.diameter.likely }));
+    const { hub, ratio } = rows.reduce((a, b) => (b.ratio < a.ratio ? b : a));
+    const depths = hubs.map(({ name, depth }) => `${name.replace('-', ' ')} ${plain(depth, 1)} mm from its end`);
+    const cure = ratio < 1.5 ? '; the shaft must reach further, or the hub be longer' : '';
+    return valued(
+      exactly(ratio),
+      `${plain(hub.engagement, 1)} mm in the ${hub.name.replace('-', ' ')}; push the shafts in: ${depths.join(', ')}${cure}`,
+    );
+  },
+};
+
+/** Shafts that meet jam the insert. */
+export const shaftGap: CouplingCheck = {
+  ...mount,
+  id: 'shaft-gap',
+  title: 'Distance of the two shaft ends',
+  unit: 'mm',
+  limits: hard({ min: 0.5 }),
+  moves: 'insert.pad, motor_hub.stop, screw_hub.stop',
+  run: ({ hubs, shaftGap: gap, insert: { pad } }) => {
+    if (hubs.length < 2) return undefined;
+    if (gap === undefined) return notJudged('a stop in both bores');
+    return valued(
+      exactly(gap),
+      pad.kind === 'none' ? `${plain(gap)} mm between the stops` : `${plain(gap)} mm, the pad between them`,
+    );
+  },
+};
+
+/** A bore that is pulled to one side wobbles. */
+export const boreRunout: CouplingCheck = {
+  ...mount,
+  id: 'bore-runout',
+  title: 'Eccentricity of a shaft when its bore closes on it',
+  unit: 'mm',
+  limits: soft({ max: 0.1 }),
+  moves: 'motor_hub.bore_clearance, screw_hub.bore_clearance',
+  run: ({ hubs }) => {
+    const spread = residualSpread('pa').holeOffset;
+    const offsets = hubs.map(({ clearance, shaft }) =>
+      scaled(plusMinus(Math.max(0, clearance), spread + (shaft.diameter.most - shaft.diameter.likely)), 0.5),
+    );
+    const worst = scaled(smallest(...offsets.map((offset) => scaled(offset, -1))), -1);
+    return valued(worst, `half of the bore clearance, ${plain(worst.likely)} mm to one side`);
+  },
+};
+
+/** Jaws that meet the other hub's floor. */
+export const assemblyRoom: CouplingCheck = {
+  ...mount,
+  id: 'assembly-room',
+  title: "Gap of the jaws to the other hub's floor when pushed together",
+  unit: 'mm',
+  limits: hard({ min: 0.1 }),
+  moves: 'jaws.height, insert.height, misalignment.axial',
+  run: ({ gap, hubs, insert, misalignment: { axial } }) => {
+    const tips = gap - hubs[0]!.finished.jaws.height;
+    const lying = gap - insert.finished.height;
+    const room = Math.min(tips, lying) - axial;
+    return valued(exactly(room), `${plain(room, 2)} mm left after ${plain(axial, 2)} mm of axial misalignment`);
+  },
+};
+
+/** Lobes that do not find their way in. */
+export const assemblyEntry: CouplingCheck = {
+  ...mount,
+  id: 'assembly-entry',
+  title: 'Bevel of the jaw tips over the squeeze of a lobe',
+  unit: 'mm',
+  limits: soft({ min: 0.1 }),
+  moves: 'jaws.bevel, insert.flank_clearance',
+  run: (design) => {
+    const { bevel } = design.hubs[0]!.finished.jaws;
+    const squeeze = Math.max(0, -design.insert.flankClearance);
+    return valued(
+      exactly(bevel - squeeze),
+      `tips bevelled by ${plain(bevel, 2)} mm lead the lobes in, ${plain(squeezeAt(design), 2)} mm are squeezed at most`,
+    );
+  },
+};
+
+/** Tools and heads. */
+export const toolAccess: CouplingCheck = {
+  ...mount,
+  id: 'tool-access',
+  title: 'Room around the heads of the clamp screws, on the diameter',
+  unit: 'mm',
+  limits: hard({ min: 0.2 }),
+  moves: 'motor_hub.clamp, screw_hub.clamp',
+  run: ({ hubs }) => {
+    const rooms = hubs.flatMap(({ finished: { clamp } }) =>
+      clamp ? [{ screw: clamp.screw, room: clamp.head - socketCapScrew(clamp.screw).headDiameterKnurled }] : [],
+    );
+    if (rooms.length === 0) return undefined;
+    const least = rooms.reduce((a, b) => (b.room < a.room ? b : a));
+    const keys = [...new Set(rooms.map(({ screw }) => `${plain(socketCapScrew(screw).key)} mm for ${screw}`))];
+    return valued(exactly(least.room), `straight in from the side with a key of ${keys.join(', ')}`);
+  },
+};
+
+/** Nothing may stick out of a turning hub. */
+export const headInside: CouplingCheck = {
+  ...mount,
+  id: 'head-inside',
+  title: 'Heads and screw ends inside the outline of the hub',
+  unit: 'mm',
+  limits: hard({ min: 0 }),
+  moves: 'hubs.outside_diameter, motor_hub.clamp, screw_hub.clamp',
+  run: ({ hubs }) => {
+    const rooms = hubs.flatMap(({ finished: { clamp, outside } }) => {
+      if (!clamp) return [];
+      const { headDiameterKnurled, headHeight } = socketCapScrew(clamp.screw);
+      const head = Math.hypot(clamp.offset + headDiameterKnurled / 2, clamp.headSeat + headHeight);
+      const end = Math.hypot(clamp.offset + clamp.hole / 2, clamp.screwLength - clamp.headSeat);
+      return [outside / 2 - Math.max(head, end)];
+    });
+    if (rooms.length === 0) return undefined;
+    const room = Math.min(...rooms);
+    return valued(exactly(room), `they keep ${plain(room, 2)} mm inside it, so that a turning hub catches nothing`);
+  },
+};
+
+/** A bought half fits only by its measured jaws. */
+export const matchedHalf: CouplingCheck = {
+  ...mount,
+  id: 'matched-half',
+  title: 'Jaws of the half that is not made',
+  unit: '',
+  moves: 'jaws, motor.shaft, screw',
+  run: ({ skipped, jawsKnown }) => {
+    if (skipped.length === 0) return undefined;
+    const half = skipped.join(' and ').replace('-', ' ');
+    if (jawsKnown) return told('pass', `the ${half} is not made; its jaws were given`);
+    return told(
+      'caution',
+      `the ${half} is not made, since its shaft is not given; measure its jaws and give jaws.count, height, width and inner`,
+    );
+  },
+};
+
+/** Printed hubs are not balanced. */
+export const speed: CouplingCheck = {
+  ...mount,
+  id: 'speed',
+  title: 'Speed of a hub whose screws are on one side',
+  unit: 'rpm',
+  limits: soft({ max: 1500 }),
+  moves: 'duty.speed',
+  run: ({ duty: { speed: rpm } }) => {
+    if (rpm === undefined) return undefined;
+    return valued(
+      exactly(rpm),
+      `${plain(rpm, 0)} rpm; screws on one side are not balanced: above 1500 rpm it may shake`,
+    );
+  },
+};

@@ -1,0 +1,18 @@
+import type { PartKind } from '../part-kind.js';
+import { COUPLING_CHECKS } from './checks/index.js';
+import { type CouplingDesign, designCoupling } from './dimensions.js';
+import { mateCoupling } from './mate.js';
+import { couplingParticulars } from './particulars.js';
+import { type CouplingSheet, couplingSchema } from './sheet.js';
+import { couplingBodies } from './solid.js';
+
+/** A jaw coupling: two hubs and the insert between them. */
+export const couplingKind: PartKind<CouplingSheet, CouplingDesign> = {
+  kind: 'coupling',
+  schema: couplingSchema,
+  design: designCoupling,
+  checks: COUPLING_CHECKS,
+  particulars: couplingParticulars,
+  bodies: couplingBodies,
+  mate: mateCoupling,
+};

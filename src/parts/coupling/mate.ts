@@ -1,0 +1,123 @@
+import { SOLID_GROUP } from '../../fit/accept.js';
+import { type Check, type Finding, hard, valued } from '../../fit/check.js';
+import { finding } from '../../fit/run-checks.js';
+import type { Kernel } from '../../solid/kernel.js';
+import { NO_COMMON_VOLUME } from '../../solid/mate.js';
+import type { Shape } from '../../solid/recipe.js';
+import { plain } from '../../units/format.js';
+import { exactly } from '../../units/measured.js';
+import {
+  type Assembly,
+  lowerJaws,
+  misplaced,
+  pared,
+  placedInsert,
+  playAngle,
+  squeezedVolume,
+  upperJaws,
+} from './assembly.js';
+import type { CouplingDesign } from './dimensions.js';
+import { squeezeAt } from './misalignment.js';
+
+/** Directions of the misalignment within one pitch of the jaws; the rest of the turn repeats them. */
+const DIRECTIONS = 4;
+/** Gap at each flank with which the play is tried where the lobes are squeezed, mm. */
+const TRIAL_GAP = 0.1;
+/** A lobe just touching its flank is taken back by this, mm. */
+const TOUCH = 0.002;
+
+type About = Omit<Check<CouplingDesign>, 'run'>;
+const solid = { group: SOLID_GROUP, source: 'derived: the solids themselves', moves: 'jaws, insert, misalignment' };
+
+const MATE: About = {
+  ...solid,
+  id: 'solid-mate',
+  title: 'Common volume of hubs and insert beyond the intended squeeze',
+  unit: 'mm³',
+  limits: hard({ max: NO_COMMON_VOLUME }),
+};
+const SQUEEZE: About = {
+  ...solid,
+  id: 'solid-squeeze',
+  title: 'Squeeze of the lobes on the solids against arithmetic: relative difference',
+  unit: '',
+  limits: hard({ max: 0.05 }),
+};
+const PLAY: About = {
+  ...solid,
+  id: 'solid-play',
+  title: 'Play of the insert on the solids against arithmetic: relative difference',
+  unit: '',
+  limits: hard({ max: 0.05 }),
+};
+
+/** Tries hubs and insert together on the solids: in place, misaligned, pulled apart and turned until they meet. */
+export function mateCoupling(design: CouplingDesign, kernel: Kernel): Finding[] {
+  const assembly = assemblyOf(design);
+  const lower: Shape = { kind: 'mesh', mesh: kernel.fuse(lowerJaws(assembly)) };
+  return [
+    finding(MATE, valued(exactly(commonBeyondSqueeze(design, assembly, lower, kernel)), mateWords(design))),
+    ...squeeze(assembly, lower, kernel),
+    play(assembly, lower, kernel),
+  ];
+}
+
+/** Hubs and insert of a design at finished sizes. */
+export function assemblyOf({ hubs, insert, gap, printer }: CouplingDesign): Assembly {
+  return { jaws: hubs[0]!.finished.jaws, spider: insert.finished, gap, chordError: Math.max(0.04, printer.chordError) };
+}
+
+function mateWords({ misalignment: { angular, parallel, axial }, hubs }: CouplingDesign): string {
+  const offsets = `${plain(angular)}°, ${plain(parallel)} mm aside and ${plain(axial)} mm along`;
+  return `in place, pulled apart, and misaligned by ${offsets} in ${DIRECTIONS * hubs[0]!.finished.jaws.count} positions of a turn`;
+}
+
+function commonBeyondSqueeze(design: CouplingDesign, assembly: Assembly, lower: Shape, kernel: Kernel): number {
+  const { gap, jaws, spider } = assembly;
+  const upper = upperJaws(lower, assembly);
+  const pull = [0.3, 0.9].map((share) => ({ by: [0, 0, share * jaws.height] as const }));
+  const inPlace = placedInsert({ ...assembly, spider: pared(spider, assembly, TOUCH) });
+  const aligned = [
+    ...kernel.commonVolumes(lower, upper, [{}, ...pull]),
+    ...kernel.commonVolumes(lower, inPlace, [{}, ...pull]),
+    ...kernel.commonVolumes(upper, inPlace, [{}]),
+  ];
+  const { angular, parallel, axial } = design.misalignment;
+  const lean = placedInsert({ ...assembly, spider: pared(spider, assembly, squeezeAt(design) + TOUCH) });
+  const misaligned = Array.from({ length: DIRECTIONS }, (_, i) => (360 * i) / (DIRECTIONS * jaws.count)).flatMap(
+    (towards) => {
+      const far = misplaced(upper, gap, { angular, parallel, axial, towards });
+      const half = misplaced(lean, gap, { angular: angular / 2, parallel: parallel / 2, axial: axial / 2, towards });
+      return [lower, half]
+        .flatMap((still) => kernel.commonVolumes(still, far, [{}]))
+        .concat(kernel.commonVolumes(lower, half, [{}]));
+    },
+  );
+  return Math.max(...aligned, ...misaligned);
+}
+
+function squeeze(assembly: Assembly, lower: Shape, kernel: Kernel): Finding[] {
+  const wanted = squeezedVolume(assembly);
+  if (wanted < 0.01) return [];
+  const [found] = kernel.commonVolumes(lower, placedInsert(assembly), [{}]);
+  const words = `lobes and jaws of one hub share ${plain(found!, 2)} mm³, ${plain(wanted, 2)} mm³ were worked out`;
+  return [finding(SQUEEZE, valued(exactly(Math.abs(found! / wanted - 1)), words))];
+}
+
+/** Turns the insert in one hub until they meet, in steps about the angle that was worked out. */
+function play(assembly: Assembly, lower: Shape, kernel: Kernel): Finding {
+  const own = playAngle(assembly);
+  const trial = own > 0.05 ? assembly : { ...assembly, spider: pared(assembly.spider, assembly, TRIAL_GAP) };
+  const wanted = playAngle(trial);
+  const shares = [0.9, 0.96, 0.98, 1.02, 1.04, 1.1];
+  const volumes = kernel.commonVolumes(
+    lower,
+    placedInsert(trial),
+    shares.flatMap((share) => [{ turn: share * wanted }, { turn: -share * wanted }]),
+  );
+  const met = shares.findIndex((_, i) => Math.max(volumes[2 * i]!, volumes[2 * i + 1]!) > NO_COMMON_VOLUME);
+  const found = met < 0 ? 2 : met === 0 ? 0 : (shares[met]! + shares[met - 1]!) / 2;
+  const with_ = own > 0.05 ? 'as it is' : `with lobes taken back to ${plain(TRIAL_GAP)} mm at each flank`;
+  const words = `${with_}, the insert turns ${plain(found * wanted)}° before it meets a jaw; ${plain(wanted)}° were worked out`;
+  return finding(PLAY, valued(exactly(Math.abs(found - 1)), words));
+}

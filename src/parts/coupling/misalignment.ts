@@ -1,0 +1,48 @@
+import type { CouplingDesign } from './dimensions.js';
+
+/** Angular and parallel misalignment that jaw couplings are built for. @source common-practice */
+const MOST = { angular: 1, parallel: 0.38, parallelShare: 0.01 };
+
+/** How far a lobe may be squeezed for good, as a share of its width. @source common-practice */
+export const MOST_SQUEEZE = 0.15;
+
+/**
+ * Squeeze of a lobe at its flank at the stated misalignment: what is built in, half the parallel offset, and what the
+ * lean of half the angle adds at the ends of the insert [mm].
+ */
+export function squeezeAt({ insert, misalignment: { angular, parallel } }: CouplingDesign): number {
+  const { height, reach, middle, barrel } = insert.finished;
+  const lean = Math.tan(((angular / 2) * Math.PI) / 180);
+  const aside = parallel / 2 + lean * (height / 2 + lean * reach);
+  // a barrelled lobe that is pushed along its own middle line meets a flank that closes on it
+  return Math.max(0, -insert.flankClearance) + aside * Math.hypot(1, (2 * barrel) / (reach - middle));
+}
+
+/** What the coupling takes of each kind of misalignment by itself. */
+export interface Allowed {
+  /** degrees */
+  readonly angular: number;
+  readonly parallel: number;
+  readonly axial: number;
+}
+
+/** What the gaps allow: the rims must not meet, the ring stays clear of the jaws, the lobes are squeezed so far. */
+export function allowedMisalignment({ insert, hubs, gap }: CouplingDesign): Allowed {
+  const { jaws, outside } = hubs[0]!.finished;
+  const tips = Math.min(gap - jaws.height, gap - insert.finished.height);
+  const byRim = (Math.atan(tips / outside) * 180) / Math.PI;
+  const squeeze = MOST_SQUEEZE * 2 * insert.finished.halfWidth - Math.max(0, -insert.flankClearance);
+  const byRing = jaws.inner - insert.finished.ring;
+  return {
+    angular: Math.min(MOST.angular, byRim),
+    parallel: Math.max(0.001, Math.min(MOST.parallel, MOST.parallelShare * outside, 2 * squeeze, 2 * byRing)),
+    axial: tips / 2,
+  };
+}
+
+/** Shares of what is allowed that the stated misalignment uses; together they should stay at or below 1. */
+export function usedMisalignment(design: CouplingDesign): number {
+  const { angular, parallel, axial } = design.misalignment;
+  const allowed = allowedMisalignment(design);
+  return angular / allowed.angular + parallel / allowed.parallel + axial / allowed.axial;
+}

@@ -1,0 +1,50 @@
+import { plain } from '../../units/format.js';
+import { appliedWords } from '../common/applied.js';
+import { boreReach } from '../common/bore.js';
+import { DRIVE_CAUTIONS } from '../common/cautions.js';
+import { counted, gripHardware, tighteningWords } from '../common/grip-hardware.js';
+import type { HardwareRow, Particulars } from '../part-kind.js';
+import type { CouplingDesign } from './dimensions.js';
+
+/** What to buy, how to print, and what to beware of. */
+export function couplingParticulars(design: CouplingDesign): Particulars {
+  const { hubs, insert, material, printer, mounting } = design;
+  const tightening = new Set(hubs.flatMap(({ grip }) => tighteningWords(grip, material) ?? []));
+  const hung = 'A jaw coupling comes apart along its axis: it must never carry a hanging screw.';
+  return {
+    hardware: counted([
+      ...hubs.flatMap(({ grip, finished }) => gripHardware({ grip, far: boreReach(finished.bore).far, ...finished })),
+      ...padHardware(design),
+    ]),
+    cautions: [
+      ...(mounting === 'motor-above' ? [hung] : []),
+      ...tightening,
+      ...depthWords(design),
+      'Inspect the insert now and then: heat, misalignment and overload wear it, and a set insert shows as play. Without it the jaws still meet and turn, with play.',
+      'Guard the coupling: a turning hub draws in hair, cuffs and gloves.',
+      ...DRIVE_CAUTIONS,
+    ],
+    applied: `${appliedWords(material, printer)}; insert: ${appliedWords(insert.material, insert.printer)}`,
+    print: {
+      face_up: 'hubs stand on their plain end, jaws up; the insert lies flat',
+      why: 'bores come out round, the jaws need no support, pockets and slit are bridged; jaws bend across the layers, which is counted',
+      support: 'none',
+    },
+  };
+}
+
+function padHardware({ insert: { pad } }: CouplingDesign): HardwareRow[] {
+  if (pad.kind === 'disc')
+    return [{ item: 'steel disc', size: `${plain(pad.diameter)} x ${plain(pad.thickness)} mm`, count: 1 }];
+  return pad.kind === 'ball' ? [{ item: 'steel ball', size: `${plain(pad.diameter)} mm`, count: 1 }] : [];
+}
+
+function depthWords({ hubs, insert: { pad } }: CouplingDesign): string[] {
+  const depths = hubs
+    .map(({ name, depth }) => `${plain(depth, 1)} mm into the ${name.replace('-', ' ')}`)
+    .join(' and ');
+  if (pad.kind === 'none') return [`Mark the shafts with a pen: they go ${depths}, as the notch on the outside shows.`];
+  return [
+    `Mark the shafts with a pen: they go ${depths}, so that both stand on the ${pad.kind === 'soft' ? 'insert' : pad.kind}.`,
+  ];
+}

@@ -1,8 +1,9 @@
 import { nearest } from '../sheet/nearest.js';
 import { fault } from '../units/faults.js';
+import { ADAPTER_START } from './start-sheets/adapter.js';
 import { NUT_START } from './start-sheets/nut.js';
 
-const SHEETS: ReadonlyMap<string, string> = new Map([['nut', NUT_START]]);
+const SHEETS: ReadonlyMap<string, string> = new Map([['nut', NUT_START], ['adapter', ADAPTER_START]]);
 
 /**
  * A commented sheet to start from; it can be made as it is.

@@ -16,11 +16,12 @@ import { boreOf, type Joint, type JointHole } from '../common/joints.js';
 import { isSimple } from '../common/polygon-distance.js';
 import { type PrintSizes, printSizes } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
+import { fits } from './cures.js';
+import { cutoutsApart, leavesWhole } from './cutouts.js';
 import { type Layout, type LayoutInput, layout, type OutlineInput, thicknessFor } from './layout.js';
 import { insideEdge, type PlateSizes, type Point, plateOutline } from './plan.js';
 import type { FlangeSizes } from './seated-nut.js';
 import type { AdapterSheet } from './sheet.js';
-import { cutoutsApart } from './walls.js';
 
 /** One side of the joint: what was measured, and how the plate meets it. */
 export interface Side {
@@ -100,13 +101,16 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
   const printer = resolvePrinter(sheet.printer, presets, notes);
   const screw = sheet.screw && resolveScrew(sheet.screw, calipers, notes);
   const nut = nutSide(sheet, calipers, notes);
-  const carriage = carriageSide(sheet, calipers, notes, nut);
+  const carriage = carriageSide(sheet, calipers, notes);
   const registers = registersOf(sheet, nut, notes);
   const float = kind === 'floating' ? notes.or(sheet.float, 'float', 0.3, 'enough for a bent screw') : undefined;
   const hold = kind === 'floating' ? notes.or(sheet.hold, 'hold', 'screws', 'through the holes of the nut') : undefined;
-  const input = inputOf(sheet, { nut, carriage, registers, float, hold, screw }, notes);
+  const known = withJoints(sheet, { nut, carriage, registers, float, hold, screw }, notes);
+  const input = inputOf(sheet, known, notes);
   requireSense(sheet, input);
   const laid = layout(input);
+  if (!leavesWhole(laid.plate))
+    throw fault('plate.cutouts', '', 'must leave the plate in one piece: each may cross its edge once');
   const sizes = printSizes(material, printer);
   const own: PrintSizes = { inside: same, outside: same, along: same, across: same };
   const seatHeight = seatOf(input);
@@ -116,8 +120,8 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     kind,
     input,
     layout: laid,
-    ...(nut ? { nut } : {}),
-    carriage,
+    ...(known.nut ? { nut: known.nut } : {}),
+    carriage: known.carriage,
     registers,
     ...(float === undefined ? {} : { float }),
     ...(hold === undefined ? {} : { hold }),
@@ -168,20 +172,13 @@ function nutSide(sheet: AdapterSheet, calipers: number, notes: Assumptions): Nut
   };
 }
 
-function carriageSide(
-  sheet: AdapterSheet,
-  calipers: number,
-  notes: Assumptions,
-  nut: NutSide | undefined,
-): CarriageSide {
+function carriageSide(sheet: AdapterSheet, calipers: number, notes: Assumptions): CarriageSide {
   const { bore, slot, thickness, offset, holes, thread, joint, room } = sheet.carriage;
   const [x, y] = offset ?? [0, 0];
   const pattern = measuredPattern(holes, 'carriage.holes', notes, calipers);
-  const usual: Joint = nut?.seat === 'outside' ? 'counterbore' : 'through';
-  const why = usual === 'counterbore' ? 'sunk heads keep clear of the nut' : 'heads on the outer face';
   return {
     pattern: { ...pattern, centres: pattern.centres.map(([u, v]) => [u + x, v + y] as const) },
-    joint: notes.or<Joint>(joint, 'carriage.joint', usual, why),
+    joint: joint ?? 'counterbore',
     tapped: thread === 'tapped',
     ...(bore ? { bore: measured(bore, calipers) } : {}),
     ...(slot ? { slot } : {}),
@@ -225,6 +222,43 @@ interface Known {
   readonly hold: 'screws' | 'keys' | undefined;
   readonly screw: Screw | undefined;
 }
+
+/** Joints in the order of preference: what holds best in plastic and lets the nut be fitted last comes first. */
+const NUT_JOINTS: readonly Joint[] = ['insert', 'tapped', 'hexagon', 'counterbore', 'through'];
+const CARRIAGE_JOINTS: readonly Joint[] = ['counterbore', 'through', 'insert', 'hexagon', 'tapped'];
+/** What is tapped already wants a head in the plate, not a second thread. */
+const TO_TAPPED: readonly Joint[] = ['counterbore', 'through'];
+
+/** Joints that the sheet leaves open are the first that find room; they are listed. */
+function withJoints(sheet: AdapterSheet, known: Known, notes: Assumptions): Known {
+  const { nut, carriage } = known;
+  const [nutGiven, carriageGiven] = [sheet.nut?.joint, sheet.carriage.joint];
+  if ((nutGiven !== undefined || nut === undefined) && carriageGiven !== undefined) return known;
+  const ofNut = nutGiven === undefined ? (nut?.tapped ? TO_TAPPED : NUT_JOINTS) : [nutGiven];
+  const ofCarriage = carriageGiven === undefined ? (carriage.tapped ? TO_TAPPED : CARRIAGE_JOINTS) : [carriageGiven];
+  const tries = ofNut.flatMap((nutJoint) =>
+    ofCarriage.map((carriageJoint) => ({
+      ...known,
+      nut: nut && { ...nut, joint: nutJoint },
+      carriage: { ...carriage, joint: carriageJoint },
+    })),
+  );
+  const found = tries.find((one) => roomy(inputOf(sheet, one, new Assumptions())));
+  const chosen = found ?? tries[0]!;
+  const why = found ? 'the first joint that finds room' : 'no joint finds room';
+  if (nut && nutGiven === undefined) notes.note('nut.joint', chosen.nut!.joint, why);
+  if (carriageGiven === undefined) notes.note('carriage.joint', chosen.carriage.joint, why);
+  return chosen;
+}
+
+/** Whether a layout fits, with the wall that inserts want. */
+function roomy(input: LayoutInput): boolean {
+  const laid = layout(input);
+  const inserts = [input.nut?.hole.joint, input.carriage.hole.joint].includes('insert');
+  return fits(laid) && (!inserts || laid.ligament.gap >= INSERT_WALL);
+}
+
+const INSERT_WALL = 1.5;
 
 function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): LayoutInput {
   const { nut, carriage, registers, float = 0, hold } = known;
@@ -339,7 +373,7 @@ function keysOf(nut: NutSide, float: number): LayoutInput['keys'] {
 function catchPocketOf(sheet: AdapterSheet, { nut, screw }: Known): LayoutInput['catchPocket'] {
   const given = sheet.catch_nut;
   if (!given) return undefined;
-  if (!nut || nut.stands !== 'away' || nut.seat !== 'outside')
+  if (nut?.stands !== 'away' || nut.seat !== 'outside')
     throw fault(
       'catch_nut',
       '',
@@ -429,7 +463,7 @@ function named({ plate, clocking, ligament }: Layout, seatHeight: number, print:
     outline_length: length,
     outline_width: width,
     clocking: clocking.turn,
-    least_ligament: ligament.gap,
+    least_ligament: round(ligament.gap),
     height_change: print.along(seatHeight),
     ...(outerStep
       ? { recess_diameter: print.inside(outerStep.diameter), recess_depth: print.along(outerStep.depth) }

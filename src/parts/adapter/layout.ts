@@ -4,9 +4,20 @@ import { turned } from '../common/hole-pattern.js';
 import { type Joint, type JointHole, type Pocket, pocketOf, threadReach } from '../common/joints.js';
 import { screwLengthWithin } from '../common/screw-length.js';
 import { type Clocking, clockingAt, solveClocking } from './clocking.js';
-import type { Cutout, Flat, Key, OutlinePlan, PatternHoles, PlateSizes, Point, Rim, Step } from './plan.js';
+import {
+  type Cutout,
+  type Flat,
+  type Key,
+  keyOutline,
+  type OutlinePlan,
+  type PatternHoles,
+  type PlateSizes,
+  type Point,
+  type Rim,
+  type Step,
+} from './plan.js';
 import { type FlangeSizes, insideFlangeOf, type SeatedNut } from './seated-nut.js';
-import { type Named, type Walls, wallsOf, widest } from './walls.js';
+import { catchRadius, type Named, turnTask, type Walls, wallsOf, widest } from './walls.js';
 
 /** A pattern before its place in the plate is known. */
 export interface PatternInput {
@@ -60,8 +71,8 @@ const BLIND_FLOOR = 1.2;
 /** Lays out the plate, its clocking solved or taken as stated. */
 export function layout(input: LayoutInput): Layout {
   const draft = drafted(input, 0);
-  const walls = wallsOf(draft, aroundOf(input, 0));
-  const clocking = input.clocking === undefined ? solveClocking(walls.task) : clockingAt(walls.task, input.clocking);
+  const task = turnTask(draft, aroundOf(input, 0));
+  const clocking = input.clocking === undefined ? solveClocking(task) : clockingAt(task, input.clocking);
   const plate = drafted(input, clocking.turn);
   const last = wallsOf(plate, aroundOf(input, clocking.turn));
   return { plate, clocking, ligament: leastWall(last, clocking), room: leastRoom(last, clocking) };
@@ -97,7 +108,7 @@ function seatedNut({ seat, flange, hole }: NonNullable<LayoutInput['nut']>, turn
     insideFlange: (point) => inside(turned(point, -turn)),
     fitsLast,
     headsOutside: seat === 'outside' || hole.joint === 'through',
-    hardwareOnCarriageFace: hole.joint === 'through' || seat === 'carriage',
+    hardwareOnCarriageFace: hole.joint === 'through' && seat === 'outside',
   };
 }
 
@@ -107,9 +118,10 @@ function drafted(input: LayoutInput, turn: number): PlateSizes {
   const rim = input.rim && rimOf(input.rim, bore, { nut, centres });
   const nutHoles = nut && centres && patternHoles({ ...nut, centres }, nutMouth(nut), facesOf(input, rim, centres));
   const carriageHoles = patternHoles(carriage, carriageMouth(carriage.hole.joint), { from: 0, to: thickness });
+  const keys = input.keys.map((key) => ({ ...key, center: turned(key.center, turn), turn: key.turn + turn }));
   const both = nutHoles && nutHoles.centres.length > 0 ? [nutHoles, carriageHoles] : [carriageHoles];
   return {
-    outline: outlineOf(input, both),
+    outline: outlineOf(input, both, { rim, keys }),
     flats: input.flats,
     cutouts: input.cutouts,
     thickness,
@@ -118,7 +130,7 @@ function drafted(input: LayoutInput, turn: number): PlateSizes {
     ...(outerStep ? { outerStep } : {}),
     ...(innerStep ? { innerStep } : {}),
     ...(rim ? { rim } : {}),
-    keys: input.keys.map((key) => ({ ...key, center: turned(key.center, turn), turn: key.turn + turn })),
+    keys,
     ...(catchPocket ? { catchPocket: { ...catchPocket, turn } } : {}),
     ...(nutHoles && nutHoles.centres.length > 0 ? { nutHoles } : {}),
     carriageHoles,
@@ -212,15 +224,17 @@ export function thicknessFor({ joint, screw }: JointHole): number {
 }
 
 function outlineOf(
-  { outline, bore, outerStep, innerStep, rim, catchPocket }: LayoutInput,
+  { outline, bore, outerStep, innerStep, catchPocket }: LayoutInput,
   both: readonly PatternHoles[],
+  { rim, keys }: { readonly rim: Rim | undefined; readonly keys: readonly Key[] },
 ): OutlinePlan {
   if (outline.shape !== 'hull') return outline;
   const rounds = [
     { at: [0, 0] as const, radius: bore / 2 },
     ...[outerStep, innerStep].flatMap((step) => (step ? [{ at: step.center, radius: step.diameter / 2 }] : [])),
     ...(rim ? [{ at: rim.center, radius: rim.outer / 2 }] : []),
-    ...(catchPocket ? [{ at: [0, 0] as const, radius: catchPocket.acrossFlats * 0.71 }] : []),
+    ...(catchPocket ? [{ at: [0, 0] as const, radius: catchRadius(catchPocket) }] : []),
+    ...keys.flatMap((key) => keyOutline(key).map((at) => ({ at, radius: 0 }))),
     ...both.flatMap((holes) => holes.centres.map((at) => ({ at, radius: Math.max(widest(holes), headRim(holes)) }))),
   ];
   return { shape: 'hull', discs: rounds.map(({ at, radius }) => ({ at, radius: radius + outline.rim })) };

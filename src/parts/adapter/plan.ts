@@ -1,6 +1,6 @@
 import { clipped, type HalfPlane, insideBy, sidesOf } from '../../solid/convex.js';
 import { hullOutline } from '../../solid/hull-outline.js';
-import { circleOutline, type Outline, polygonArea, rectangleOutline, sidesFor } from '../../solid/outline.js';
+import { circleOutline, type Outline, rectangleOutline, sidesFor } from '../../solid/outline.js';
 import { polar, turned } from '../common/hole-pattern.js';
 import type { JointHole, Pocket } from '../common/joints.js';
 import { insideRounded, insideSimple } from '../common/polygon-distance.js';
@@ -95,7 +95,7 @@ export interface PlateSizes {
 }
 
 /** Fine enough for a distance that a limit hangs on, mm. */
-const FINE = 1e-3;
+const FINE = 4e-3;
 const TRUE_SIZE: Pick<PrintSizes, 'outside' | 'across'> = { outside: (size) => size, across: (size) => size };
 
 /** The outline as it is drawn, flats cut. A drawn outside follows its arcs to within the chord error, inscribed. */
@@ -192,8 +192,14 @@ function insidePlan(plan: OutlinePlan): (point: Point) => number {
   }
 }
 
-/** Area of the part of a polygon inside a convex one [mm²]; the polygon itself need not be convex. */
-export function commonArea(outline: Outline, convex: Outline): number {
-  const left = sidesOf(convex).reduce((rest, side) => (rest.length === 0 ? rest : clipped(rest, side)), outline);
-  return left.length === 0 ? 0 : Math.max(0, polygonArea(left));
+/** Corners of a key as it is drawn. */
+export function keyOutline(
+  { center, size, turn }: Key,
+  { outside, across }: Pick<PrintSizes, 'outside' | 'across'> = TRUE_SIZE,
+): Outline {
+  const [x, y] = [across(center[0]), across(center[1])];
+  return rectangleOutline({ size: [outside(size[0]), outside(size[1])] }).map((corner): Point => {
+    const [u, v] = turned(corner, turn);
+    return [x + u, y + v];
+  });
 }

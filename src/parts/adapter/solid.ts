@@ -14,13 +14,15 @@ import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { turned } from '../common/hole-pattern.js';
 import { boreOf } from '../common/joints.js';
 import { type PrintSizes, printSizes } from '../common/print-sizes.js';
+import { commonArea } from '../common/section-volume.js';
 import type { Expected } from '../part-kind.js';
+import { cornersLeft } from './cutouts.js';
 import type { AdapterDesign } from './dimensions.js';
 import {
-  commonArea,
   cutoutOutline,
   isConvex,
   type Key,
+  keyOutline,
   type PatternHoles,
   type PlateSizes,
   type Point,
@@ -69,7 +71,7 @@ export function plateSolid(
       of: [{ kind: 'union', of: [slab, ...added.map(({ shape }) => shape)] }, ...cuts.map(({ shape }) => shape)],
     },
     volume: volume + total(added) - total(cuts),
-    bounds: boundsOf(plate, outline, print),
+    bounds: boundsOf(plate, outline, drawing),
   };
 }
 
@@ -95,8 +97,9 @@ function levelsOf(plate: PlateSizes, outline: Outline, print: PrintSizes): LoftL
       ];
 }
 
-function boundsOf(plate: PlateSizes, outline: Outline, print: PrintSizes): Expected['bounds'] {
-  const { min, max } = outlineBounds(outline);
+function boundsOf(plate: PlateSizes, outline: Outline, { print, chordError }: Drawing): Expected['bounds'] {
+  const cutouts = plate.cutouts.map((cutout) => cutoutOutline(cutout, print, chordError));
+  const { min, max } = outlineBounds(cornersLeft(outline, cutouts));
   const keys = Math.max(0, ...plate.keys.map(({ height }) => print.along(height)));
   return [
     [min[0], min[1], -(plate.rim ? print.along(plate.rim.height) : 0)],
@@ -134,13 +137,7 @@ function rimOf({ rim, bore, thickness }: PlateSizes, { print, chordError }: Draw
 function keyOf(key: Key, plate: PlateSizes, print: PrintSizes): Cut {
   const top = print.along(plate.thickness);
   const height = print.along(key.height);
-  const center = placed(key.center, print);
-  const outline = rectangleOutline({ size: [print.outside(key.size[0]), print.outside(key.size[1])] }).map(
-    (corner): Point => {
-      const [x, y] = turned(corner, key.turn);
-      return [center[0] + x, center[1] + y];
-    },
-  );
+  const outline = keyOutline(key, print);
   return {
     shape: { kind: 'prism', outlines: [outline], from: top / 2, to: top + height },
     volume: polygonArea(outline) * height,

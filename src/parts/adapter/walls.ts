@@ -1,8 +1,16 @@
 import { polar } from '../common/hole-pattern.js';
 import { boreOf, headRadius, pocketRadius, washerRadius } from '../common/joints.js';
-import { insideSimple } from '../common/polygon-distance.js';
 import type { ClockingTask } from './clocking.js';
-import { cutoutOutline, insideEdge, type PatternHoles, type PlateSizes, type Point, toCutout } from './plan.js';
+import {
+  type CatchPocket,
+  insideEdge,
+  type Key,
+  keyOutline,
+  type PatternHoles,
+  type PlateSizes,
+  type Point,
+  toCutout,
+} from './plan.js';
 import type { SeatedNut } from './seated-nut.js';
 import { anyToDisc, type Disc, discInConvex, discToAny, discToDisc, discToSide, type TurnTerm } from './turn-terms.js';
 
@@ -18,13 +26,12 @@ export interface Named {
   readonly gap: number;
 }
 
-/** Distances that do not change with the turn, and the task of choosing it. */
+/** Distances that do not change with the turn. */
 export interface Walls {
   /** in the plate, mm */
   readonly fixed: readonly Named[];
   /** for heads and tools, each less what it needs, mm */
   readonly fixedRoom: readonly Named[];
-  readonly task: ClockingTask;
 }
 
 /** What stands around the holes besides the plate itself. */
@@ -34,7 +41,7 @@ export interface Around {
   readonly carriageBore?: { readonly diameter: number; readonly center: Point };
 }
 
-/** All walls and rooms of a plate whose nut pattern stands at its sheet's own turn. */
+/** All walls and rooms of a plate that its turn does not change. */
 export function wallsOf(plate: PlateSizes, around: Around): Walls {
   const { nutHoles: nut, carriageHoles: carriage } = plate;
   const both = nut ? [nut, carriage] : [carriage];
@@ -59,11 +66,16 @@ export function wallsOf(plate: PlateSizes, around: Around): Walls {
       ...(nut && turnless ? onEdge(nut, 'nut holes and the edge') : []),
     ],
     fixedRoom: fixedRoomOf(plate, around),
-    task: {
-      walls: nut ? turningWalls(plate, nut) : [],
-      room: nut && around.nut ? turningRoom(plate, nut, around.nut) : [],
-      period: nut && around.nut ? periodOf(nut.centres, around.nut) : 360,
-    },
+  };
+}
+
+/** The task of choosing the turn, for a plate whose nut pattern stands at its sheet's own turn. */
+export function turnTask(plate: PlateSizes, around: Around): ClockingTask {
+  const { nutHoles: nut } = plate;
+  return {
+    walls: [...(nut ? turningWalls(plate, nut) : []), ...plate.keys.flatMap((key) => keyTerms(plate, key))],
+    room: around.nut ? turningRoom(plate, nut, around.nut) : [],
+    period: nut && around.nut ? periodOf(nut.centres, around.nut) : 360,
   };
 }
 
@@ -151,7 +163,7 @@ function toSteps(plate: PlateSizes, centre: Point, spans: readonly Span[], what:
 }
 
 /** Radius of a catch nut's pocket over its corners. */
-export function catchRadius({ shape, acrossFlats }: NonNullable<PlateSizes['catchPocket']>): number {
+export function catchRadius({ shape, acrossFlats }: Pick<CatchPocket, 'shape' | 'acrossFlats'>): number {
   return shape === 'hexagon' ? acrossFlats / Math.sqrt(3) : acrossFlats / Math.SQRT2;
 }
 
@@ -202,6 +214,18 @@ function edgeTerms(plate: PlateSizes, disc: Disc): TurnTerm[] {
   return [term, ...sharp];
 }
 
+/** Keys stand on the plate, clear of the carriage's holes, of its heads and of cut-outs. */
+function keyTerms(plate: PlateSizes, key: Key): TurnTerm[] {
+  const { carriageHoles: carriage, cutouts } = plate;
+  const bar: Disc = { at: key.center, radius: Math.hypot(...key.size) / 2 };
+  const beside = Math.max(widest(carriage), outerHead(carriage)?.radius ?? 0);
+  return [
+    ...carriage.centres.map((at) => discToDisc(bar, { at, radius: beside })),
+    ...cutouts.map((cutout) => discToAny(bar, (point) => toCutout(cutout, point))),
+    ...keyOutline(key).flatMap((at) => edgeTerms(plate, { at, radius: 0 })),
+  ];
+}
+
 /** Radius that a screw's head, nut or washer takes on the outer face, where one stands there; and whether it is sunk. */
 function outerHead({ hole, opens }: PatternHoles): { readonly radius: number; readonly sunk: boolean } | undefined {
   if (hole.joint === 'through') return { radius: Math.max(headRadius(hole), washerRadius(hole)), sunk: false };
@@ -209,7 +233,7 @@ function outerHead({ hole, opens }: PatternHoles): { readonly radius: number; re
   return undefined;
 }
 
-function turningRoom(plate: PlateSizes, nut: PatternHoles, seated: SeatedNut): TurnTerm[] {
+function turningRoom(plate: PlateSizes, nut: PatternHoles | undefined, seated: SeatedNut): TurnTerm[] {
   const { carriageHoles: carriage } = plate;
   const head = outerHead(carriage);
   if (!head) return [];
@@ -219,9 +243,9 @@ function turningRoom(plate: PlateSizes, nut: PatternHoles, seated: SeatedNut): T
     seated.seat === 'outside' && mustShow
       ? carriage.centres.map((at) => anyToDisc((point) => -seated.insideFlange(point), { at, radius: reach }))
       : [];
-  const nutHead = seated.headsOutside ? Math.max(headRadius(nut.hole), washerRadius(nut.hole)) : 0;
+  const nutHead = nut && seated.headsOutside ? Math.max(headRadius(nut.hole), washerRadius(nut.hole)) : 0;
   const heads =
-    nutHead > 0
+    nut && nutHead > 0
       ? nut.centres.flatMap((at) =>
           carriage.centres.map((still) => discToDisc({ at, radius: nutHead }, { at: still, radius: reach })),
         )
@@ -240,6 +264,8 @@ function fixedRoomOf(plate: PlateSizes, { nut: seated, carriageBore }: Around): 
       rooms.push({ what: "heads of the carriage's screws and the nut's flange", gap });
     }
   }
+  if (nut && seated?.hardwareOnCarriageFace && !carriageBore)
+    rooms.push({ what: 'nuts behind the plate and the carriage, whose bore is not known', gap: -1 });
   if (nut && seated?.hardwareOnCarriageFace && carriageBore) {
     const reach = Math.max(headRadius(nut.hole), washerRadius(nut.hole));
     const inner = plate.rim ? Math.min(plate.rim.inner, carriageBore.diameter) : carriageBore.diameter;
@@ -267,18 +293,4 @@ function repeats(centres: readonly Point[], degrees: number): boolean {
     const [u, v] = [c * x - s * y, s * x + c * y];
     return centres.some(([p, q]) => Math.hypot(p - u, q - v) < 1e-6);
   });
-}
-
-/** Least distance of a cut-out to another; negative where they overlap. */
-export function cutoutsApart(plate: Pick<PlateSizes, 'cutouts'>): number {
-  let apart = Infinity;
-  const outlines = plate.cutouts.map((cutout) => cutoutOutline(cutout, undefined, 0.02));
-  for (const [i, cutout] of plate.cutouts.entries()) {
-    for (const [j, outline] of outlines.entries()) {
-      if (i === j) continue;
-      for (const point of outline) apart = Math.min(apart, toCutout(cutout, point));
-      apart = Math.min(apart, -insideSimple(outline, cutout.at));
-    }
-  }
-  return apart;
 }

@@ -1,0 +1,42 @@
+import type { Check } from '../../../fit/check.js';
+import { heat, shrinkAppliedOnce } from '../../common/checks.js';
+import type { AdapterDesign } from '../dimensions.js';
+import {
+  carriageClamp,
+  carriagePosition,
+  insertWall,
+  nutClamp,
+  nutPosition,
+  pocketFloor,
+  screwEnters,
+  screwLength,
+  threadLength,
+} from './joints.js';
+import { clocking, headRoom, holeEdge, mountRoom } from './place.js';
+import { catchNut, mountBore, mountFloat, mountSeat, printSupport, rimHeight, rimWall } from './seat.js';
+
+/** Every check of an adapter, in the order of the report. */
+export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
+  clocking,
+  headRoom,
+  holeEdge,
+  screwEnters,
+  nutPosition,
+  carriagePosition,
+  screwLength,
+  threadLength,
+  insertWall,
+  pocketFloor,
+  mountSeat,
+  mountBore,
+  mountFloat,
+  rimWall,
+  rimHeight,
+  mountRoom,
+  nutClamp,
+  carriageClamp,
+  catchNut,
+  printSupport,
+  shrinkAppliedOnce,
+  heat,
+];

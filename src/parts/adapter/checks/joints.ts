@@ -1,0 +1,199 @@
+import { type Check, hard, type Outcome, soft, told, valued } from '../../../fit/check.js';
+import { fastenerThread } from '../../../standards/fasteners/sizes.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import { type BoltedPattern, judgeClamp, judgePosition, patternError } from '../../common/bolting.js';
+import { planeResidual } from '../../common/residual.js';
+import type { AdapterDesign, Side } from '../dimensions.js';
+import type { PatternHoles } from '../plan.js';
+import { carriageScrews, nutScrews, type Screws } from '../screws.js';
+
+type AdapterCheck = Check<AdapterDesign>;
+const joint = { group: 'mount', source: 'common practice' } as const;
+
+/** A side of the plate with the holes that were drawn for it. */
+interface Drawn {
+  readonly side: Side;
+  readonly holes: PatternHoles;
+}
+
+function nutSide({ nut, layout: { plate } }: AdapterDesign): Drawn | undefined {
+  return nut && plate.nutHoles ? { side: nut, holes: plate.nutHoles } : undefined;
+}
+
+function carriageSide({ carriage, layout: { plate } }: AdapterDesign): Drawn {
+  return { side: carriage, holes: plate.carriageHoles };
+}
+
+function bolted({ holes }: Drawn): BoltedPattern {
+  const held = Math.min(holes.to - holes.from, holes.blind ?? Infinity);
+  return { hole: holes.hole, count: holes.centres.length, length: held };
+}
+
+/** Whether all screws of a pattern go in together. */
+function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | undefined {
+  const screw = drawn?.holes.hole.screw;
+  if (!drawn || screw === undefined) return undefined;
+  const { pattern, tapped } = drawn.side;
+  const nominal = fastenerThread(screw).diameter;
+  const held = drawn.holes.hole.joint === 'insert' || drawn.holes.hole.joint === 'tapped';
+  const plate = held ? 0 : drawn.holes.hole.diameter - nominal;
+  const bought = tapped ? 0 : pattern.diameter.likely - nominal;
+  const reading = { least: 0, likely: 0, most: (pattern.spacing.most - pattern.spacing.likely) / 2 };
+  return judgePosition(
+    {
+      error: patternError(reading, planeResidual(design, pattern.spacing.likely)),
+      play: (plate + bought) / 2,
+      pattern: bolted(drawn),
+      cause: held && tapped ? '; both sides are threaded, which leaves no play' : '',
+    },
+    design,
+  );
+}
+
+export const nutPosition: AdapterCheck = {
+  ...joint,
+  id: 'hole-position-nut',
+  title: "Error of the nut's pattern against half the play of its holes",
+  unit: 'mm',
+  moves: 'nut.holes, nut.joint',
+  run: (design) => position(nutSide(design), design),
+};
+
+export const carriagePosition: AdapterCheck = {
+  ...joint,
+  id: 'hole-position-carriage',
+  title: "Error of the carriage's pattern against half the play of its holes",
+  unit: 'mm',
+  moves: 'carriage.holes, carriage.joint',
+  run: (design) => position(carriageSide(design), design),
+};
+
+export const nutClamp: AdapterCheck = {
+  ...joint,
+  id: 'bolt-clamp-nut',
+  title: "Long-term clamp force of the nut's screws over the load",
+  unit: '',
+  moves: 'nut.joint, nut.holes, material',
+  run: (design) => {
+    const drawn = nutSide(design);
+    return drawn && design.kind !== 'floating' ? judgeClamp(bolted(drawn), design) : undefined;
+  },
+};
+
+export const carriageClamp: AdapterCheck = {
+  ...joint,
+  id: 'bolt-clamp-carriage',
+  title: "Long-term clamp force of the carriage's screws over the load",
+  unit: '',
+  moves: 'carriage.joint, carriage.holes, material',
+  run: (design) => judgeClamp(bolted(carriageSide(design)), design),
+};
+
+/** A screw that is too short holds nothing, one that is too long bottoms. */
+export const screwLength: AdapterCheck = {
+  ...joint,
+  id: 'screw-length',
+  title: 'Usual screws reach their threads and do not bottom',
+  unit: '',
+  moves: 'plate.thickness, nut.joint, carriage.joint',
+  run: (design) => {
+    const rows: (readonly [string, Screws])[] = [];
+    const [nut, carriage] = [nutScrews(design), carriageScrews(design)];
+    if (nut) rows.push(['nut', nut]);
+    if (carriage) rows.push(['carriage', carriage]);
+    if (rows.length === 0) return undefined;
+    const none = rows.find(([, { length, range }]) => length === undefined && range);
+    if (none) {
+      const [name, { size, range }] = none;
+      const [least, most] = range!;
+      return told(
+        'fail',
+        `no usual ${size} screw of the ${name} is ${plain(least, 1)} to ${plain(most, 1)} mm long: change plate.thickness by a millimetre, or the joint`,
+      );
+    }
+    const missing = rows.find(([, screws]) => screws.missing);
+    if (missing)
+      return told('caution', `length of the ${missing[0]}'s screws not stated: ${missing[1].missing} is missing`);
+    return told(
+      'pass',
+      rows.map(([name, { size, length, count }]) => `${name}: ${count} × ${size}x${plain(length!)}`).join(', '),
+    );
+  },
+};
+
+/** A thread needs length to hold. */
+export const threadLength: AdapterCheck = {
+  ...joint,
+  id: 'thread-engagement',
+  title: 'Length of inserts and tapped holes in screw diameters',
+  unit: '',
+  limits: soft({ min: 1.5 }, { min: 1 }),
+  moves: 'plate.thickness',
+  run: (design) => {
+    const lengths = [nutSide(design), carriageSide(design)].flatMap((drawn) => {
+      const { screw, joint: kind } = drawn?.holes.hole ?? {};
+      if (!drawn || screw === undefined || (kind !== 'insert' && kind !== 'tapped')) return [];
+      return [bolted(drawn).length / fastenerThread(screw).diameter];
+    });
+    if (lengths.length === 0) return undefined;
+    const least = Math.min(...lengths);
+    return valued(exactly(least), `${plain(least, 2)} diameters of thread`);
+  },
+};
+
+/** What holds an insert must not burst. */
+export const insertWall: AdapterCheck = {
+  ...joint,
+  id: 'pocket-wall',
+  title: 'Least wall beside inserts and pockets',
+  unit: 'mm',
+  limits: soft({ min: 2 }, { min: 1.5 }),
+  moves: 'plate.outline, clocking',
+  run: (design) => {
+    const drawn = [nutSide(design), carriageSide(design)];
+    if (!drawn.some((one) => one?.holes.hole.joint === 'insert')) return undefined;
+    const { gap, what } = design.layout.ligament;
+    return valued(exactly(gap), `${plain(gap)} mm between ${what}`);
+  },
+};
+
+/** A pocket needs a floor for its screw to pull on. */
+export const pocketFloor: AdapterCheck = {
+  ...joint,
+  id: 'pocket-floor',
+  title: 'Floor under a pocket, in layers',
+  unit: '',
+  limits: soft({ min: 8 }, { min: 4 }),
+  moves: 'plate.thickness, nut.joint, carriage.joint',
+  run: (design) => {
+    const floors = [nutSide(design), carriageSide(design)].flatMap((drawn) =>
+      drawn?.holes.pocket ? [drawn.holes.to - drawn.holes.from - drawn.holes.pocket.depth] : [],
+    );
+    if (floors.length === 0) return undefined;
+    const least = Math.min(...floors);
+    return valued(exactly(least / design.printer.layer), `${plain(least)} mm of floor under the deepest pocket`);
+  },
+};
+
+/** Holes that a screw cannot enter at all. */
+export const screwEnters: AdapterCheck = {
+  ...joint,
+  id: 'hole-size',
+  title: 'Play of the screws in their holes',
+  unit: 'mm',
+  limits: hard({ min: 0 }),
+  moves: 'nut.holes.diameter, carriage.holes.diameter',
+  run: (design) => {
+    const plays = [nutSide(design), carriageSide(design)].flatMap((drawn) => {
+      const screw = drawn?.holes.hole.screw;
+      return !drawn || screw === undefined || drawn.side.tapped
+        ? []
+        : [drawn.side.pattern.diameter.likely - fastenerThread(screw).diameter];
+    });
+    if (plays.length === 0) return undefined;
+    const least = Math.min(...plays);
+    const cure = least < 0 ? `; drill the holes ${plain(-least)} mm larger, or use a smaller screw` : '';
+    return valued(exactly(least), `screws have ${plain(least)} mm of play in the bought part's holes${cure}`);
+  },
+};

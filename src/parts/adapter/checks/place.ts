@@ -1,0 +1,97 @@
+import { type Check, hard, type Limits, soft, valued } from '../../../fit/check.js';
+import { fastenerThread } from '../../../standards/fasteners/sizes.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import { cures, fits, LEAST_LIGAMENT } from '../cures.js';
+import { type AdapterDesign, roomLeft } from '../dimensions.js';
+import { insideEdge } from '../plan.js';
+import { LEAST_ROOM, widest } from '../walls.js';
+
+type AdapterCheck = Check<AdapterDesign>;
+const place = { group: 'mount', source: 'common practice' } as const;
+
+/** Walls between holes, pockets, bore and edge at the turn that was chosen. */
+export const clocking: AdapterCheck = {
+  ...place,
+  id: 'clocking',
+  title: 'Least wall between holes, pockets, bore and edge at the best turn',
+  unit: 'mm',
+  limits: hard({ min: LEAST_LIGAMENT }),
+  moves: 'nut.joint, carriage.joint, plate.thickness, plate.outline, clocking',
+  run: ({ layout, input }) => {
+    const { ligament, clocking } = layout;
+    const how = input.clocking === undefined ? 'turned' : 'as stated, turned';
+    const missing = LEAST_LIGAMENT - ligament.gap;
+    const help =
+      missing > 0
+        ? `; ${plain(missing)} mm are missing. ${input.clocking === undefined ? 'No turn is better' : 'Leave clocking out to have it worked out'}: ${cures(input).join('; else ')}`
+        : '';
+    return valued(
+      exactly(ligament.gap),
+      `the nut ${how} by ${plain(clocking.turn)}° leaves ${plain(ligament.gap)} mm between ${ligament.what}${help}`,
+    );
+  },
+};
+
+/** Heads, washers and keys need room, and a way for the tool. */
+export const headRoom: AdapterCheck = {
+  ...place,
+  id: 'head-room',
+  title: 'Air beside heads, nuts and tools',
+  unit: 'mm',
+  limits: hard({ min: LEAST_ROOM }),
+  moves: 'carriage.joint, nut.joint, clocking',
+  run: ({ layout, input }) => {
+    const { room, ligament } = layout;
+    if (room.gap === Infinity) return undefined;
+    const told = ligament.gap >= LEAST_LIGAMENT && !fits(layout);
+    const cure = told ? `; ${plain(-room.gap)} mm are missing: ${cures(input).join('; else ')}` : '';
+    return valued(exactly(room.gap + LEAST_ROOM), `${plain(room.gap + LEAST_ROOM)} mm between ${room.what}${cure}`);
+  },
+};
+
+/** Holes that tear out. */
+export const holeEdge: AdapterCheck = {
+  ...place,
+  id: 'hole-edge',
+  title: 'Edge distance of the holes in screw diameters',
+  unit: '',
+  limits: soft({ min: 1.5 }, { min: 1 }),
+  moves: 'plate.outline, plate.outline.rim',
+  run: ({ layout: { plate } }) => {
+    const edge = insideEdge(plate);
+    const rows = [plate.nutHoles, plate.carriageHoles].flatMap((holes) => {
+      if (holes?.hole.screw === undefined) return [];
+      const unit = fastenerThread(holes.hole.screw).diameter;
+      return holes.centres.map((centre) => ({
+        value: edge(centre) / unit,
+        ligament: edge(centre) - widest(holes),
+        least: (widest(holes) + LEAST_LIGAMENT) / unit,
+      }));
+    });
+    if (rows.length === 0) return undefined;
+    const worst = rows.reduce((a, b) => (b.value < a.value ? b : a));
+    const limits: Limits = { pass: { min: Math.max(1.5, worst.least) }, fail: { min: Math.max(1, worst.least) } };
+    return valued(
+      exactly(worst.value),
+      `${plain(worst.value, 2)} screw diameters from hole to edge, ${plain(worst.ligament)} mm beside the opening`,
+      limits,
+    );
+  },
+};
+
+/** The plate must go where it is wanted. */
+export const mountRoom: AdapterCheck = {
+  ...place,
+  id: 'mount-room',
+  title: 'Plate inside the room around it',
+  unit: 'mm',
+  limits: hard({ min: 0 }),
+  moves: 'plate.outline, plate.flats, plate.cutouts',
+  run: (design) => {
+    if (!design.carriage.room) return undefined;
+    const left = roomLeft(design);
+    const cure = left < 0 ? '; cut flats or cut-outs, or draw the outline as a polygon' : '';
+    return valued(exactly(left), `the plate keeps ${plain(left)} mm inside its room${cure}`);
+  },
+};

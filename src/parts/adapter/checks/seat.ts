@@ -1,0 +1,198 @@
+import { type Check, hard, soft, told, valued } from '../../../fit/check.js';
+import { holding } from '../../../mechanics/power-screw/holding.js';
+import { plain } from '../../../units/format.js';
+import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
+import { planeResidual } from '../../common/residual.js';
+import type { AdapterDesign } from '../dimensions.js';
+import { bedFace, hanging, LEDGE } from '../print-advice.js';
+import { flangeShape } from '../seated-nut.js';
+import { catchRadius } from '../walls.js';
+
+type AdapterCheck = Check<AdapterDesign>;
+const seat = { group: 'mount', source: 'common practice' } as const;
+
+/** A flange that lies on a narrow ring tilts. */
+export const mountSeat: AdapterCheck = {
+  ...seat,
+  id: 'mount-seat',
+  title: 'Width of the ring that the flange lies on',
+  unit: 'mm',
+  limits: soft({ min: 2 }, { min: 0.5 }),
+  moves: 'plate.bore, nut.flange',
+  run: ({ nut, layout: { plate }, seatHeight, registers }) => {
+    if (!nut) return undefined;
+    const reach = Math.min(
+      ...flangeShape(nut.flange).map((point) => Math.hypot(...point)),
+      (nut.flange.flats ?? Infinity) / 2,
+    );
+    const side = nut.flange.shape === 'round' ? reach : Math.min(...nut.flange.size, nut.flange.flats ?? Infinity) / 2;
+    const opening = Math.max(plate.bore / 2, plate.catchPocket ? catchRadius(plate.catchPocket) : 0);
+    const ring = side - opening;
+    const off = registers.nut === 'none' ? '' : `, within ${plain(registers.clearance / 2)} mm of the middle`;
+    return valued(
+      exactly(ring),
+      `the flange lies flat on a ring ${plain(ring)} mm wide, square to the axis, ${plain(seatHeight)} mm from the carriage's face${off}`,
+    );
+  },
+};
+
+/** The nut must enter the plate, and what reaches the carriage must enter that. */
+export const mountBore: AdapterCheck = {
+  ...seat,
+  id: 'mount-bore',
+  title: 'Clearance of the nut in the bores it enters, on the diameter',
+  unit: 'mm',
+  limits: { pass: { min: 0.1 }, fail: { min: 0 } },
+  moves: 'plate.bore, carriage.bore, nut.seat, nut.stands',
+  run: (design) => {
+    const { nut, carriage, layout, seatHeight } = design;
+    if (!nut) return undefined;
+    const { plate } = layout;
+    const rows: { where: string; value: ReturnType<typeof exactly> }[] = [];
+    const bore = sum(exactly(plate.bore), planeResidual(design, plate.bore));
+    if (nut.stands === 'through')
+      rows.push({ where: "the plate's bore", value: shifted(scaledBack(bore, nut.body), 0) });
+    const beyond = nut.length === undefined ? Infinity : nut.length - nut.flangeThickness;
+    const opening = carriage.bore ?? (carriage.slot ? exactly(Math.min(...carriage.slot)) : undefined);
+    const aside = 2 * Math.hypot(...carriage.offset);
+    if (opening && nut.seat === 'outside' && nut.stands === 'through' && beyond > seatHeight)
+      rows.push({ where: "the carriage's opening", value: shifted(scaledBack(opening, nut.body), -aside) });
+    if (opening && nut.seat === 'carriage')
+      rows.push({ where: "the carriage's opening", value: shifted(opening, -Math.hypot(...wide(nut.flange)) - aside) });
+    if (rows.length === 0) return undefined;
+    const worst = rows.reduce((a, b) => (b.value.likely < a.value.likely ? b : a));
+    const cure = worst.value.likely < 0 ? '; seat the nut on the other side, or let it stand away from the plate' : '';
+    return valued(
+      smallest(...rows.map(({ value }) => value)),
+      `${plain(worst.value.likely)} mm in ${worst.where}${cure}`,
+    );
+  },
+};
+
+function scaledBack(bore: ReturnType<typeof exactly>, body: ReturnType<typeof exactly>) {
+  return sum(bore, scaled(body, -1));
+}
+
+/** A round flange is as wide as it is; others over their corners. */
+function wide({ shape, size }: NonNullable<AdapterDesign['nut']>['flange']): readonly number[] {
+  return shape === 'round' ? [size[0]] : size;
+}
+
+/** A floating nut must move a little, and not much. */
+export const mountFloat: AdapterCheck = {
+  ...seat,
+  id: 'mount-float',
+  title: 'How far a floating nut can move sideways, each way',
+  unit: 'mm',
+  limits: soft({ min: 0.2, max: 0.5 }),
+  moves: 'float, nut.holes.diameter, hold',
+  run: (design) => {
+    const { nut, float, hold, layout } = design;
+    if (!nut || float === undefined) return undefined;
+    const { plate } = layout;
+    const screw = nut.pattern.screwDiameter;
+    const inBore = nut.stands === 'through' ? [scaled(shifted(scaledBack(exactly(plate.bore), nut.body), 0), 0.5)] : [];
+    const inStep = plate.outerStep ? [exactly((plate.outerStep.diameter - nut.flange.size[0]) / 2)] : [];
+    const inHoles = hold === 'screws' ? [scaled(shifted(nut.pattern.diameter, -screw), 0.5)] : [exactly(float)];
+    const value = smallest(...inBore, ...inStep, ...inHoles);
+    const reach = Math.max(...nut.pattern.centres.map((centre) => Math.hypot(...centre)));
+    const turn = (Math.atan2(value.likely, reach) * 180) / Math.PI;
+    const keep =
+      hold === 'screws'
+        ? 'screws with thread lock, backed off until the flange moves; their shanks keep it from turning'
+        : 'keys keep it from turning; nothing but its load holds it down';
+    return valued(value, `${plain(value.likely)} mm each way and ${plain(2 * turn, 2)}° of turning play; ${keep}`);
+  },
+};
+
+/** A thin ring breaks off, a high one keeps the plate off its seat. */
+export const rimWall: AdapterCheck = {
+  ...seat,
+  id: 'rim-wall',
+  title: 'Wall of the rim that enters the carriage',
+  unit: 'mm',
+  limits: soft({ min: 1.6 }, { min: 0.8 }),
+  moves: 'carriage.bore, plate.bore, register.carriage',
+  run: ({ layout: { plate } }) => {
+    const { rim } = plate;
+    if (!rim) return undefined;
+    const wall = (rim.outer - rim.inner) / 2;
+    const solid = rim.inner <= plate.bore ? ', solid down to the bore' : '';
+    return valued(exactly(wall), `the rim is ${plain(wall)} mm thick${solid} and ${plain(rim.height)} mm high`);
+  },
+};
+
+/** A rim longer than its bore keeps the plate off. */
+export const rimHeight: AdapterCheck = {
+  ...seat,
+  id: 'rim-height',
+  title: 'Height of the rim against the thickness of the carriage',
+  unit: 'mm',
+  moves: 'register.depth, carriage.thickness',
+  run: ({ layout: { plate }, carriage }) => {
+    if (!plate.rim || !carriage.thickness) return undefined;
+    const most = carriage.thickness.likely;
+    return valued(
+      exactly(plate.rim.height),
+      `${plain(plate.rim.height)} mm into ${plain(most)} mm`,
+      soft({ max: most }),
+    );
+  },
+};
+
+/** What hangs over air while it is printed. */
+export const printSupport: AdapterCheck = {
+  id: 'print-support',
+  group: 'print',
+  source: 'common practice',
+  title: 'Ledge that is printed over air',
+  unit: 'mm',
+  limits: soft({ max: LEDGE.pass }, { max: LEDGE.fail }),
+  moves: 'register.nut, register.carriage, nut.joint, carriage.joint',
+  run: ({ layout: { plate } }) => {
+    const bed = bedFace(plate);
+    const ledge = hanging(plate, bed);
+    const cure =
+      ledge > LEDGE.pass
+        ? '; pockets on both faces, or a rim opposite a recess, need support: use register.nut: bore, or other joints'
+        : '';
+    return valued(
+      exactly(ledge),
+      `ceilings reach ${plain(ledge)} mm over air with the ${bed === 'outside' ? 'outer' : "carriage's"} face on the bed${cure}`,
+    );
+  },
+};
+
+/** A screw that does not hold wants a second, metal nut. */
+export const catchNut: AdapterCheck = {
+  id: 'catch-nut',
+  group: 'drive',
+  source: 'common practice',
+  title: 'A metal nut stands by where the screw does not hold its load',
+  unit: 'mm',
+  limits: hard({ min: 0.5, max: 1 }),
+  moves: 'catch_nut',
+  run: (design) => {
+    if (design.catchNut) {
+      const { gap } = design.catchNut;
+      return valued(
+        exactly(gap),
+        `the catch nut stands ${plain(gap)} mm off and bears nothing until the working nut fails`,
+        soft({ min: 0.5, max: 1 }),
+      );
+    }
+    const { screw, duty } = design;
+    if (!screw) return undefined;
+    const answer = holding({
+      lead: screw.lead,
+      major: screw.major.likely,
+      pitchDiameter: screw.pitchDiameter.likely,
+      flankAngle: screw.flankAngle,
+    });
+    if (answer === 'holds') return undefined;
+    return told(
+      duty.axis === 'horizontal' ? 'pass' : 'caution',
+      `the screw ${answer === 'falls' ? 'does not hold' : 'may not hold'} its load: catch_nut puts a metal nut 0.5 to 1 mm off the working one, for the day that one fails`,
+    );
+  },
+};

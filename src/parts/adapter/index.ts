@@ -1,0 +1,18 @@
+import type { PartKind } from '../part-kind.js';
+import { ADAPTER_CHECKS } from './checks/index.js';
+import { type AdapterDesign, designAdapter } from './dimensions.js';
+import { mateAdapter } from './mate.js';
+import { adapterParticulars } from './particulars.js';
+import { type AdapterSheet, adapterSchema } from './sheet.js';
+import { adapterBody } from './solid.js';
+
+/** A plate that joins a bought nut to a carriage. */
+export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
+  kind: 'adapter',
+  schema: adapterSchema,
+  design: designAdapter,
+  checks: ADAPTER_CHECKS,
+  particulars: adapterParticulars,
+  bodies: (design) => [adapterBody(design)],
+  mate: mateAdapter,
+};

@@ -1,0 +1,73 @@
+import { SOLID_GROUP } from '../../fit/accept.js';
+import { type Check, type Finding, hard, valued } from '../../fit/check.js';
+import { finding } from '../../fit/run-checks.js';
+import type { Kernel } from '../../solid/kernel.js';
+import { NO_COMMON_VOLUME } from '../../solid/mate.js';
+import { cylinder, type Shape } from '../../solid/recipe.js';
+import { fastenerThread } from '../../standards/fasteners/sizes.js';
+import { plain } from '../../units/format.js';
+import { exactly } from '../../units/measured.js';
+import { turned } from '../common/hole-pattern.js';
+import { boreOf } from '../common/joints.js';
+import type { AdapterDesign } from './dimensions.js';
+import type { PatternHoles, Point } from './plan.js';
+import { plateSolid } from './solid.js';
+
+const MATE: Omit<Check<AdapterDesign>, 'run'> = {
+  id: 'solid-mate',
+  group: SOLID_GROUP,
+  title: 'Common volume of the plate with all screws and the nut in place',
+  unit: 'mm³',
+  source: 'derived: the solids themselves',
+  limits: hard({ max: NO_COMMON_VOLUME }),
+  moves: 'nut.holes, carriage.holes, plate.bore',
+};
+
+/** Puts every screw, and the nut's body, where they were measured, into the plate at finished sizes. */
+export function mateAdapter(design: AdapterDesign, kernel: Kernel): Finding[] {
+  const { plate } = design.layout;
+  const same = (size: number) => size;
+  const drawing = {
+    print: { inside: same, outside: same, along: same, across: same },
+    chordError: design.printer.chordError,
+  };
+  const { shape } = plateSolid(plate, drawing);
+  const pins = pinsOf(design);
+  const [common] = kernel.commonVolumes(shape, { kind: 'union', of: pins }, [{ by: [0, 0, 0], turn: 0 }]);
+  const message = `${pins.length} screws and bodies stand in the plate at finished sizes`;
+  return [finding(MATE, valued(exactly(common!), `${message}, ${plain(common!)} mm³ of them in its plastic`))];
+}
+
+/** Screws at the measured places, turned with the nut; where the plate itself holds the thread, as thick as its bore. */
+export function pinsOf({ nut, carriage, layout: { plate, clocking } }: AdapterDesign): Shape[] {
+  const nutPins =
+    nut && plate.nutHoles
+      ? pins(
+          nut.pattern.centres.map((centre) => turned(centre, clocking.turn)),
+          plate.nutHoles,
+        )
+      : [];
+  const body = nut?.stands === 'through' ? [pin([0, 0], nut.body.likely, plate.thickness)] : [];
+  return [...nutPins, ...pins(carriage.pattern.centres, plate.carriageHoles), ...body];
+}
+
+function pins(centres: readonly Point[], holes: PatternHoles): Shape[] {
+  const { hole, opens, from, to, blind } = holes;
+  const held = hole.joint === 'insert' || hole.joint === 'tapped';
+  const diameter =
+    hole.screw === undefined ? hole.diameter - 0.1 : held ? boreOf(hole) - 0.05 : fastenerThread(hole.screw).diameter;
+  const length = Math.min(to - from, blind ?? Infinity) - 0.1;
+  return centres.map((centre): Shape => {
+    const low = blind === undefined ? from - 5 : opens === 'low' ? from - 5 : to - length;
+    const high = blind === undefined ? to + 5 : opens === 'low' ? from + length : to + 5;
+    return moved(centre, cylinder({ radius: diameter / 2, sides: 48, circumscribed: true, from: low, to: high }));
+  });
+}
+
+function pin(at: Point, diameter: number, thickness: number): Shape {
+  return moved(at, cylinder({ radius: diameter / 2, sides: 96, circumscribed: true, from: -10, to: thickness + 10 }));
+}
+
+function moved([x, y]: Point, shape: Shape): Shape {
+  return { kind: 'moved', by: [x, y, 0], shape };
+}

@@ -1,0 +1,45 @@
+import { holding } from '../../mechanics/power-screw/holding.js';
+import { plain } from '../../units/format.js';
+import { appliedWords } from '../common/applied.js';
+import { DRIVE_CAUTIONS } from '../common/cautions.js';
+import type { Particulars } from '../part-kind.js';
+import type { AdapterDesign } from './dimensions.js';
+import { adapterAdvice } from './print-advice.js';
+import { adapterHardware } from './screws.js';
+
+/** What to buy, how to print, and what to beware of. */
+export function adapterParticulars(design: AdapterDesign): Particulars {
+  return {
+    hardware: adapterHardware(design),
+    cautions: [...ownCautions(design), ...DRIVE_CAUTIONS],
+    applied: appliedWords(design.material, design.printer),
+    print: adapterAdvice(design.layout.plate),
+  };
+}
+
+function ownCautions({ nut, seatHeight, carriage, hold, screw, catchNut, kind }: AdapterDesign): string[] {
+  const [x, y] = carriage.offset;
+  const shifted =
+    x === 0 && y === 0
+      ? ''
+      : ` The axis of the screw stands ${plain(-x)} mm in x and ${plain(-y)} mm in y from the middle of the carriage's pattern.`;
+  return [
+    ...(nut
+      ? [
+          `The nut's seat now stands ${plain(seatHeight)} mm from the carriage's face: set the limits of the axis anew.${shifted}`,
+        ]
+      : []),
+    ...(kind === 'floating' && hold === 'keys'
+      ? ['Nothing but its load holds the floating nut down: for a vertical axis whose weight rests on the nut only.']
+      : []),
+    ...(screw && !catchNut && !holds(screw)
+      ? ['The screw may not hold its load without power: a catch nut (catch_nut) takes over if the working nut fails.']
+      : []),
+    'Tighten the screws of nut and carriage with the axis at the end where the nut sits, and again a day later: plastic settles under heads.',
+  ];
+}
+
+function holds(screw: NonNullable<AdapterDesign['screw']>): boolean {
+  const { lead, major, pitchDiameter, flankAngle } = screw;
+  return holding({ lead, major: major.likely, pitchDiameter: pitchDiameter.likely, flankAngle }) === 'holds';
+}

@@ -42,9 +42,9 @@ function wantsMore({ candidates, separable }: Identification): boolean {
   return !separable || candidates[0]!.probability < SURE;
 }
 
-/** A name that is still in doubt is no base for a part. */
-function hasBlock({ fits, separable }: Identification): boolean {
-  return separable || !fits;
+/** A name in doubt is no base for a part, nor are readings that a slip explains. */
+function hasBlock({ fits, separable, contradictions }: Identification): boolean {
+  return separable || (!fits && contradictions.length === 0);
 }
 
 function headLines(found: Identification, readings: Readings, style: Paint): string[] {

@@ -7,6 +7,7 @@ import { driveTable } from './drive-table.js';
 import { gridLines, patternLines } from './layer-lines.js';
 import { beside, WIDTH, wrapped } from './layout.js';
 import { type Paint, paint } from './paint.js';
+import { sectionsText } from './sections.js';
 
 /** A comparison with what was taken for granted beyond the duty. */
 export type ShownComparison = Comparison & { readonly assumptions: readonly Assumption[] };
@@ -26,27 +27,26 @@ export function comparisonText(
   { colour = false }: { readonly colour?: boolean } = {},
 ): string {
   const style = paint(colour);
-  const sections: [string, string[]][] = [
-    ['', [...headLines(comparison, duty, style), ...driveTable(comparison, duty, style)]],
-    ['Layers off the grid: each top against its nearest full step, mm', patternLines(comparison.screws)],
-    ['Layer heights on full steps, mm', duty.layerHeights === undefined ? gridLines(comparison.screws) : []],
-    [choiceTitle(comparison), choiceLines(comparison)],
-    [controllerTitle(comparison), changeLines(comparison)],
-    ['Two of them on one axis', pairLines(comparison)],
-    [comparison.screws.length === 1 ? 'In words' : 'Mind', wordLines(comparison, duty)],
-    ['', footLines(comparison, duty, style)],
-  ];
-  return sections
-    .filter(([, lines]) => lines.length > 0)
-    .map(([title, lines]) => `${title === '' ? '' : `${style.bold(title)}\n`}${lines.join('\n')}\n`)
-    .join('\n');
+  return sectionsText(
+    [
+      ['', [...headLines(comparison, duty, style), ...driveTable(comparison, duty, style)]],
+      ['Layers off the grid: each top against its nearest full step, mm', patternLines(comparison.screws)],
+      ['Layer heights on full steps, mm', duty.layerHeights === undefined ? gridLines(comparison.screws) : []],
+      [choiceTitle(comparison), choiceLines(comparison)],
+      [controllerTitle(comparison), changeLines(comparison)],
+      ['Two of them on one axis', pairLines(comparison)],
+      [comparison.screws.length === 1 ? 'In words' : 'Mind', wordLines(comparison, duty)],
+      ['', footLines(comparison, duty, style)],
+    ],
+    style,
+  );
 }
 
 function headLines({ screws }: Comparison, duty: Duty, style: Paint): string[] {
   const facts = [
     duty.axis === undefined ? '' : `${duty.axis} axis`,
-    duty.load === undefined ? '' : `${plain(duty.load)} N along it`,
-    duty.span === undefined ? '' : `${plain(duty.span)} mm of free screw`,
+    duty.load === undefined ? '' : `${plain(duty.load)} N along the screw`,
+    duty.span === undefined ? '' : `${plain(duty.span)} mm span`,
     duty.feed === undefined ? '' : `${plain(duty.feed)} mm/s`,
   ].filter((fact) => fact !== '');
   // One screw's name stands over its column.

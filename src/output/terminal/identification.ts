@@ -5,6 +5,7 @@ import { plain } from '../../units/format.js';
 import { candidateLines, percent } from './candidate-lines.js';
 import { beside, wrapped } from './layout.js';
 import { type Paint, paint } from './paint.js';
+import { sectionsText } from './sections.js';
 
 /**
  * What readings of a screw say, for people: its name or why it has none, the candidates, what to measure next, what does
@@ -22,17 +23,16 @@ export function identificationText(
 ): string {
   const style = paint(colour);
   const { nextMeasurement: next, contradictions } = found;
-  const sections: [string, string[]][] = [
-    ['', headLines(found, readings, style)],
-    ['Does not go together', contradictions.flatMap((one) => beside('  –', 4, one))],
-    ['Measure next', next !== null && wantsMore(found) ? nextLines(next) : []],
-    [found.fits ? 'Candidates' : 'Nearest of the series', candidateLines(found)],
-    ['For a part sheet', hasBlock(found) ? blockLines(found.block) : []],
-  ];
-  return sections
-    .filter(([, lines]) => lines.length > 0)
-    .map(([title, lines]) => `${title === '' ? '' : `${style.bold(title)}\n`}${lines.join('\n')}\n`)
-    .join('\n');
+  return sectionsText(
+    [
+      ['', headLines(found, readings, style)],
+      ['Does not go together', contradictions.flatMap((one) => beside('  –', 4, one))],
+      ['Measure next', next !== null && wantsMore(found) ? nextLines(next) : []],
+      [found.fits ? 'Candidates' : 'Nearest of the series', candidateLines(found)],
+      ['For a part sheet', hasBlock(found) ? blockLines(found.block) : []],
+    ],
+    style,
+  );
 }
 
 /** Below this the first candidate deserves another look, although it stands alone. */

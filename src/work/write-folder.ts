@@ -48,14 +48,21 @@ export async function writeFolder(
   for (const backup of backups) await fs.rm(join(folder, backup), { force: true }).catch(() => undefined);
 }
 
+/** Makes a folder and those above it. (The recursive call of the library never returns where a parent takes no folders.) */
 async function makeFolder(folder: string, undo: Undo, fs: Disk): Promise<void> {
-  const first = await fs.mkdir(folder, { recursive: true });
-  if (first === undefined) return;
-  for (let made = folder; made.length >= first.length; made = dirname(made)) {
-    const here = made;
-    undo.steps.unshift(() => fs.rmdir(here));
-    if (made === dirname(made)) break;
-  }
+  const failure = await fs.mkdir(folder).then(
+    () => undefined,
+    (error: NodeJS.ErrnoException) => error,
+  );
+  if (failure === undefined) undo.steps.push(() => fs.rmdir(folder));
+  else if (failure.code === 'ENOENT' && (await isMissing(dirname(folder), fs))) {
+    await makeFolder(dirname(folder), undo, fs);
+    await makeFolder(folder, undo, fs);
+  } else if (failure.code !== 'EEXIST') throw failure;
+}
+
+async function isMissing(path: string, fs: Disk): Promise<boolean> {
+  return path !== dirname(path) && (await fs.lstat(path).catch(() => undefined)) === undefined;
 }
 
 async function refuseFoldersInTheWay(folder: string, files: readonly NamedBytes[], fs: Disk): Promise<void> {

@@ -123,4 +123,8 @@ describe('writeFolder', () => {
       execFileSync('umount', [mount]);
     }
   });
+
+  it('gives up at once where a parent takes no folders', async () => {
+    await expect(writeFolder('/proc/leadwright/part', FILES)).rejects.toBeInstanceOf(InputError);
+  });
 });

@@ -1,4 +1,5 @@
 import type { DriveNumbers } from '../drive/numbers.js';
+import type { Advice } from '../fit/advice.js';
 import type { Finding, Verdict } from '../fit/check.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
 import type { HardwareRow, PrintAdvice, Sizes } from '../parts/part-kind.js';
@@ -26,6 +27,8 @@ export interface Report {
   readonly accepted: readonly { readonly check: string; readonly reason: string }[];
   readonly checks: readonly Finding[];
   readonly dimensions: { readonly finished: Sizes; readonly printed: Sizes };
+  /** what would bring open checks to pass, where it was asked for */
+  readonly advice?: Advice;
   readonly fit?: FitBlock;
   readonly drive?: DriveNumbers;
   readonly print?: PrintAdvice;

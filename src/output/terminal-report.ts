@@ -1,6 +1,7 @@
 import type { Finding } from '../fit/check.js';
 import { plain } from '../units/format.js';
 import type { Report } from './report.js';
+import { adviceLines } from './terminal/advice-lines.js';
 import { loudCheck, quietChecks } from './terminal/check-lines.js';
 import { driveLines } from './terminal/drive-lines.js';
 import { fitLines } from './terminal/fit-lines.js';
@@ -32,6 +33,7 @@ export function terminalReport(report: Report, { colour = false, written }: Term
     ['', headLines(report, written, style)],
     ['Failed', loud(of('fail'))],
     ['To look at', loud(of('caution'))],
+    ['Advice', report.advice ? adviceLines(report.advice) : []],
     ['Passed', quietChecks(of('pass'))],
     ['Sizes', [...sizeLines(report.dimensions), ...wrapped(report.applied, 2)]],
     ['Fit on the bench', report.fit ? fitLines(report.fit) : []],

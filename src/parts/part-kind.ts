@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import type { DriveNumbers } from '../drive/numbers.js';
+import type { Tunable } from '../fit/advice.js';
 import type { Check, Finding } from '../fit/check.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
 import type { PresetTexts } from '../presets/texts.js';
@@ -70,4 +71,8 @@ export interface PartKind<Sheet, Design extends DesignBase> {
   readonly bodies: (design: Design) => readonly { readonly recipe: BodyRecipe; readonly expected: Expected }[];
   /** findings of the mating test, on solids built for it */
   readonly mate: (design: Design, kernel: Kernel) => readonly Finding[];
+  /** the screw at its limits held in the part as printed, on demand */
+  readonly virtualMate?: (design: Design, kernel: Kernel) => readonly Finding[];
+  /** fields of the sheet that advice may change */
+  readonly tunables?: readonly Tunable<Design>[];
 }

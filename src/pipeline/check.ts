@@ -2,6 +2,8 @@ import { type Acceptance, accept, GRAVE_CHECKS } from '../fit/accept.js';
 import type { Finding } from '../fit/check.js';
 import { worst } from '../fit/run-checks.js';
 import type { BodyRow, Report } from '../output/report.js';
+import { figuresWords } from '../parts/common/profile-words.js';
+import type { Kernel } from '../solid/kernel.js';
 import type { Design } from './design.js';
 import { kindOfDesign } from './find-kind.js';
 import { KINDS } from './kinds.js';
@@ -32,6 +34,21 @@ export function check(design: Design, { accept: accepted = [], kinds = KINDS }: 
   return assembleReport(design, kind, accept(findings, accepted, checkIds(kinds)), []);
 }
 
+/**
+ * The same, with the screw held in the part as printed: solids against arithmetic.
+ *
+ * @param design what `design` gave
+ * @param kernel the boolean kernel
+ * @param options accepted checks
+ * @returns the report, its `bodies` empty
+ * @throws InputError a check that cannot be accepted, or is not known
+ */
+export function checkMated(design: Design, kernel: Kernel, options: CheckOptions = {}): Report {
+  const report = check(design, options);
+  const kind = kindOfDesign(options.kinds ?? KINDS, design);
+  return assembleReport(design, kind, [...report.checks, ...kind.virtualMate(design, kernel)], []);
+}
+
 /** Puts findings and bodies together with what the kind says of the design. */
 export function assembleReport(
   design: Design,
@@ -52,6 +69,8 @@ export function assembleReport(
     ...(drive ? { drive } : {}),
     ...(print ? { print } : {}),
     applied,
+    figures: figuresWords(design.profile),
+    ...(design.profile ? { profile: design.profile } : {}),
     bodies,
     hardware,
     assumptions: design.assumptions,

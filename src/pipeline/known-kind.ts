@@ -6,6 +6,7 @@ import type { PresetTexts } from '../presets/texts.js';
 import { validate } from '../sheet/validate.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { BodyRecipe } from '../solid/recipe.js';
+import type { Knob } from './advice/search.js';
 import type { Locate } from './locate-faults.js';
 
 /** What a check is about, without how it looks at a design. */
@@ -27,6 +28,10 @@ export interface KnownKind {
   readonly particulars: (design: DesignBase) => Particulars;
   readonly bodies: (design: DesignBase) => readonly { readonly recipe: BodyRecipe; readonly expected: Expected }[];
   readonly mate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
+  /** findings of the part as printed, on solids; none where the kind has no such test */
+  readonly virtualMate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
+  /** fields that advice may change, with their present values */
+  readonly tunables: (design: DesignBase) => readonly Knob[];
 }
 
 /** Closes a part kind over its types. */
@@ -47,6 +52,12 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
     particulars: (design) => kind.particulars(own(design)),
     bodies: (design) => kind.bodies(own(design)),
     mate: (design, kernel) => kind.mate(own(design), kernel),
+    virtualMate: (design, kernel) => kind.virtualMate?.(own(design), kernel) ?? [],
+    tunables: (design) =>
+      (kind.tunables ?? []).flatMap(({ now, ...field }) => {
+        const value = now(own(design));
+        return value === undefined ? [] : [{ ...field, now: value }];
+      }),
   };
 }
 

@@ -1,7 +1,9 @@
 import type { Acceptance } from '../fit/accept.js';
-import { check } from '../pipeline/check.js';
+import { advise } from '../pipeline/advise.js';
+import { check, checkMated } from '../pipeline/check.js';
 import type { DesignOptions } from '../pipeline/design.js';
 import { requireAcceptable } from '../pipeline/require-acceptable.js';
+import { createKernel, type Kernel } from '../solid/kernel.js';
 import { asError } from './as-error.js';
 import type { SheetResult } from './make-sheets.js';
 import { type OpenedSheet, openSheets } from './open-sheets.js';
@@ -10,10 +12,14 @@ import type { InputPlace } from './read-input.js';
 /** What sheets are judged with. */
 export interface CheckSheetsOptions extends DesignOptions {
   readonly accept?: readonly Acceptance[];
+  /** whether cures are worked out for what is open */
+  readonly advise?: boolean;
+  /** whether the screw is held in the part as printed, as solids */
+  readonly mate?: boolean;
 }
 
 /**
- * Judges each sheet on its own; nothing is built or written.
+ * Judges each sheet on its own; nothing is written.
  * @throws InputError a check that cannot be accepted, before any sheet is read
  */
 export async function checkSheets(
@@ -22,14 +28,18 @@ export async function checkSheets(
   options: CheckSheetsOptions,
 ): Promise<SheetResult[]> {
   requireAcceptable(options.accept ?? [], options.kinds);
-  return (await openSheets(files, place, options)).map((sheet) => judged(sheet, options));
+  const sheets = await openSheets(files, place, options);
+  const kernel = options.mate === true ? await createKernel() : undefined;
+  return sheets.map((sheet) => judged(sheet, options, kernel));
 }
 
-function judged(sheet: OpenedSheet, options: CheckSheetsOptions): SheetResult {
+function judged(sheet: OpenedSheet, options: CheckSheetsOptions, kernel: Kernel | undefined): SheetResult {
   const { file } = sheet;
   if (!('design' in sheet)) return { file, error: sheet.error };
   try {
-    return { file, report: check(sheet.design, options), written: [] };
+    const report = kernel ? checkMated(sheet.design, kernel, options) : check(sheet.design, options);
+    const advice = options.advise === true ? { advice: advise(sheet.text, options) } : {};
+    return { file, report: { ...report, ...advice }, written: [] };
   } catch (error) {
     return { file, error: asError(error) };
   }

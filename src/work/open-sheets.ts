@@ -6,7 +6,7 @@ import { type InputPlace, readInput } from './read-input.js';
 
 /** A sheet that was read and worked out, or why it cannot be used. */
 export type OpenedSheet =
-  | { readonly file: string; readonly design: Design }
+  | { readonly file: string; readonly design: Design; readonly text: string }
   /** `name` where the sheet says one in spite of its mistakes */
   | { readonly file: string; readonly error: Error; readonly name?: string };
 
@@ -28,7 +28,7 @@ async function openSheet(file: string, place: InputPlace, options: DesignOptions
   let text: string | undefined;
   try {
     text = await readInput(file, place);
-    return { file, design: design(text, options) };
+    return { file, design: design(text, options), text };
   } catch (error) {
     const name = text === undefined ? undefined : peekName(text);
     return { file, error: asError(error), ...(name === undefined ? {} : { name }) };

@@ -2,7 +2,12 @@ import type { Options } from 'yargs';
 import { type Command, SHARED, SHEETS } from '../command.js';
 import { parseAccept } from '../parse-accept.js';
 
-const OPTIONS = { accept: SHARED.accept, json: SHARED.json } as const satisfies Record<string, Options>;
+const OPTIONS = {
+  accept: SHARED.accept,
+  advise: { type: 'boolean', describe: 'work out the least changes that bring open checks to pass' },
+  mate: { type: 'boolean', describe: 'hold the screw in the part as printed, as solids' },
+  json: SHARED.json,
+} as const satisfies Record<string, Options>;
 
 export const checkCommand: Command = {
   name: 'check',
@@ -16,15 +21,20 @@ export const checkCommand: Command = {
           .positional('sheets', SHEETS)
           .options(OPTIONS)
           .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
-          .example('leadwright check my-nut.yaml', 'sizes, checks and drive numbers'),
-      ({ sheets, accept, json }) =>
+          .example('leadwright check my-nut.yaml', 'sizes, checks and drive numbers')
+          .example('leadwright check my-nut.yaml --advise', 'and what would cure what is open'),
+      ({ sheets, accept, advise, mate, json }) =>
         start(async () => {
           const acceptances = parseAccept(accept);
           const [{ checkSheets }, { showResults }] = await Promise.all([
             import('../../work/check-sheets.js'),
             import('../show-results.js'),
           ]);
-          const results = await checkSheets(sheets, io, { accept: acceptances });
+          const results = await checkSheets(sheets, io, {
+            accept: acceptances,
+            advise: advise === true,
+            mate: mate === true,
+          });
           return showResults(results, io, { json: json === true, writes: false });
         }),
     ),

@@ -5,6 +5,8 @@ import { mateNut } from './mate.js';
 import { nutParticulars } from './particulars.js';
 import { type NutSheet, nutSchema } from './sheet.js';
 import { nutBody } from './solid.js';
+import { NUT_TUNABLES } from './tunables.js';
+import { virtualMate } from './virtual-mate.js';
 
 /** A drive nut. */
 export const nutKind: PartKind<NutSheet, NutDesign> = {
@@ -15,4 +17,6 @@ export const nutKind: PartKind<NutSheet, NutDesign> = {
   particulars: nutParticulars,
   bodies: (design) => [nutBody(design)],
   mate: mateNut,
+  virtualMate,
+  tunables: NUT_TUNABLES,
 };

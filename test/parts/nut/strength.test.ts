@@ -18,7 +18,6 @@ const CASES: readonly [string, Record<string, unknown>, 'caution' | 'fail', Reco
   ['thread-shear', { duty: { load: 1400 } }, 'fail', { duty: { load: 1300 } }],
   ['thread-bending', { duty: { load: 1100 } }, 'caution', { duty: { load: 900 } }],
   ['flange-bending', { flange: { thickness: 2 }, duty: { load: 120 } }, 'caution', { duty: { load: 120 } }],
-  ['flange-bolts', { duty: { load: 400 } }, 'caution', { duty: { load: 100 } }],
   ['creep', { duty: { load: 300, temperature: 35 } }, 'caution', { duty: { load: 300, temperature: 25 } }],
   ['wear-pv', { duty: { load: 300, feed: 30, moving: '100 %' } }, 'fail', { duty: { load: 100 } }],
   [
@@ -65,7 +64,7 @@ describe('strength and life', () => {
     expect(found('wear-pv')!.value).toBeCloseTo(((30 / (Math.PI * 9 * 0.85 * 9)) * sliding * 0.15) / 1000, 6);
   });
 
-  it.each(['thread-pressure', 'thread-shear', 'thread-bending', 'flange-bending', 'flange-bolts', 'creep', 'wear-pv'])(
+  it.each(['thread-pressure', 'thread-shear', 'thread-bending', 'flange-bending', 'creep', 'wear-pv'])(
     '%s is not judged without a load',
     (id) => {
       expect(found(id, { duty: { load: undefined } })).toMatchObject({

@@ -21,7 +21,6 @@ import { screwSeries } from './series.js';
 import {
   creepCheck,
   flangeBendingCheck,
-  flangeBoltsCheck,
   threadBendingCheck,
   threadPressureCheck,
   threadShearCheck,
@@ -70,7 +69,6 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   threadShearCheck,
   threadBendingCheck,
   flangeBendingCheck,
-  flangeBoltsCheck,
   creepCheck,
   wearPv,
   wearDepthCheck,

@@ -1,13 +1,10 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../fit/check.js';
-import { pressureUnderHead, torqueForPreload } from '../../../mechanics/bolt/preload.js';
 import { longTermShare } from '../../../mechanics/creep.js';
 import { flangeBending } from '../../../mechanics/flange/flange-bending.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
 import { grooveWidthAt } from '../../../mechanics/thread/nut-thread.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';
-import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';
-import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
@@ -20,9 +17,6 @@ const SAFETY = 3;
 
 /** Ridges of a printed flank carry the load: half of what a smooth one bears. @source common-practice */
 const PRINTED_SURFACE = 0.5;
-
-/** Bolts are tightened to this many times the load they share, so that the joint never opens. @source common-practice */
-const PRELOAD = 1.5;
 
 /** The turns of a nut and the flank they share with the screw, finished sizes. */
 export function engagementOf({ finished, screw }: NutDesign) {
@@ -125,34 +119,6 @@ export const flangeBendingCheck: NutCheck = {
       exactly(stress),
       `${plain(stress)} MPa of ${plain(most)} MPa where flange and body meet`,
       soft({ max: most }, { max: material.tensile }),
-    );
-  },
-};
-
-/** Bolts must hold the load without sinking in. */
-export const flangeBoltsCheck: NutCheck = {
-  ...strength,
-  id: 'flange-bolts',
-  title: 'Pressure under the screw heads, tightened enough to hold the load for good',
-  moves: 'holes.screw, holes.count, duty.load, material',
-  run: ({ holes, duty, material }) => {
-    if (!holes?.screw || holes.joint === 'insert') return undefined;
-    if (duty.load === undefined) return notJudged('duty.load');
-    const { headDiameter } = socketCapScrew(holes.screw);
-    if (headDiameter <= holes.diameter.likely) return undefined;
-    const head = { headDiameter, holeDiameter: holes.diameter.likely };
-    const preload = (PRELOAD * duty.load) / holes.centres.length;
-    const pressure = pressureUnderHead({ ...head, preload });
-    const most =
-      material.compressive * longTermShare({ share: material.creepShare, temperature: duty.temperature ?? 25 });
-    const torque = torqueForPreload({
-      preload: (preload * most) / pressure,
-      diameter: fastenerThread(holes.screw).diameter,
-    });
-    return valued(
-      exactly(pressure),
-      `${plain(preload, 0)} N a screw press ${plain(pressure)} MPa; ${material.name} bears ${plain(most, 1)} MPa for good, which is ${plain(torque, 0)} N·mm at most on a dry screw without washer; retighten after a day`,
-      soft({ max: most }, { max: material.compressive }),
     );
   },
 };

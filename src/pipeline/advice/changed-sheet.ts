@@ -1,0 +1,43 @@
+import { stringify } from 'yaml';
+
+/** New values by dotted path. */
+export type Changes = Readonly<Record<string, number>>;
+
+type Tree = { readonly [key: string]: unknown };
+
+/** Fields that may be written short, and what the short form stands for. */
+const SHORT: Readonly<Record<string, string>> = {
+  fit: 'class',
+  material: 'preset',
+  printer: 'preset',
+  screw: 'designation',
+};
+
+/** A copy of a plain sheet with some fields changed. */
+export function changedSheet(sheet: object, changes: Changes): Tree {
+  return Object.entries(changes).reduce<Tree>((tree, [path, value]) => set(tree, path.split('.'), value), { ...sheet });
+}
+
+function set(tree: Tree, [key = '', ...rest]: readonly string[], value: number): Tree {
+  if (rest.length === 0) return { ...tree, [key]: value };
+  return { ...tree, [key]: set(asMap(tree[key], key), rest, value) };
+}
+
+function asMap(value: unknown, key: string): Tree {
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return { ...value };
+  const short = SHORT[key];
+  return value === undefined || value === null || short === undefined ? {} : { [short]: value };
+}
+
+/** The sections that changed, one line each, to paste in place of those of the sheet. */
+export function changedLines(sheet: object, changes: Changes): string[] {
+  const changed = changedSheet(sheet, changes);
+  const sections = [...new Set(Object.keys(changes).map((path) => path.split('.')[0]!))];
+  return sections.map((key) =>
+    stringify({ [key]: changed[key] }, { collectionStyle: 'flow', flowCollectionPadding: false, lineWidth: 0 })
+      .trim()
+      .replace(/^\{([\s\S]*)\}$/, '$1')
+      .replace(/\s*\n\s*/g, ' ')
+      .trim(),
+  );
+}

@@ -1,0 +1,128 @@
+import type { Verdict } from '../../fit/check.js';
+import { rounded } from '../../units/format.js';
+import type { Changes } from './changed-sheet.js';
+import { costsOf, rank, room, type Trial, type Try } from './trial.js';
+
+/** A field with its present value. */
+export interface Knob {
+  readonly path: string;
+  readonly least: number;
+  readonly most: number;
+  readonly step: number;
+  readonly grain: number;
+  readonly now: number;
+}
+
+/** Changes that bring a check to pass. */
+export interface Found {
+  readonly changes: Changes;
+  readonly change: number;
+  readonly costs: readonly string[];
+}
+
+/** What is looked for. */
+export interface Goal {
+  readonly check: string;
+  /** the verdict that is good enough */
+  readonly reach: Verdict;
+  /** changes that are already made */
+  readonly base: Changes;
+  readonly before: Trial;
+  readonly attempt: Try;
+}
+
+/** The least change of one field, either way, that brings the check to pass and lets no other fail. */
+export function singleCures(goal: Goal, knob: Knob): Found[] {
+  return [1, -1].flatMap((way) => {
+    const passes = (index: number) => passing(goal, { [knob.path]: at(knob, index * way) });
+    const first = firstPassing(knob, way, passes);
+    return first === undefined ? [] : [found(goal, knob, { [knob.path]: at(knob, first * way) })];
+  });
+}
+
+/** Steps away from the present value double until one passes; then halves lead back to the least that does. */
+function firstPassing(knob: Knob, way: number, passes: (index: number) => boolean): number | undefined {
+  let failed = 0;
+  for (let index = 1; ; index *= 2) {
+    const reach = Math.min(index, lastIndex(knob, way));
+    if (reach <= failed) return undefined;
+    if (passes(reach)) {
+      let good = reach;
+      while (good - failed > 1) {
+        const middle = Math.floor((good + failed) / 2);
+        if (passes(middle)) good = middle;
+        else failed = middle;
+      }
+      return good;
+    }
+    failed = reach;
+  }
+}
+
+/** The value some steps away: whole steps, the first one the next whole step. */
+function at({ now, step }: Knob, index: number): number {
+  const up = Math.floor(now / step + 1e-6) + index;
+  const down = Math.ceil(now / step - 1e-6) + index;
+  return rounded((index > 0 ? up : down) * step);
+}
+
+function lastIndex(knob: Knob, way: number): number {
+  const range = way > 0 ? knob.most - knob.now : knob.now - knob.least;
+  return Math.floor(range / knob.step + 1e-6);
+}
+
+function passing({ check, reach, base, before, attempt }: Goal, set: Changes): boolean {
+  const after = attempt({ ...base, ...set });
+  const row = after?.get(check);
+  if (!after || !row || rank(row.verdict) > rank(reach)) return false;
+  return costsOf(before, after, check) !== undefined;
+}
+
+function found(goal: Goal, knob: Knob, set: Changes): Found {
+  const after = goal.attempt({ ...goal.base, ...set })!;
+  const costs = costsOf(goal.before, after, goal.check) ?? [];
+  const change = Math.abs(set[knob.path]! - knob.now) / knob.grain;
+  return { changes: set, change, costs };
+}
+
+const MOST_PARTNERS = 4;
+const PARTNER_STEPS = [1, 3, 8];
+
+/** Cures by two fields: one is moved a little to where the check has more room, then the other is looked for. */
+export function pairCures(goal: Goal, knobs: readonly Knob[]): Found[] {
+  const helpers = knobs
+    .flatMap((knob) => [1, -1].map((way) => ({ knob, way, gain: gainOf(goal, knob, way) })))
+    .filter(({ gain }) => gain > 1e-9)
+    .sort((a, b) => b.gain - a.gain)
+    .slice(0, MOST_PARTNERS);
+  return helpers.flatMap(({ knob, way }) =>
+    PARTNER_STEPS.flatMap((grains) => {
+      const index = Math.max(1, Math.min(Math.round((grains * knob.grain) / knob.step / 2), lastIndex(knob, way)));
+      if (lastIndex(knob, way) < 1) return [];
+      const first: Changes = { [knob.path]: at(knob, index * way) };
+      const moved = Math.abs(first[knob.path]! - knob.now) / knob.grain;
+      const others = helpers.filter((other) => other.knob.path !== knob.path).map((other) => other.knob);
+      const started = { ...goal, base: { ...goal.base, ...first } };
+      return [...new Set(others)].flatMap((other) =>
+        singleCures(started, other).map(({ changes, change, costs }) => ({
+          changes: { ...first, ...changes },
+          change: change + moved,
+          costs,
+        })),
+      );
+    }),
+  );
+}
+
+/** The fields that a check hangs on: a grain either way changes its room. */
+export function movingKnobs(goal: Goal, knobs: readonly Knob[]): Knob[] {
+  return knobs.filter((knob) => [1, -1].some((way) => Math.abs(gainOf(goal, knob, way)) > 1e-9));
+}
+
+/** Room that a check wins by one grain of a field. */
+function gainOf({ check, base, before, attempt }: Goal, knob: Knob, way: number): number {
+  const index = Math.min(Math.max(1, Math.round(knob.grain / knob.step)), lastIndex(knob, way));
+  if (index < 1) return 0;
+  const after = attempt({ ...base, [knob.path]: at(knob, index * way) });
+  return after?.has(check) ? room(after, check) - room(before, check) : 0;
+}

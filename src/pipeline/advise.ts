@@ -1,0 +1,119 @@
+import type { Advice, CheckAdvice, Cure } from '../fit/advice.js';
+import { VERDICTS, type Verdict } from '../fit/check.js';
+import { readYaml } from '../sheet/read-yaml.js';
+import { type Changes, changedLines } from './advice/changed-sheet.js';
+import { type Found, type Goal, type Knob, movingKnobs, pairCures, singleCures } from './advice/search.js';
+import { OUTLOOK, openChecks, rank, type Trial, type Try, trier } from './advice/trial.js';
+import { type DesignOptions, design } from './design.js';
+import { kindOfDesign } from './find-kind.js';
+import { KINDS } from './kinds.js';
+
+const MOST_CURES = 3;
+const MOST_ROUNDS = 8;
+
+/**
+ * Looks for the least changes of a sheet that bring its failed and doubtful checks to pass. Each is tried on the sheet
+ * itself, worked out and checked anew; a change that makes another check fail is none.
+ *
+ * @param sheet a sheet's text (YAML), or the same as a plain object
+ * @param options presets and part kinds, where not those that ship
+ * @returns cures by check, the least change first, and all of them together
+ * @throws InputError every mistake of the sheet at once
+ */
+export function advise(sheet: string | object, options: DesignOptions = {}): Advice {
+  const plain = typeof sheet === 'string' ? readYaml(sheet).value : sheet;
+  const made = design(sheet, options);
+  const kind = kindOfDesign(options.kinds ?? KINDS, made);
+  if (typeof plain !== 'object' || plain === null) return { checks: [] };
+  const attempt = trier(plain, options);
+  const before = attempt({});
+  if (!before) return { checks: [] };
+  const knobs = kind.tunables(made);
+  const checks = openChecks(before).map((check): CheckAdvice => {
+    const { verdict } = before.get(check)!;
+    const search = { check, base: {}, before, attempt };
+    const { found, reach, tried } = curesOf(search, knobs);
+    const cures = found.map(
+      ({ changes, change, costs }): Cure => ({
+        set: changes,
+        lines: changedLines(plain, changes),
+        reaches: reach,
+        change,
+        costs,
+      }),
+    );
+    return { check, verdict, cures, ...(cures.length === 0 ? { none: whyNone(search, tried) } : {}) };
+  });
+  return { checks, ...together(plain, attempt, before, knobs) };
+}
+
+type Search = Omit<Goal, 'reach'>;
+
+/** Cures of one check, the cleanest and smallest first; for a failed one that cannot pass, what makes it a caution. */
+function curesOf(search: Search, knobs: readonly Knob[]) {
+  const near = knobsFor(search.check, search.before, knobs);
+  // a chance of 0 does not move with a small change
+  const tried = search.check === OUTLOOK ? near : movingKnobs({ ...search, reach: 'pass' }, near);
+  const passes = curesUpTo({ ...search, reach: 'pass' }, tried);
+  if (passes.length > 0 || search.before.get(search.check)?.verdict !== 'fail')
+    return { found: passes, reach: 'pass' as Verdict, tried };
+  return { found: curesUpTo({ ...search, reach: 'caution' }, tried), reach: 'caution' as Verdict, tried };
+}
+
+function curesUpTo(goal: Goal, knobs: readonly Knob[]): Found[] {
+  const single = knobs.flatMap((knob) => singleCures(goal, knob));
+  const found = single.some(({ costs }) => costs.length === 0) ? single : [...single, ...pairCures(goal, knobs)];
+  const sorted = [...found].sort((a, b) => a.costs.length - b.costs.length || a.change - b.change);
+  return distinct(sorted).slice(0, MOST_CURES);
+}
+
+/** One cure for each set of fields. */
+function distinct(found: readonly Found[]): Found[] {
+  const keys = new Set<string>();
+  return found.filter(({ changes }) => {
+    const key = Object.keys(changes).sort().join();
+    if (keys.has(key)) return false;
+    keys.add(key);
+    return true;
+  });
+}
+
+/** Fields of the sections that the check says it is moved by. */
+function knobsFor(check: string, trial: Trial, knobs: readonly Knob[]): Knob[] {
+  const moves = trial.get(check)?.moves ?? '';
+  const sections = new Set(moves.split(',').map((field) => field.trim().split('.')[0]!));
+  return knobs.filter(({ path }) => sections.has(path.split('.')[0]!));
+}
+
+function whyNone({ check, before }: Search, tried: readonly Knob[]): string {
+  const moves = before.get(check)?.moves ?? '';
+  if (tried.length === 0) return `no size of this sheet moves it; it hangs on ${moves}`;
+  const fields = tried.map(({ path }) => path).join(', ');
+  return `${fields}: no change of one or two of them is enough without making another check fail; it hangs on ${moves}`;
+}
+
+/** Best cures one after another, each found on what the ones before have left. */
+function together(sheet: object, attempt: Try, before: Trial, knobs: readonly Knob[]): Pick<Advice, 'together'> {
+  let set: Changes = {};
+  let state = before;
+  const given = new Set<string>();
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const check = openChecks(state).find((id) => !given.has(id));
+    if (check === undefined) break;
+    given.add(check);
+    const here = knobs.map((knob) => ({ ...knob, now: set[knob.path] ?? knob.now }));
+    const [best] = curesOf({ check, base: set, before: state, attempt }, here).found;
+    const isWorth = best && (best.costs.length === 0 || state.get(check)!.verdict === 'fail');
+    if (!isWorth) continue;
+    set = { ...set, ...best.changes };
+    state = attempt(set)!;
+  }
+  if (Object.keys(set).length === 0) return {};
+  return {
+    together: { set, lines: changedLines(sheet, set), verdict: worstOf(state), still: openChecks(state) },
+  };
+}
+
+function worstOf(trial: Trial): Verdict {
+  return VERDICTS[Math.max(0, ...[...trial].map(([, { verdict }]) => rank(verdict)))]!;
+}

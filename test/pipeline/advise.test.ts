@@ -1,0 +1,132 @@
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { parse, stringify } from 'yaml';
+import { check, design } from '../../src/index.js';
+import { advise } from '../../src/pipeline/advise.js';
+import { call, callFolder } from '../support/call.js';
+import { nutSheet } from '../support/nut-sheets.js';
+
+const PATTERN = { count: 4, circle: '27 ± 0 mm', start: 45, diameter: 3.6, screw: 'M3' };
+
+/** Failing sheets of the checks' own tests that a size of the part can cure. */
+const CURABLE: readonly [string, Record<string, unknown>][] = [
+  ['thread-clearance', { fit: { diametral: 0.1, axial: 0.2 } }],
+  ['thread-pitch-error', { body: { length: 40 }, fit: { diametral: 0.3, axial: 0.05 } }],
+  ['print-layers', { printer: { nozzle: 0.6, layer: 0.4 } }],
+  ['print-thread-depth', { screw: 'M5', body: { diameter: 12 } }],
+  ['wall', { body: { diameter: 13.8 } }],
+  ['hole-position', { holes: { fit: undefined, diameter: 3.1 } }],
+  ['hole-position', { carriage: { holes: { ...PATTERN, circle: 24 } } }],
+  ['hole-clearance', { holes: { head: 'body', circle: 23 } }],
+  ['hole-edge', { flange: { diameter: 31.5 } }],
+  ['hole-spacing', { holes: { count: 20, head: 'none' } }],
+  ['mount-bore', { carriage: { bore: 16.9 } }],
+  ['thread-pressure', { duty: { load: 330 } }],
+];
+
+/** Failing sheets that no size of the part can cure. */
+const HOPELESS: readonly [string, Record<string, unknown>, RegExp][] = [
+  ['heat', { duty: { temperature: 90 } }, /hangs on duty\.temperature, material/],
+  ['screw-lead', { screw: { designation: 'Tr10x2', lead: 3 } }, /hangs on screw\.lead/],
+];
+
+/** The sheet with the printed lines in place of its own. */
+function pasted(sheet: Record<string, unknown>, lines: readonly string[]): Record<string, unknown> {
+  return Object.assign({}, sheet, ...lines.map((line) => parse(line)));
+}
+
+describe('advice', () => {
+  it.each(CURABLE)('%s: the printed lines of %j end the fail', (id, changes) => {
+    const sheet = nutSheet(changes);
+    const before = check(design(sheet)).checks.find((row) => row.id === id);
+    expect(before?.verdict).toBe('fail');
+    const advice = advise(sheet);
+    const own = advice.checks.find((row) => row.check === id)!;
+    expect(own.none).toBeUndefined();
+    for (const cure of own.cures) {
+      const after = check(design(pasted(sheet, cure.lines))).checks.find((row) => row.id === id);
+      expect(after?.verdict).toBe(cure.reaches);
+    }
+    const report = check(design(pasted(sheet, advice.together!.lines)));
+    expect(report.checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
+    expect(advice.together!.verdict).not.toBe('fail');
+  });
+
+  it.each(HOPELESS)('%s: says why nothing cures %j', (id, changes, why) => {
+    const own = advise(nutSheet(changes)).checks.find((row) => row.check === id)!;
+    expect(own.cures).toEqual([]);
+    expect(own.none).toMatch(why);
+  });
+
+  it('ranks cures by how little they change, those without a price first', () => {
+    const { checks } = advise(nutSheet({ body: { length: 40 }, fit: { diametral: 0.3, axial: 0.05 } }));
+    const { cures } = checks.find((row) => row.check === 'moisture')!;
+    expect(cures.length).toBeGreaterThan(1);
+    const keys = cures.map(({ costs, change }) => costs.length * 1000 + change);
+    expect(keys).toEqual([...keys].sort((a, b) => a - b));
+  });
+
+  it('finds the least step that passes: 0.25 is what ± 0.097 leaves 0.15 of', () => {
+    const { checks } = advise(nutSheet({ fit: { diametral: 0.1, axial: 0.2 } }));
+    const [best] = checks.find((row) => row.check === 'thread-clearance')!.cures;
+    expect(best!.set).toEqual({ 'fit.diametral': 0.25 });
+    const less = check(design(nutSheet({ fit: { diametral: 0.24, axial: 0.2 } })));
+    expect(less.checks.find((row) => row.id === 'thread-clearance')?.verdict).not.toBe('pass');
+  });
+
+  it('cures a gamble as well as a fail, and keeps a class that was given short', () => {
+    const { checks } = advise(nutSheet({ fit: 'close', body: { length: 20 } }));
+    const gamble = checks.find((row) => row.check === 'fit')!;
+    expect(gamble.verdict).toBe('caution');
+    const lines = gamble.cures.flatMap((cure) => cure.lines);
+    expect(lines.some((line) => /^fit: \{class: close, axial: 0\.\d+\}$/.test(line))).toBe(true);
+  });
+
+  it('reads a text as well as an object, and has nothing to say of a sheet without open checks', () => {
+    const sound = nutSheet({ duty: { axis: 'horizontal' }, limits: { 'thread-backlash': 0.3 } });
+    expect(advise(stringify(sound)).checks).toEqual([]);
+    expect(advise(sound).together).toBeUndefined();
+  });
+});
+
+describe('leadwright check', () => {
+  it('--advise prints lines to paste, --json holds the same', async () => {
+    const folder = callFolder();
+    writeFileSync(join(folder, 'tight.yaml'), stringify(nutSheet({ body: { diameter: 13.8 } })));
+    const told = await call(folder, ['check', 'tight.yaml', '--advise']);
+    expect(told.code).toBe(1);
+    expect(told.stdout).toMatch(/Advice\n {2}wall\n {6}body\.diameter: 14\n/);
+    expect(told.stdout).toMatch(/body: \{shape: round, diameter: 14, length: 18\}/);
+    const { stdout } = await call(folder, ['check', 'tight.yaml', '--advise', '--json']);
+    expect(JSON.parse(stdout).advice.checks[0]).toMatchObject({
+      check: 'wall',
+      cures: [{ set: { 'body.diameter': 14 } }],
+    });
+  });
+
+  it('--mate holds the solids against the arithmetic', async () => {
+    const folder = callFolder();
+    writeFileSync(join(folder, 'sound.yaml'), stringify(nutSheet({ printer: { chord_error: 0.05 } })));
+    const { code, stdout } = await call(folder, ['check', 'sound.yaml', '--mate', '--json']);
+    expect(code).toBe(0);
+    const rows: { id: string; verdict: string }[] = JSON.parse(stdout).checks;
+    expect(rows.filter(({ id }) => id.startsWith('mate-'))).toMatchObject([
+      { id: 'mate-play', verdict: 'pass' },
+      { id: 'mate-gaps', verdict: 'pass' },
+    ]);
+  });
+
+  it('shows the fit: figures, chances and causes of spread', async () => {
+    const folder = callFolder();
+    writeFileSync(join(folder, 'sound.yaml'), stringify(nutSheet()));
+    const { stdout } = await call(folder, ['check', 'sound.yaml']);
+    expect(stdout).toMatch(/Fit on the bench\n {2}it will turn: starts above 99\.9 %, turns over its whole length/);
+    expect(stdout).toMatch(/spread from {2}shrink along the axis/);
+    const json = await call(folder, ['check', 'sound.yaml', '--json']);
+    const { fit } = JSON.parse(json.stdout);
+    expect(fit.contributors).toHaveLength(5);
+    expect(fit.probabilities.starts).toBeGreaterThan(0.999);
+    expect(fit.backlash.least).toBeLessThan(fit.backlash.likely);
+  });
+});

@@ -8,7 +8,7 @@ import { map, quantity, reading, word } from '../sheet/fields.js';
 import { validate } from '../sheet/validate.js';
 import { fault } from '../units/faults.js';
 import type { DriveSource } from './drive-source.js';
-import { type Fields, listed, namingOptions, overlaid, type TypedField, typedFields } from './typed.js';
+import { type Fields, isFields, listed, namingOptions, overlaid, type TypedField, typedFields } from './typed.js';
 
 const DUTY = {
   axis: { path: 'duty.axis' },
@@ -43,7 +43,9 @@ export function readDuty(
   sheet: DriveSource['sheet'],
 ): { readonly duty: Duty; readonly fit: GivenFit | undefined } {
   const typed = typedFields(args, DUTY);
-  const fields = sheet?.duty === undefined ? typed : overlaid({ duty: sheet.duty }, typed);
+  // A duty that is no map is refused as it stands, before options could take its place.
+  if (sheet !== undefined && !isFields(sheet.duty)) validate(driveSection, { duty: sheet.duty }, sheet.locate);
+  const fields = sheet === undefined ? typed : overlaid({ duty: sheet.duty }, typed);
   const { duty = {}, fit } = namingOptions(args, DUTY, () => validate(driveSection, fields, sheet?.locate));
   return { duty: driveDuty(duty), fit };
 }

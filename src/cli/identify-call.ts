@@ -13,7 +13,16 @@ import { readInput } from '../work/read-input.js';
 import { EXIT } from './exit-codes.js';
 import { type Io, wantsColour } from './io.js';
 import { tellFaults } from './tell-faults.js';
-import { type Fields, listed, namingOptions, overlaid, paired, type TypedField, typedFields } from './typed.js';
+import {
+  type Fields,
+  isFields,
+  listed,
+  namingOptions,
+  overlaid,
+  paired,
+  type TypedField,
+  typedFields,
+} from './typed.js';
 
 const READINGS = {
   major: { path: 'major', read: listed },
@@ -65,8 +74,8 @@ function nothingRead() {
 }
 
 function readingFields(value: unknown, locate: Locate): Fields {
-  // A value that is no map is refused by the section, which says what is wanted.
-  if (typeof value === 'object' && value !== null && !Array.isArray(value)) return { ...value };
+  if (isFields(value)) return value;
+  // What is no map is refused by the section, which says what is wanted.
   validate(readingsSection, value, locate);
   return {};
 }

@@ -60,7 +60,8 @@ function nested(keys: readonly (string | number)[], value: unknown): Fields {
   return { [key]: rest.length === 0 ? value : nested(rest, value) };
 }
 
-function isFields(value: unknown): value is Fields {
+/** Whether a value is a map. */
+export function isFields(value: unknown): value is Fields {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 

@@ -153,7 +153,10 @@ function facesOf(input: LayoutInput, rim: Rim | undefined, centres: readonly Poi
   const within = (step: Step | undefined) =>
     step !== undefined &&
     centres.every(([x, y]) => Math.hypot(x - step.center[0], y - step.center[1]) < step.diameter / 2);
-  const throughRim = rim !== undefined && rim.inner <= bore;
+  const throughRim =
+    rim !== undefined &&
+    rim.inner <= bore &&
+    centres.every(([x, y]) => Math.hypot(x - rim.center[0], y - rim.center[1]) < rim.outer / 2);
   return {
     from: throughRim ? -rim.height : innerStep && within(innerStep) ? innerStep.depth : 0,
     to: outerStep && within(outerStep) ? thickness - outerStep.depth : thickness,

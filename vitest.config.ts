@@ -6,7 +6,7 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
-          globalSetup: 'scripts/bundle-presets.mjs',
+          globalSetup: ['scripts/bundle-presets.mjs', 'scripts/bundle-page.mjs'],
           include: ['test/**/*.test.ts'],
           exclude: ['test/soak/**'],
           testTimeout: 30_000,
@@ -15,7 +15,7 @@ export default defineConfig({
       {
         test: {
           name: 'soak',
-          globalSetup: 'scripts/bundle-presets.mjs',
+          globalSetup: ['scripts/bundle-presets.mjs', 'scripts/bundle-page.mjs'],
           include: ['test/soak/**/*.test.ts'],
           testTimeout: 900_000,
         },

@@ -4,6 +4,7 @@ import { chmodSync, rmSync } from 'node:fs';
 import { isBuiltin } from 'node:module';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { bundlePage } from './bundle-page.mjs';
 import { bundlePresets } from './bundle-presets.mjs';
 
 const ROOT = join(import.meta.dirname, '..');
@@ -59,6 +60,7 @@ const shared = {
 
 rmSync(DIST, { recursive: true, force: true });
 bundlePresets();
+await bundlePage();
 const command = await build({
   ...shared,
   platform: 'node',

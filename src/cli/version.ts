@@ -1,2 +1,1 @@
-/** As in package.json; a test holds the two together. */
-export const VERSION = '0.1.0';
+export { VERSION } from '../output/version.js';

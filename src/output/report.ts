@@ -38,4 +38,6 @@ export interface Report {
   readonly hardware: readonly HardwareRow[];
   readonly assumptions: readonly Assumption[];
   readonly cautions: readonly string[];
+  /** files that were written beside this report, by name */
+  readonly files?: readonly string[];
 }

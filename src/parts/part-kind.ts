@@ -8,6 +8,7 @@ import type { Assumption } from '../sheet/assumptions.js';
 import type { LimitsSheet } from '../sheet/sections/limits.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { BodyRecipe } from '../solid/recipe.js';
+import type { PartViews, SizeChoice } from './part-views.js';
 
 /** Sizes by name; a group such as `motor_hub` holds further names. */
 export interface Sizes {

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { Check, Finding } from '../fit/check.js';
 import { type LimitChanges, runChecks } from '../fit/run-checks.js';
 import type { DesignBase, Expected, Particulars, PartKind } from '../parts/part-kind.js';
+import type { PartViews, SizeChoice } from '../parts/part-views.js';
 import type { PresetTexts } from '../presets/texts.js';
 import { validate } from '../sheet/validate.js';
 import type { Kernel } from '../solid/kernel.js';
@@ -32,6 +33,7 @@ export interface KnownKind {
   readonly virtualMate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
   /** fields that advice may change, with their present values */
   readonly tunables: (design: DesignBase) => readonly Knob[];
+  readonly views?: (design: DesignBase, sizes: SizeChoice) => PartViews;
 }
 
 /** Closes a part kind over its types. */
@@ -40,6 +42,7 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
     if (!isOf(kind, design)) throw new TypeError(`a ${design.part} design was handed to the ${kind.kind} kind`);
     return design;
   };
+  const { views } = kind;
   return {
     kind: kind.kind,
     schema: kind.schema,
@@ -58,6 +61,7 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
         const value = now(own(design));
         return value === undefined ? [] : [{ ...field, now: value }];
       }),
+    ...(views ? { views: (design: DesignBase, sizes: SizeChoice) => views(own(design), sizes) } : {}),
   };
 }
 

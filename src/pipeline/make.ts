@@ -1,8 +1,13 @@
 import type { Finding } from '../fit/check.js';
 import { worst } from '../fit/run-checks.js';
+import { type Format, writeFormats } from '../output/formats.js';
+import type { PageScript } from '../output/page/write-page.js';
+import type { PartInHand } from '../output/part-in-hand.js';
+import type { PictureOptions } from '../output/picture/picture.js';
 import type { BodyRow, Report } from '../output/report.js';
 import { reportJson } from '../output/report-json.js';
 import { writeStl } from '../output/write-stl.js';
+import type { SizeChoice } from '../parts/part-views.js';
 import { createKernel, type Kernel } from '../solid/kernel.js';
 import type { Body } from '../solid/mesh.js';
 import { assembleReport, type CheckOptions, check } from './check.js';
@@ -10,7 +15,9 @@ import { type Design, type DesignOptions, design } from './design.js';
 import { kindOfDesign } from './find-kind.js';
 import { fuseBody } from './fuse-body.js';
 import { KINDS } from './kinds.js';
+import type { KnownKind } from './known-kind.js';
 import { defects, type MeasuredBody, readBack, verify } from './verify.js';
+import { viewsOf } from './views.js';
 
 /** A file to be written, by its name inside the part's folder. */
 export interface MadeFile {
@@ -22,12 +29,22 @@ export interface MadeFile {
 export interface MadePart {
   readonly report: Report;
   readonly files: readonly MadeFile[];
+  /** where a picture was asked for */
+  readonly picture?: Uint8Array;
 }
 
 /** How a part is made. */
 export interface MakeOptions extends CheckOptions {
   /** a kernel to go on using, or one that is being loaded; one is created otherwise */
   readonly kernel?: Kernel | Promise<Kernel>;
+  /** kinds of file to write besides the report; STL alone unless said otherwise */
+  readonly formats?: readonly Format[];
+  /** sizes that the drawing states; those in use unless said otherwise */
+  readonly drawing?: SizeChoice;
+  /** where the page finds its script; inside the page unless said otherwise */
+  readonly pageScript?: PageScript;
+  /** a picture to be rendered besides */
+  readonly picture?: PictureOptions;
 }
 
 /**
@@ -58,8 +75,38 @@ export async function makeDesign(made: Design, options: MakeOptions = {}): Promi
   if (worst(solid) === 'fail') return { report: assembleReport(made, kind, findings, []), files: [] };
   const rows = planned.map(({ body }, i) => bodyRow(body, written[i]!, made));
   const report = assembleReport(made, kind, findings, rows);
-  const files = written.map(({ file, bytes }) => ({ name: file, bytes }));
-  return { report, files: [...files, { name: 'report.json', bytes: new TextEncoder().encode(reportJson(report)) }] };
+  const bodies = planned.map(({ body }) => body);
+  return filesOf({ report, bodies, written }, { made, kind }, options);
+}
+
+interface Built {
+  readonly report: Report;
+  readonly bodies: readonly Body[];
+  readonly written: readonly MeasuredBody[];
+}
+
+/** The files of the formats asked for, the report last, and the picture. */
+async function filesOf(
+  { report, bodies, written }: Built,
+  { made, kind }: { readonly made: Design; readonly kind: KnownKind },
+  { formats = ['stl'], drawing = 'finished', pageScript, picture }: MakeOptions,
+): Promise<MadePart> {
+  const stl = formats.includes('stl') ? written.map(({ file, bytes }) => ({ name: file, bytes })) : [];
+  if (!picture && formats.every((format) => format === 'stl')) return finished(report, stl);
+  const part: PartInHand = { design: made, report, bodies, views: viewsOf(kind, made, 'printed') };
+  const drawn = { sizes: drawing, views: drawing === 'printed' ? part.views : viewsOf(kind, made, drawing) };
+  const more = await writeFormats(part, { formats, drawn, ...(pageScript ? { pageScript } : {}) });
+  const all = finished(report, [...stl, ...more]);
+  if (!picture) return all;
+  const { writePicture } = await import('../output/picture/picture.js');
+  return { ...all, picture: writePicture(part, picture) };
+}
+
+/** The report goes last: it names all other files, so that a later make can tell which are ours. */
+function finished(report: Report, files: readonly MadeFile[]): MadePart {
+  const named = { ...report, files: files.map(({ name }) => name) };
+  const bytes = new TextEncoder().encode(reportJson(named));
+  return { report: named, files: [...files, { name: 'report.json', bytes }] };
 }
 
 /** One body is `NAME.stl`, several are `NAME-BODY.stl`. */

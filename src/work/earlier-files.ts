@@ -4,13 +4,17 @@ import { basename, join } from 'node:path';
 /** A report is never longer; anything else of that name is not ours. */
 const LONGEST_REPORT = 4_000_000;
 
+/** What a make writes besides its report. */
+const OURS = /\.(?:stl|3mf)$|^drawing\.svg$|^report\.html$/;
+
 /**
  * Files in a part's folder that an earlier make put there, by what its report.json says. A folder without one that can
  * be read holds none.
  */
 export async function earlierFiles(folder: string): Promise<string[]> {
   const there = await readdir(folder).catch((): string[] => []);
-  const named = ['report.json', ...bodiesOf(await reportIn(folder))];
+  const report = await reportIn(folder);
+  const named = ['report.json', ...filesOf(report)];
   return there.includes('report.json') ? [...new Set(named)].filter((name) => there.includes(name)) : [];
 }
 
@@ -24,12 +28,13 @@ async function reportIn(folder: string): Promise<unknown> {
   }
 }
 
-function bodiesOf(report: unknown): string[] {
-  if (!isRecord(report) || report.leadwright !== 1 || !Array.isArray(report.bodies)) return [];
-  const files = report.bodies.map((body: unknown) => (isRecord(body) ? body.file : undefined));
-  return files.filter(
-    (file): file is string => typeof file === 'string' && file === basename(file) && /\.stl$/.test(file),
-  );
+/** Names that the report gives, as far as they can be ours. */
+function filesOf(report: unknown): string[] {
+  if (!isRecord(report) || report.leadwright !== 1) return [];
+  const bodies = Array.isArray(report.bodies) ? report.bodies : [];
+  const others: unknown[] = Array.isArray(report.files) ? report.files : [];
+  const named = [...bodies.map((body: unknown) => (isRecord(body) ? body.file : undefined)), ...others];
+  return named.filter((file): file is string => typeof file === 'string' && file === basename(file) && OURS.test(file));
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

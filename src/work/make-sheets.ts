@@ -1,6 +1,10 @@
 import { isAbsolute, join, relative, resolve } from 'node:path';
 import type { Acceptance } from '../fit/accept.js';
+import type { Format } from '../output/formats.js';
+import type { PageScript } from '../output/page/write-page.js';
+import type { PictureOptions } from '../output/picture/picture.js';
 import type { Report } from '../output/report.js';
+import type { SizeChoice } from '../parts/part-views.js';
 import type { Design, DesignOptions } from '../pipeline/design.js';
 import { makeDesign } from '../pipeline/make.js';
 import { requireAcceptable } from '../pipeline/require-acceptable.js';
@@ -10,6 +14,7 @@ import { earlierFiles } from './earlier-files.js';
 import { openSheets } from './open-sheets.js';
 import type { InputPlace } from './read-input.js';
 import { writeFolder } from './write-folder.js';
+import { writePictureFile } from './write-picture.js';
 
 /** What became of one sheet. */
 export type SheetResult =
@@ -24,6 +29,11 @@ export interface MakeSheetsOptions extends DesignOptions {
   readonly accept?: readonly Acceptance[];
   /** waited for only where a part passes its checks */
   readonly kernel: Promise<Kernel>;
+  readonly formats?: readonly Format[];
+  readonly drawing?: SizeChoice;
+  readonly pageScript?: PageScript;
+  /** a picture of the part besides, and the file it goes to */
+  readonly picture?: { readonly file: string; readonly options: PictureOptions };
 }
 
 /**
@@ -43,7 +53,7 @@ export async function makeSheets(
     const folder = name === undefined ? undefined : partFolder(name, place, options);
     try {
       if (!('design' in sheet)) throw sheet.error;
-      const { report, written } = await makeOne(sheet.design, partFolder(sheet.design.name, place, options), options);
+      const { report, written } = await makeOne(sheet.design, place, options);
       const stale = written.length === 0 && folder ? await leftovers(folder, place) : {};
       results.push({ file, report, written: written.map((path) => shownPath(path, place)), ...stale });
     } catch (error) {
@@ -53,13 +63,19 @@ export async function makeSheets(
   return results;
 }
 
-async function makeOne(design: Design, folder: string, options: MakeSheetsOptions) {
-  const { report, files } = await makeDesign(design, options);
+async function makeOne(design: Design, place: InputPlace, options: MakeSheetsOptions) {
+  const folder = partFolder(design.name, place, options);
+  const { picture: wanted, ...rest } = options;
+  const made = await makeDesign(design, { ...rest, ...(wanted ? { picture: wanted.options } : {}) });
+  const { report, files, picture } = made;
   if (files.length === 0) return { report, written: [] };
   const names = files.map(({ name }) => name);
   const stale = (await earlierFiles(folder)).filter((name) => !names.includes(name));
   await writeFolder(folder, files, stale);
-  return { report, written: names.map((name) => join(folder, name)) };
+  const written = names.map((name) => join(folder, name));
+  if (!wanted || !picture) return { report, written };
+  await writePictureFile(wanted.file, picture, place.cwd);
+  return { report, written: [...written, resolve(place.cwd, wanted.file)] };
 }
 
 async function leftovers(folder: string, place: InputPlace): Promise<{ earlier?: string }> {

@@ -16,11 +16,17 @@ function folderWith(files: Readonly<Record<string, string | Uint8Array>>): strin
 }
 
 describe('make', () => {
-  it('writes STL and report, and prints the report', async () => {
+  it('writes every kind of file and the report, and prints the report', async () => {
     const cwd = folderWith({ 'nut.yaml': GOOD });
     const { code, stdout, stderr } = await call(cwd, ['make', 'nut.yaml']);
     expect([code, stderr]).toEqual([0, '']);
-    expect(readdirSync(join(cwd, 'out/my-nut')).sort()).toEqual(['my-nut.stl', 'report.json']);
+    expect(readdirSync(join(cwd, 'out/my-nut')).sort()).toEqual([
+      'drawing.svg',
+      'my-nut.3mf',
+      'my-nut.stl',
+      'report.html',
+      'report.json',
+    ]);
     expect(stdout).toContain(`written: ${join('out', 'my-nut', 'my-nut.stl')}`);
     expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
     expect(stdout).not.toContain('\u001b');
@@ -43,8 +49,8 @@ describe('make', () => {
     const cwd = folderWith({ 'nut.yaml': GOOD });
     await call(cwd, ['make', 'nut.yaml', '--out', 'a']);
     await call(cwd, ['make', 'nut.yaml', '--out', 'b']);
-    for (const name of ['my-nut.stl', 'report.json']) {
-      expect(readFileSync(join(cwd, 'a/my-nut', name))).toEqual(readFileSync(join(cwd, 'b/my-nut', name)));
+    for (const name of readdirSync(join(cwd, 'a/my-nut'))) {
+      expect(readFileSync(join(cwd, 'a/my-nut', name)).equals(readFileSync(join(cwd, 'b/my-nut', name))), name).toBe(true);
     }
   });
 

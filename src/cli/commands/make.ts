@@ -1,12 +1,21 @@
 import type { Options } from 'yargs';
 import { type Command, SHARED, SHEETS } from '../command.js';
 import { parseAccept } from '../parse-accept.js';
+import { pictureCall } from '../picture-call.js';
 import { requireFormats } from '../require-formats.js';
 
 const OPTIONS = {
   out: { type: 'string', default: 'out', requiresArg: true, describe: 'folder in which each part gets its own' },
   accept: SHARED.accept,
-  formats: { type: 'string', default: 'stl', requiresArg: true, describe: 'files to write, set apart by commas: stl' },
+  formats: {
+    type: 'string',
+    default: 'stl,3mf,drawing,page',
+    requiresArg: true,
+    describe: 'files to write besides the report',
+  },
+  drawing: { choices: ['finished', 'printed'], default: 'finished', describe: 'sizes that the drawing states' },
+  picture: { type: 'string', requiresArg: true, describe: 'render the part to this PNG file' },
+  show: { choices: ['whole', 'section', 'apart'], describe: 'what the picture shows; whole unless given' },
   json: SHARED.json,
 } as const satisfies Record<string, Options>;
 
@@ -23,9 +32,10 @@ export const makeCommand: Command = {
           .options(OPTIONS)
           .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
           .example('leadwright make my-nut.yaml', 'writes out/my-nut/'),
-      ({ sheets, out, accept, formats, json }) =>
+      ({ sheets, out, accept, formats, drawing, picture: file, show, json }) =>
         start(async () => {
-          requireFormats(formats);
+          const chosen = requireFormats(formats);
+          const picture = pictureCall(file, show, sheets);
           const acceptances = parseAccept(accept);
           // the kernel is compiled beside the main thread while the rest is loaded and the sheets are read
           const kernel = import('../../solid/kernel.js').then(({ createKernel }) => createKernel());
@@ -34,7 +44,14 @@ export const makeCommand: Command = {
             import('../../work/make-sheets.js'),
             import('../show-results.js'),
           ]);
-          const results = await makeSheets(sheets, io, { out, accept: acceptances, kernel });
+          const results = await makeSheets(sheets, io, {
+            out,
+            accept: acceptances,
+            kernel,
+            formats: chosen,
+            drawing,
+            ...(picture ? { picture } : {}),
+          });
           return showResults(results, io, { json: json === true, writes: true });
         }),
     ),

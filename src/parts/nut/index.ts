@@ -6,6 +6,7 @@ import { nutParticulars } from './particulars.js';
 import { type NutSheet, nutSchema } from './sheet.js';
 import { nutBody } from './solid.js';
 import { NUT_TUNABLES } from './tunables.js';
+import { nutViews } from './views.js';
 import { virtualMate } from './virtual-mate.js';
 
 /** A drive nut. */
@@ -19,4 +20,5 @@ export const nutKind: PartKind<NutSheet, NutDesign> = {
   mate: mateNut,
   virtualMate,
   tunables: NUT_TUNABLES,
+  views: nutViews,
 };

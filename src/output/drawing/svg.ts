@@ -1,0 +1,56 @@
+import type { Point } from '../../parts/part-views.js';
+import { plain } from '../../units/format.js';
+import { xmlText } from '../xml-text.js';
+
+/** A number of a drawing, to a thousandth of a millimetre of paper. */
+export function num(value: number): string {
+  return plain(value, 3);
+}
+
+/** A point as path data. */
+export function at([x, y]: Point): string {
+  return `${num(x)} ${num(y)}`;
+}
+
+/** A straight line between two points of the paper. */
+export function lineTag(className: string, [x1, y1]: Point, [x2, y2]: Point): string {
+  return `<path class="${className}" d="M${at([x1, y1])}L${at([x2, y2])}"/>`;
+}
+
+/** How a text stands. */
+export interface TextPlace {
+  readonly at: Point;
+  /** capital height [mm] */
+  readonly height: number;
+  readonly anchor?: 'start' | 'middle' | 'end';
+  /** degrees, counter-clockwise as read */
+  readonly turn?: number;
+  readonly bold?: boolean;
+  /** further attributes, already escaped */
+  readonly more?: string;
+}
+
+/** A capital is about 0.72 of the font size in the fonts that readers have. */
+const CAPITAL = 0.72;
+
+/** A line of text, its foot at the point. */
+export function textTag(text: string, place: TextPlace): string {
+  const {
+    at: [x, y],
+    height,
+    anchor = 'start',
+    turn = 0,
+    bold = false,
+    more = '',
+  } = place;
+  const turned = turn === 0 ? '' : ` transform="rotate(${num(-turn)} ${num(x)} ${num(y)})"`;
+  const weight = bold ? ' font-weight="bold"' : '';
+  const size = ` font-size="${num(height / CAPITAL)}"`;
+  const side = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
+  return `<text x="${num(x)}" y="${num(y)}"${size}${side}${weight}${turned}${more}>${xmlText(text)}</text>`;
+}
+
+/** About how wide a text comes out [mm]. */
+export function textWidth(text: string, height: number): number {
+  return (0.55 * height * Array.from(text).length) / CAPITAL;
+}

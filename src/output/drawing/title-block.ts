@@ -1,0 +1,124 @@
+import type { HoleRow, PartViews, SizeChoice } from '../../parts/part-views.js';
+import { plain } from '../../units/format.js';
+import type { Report } from '../report.js';
+import { VERSION } from '../version.js';
+import { FRAME, type Projection, TITLE } from './sheet-layout.js';
+import { lineTag, num, textTag, textWidth } from './svg.js';
+
+/** What the title block says. */
+export interface TitleFacts {
+  readonly report: Pick<Report, 'name' | 'part' | 'applied'>;
+  readonly views: Pick<PartViews, 'material' | 'holes' | 'notes'>;
+  readonly sizes: SizeChoice;
+  readonly scale: number;
+  readonly projection: Projection;
+}
+
+const LABEL = 1.8;
+const VALUE = 2.5;
+
+/** Title block by ISO 7200, low on the right. */
+export function titleTags({ report, views, sizes, scale, projection }: TitleFacts): string[] {
+  const { left, top, right, bottom } = TITLE;
+  const rows = [top, top + 12, top + 22, top + 31, bottom];
+  const middle = left + 100;
+  const cell = (x: number, y: number, label: string, value: string, room: number): string[] => [
+    textTag(label, { at: [x + 2, y + 3.4], height: LABEL }),
+    textTag(shortened(value, room - 4), { at: [x + 2, y + 7.6], height: VALUE }),
+  ];
+  const stated = sizes === 'finished' ? 'in use, as they must come out' : 'in the file, as they are sent to print';
+  const spread = sizes === 'finished' ? 'spread expected after compensation' : 'none: these are the sizes drawn';
+  const [shrink = report.applied, ...rest] = report.applied.split('; ');
+  return [
+    `<rect class="o" x="${left}" y="${top}" width="${right - left}" height="${bottom - top}"/>`,
+    ...rows.slice(1, -1).map((y) => lineTag('t', [left, y], [right, y])),
+    lineTag('t', [middle, top], [middle, bottom]),
+    textTag(shortened(report.name, 92, 4.2), { at: [left + 2, top + 7.5], height: 4.2, bold: true }),
+    textTag(report.part, { at: [left + 2, top + 10.8], height: LABEL }),
+    ...cell(middle, top, 'Scale', scaleText(scale), 45),
+    ...projectionSymbol(projection, [right - 17, top + 6]),
+    ...cell(left, rows[1]!, 'Sizes, mm', stated, 100),
+    ...cell(middle, rows[1]!, 'Material', views.material, 80),
+    ...cell(left, rows[2]!, 'Compensation', shrink, 100),
+    ...cell(middle, rows[2]!, '± figures', spread, 80),
+    ...cell(left, rows[3]!, '', rest.join('; '), 100),
+    ...cell(middle, rows[3]!, 'Drawn from the dimensions by', `leadwright ${VERSION}`, 80),
+  ];
+}
+
+/** A bar of 50 mm of paper with what it stands for; it prints true when the page is not scaled. */
+export function scaleBarTags(scale: number): string[] {
+  const [x, y] = [FRAME.left + 4, FRAME.bottom - 5];
+  const ticks = Array.from({ length: 6 }, (_, i) =>
+    lineTag('o', [x + 10 * i, y - (i % 5 === 0 ? 3 : 2)], [x + 10 * i, y]),
+  );
+  const step = plain(50 / scale, 2);
+  return [
+    `<path class="o" id="scale-bar" d="M${num(x)} ${num(y)}L${num(x + 50)} ${num(y)}"/>`,
+    ...ticks,
+    textTag('50 mm of paper', { at: [x + 52, y], height: LABEL }),
+    textTag(`${step} mm of the part`, { at: [x + 52, y - 3], height: LABEL }),
+  ];
+}
+
+/** Notes and hole table, low on the left. */
+export function tableTags(views: Pick<PartViews, 'holes' | 'notes'>): string[] {
+  const left = FRAME.left + 4;
+  const { holes, notes } = views;
+  const shown = holes.length > 5 ? holes.slice(0, 4) : holes;
+  const rest = holes.length - shown.length;
+  const rows = [...shown.map(holeCells), ...(rest > 0 ? [[`+${rest}`, 'more, as in the report', '', '', '']] : [])];
+  const tags: string[] = [];
+  let y = TITLE.top + 3;
+  if (rows.length > 0) {
+    const columns = [left, left + 8, left + 25, left + 42, left + 57];
+    const line = (cells: readonly string[], bold: boolean) => {
+      tags.push(
+        ...cells.map((cell, i) =>
+          textTag(shortened(cell, i === 4 ? 26 : 99, LABEL), { at: [columns[i]!, y], height: LABEL, bold }),
+        ),
+      );
+      y += 3.6;
+    };
+    line(['Hole', 'x', 'y', '⌀', ''], true);
+    for (const row of rows) line(row, false);
+  }
+  const noteTop = FRAME.top + 5;
+  notes.forEach((note, i) => {
+    tags.push(textTag(note, { at: [left, noteTop + 3.6 * i], height: 2 }));
+  });
+  return tags;
+}
+
+function holeCells({ label, at, diameter, note }: HoleRow): string[] {
+  return [label, at[0].toFixed(2), at[1].toFixed(2), diameter.toFixed(2), note];
+}
+
+/** `2:1`, `1:5` */
+export function scaleText(scale: number): string {
+  return scale >= 1 ? `${plain(scale)}:1` : `1:${plain(1 / scale)}`;
+}
+
+/** Cut so that it fits, with dots. */
+function shortened(text: string, room: number, height = VALUE): string {
+  if (textWidth(text, height) <= room) return text;
+  const characters = Array.from(text);
+  const fit = Math.floor((room / textWidth(text, height)) * characters.length) - 1;
+  return `${characters.slice(0, fit).join('').trimEnd()}…`;
+}
+
+/** ISO 5456-2: a truncated cone and its end; by first angle the end stands on the right. */
+function projectionSymbol(projection: Projection, [x, y]: readonly [number, number]): string[] {
+  const [cone, end] = projection === 'first' ? [x - 5, x + 5] : [x + 5, x - 5];
+  const narrow = projection === 'first' ? cone - 4 : cone + 4;
+  const wide = projection === 'first' ? cone + 4 : cone - 4;
+  return [
+    `<g id="projection-${projection}">`,
+    `<path class="o" d="M${num(narrow)} ${num(y - 1.7)}L${num(wide)} ${num(y - 3.4)}L${num(wide)} ${num(y + 3.4)}L${num(narrow)} ${num(y + 1.7)}Z"/>`,
+    `<circle class="o" cx="${num(end)}" cy="${num(y)}" r="3.4"/>`,
+    `<circle class="o" cx="${num(end)}" cy="${num(y)}" r="1.7"/>`,
+    lineTag('c', [x - 11, y], [x + 11, y]),
+    lineTag('c', [end, y - 4.6], [end, y + 4.6]),
+    '</g>',
+  ];
+}

@@ -1,0 +1,53 @@
+import type { LineKind, Point, Stroke } from '../../parts/part-views.js';
+import type { PlacedView } from './sheet-layout.js';
+import { at, num, textTag } from './svg.js';
+
+const CLASSES: Readonly<Record<LineKind, string>> = { outline: 'o', thin: 't', hidden: 'h', centre: 'c' };
+
+/** Hatching, lines and letters of a view. */
+export function viewTags({ view, at: onPaper, box }: PlacedView, scale: number): string[] {
+  const middle = onPaper([(box.min[0] + box.max[0]) / 2, box.max[1]]);
+  return [
+    ...view.hatched.map((loops) => {
+      const data = loops.map((loop) => pathData(loop.map(onPaper), true)).join('');
+      return `<path class="m" d="${data}"/>`;
+    }),
+    ...view.strokes.map((stroke) => strokeTag(stroke, onPaper, scale)),
+    ...view.letters.map(({ at: point, text, away }) => {
+      const [x, y] = onPaper(point);
+      const bold = Math.hypot(...away) > 0;
+      const height = bold ? 3.5 : 2;
+      return textTag(text, { at: [x + 3 * away[0], y - 3 * away[1] + height / 2], height, anchor: 'middle', bold });
+    }),
+    // above whatever stands on the view's upper side
+    textTag(view.title, {
+      at: [middle[0], middle[1] - headingAbove(view.sizes.filter(({ side }) => side === 'above').length)],
+      height: 3.5,
+      anchor: 'middle',
+    }),
+  ];
+}
+
+function headingAbove(tiers: number): number {
+  return tiers === 0 ? 8 : 8 * tiers + 8;
+}
+
+function strokeTag(stroke: Stroke, onPaper: (point: Point) => Point, scale: number): string {
+  const className = CLASSES[stroke.line];
+  if (stroke.kind === 'path') {
+    return `<path class="${className}" d="${pathData(stroke.points.map(onPaper), stroke.closed === true)}"/>`;
+  }
+  const [x, y] = onPaper(stroke.center);
+  const r = scale * stroke.radius;
+  if (stroke.kind === 'circle') return `<circle class="${className}" cx="${num(x)}" cy="${num(y)}" r="${num(r)}"/>`;
+  const [from, to] = [stroke.from, stroke.to].map((degrees): Point => {
+    const angle = (degrees * Math.PI) / 180;
+    return [x + r * Math.cos(angle), y - r * Math.sin(angle)];
+  }) as [Point, Point];
+  const large = stroke.to - stroke.from > 180 ? 1 : 0;
+  return `<path class="${className}" d="M${at(from)}A${num(r)} ${num(r)} 0 ${large} 0 ${at(to)}"/>`;
+}
+
+function pathData(points: readonly Point[], closed: boolean): string {
+  return `M${points.map(at).join('L')}${closed ? 'Z' : ''}`;
+}

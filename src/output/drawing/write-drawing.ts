@@ -1,0 +1,54 @@
+import type { PartViews, SizeChoice } from '../../parts/part-views.js';
+import type { Report } from '../report.js';
+import { xmlText } from '../xml-text.js';
+import { dimensionTags } from './dimensions.js';
+import { FRAME, layOut, PAPER, type Projection } from './sheet-layout.js';
+import { scaleBarTags, tableTags, titleTags } from './title-block.js';
+import { viewTags } from './view-tags.js';
+
+/** Views of a part at the sizes that are to be stated. */
+export interface DrawnSizes {
+  readonly sizes: SizeChoice;
+  readonly views: PartViews;
+}
+
+/** Widths of ISO 128: thick lines twice the thin ones. Ink takes the colour of the text around it. */
+const STYLE = [
+  '.drawing :is(.o,.t,.h,.c){fill:none;stroke:currentColor;stroke-linecap:round;stroke-linejoin:round}',
+  '.drawing .o{stroke-width:.5}.drawing .t{stroke-width:.25}.drawing .h{stroke-width:.25;stroke-dasharray:2 1}',
+  '.drawing .c{stroke-width:.18;stroke-dasharray:6 1.2 .6 1.2}',
+  '.drawing .f{fill:currentColor}.drawing .m{fill:url(#hatch);fill-rule:evenodd}',
+  '.drawing text{fill:currentColor;font-family:"DejaVu Sans","Liberation Sans",Arial,sans-serif}',
+].join('');
+
+/**
+ * A drawing on A4: the section and the end view beside each other, thread by ISO 6410, dimensions by ISO 129, hole
+ * table and title block. It is made from the dimensions, not from the mesh.
+ *
+ * @param report     name, kind and what was applied
+ * @param drawn      views at the finished or at the printed sizes
+ * @param projection first angle unless said otherwise
+ * @returns an SVG of 297 by 210 mm
+ * @source iso-128, iso-5456-2, iso-6410, iso-129, iso-5455, iso-7200
+ */
+export function writeDrawing(
+  report: Pick<Report, 'name' | 'part' | 'applied'>,
+  { sizes, views }: DrawnSizes,
+  projection: Projection = 'first',
+): string {
+  const { scale, side, end } = layOut(views.side, views.end, projection);
+  const { width, height } = PAPER;
+  const words = sizes === 'finished' ? 'sizes in use' : 'sizes in the file';
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" class="drawing" role="img" aria-labelledby="drawing-title" color="#1b2a33">`,
+    `<title id="drawing-title">Drawing of ${xmlText(report.name)}, ${words}</title>`,
+    `<defs><style>${STYLE}</style><pattern id="hatch" width="2.4" height="2.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V2.4" stroke="currentColor" stroke-width=".3"/></pattern></defs>`,
+    `<rect class="o" x="${FRAME.left}" y="${FRAME.top}" width="${FRAME.right - FRAME.left}" height="${FRAME.bottom - FRAME.top}"/>`,
+    ...[side, end].flatMap((placed) => [...viewTags(placed, scale), ...dimensionTags(placed)]),
+    ...tableTags(views),
+    ...scaleBarTags(scale),
+    ...titleTags({ report, views, sizes, scale, projection }),
+    '</svg>',
+    '',
+  ].join('\n');
+}

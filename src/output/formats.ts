@@ -1,0 +1,51 @@
+import type { DrawnSizes } from './drawing/write-drawing.js';
+import type { PageScript } from './page/write-page.js';
+import type { PartInHand } from './part-in-hand.js';
+
+/** Kinds of file that a part can be written as; the report is always written. */
+export const FORMATS = ['stl', '3mf', 'drawing', 'page'] as const;
+export type Format = (typeof FORMATS)[number];
+
+/** A file by its name inside the part's folder. */
+export interface WrittenFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+/** How the files besides the STL are written. */
+export interface FormatOptions {
+  readonly formats: readonly Format[];
+  /** sizes in use or in the file, with the views that draw them */
+  readonly drawn: DrawnSizes;
+  /** where the page finds its script; inside the page unless said otherwise */
+  readonly pageScript?: PageScript;
+}
+
+/** The name that a format's file has in the folder of a part; the STL's depend on the bodies. */
+export function fileOf(format: Exclude<Format, 'stl'>, name: string): string {
+  return { '3mf': `${name}.3mf`, drawing: 'drawing.svg', page: 'report.html' }[format];
+}
+
+/** Writes the chosen formats besides STL. Writers are loaded when they are asked for, so that an STL alone stays quick. */
+export async function writeFormats(part: PartInHand, options: FormatOptions): Promise<WrittenFile[]> {
+  const { formats, drawn, pageScript } = options;
+  const { name } = part.report;
+  const files: WrittenFile[] = [];
+  if (formats.includes('3mf')) {
+    const { writeThreeMf } = await import('./threemf/write-threemf.js');
+    files.push({ name: fileOf('3mf', name), bytes: writeThreeMf(part) });
+  }
+  if (formats.includes('drawing')) {
+    const { writeDrawing } = await import('./drawing/write-drawing.js');
+    files.push({ name: fileOf('drawing', name), bytes: utf8(writeDrawing(part.report, drawn)) });
+  }
+  if (formats.includes('page')) {
+    const { writePage } = await import('./page/write-page.js');
+    files.push({ name: fileOf('page', name), bytes: utf8(await writePage(part, drawn, pageScript)) });
+  }
+  return files;
+}
+
+function utf8(text: string): Uint8Array {
+  return new TextEncoder().encode(text);
+}

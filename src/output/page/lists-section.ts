@@ -1,0 +1,62 @@
+import type { Sizes } from '../../parts/part-kind.js';
+import { plain } from '../../units/format.js';
+import type { Report } from '../report.js';
+import { words } from '../terminal/layout.js';
+import { xmlText } from '../xml-text.js';
+import { table } from './html.js';
+
+/** Finished and printed sizes side by side. */
+export function sizesSection({ dimensions, applied }: Report): string {
+  const [finished, printed] = [new Map(flatSizes(dimensions.finished)), new Map(flatSizes(dimensions.printed))];
+  const names = [...new Set([...finished.keys(), ...printed.keys()])];
+  const cell = (value: number | undefined) => (value === undefined ? '–' : value.toFixed(3));
+  const rows = names.map((name) => {
+    const [a, b] = [finished.get(name), printed.get(name)];
+    const change = a === undefined || b === undefined ? '' : (b - a).toFixed(3).replace('-', '−');
+    return [xmlText(words(name)), cell(a), cell(b), change === '0.000' || change === '−0.000' ? '·' : change];
+  });
+  return [
+    `<p>${xmlText(applied)}.</p>`,
+    table('Finished and printed sizes, mm', ['', 'finished', 'printed', 'change'], rows, [1, 2, 3]),
+  ].join('\n');
+}
+
+/** Sizes with their groups' names before them. */
+export function flatSizes(sizes: Sizes, before = ''): [string, number][] {
+  return Object.entries(sizes).flatMap(([name, size]): [string, number][] =>
+    typeof size === 'number' ? [[`${before}${name}`, size]] : flatSizes(size, `${before}${name}: `),
+  );
+}
+
+/** What to buy, with boxes to tick. */
+export function hardwareSection({ hardware }: Pick<Report, 'hardware'>): string {
+  if (hardware.length === 0) return '';
+  const rows = hardware.map(({ item, size, count }, i) => {
+    const words = `${count} × ${size}, ${item}`;
+    return `<li><label class="tick"><input type="checkbox" id="hardware-${i + 1}"> ${xmlText(words)}</label></li>`;
+  });
+  return `<ul class="ticks">${rows.join('')}</ul>`;
+}
+
+/** Every default that was used. */
+export function assumptionsSection({ assumptions }: Report): string {
+  if (assumptions.length === 0) return '';
+  const rows = assumptions.map(({ field, value, why }) => [
+    xmlText(field),
+    xmlText(typeof value === 'number' ? plain(value, 4) : value),
+    xmlText(why),
+  ]);
+  return table('What the sheet did not say', ['field', 'taken as', 'why'], rows);
+}
+
+/** Files and bodies as they were written. */
+export function filesSection({ bodies }: Report): string {
+  const rows = bodies.map(({ file, material, facets, volume, mass }) => [
+    xmlText(file),
+    xmlText(material),
+    `${(volume / 1000).toFixed(2)} cm³`,
+    `${mass.toFixed(1)} g`,
+    `${facets}`,
+  ]);
+  return rows.length === 0 ? '' : table('Bodies', ['file', 'material', 'volume', 'mass', 'facets'], rows, [2, 3, 4]);
+}

@@ -1,0 +1,46 @@
+import type { Mesh } from '../../solid/mesh.js';
+import type { PartInHand } from '../part-in-hand.js';
+import { bodyColour, COMPANION_COLOUR, COMPANION_CUT, COMPANION_OPACITY, CUT_COLOURS } from '../picture/palette.js';
+import { viewFrom } from '../picture/picture.js';
+import { base64 } from './base64.js';
+import type { PageBody, PageData } from './page-data.js';
+
+/** A triangle's corners fit into two bytes each up to here. */
+const NARROW = 65_536;
+
+/** The meshes of a part, as they are in its files, ready to stand in a page. */
+export function pageData({ bodies, views }: Pick<PartInHand, 'bodies' | 'views'>): PageData {
+  return {
+    bodies: bodies.map((body, i) => ({
+      name: body.name,
+      ...meshText(body),
+      colour: bodyColour(i),
+      cutColour: bodyColour(i, CUT_COLOURS),
+      apart: views.apart?.[body.name] ?? [0, 0, 0],
+    })),
+    companions: views.companions.map(({ name, mesh }) => ({
+      name,
+      ...meshText(mesh),
+      colour: COMPANION_COLOUR,
+      cutColour: COMPANION_CUT,
+      apart: [0, 0, 0],
+    })),
+    opacity: COMPANION_OPACITY,
+    cutTowards: views.cutTowards,
+    turnedOver: views.turnedOver,
+    ...viewFrom(views, 'whole'),
+  };
+}
+
+function meshText({ positions, triangles }: Mesh): Pick<PageBody, 'positions' | 'triangles' | 'wide'> {
+  const wide = positions.length / 3 > NARROW;
+  const corners = new Uint8Array(4 * positions.length);
+  const numbers = new Uint8Array((wide ? 4 : 2) * triangles.length);
+  const [a, b] = [new DataView(corners.buffer), new DataView(numbers.buffer)];
+  for (let i = 0; i < positions.length; i++) a.setFloat32(4 * i, positions[i]!, true);
+  for (let i = 0; i < triangles.length; i++) {
+    if (wide) b.setUint32(4 * i, triangles[i]!, true);
+    else b.setUint16(2 * i, triangles[i]!, true);
+  }
+  return { positions: base64(corners), triangles: base64(numbers), wide };
+}

@@ -1,0 +1,27 @@
+/** A body as the page carries it: float32 corners and whole numbers, low byte first, in base64. */
+export interface PageBody {
+  readonly name: string;
+  readonly positions: string;
+  readonly triangles: string;
+  /** true: numbers of four bytes, false: of two */
+  readonly wide: boolean;
+  readonly colour: readonly [number, number, number];
+  readonly cutColour: readonly [number, number, number];
+  /** shift when pulled apart [mm] */
+  readonly apart: readonly [number, number, number];
+}
+
+/** What the page's script needs to draw the part. */
+export interface PageData {
+  readonly bodies: readonly PageBody[];
+  /** what works with the part; shown translucent, never cut */
+  readonly companions: readonly PageBody[];
+  /** how much a companion hides, 0 to 1 */
+  readonly opacity: number;
+  /** direction from the axis that the section opens towards [degrees] */
+  readonly cutTowards: number;
+  readonly turnedOver: boolean;
+  /** where the viewer stands at first [degrees] */
+  readonly azimuth: number;
+  readonly elevation: number;
+}

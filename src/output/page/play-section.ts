@@ -1,0 +1,105 @@
+import type { Finding } from '../../fit/check.js';
+import type { FitBlock } from '../../fit/stack/fit-block.js';
+import type { Report } from '../report.js';
+import { figure } from '../terminal/figures.js';
+import { words } from '../terminal/layout.js';
+import { xmlText } from '../xml-text.js';
+import { chart, label, px, ticksOf } from './chart.js';
+import { table } from './html.js';
+
+/** A figure within its bounds. */
+interface Range {
+  readonly name: string;
+  readonly least: number;
+  readonly likely: number;
+  readonly most: number;
+  /** what 19 of 20 prints keep */
+  readonly usual?: readonly [number, number];
+  readonly limit?: { readonly min?: number; readonly max?: number };
+}
+
+const FIT_FIGURES = ['diametral_clearance', 'crest_gap', 'root_gap', 'axial_clearance', 'backlash'] as const;
+const ROW = 34;
+const WIDTH = 640;
+
+/** Play and gaps as bars from the least over the likely to the most. */
+export function playSection({ fit, checks }: Report): string {
+  const ranges = fit ? fitRanges(fit, checks) : checkRanges(checks);
+  if (ranges.length === 0) return '';
+  const rows = ranges.map(({ name, least, likely, most, usual }) => [
+    name,
+    figure(least),
+    figure(likely),
+    figure(most),
+    usual ? `${figure(usual[0])} to ${figure(usual[1])}` : '',
+  ]);
+  const said = fit ? `<p>${xmlText(chances(fit))}</p>` : '';
+  return [
+    said,
+    bars(ranges),
+    table('The same in figures, mm', ['', 'least', 'likely', 'most', '19 of 20 prints'], rows, [1, 2, 3, 4]),
+  ].join('\n');
+}
+
+function chances({ words: outlook, probabilities, wanted_play }: FitBlock): string {
+  const percent = (chance: number) =>
+    chance >= 0.999 ? 'above 99.9 %' : `${(Math.floor(1000 * chance) / 10).toFixed(1)} %`;
+  const { starts, turns, under_wanted_play } = probabilities;
+  return `Most likely ${outlook}. Chances: starts on the screw ${percent(starts)}, turns over its whole length ${percent(turns)}, play below ${figure(wanted_play)} mm ${percent(under_wanted_play)}.`;
+}
+
+function fitRanges(fit: FitBlock, checks: readonly Finding[]): Range[] {
+  const limits: Partial<Record<(typeof FIT_FIGURES)[number], string>> = {
+    diametral_clearance: 'thread-clearance',
+    crest_gap: 'thread-crest-gap',
+    root_gap: 'thread-root-gap',
+    backlash: 'thread-backlash',
+  };
+  return FIT_FIGURES.map((name) => {
+    const limit = checks.find(({ id }) => id === limits[name])?.limit;
+    return { name: words(name), ...fit[name], ...(limit ? { limit } : {}) };
+  });
+}
+
+/** Where no fit was predicted: every length that is uncertain. */
+function checkRanges(checks: readonly Finding[]): Range[] {
+  return checks.flatMap(({ id, unit, value, least, most, limit }) =>
+    unit === 'mm' && value !== null && least !== undefined && most !== undefined && most - least > 1e-6
+      ? [{ name: words(id.replaceAll('-', ' ')), least, likely: value, most, ...(limit ? { limit } : {}) }]
+      : [],
+  );
+}
+
+function bars(ranges: readonly Range[]): string {
+  const ends = ranges.flatMap(({ least, most, limit }) => [least, most, limit?.min ?? least, limit?.max ?? most, 0]);
+  const [low, high] = [Math.min(...ends), Math.max(...ends)];
+  const x = (value: number) => 150 + ((value - low) / (high - low || 1)) * (WIDTH - 175);
+  const height = ROW * ranges.length + 34;
+  const grid = ticksOf(low, high, 6).flatMap((tick) => [
+    `<line class="grid" x1="${px(x(tick))}" y1="4" x2="${px(x(tick))}" y2="${height - 26}"/>`,
+    label(x(tick), height - 10, figure(tick), 'middle'),
+  ]);
+  const rows = ranges.flatMap((range, i) => row(range, 4 + ROW * i + ROW / 2, x));
+  const told = ranges.map(
+    ({ name, least, likely, most }) => `${name} ${figure(least)}, ${figure(likely)}, ${figure(most)}`,
+  );
+  return [
+    chart(WIDTH, height, `Least, likely and most in mm: ${told.join('; ')}`, [...grid, ...rows]),
+    '<p class="key"><span class="swatch wide"></span> least to most <span class="swatch narrow"></span> 19 of 20 prints <span class="swatch dot"></span> likely <span class="swatch limit"></span> limit; all mm</p>',
+  ].join('\n');
+}
+
+function row({ name, least, likely, most, usual, limit }: Range, y: number, x: (value: number) => number): string[] {
+  const bar = (from: number, to: number, half: number, kind: string) =>
+    `<rect class="${kind}" x="${px(x(from))}" y="${px(y - half)}" width="${px(Math.max(1, x(to) - x(from)))}" height="${px(2 * half)}" rx="2"/>`;
+  const marks = [limit?.min, limit?.max].flatMap((at) =>
+    at === undefined ? [] : [`<path class="bound" d="M${px(x(at))} ${px(y - 12)}V${px(y + 12)}"/>`],
+  );
+  return [
+    label(142, y + 4, name, 'end'),
+    bar(least, most, 4, 'range'),
+    ...(usual ? [bar(Math.max(least, usual[0]), Math.min(most, usual[1]), 4, 'usual')] : []),
+    `<circle class="likely" cx="${px(x(likely))}" cy="${px(y)}" r="5"/>`,
+    ...marks,
+  ];
+}

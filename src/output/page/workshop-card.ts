@@ -1,0 +1,188 @@
+import type { Finding } from '../../fit/check.js';
+import type { PartViews, SizeMark } from '../../parts/part-views.js';
+import { plain } from '../../units/format.js';
+import { sizeText } from '../drawing/dimensions.js';
+import type { Report } from '../report.js';
+import { figure } from '../terminal/figures.js';
+import { words } from '../terminal/layout.js';
+import { xmlText } from '../xml-text.js';
+import { table } from './html.js';
+
+/** First moves are made at this share of the feed. */
+const FIRST_MOVES = 0.1;
+
+interface Step {
+  readonly title: string;
+  /** texts, escaped when they are written */
+  readonly lines: readonly string[];
+  /** what is to be filled in, as HTML */
+  readonly more?: string;
+}
+
+/** The card that goes to the bench: the refit step by step, with this part's figures. */
+export function workshopCard(report: Report, finished: Pick<PartViews, 'side' | 'end'>): string {
+  const steps = [
+    makeSafe(report),
+    print(report),
+    measure(report, finished),
+    chase(report),
+    mount(report),
+    turnByHand(report),
+    tellController(report),
+    firstMoves(report),
+    level(report),
+    afterADay(report),
+  ].flatMap((step) => (step ? [step] : []));
+  const items = steps.map(({ title, lines, more = '' }, i) => {
+    const id = `step-${i + 1}`;
+    const texts = lines.map((line) => `<p>${xmlText(line)}</p>`).join('');
+    return `<li><label class="tick"><input type="checkbox" id="${id}"> <strong>${xmlText(title)}</strong></label>${texts}${more}</li>`;
+  });
+  return [
+    `<p class="card-head"><strong>${xmlText(report.name)}</strong> (${xmlText(report.part)}). Tick as you go.</p>`,
+    `<ol class="card">${items.join('\n')}</ol>`,
+    '<p class="no-print"><button type="button" id="print-card">Print this card alone</button></p>',
+  ].join('\n');
+}
+
+function makeSafe({ drive, checks }: Report): Step {
+  const holding = {
+    falls: 'Without power this axis falls. Prop it or run it to its lowest end before anything is loosened.',
+    'may-creep': 'Without power this axis may creep down. Prop it; do not trust the screw.',
+    holds: 'By its screw this axis holds without power, while it is undisturbed. Prop it all the same.',
+  };
+  const vertical = checks.some(({ id }) => id === 'drive-holding');
+  return {
+    title: 'Make safe and block the axis',
+    lines: [
+      'Switch off, pull the plug, wait for supplies to discharge. Hair, cuffs and gloves out of the way.',
+      ...(drive && vertical ? [holding[drive.holding]] : ['Block whatever can move by its own weight.']),
+    ],
+  };
+}
+
+function print({ print: advice, bodies, applied }: Report): Step | undefined {
+  if (!advice) return undefined;
+  const files = bodies.map(({ file, material, mass }) => `${file} in ${material}, ${mass.toFixed(1)} g`);
+  return {
+    title: 'Print',
+    lines: [
+      `Face up: ${advice.face_up}${advice.support === 'none' ? '; no support' : '; with support'}.`,
+      ...files.map((file) => `${file}.`),
+      `Leave scaling and hole widening off in the slicer unless it says otherwise here: ${applied}.`,
+    ],
+  };
+}
+
+function measure({ cautions }: Report, { side, end }: Pick<PartViews, 'side' | 'end'>): Step {
+  const marks = [...side.sizes, ...end.sizes].filter(
+    ({ name, spread }) => !name.startsWith('file.') && spread !== undefined,
+  );
+  const moist = cautions.filter((text) => /moisture|room air/.test(text));
+  return {
+    title: 'Condition and measure',
+    lines: [
+      'Let it cool on the bed, take the first layer’s rim off the edges, then measure at three places.',
+      ...moist,
+    ],
+    more: marks.length === 0 ? '' : sizesToMeasure(marks),
+  };
+}
+
+function sizesToMeasure(marks: readonly SizeMark[]): string {
+  const rows = marks.map((mark) => [xmlText(words(mark.name)), xmlText(sizeText(mark)), '<span class="blank"></span>']);
+  return table('Sizes to find, mm', ['', 'should be', 'found'], rows, [1]);
+}
+
+function chase({ fit, drive }: Report): Step | undefined {
+  if (!fit && !drive) return undefined;
+  const screw = drive?.designation ?? 'the screw';
+  return {
+    title: 'Chase or lap',
+    lines: [
+      `Run ${screw} through by hand, clean and dry. Where it binds, work it to and fro; a spare end of the screw with a slot filed across its thread chases best.`,
+      'Lap with a little toothpaste if it still drags, wash it out entirely, then grease.',
+      ...(fit
+        ? [
+            `Play to find along the axis: about ${figure(fit.backlash.likely)} mm, from ${figure(Math.max(0, fit.backlash.least))} to ${figure(fit.backlash.most)}.`,
+          ]
+        : []),
+    ],
+  };
+}
+
+function mount({ hardware, checks }: Report): Step {
+  const float = check(checks, 'mount-float')?.value;
+  const items = hardware.map(({ item, size, count }) => `${count} × ${size} ${item}`);
+  return {
+    title: 'Mount in this order',
+    lines: [
+      'Seat the part on its face without screws and look for light under it.',
+      ...(items.length > 0 ? [`Put in ${items.join('; ')}: finger tight.`] : []),
+      typeof float === 'number'
+        ? `It can shift ${figure(float)} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
+        : 'Let the screw or the shafts centre it, then tighten crosswise in two rounds.',
+    ],
+  };
+}
+
+function turnByHand({ drive }: Report): Step {
+  return {
+    title: 'Turn by hand over the whole travel',
+    lines: [
+      'Power off. It must turn evenly from end to end. A tight spot once a turn is a bent screw or a crooked coupling; one that grows towards an end is alignment.',
+      ...(drive ? [`One turn moves the axis ${plain(drive.lead)} mm; measure it over ten.`] : []),
+    ],
+  };
+}
+
+function tellController({ drive }: Report): Step | undefined {
+  if (!drive) return undefined;
+  return {
+    title: 'Tell the controller',
+    lines: [
+      `Steps per mm: ${figure(drive.steps_per_mm)} (lead ${plain(drive.lead)} mm, full step ${figure(drive.full_step)} mm). Read the value that is set now, and write it down first.`,
+      `Feed at most ${figure(drive.feed_limit.value)} mm/s on this axis, jogging and homing included.`,
+      ...(drive.play
+        ? [`Play ${figure(drive.play.axial)} mm at each reversal, if the controller can take it up.`]
+        : []),
+    ],
+  };
+}
+
+function firstMoves({ drive }: Report): Step {
+  const wanted = drive?.motor_rpm === undefined ? undefined : (drive.motor_rpm * drive.lead) / 60;
+  const feed = drive && Math.min(wanted ?? drive.feed_limit.value, drive.feed_limit.value);
+  return {
+    title: 'First moves at a tenth of the feed',
+    lines: [
+      feed === undefined
+        ? 'Run at a tenth of the usual feed, a hand on the stop.'
+        : `Run at ${figure(FIRST_MOVES * feed)} mm/s, a hand on the stop. Command 50 mm, measure 50 mm, in the middle of the travel and near both ends.`,
+    ],
+  };
+}
+
+function level({ drive }: Report): Step | undefined {
+  if (!drive) return undefined;
+  return {
+    title: 'Level both ends',
+    lines: [
+      'Where two screws carry the axis, measure from the frame to both ends and turn one screw until they agree.',
+    ],
+  };
+}
+
+function afterADay({ fit }: Report): Step {
+  const play = fit ? `the play should still be below ${figure(fit.backlash.most)} mm` : 'compare with the sizes above';
+  return {
+    title: 'After a day: retighten and remeasure',
+    lines: [
+      `Plastic settles under screws. Tighten them once more, and measure again: ${play}. Note it here for the next time.`,
+    ],
+  };
+}
+
+function check(checks: readonly Finding[], id: string): Finding | undefined {
+  return checks.find((finding) => finding.id === id);
+}

@@ -1,0 +1,85 @@
+import { cosd, sind } from '../../solid/angles.js';
+import type { Body, Mesh } from '../../solid/mesh.js';
+import { place } from '../../solid/mesh.js';
+import type { PartInHand } from '../part-in-hand.js';
+import { cameraAt } from './camera.js';
+import {
+  BODY_COLOURS,
+  bodyColour,
+  COMPANION_COLOUR,
+  COMPANION_CUT,
+  COMPANION_OPACITY,
+  CUT_COLOURS,
+} from './palette.js';
+import { writePng } from './png.js';
+import { type Painted, paint, type SectionPlane } from './raster.js';
+
+/** What a picture shows. */
+export interface PictureOptions {
+  readonly width: number;
+  readonly height: number;
+  /** the part whole, cut open along its axis, or pulled apart into its bodies */
+  readonly show?: 'whole' | 'section' | 'apart';
+  /** with the screw or the shafts; default true */
+  readonly companions?: boolean;
+}
+
+type Seen = Pick<PartInHand, 'bodies' | 'views'>;
+
+/** Where the viewer stands: to the right of the front, a little above. */
+const ELEVATION = { whole: 32, section: 24, apart: 18 };
+
+/**
+ * Renders a part without a browser or a graphics card.
+ *
+ * @param part    bodies and views of a made part
+ * @param options size in pixels, and what to show
+ * @returns a PNG file with a transparent ground; the same bytes each time
+ */
+export function writePicture(part: Seen, options: PictureOptions): Uint8Array {
+  const { width, height, show = 'whole', companions = true } = options;
+  const towards = part.views.cutTowards;
+  const section: SectionPlane | undefined =
+    show === 'section' ? { normal: [sind(towards), -cosd(towards), 0], at: 0 } : undefined;
+  const { azimuth, elevation } = viewFrom(part.views, show);
+  const pixels = paint({
+    bodies: [...bodiesOf(part, show === 'apart'), ...(companions && show !== 'apart' ? companionsOf(part) : [])],
+    camera: cameraAt(azimuth, elevation),
+    width,
+    height,
+    ...(section ? { section } : {}),
+  });
+  return writePng(pixels, width, height);
+}
+
+/** Where the viewer stands, so that the section opens towards him. [degrees] */
+export function viewFrom(
+  { cutTowards }: Pick<PartInHand['views'], 'cutTowards'>,
+  show: NonNullable<PictureOptions['show']>,
+): { readonly azimuth: number; readonly elevation: number } {
+  return { azimuth: cutTowards - (show === 'section' ? 66 : 58), elevation: ELEVATION[show] };
+}
+
+function bodiesOf({ bodies, views }: Seen, apart: boolean): Painted[] {
+  return bodies.map((body, i) => ({
+    mesh: apart ? shifted(body, views.apart?.[body.name]) : body,
+    colour: bodyColour(i, BODY_COLOURS),
+    cutColour: bodyColour(i, CUT_COLOURS),
+    opacity: 1,
+    cut: true,
+  }));
+}
+
+function shifted(body: Body, by: readonly [number, number, number] | undefined): Mesh {
+  return by ? place(body, { by }) : body;
+}
+
+function companionsOf({ views }: Seen): Painted[] {
+  return views.companions.map(({ mesh }) => ({
+    mesh,
+    colour: COMPANION_COLOUR,
+    cutColour: COMPANION_CUT,
+    opacity: COMPANION_OPACITY,
+    cut: false,
+  }));
+}

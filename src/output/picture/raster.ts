@@ -1,0 +1,257 @@
+import type { Mesh } from '../../solid/mesh.js';
+import { creasedNormals } from '../mesh/creased-normals.js';
+import { type Camera, dot, type Vector } from './camera.js';
+
+/** Red, green and blue, 0 to 255. */
+export type Colour = readonly [number, number, number];
+
+/** A body as it is painted. */
+export interface Painted {
+  readonly mesh: Mesh;
+  readonly colour: Colour;
+  /** colour of the face where a section plane cuts it */
+  readonly cutColour: Colour;
+  /** 1 hides what is behind it */
+  readonly opacity: number;
+  /** false where the section plane leaves the body whole */
+  readonly cut: boolean;
+}
+
+/** A plane that takes away what lies on the side its normal points to. */
+export interface SectionPlane {
+  readonly normal: Vector;
+  /** distance of the plane from the origin along the normal [mm] */
+  readonly at: number;
+}
+
+/** What is drawn, and how large. */
+export interface Scene {
+  readonly bodies: readonly Painted[];
+  readonly camera: Camera;
+  readonly width: number;
+  readonly height: number;
+  readonly section?: SectionPlane;
+}
+
+const MARGIN = 0.05;
+const OVERSAMPLE = 2;
+const KEY: Vector = normal([-0.45, 0.65, 0.75]);
+const FILL: Vector = normal([0.8, -0.1, 0.45]);
+/** Distance between the lines of a hatched cut, and their width, in fine pixels. */
+const HATCH = { every: 14, width: 3 };
+
+/** Fine pixels of one pass: colour and nearness, transparent where nothing was met. */
+interface Layer {
+  readonly colour: Uint8Array;
+  readonly depth: Float32Array;
+  /** the same, but for cut faces, which lie in the section plane */
+  readonly seen: Float32Array;
+}
+
+/**
+ * Paints bodies without a browser or a graphics card: depth buffer, smooth shading, two lights, edges inked where the
+ * depth jumps. Where the section plane has opened a body, its inside is met first: those pixels are the cut face, and
+ * are hatched. That is exact for closed bodies that do not overlap.
+ *
+ * @returns four bytes a pixel (red, green, blue, alpha), row by row from the top
+ */
+export function paint(scene: Scene): Uint8Array {
+  const [width, height] = [scene.width * OVERSAMPLE, scene.height * OVERSAMPLE];
+  const fit = fitOf(scene, width, height);
+  const solid = emptyLayer(width, height);
+  for (const body of scene.bodies) if (body.opacity === 1) drawBody(body, scene, fit, solid, undefined);
+  ink(solid, width, height, fit.scale);
+  const glass = scene.bodies.filter(({ opacity }) => opacity < 1);
+  for (const body of glass) {
+    const layer = emptyLayer(width, height);
+    drawBody(body, scene, fit, layer, solid);
+    ink(layer, width, height, fit.scale);
+    blend(solid, layer, body.opacity);
+  }
+  return shrunk(solid.colour, scene.width, scene.height);
+}
+
+function emptyLayer(width: number, height: number): Layer {
+  const nothing = () => new Float32Array(width * height).fill(-Infinity);
+  return { colour: new Uint8Array(4 * width * height), depth: nothing(), seen: nothing() };
+}
+
+/** From millimetres to fine pixels. */
+interface Fit {
+  readonly scale: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+function fitOf({ bodies, camera }: Scene, width: number, height: number): Fit {
+  let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
+  const [r, u] = [camera.right, camera.up];
+  for (const { mesh } of bodies) {
+    const p = mesh.positions;
+    for (let i = 0; i < p.length; i += 3) {
+      const x = p[i]! * r[0] + p[i + 1]! * r[1] + p[i + 2]! * r[2];
+      const y = p[i]! * u[0] + p[i + 1]! * u[1] + p[i + 2]! * u[2];
+      if (x < left) left = x;
+      if (x > right) right = x;
+      if (y < low) low = y;
+      if (y > high) high = y;
+    }
+  }
+  const room = 1 - 2 * MARGIN;
+  const scale = Math.min((room * width) / (right - left || 1), (room * height) / (high - low || 1));
+  return {
+    scale,
+    x: width / 2 - (scale * (left + right)) / 2,
+    y: height / 2 + (scale * (low + high)) / 2,
+    width,
+    height,
+  };
+}
+
+function drawBody(body: Painted, { camera, section }: Scene, fit: Fit, layer: Layer, behind: Layer | undefined): void {
+  const { positions, triangles } = body.mesh;
+  const cut = body.cut ? section : undefined;
+  const flat = projected(positions, camera, fit, cut);
+  const normals = creasedNormals(body.mesh);
+  const slope = cut && dot(cut.normal, camera.toViewer);
+  const light = (at: number) => {
+    const n: Vector = [normals[at]!, normals[at + 1]!, normals[at + 2]!];
+    const [x, y, z] = [dot(n, camera.right), dot(n, camera.up), dot(n, camera.toViewer)];
+    const key = Math.max(0, x * KEY[0] + y * KEY[1] + z * KEY[2]);
+    const fill = Math.max(0, x * FILL[0] + y * FILL[1] + z * FILL[2]);
+    return 0.46 + 0.52 * key + 0.2 * fill;
+  };
+  for (let i = 0; i < triangles.length; i += 3) {
+    const [a, b, c] = [4 * triangles[i]!, 4 * triangles[i + 1]!, 4 * triangles[i + 2]!];
+    const area =
+      (flat[b]! - flat[a]!) * (flat[c + 1]! - flat[a + 1]!) - (flat[c]! - flat[a]!) * (flat[b + 1]! - flat[a + 1]!);
+    // rows run downwards, so a facet that faces the viewer has a negative area
+    if (area === 0 || (area > 0 && !cut)) continue;
+    const shades = area < 0 ? ([light(3 * i), light(3 * i + 3), light(3 * i + 6)] as const) : undefined;
+    fill(flat, [a, b, c], area, shades, body, slope, fit, layer, behind);
+  }
+}
+
+/** Column, row, nearness and distance beyond the section plane of each corner. */
+function projected(p: Float64Array, { right, up, toViewer }: Camera, fit: Fit, cut: SectionPlane | undefined) {
+  const flat = new Float64Array((4 * p.length) / 3);
+  const n = cut?.normal ?? [0, 0, 0];
+  for (let i = 0, to = 0; i < p.length; i += 3, to += 4) {
+    const [x, y, z] = [p[i]!, p[i + 1]!, p[i + 2]!];
+    flat[to] = fit.x + fit.scale * (x * right[0] + y * right[1] + z * right[2]);
+    flat[to + 1] = fit.y - fit.scale * (x * up[0] + y * up[1] + z * up[2]);
+    flat[to + 2] = x * toViewer[0] + y * toViewer[1] + z * toViewer[2];
+    flat[to + 3] = x * n[0] + y * n[1] + z * n[2] - (cut?.at ?? 0);
+  }
+  return flat;
+}
+
+/**
+ * Fills one facet. `shades` are undefined for a facet seen from inside; `slope` is the share of the section plane's
+ * normal that points to the viewer, undefined without one.
+ */
+function fill(
+  flat: Float64Array,
+  [a, b, c]: readonly [number, number, number],
+  area: number,
+  shades: readonly [number, number, number] | undefined,
+  { colour, cutColour }: Painted,
+  slope: number | undefined,
+  { width, height }: Fit,
+  layer: Layer,
+  behind: Layer | undefined,
+): void {
+  const [ax, ay, bx, by, cx, cy] = [flat[a]!, flat[a + 1]!, flat[b]!, flat[b + 1]!, flat[c]!, flat[c + 1]!];
+  const first = Math.max(0, Math.ceil(Math.min(ay, by, cy) - 0.5));
+  const last = Math.min(height - 1, Math.floor(Math.max(ay, by, cy) - 0.5));
+  const left = Math.max(0, Math.ceil(Math.min(ax, bx, cx) - 0.5));
+  const right = Math.min(width - 1, Math.floor(Math.max(ax, bx, cx) - 0.5));
+  const [az, bz, cz, as, bs, cs] = [flat[a + 2]!, flat[b + 2]!, flat[c + 2]!, flat[a + 3]!, flat[b + 3]!, flat[c + 3]!];
+  for (let row = first; row <= last; row++) {
+    const y = row + 0.5;
+    for (let column = left; column <= right; column++) {
+      const x = column + 0.5;
+      const u = ((bx - x) * (cy - y) - (cx - x) * (by - y)) / area;
+      const v = ((cx - x) * (ay - y) - (ax - x) * (cy - y)) / area;
+      const w = 1 - u - v;
+      if (u < 0 || v < 0 || w < 0) continue;
+      const beyond = slope === undefined ? 0 : u * as + v * bs + w * cs;
+      if (beyond > 0) continue;
+      const depth = u * az + v * bz + w * cz;
+      const at = row * width + column;
+      if (depth <= layer.depth[at]! || (behind !== undefined && depth <= behind.depth[at]!)) continue;
+      layer.depth[at] = depth;
+      layer.seen[at] = shades || !slope ? depth : depth - beyond / slope;
+      const paint = shades ? colour : cutColour;
+      const hatched = shades === undefined && (row + column) % HATCH.every < HATCH.width;
+      const shade = shades ? u * shades[0] + v * shades[1] + w * shades[2] : hatched ? 0.72 : 1;
+      const to = 4 * at;
+      layer.colour[to] = Math.min(255, paint[0] * shade);
+      layer.colour[to + 1] = Math.min(255, paint[1] * shade);
+      layer.colour[to + 2] = Math.min(255, paint[2] * shade);
+      layer.colour[to + 3] = 255;
+    }
+  }
+}
+
+/** Darkens pixels beside which the surface falls away: outlines and steps become readable. */
+function ink({ colour, seen: depth }: Layer, width: number, height: number, scale: number): void {
+  const step = 10 / scale;
+  for (let row = 1; row < height - 1; row++) {
+    for (let column = 1; column < width - 1; column++) {
+      const at = row * width + column;
+      const here = depth[at]!;
+      if (here === -Infinity) continue;
+      const across = Math.min(depth[at - 1]!, depth[at + 1]!);
+      const down = Math.min(depth[at - width]!, depth[at + width]!);
+      const beyond = here - Math.min(across, down);
+      if (beyond < step) continue;
+      // a steep flank falls evenly on both sides and is no edge
+      const rise = Math.max(depth[at - 1]!, depth[at + 1]!, depth[at - width]!, depth[at + width]!) - here;
+      if (rise > 0.6 * beyond) continue;
+      for (let i = 0; i < 3; i++) colour[4 * at + i] = 0.45 * colour[4 * at + i]!;
+    }
+  }
+}
+
+function blend(under: Layer, over: Layer, opacity: number): void {
+  for (let at = 0; at < under.colour.length; at += 4) {
+    if (over.colour[at + 3] === 0) continue;
+    const below = (1 - opacity) * (under.colour[at + 3]! / 255);
+    const alpha = opacity + below;
+    for (let i = 0; i < 3; i++) {
+      under.colour[at + i] = (opacity * over.colour[at + i]! + below * under.colour[at + i]!) / alpha;
+    }
+    under.colour[at + 3] = 255 * alpha;
+  }
+}
+
+/** The mean of each square of fine pixels. */
+function shrunk(fine: Uint8Array, width: number, height: number): Uint8Array {
+  const pixels = new Uint8Array(4 * width * height);
+  const row = 4 * width * OVERSAMPLE;
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < width; x++) {
+      const at = OVERSAMPLE * (y * row + 4 * x);
+      const four = [at, at + 4, at + row, at + row + 4];
+      let alpha = 0;
+      for (const i of four) alpha += fine[i + 3]!;
+      const to = 4 * (y * width + x);
+      pixels[to + 3] = alpha / 4;
+      if (alpha === 0) continue;
+      for (let k = 0; k < 3; k++) {
+        let sum = 0;
+        for (const i of four) sum += fine[i + k]! * fine[i + 3]!;
+        pixels[to + k] = sum / alpha;
+      }
+    }
+  }
+  return pixels;
+}
+
+function normal([x, y, z]: Vector): Vector {
+  const length = Math.hypot(x, y, z);
+  return [x / length, y / length, z / length];
+}

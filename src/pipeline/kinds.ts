@@ -1,7 +1,16 @@
 import { adapterKind } from '../parts/adapter/index.js';
 import { couplingKind } from '../parts/coupling/index.js';
+import { couponKind } from '../parts/coupon/index.js';
 import { nutKind } from '../parts/nut/index.js';
+import { sleeveKind } from '../parts/sleeve/index.js';
 import { type KnownKind, knownKind } from './known-kind.js';
+import { profiledKind } from './profiled-kind.js';
 
 /** The part kinds that ship. */
-export const KINDS: readonly KnownKind[] = [knownKind(nutKind), knownKind(adapterKind), knownKind(couplingKind)];
+export const KINDS: readonly KnownKind[] = [
+  knownKind(nutKind),
+  knownKind(adapterKind),
+  knownKind(couplingKind),
+  knownKind(sleeveKind),
+  knownKind(couponKind),
+].map(profiledKind);

@@ -1,15 +1,18 @@
+import { cosd } from '../../solid/angles.js';
 import { type LoftLevel, loftConvex, movedSides } from '../../solid/convex-loft.js';
 import { hexagonOutline, type Outline, polygonArea } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import type { Clamp } from './clamp.js';
 import { OVERSHOOT } from './cut.js';
-import { commonArea } from './section-volume.js';
+import { commonArea, sectionVolume } from './section-volume.js';
 import type { SetScrewPocket } from './set-screw-pocket.js';
 import { alongX, alongY, halfWidthAt, roofedOutline } from './side-hole.js';
 
 /** A bore: a convex outline that changes its size along the axis, and a keyway beside it. */
 export interface BoreCut {
   readonly outline: Outline;
+  /** a regular polygon with a corner on +X */
+  readonly isRound: boolean;
   readonly levels: readonly LoftLevel[];
   readonly keyway?: Outline;
   readonly keywayEnds?: readonly [from: number, to: number];
@@ -35,15 +38,15 @@ const FAR = 200;
 /** The body before it is carved, and its cutters. */
 export function carvedShapes(carved: Carved): { readonly base: Shape; readonly cutters: Shape[] } {
   const reach = outerReach(carved) + OVERSHOOT;
-  const bores = carved.bores.flatMap(({ outline, levels, keyway, keywayEnds }): Shape[] => [
-    { kind: 'mesh', mesh: loftConvex(outline, levels) },
+  const bores = carved.bores.flatMap(({ outline, isRound, levels, keyway, keywayEnds }): Shape[] => [
+    isRound ? roundLoft(outline, levels) : { kind: 'mesh', mesh: loftConvex(outline, levels) },
     ...(keyway
       ? [{ kind: 'prism' as const, outlines: [keyway] as const, from: keywayEnds![0], to: keywayEnds![1] }]
       : []),
   ]);
   const marks = carved.marks.map(({ outline, from, to }): Shape => ({ kind: 'prism', outlines: [outline], from, to }));
   return {
-    base: { kind: 'mesh', mesh: loftConvex(carved.outline, carved.levels) },
+    base: roundLoft(carved.outline, carved.levels),
     cutters: [
       ...bores,
       ...slitShapes(carved, reach),
@@ -52,6 +55,14 @@ export function carvedShapes(carved: Carved): { readonly base: Shape; readonly c
       ...marks,
     ],
   };
+}
+
+/** The loft of a regular polygon with a corner on +X: a lathe, which is quicker to build. */
+export function roundLoft(outline: Outline, levels: readonly LoftLevel[]): Shape {
+  const sides = outline.length;
+  const corner = outline[0]![0];
+  const profile = levels.map(([z, offset]) => [corner + offset / cosd(180 / sides), z] as const);
+  return { kind: 'lathe', sides, circumscribed: false, profile };
 }
 
 function outerReach({ outline, levels }: Carved): number {
@@ -73,7 +84,7 @@ function slitShapes({ slit, levels }: Carved, reach: number): Shape[] {
 }
 
 /** The hole between the seats a little past them, so that no two cutters end on one plane. */
-function clampShapes(clamp: Clamp, height: number, reach: number): Shape[] {
+export function clampShapes(clamp: Clamp, height: number, reach: number): Shape[] {
   const at = [clamp.offset, height] as const;
   return [
     alongY(roofedOutline(clamp.hole / 2), at, -clamp.headSeat - OVERSHOOT / 2, clamp.nutSeat + OVERSHOOT / 2),
@@ -113,13 +124,12 @@ export function outlineAt(outline: Outline, levels: readonly LoftLevel[], z: num
 }
 
 /**
- * Area of a section of the carved body by its height, by the drawn polygons alone. Pieces that are cut twice are counted
- * once: bore and keyway, slit and bore, slit and screw holes, set screw and bore. Other cutters keep apart.
+ * Area of a section of the carved body by its height, by the drawn polygons alone, clamp screws aside. Pieces that are
+ * cut twice are counted once: bore and keyway, slit and bore, set screw and bore. Other cutters keep apart.
  */
 export function carvedArea(carved: Carved): (z: number) => number {
   const { slit, setScrew, bores, marks } = carved;
-  const slitBox = slit && box([0, FAR], [-slit.width / 2, slit.width / 2]);
-  const clamps = carved.clamps.map(clampPlans);
+  const slitPlan = slit && slitBox(slit.width);
   const setPlans = setScrew && setScrewPlans(setScrew);
   return (z) => {
     const disc = outlineAt(carved.outline, carved.levels, z);
@@ -130,34 +140,50 @@ export function carvedArea(carved: Carved): (z: number) => number {
       (round ? commonArea(round, plan) : 0) + (key ? commonArea(key, plan) - commonArea(round!, key, plan) : 0);
     const beside = (plan: Outline) => commonArea(disc, plan) - inBore(plan);
     const keyed = key ? polygonArea(key) - commonArea(round!, key) : 0;
-    const slitPlan = slit && z > slit.from && z < slit.to ? slitBox : undefined;
     let area = polygonArea(disc) - (round ? polygonArea(round) : 0) - keyed;
-    if (slitPlan) area -= beside(slitPlan);
-    for (const plan of clamps.flatMap((plans) => plans(z)))
-      area -= commonArea(disc, plan) - (slitPlan ? commonArea(slitPlan, plan) : 0);
+    if (slitPlan && z > slit.from && z < slit.to) area -= beside(slitPlan);
     for (const plan of setPlans?.(z) ?? []) area -= beside(plan);
     for (const { outline, from, to } of marks) if (z > from && z < to) area -= commonArea(disc, outline);
     return area;
   };
 }
 
-type Plans = (z: number) => Outline[];
-
-/** What clamp screws take at a height: head pocket, hole and nut pocket side by side. */
-function clampPlans({ heights, offset, hole, head, headSeat, nut, nutSeat }: Clamp): Plans {
-  const pieces = [
-    [roofedOutline(head / 2), -FAR, -headSeat],
-    [roofedOutline(hole / 2), -headSeat, nutSeat],
-    [hexagonOutline({ acrossFlats: nut }), nutSeat, FAR],
-  ] as const;
-  return (z) =>
-    heights.flatMap((height) =>
-      pieces.flatMap(([outline, from, to]) => {
-        const half = halfWidthAt(outline, z - height);
-        return half > 0 ? [box([offset - half, offset + half], [from, to])] : [];
-      }),
-    );
+function slitBox(width: number): Outline {
+  return box([0, FAR], [-width / 2, width / 2]);
 }
+
+/**
+ * Volume that the clamp screws take beside the slit: head pocket, hole and nut pocket side by side. They stand where the
+ * outside is straight and the slit is open, so each takes the same.
+ */
+export function clampVolume({ outline, clamps, slit }: Pick<Carved, 'outline' | 'clamps' | 'slit'>): number {
+  const slitPlan = slit && slitBox(slit.width);
+  const one = (clamp: Clamp) => {
+    const { offset, hole, head, headSeat, nut, nutSeat } = clamp;
+    const pieces = [
+      [roofedOutline(head / 2), -FAR, -headSeat],
+      [roofedOutline(hole / 2), -headSeat, nutSeat],
+      [hexagonOutline({ acrossFlats: nut }), nutSeat, FAR],
+    ] as const;
+    return pieces.reduce((sum, [plan, from, to]) => {
+      const areaAt = (up: number) => {
+        const half = halfWidthAt(plan, up);
+        const strip = box([offset - half, offset + half], [from, to]);
+        return half > 0 ? commonArea(outline, strip) - (slitPlan ? commonArea(slitPlan, strip) : 0) : 0;
+      };
+      return (
+        sum +
+        sectionVolume(
+          areaAt,
+          plan.map(([, up]) => up),
+        )
+      );
+    }, 0);
+  };
+  return clamps.reduce((sum, clamp) => sum + clamp.heights.length * one(clamp), 0);
+}
+
+type Plans = (z: number) => Outline[];
 
 /** What a set screw takes at a height: disjoint pieces from the axis outwards. */
 function setScrewPlans({ height, hole, slot, bore }: SetScrewPocket): Plans {
@@ -180,19 +206,10 @@ function setScrewPlans({ height, hole, slot, bore }: SetScrewPocket): Plans {
   };
 }
 
-/** Heights at which the law of the section changes. */
-export function carvedBreaks({ levels, bores, slit, clamps, setScrew, marks }: Carved): number[] {
+/** Heights at which the law of the section changes, clamp screws aside. */
+export function carvedBreaks({ levels, bores, slit, setScrew, marks }: Carved): number[] {
   const [bottom, top] = [levels[0]![0], levels.at(-1)![0]];
   const about = (outline: Outline, height: number) => outline.map(([, up]) => height + up);
-  const ups = clamps.flatMap((clamp) =>
-    clamp.heights.flatMap((height) =>
-      [
-        roofedOutline(clamp.head / 2),
-        roofedOutline(clamp.hole / 2),
-        hexagonOutline({ acrossFlats: clamp.nut }),
-      ].flatMap((outline) => about(outline, height)),
-    ),
-  );
   const set = setScrew
     ? [
         ...about(roofedOutline(setScrew.hole / 2), setScrew.height),
@@ -204,7 +221,6 @@ export function carvedBreaks({ levels, bores, slit, clamps, setScrew, marks }: C
     ...levels.map(([z]) => z),
     ...bores.flatMap((bore) => [...bore.levels.map(([z]) => z), ...bore.ends, ...(bore.keywayEnds ?? [])]),
     ...(slit ? [slit.from, slit.to] : []),
-    ...ups,
     ...set,
     ...marks.flatMap(({ from, to }) => [from, to]),
   ];

@@ -1,7 +1,7 @@
-import { type LoftLevel, loftConvex } from '../../solid/convex-loft.js';
+import type { LoftLevel } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, sidesFor } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
-import { outlineAt } from '../common/carved.js';
+import { outlineAt, roundLoft } from '../common/carved.js';
 import { commonArea, sectionVolume } from '../common/section-volume.js';
 import { coreOutline, halfPitch, type JawPlan, jawCutters, slotLevels, slotOutlines, turned } from './jaws.js';
 import { lobeOutline, type SpiderPlan, spiderShape } from './spider.js';
@@ -30,11 +30,10 @@ const BELOW = 3;
 
 /** The jaws of the first hub with a slice of its body. */
 export function lowerJaws({ jaws, chordError }: Assembly): Shape {
-  const { height, bevel, outer } = jaws;
+  const { height, bevel } = jaws;
   const disc = discOf(jaws, chordError);
   const levels: LoftLevel[] = [[-BELOW, 0], ...(bevel > 0 ? [[height - bevel, 0] as const] : []), [height, -bevel]];
-  const base: Shape = { kind: 'mesh', mesh: loftConvex(disc, levels) };
-  return outer > 0 ? { kind: 'difference', of: [base, ...jawCutters(jaws, 0, chordError)] } : base;
+  return { kind: 'difference', of: [roundLoft(disc, levels), ...jawCutters(jaws, 0, chordError)] };
 }
 
 function discOf({ outer }: JawPlan, chordError: number): Outline {

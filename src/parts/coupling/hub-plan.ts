@@ -101,6 +101,7 @@ function boreCut(hub: HubPlan, chordError: number): BoreCut {
     : [...mouth, [end + OVERSHOOT / 2, 0]];
   return {
     outline,
+    isRound: hub.bore.form === 'round' || hub.bore.form === 'keyed',
     levels,
     ...(keyway ? { keyway, keywayEnds: [-OVERSHOOT, stop ? stop.from : end + OVERSHOOT / 4] as const } : {}),
     ends: [0, end],

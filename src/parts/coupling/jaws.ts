@@ -29,7 +29,7 @@ export interface JawPlan {
 }
 
 /** Steps of a curved flank. */
-const FLANK_STEPS = 8;
+export const FLANK_STEPS = 8;
 
 /** Half the angle between two neighbouring lobes, degrees: a jaw spans it to either side. */
 export function halfPitch(jaws: number): number {
@@ -153,8 +153,9 @@ export function jawArea(plan: JawPlan, chordError: number): (disc: Outline, up: 
   const core = coreOutline(plan, chordError);
   const levels = slotLevels(plan);
   const slots = slotOutlines(plan);
+  const room = polygonArea(core);
   return (disc, up) => {
-    const solid = polygonArea(disc) - commonArea(disc, core);
+    const solid = polygonArea(disc) - room;
     if (up < 0) return solid;
     return slots.reduce((rest, slot) => {
       const gap = outlineAt(slot, levels, up);

@@ -17,14 +17,17 @@ import {
   upperJaws,
 } from './assembly.js';
 import type { CouplingDesign } from './dimensions.js';
+import { FLANK_STEPS } from './jaws.js';
 import { squeezeAt } from './misalignment.js';
 
 /** Directions of the misalignment within one pitch of the jaws; the rest of the turn repeats them. */
 const DIRECTIONS = 4;
 /** Gap at each flank with which the play is tried where the lobes are squeezed, mm. */
 const TRIAL_GAP = 0.1;
-/** A lobe just touching its flank is taken back by this, mm. */
-const TOUCH = 0.002;
+/** A lobe just touching its flank is taken back by this, and by the chords of a curved flank, mm. */
+function touch({ jaws: { hollow } }: Assembly): number {
+  return 0.002 + hollow / FLANK_STEPS ** 2;
+}
 
 type About = Omit<Check<CouplingDesign>, 'run'>;
 const solid = { group: SOLID_GROUP, source: 'derived: the solids themselves', moves: 'jaws, insert, misalignment' };
@@ -76,14 +79,14 @@ function commonBeyondSqueeze(design: CouplingDesign, assembly: Assembly, lower: 
   const { gap, jaws, spider } = assembly;
   const upper = upperJaws(lower, assembly);
   const pull = [0.3, 0.9].map((share) => ({ by: [0, 0, share * jaws.height] as const }));
-  const inPlace = placedInsert({ ...assembly, spider: pared(spider, assembly, TOUCH) });
+  const inPlace = placedInsert({ ...assembly, spider: pared(spider, assembly, touch(assembly)) });
   const aligned = [
     ...kernel.commonVolumes(lower, upper, [{}, ...pull]),
     ...kernel.commonVolumes(lower, inPlace, [{}, ...pull]),
     ...kernel.commonVolumes(upper, inPlace, [{}]),
   ];
   const { angular, parallel, axial } = design.misalignment;
-  const lean = placedInsert({ ...assembly, spider: pared(spider, assembly, squeezeAt(design) + TOUCH) });
+  const lean = placedInsert({ ...assembly, spider: pared(spider, assembly, squeezeAt(design) + touch(assembly)) });
   const misaligned = Array.from({ length: DIRECTIONS }, (_, i) => (360 * i) / (DIRECTIONS * jaws.count)).flatMap(
     (towards) => {
       const far = misplaced(upper, gap, { angular, parallel, axial, towards });

@@ -1,18 +1,11 @@
 import { outlineBounds } from '../../solid/convex.js';
-import type { BodyRecipe } from '../../solid/recipe.js';
-import { carvedArea, carvedBreaks, carvedShapes, outlineAt } from '../common/carved.js';
+import { carvedArea, carvedBreaks, carvedShapes, clampVolume, outlineAt } from '../common/carved.js';
+import type { PlannedBody } from '../common/planned-body.js';
 import { sectionVolume } from '../common/section-volume.js';
-import type { Expected } from '../part-kind.js';
 import type { CouplingDesign, Hub } from './dimensions.js';
 import { carvedHub } from './hub-plan.js';
 import { jawArea, jawCutters, slotLevels } from './jaws.js';
 import { spiderOutline, spiderShape, spiderVolume } from './spider.js';
-
-/** A body as a recipe, and what it must measure. */
-export interface PlannedBody {
-  readonly recipe: BodyRecipe;
-  readonly expected: Expected;
-}
 
 /** Hubs and insert, each lying as it is printed. */
 export function couplingBodies(design: CouplingDesign): PlannedBody[] {
@@ -36,7 +29,7 @@ function hubBody({ name, printed }: Hub, { printer, material }: CouplingDesign):
       shape: { kind: 'difference', of: [base, ...jawCutters(jaws, length, printer.chordError), ...cutters] },
     },
     expected: {
-      volume: sectionVolume(areaAt, breaks),
+      volume: sectionVolume(areaAt, breaks) - clampVolume(carved),
       mark: 0,
       bounds: [
         [min[0], min[1], bottom],

@@ -3,8 +3,6 @@ import { jawStresses } from '../../../mechanics/coupling/jaw-strength.js';
 import { SHOCK_FACTORS, startFactor } from '../../../mechanics/coupling/service-factors.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import { heldWalls } from '../../common/hub-walls.js';
-import { LEAST_WALL, thinnest } from '../../common/walls.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { jawWidth } from '../jaws.js';
 import { contactOf } from './insert.js';
@@ -56,26 +54,6 @@ export const jawShear: CouplingCheck = {
   },
 };
 
-/** A thin wall splits. */
-export const wall: CouplingCheck = {
-  ...jaws,
-  id: 'wall',
-  title: 'Least wall beside bores, pockets and slits',
-  unit: 'mm',
-  moves: 'hubs.outside_diameter, motor_hub.clamp, screw_hub.clamp',
-  run: ({ hubs, printer }) => {
-    const walls = hubs.flatMap(({ name, finished }) =>
-      heldWalls(finished).map(({ where, size }) => ({ where: `${name.replace('-', ' ')}, ${where}`, size })),
-    );
-    const { where, size } = thinnest(walls);
-    const cure = size < LEAST_WALL ? '; a larger outside gives it room' : '';
-    return valued(exactly(size), `${plain(size, 2)} mm: ${where}${cure}`, {
-      pass: { min: Math.max(LEAST_WALL, 4 * printer.nozzle) },
-      fail: { min: LEAST_WALL },
-    });
-  },
-};
-
 /** What is thinner than two lines is not printed whole. */
 export const printLines: CouplingCheck = {
   ...jaws,
@@ -96,26 +74,5 @@ export const printLines: CouplingCheck = {
     ];
     const least = features.reduce((a, b) => (b.lines < a.lines ? b : a));
     return valued(exactly(least.lines), `${plain(least.lines, 1)} lines: ${least.where}`);
-  },
-};
-
-/** Roofs that are printed over air. */
-export const printBridge: CouplingCheck = {
-  ...jaws,
-  group: 'print',
-  id: 'print-bridge',
-  title: 'Widest bridge over slit and pockets',
-  unit: 'mm',
-  limits: soft({ max: 10 }),
-  moves: 'motor_hub.clamp, screw_hub.clamp',
-  run: ({ hubs }) => {
-    const bridges = hubs.flatMap(({ finished: { slit, clamp, setScrew } }) => [
-      ...(slit ? [slit.width] : []),
-      ...(clamp ? [clamp.nut / Math.sqrt(3), clamp.head * (Math.SQRT2 - 1)] : []),
-      ...(setScrew?.slot ? [setScrew.slot.thickness] : []),
-    ]);
-    if (bridges.length === 0) return undefined;
-    const widest = Math.max(...bridges);
-    return valued(exactly(widest), `${plain(widest, 2)} mm, printed without support; round roofs close at 45°`);
   },
 };

@@ -1,9 +1,7 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../../fit/check.js';
-import { residualSpread } from '../../../mechanics/print/residual-spread.js';
 import { polygonArea } from '../../../solid/outline.js';
-import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';
 import { plain } from '../../../units/format.js';
-import { exactly, plusMinus, scaled, smallest } from '../../../units/measured.js';
+import { exactly } from '../../../units/measured.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { squeezeAt } from '../misalignment.js';
 import { spiderOutline } from '../spider.js';
@@ -86,26 +84,6 @@ export const insertThrust: CouplingCheck = {
   },
 };
 
-/** Shafts that end short slip and split the hub. */
-export const shaftEngagement: CouplingCheck = {
-  ...mount,
-  id: 'shaft-engagement',
-  title: 'Engaged length of the shorter hold, in shaft diameters',
-  unit: '',
-  limits: hard({ min: 1.5 }),
-  moves: 'motor_hub.length, screw_hub.length, motor.shaft.length, shaft.length',
-  run: ({ hubs }) => {
-    const rows = hubs.map((hub) => ({ hub, ratio: hub.engagement / hub.shaft.diameter.likely }));
-    const { hub, ratio } = rows.reduce((a, b) => (b.ratio < a.ratio ? b : a));
-    const depths = hubs.map(({ name, depth }) => `${name.replace('-', ' ')} ${plain(depth, 1)} mm from its end`);
-    const cure = ratio < 1.5 ? '; the shaft must reach further, or the hub be longer' : '';
-    return valued(
-      exactly(ratio),
-      `${plain(hub.engagement, 1)} mm in the ${hub.name.replace('-', ' ')}; push the shafts in: ${depths.join(', ')}${cure}`,
-    );
-  },
-};
-
 /** Shafts that meet jam the insert. */
 export const shaftGap: CouplingCheck = {
   ...mount,
@@ -121,24 +99,6 @@ export const shaftGap: CouplingCheck = {
       exactly(gap),
       pad.kind === 'none' ? `${plain(gap)} mm between the stops` : `${plain(gap)} mm, the pad between them`,
     );
-  },
-};
-
-/** A bore that is pulled to one side wobbles. */
-export const boreRunout: CouplingCheck = {
-  ...mount,
-  id: 'bore-runout',
-  title: 'Eccentricity of a shaft when its bore closes on it',
-  unit: 'mm',
-  limits: soft({ max: 0.1 }),
-  moves: 'motor_hub.bore_clearance, screw_hub.bore_clearance',
-  run: ({ hubs }) => {
-    const spread = residualSpread('pa').holeOffset;
-    const offsets = hubs.map(({ clearance, shaft }) =>
-      scaled(plusMinus(Math.max(0, clearance), spread + (shaft.diameter.most - shaft.diameter.likely)), 0.5),
-    );
-    const worst = scaled(smallest(...offsets.map((offset) => scaled(offset, -1))), -1);
-    return valued(worst, `half of the bore clearance, ${plain(worst.likely)} mm to one side`);
   },
 };
 
@@ -173,47 +133,6 @@ export const assemblyEntry: CouplingCheck = {
       exactly(bevel - squeeze),
       `tips bevelled by ${plain(bevel, 2)} mm lead the lobes in, ${plain(squeezeAt(design), 2)} mm are squeezed at most`,
     );
-  },
-};
-
-/** Tools and heads. */
-export const toolAccess: CouplingCheck = {
-  ...mount,
-  id: 'tool-access',
-  title: 'Room around the heads of the clamp screws, on the diameter',
-  unit: 'mm',
-  limits: hard({ min: 0.2 }),
-  moves: 'motor_hub.clamp, screw_hub.clamp',
-  run: ({ hubs }) => {
-    const rooms = hubs.flatMap(({ finished: { clamp } }) =>
-      clamp ? [{ screw: clamp.screw, room: clamp.head - socketCapScrew(clamp.screw).headDiameterKnurled }] : [],
-    );
-    if (rooms.length === 0) return undefined;
-    const least = rooms.reduce((a, b) => (b.room < a.room ? b : a));
-    const keys = [...new Set(rooms.map(({ screw }) => `${plain(socketCapScrew(screw).key)} mm for ${screw}`))];
-    return valued(exactly(least.room), `straight in from the side with a key of ${keys.join(', ')}`);
-  },
-};
-
-/** Nothing may stick out of a turning hub. */
-export const headInside: CouplingCheck = {
-  ...mount,
-  id: 'head-inside',
-  title: 'Heads and screw ends inside the outline of the hub',
-  unit: 'mm',
-  limits: hard({ min: 0 }),
-  moves: 'hubs.outside_diameter, motor_hub.clamp, screw_hub.clamp',
-  run: ({ hubs }) => {
-    const rooms = hubs.flatMap(({ finished: { clamp, outside } }) => {
-      if (!clamp) return [];
-      const { headDiameterKnurled, headHeight } = socketCapScrew(clamp.screw);
-      const head = Math.hypot(clamp.offset + headDiameterKnurled / 2, clamp.headSeat + headHeight);
-      const end = Math.hypot(clamp.offset + clamp.hole / 2, clamp.screwLength - clamp.headSeat);
-      return [outside / 2 - Math.max(head, end)];
-    });
-    if (rooms.length === 0) return undefined;
-    const room = Math.min(...rooms);
-    return valued(exactly(room), `they keep ${plain(room, 2)} mm inside it, so that a turning hub catches nothing`);
   },
 };
 

@@ -1,0 +1,18 @@
+import type { PartKind } from '../part-kind.js';
+import { SLEEVE_CHECKS } from './checks.js';
+import { designSleeve, type SleeveDesign } from './dimensions.js';
+import { mateSleeve } from './mate.js';
+import { sleeveParticulars } from './particulars.js';
+import { type SleeveSheet, sleeveSchema } from './sheet.js';
+import { sleeveBody } from './solid.js';
+
+/** A sleeve: a slit bush, or a rigid clamp between two shafts. */
+export const sleeveKind: PartKind<SleeveSheet, SleeveDesign> = {
+  kind: 'sleeve',
+  schema: sleeveSchema,
+  design: designSleeve,
+  checks: SLEEVE_CHECKS,
+  particulars: sleeveParticulars,
+  bodies: (design) => [sleeveBody(design)],
+  mate: mateSleeve,
+};

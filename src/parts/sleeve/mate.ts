@@ -1,0 +1,70 @@
+import { SOLID_GROUP } from '../../fit/accept.js';
+import { type Finding, hard, valued } from '../../fit/check.js';
+import { finding } from '../../fit/run-checks.js';
+import type { Kernel } from '../../solid/kernel.js';
+import { NO_COMMON_VOLUME } from '../../solid/mate.js';
+import { sidesFor } from '../../solid/outline.js';
+import { cylinder, type Shape } from '../../solid/recipe.js';
+import { exactly } from '../../units/measured.js';
+import { boreOutlines } from '../common/bore.js';
+import { carvedShapes } from '../common/carved.js';
+import type { SleeveDesign } from './dimensions.js';
+import { carvedSleeve, type SleeveBore } from './plan.js';
+
+const LOOSE = 0.01;
+const CHORD = 0.05;
+
+/** Tries both shafts in the sleeve at finished sizes, up to their stops, and a bush in the bore it fills. */
+export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
+  const { finished, ends, shaft, fills } = design;
+  const { base, cutters } = carvedShapes(carvedSleeve(finished, CHORD));
+  const sleeve: Shape = { kind: 'difference', of: [base, ...cutters] };
+  const [lower, upper] = finished.bores;
+  const diameters = ends.length > 0 ? ends.map((end) => end.shaft.diameter.most) : [shaft.diameter.most];
+  const bars = [
+    barIn(lower, diameters[0]!, -5, ends.length > 0 ? lower.depth - LOOSE : finished.length + 5),
+    ...(upper ? [barIn(upper, diameters[1]!, finished.length - upper.depth + LOOSE, finished.length + 5)] : []),
+  ];
+  const around: Shape[] = fills === undefined ? [] : [ringAround(fills, finished.length)];
+  const volumes = [...bars, ...around].flatMap((other) => kernel.commonVolumes(sleeve, other, [{}]));
+  const about = {
+    id: 'solid-mate',
+    group: SOLID_GROUP,
+    title:
+      fills === undefined
+        ? 'Common volume of the sleeve and both shafts'
+        : 'Common volume of the bush with shaft and bore',
+    unit: 'mm³',
+    source: 'derived: the solids themselves',
+    limits: hard({ max: NO_COMMON_VOLUME }),
+    moves: 'shaft, bore, bore_clearance',
+  };
+  return [
+    finding(
+      about,
+      valued(exactly(Math.max(...volumes)), 'at finished sizes, the shafts at their largest, up to their stops'),
+    ),
+  ];
+}
+
+/** A shaft of the bore's own form, as much smaller than it as the shaft is. */
+function barIn({ bore }: SleeveBore, diameter: number, from: number, to: number): Shape {
+  const smaller = bore.diameter - diameter;
+  const shrunk = { ...bore, diameter, ...(bore.across === undefined ? {} : { across: bore.across - smaller }) };
+  const { key: _, ...plainBore } = shrunk;
+  const [outline] = boreOutlines(
+    { ...plainBore, form: plainBore.form === 'keyed' ? 'round' : plainBore.form },
+    CHORD / 2,
+  );
+  return { kind: 'prism', outlines: [outline], from, to };
+}
+
+function ringAround(bore: number, length: number): Shape {
+  const radius = bore / 2;
+  const sides = sidesFor(radius, CHORD);
+  const hole = cylinder({ radius, sides, circumscribed: true, from: -2, to: length + 2 });
+  return {
+    kind: 'difference',
+    of: [cylinder({ radius: radius + 5, sides, circumscribed: false, from: -1, to: length + 1 }), hole],
+  };
+}

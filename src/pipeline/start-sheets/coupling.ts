@@ -1,0 +1,41 @@
+/** A jaw coupling to start from: two shafts, a torque and a mounting are enough; the rest replaces what is worked out. */
+export const COUPLING_START = `# A jaw coupling: two hubs and the rubber between them. Change the readings to your own, then: leadwright check FILE
+# Bare numbers are mm, degrees, N and N·m; a unit may be written: 0.25 in, 1.2 kgf cm, 60 C.
+
+part: coupling
+name: my-coupling               # letters, digits, - and _; it becomes a folder
+
+motor:
+  shaft: {diameter: 5 mm, flat: 4.5 mm, flat_length: 15 mm}   # flat: over the flat of a D shaft; or frame: 17
+  torque: 0.3 N m               # holding torque; the coupling is sized for half as much again
+  axial_limit: 15 N             # what its bearing may carry along the shaft, from its data
+  temperature: 65 C             # of its shaft, after an hour of work
+# Other shafts: {diameter: 10 mm, flats: 9 mm}, {form: keyed, diameter: 14 mm}, {across_flats: 8 mm}, 0.25 in
+
+screw: {designation: Tr8x2, major: 7.95 ± 0.03 mm}      # held over its crests; shaft: 8 mm for a plain or turned end
+
+# motor-below: the screw stands on the motor. motor-above: it hangs, which a jaw coupling never carries.
+mounting: motor-below           # motor-below, motor-above, horizontal
+thrust_bearing: no              # yes: a bearing and a collar carry the screw along its axis
+
+insert:
+  material: tpu95a              # leadwright presets material lists them
+  hardness: 95 Shore A
+  pad: disc                     # what both shaft ends stand on: disc, ball, soft, none
+  flank_clearance: -0.03 mm     # at each flank; below 0 the lobes are squeezed and nothing plays
+
+# hubs: {outside_diameter: 27 mm}
+# motor_hub: {grip: clamp, clamp: {screw: M3, count: 2}}     # grip: clamp, set-screw, both
+# jaws: {count: 3, flank: straight}                          # straight, curved; height, width, inner, draft, fillet, bevel
+# misalignment: {angular: 0.3 deg, parallel: 0.08 mm, axial: 0.15 mm}
+
+material: pa12                  # of the hubs
+printer: {nozzle: 0.4 mm, layer: 0.16 mm, hole_offset: 0.15 mm, compensation: file}
+
+duty:
+  load: 12 N                    # along the screw
+  temperature: 25 C             # around the coupling
+  speed: 300                    # rpm
+  starts: 60                    # starts and reversals an hour
+  shock: none                   # none, light, medium, heavy
+`;

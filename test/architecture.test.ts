@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 const SRC = join(import.meta.dirname, '../src');
 
 const figures = ['units', 'standards', 'mechanics', 'fit'];
-const beforeParts = [...figures, 'identify', 'drive', 'solid', 'sheet', 'presets'];
+const beforeParts = [...figures, 'identify', 'drive', 'solid', 'sheet', 'presets', 'calibrate'];
 const beforePipeline = [...beforeParts, 'parts', 'output'];
 
 /** What each layer may import, besides itself and packages. */
@@ -19,6 +19,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   solid: ['units'],
   sheet: ['units', 'standards'],
   presets: ['units', 'standards', 'sheet'],
+  calibrate: [...figures, 'sheet', 'presets'],
   parts: beforeParts,
   output: [...beforeParts, 'parts'],
   pipeline: beforePipeline,

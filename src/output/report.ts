@@ -3,6 +3,7 @@ import type { Advice } from '../fit/advice.js';
 import type { Finding, Verdict } from '../fit/check.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
 import type { HardwareRow, PrintAdvice, Sizes } from '../parts/part-kind.js';
+import type { ProfileUse } from '../presets/profile.js';
 import type { Assumption } from '../sheet/assumptions.js';
 
 /** A body as it lies in its file. */
@@ -34,6 +35,10 @@ export interface Report {
   readonly print?: PrintAdvice;
   /** what was done to the sizes in the file, in words */
   readonly applied: string;
+  /** where the figures of the printer come from, in words */
+  readonly figures?: string;
+  /** the profile that supplied them */
+  readonly profile?: ProfileUse;
   readonly bodies: readonly BodyRow[];
   readonly hardware: readonly HardwareRow[];
   readonly assumptions: readonly Assumption[];

@@ -35,7 +35,7 @@ export function terminalReport(report: Report, { colour = false, written }: Term
     ['To look at', loud(of('caution'))],
     ['Advice', report.advice ? adviceLines(report.advice) : []],
     ['Passed', quietChecks(of('pass'))],
-    ['Sizes', [...sizeLines(report.dimensions), ...wrapped(report.applied, 2)]],
+    ['Sizes', [...sizeLines(report.dimensions), ...wrapped(report.applied, 2), ...wrapped(report.figures ?? '', 2)]],
     ['Fit on the bench', report.fit ? fitLines(report.fit) : []],
     ['Drive', report.drive ? driveLines(report.drive) : []],
     ['Printing', printLines(report)],

@@ -3,6 +3,7 @@ import type { DriveNumbers } from '../drive/numbers.js';
 import type { Tunable } from '../fit/advice.js';
 import type { Check, Finding } from '../fit/check.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
+import type { ProfileUse } from '../presets/profile.js';
 import type { PresetTexts } from '../presets/texts.js';
 import type { Assumption } from '../sheet/assumptions.js';
 import type { LimitsSheet } from '../sheet/sections/limits.js';
@@ -24,6 +25,8 @@ export interface DesignBase {
   readonly limits: LimitsSheet;
   /** g/cm³ by material name, for the mass of the bodies */
   readonly densities: Readonly<Record<string, number>>;
+  /** the profile that supplied material and printer */
+  readonly profile?: ProfileUse;
 }
 
 /** A bought part. */

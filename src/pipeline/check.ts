@@ -2,6 +2,7 @@ import { type Acceptance, accept, GRAVE_CHECKS } from '../fit/accept.js';
 import type { Finding } from '../fit/check.js';
 import { worst } from '../fit/run-checks.js';
 import type { BodyRow, Report } from '../output/report.js';
+import { figuresWords } from '../parts/common/profile-words.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { Design } from './design.js';
 import { kindOfDesign } from './find-kind.js';
@@ -68,6 +69,8 @@ export function assembleReport(
     ...(drive ? { drive } : {}),
     ...(print ? { print } : {}),
     applied,
+    figures: figuresWords(design.profile),
+    ...(design.profile ? { profile: design.profile } : {}),
     bodies,
     hardware,
     assumptions: design.assumptions,

@@ -1,7 +1,8 @@
 import * as z from 'zod';
-import { map, quantity } from '../sheet/fields.js';
+import { map, quantity, reading, whole, word } from '../sheet/fields.js';
 import { materialFigures } from '../sheet/sections/material.js';
 import { printerFigures } from '../sheet/sections/printer.js';
+import { SLICER_ANSWERS, STATES } from '../sheet/sections/profile.js';
 import { provenanceSection } from './provenance.js';
 
 const text = z.string('must be text').min(1, 'must not be empty').max(200);
@@ -15,6 +16,8 @@ const head = <const K extends string>(kind: K) => ({
 });
 
 const block = z.record(z.string(), z.unknown(), { error: 'must be a map of fields' });
+
+const room = reading('length', { least: -2, most: 2 }).optional();
 
 const SCHEMAS = {
   material: map({
@@ -47,6 +50,24 @@ const SCHEMAS = {
       'holding torque met in this frame',
     ),
   }),
+  profile: map({
+    ...head('profile'),
+    revision: whole(1, 9999, 'counted up whenever readings are added'),
+    state: word(STATES, 'of the coupon when it was read'),
+    slicer_compensates: word(SLICER_ANSWERS, 'what the slicer corrected by itself, and must go on correcting'),
+    material: map({ preset: text, ...materialFigures }),
+    printer: map(printerFigures),
+    fit: map({
+      diametral: quantity('length', { least: -1, most: 3 }),
+      axial: quantity('length', { least: -1, most: 3 }),
+    })
+      .optional()
+      .describe('clearances of a thread that the hand likes'),
+    pockets: map({ hexagon: room, insert: room, shaft: room, d_shaft: room })
+      .optional()
+      .describe('room that the hand likes around what goes into a pocket'),
+    runs: z.array(block, 'must be a list of results').min(1).max(200).describe('every reading the figures rest on'),
+  }),
 } as const;
 
 /** A kind of preset. */
@@ -68,6 +89,7 @@ export const PRESET_FOLDERS: Readonly<Record<PresetKind, string>> = {
   screw: 'screws',
   flange: 'flanges',
   motor: 'motors',
+  profile: 'profiles',
 };
 
 /** Figures that a preset of a kind cannot do without, beyond what its schema asks for. */
@@ -88,4 +110,5 @@ export const NEEDED_FIGURES: Readonly<Partial<Record<PresetKind, readonly string
     'moisture_growth',
   ],
   printer: ['nozzle', 'layer', 'line_width', 'hole_offset', 'outside_offset'],
+  profile: ['printer.nozzle', 'printer.layer', 'printer.line_width', 'printer.hole_offset', 'printer.outside_offset'],
 };

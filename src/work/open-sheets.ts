@@ -3,6 +3,7 @@ import { peekName } from '../pipeline/peek-name.js';
 import { fault } from '../units/faults.js';
 import { asError } from './as-error.js';
 import { type InputPlace, readInput } from './read-input.js';
+import { withProfiles } from './with-profiles.js';
 
 /** A sheet that was read and worked out, or why it cannot be used. */
 export type OpenedSheet =
@@ -28,7 +29,7 @@ async function openSheet(file: string, place: InputPlace, options: DesignOptions
   let text: string | undefined;
   try {
     text = await readInput(file, place);
-    return { file, design: design(text, options), text };
+    return { file, design: design(text, await withProfiles(text, file, place, options)), text };
   } catch (error) {
     const name = text === undefined ? undefined : peekName(text);
     return { file, error: asError(error), ...(name === undefined ? {} : { name }) };

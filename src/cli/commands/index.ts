@@ -1,4 +1,5 @@
 import type { Command } from '../command.js';
+import { calibrateCommand } from './calibrate.js';
 import { checkCommand } from './check.js';
 import { driveCommand } from './drive.js';
 import { identifyCommand } from './identify.js';
@@ -13,6 +14,7 @@ export const COMMANDS: readonly Command[] = [
   checkCommand,
   identifyCommand,
   driveCommand,
+  calibrateCommand,
   newCommand,
   presetsCommand,
   schemaCommand,

@@ -11,25 +11,29 @@ export const newCommand: Command = {
   options: OPTIONS,
   add: (cli, io, start) =>
     cli.command(
-      'new <kind>',
+      'new <kind> [sheet]',
       'print a commented sheet to start from',
       (call) =>
         call
           .positional('kind', { type: 'string', demandOption: true, describe: 'what for: nut' })
+          .positional('sheet', { type: 'string', describe: 'for results: the coupon’s sheet' })
           .options(OPTIONS)
           .example('leadwright new nut', 'prints it')
+          .example('leadwright new results coupon.yaml', 'what to read off that coupon')
           .example('leadwright new nut --to my-nut.yaml', 'writes it to a new file'),
-      ({ kind, to }) =>
+      ({ kind, sheet, to }) =>
         start(async () => {
-          const [{ startSheet }, { writeNewFile }] = await Promise.all([
-            import('../../pipeline/start-sheets.js'),
+          const [{ newText }, { writeNewFile }] = await Promise.all([
+            import('../../work/new-text.js'),
             import('../../work/write-new-file.js'),
           ]);
-          const text = startSheet(kind);
+          const text = await newText(kind, sheet, io);
           if (to === undefined) io.stdout.write(text);
           else {
             await writeNewFile(to, text, io.cwd);
-            io.stderr.write(`${to}: written; change it to your readings, then: leadwright make ${to}\n`);
+            io.stderr.write(
+              `${to}: written; change it to your readings, then: leadwright ${kind === 'results' ? 'calibrate' : 'make'} ${to}\n`,
+            );
           }
           return EXIT.done;
         }),

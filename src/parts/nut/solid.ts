@@ -3,12 +3,11 @@ import { type LoftLevel, loftConvex, loftVolume } from '../../solid/convex-loft.
 import { circleOutline, type Outline, polygonArea } from '../../solid/outline.js';
 import type { BodyRecipe, Shape } from '../../solid/recipe.js';
 import { textOutlines } from '../../solid/text-outlines.js';
-import type { ThreadSweep } from '../../solid/thread-sweep.js';
-import { threadVolume } from '../../solid/volume.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { polar } from '../common/hole-pattern.js';
 import { printSizes } from '../common/print-sizes.js';
-import { nutCutter, threadColumns } from '../common/thread-shape.js';
+import { threadBore } from '../common/thread-bore.js';
+import { threadColumns } from '../common/thread-shape.js';
 import type { Expected } from '../part-kind.js';
 import type { NutDesign, NutSizes } from './dimensions.js';
 import { bodyOutline, flangeOutline } from './plan.js';
@@ -117,37 +116,19 @@ function boundsOf(plan: Outline, bottom: number, top: number): Expected['bounds'
 }
 
 /** The thread and its two lead-in chamfers as one opening. */
-function boreCuts(design: NutDesign): Cut {
-  const { thread, leadIn } = design.printed;
-  const { bottom, top } = endsOf(design.printed);
-  const columns = threadColumns(thread, design.printed.lead, design.printer.chordError);
-  const cutter: ThreadSweep = nutCutter(thread, {
-    starts: design.screw.starts,
-    hand: design.screw.hand,
-    columns,
-    from: bottom - OVERSHOOT,
-    to: top + OVERSHOOT,
+function boreCuts({ printed, printer, screw }: NutDesign): Cut {
+  return threadBore({
+    thread: printed.thread,
+    starts: screw.starts,
+    hand: screw.hand,
+    columns: threadColumns(printed.thread, printed.lead, printer.chordError),
+    leadIn: printed.leadIn,
+    ...endsOf(printed),
   });
-  const cone = thread.major / 2 + leadIn;
-  const inner = thread.minor / 2 - 0.2;
-  const lower: [number, number][] = [
-    [cone + OVERSHOOT, bottom - OVERSHOOT],
-    [inner, bottom + cone - inner],
-  ];
-  const upper: [number, number][] = [
-    [inner, top - cone + inner],
-    [cone + OVERSHOOT, top + OVERSHOOT],
-  ];
-  const openings = [lower, upper];
-  const cones = openings.map((profile): Shape => ({ kind: 'lathe', sides: columns, circumscribed: true, profile }));
-  return {
-    shape: { kind: 'union', of: [{ kind: 'thread', thread: cutter }, ...cones] },
-    volume: threadVolume(cutter, { from: bottom, to: top, openings }),
-  };
 }
 
 /** Holes through the plate, with their pockets. */
-function holeCuts(design: NutDesign): Cut[] {
+export function holeCuts(design: NutDesign): Cut[] {
   const { holes, printed, printer, material } = design;
   if (!holes || !printed.holes) return [];
   const { bottom, top } = endsOf(printed);

@@ -1,0 +1,151 @@
+import { fault, type InputError } from '../units/faults.js';
+import { halfWidth, plusMinus } from '../units/measured.js';
+import type { Believed, Calibration } from './calibration.js';
+import { type Estimate, fitPrint, type PrintFit, type Priors } from './fit-print.js';
+import { likedFits } from './liked-fits.js';
+import { FORM_SIGMA } from './mean-reading.js';
+import { type Observed, observe } from './observations.js';
+import { requireAgreement, requireOnePrinter, requireSameRun } from './one-printer.js';
+import type { Parameter } from './print-model.js';
+import type { Results } from './results.js';
+import { slicerWords } from './slicer-words.js';
+import type { Process } from './thread-fit.js';
+import { unknownWords } from './unknown-words.js';
+
+/** Shrink differs from print to print by this much, whatever one coupon says; a half-width. @source common-practice */
+const BETWEEN_PRINTS = 0.0005;
+
+/**
+ * Works out what a printer does from all coupons that were read.
+ *
+ * @param runs one or more results, of one material and one printer
+ * @param believed presets, for what the readings do not tell
+ * @returns estimates, and what goes into a profile
+ * @throws InputError readings that cannot be, that are of two printers, or that tell nothing yet
+ */
+export function calibrate(runs: readonly Results[], believed: Believed): Calibration {
+  const [first] = runs;
+  if (!first) throw fault('', '', 'at least one results file is needed');
+  requireSameRun(runs);
+  const observed = runs.map(observe);
+  requireOnePrinter(observed);
+  const fit = fitPrint(
+    observed.flatMap(({ observations }, i) =>
+      observations.map((one) => (runs.length > 1 ? { ...one, mark: `${one.mark} (${i + 1})` } : one)),
+    ),
+    priorsOf(believed),
+  );
+  const outliers = [...observed.flatMap((one) => one.outliers), ...fit.outliers];
+  requireAgreement(observed, fit);
+  const figures = figuresOf(fit, observed);
+  const real = processOf(figures, believed);
+  const ladders = likedFits(runs, real);
+  const measured = [...Object.values(figures), ladders.thread, ...Object.values(ladders.pockets)];
+  const unknown = [...unknownWords(fit), ...ladders.unknown];
+  if (measured.every((one) => one === undefined)) throw nothingYet(unknown);
+  const { standardError = 0, value = 0 } = fit.estimates.skew ?? {};
+  return {
+    runs,
+    state: first.state ?? 'room',
+    slicer: first.slicer_compensates,
+    fit,
+    outliers,
+    ...figures,
+    ...(figures.holeOffset ? { holeAtMiddle: holeAtMiddle(fit) } : {}),
+    ...(ladders.thread ? { thread: ladders.thread } : {}),
+    pockets: ladders.pockets,
+    unknown,
+    warnings: [
+      ...(isKnown(fit, 'skew') && Math.abs(value) > 2 * standardError && Math.abs(value) > 0.00025
+        ? [skewWords(value)]
+        : []),
+      ...slicerWords({
+        answer: first.slicer_compensates,
+        usualPlane: believed.material.shrink.plane.likely,
+        ...(figures.plane && fit.estimates.plane ? { plane: fit.estimates.plane } : {}),
+        ...(figures.holeOffset ? { hole: holeAtMiddle(fit) } : {}),
+      }),
+    ],
+  };
+}
+
+function priorsOf({ material, printer }: Believed): Priors {
+  const { plane, axial } = material.shrink;
+  const of = (value: number, half: number) => ({ value, sigma: Math.max(half, 1e-6) / 2 });
+  return {
+    plane: of(plane.likely, halfWidth(plane)),
+    skew: of(0, 0.002),
+    axial: of(axial.likely, halfWidth(axial)),
+    height_error: of(0, 0.1),
+    wall: of(0, 0.2),
+    first_layer: of(printer.firstLayer ?? 0.2, 0.2),
+    hole_at_zero: of(printer.holeOffset.at_zero, 0.2),
+    hole_per_mm: of(printer.holeOffset.per_mm, 0.006),
+    post_at_zero: of(printer.outsideOffset.at_zero, 0.2),
+    post_per_mm: of(printer.outsideOffset.per_mm, 0.006),
+  };
+}
+
+type Figures = Pick<Calibration, 'plane' | 'axial' | 'holeOffset' | 'outsideOffset' | 'firstLayer'>;
+
+/** Figures that the readings settle; a line is known when both its ends are. */
+function figuresOf(fit: PrintFit, observed: readonly Observed[]): Figures {
+  const known = (...names: Parameter[]) => names.every((name) => isKnown(fit, name));
+  const value = (name: Parameter) => fit.estimates[name]?.value ?? 0;
+  const half = (name: Parameter) => 2 * (fit.estimates[name]?.standardError ?? 0);
+  const holes = observed.flatMap(({ observations }) => observations.filter(({ kind }) => kind === 'hole'));
+  const reach = [Math.min(...holes.map(({ mean }) => mean)), Math.max(...holes.map(({ mean }) => mean))];
+  const lineHalf = Math.max(...reach.map((at) => 2 * fit.errorOf({ hole_at_zero: 1, hole_per_mm: at })));
+  const skew = isKnown(fit, 'skew') ? value('skew') : 0;
+  const measuredShrink = (name: 'plane' | 'axial', more: number) =>
+    plusMinus(value(name), Math.hypot(half(name), more, BETWEEN_PRINTS));
+  return {
+    ...(known('plane') ? { plane: measuredShrink('plane', skew) } : {}),
+    ...(known('axial') ? { axial: measuredShrink('axial', 0) } : {}),
+    ...(known('hole_at_zero', 'hole_per_mm')
+      ? {
+          holeOffset: {
+            at_zero: value('hole_at_zero'),
+            per_mm: value('hole_per_mm'),
+            spread: Math.hypot(lineHalf, 2 * FORM_SIGMA * fit.scatter),
+          },
+        }
+      : {}),
+    ...(known('post_at_zero', 'post_per_mm')
+      ? { outsideOffset: { at_zero: value('post_at_zero'), per_mm: value('post_per_mm') } }
+      : {}),
+    ...(known('first_layer') ? { firstLayer: Math.max(0, value('first_layer')) } : {}),
+  };
+}
+
+function isKnown(fit: PrintFit, name: Parameter): boolean {
+  return fit.estimates[name] !== undefined && !fit.borrowed.includes(name);
+}
+
+/** Where the spread of a hole offset is told. */
+const MIDDLE_DIAMETER = 6;
+
+function holeAtMiddle(fit: PrintFit): Estimate {
+  const value = (name: Parameter) => fit.estimates[name]?.value ?? 0;
+  return {
+    value: value('hole_at_zero') + MIDDLE_DIAMETER * value('hole_per_mm'),
+    standardError: fit.errorOf({ hole_at_zero: 1, hole_per_mm: MIDDLE_DIAMETER }),
+  };
+}
+
+function processOf({ plane, axial, holeOffset }: Figures, { material, printer }: Believed): Process {
+  return {
+    plane: plane?.likely ?? material.shrink.plane.likely,
+    axial: axial?.likely ?? material.shrink.axial.likely,
+    holeOffset: holeOffset ?? printer.holeOffset,
+  };
+}
+
+function skewWords(skew: number): string {
+  const [more, less] = skew > 0 ? ['X', 'Y'] : ['Y', 'X'];
+  return `${more} shrinks ${(200 * Math.abs(skew)).toFixed(2)} % more than ${less}: parts get the mean of both, since bores would go oval otherwise; the difference is counted as spread. Look at the belts and the axes of the printer.`;
+}
+
+function nothingYet(unknown: readonly string[]): InputError {
+  return fault('readings', '', `tell nothing yet: ${unknown.join(' ') || 'no reading was filled in.'}`);
+}

@@ -1,0 +1,108 @@
+import type { Believed, Calibration } from '../../calibrate/calibration.js';
+import type { Parameter } from '../../calibrate/print-model.js';
+import { plain } from '../../units/format.js';
+import { halfWidth, type Measured } from '../../units/measured.js';
+import { beside, columns, wrapped } from './layout.js';
+
+/** What a calibration came to, for people. */
+export function calibrationLines(calibration: Calibration, believed: Believed): string[] {
+  const { outliers, unknown, warnings, fit } = calibration;
+  const sections: [string, string[]][] = [
+    ['', [headLine(calibration)]],
+    ['Figures', figureLines(calibration, believed)],
+    ['By hand', handLines(calibration)],
+    ['Left out', outliers.flatMap(({ mark, why }) => beside(`  ${mark}`, 16, why))],
+    ['Not yet known', unknown.flatMap((line) => beside('  –', 4, line))],
+    ['Read less expected', residualLines(calibration)],
+    ['Mind', [...warnings, ...scatterWords(fit.scatter)].flatMap((line) => beside('  –', 4, line))],
+  ];
+  return sections
+    .filter(([, lines]) => lines.length > 0)
+    .flatMap(([title, lines], i) => [...(i === 0 ? [] : ['']), ...(title === '' ? [] : [title]), ...lines]);
+}
+
+function headLine({ runs, state }: Calibration): string {
+  const rows = runs.flatMap(({ readings = {} }) => Object.values(readings).map(({ read = [] }) => read.length));
+  const read = rows.filter((count) => count > 0);
+  const when = { dry: 'dry', room: 'in room air', wet: 'wet' }[state];
+  const coupons = [...new Set(runs.map(({ coupon }) => coupon))].join(', ');
+  return `${coupons}: ${read.reduce((sum, count) => sum + count, 0)} readings of ${read.length} features, read ${when}`;
+}
+
+interface Row {
+  readonly name: Parameter;
+  readonly what: string;
+  readonly factor: number;
+  readonly unit: string;
+  readonly places: number;
+}
+
+const ROWS: readonly Row[] = [
+  { name: 'plane', what: 'in-plane shrink', factor: 100, unit: '%', places: 3 },
+  { name: 'skew', what: 'X more than Y, half', factor: 100, unit: '%', places: 3 },
+  { name: 'axial', what: 'axial shrink', factor: 100, unit: '%', places: 3 },
+  { name: 'hole_at_zero', what: 'hole offset at ⌀ 0', factor: 1, unit: 'mm', places: 3 },
+  { name: 'hole_per_mm', what: '  and per mm', factor: 1, unit: 'mm', places: 4 },
+  { name: 'post_at_zero', what: 'outside offset at ⌀ 0', factor: 1, unit: 'mm', places: 3 },
+  { name: 'post_per_mm', what: '  and per mm', factor: 1, unit: 'mm', places: 4 },
+  { name: 'wall', what: 'straight walls stand out', factor: 1, unit: 'mm', places: 3 },
+  { name: 'first_layer', what: 'first layer, a side', factor: 1, unit: 'mm', places: 3 },
+  { name: 'height_error', what: 'every height', factor: 1, unit: 'mm', places: 3 },
+];
+
+function figureLines({ fit, holeOffset }: Calibration, { material, printer }: Believed): string[] {
+  const preset: Partial<Record<Parameter, string>> = {
+    plane: share(material.shrink.plane),
+    axial: share(material.shrink.axial),
+    hole_at_zero: `${plain(printer.holeOffset.at_zero)} ± ${plain(printer.holeSpread)} mm`,
+  };
+  const rows = ROWS.flatMap(({ name, what, factor, unit, places }) => {
+    const estimate = fit.estimates[name];
+    if (!estimate) return [];
+    const show = (value: number) => `${(factor * value).toFixed(places)} ${unit}`;
+    const borrowed = fit.borrowed.includes(name) ? 'not told apart: as the preset' : (preset[name] ?? '');
+    return [[`  ${what}`, show(estimate.value), show(estimate.standardError), borrowed]];
+  });
+  if (rows.length === 0) return [];
+  const spread = holeOffset
+    ? wrapped(`a hole comes out within ± ${plain(holeOffset.spread)} mm of what is wanted, 19 times in 20`, 2)
+    : [];
+  return [...columns([['  ', 'value', 'std. error', 'before'], ...rows], [1, 2]), ...spread];
+}
+
+function share(value: Measured): string {
+  return `${plain(100 * value.likely)} ± ${plain(100 * halfWidth(value))} %`;
+}
+
+function handLines({ thread, pockets }: Calibration): string[] {
+  const rows = Object.entries(pockets).map(([kind, { clearance, half, how }]) => [
+    `  ${kind.replace('_', ' ')}`,
+    `${plain(clearance, 2)} ± ${plain(half, 2)} mm`,
+    how,
+  ]);
+  const threads = thread
+    ? [
+        [
+          '  thread',
+          `${plain(thread.diametral, 2)} ± ${plain(thread.half, 2)} mm`,
+          `axial ${plain(thread.axial, 2)} mm; ${thread.how}`,
+        ],
+      ]
+    : [];
+  return columns([...threads, ...rows]);
+}
+
+function residualLines({ fit }: Calibration): string[] {
+  const cells = fit.residuals.map(
+    ({ mark, residual }) => `${mark} ${residual >= 0 ? '+' : '−'}${Math.abs(residual).toFixed(3)}`,
+  );
+  return cells.length === 0 ? [] : wrapped(`${cells.join(', ')} mm`, 2);
+}
+
+function scatterWords(scatter: number): string[] {
+  return scatter < 1.5
+    ? []
+    : [
+        `The readings scatter ${plain(scatter, 1)} times as much as calipers and a good print do; the errors above count that.`,
+      ];
+}

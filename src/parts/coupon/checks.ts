@@ -1,0 +1,171 @@
+import { type Check, soft, told, valued } from '../../fit/check.js';
+import { layersPerPitch, threadDepthInLines } from '../../mechanics/print/resolution.js';
+import { plain } from '../../units/format.js';
+import { exactly } from '../../units/measured.js';
+import type { CouponDesign } from './dimensions.js';
+import { printTime } from './print-time.js';
+import { couponBodies } from './solid.js';
+import { markStyle } from './strip.js';
+
+type CouponCheck = Check<CouponDesign>;
+const about = { group: 'coupon', source: 'common practice' } as const;
+
+/** A coupon that takes a spool's end and an evening is not printed. */
+const mass: CouponCheck = {
+  ...about,
+  id: 'coupon-mass',
+  title: 'Mass of the whole coupon, printed solid',
+  unit: 'g',
+  limits: soft({ max: 15 }),
+  moves: 'purposes, scale.height, thread.steps, pockets.steps',
+  run: (design) => {
+    const volume = couponVolume(design);
+    const grams = (volume / 1000) * design.material.density;
+    return valued(exactly(grams), `${plain(volume / 1000, 1)} cm³ of ${design.material.name}`);
+  },
+};
+
+const time: CouponCheck = {
+  ...about,
+  id: 'coupon-time',
+  title: 'Time to print the whole coupon',
+  unit: 'min',
+  limits: soft({ max: 90 }),
+  moves: 'purposes, printer.layer',
+  run: (design) => {
+    const { minutes, speed } = printTime(couponVolume(design), design.printer);
+    const { layer, lineWidth } = design.printer;
+    return valued(
+      exactly(minutes),
+      `solid, layers of ${plain(layer)} mm, lines of ${plain(lineWidth)} mm at ${plain(speed)} mm/s on the mean, travel included`,
+    );
+  },
+};
+
+const diameters: CouponCheck = {
+  ...about,
+  id: 'coupon-diameters',
+  title: 'Different diameters of bores and posts',
+  unit: '',
+  limits: soft({ min: 4 }),
+  moves: 'bores',
+  run: ({ plan }) => {
+    if (!plan.diameters) return undefined;
+    const different = new Set(plan.diameters).size;
+    return valued(exactly(different), 'a line over the diameter wants four, so that a misread one shows');
+  },
+};
+
+const span: CouponCheck = {
+  ...about,
+  id: 'coupon-span',
+  title: 'Length over which in-plane shrink is read',
+  unit: 'mm',
+  limits: soft({ min: 40 }),
+  moves: 'scale.span',
+  run: ({ plan, calipers }) => {
+    if (!plan.scale) return undefined;
+    const share = (100 * calipers) / plan.scale.span;
+    return valued(exactly(plan.scale.span), `one reading tells the shrink to ${plain(share, 2)} %`);
+  },
+};
+
+const height: CouponCheck = {
+  ...about,
+  id: 'coupon-height',
+  title: 'Height over which axial shrink is read',
+  unit: 'mm',
+  limits: soft({ min: 40 }),
+  moves: 'scale.height',
+  run: ({ plan, calipers }) => {
+    if (!plan.scale) return undefined;
+    const highest = plan.scale.heights.at(-1);
+    if (highest === undefined)
+      return told('caution', 'the steps are left out: axial shrink, and with it the pitch, stays a guess');
+    return valued(exactly(highest), `one reading tells the shrink to ${plain((100 * calipers) / highest, 2)} %`);
+  },
+};
+
+/** A mark that cannot be read makes readings of another feature. */
+const marks: CouponCheck = {
+  ...about,
+  id: 'coupon-marks',
+  title: 'Strokes of the marks, in lines',
+  unit: '',
+  limits: soft({ min: 2 }),
+  moves: 'printer.line_width',
+  run: ({ printer }) => {
+    const { stroke, rise, height } = markStyle(printer.lineWidth);
+    return valued(
+      exactly(stroke / printer.lineWidth),
+      `${plain(stroke)} mm wide, raised ${plain(rise)} mm, letters ${plain(height)} mm high`,
+    );
+  },
+};
+
+const layers: CouponCheck = {
+  ...about,
+  group: 'print',
+  id: 'print-layers',
+  title: 'Layers in one pitch',
+  unit: '',
+  limits: soft({ min: 10 }, { min: 6 }),
+  moves: 'printer.layer',
+  run: ({ plan, screw, printer }) => {
+    if (!plan.thread || !screw) return undefined;
+    const count = layersPerPitch({ pitch: screw.pitch.likely, layer: printer.layer });
+    return valued(exactly(count), `layers of ${plain(printer.layer)} mm in a pitch of ${plain(screw.pitch.likely)} mm`);
+  },
+};
+
+const threadDepth: CouponCheck = {
+  ...about,
+  group: 'print',
+  id: 'print-thread-depth',
+  title: 'Radial depth of the thread in printed lines',
+  unit: '',
+  limits: soft({ min: 2 }, { min: 1 }),
+  moves: 'printer.nozzle, printer.line_width',
+  run: ({ plan, screw, printer }) => {
+    if (!plan.thread || !screw) return undefined;
+    const depth = (screw.major.likely - screw.minor.likely) / 2;
+    const lines = threadDepthInLines({ depth, line: printer.lineWidth });
+    return valued(exactly(lines), `${plain(depth)} mm deep, lines of ${plain(printer.lineWidth)} mm`);
+  },
+};
+
+/** What a coupon says is worth nothing if somebody corrects the print behind its back. */
+const uncorrected: CouponCheck = {
+  ...about,
+  group: 'print',
+  id: 'shrink-applied-once',
+  title: 'The slicer prints the coupon as it stands',
+  unit: '',
+  moves: 'printer.compensation',
+  run: ({ printer }) => {
+    const { shrink, holes } = printer.compensation;
+    if (printer.compensationKnown && shrink === 'file' && holes === 'file')
+      return told('pass', 'the slicer is said to scale nothing; say the same in the results file');
+    return told(
+      'caution',
+      'scale, bores and posts stand in the file uncorrected: print them with the slicer set as for later parts, and say in the results file what it corrects by itself',
+    );
+  },
+};
+
+/** Checks of a coupon, in the order of the report. */
+export const COUPON_CHECKS: readonly CouponCheck[] = [
+  mass,
+  time,
+  diameters,
+  span,
+  height,
+  marks,
+  layers,
+  threadDepth,
+  uncorrected,
+];
+
+function couponVolume(design: CouponDesign): number {
+  return couponBodies(design).reduce((sum, { expected }) => sum + expected.volume + expected.mark, 0);
+}

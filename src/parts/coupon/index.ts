@@ -1,0 +1,22 @@
+import type { PartKind } from '../part-kind.js';
+import { COUPON_CHECKS } from './checks.js';
+import { type CouponDesign, designCoupon } from './dimensions.js';
+import { couponParticulars } from './particulars.js';
+import { type CouponSheet, couponSchema } from './sheet.js';
+import { couponBodies } from './solid.js';
+
+/** A coupon to calibrate a printer by. */
+export const couponKind: PartKind<CouponSheet, CouponDesign> = {
+  kind: 'coupon',
+  schema: couponSchema,
+  design: designCoupon,
+  checks: COUPON_CHECKS,
+  particulars: couponParticulars,
+  bodies: couponBodies,
+  mate: () => [],
+};
+
+/** Whether a design is that of a coupon. */
+export function isCoupon(design: { readonly part: string }): design is CouponDesign {
+  return design.part === couponKind.kind;
+}

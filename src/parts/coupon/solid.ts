@@ -1,0 +1,123 @@
+import type { PocketStep } from '../../calibrate/feature.js';
+import { clipped } from '../../solid/convex.js';
+import { circleOutline, hexagonOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
+import type { BodyRecipe } from '../../solid/recipe.js';
+import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
+import { printSizes } from '../common/print-sizes.js';
+import type { Expected } from '../part-kind.js';
+import type { CouponDesign } from './dimensions.js';
+import { scalePlate } from './scale-plate.js';
+import { type MarkStyle, markStyle, type Plate, plateBody, type Station, strip } from './strip.js';
+import { type ThreadedCoupon, threadStation } from './thread-column.js';
+
+/** A body of the coupon. */
+export interface CouponBody {
+  readonly recipe: BodyRecipe;
+  readonly expected: Expected;
+}
+
+/** Facets of what is measured stay this near to their circle, mm. */
+const CHORD = 0.004;
+/** Rings are as thick as so many lines. */
+const WALL_LINES = 4;
+const THICKNESS = 0.8;
+const RING_HEIGHT = 5;
+const POCKET_HEIGHT = 3.5;
+/** Room between the bodies on the bed, mm. */
+const BETWEEN = 4;
+
+/** Every body of a coupon, laid out on the bed one behind the other. */
+export function couponBodies(design: CouponDesign): CouponBody[] {
+  const style = markStyle(design.printer.lineWidth);
+  let front = 0;
+  return platesOf(design, style).map((make) => {
+    const plate = make(front);
+    const body = plateBody(plate, design.material.name, style);
+    front = body.expected.bounds[1][1] + BETWEEN;
+    return body;
+  });
+}
+
+function platesOf(design: CouponDesign, style: MarkStyle): ((front: number) => Plate)[] {
+  const { plan, features, printer } = design;
+  const wall = WALL_LINES * printer.lineWidth;
+  const row = (name: string, stations: readonly Station[]) => (front: number) =>
+    strip(name, stations, { corner: [0, front], thickness: THICKNESS, style });
+  return [
+    ...(plan.scale ? [(front: number) => scalePlate(plan.scale!, front, style)] : []),
+    ...(plan.diameters ? [row('bores', boreStations(design, wall))] : []),
+    ...(plan.thread && design.screw ? [row('thread', threadStations({ ...design, screw: design.screw }, wall))] : []),
+    ...(plan.pockets
+      ? [
+          row(
+            'pockets',
+            features.pockets.map((step) => pocketStation(design, step, wall)),
+          ),
+        ]
+      : []),
+  ];
+}
+
+function threadStations(design: ThreadedCoupon, wall: number): Station[] {
+  return design.features.threads.map((step) => threadStation(design, step, wall));
+}
+
+function boreStations({ features }: CouponDesign, wall: number): Station[] {
+  return features.reads.flatMap(({ mark, kind, modelled }): Station[] => {
+    if (kind === 'hole') {
+      const half = modelled / 2 + wall;
+      const asMeant = (size: number) => size;
+      return [
+        {
+          mark,
+          half,
+          column: (center) => ({
+            outline: disc(2 * half, center),
+            height: RING_HEIGHT,
+            cut: holeCut({ center, from: 0, to: RING_HEIGHT, bore: modelled }, asMeant, CHORD),
+          }),
+        },
+      ];
+    }
+    if (kind !== 'post') return [];
+    return [
+      { mark, half: modelled / 2, column: (center) => ({ outline: disc(modelled, center), height: RING_HEIGHT }) },
+    ];
+  });
+}
+
+function pocketStation({ plan, material, printer }: CouponDesign, step: PocketStep, wall: number): Station {
+  const { inside } = printSizes(material, printer);
+  const at = (center: readonly [number, number]) => pocketOutline(step, inside, plan.pockets!, center);
+  const half = Math.max(...at([0, 0]).map(([x, y]) => Math.hypot(x, y))) + wall;
+  return {
+    mark: step.mark,
+    half,
+    column: (center) => ({ outline: disc(2 * half, center), height: POCKET_HEIGHT, cut: through(at(center)) }),
+  };
+}
+
+function pocketOutline(
+  { kind, size, nominal }: PocketStep,
+  inside: (size: number) => number,
+  { flat }: { readonly flat: number },
+  center: readonly [number, number],
+): Outline {
+  if (kind === 'hexagon') return hexagonOutline({ acrossFlats: inside(size), center, turn: 30 });
+  const radius = inside(size) / 2;
+  const circle = circleOutline({ radius, sides: sidesFor(radius, CHORD), circumscribed: true, center });
+  if (kind !== 'd_shaft') return circle;
+  const across = inside(flat + size - nominal);
+  return clipped(circle, [1, 0, center[0] + across - radius]);
+}
+
+function through(outline: Outline): Cut {
+  return {
+    shape: { kind: 'prism', outlines: [outline], from: -OVERSHOOT, to: POCKET_HEIGHT + OVERSHOOT },
+    volume: polygonArea(outline) * POCKET_HEIGHT,
+  };
+}
+
+function disc(diameter: number, center: readonly [number, number]): Outline {
+  return circleOutline({ radius: diameter / 2, sides: sidesFor(diameter / 2, CHORD), center });
+}

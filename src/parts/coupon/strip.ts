@@ -1,0 +1,130 @@
+import { outlineBounds } from '../../solid/convex.js';
+import { type Outline, polygonArea, rectangleOutline } from '../../solid/outline.js';
+import type { BodyRecipe, Shape } from '../../solid/recipe.js';
+import { textOutlines } from '../../solid/text-outlines.js';
+import type { Cut } from '../common/cut.js';
+import type { Expected } from '../part-kind.js';
+
+type Point = readonly [number, number];
+
+/** Something that stands on the plate: straight walls up to its height, opened by a cut. */
+export interface Column {
+  readonly outline: Outline;
+  /** over the bed */
+  readonly height: number;
+  readonly cut?: Cut;
+}
+
+/** A column with its mark, drawn around the origin; it is moved to its place on the strip. */
+export interface Station {
+  readonly mark: string;
+  /** half its width along the strip, and across it */
+  readonly half: number;
+  readonly column: (center: Point) => Column;
+}
+
+/** A plate with what stands on it. */
+export interface Plate {
+  readonly name: string;
+  readonly outline: Outline;
+  readonly thickness: number;
+  readonly columns: readonly Column[];
+  readonly marks: readonly Outline[];
+}
+
+/** How marks are drawn. */
+export interface MarkStyle {
+  /** of a letter */
+  readonly height: number;
+  readonly stroke: number;
+  /** over the plate */
+  readonly rise: number;
+}
+
+/** Marks of strokes two lines wide, raised so that they can be read off the print. */
+export function markStyle(lineWidth: number): MarkStyle {
+  const stroke = 2 * lineWidth;
+  return { height: Math.max(4.5, 5 * stroke), stroke, rise: 0.6 };
+}
+
+/** A mark is sunk so far into its plate that no faces are shared. */
+const SUNK = 0.2;
+/** Room around columns and marks. */
+const ROOM = 0.8;
+
+/** A mark's strokes about a place. */
+export function markAt(text: string, [x, y]: Point, { height, stroke }: MarkStyle): Outline[] {
+  return textOutlines({ text, height, stroke }).map((outline) => outline.map(([u, v]): Point => [u + x, v + y]));
+}
+
+/** Width of a mark along its line. */
+export function markWidth(text: string, style: MarkStyle): number {
+  const { min, max } = outlineBounds(markAt(text, [0, 0], style).flat());
+  return max[0] - min[0];
+}
+
+/**
+ * Stations in a row along X, each with its mark below it, on one plate.
+ * @param corner lower left corner of the plate
+ */
+export function strip(
+  name: string,
+  stations: readonly Station[],
+  { corner, thickness, style }: { readonly corner: Point; readonly thickness: number; readonly style: MarkStyle },
+): Plate {
+  const cells = stations.map(({ mark, half }) => Math.max(2 * half, markWidth(mark, style)) + ROOM);
+  const deepest = Math.max(...stations.map(({ half }) => half));
+  const size: Point = [cells.reduce((sum, cell) => sum + cell, ROOM), style.height + 2 * deepest + 3 * ROOM];
+  const line = corner[1] + ROOM + style.height / 2;
+  const middle = corner[1] + 2 * ROOM + style.height + deepest;
+  let at = corner[0] + ROOM / 2;
+  const placed = stations.map((station, i) => {
+    const x = at + cells[i]! / 2;
+    at += cells[i]!;
+    return { column: station.column([x, middle]), marks: markAt(station.mark, [x, line], style) };
+  });
+  const center: Point = [corner[0] + size[0] / 2, corner[1] + size[1] / 2];
+  return {
+    name,
+    outline: rectangleOutline({ size, center }),
+    thickness,
+    columns: placed.map(({ column }) => column),
+    marks: placed.flatMap(({ marks }) => marks),
+  };
+}
+
+/** A plate as a recipe, and what it must measure. */
+export function plateBody(
+  { name, outline, thickness, columns, marks }: Plate,
+  material: string,
+  { rise }: MarkStyle,
+): { readonly recipe: BodyRecipe; readonly expected: Expected } {
+  const prism = (one: Outline, from: number, to: number): Shape => ({ kind: 'prism', outlines: [one], from, to });
+  const solid: Shape = {
+    kind: 'union',
+    of: [
+      prism(outline, 0, thickness),
+      ...columns.map((column) => prism(column.outline, thickness / 2, column.height)),
+      ...marks.map((mark) => prism(mark, thickness - SUNK, thickness + rise)),
+    ],
+  };
+  const cuts = columns.flatMap(({ cut }) => cut ?? []);
+  const standing = columns.reduce((sum, one) => sum + polygonArea(one.outline) * (one.height - thickness), 0);
+  const cutAway = cuts.reduce((sum, { volume }) => sum + volume, 0);
+  const { min, max } = outlineBounds(outline);
+  return {
+    recipe: {
+      name,
+      material,
+      shape: cuts.length === 0 ? solid : { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape)] },
+    },
+    expected: {
+      volume: polygonArea(outline) * thickness + standing - cutAway,
+      mark: marks.reduce((sum, mark) => sum + polygonArea(mark) * rise, 0),
+      bounds: [
+        [min[0], min[1], 0],
+        [max[0], max[1], Math.max(thickness + (marks.length > 0 ? rise : 0), ...columns.map(({ height }) => height))],
+      ],
+    },
+  };
+}

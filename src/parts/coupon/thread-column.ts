@@ -1,0 +1,70 @@
+import type { ThreadStep } from '../../calibrate/feature.js';
+import { offsetAt } from '../../mechanics/print/printed-size.js';
+import { nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { printedThread } from '../../mechanics/thread/printed-thread.js';
+import type { Screw } from '../../sheet/resolve-screw.js';
+import { circleOutline } from '../../solid/outline.js';
+import { threadBore } from '../common/thread-bore.js';
+import { threadColumns } from '../common/thread-shape.js';
+import type { CouponDesign } from './dimensions.js';
+import type { Station } from './strip.js';
+
+/** A coupon with short nuts. */
+export type ThreadedCoupon = CouponDesign & { readonly screw: Screw };
+
+/** Chamfer past the thread at both ends, mm. */
+const LEAD_IN = 0.4;
+/** A short nut holds so many pitches, within these lengths, mm. */
+const PITCHES = 4;
+const [SHORTEST, LONGEST] = [5, 16];
+
+/** Thread of a short nut as it should come out. */
+export function shortNut({ screw }: ThreadedCoupon, { diametral, axial }: ThreadStep): ThreadProfile {
+  return nutThread({
+    form: screw.form,
+    flankAngle: screw.flankAngle,
+    screwMajor: screw.major.likely,
+    screwPitchDiameter: screw.pitchDiameter.likely,
+    pitch: screw.pitch.likely,
+    diametralClearance: diametral,
+    axialClearance: axial,
+  });
+}
+
+/** The same as it stands in the file. */
+export function shortNutInFile(design: ThreadedCoupon, step: ThreadStep): ThreadProfile {
+  const finished = shortNut(design, step);
+  const { shrink, holes } = design.printer.compensation;
+  const { plane, axial } = design.material.shrink;
+  return printedThread(finished, {
+    plane: shrink === 'file' ? plane.likely : 0,
+    axial: shrink === 'file' ? axial.likely : 0,
+    offset: holes === 'file' ? offsetAt(design.printer.holeOffset, finished.pitchDiameter) : 0,
+    leadSlope: design.screw.lead / (Math.PI * finished.pitchDiameter),
+  });
+}
+
+/** Length of a short nut, mm. */
+export function shortNutLength(pitch: number): number {
+  return Math.min(LONGEST, Math.max(SHORTEST, PITCHES * pitch));
+}
+
+/** A short nut as a station: a ring with the thread and its chamfers. */
+export function threadStation(design: ThreadedCoupon, step: ThreadStep, wall: number): Station {
+  const { screw, printer } = design;
+  const thread = shortNutInFile(design, step);
+  const columns = threadColumns(thread, screw.lead, printer.chordError);
+  const height = shortNutLength(thread.pitch);
+  const half = thread.major / 2 + wall;
+  const { starts, hand } = screw;
+  const bore = threadBore({ thread, starts, hand, columns, leadIn: LEAD_IN, bottom: 0, top: height });
+  return {
+    mark: step.mark,
+    half,
+    column: (center) => ({
+      outline: circleOutline({ radius: half, sides: columns, center }),
+      height,
+      cut: { ...bore, shape: { kind: 'moved', shape: bore.shape, by: [center[0], center[1], 0] } },
+    }),
+  };
+}

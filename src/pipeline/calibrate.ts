@@ -1,0 +1,85 @@
+import { calibrate } from '../calibrate/calibrate.js';
+import type { Believed, Calibration } from '../calibrate/calibration.js';
+import { observe } from '../calibrate/observations.js';
+import { requireAlike } from '../calibrate/one-printer.js';
+import { profileText } from '../calibrate/profile-text.js';
+import { type Results, resultsSchema } from '../calibrate/results.js';
+import { readProfile } from '../presets/profile.js';
+import { resolveMaterial } from '../presets/resolve-material.js';
+import { resolvePrinter } from '../presets/resolve-printer.js';
+import { SHIPPED } from '../presets/shipped.js';
+import type { PresetTexts } from '../presets/texts.js';
+import { Assumptions } from '../sheet/assumptions.js';
+import { readYaml } from '../sheet/read-yaml.js';
+import { validate } from '../sheet/validate.js';
+import { fault } from '../units/faults.js';
+import { locating } from './locate-faults.js';
+
+/** A calibration with what was believed before. */
+export interface Calibrated {
+  readonly calibration: Calibration;
+  readonly believed: Believed;
+}
+
+/**
+ * Reads a results file.
+ * @throws InputError every mistake at once, readings that cannot be of their feature included, each located
+ */
+export function readResults(text: string): Results {
+  const { value, locate } = readYaml(text);
+  const results = validate(resultsSchema, value, locate);
+  locating(locate, () => observe(results));
+  return results;
+}
+
+/**
+ * Works out what a printer does from one or more results.
+ * @throws InputError readings that are of two printers, or that tell nothing yet; an unknown material
+ */
+export function calibrateRuns(runs: readonly Results[], presets: PresetTexts = SHIPPED): Calibrated {
+  const [first] = runs;
+  if (!first) throw fault('', '', 'at least one results file is needed');
+  const assumptions = new Assumptions();
+  const believed = {
+    material: resolveMaterial({ preset: first.material }, presets, assumptions),
+    printer: resolvePrinter(first.printer, presets, assumptions),
+  };
+  return { calibration: calibrate(runs, believed), believed };
+}
+
+/** An old profile, to be refined. */
+export interface OldProfile {
+  readonly revision: number;
+  readonly runs: readonly Results[];
+}
+
+/**
+ * Reads an old profile with all readings in it.
+ * @throws InputError a faulty profile
+ */
+export function readOldProfile(id: string, text: string): OldProfile {
+  const { data } = readProfile(id, { [`profiles/${id}.yaml`]: text });
+  return { revision: data.revision, runs: data.runs.map((run) => validate(resultsSchema, run)) };
+}
+
+/**
+ * New readings together with those of an old profile.
+ * @throws InputError readings that are in the profile already, or that tell of another printer
+ */
+export function refineRuns(old: OldProfile, runs: readonly Results[], presets: PresetTexts = SHIPPED): Calibrated {
+  const known = new Set(old.runs.map(fingerprint));
+  if (runs.some((run) => known.has(fingerprint(run))))
+    throw fault('readings', '', 'are in the profile already; read another print, or the same one anew');
+  const refined = calibrateRuns([...old.runs, ...runs], presets);
+  requireAlike(calibrateRuns(old.runs, presets).calibration, calibrateRuns(runs, presets).calibration);
+  return refined;
+}
+
+function fingerprint({ coupon, readings, tried }: Results): string {
+  return JSON.stringify([coupon, readings ?? {}, tried ?? {}]);
+}
+
+/** The text of a profile. */
+export function writeProfile(id: string, revision: number, { calibration, believed }: Calibrated): string {
+  return profileText({ id, revision }, calibration, believed);
+}

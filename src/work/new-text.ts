@@ -1,0 +1,16 @@
+import { newResults } from '../pipeline/new-results.js';
+import { startSheet } from '../pipeline/start-sheets.js';
+import { fault } from '../units/faults.js';
+import { type InputPlace, readInput } from './read-input.js';
+import { withProfiles } from './with-profiles.js';
+
+/**
+ * What `new` prints: a sheet to start from, or the results file of a coupon.
+ * @throws InputError there is no such kind; a sheet where none belongs, or that is not a coupon's
+ */
+export async function newText(kind: string, sheet: string | undefined, place: InputPlace): Promise<string> {
+  if (sheet === undefined) return startSheet(kind);
+  if (kind !== 'results') throw fault('', sheet, `only new results takes a sheet; new ${kind} stands alone`);
+  const text = await readInput(sheet, place);
+  return newResults(text, await withProfiles(text, sheet, place, {}));
+}

@@ -42,7 +42,7 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
         costs,
       }),
     );
-    return { check, verdict, cures, ...(cures.length === 0 ? { none: whyNone(search, tried) } : {}) };
+    return { check, verdict, cures, ...(cures.length === 0 ? { none: whyNone(search, tried, knobs.length > 0) } : {}) };
   });
   return { checks, ...together(plain, attempt, before, knobs) };
 }
@@ -85,8 +85,9 @@ function knobsFor(check: string, trial: Trial, knobs: readonly Knob[]): Knob[] {
   return knobs.filter(({ path }) => sections.has(path.split('.')[0]!));
 }
 
-function whyNone({ check, before }: Search, tried: readonly Knob[]): string {
+function whyNone({ check, before }: Search, tried: readonly Knob[], isKnown: boolean): string {
   const moves = before.get(check)?.moves ?? '';
+  if (!isKnown) return `cures for this kind of part are not worked out; it hangs on ${moves}`;
   if (tried.length === 0) return `no size of this sheet moves it; it hangs on ${moves}`;
   const fields = tried.map(({ path }) => path).join(', ');
   return `${fields}: no change of one or two of them is enough without making another check fail; it hangs on ${moves}`;

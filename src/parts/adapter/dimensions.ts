@@ -14,7 +14,7 @@ import type { Measured } from '../../units/measured.js';
 import { type HolePattern, measuredPattern } from '../common/hole-pattern.js';
 import { boreOf, type Joint, type JointHole } from '../common/joints.js';
 import { isSimple } from '../common/polygon-distance.js';
-import { type PrintSizes, printSizes } from '../common/print-sizes.js';
+import { type PrintSizes, printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { fits } from './cures.js';
 import { cutoutsApart, leavesWhole } from './cutouts.js';
@@ -112,7 +112,6 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
   if (!leavesWhole(laid.plate))
     throw fault('plate.cutouts', '', 'must leave the plate in one piece: each may cross its edge once');
   const sizes = printSizes(material, printer);
-  const own: PrintSizes = { inside: same, outside: same, along: same, across: same };
   const seatHeight = seatOf(input);
   return {
     part: 'adapter',
@@ -134,7 +133,7 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     printer,
     duty: sheet.duty ?? {},
     calipers,
-    dimensions: { finished: named(laid, seatHeight, own), printed: named(laid, seatHeight, sizes) },
+    dimensions: { finished: named(laid, seatHeight, TRUE_SIZES), printed: named(laid, seatHeight, sizes) },
     assumptions: notes.list,
     limits: sheet.limits ?? {},
     densities: { [material.name]: material.density },
@@ -142,7 +141,6 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
 }
 
 const CATCH_GAP = 0.8;
-const same = (size: number) => size;
 
 function nutSide(sheet: AdapterSheet, calipers: number, notes: Assumptions): NutSide | undefined {
   const given = sheet.nut;

@@ -9,6 +9,7 @@ import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import { turned } from '../common/hole-pattern.js';
 import { boreOf } from '../common/joints.js';
+import { TRUE_SIZES } from '../common/print-sizes.js';
 import type { AdapterDesign } from './dimensions.js';
 import type { PatternHoles, Point } from './plan.js';
 import { plateSolid } from './solid.js';
@@ -26,11 +27,7 @@ const MATE: Omit<Check<AdapterDesign>, 'run'> = {
 /** Puts every screw, and the nut's body, where they were measured, into the plate at finished sizes. */
 export function mateAdapter(design: AdapterDesign, kernel: Kernel): Finding[] {
   const { plate } = design.layout;
-  const same = (size: number) => size;
-  const drawing = {
-    print: { inside: same, outside: same, along: same, across: same },
-    chordError: design.printer.chordError,
-  };
+  const drawing = { print: TRUE_SIZES, chordError: design.printer.chordError };
   const { shape } = plateSolid(plate, drawing);
   const pins = pinsOf(design);
   const [common] = kernel.commonVolumes(shape, { kind: 'union', of: pins }, [{ by: [0, 0, 0], turn: 0 }]);

@@ -4,7 +4,7 @@ import { circleOutline, type Outline, rectangleOutline, sidesFor } from '../../s
 import { polar, turned } from '../common/hole-pattern.js';
 import type { JointHole, Pocket } from '../common/joints.js';
 import { insideRounded, insideSimple } from '../common/polygon-distance.js';
-import type { PrintSizes } from '../common/print-sizes.js';
+import { type PrintSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import type { Disc } from './turn-terms.js';
 
 export type Point = readonly [number, number];
@@ -96,12 +96,11 @@ export interface PlateSizes {
 
 /** Fine enough for a distance that a limit hangs on, mm. */
 const FINE = 4e-3;
-const TRUE_SIZE: Pick<PrintSizes, 'outside' | 'across'> = { outside: (size) => size, across: (size) => size };
 
 /** The outline as it is drawn, flats cut. A drawn outside follows its arcs to within the chord error, inscribed. */
 export function plateOutline(
   { outline, flats }: Pick<PlateSizes, 'outline' | 'flats'>,
-  { outside, across }: Pick<PrintSizes, 'outside' | 'across'> = TRUE_SIZE,
+  { outside, across }: Pick<PrintSizes, 'outside' | 'across'> = TRUE_SIZES,
   chordError = FINE,
 ): Outline {
   const sides = flats.map(({ angle, distance }): HalfPlane => [...polar(1, angle), outside(2 * distance) / 2]);
@@ -144,7 +143,7 @@ export function isConvex(outline: Outline): boolean {
 /** A cut-out as it is drawn, circumscribed. */
 export function cutoutOutline(
   { at, turn, diameter, size }: Cutout,
-  { inside, across }: Pick<PrintSizes, 'inside' | 'across'> = { inside: (own) => own, across: (own) => own },
+  { inside, across }: Pick<PrintSizes, 'inside' | 'across'> = TRUE_SIZES,
   chordError = FINE,
 ): Outline {
   const center: Point = [across(at[0]), across(at[1])];
@@ -182,7 +181,7 @@ function insidePlan(plan: OutlinePlan): (point: Point) => number {
     case 'polygon':
       return (point) => insideSimple(plan.corners, point);
     case 'hull': {
-      const sides = sidesOf(drawn(plan, TRUE_SIZE, FINE));
+      const sides = sidesOf(drawn(plan, TRUE_SIZES, FINE));
       return ([x, y]) => {
         let inside = Infinity;
         for (const [a, b, c] of sides) inside = Math.min(inside, c - a * x - b * y);
@@ -195,7 +194,7 @@ function insidePlan(plan: OutlinePlan): (point: Point) => number {
 /** Corners of a key as it is drawn. */
 export function keyOutline(
   { center, size, turn }: Key,
-  { outside, across }: Pick<PrintSizes, 'outside' | 'across'> = TRUE_SIZE,
+  { outside, across }: Pick<PrintSizes, 'outside' | 'across'> = TRUE_SIZES,
 ): Outline {
   const [x, y] = [across(center[0]), across(center[1])];
   return rectangleOutline({ size: [outside(size[0]), outside(size[1])] }).map((corner): Point => {

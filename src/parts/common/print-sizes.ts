@@ -26,3 +26,11 @@ export function printSizes(material: Material, printer: Printer): PrintSizes {
     across: (finished) => printedDistance({ finished, shrink: plane }),
   };
 }
+
+/** Sizes in use, left as they are. */
+export const TRUE_SIZES: PrintSizes = {
+  inside: (size) => size,
+  outside: (size) => size,
+  along: (size) => size,
+  across: (size) => size,
+};

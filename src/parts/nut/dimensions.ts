@@ -19,9 +19,11 @@ import { plain } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
 import { type HolePattern, measuredPattern, ownPattern } from '../common/hole-pattern.js';
 import type { Joint } from '../common/joints.js';
-import { printSizes } from '../common/print-sizes.js';
+import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
+import { catchPocketOf, type Family, familyOf, type NutPocket } from './family/family.js';
+import { withFamilySizes } from './family/sizes.js';
 import { type Fit, resolveFit } from './fit-classes.js';
 import { type BodyPlan, bodyOutline, type FlangePlan, flangeOutline } from './plan.js';
 import type { NutSheet } from './sheet.js';
@@ -80,6 +82,10 @@ export interface NutDesign extends DesignBase {
   readonly effects: Effects;
   readonly calipers: number;
   readonly drive: DriveNumbers;
+  /** how it differs from a plain nut */
+  readonly family?: Family;
+  /** on the body end, for a metal nut that stands by */
+  readonly catchPocket?: NutPocket & { readonly gap: number };
 }
 
 const DEFAULT_CALIPERS = 0.03;
@@ -108,6 +114,8 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const finished = finishedSizes(sheet, { screw, fit, holes, carriage, chordError: printer.chordError }, assumptions);
   const printed = printedSizes(finished, material, printer);
   const duty = sheet.duty ?? {};
+  const family = familyOf(sheet.family, { finished, screw, duty }, assumptions);
+  const catchPocket = catchPocketOf(sheet.catch_nut, finished, assumptions);
   const drive = nutDrive({ screw, fit, duty });
   return {
     part: 'nut',
@@ -126,7 +134,12 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     effects: resolveEffects(sheet.effects),
     calipers,
     drive,
-    dimensions: { finished: named(finished), printed: named(printed) },
+    ...(family ? { family } : {}),
+    ...(catchPocket ? { catchPocket } : {}),
+    dimensions: {
+      finished: withFamilySizes(named(finished), { family, catchPocket, print: TRUE_SIZES }),
+      printed: withFamilySizes(named(printed), { family, catchPocket, print: printSizes(material, printer) }),
+    },
     assumptions: [...assumptions.list, ...drive.assumptions] satisfies readonly Assumption[],
     limits: (sheet.limits ?? {}) satisfies LimitsSheet,
     densities: { [material.name]: material.density },

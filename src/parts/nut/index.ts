@@ -1,24 +1,32 @@
 import type { PartKind } from '../part-kind.js';
 import { NUT_CHECKS } from './checks/index.js';
 import { designNut, type NutDesign } from './dimensions.js';
-import { mateNut } from './mate.js';
+import { nutBodies } from './family/bodies.js';
+import { withFamilyChecks } from './family/checks.js';
+import { mateFamily } from './family/mate.js';
+import { withFamilyWords } from './family/particulars.js';
+import { familyViews } from './family/views.js';
 import { nutParticulars } from './particulars.js';
 import { type NutSheet, nutSchema } from './sheet.js';
-import { nutBody } from './solid.js';
 import { NUT_TUNABLES } from './tunables.js';
 import { nutViews } from './views.js';
 import { virtualMate } from './virtual-mate.js';
+
+/** Drawn as one piece with its thread; members of the family are drawn by their outer sizes. */
+function isPlain({ family, catchPocket }: NutDesign): boolean {
+  return family === undefined && catchPocket === undefined;
+}
 
 /** A drive nut. */
 export const nutKind: PartKind<NutSheet, NutDesign> = {
   kind: 'nut',
   schema: nutSchema,
   design: designNut,
-  checks: NUT_CHECKS,
-  particulars: nutParticulars,
-  bodies: (design) => [nutBody(design)],
-  mate: mateNut,
-  virtualMate,
+  checks: withFamilyChecks(NUT_CHECKS),
+  particulars: (design) => withFamilyWords(design, nutParticulars(design)),
+  bodies: nutBodies,
+  mate: mateFamily,
+  virtualMate: (design, kernel) => (design.family?.kind === 'holder' ? [] : virtualMate(design, kernel)),
   tunables: NUT_TUNABLES,
-  views: nutViews,
+  views: (design, sizes) => (isPlain(design) ? nutViews(design, sizes) : familyViews(design, sizes)),
 };

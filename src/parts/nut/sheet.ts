@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
 import { partName } from '../../sheet/sections/common.js';
 import { dutySection } from '../../sheet/sections/duty.js';
@@ -8,6 +8,7 @@ import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
+import { catchNutSection, familySection } from './family/sheet.js';
 
 const size = quantity('length', { above: 0, most: 400 });
 const widths = z.tuple([size, size], 'must be two sizes: [40 mm, 24 mm]');
@@ -95,6 +96,8 @@ export const nutSchema = map({
     .regex(/^[\x20-\x7e]+$/, 'must be plain letters, digits and signs')
     .optional()
     .describe('raised on the flange'),
+  family: familySection.optional(),
+  catch_nut: catchNutSection.optional(),
   calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
   material: materialSection.optional(),
   printer: printerSection.optional(),

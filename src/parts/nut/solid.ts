@@ -1,4 +1,4 @@
-import { insideBy, outlineBounds, rimAround } from '../../solid/convex.js';
+import { insideBy, outlineBounds, reachOf, rimAround } from '../../solid/convex.js';
 import { type LoftLevel, loftConvex, loftVolume } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, polygonArea } from '../../solid/outline.js';
 import type { BodyRecipe, Shape } from '../../solid/recipe.js';
@@ -47,7 +47,7 @@ export function endsOf({ length, flange }: NutSizes): { readonly bottom: number;
 }
 
 /** Body and flange before anything is cut. */
-function hullOf(sizes: NutSizes, chordError: number): { shapes: Shape[]; volume: number; bounds: Expected['bounds'] } {
+export function hullOf(sizes: NutSizes, chordError: number): { shapes: Shape[]; volume: number; bounds: Expected['bounds'] } {
   const { flange, relief, fillet } = sizes;
   const { bottom, top } = endsOf(sizes);
   const body = bodyOutline(sizes.body, chordError);
@@ -209,7 +209,7 @@ export function markOutlines(design: NutDesign): readonly Outline[] {
   const stroke = 2 * printer.lineWidth;
   for (const height of [5, 4, 3.5, 3]) {
     for (const angle of [0, 90, 180, 270, 45, 135, 225, 315]) {
-      const reach = (Math.abs(rayTo(body, angle)) + rayTo(plate, angle)) / 2;
+      const reach = (reachOf(body, angle) + reachOf(plate, angle)) / 2;
       const strokes = textOutlines({ text: mark, height, stroke }).map((outline) => placed(outline, reach, angle));
       const keep = strokes.every((outline) => fits(outline, { plate, body, fillet: printed.fillet, holes, printed }));
       if (strokes.length > 0 && keep) return strokes;
@@ -235,16 +235,4 @@ function fits(
   return (at.printed.holes?.centres ?? []).every(([x, y]) =>
     outline.every(([u, v]) => Math.hypot(u - x, v - y) > radius + clear),
   );
-}
-
-/** Distance from the centre to the outline along an angle. */
-function rayTo(outline: Outline, angle: number): number {
-  const [c, s] = polar(1, angle);
-  let [low, high] = [0, 1000];
-  for (let i = 0; i < 40; i++) {
-    const middle = (low + high) / 2;
-    if (insideBy(outline, [middle * c, middle * s]) > 0) low = middle;
-    else high = middle;
-  }
-  return low;
 }

@@ -1,0 +1,318 @@
+import {
+  circleOutline,
+  hexagonOutline,
+  type Outline,
+  polygonArea,
+  rectangleOutline,
+  sidesFor,
+} from '../../../solid/outline.js';
+import type { BodyRecipe, Shape } from '../../../solid/recipe.js';
+import { prismVolume } from '../../../solid/volume.js';
+import { clampShapes, clampVolume } from '../../common/carved.js';
+import { type Clamp, printedClamp } from '../../common/clamp.js';
+import { type Cut, OVERSHOOT } from '../../common/cut.js';
+import { type PrintSizes, printSizes } from '../../common/print-sizes.js';
+import { commonArea, sectionVolume } from '../../common/section-volume.js';
+import { alongY, roofedOutline } from '../../common/side-hole.js';
+import { threadBore } from '../../common/thread-bore.js';
+import { threadColumns } from '../../common/thread-shape.js';
+import type { Expected } from '../../part-kind.js';
+import type { NutDesign, NutSizes } from '../dimensions.js';
+import { bodyOutline } from '../plan.js';
+import { endsOf, holeCuts, hullOf, nutBody } from '../solid.js';
+import { type BoreShape, boreShareIn, boreVolumeIn } from './bore-section.js';
+import type { Family, NutPocket } from './family.js';
+
+const FAR = 300;
+
+/** One body, and what it must measure. */
+export interface FamilyBody {
+  readonly recipe: BodyRecipe;
+  readonly expected: Expected;
+}
+
+/** The bodies of a nut, whatever its family. */
+export function nutBodies(design: NutDesign): readonly FamilyBody[] {
+  const { family } = design;
+  if (family === undefined && design.catchPocket === undefined) return [nutBody(design)];
+  const drawing = drawingOf(design);
+  if (family === undefined) return [whole(design, drawing, catchCut(design, drawing))];
+  switch (family.kind) {
+    case 'split':
+      return halves(design, family, drawing);
+    case 'clamped':
+      return [clamped(design, family, drawing)];
+    case 'holder':
+      return [holder(design, family, drawing)];
+    case 'anti-backlash':
+      return antiBacklash(design, family, drawing);
+  }
+}
+
+/** The nut in the file, piece by piece. */
+interface Drawing {
+  readonly sizes: NutSizes;
+  readonly print: PrintSizes;
+  readonly chordError: number;
+  readonly hull: { readonly shapes: readonly Shape[]; readonly volume: number; readonly bounds: Expected['bounds'] };
+  readonly body: Outline;
+  readonly bottom: number;
+  readonly top: number;
+  readonly bore: BoreShape;
+}
+
+function drawingOf(design: NutDesign): Drawing {
+  const { printed, printer, screw, material } = design;
+  const ends = endsOf(printed);
+  return {
+    sizes: printed,
+    print: printSizes(material, printer),
+    chordError: printer.chordError,
+    hull: hullOf(printed, printer.chordError),
+    body: bodyOutline(printed.body, printer.chordError),
+    ...ends,
+    bore: {
+      thread: printed.thread,
+      starts: screw.starts,
+      hand: screw.hand,
+      columns: threadColumns(printed.thread, printed.lead, printer.chordError),
+      leadIn: printed.leadIn,
+      ...ends,
+    },
+  };
+}
+
+/** The hull less some cuts, as one body. */
+function cutBody(design: NutDesign, { hull }: Drawing, cuts: readonly Cut[]): FamilyBody {
+  const solid: Shape = { kind: 'union', of: hull.shapes };
+  const total = (list: readonly Cut[]) => list.reduce((sum, { volume }) => sum + volume, 0);
+  return {
+    recipe: {
+      name: design.name,
+      material: design.material.name,
+      shape: { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape)] },
+    },
+    expected: { volume: hull.volume - total(cuts), mark: 0, bounds: hull.bounds },
+  };
+}
+
+function whole(design: NutDesign, drawing: Drawing, middle: readonly Cut[]): FamilyBody {
+  return cutBody(design, drawing, [...middle, ...holeCuts(design)]);
+}
+
+function box([x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]): Outline {
+  return [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ];
+}
+
+/** Half a nut on either side of the plane y = 0. */
+function halves(design: NutDesign, family: Family & { kind: 'split' }, drawing: Drawing): FamilyBody[] {
+  const { hull, print, bore, body } = drawing;
+  const thread = threadBore(bore);
+  const holes = holeCuts(design);
+  const clamp = family.clamp && printedClamp(family.clamp, print);
+  const closing = clamp ? clampShapes(clamp, clamp.heights[0]!, FAR) : [];
+  const opposite = closing.map((shape): Shape => ({ kind: 'moved', turn: 180, shape }));
+  const pins = pinCuts(family, print);
+  const plain: Shape = {
+    kind: 'difference',
+    of: [
+      { kind: 'union', of: hull.shapes },
+      ...[thread, ...holes, ...pins].map(({ shape }) => shape),
+      ...closing,
+      ...opposite,
+    ],
+  };
+  const lying =
+    (clamp ? clampVolume({ outline: body, clamps: [clamp] }) : 0) + pins.reduce((sum, pin) => sum + pin.volume, 0) / 2;
+  const [lowest, highest] = hull.bounds;
+  return (['a', 'b'] as const).map((name): FamilyBody => {
+    const upper = name === 'a';
+    const half = upper ? box([-FAR, FAR], [0, FAR]) : box([-FAR, FAR], [-FAR, 0]);
+    const own = holes.filter((_, i) => design.printed.holes!.centres[i]![1] > 0 === upper);
+    const cut = thread.volume * boreShareIn(bore, half) + own.reduce((sum, { volume }) => sum + volume, 0) + lying;
+    return {
+      recipe: {
+        name,
+        material: design.material.name,
+        shape: { kind: 'intersection', of: [plain, { kind: 'prism', outlines: [half], from: -FAR, to: FAR }] },
+      },
+      expected: {
+        volume: hull.volume / 2 - cut,
+        mark: 0,
+        bounds: upper ? [[lowest[0], 0, lowest[2]], highest] : [lowest, [highest[0], 0, highest[2]]],
+      },
+    };
+  });
+}
+
+/** Bores of the pins on either side, across the joint, a little longer than the pins. */
+function pinCuts({ pins }: Family & { kind: 'split' }, print: PrintSizes): Cut[] {
+  const outline = roofedOutline(print.inside(pins.diameter + 0.1) / 2);
+  const reach = print.across(pins.length / 2 + 0.25);
+  return [1, -1].map(
+    (side): Cut => ({
+      shape: alongY(outline, [side * print.across(pins.offset), print.along(pins.height)], -reach, reach),
+      volume: polygonArea(outline) * 2 * reach,
+    }),
+  );
+}
+
+/** A body with a slit on +X that one screw closes. */
+function clamped(design: NutDesign, family: Family & { kind: 'clamped' }, drawing: Drawing): FamilyBody {
+  const { body, print, top, bottom, bore } = drawing;
+  const clamp: Clamp = printedClamp(family.clamp, print);
+  const width = print.inside(family.slit.width);
+  const from = design.finished.flange ? print.along(family.slit.from) : bottom;
+  const strip = box([0, FAR], [-width / 2, width / 2]);
+  const slit: Cut = {
+    shape: {
+      kind: 'prism',
+      outlines: [strip],
+      from: from <= bottom ? bottom - OVERSHOOT : from,
+      to: top + OVERSHOOT,
+    },
+    volume: bodyVolumeIn(drawing, strip, from) - boreVolumeIn(bore, strip, from, top),
+  };
+  const closing: Cut = {
+    shape: { kind: 'union', of: clampShapes(clamp, clamp.heights[0]!, FAR) },
+    volume: clampVolume({ outline: body, clamps: [clamp], slit: { width, from, to: top } }),
+  };
+  return whole(design, drawing, [threadBore(bore), slit, closing]);
+}
+
+/** Volume of the body in a strip, from a height up to its end, chamfers included. */
+function bodyVolumeIn({ body, sizes, top, bottom }: Drawing, strip: Outline, from: number): number {
+  const { relief } = sizes;
+  const across = sizes.body.across / 2;
+  const areaAt = (z: number) => {
+    const inset = Math.max(0, z - (top - relief), sizes.flange ? 0 : bottom + relief - z);
+    const share = (across - inset) / across;
+    return commonArea(
+      body.map(([x, y]) => [x * share, y * share] as const),
+      strip,
+    );
+  };
+  const breaks = [from, top - relief, top, ...(sizes.flange ? [] : [bottom + relief])].filter((z) => z >= from);
+  return sectionVolume(areaAt, breaks);
+}
+
+/** A body around a bought nut: a plain bore, and the pocket. */
+function holder(design: NutDesign, family: Family & { kind: 'holder' }, drawing: Drawing): FamilyBody {
+  const { print, chordError, bottom, top } = drawing;
+  const radius = print.inside(family.bore) / 2;
+  const outline = circleOutline({ radius, sides: sidesFor(radius, chordError), circumscribed: true });
+  const bore: Cut = {
+    shape: { kind: 'prism', outlines: [outline], from: bottom - OVERSHOOT, to: top + OVERSHOOT },
+    volume: prismVolume({ outlines: [outline], from: bottom, to: top }),
+  };
+  const pocket = pocketCut(family.pocket, family.opens, drawing);
+  const both = polygonArea(outline) * print.along(family.pocket.depth);
+  return whole(design, drawing, [bore, { ...pocket, volume: pocket.volume - both }]);
+}
+
+function pocketCut(pocket: NutPocket, opens: 'face' | 'end', { print, bottom, top }: Drawing): Cut {
+  const outline = pocketOutline(pocket, print.inside(pocket.acrossFlats));
+  const depth = print.along(pocket.depth);
+  const span =
+    opens === 'end' ? { from: top - depth, to: top + OVERSHOOT } : { from: bottom - OVERSHOOT, to: bottom + depth };
+  return { shape: { kind: 'prism', outlines: [outline], ...span }, volume: polygonArea(outline) * depth };
+}
+
+/** Outline of a bought nut, or of its pocket. */
+export function pocketOutline({ shape }: Pick<NutPocket, 'shape'>, across: number): Outline {
+  return shape === 'hexagon' ? hexagonOutline({ acrossFlats: across }) : rectangleOutline({ size: [across, across] });
+}
+
+/** The working thread below, and the pocket of a nut that stands by above it. */
+function catchCut({ catchPocket }: NutDesign, drawing: Drawing): Cut[] {
+  const { bore, print, top } = drawing;
+  const floor = top - print.along(catchPocket!.depth);
+  return [threadBore({ ...bore, top: floor }), pocketCut(catchPocket!, 'end', drawing)];
+}
+
+/** The main nut with its two tongues, and the follower in its place above it, its thread going on where the other ends. */
+function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash' }, drawing: Drawing): FamilyBody[] {
+  const { print, bore, top, hull } = drawing;
+  const { tongue, spring, follower } = family;
+  const height = print.along(tongue.height);
+  const bar = box(
+    [print.across(tongue.inner), print.across(tongue.outer)],
+    [-print.outside(tongue.width) / 2, print.outside(tongue.width) / 2],
+  );
+  const bars = [bar, bar.map(([x, y]) => [-x, -y] as const)].map(
+    (outline): Cut => ({
+      shape: { kind: 'prism', outlines: [outline], from: top - OVERSHOOT, to: top + height },
+      volume: polygonArea(outline) * height,
+    }),
+  );
+  const plainMain = whole(design, drawing, [threadBore(bore)]);
+  const main = {
+    recipe: {
+      ...plainMain.recipe,
+      shape: { kind: 'union', of: [plainMain.recipe.shape, ...bars.map(({ shape }) => shape)] } satisfies Shape,
+    },
+    expected: {
+      ...plainMain.expected,
+      volume: plainMain.expected.volume + bars.reduce((sum, one) => sum + one.volume, 0),
+    },
+  };
+  const bottom = top + print.along(spring.working);
+  const end = bottom + print.along(follower);
+  const second: BoreShape = { ...bore, bottom, top: end };
+  const slots = slotCuts(family, { ...drawing, bore: second, bottom });
+  const thread = threadBore(second);
+  const plain = hullOf({ ...plainSizes(drawing.sizes), length: end - bottom }, drawing.chordError);
+  return [
+    {
+      ...main,
+      recipe: { ...main.recipe, name: 'main' },
+      expected: { ...main.expected, bounds: [hull.bounds[0], [hull.bounds[1][0], hull.bounds[1][1], top + height]] },
+    },
+    {
+      recipe: {
+        name: 'follower',
+        material: design.material.name,
+        shape: {
+          kind: 'difference',
+          of: [
+            { kind: 'moved', by: [0, 0, bottom], shape: { kind: 'union', of: plain.shapes } },
+            thread.shape,
+            ...slots.map(({ shape }) => shape),
+          ],
+        },
+      },
+      expected: {
+        volume: plain.volume - thread.volume - slots.reduce((sum, { volume }) => sum + volume, 0),
+        mark: 0,
+        bounds: [
+          [plain.bounds[0][0], plain.bounds[0][1], bottom],
+          [plain.bounds[1][0], plain.bounds[1][1], end],
+        ],
+      },
+    },
+  ];
+}
+
+/** A nut's sizes without flange and holes. */
+function plainSizes({ thread, lead, body, length, leadIn, relief }: NutSizes): NutSizes {
+  return { thread, lead, body, length, leadIn, relief, fillet: 0 };
+}
+
+/** Slots at ±X, open to the bore, in which the tongues slide. */
+function slotCuts({ tongue }: Family & { kind: 'anti-backlash' }, { print, bore, bottom }: Drawing): Cut[] {
+  const half = print.inside(tongue.width + tongue.air) / 2;
+  const depth = print.along(tongue.slotDepth);
+  const reach = print.across(tongue.outer + tongue.air);
+  const outlines = [box([0, reach], [-half, half]), box([-reach, 0], [-half, half])];
+  return outlines.map(
+    (outline): Cut => ({
+      shape: { kind: 'prism', outlines: [outline], from: bottom - OVERSHOOT, to: bottom + depth },
+      volume: polygonArea(outline) * depth - boreVolumeIn(bore, outline, bottom, bottom + depth),
+    }),
+  );
+}

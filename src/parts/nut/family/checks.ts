@@ -1,0 +1,171 @@
+import { type Check, hard, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { holding } from '../../../mechanics/power-screw/holding.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import type { NutDesign } from '../dimensions.js';
+import { openingRadius } from '../pockets.js';
+import { neededSpringForce, pocketReach } from './family.js';
+
+type NutCheck = Check<NutDesign>;
+const about = { group: 'family', source: 'common practice' } as const;
+
+const LEAST_LIGAMENT = 1.2;
+
+/** What a holder still is judged by: it has no thread of its own. */
+const OF_A_HOLDER = /^(screw-|hole-|pocket-|mount-|bolt-|drive-|flange-|heat$|shrink-)/;
+/** What a nut whose play is taken up is not judged by. */
+const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
+
+/** The checks of a plain nut, less those that its family makes pointless, and the family's own. */
+export function withFamilyChecks(checks: readonly NutCheck[]): readonly NutCheck[] {
+  return [...checks.map(unlessPointless), splitJoint, pocketRoom, springForce, springTravel, catchNut, printSupport];
+}
+
+function unlessPointless(check: NutCheck): NutCheck {
+  return { ...check, run: (design) => (isPointless(check.id, design) ? undefined : check.run(design)) };
+}
+
+function isPointless(id: string, { family }: NutDesign): boolean {
+  if (family?.kind === 'holder') return !OF_A_HOLDER.test(id);
+  if (family?.kind === 'anti-backlash' || family?.kind === 'clamped') return PLAY.includes(id);
+  return false;
+}
+
+/** Holes and pins must stay clear of each other and of the plane in which the nut is split. */
+export const splitJoint: NutCheck = {
+  ...about,
+  id: 'split-joint',
+  title: 'Least wall between holes, pins and the joint of the halves',
+  unit: 'mm',
+  limits: hard({ min: LEAST_LIGAMENT }),
+  moves: 'holes.start, holes.circle',
+  run: ({ family, holes, finished }) => {
+    if (family?.kind !== 'split' || !holes) return undefined;
+    const { pins } = family;
+    const reach = pins.length / 2 + 0.25;
+    const walls = holes.centres.map(([x, y]) => {
+      const toPin = Math.hypot(Math.abs(x) - pins.offset, Math.max(0, Math.abs(y) - reach));
+      return Math.min(Math.abs(y), toPin - pins.diameter / 2 - 0.1) - openingRadius(holes);
+    });
+    const least = Math.min(...walls);
+    const cure =
+      least < LEAST_LIGAMENT
+        ? `; turn the pattern: holes.start: ${plain(180 / finished.holes!.centres.length)} deg, for one`
+        : '';
+    return valued(exactly(least), `${plain(least)} mm beside the plane through the axis along X${cure}`);
+  },
+};
+
+/** Holes through the body must not break into the pocket of a bought nut. */
+export const pocketRoom: NutCheck = {
+  ...about,
+  id: 'nut-pocket-wall',
+  title: 'Least wall around the pocket of the bought nut',
+  unit: 'mm',
+  limits: hard({ min: LEAST_LIGAMENT }),
+  moves: 'body, holes.circle',
+  run: ({ family, catchPocket, finished, holes }) => {
+    const pocket = family?.kind === 'holder' ? family.pocket : catchPocket;
+    if (!pocket) return undefined;
+    const reach = pocketReach(pocket);
+    const outside = Math.min(finished.body.across, finished.body.flats ?? Infinity) / 2 - reach;
+    const beside =
+      holes && !finished.flange
+        ? holes.centres.map((centre) => Math.hypot(...centre) - openingRadius(holes) - reach)
+        : [];
+    const least = Math.min(outside, ...beside);
+    return valued(exactly(least), `${plain(least)} mm beside the corners of the bought nut`);
+  },
+};
+
+/** The spring must overcome what pushes the two nuts together. */
+export const springForce: NutCheck = {
+  ...about,
+  id: 'spring-force',
+  title: 'Force of the spring over the load and the friction of the keys',
+  unit: '',
+  limits: soft({ min: 1.2 }, { min: 1 }),
+  moves: 'family.spring.working, family.spring.rate',
+  run: (design) => {
+    const { family } = design;
+    if (family?.kind !== 'anti-backlash') return undefined;
+    const needed = neededSpringForce(design);
+    if (needed === undefined) return notJudged('duty.load');
+    const { rate, free, working } = family.spring;
+    const force = rate * (free - working);
+    const cure =
+      force < 1.2 * needed
+        ? `; ${plain(needed * 1.2, 1)} N are wanted: a stiffer spring, or a shorter family.spring.working`
+        : '';
+    return valued(
+      exactly(force / needed),
+      `${plain(force, 1)} N at ${plain(working)} mm keep both nuts on their flanks, so no play is left, against ${plain(needed, 1)} N${cure}`,
+    );
+  },
+};
+
+/** A spring on its last turn is no spring. */
+export const springTravel: NutCheck = {
+  ...about,
+  id: 'spring-travel',
+  title: 'Travel left before the turns of the spring lie on each other',
+  unit: 'mm',
+  limits: soft({ min: 1 }, { min: 0.3 }),
+  moves: 'family.spring.working',
+  run: ({ family }) => {
+    if (family?.kind !== 'anti-backlash') return undefined;
+    const { working, solid } = family.spring;
+    return valued(exactly(working - solid), `${plain(working)} mm in the nut, solid at ${plain(solid)} mm`);
+  },
+};
+
+/** A screw that does not hold wants a second, metal nut. */
+export const catchNut: NutCheck = {
+  id: 'catch-nut',
+  group: 'drive',
+  source: 'common practice',
+  title: 'A metal nut stands by where the screw does not hold its load',
+  unit: 'mm',
+  limits: soft({ min: 0.5, max: 1 }),
+  moves: 'catch_nut, mounting',
+  run: ({ catchPocket, screw, finished, duty, mounting, family }) => {
+    if (catchPocket && duty.axis === 'vertical' && mounting === 'flange-down')
+      return told(
+        'fail',
+        'the pocket is on the body end, which is above: a nut there catches nothing. Mount the flange up, or leave catch_nut out',
+      );
+    if (catchPocket) {
+      const thread = finished.length - catchPocket.depth;
+      return valued(
+        exactly(catchPocket.gap),
+        `the metal nut stands ${plain(catchPocket.gap)} mm off and bears nothing until the printed thread, ${plain(thread)} mm of it, fails`,
+      );
+    }
+    if (duty.axis !== 'vertical' || family?.kind === 'holder') return undefined;
+    const answer = holding({
+      lead: finished.lead,
+      major: screw.major.likely,
+      pitchDiameter: screw.pitchDiameter.likely,
+      flankAngle: screw.flankAngle,
+    });
+    if (answer === 'holds') return undefined;
+    return told('caution', OFFER);
+  },
+};
+
+/** Said wherever the screw does not surely hold its load. */
+export const OFFER =
+  'the screw may not hold its load: catch_nut puts a metal nut 0.5 to 1 mm off the printed thread, for the day that one fails';
+
+/** Members of the family print as they are, or are refused before. */
+export const printSupport: NutCheck = {
+  ...about,
+  id: 'print-support',
+  title: 'Prints without support in the stated orientation',
+  unit: '',
+  moves: 'flange.offset, family.pocket',
+  run: ({ family, catchPocket }) =>
+    family || catchPocket
+      ? told('pass', 'lying holes have roofs of 45°, pockets open upwards, nothing hangs over air')
+      : undefined,
+};

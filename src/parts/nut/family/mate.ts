@@ -1,0 +1,75 @@
+import { SOLID_GROUP } from '../../../fit/accept.js';
+import { type Check, type Finding, hard, valued } from '../../../fit/check.js';
+import { finding } from '../../../fit/run-checks.js';
+import type { Kernel, Pose } from '../../../solid/kernel.js';
+import { NO_COMMON_VOLUME } from '../../../solid/mate.js';
+import type { Shape } from '../../../solid/recipe.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import type { NutDesign } from '../dimensions.js';
+import { mateNut } from '../mate.js';
+import { nutBodies, pocketOutline } from './bodies.js';
+import type { NutPocket } from './family.js';
+
+const ASSEMBLY: Omit<Check<NutDesign>, 'run'> = {
+  id: 'solid-assembly',
+  group: SOLID_GROUP,
+  title: 'Common volume of the pieces put together',
+  unit: 'mm³',
+  source: 'derived: the solids themselves',
+  limits: hard({ max: NO_COMMON_VOLUME }),
+  moves: 'family, catch_nut',
+};
+
+/** Mates the thread with its screw, the pieces with each other, and bought nuts with their pockets. */
+export function mateFamily(design: NutDesign, kernel: Kernel): Finding[] {
+  const { family, catchPocket } = design;
+  const thread = family?.kind === 'holder' ? [] : mateNut(design, kernel);
+  const pocket = family?.kind === 'holder' ? family.pocket : catchPocket;
+  if (pocket) return [...thread, boughtNut(design, pocket, kernel)];
+  if (family?.kind === 'split' || family?.kind === 'anti-backlash') return [...thread, pieces(design, kernel)];
+  return thread;
+}
+
+/** The design with the sizes in use for those of the file. */
+export function asFinished(design: NutDesign): NutDesign {
+  const compensation = { shrink: 'none', holes: 'none' } as const;
+  return { ...design, printed: design.finished, printer: { ...design.printer, compensation } };
+}
+
+function boughtNut(design: NutDesign, pocket: NutPocket, kernel: Kernel): Finding {
+  const [body] = nutBodies(asFinished(design));
+  const { length, flange } = design.finished;
+  const bottom = -(flange?.offset ?? 0);
+  const low = design.family?.kind === 'holder' && design.family.opens === 'face';
+  const air = 0.01;
+  const from = low ? bottom + pocket.depth - pocket.nut.height - air : bottom + length - pocket.depth + air;
+  const nut: Shape = {
+    kind: 'prism',
+    outlines: [pocketOutline(pocket, pocket.nut.acrossFlats)],
+    from,
+    to: from + pocket.nut.height,
+  };
+  const [common] = kernel.commonVolumes(body!.recipe.shape, nut, [{ by: [0, 0, 0], turn: 0 }]);
+  return finding(
+    ASSEMBLY,
+    valued(
+      exactly(common!),
+      `the bought nut, ${plain(pocket.nut.acrossFlats)} mm across its flats, stands in its pocket`,
+    ),
+  );
+}
+
+function pieces(design: NutDesign, kernel: Kernel): Finding {
+  const [first, second] = nutBodies(asFinished(design));
+  const still: Pose = { by: [0, 0, 0], turn: 0 };
+  const { family } = design;
+  const pressed = family?.kind === 'anti-backlash' ? Math.min(1.5, family.spring.working - family.spring.solid) : 0;
+  const poses = pressed > 0 ? [still, { by: [0, 0, -pressed] as const, turn: 0 }] : [still];
+  const common = Math.max(...kernel.commonVolumes(first!.recipe.shape, second!.recipe.shape, poses));
+  const words =
+    pressed > 0
+      ? `the follower slides on its keys, ${plain(pressed)} mm further in too`
+      : 'the halves meet in one plane';
+  return finding(ASSEMBLY, valued(exactly(common), words));
+}

@@ -1,0 +1,99 @@
+import { plain } from '../../../units/format.js';
+import type { HardwareRow, Particulars, PrintAdvice } from '../../part-kind.js';
+import type { NutDesign } from '../dimensions.js';
+import { catchNut, OFFER } from './checks.js';
+
+/** What a family adds to what is said of a plain nut. */
+export function withFamilyWords(design: NutDesign, plainly: Particulars): Particulars {
+  const advice = familyAdvice(design);
+  const offer = catchNut.run(design)?.message === OFFER;
+  const { fit, ...others } = plainly;
+  return {
+    ...others,
+    ...(fit && design.family?.kind !== 'holder' ? { fit } : {}),
+    hardware: [...plainly.hardware, ...familyHardware(design)],
+    cautions: [
+      ...familyCautions(design),
+      ...(offer ? [`${OFFER[0]!.toUpperCase()}${OFFER.slice(1)}.`] : []),
+      ...plainly.cautions,
+    ],
+    ...(advice ? { print: advice } : {}),
+  };
+}
+
+function familyHardware({ family, catchPocket, screw, finished }: NutDesign): HardwareRow[] {
+  const named = screw.designation ?? 'as the screw';
+  const standing: HardwareRow[] = catchPocket ? [{ item: 'catch nut, metal', size: named, count: 1 }] : [];
+  if (!family) return standing;
+  switch (family.kind) {
+    case 'holder':
+      return [...standing, { item: `${family.pocket.shape} nut, metal`, size: named, count: 1 }];
+    case 'anti-backlash': {
+      const { inside, outside, free, rate } = family.spring;
+      const size = `${plain(inside)} x ${plain(outside)} x ${plain(free)} mm, ${plain(rate)} N/mm`;
+      return [...standing, { item: 'compression spring', size, count: 1 }];
+    }
+    case 'clamped':
+      return [...standing, ...closing(family.clamp, 1)];
+    case 'split': {
+      const { diameter, length } = family.pins;
+      const pins = { item: 'parallel pin', size: `${plain(diameter)}x${plain(length)}`, count: 2 };
+      const ring = { item: 'hose clip', size: `for ${plain(finished.body.across)} mm`, count: 1 };
+      return [...standing, pins, ...(family.clamp ? closing(family.clamp, 2) : [ring])];
+    }
+  }
+}
+
+function closing(
+  { screw, screwLength }: { readonly screw: string; readonly screwLength: number },
+  count: number,
+): HardwareRow[] {
+  return [
+    { item: 'socket cap screw ISO 4762', size: `${screw}x${plain(screwLength)}`, count },
+    { item: 'hexagon nut ISO 4032', size: screw, count },
+  ];
+}
+
+function familyAdvice({ family, catchPocket, finished }: NutDesign): PrintAdvice | undefined {
+  const bed = finished.flange ? 'flange face on the bed' : 'lower end on the bed';
+  if (family?.kind === 'holder' && family.opens === 'face')
+    return {
+      face_up: 'flange face up, body end on the bed (turn the file over)',
+      why: 'the pocket then opens upwards',
+      support: 'none',
+    };
+  if (family?.kind === 'anti-backlash')
+    return {
+      face_up: `main nut: body end up, ${bed}; follower: slots up (turn its file over)`,
+      why: 'keys and slots then point upwards',
+      support: 'none',
+    };
+  if (family?.kind === 'split')
+    return {
+      face_up: `body end up, ${bed}, each half standing`,
+      why: 'the thread then lies in the layers, and the joint is a plain wall',
+      support: 'none',
+    };
+  if (family || catchPocket)
+    return { face_up: `body end up, ${bed}`, why: 'pocket or slit then opens upwards', support: 'none' };
+  return undefined;
+}
+
+function familyCautions({ family, duty, catchPocket }: NutDesign): string[] {
+  const lines: string[] = [];
+  if (family?.kind === 'split')
+    lines.push('Put the halves together on the screw with both pins in place, and close both screws evenly.');
+  if (family?.kind === 'clamped')
+    lines.push(
+      'Close the slit only until the play is gone; turn the screw over its whole travel before running, and again when warm.',
+    );
+  if (family?.kind === 'anti-backlash')
+    lines.push(
+      'Put the follower on with the spring pressed together, its slots over the keys; the spring then takes up play and wear.',
+    );
+  if (family?.kind === 'holder' && family.opens === 'end')
+    lines.push('The pocket is open: the load must press the metal nut into it, or the nut must be glued in.');
+  if (catchPocket && duty.axis !== 'vertical')
+    lines.push('The catch nut catches in one direction only: towards the body end.');
+  return lines;
+}

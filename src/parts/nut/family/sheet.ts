@@ -1,0 +1,61 @@
+import * as z from 'zod';
+import { map, quantity, reading, word } from '../../../sheet/fields.js';
+import { FASTENER_SIZES } from '../../../standards/fasteners/sizes.js';
+
+const length = (about = '') => quantity('length', { above: 0, most: 200 }, about);
+
+/** A bought metal nut of the screw's thread. */
+const boughtNut = map({
+  shape: word(['hexagon', 'square']).optional(),
+  across_flats: reading('length', { above: 0, most: 100 }),
+  height: reading('length', { above: 0, most: 100 }),
+});
+
+const springSection = map({
+  inside: reading('length', { above: 0, most: 100 }, 'inside diameter'),
+  outside: reading('length', { above: 0, most: 100 }, 'outside diameter'),
+  free: reading('length', { above: 0, most: 200 }, 'length without load'),
+  solid: length('length with its turns on each other'),
+  rate: z.number('must be a number in N/mm').positive('must be above 0').max(1000).describe('N per mm'),
+  working: length('length in the nut; else worked out from the load').optional(),
+});
+
+/** A nut in several pieces, with a slit, or around a bought nut. */
+export const familySection = map({
+  kind: word(['split', 'clamped', 'anti-backlash', 'holder'], 'how the nut differs from a plain one'),
+  screw: word(FASTENER_SIZES, 'that closes halves or slit').optional(),
+  closed: word(['screws', 'ring'], 'what closes the halves').optional(),
+  pins: map({ diameter: length(), length: length() }).optional().describe('bought pins that place the halves'),
+  nut: boughtNut.optional().describe('the bought nut that a holder takes'),
+  pocket: word(['face', 'end'], 'where the pocket opens: on the flange face, or on the body end').optional(),
+  spring: springSection.optional(),
+  follower: length('length of the second nut').optional(),
+}).superRefine((family, context) => {
+  const owners = {
+    screw: ['split', 'clamped'],
+    closed: ['split'],
+    pins: ['split'],
+    nut: ['holder'],
+    pocket: ['holder'],
+    spring: ['anti-backlash'],
+    follower: ['anti-backlash'],
+  } as const;
+  const refuse = (path: string, message: string) => context.addIssue({ code: 'custom', path: [path], message });
+  for (const [key, kinds] of Object.entries(owners) as [keyof typeof owners, readonly string[]][]) {
+    if (family[key] !== undefined && !kinds.includes(family.kind))
+      refuse(key, `does not belong to a ${family.kind} nut`);
+  }
+  if (family.kind === 'holder' && family.nut === undefined) refuse('nut', 'is missing; measure the bought nut');
+  if (family.kind === 'anti-backlash' && family.spring === undefined)
+    refuse('spring', 'is missing; measure the bought spring');
+});
+export type FamilySheet = z.output<typeof familySection>;
+
+/** A metal nut that stands by. */
+export const catchNutSection = map({
+  shape: word(['hexagon', 'square']).optional(),
+  across_flats: reading('length', { above: 0, most: 100 }),
+  height: reading('length', { above: 0, most: 100 }),
+  gap: quantity('length', { least: 0.2, most: 5 }, 'to the working thread').optional(),
+});
+export type CatchNutSheet = z.output<typeof catchNutSection>;

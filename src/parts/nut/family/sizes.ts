@@ -1,0 +1,50 @@
+import type { PrintSizes } from '../../common/print-sizes.js';
+import type { Sizes } from '../../part-kind.js';
+import type { Family, NutPocket } from './family.js';
+
+/** A thread that a holder does not have. */
+const OF_A_THREAD = /^(thread_|groove_|pitch$|lead$)/;
+
+/** Sizes of a nut under the names of the report, with those that its family adds or takes away. */
+export function withFamilySizes(
+  plain: Sizes,
+  {
+    family,
+    catchPocket,
+    print,
+  }: { readonly family: Family | undefined; readonly catchPocket: NutPocket | undefined; readonly print: PrintSizes },
+): Sizes {
+  const kept =
+    family?.kind === 'holder'
+      ? Object.fromEntries(Object.entries(plain).filter(([name]) => !OF_A_THREAD.test(name)))
+      : plain;
+  return {
+    ...kept,
+    ...(family ? sizesOf(family, print) : {}),
+    ...(catchPocket ? pocketSizes(catchPocket, print) : {}),
+  };
+}
+
+function sizesOf(family: Family, print: PrintSizes): Sizes {
+  switch (family.kind) {
+    case 'split':
+      return {
+        pin_hole_diameter: print.inside(family.pins.diameter + 0.1),
+        pin_offset: print.across(family.pins.offset),
+      };
+    case 'clamped':
+      return { slit_width: print.inside(family.slit.width) };
+    case 'holder':
+      return { bore: print.inside(family.bore), ...pocketSizes(family.pocket, print) };
+    case 'anti-backlash':
+      return {
+        follower_length: print.along(family.follower),
+        spring_length: print.along(family.spring.working),
+        key_width: print.outside(family.tongue.width),
+      };
+  }
+}
+
+function pocketSizes({ acrossFlats, depth }: NutPocket, print: PrintSizes): Sizes {
+  return { pocket_across_flats: print.inside(acrossFlats), pocket_depth: print.along(depth) };
+}

@@ -1,0 +1,186 @@
+import fc from 'fast-check';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
+import { designNut } from '../../../src/parts/nut/dimensions.js';
+import { nutBodies } from '../../../src/parts/nut/family/bodies.js';
+import { asFinished } from '../../../src/parts/nut/family/mate.js';
+import { nutMate } from '../../../src/parts/nut/mate.js';
+import { nutSchema } from '../../../src/parts/nut/sheet.js';
+import { check } from '../../../src/pipeline/check.js';
+import { design } from '../../../src/pipeline/design.js';
+import { makePart } from '../../../src/pipeline/make.js';
+import { SHIPPED } from '../../../src/presets/shipped.js';
+import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import { NO_COMMON_VOLUME } from '../../../src/solid/mate.js';
+import { InputError } from '../../../src/units/faults.js';
+import { soundOrRefused } from '../../support/sound-or-refused.js';
+import { randomFamily } from './random-family.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
+
+const BASE = {
+  part: 'nut',
+  name: 'n',
+  screw: { designation: 'Tr8x2', hand: 'right' },
+  body: { diameter: 32, length: 22 },
+  flange: { diameter: 52, thickness: 5 },
+  holes: { count: 4, circle: 42, start: 45, screw: 'M4', head: 'flange' },
+  fit: 'running',
+  material: 'petg',
+  printer: { layer: 0.1, compensation: 'file' },
+  duty: { axis: 'horizontal', load: 15, temperature: 25, grease: 'greased', moving: '10 %', feed: 5 },
+};
+const SPRING = { inside: 16, outside: 19, free: 20, solid: 7, rate: 3 };
+const METAL = { across_flats: 13, height: 6.5 };
+
+const nutDesign = (sheet: object): NutDesign => designNut(nutSchema.parse(sheet), SHIPPED);
+const finding = (sheet: object, id: string) => check(design(sheet)).checks.find((one) => one.id === id);
+const still = { by: [0, 0, 0] as const, turn: 0 };
+
+describe('members of the nut family', () => {
+  it.each([
+    ['split, closed by screws', { family: { kind: 'split' } }, 2],
+    ['split, closed by a ring', { family: { kind: 'split', closed: 'ring' } }, 2],
+    ['clamped', { family: { kind: 'clamped' } }, 1],
+    ['anti-backlash', { family: { kind: 'anti-backlash', spring: SPRING } }, 2],
+    ['holder of a hexagon nut', { family: { kind: 'holder', nut: METAL } }, 1],
+    [
+      'holder of a square nut',
+      { family: { kind: 'holder', nut: { ...METAL, shape: 'square' } }, flange: undefined, holes: undefined },
+      1,
+    ],
+    ['with a nut that stands by', { catch_nut: METAL }, 1],
+  ])('%s: closed, mating, printing without support', async (_, extra, count) => {
+    const { report } = await makePart({ ...BASE, ...extra }, { kernel });
+    expect(
+      report.checks.filter(({ verdict }) => verdict === 'fail').map(({ id, message }) => `${id}: ${message}`),
+    ).toEqual([]);
+    expect(report.bodies).toHaveLength(count);
+    expect(report.bodies.every(({ closed }) => closed)).toBe(true);
+    expect(report.print!.support).toBe('none');
+    expect(report.hardware.length).toBeGreaterThan(0);
+  });
+
+  it('splits a nut into halves that together are the nut, with the screw in it like in a whole one', () => {
+    const made = asFinished(nutDesign({ ...BASE, family: { kind: 'split', closed: 'ring' }, holes: undefined }));
+    const [a, b] = nutBodies(made).map(({ recipe }) => recipe.shape);
+    const { screw, play } = nutMate(made);
+    const bar = { kind: 'thread' as const, thread: { ...screw, from: -5, to: 27 } };
+    const push = 0.45 * play;
+    const poses = [still, { by: [0, 0, push] as const, turn: 0 }, { by: [0, 0, -push] as const, turn: 0 }];
+    const both = { kind: 'union' as const, of: [a!, b!] };
+    expect(Math.max(...kernel.commonVolumes(both, bar, poses))).toBeLessThan(NO_COMMON_VOLUME);
+    // pushed past its play the screw bites into both halves
+    const past = [{ by: [0, 0, play / 2 + 0.05] as const, turn: 0 }];
+    for (const half of [a!, b!]) expect(kernel.commonVolumes(half, bar, past)[0]).toBeGreaterThan(0.01);
+    expect(kernel.commonVolumes(a!, b!, [still])[0]).toBeLessThan(NO_COMMON_VOLUME);
+    expect(kernel.volume(both)).toBeCloseTo(kernel.volume(a!) + kernel.volume(b!), 2);
+  });
+
+  it('keeps both nuts on their flanks, so that the screw has no play either way', () => {
+    const made = asFinished(
+      nutDesign({ ...BASE, family: { kind: 'anti-backlash', spring: SPRING }, holes: undefined }),
+    );
+    const [main, follower] = nutBodies(made).map(({ recipe }) => recipe.shape);
+    const { fit, screw, finished } = made;
+    // the real play of this screw: c·tan(15°) + a
+    const play = fit.diametral * Math.tan((screw.flankAngle * Math.PI) / 180) + fit.axial;
+    const { screw: sweep } = nutMate(made);
+    const likely = { ...sweep, from: -5, to: 60 };
+    const bar = { kind: 'thread' as const, thread: likely };
+    // the spring pushes the main nut down and the follower up, each by half of the play
+    const spread = {
+      kind: 'union' as const,
+      of: [
+        { kind: 'moved' as const, by: [0, 0, -play / 2] as const, shape: main! },
+        { kind: 'moved' as const, by: [0, 0, play / 2] as const, shape: follower! },
+      ],
+    };
+    const [down, up] = kernel.commonVolumes(spread, bar, [
+      { by: [0, 0, -0.02], turn: 0 },
+      { by: [0, 0, 0.02], turn: 0 },
+    ]);
+    expect(down).toBeGreaterThan(0.01);
+    expect(up).toBeGreaterThan(0.01);
+    // with the nuts pressed together the play is back
+    const loose = { kind: 'union' as const, of: [main!, follower!] };
+    const free = 0.4 * play;
+    expect(
+      Math.max(
+        ...kernel.commonVolumes(loose, bar, [
+          { by: [0, 0, -free], turn: 0 },
+          { by: [0, 0, free], turn: 0 },
+        ]),
+      ),
+    ).toBeLessThan(NO_COMMON_VOLUME);
+    expect(finished.length).toBeGreaterThanOrEqual(made.family!.kind === 'anti-backlash' ? made.family!.follower : 0);
+  });
+
+  it('judges the spring by the load and the friction of the keys', () => {
+    const sheet = { ...BASE, family: { kind: 'anti-backlash', spring: { ...SPRING, working: 12 } } };
+    const { value, message } = finding(sheet, 'spring-force')!;
+    // 3 N/mm · (20 − 12) mm = 24 N
+    expect(message).toContain('24 N at 12 mm');
+    expect(value).toBeGreaterThan(1.2);
+    expect(finding({ ...sheet, duty: { ...BASE.duty, load: 60 } }, 'spring-force')!.verdict).toBe('fail');
+    expect(finding(sheet, 'thread-backlash')).toBeUndefined();
+    // neither nut jams: its pitch error at the stated spread leaves play over the longer one's whole length
+    expect(finding(sheet, 'thread-pitch-error')!.verdict).not.toBe('fail');
+  });
+
+  it('does not judge a thread that a holder does not have', () => {
+    const report = check(design({ ...BASE, family: { kind: 'holder', nut: METAL } }));
+    expect(report.checks.filter(({ id }) => id.startsWith('thread-') || id.startsWith('print-layers'))).toEqual([]);
+    expect(report.dimensions.finished).not.toHaveProperty('thread_major');
+    expect(report.dimensions.finished).toMatchObject({ pocket_across_flats: 13.2, pocket_depth: 6.5 });
+  });
+
+  it('offers a nut that stands by where the screw does not hold, and refuses one that would catch nothing', () => {
+    const vertical = {
+      ...BASE,
+      screw: { designation: 'Tr8x8(P2)', hand: 'right' },
+      duty: { ...BASE.duty, axis: 'vertical' },
+    };
+    expect(finding(vertical, 'catch-nut')!.verdict).toBe('caution');
+    expect(check(design(vertical)).cautions.join()).toContain('catch_nut');
+    expect(finding({ ...vertical, catch_nut: METAL, mounting: 'flange-up' }, 'catch-nut')!.verdict).toBe('pass');
+    expect(finding({ ...vertical, catch_nut: METAL, mounting: 'flange-down' }, 'catch-nut')!.verdict).toBe('fail');
+  });
+
+  it('fails holes in the joint of the halves', () => {
+    const sheet = { ...BASE, family: { kind: 'split' }, holes: { ...BASE.holes, start: 0 } };
+    expect(finding(sheet, 'split-joint')!.verdict).toBe('fail');
+  });
+
+  it.each([
+    ['body.diameter', { body: { diameter: 18, length: 22 }, family: { kind: 'split' } }],
+    ['body.diameter', { body: { diameter: 18, length: 22 }, family: { kind: 'clamped' } }],
+    ['body.length', { body: { diameter: 32, length: 9 }, family: { kind: 'clamped' } }],
+    ['family.spring.inside', { family: { kind: 'anti-backlash', spring: { ...SPRING, inside: 12 } } }],
+    ['family.nut', { family: { kind: 'holder' } }],
+    ['family.pocket', { family: { kind: 'holder', nut: METAL, pocket: 'face' } }],
+    ['flange.offset', { flange: { ...BASE.flange, offset: 2 }, family: { kind: 'split' } }],
+    ['body', { body: { diameter: 15, length: 22 }, catch_nut: METAL, holes: undefined }],
+  ])('refuses what has no room: %s', (path, extra) => {
+    let thrown: unknown;
+    try {
+      design({ ...BASE, ...extra });
+    } catch (error) {
+      thrown = error;
+    }
+    expect(thrown).toBeInstanceOf(InputError);
+    expect((thrown as InputError).faults.map((fault) => fault.path)).toContain(path);
+  });
+
+  it('is sound at random, or refused with the reason', async () => {
+    await fc.assert(
+      fc.asyncProperty(randomFamily, async (sheet) => {
+        await soundOrRefused(sheet, kernel);
+      }),
+      { numRuns: 6, seed: 11 },
+    );
+  });
+});

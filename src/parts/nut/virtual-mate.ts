@@ -132,7 +132,7 @@ export function figuresBySolids(mate: MateCase, kernel: Kernel): MateFigures {
   const [up, down] = free ? [axially(1), axially(-1)] : [0, 0];
   const grown = (by: number) => barOf(mate, { ...screw, pitchDiameter: screw.pitchDiameter + by });
   return {
-    free: free && isFree(bar, [0.9 * up, -0.9 * down], PHASES),
+    free: free && isFree(bar, [0.9 * up, -0.9 * down], [0]),
     axial: up + down,
     diametral: free ? travel((by) => isFree(grown(by), [0]), guess.diametral, WITHIN.diametral) : 0,
     rootGap: travel((by) => isFree(rodOf(mate, by), [-centre]), guess.rootGap, WITHIN.gap),

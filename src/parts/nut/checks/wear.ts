@@ -36,13 +36,13 @@ export const wearPv: NutCheck = {
     });
     const moving = duty.moving ?? 1;
     const pv = pressureVelocity({ pressure, slidingSpeed: speed, moving });
-    const greased = duty.grease === 'greased';
-    const most = material.pvLimit * (greased ? GREASED : 1);
+    const [dry, greased] = [material.pvLimit, GREASED * material.pvLimit];
+    const most = duty.grease === 'greased' ? greased : dry;
     const share =
       duty.moving === undefined ? 'all the time, as duty.moving is missing' : `${plain(100 * moving, 0)} % of the time`;
     return valued(
       exactly(pv),
-      `${plain(pressure)} MPa at ${plain(speed, 0)} mm/s ${share}; ${material.name} stands ${plain(most)} MPa·m/s ${greased ? 'greased' : 'dry'}`,
+      `${plain(pressure)} MPa at ${plain(speed, 0)} mm/s ${share}; ${material.name} stands ${plain(dry)} MPa·m/s dry, ${plain(greased)} greased`,
       soft({ max: most }, { max: material.pvLimit >= PUBLISHED_PV ? most : 3 * most }),
     );
   },

@@ -1,7 +1,11 @@
+export { screwsOfOneAxisMayDiffer } from './drive/axis-pair.js';
 export { compareScrews } from './drive/compare-screws.js';
+export { controllerChange } from './drive/controller-change.js';
 export { driveNumbers } from './drive/drive-numbers.js';
+export { explainTravel } from './drive/explain-travel.js';
 export type { DriveNumbers, LayerNumbers } from './drive/numbers.js';
 export type { DriveScrew } from './drive/screw.js';
+export { endDifference } from './drive/turn.js';
 export type { Acceptance } from './fit/accept.js';
 export type { Advice, CheckAdvice, Cure } from './fit/advice.js';
 export type { Bounds, Finding, Verdict } from './fit/check.js';

@@ -1,8 +1,8 @@
-import { rounded } from '../units/format.js';
+import { significant } from '../units/format.js';
 import type { Report } from './report.js';
 
 /**
- * A report as text: keys in the order of the report, numbers to six decimals, two blanks of indent.
+ * A report as text: keys in the order of the report, numbers to nine significant digits, two blanks of indent.
  * @returns the text, a line break at its end
  */
 export function reportJson(report: Report): string {
@@ -11,5 +11,5 @@ export function reportJson(report: Report): string {
 
 /** Any plain answer in the same form. Numbers that are not finite become null. */
 export function jsonText(value: unknown): string {
-  return `${JSON.stringify(value, (_, part: unknown) => (typeof part === 'number' ? rounded(part) : part), 2)}\n`;
+  return `${JSON.stringify(value, (_, part: unknown) => (typeof part === 'number' ? significant(part) : part), 2)}\n`;
 }

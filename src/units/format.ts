@@ -20,3 +20,12 @@ export function rounded(value: number, places = 6): number {
   if (!Number.isFinite(result)) return value;
   return Object.is(result, -0) ? 0 : result;
 }
+
+/**
+ * Rounds to nine significant digits; what is below half a billionth is nothing. Keeps small steps exact where
+ * {@link rounded} would cut them.
+ * @example significant(0.00793750000001) // 0.0079375
+ */
+export function significant(value: number): number {
+  return Math.abs(value) < 5e-10 ? 0 : Number(value.toPrecision(9));
+}

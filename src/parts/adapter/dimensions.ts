@@ -11,6 +11,7 @@ import { polygonArea } from '../../solid/outline.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
+import { CATCH_GAP, nutPocket } from '../common/bought-nut.js';
 import { type HolePattern, measuredPattern } from '../common/hole-pattern.js';
 import { boreOf, type Joint, type JointHole } from '../common/joints.js';
 import { isSimple } from '../common/polygon-distance.js';
@@ -126,7 +127,7 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     ...(hold === undefined ? {} : { hold }),
     ...(screw ? { screw } : {}),
     ...(sheet.catch_nut
-      ? { catchNut: { height: sheet.catch_nut.height.value, gap: sheet.catch_nut.gap ?? CATCH_GAP } }
+      ? { catchNut: { height: sheet.catch_nut.height.value, gap: sheet.catch_nut.gap ?? CATCH_GAP.usual } }
       : {}),
     seatHeight,
     material,
@@ -139,8 +140,6 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     densities: { [material.name]: material.density },
   };
 }
-
-const CATCH_GAP = 0.8;
 
 function nutSide(sheet: AdapterSheet, calipers: number, notes: Assumptions): NutSide | undefined {
   const given = sheet.nut;
@@ -378,11 +377,8 @@ function catchPocketOf(sheet: AdapterSheet, { nut, screw }: Known): LayoutInput[
       'needs nut.stands: away and nut.seat: outside: it lies in the plate, under the flange of the working nut',
     );
   if (!screw) throw fault('screw', '', 'is missing; the pocket of a catch nut needs to know the screw');
-  return {
-    shape: given.shape ?? 'hexagon',
-    acrossFlats: given.across_flats.value + 0.2,
-    depth: given.height.value + (given.gap ?? CATCH_GAP),
-  };
+  const { shape, acrossFlats, depth } = nutPocket(given, given.gap ?? CATCH_GAP.usual);
+  return { shape, acrossFlats, depth };
 }
 
 function outlineOf(sheet: AdapterSheet, notes: Assumptions): OutlineInput {

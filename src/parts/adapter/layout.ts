@@ -1,12 +1,11 @@
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
+import { nutPocketReach } from '../common/bought-nut.js';
 import { turned } from '../common/hole-pattern.js';
 import { type Joint, type JointHole, type Pocket, pocketOf, threadReach } from '../common/joints.js';
 import { screwLengthWithin } from '../common/screw-length.js';
 import { type Clocking, clockingAt, solveClocking } from './clocking.js';
 import {
-  type Cutout,
-  type Flat,
   type Key,
   keyOutline,
   type OutlinePlan,
@@ -17,7 +16,7 @@ import {
   type Step,
 } from './plan.js';
 import { type FlangeSizes, insideFlangeOf, type SeatedNut } from './seated-nut.js';
-import { catchRadius, type Named, turnTask, type Walls, wallsOf, widest } from './walls.js';
+import { type Named, turnTask, type Walls, wallsOf, widest } from './walls.js';
 
 /** A pattern before its place in the plate is known. */
 export interface PatternInput {
@@ -31,7 +30,8 @@ export interface PatternInput {
 export type OutlineInput = { readonly shape: 'hull'; readonly rim: number } | Exclude<OutlinePlan, { shape: 'hull' }>;
 
 /** Everything that a plate is laid out from; plain data, so that a variant can be laid out too. */
-export interface LayoutInput {
+export interface LayoutInput
+  extends Pick<PlateSizes, 'flats' | 'cutouts' | 'thickness' | 'relief' | 'bore' | 'outerStep' | 'innerStep' | 'keys'> {
   readonly nut?: PatternInput & {
     readonly seat: 'outside' | 'carriage';
     readonly flange: FlangeSizes;
@@ -39,15 +39,7 @@ export interface LayoutInput {
   };
   readonly carriage: PatternInput & { readonly bore?: number; readonly center: Point };
   readonly outline: OutlineInput;
-  readonly flats: readonly Flat[];
-  readonly cutouts: readonly Cutout[];
-  readonly thickness: number;
-  readonly relief: number;
-  readonly bore: number;
-  readonly outerStep?: Step;
-  readonly innerStep?: Step;
   readonly rim?: { readonly outer: number; readonly height: number; readonly center: Point };
-  readonly keys: readonly Key[];
   readonly catchPocket?: Omit<NonNullable<PlateSizes['catchPocket']>, 'turn'>;
   /** fixed turn, where the sheet states one */
   readonly clocking?: number;
@@ -236,7 +228,7 @@ function outlineOf(
     { at: [0, 0] as const, radius: bore / 2 },
     ...[outerStep, innerStep].flatMap((step) => (step ? [{ at: step.center, radius: step.diameter / 2 }] : [])),
     ...(rim ? [{ at: rim.center, radius: rim.outer / 2 }] : []),
-    ...(catchPocket ? [{ at: [0, 0] as const, radius: catchRadius(catchPocket) }] : []),
+    ...(catchPocket ? [{ at: [0, 0] as const, radius: nutPocketReach(catchPocket) }] : []),
     ...keys.flatMap((key) => keyOutline(key).map((at) => ({ at, radius: 0 }))),
     ...both.flatMap((holes) => holes.centres.map((at) => ({ at, radius: Math.max(widest(holes), headRim(holes)) }))),
   ];

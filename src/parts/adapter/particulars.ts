@@ -1,6 +1,6 @@
-import { holding } from '../../mechanics/power-screw/holding.js';
 import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
+import { CATCH_OFFER, screwHolding } from '../common/bought-nut.js';
 import { DRIVE_CAUTIONS } from '../common/cautions.js';
 import type { Particulars } from '../part-kind.js';
 import type { AdapterDesign } from './dimensions.js';
@@ -32,14 +32,7 @@ function ownCautions({ nut, seatHeight, carriage, hold, screw, catchNut, kind }:
     ...(kind === 'floating' && hold === 'keys'
       ? ['Nothing but its load holds the floating nut down: for a vertical axis whose weight rests on the nut only.']
       : []),
-    ...(screw && !catchNut && !holds(screw)
-      ? ['The screw may not hold its load without power: a catch nut (catch_nut) takes over if the working nut fails.']
-      : []),
+    ...(screw && !catchNut && screwHolding(screw) !== 'holds' ? [CATCH_OFFER] : []),
     'Tighten the screws of nut and carriage with the axis at the end where the nut sits, and again a day later: plastic settles under heads.',
   ];
-}
-
-function holds(screw: NonNullable<AdapterDesign['screw']>): boolean {
-  const { lead, major, pitchDiameter, flankAngle } = screw;
-  return holding({ lead, major: major.likely, pitchDiameter: pitchDiameter.likely, flankAngle }) === 'holds';
 }

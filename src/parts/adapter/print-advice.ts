@@ -1,7 +1,7 @@
+import { nutPocketReach } from '../common/bought-nut.js';
 import { boreOf, pocketRadius } from '../common/joints.js';
 import type { PrintAdvice } from '../part-kind.js';
 import type { PatternHoles, PlateSizes } from './plan.js';
-import { catchRadius } from './walls.js';
 
 /** A pocket's ceiling that hangs further than this over its hole wants support, mm. @source common-practice */
 export const LEDGE = { pass: 2.5, fail: 5 };
@@ -17,7 +17,7 @@ export function bedFace(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>
 export function hanging(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>, bed: 'carriage' | 'outside'): number {
   const { outerStep, innerStep, catchPocket, bore } = plate;
   const step = bed === 'outside' ? outerStep : innerStep;
-  const caught = bed === 'outside' && catchPocket ? catchRadius(catchPocket) - bore / 2 : 0;
+  const caught = bed === 'outside' && catchPocket ? nutPocketReach(catchPocket) - bore / 2 : 0;
   const pockets = [plate.nutHoles, plate.carriageHoles].map((holes) => (holes ? ledgeOf(holes, bed) : 0));
   return Math.max(step ? (step.diameter - bore) / 2 : 0, caught, ...pockets);
 }

@@ -7,6 +7,7 @@ import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
+import { catchNutSection } from '../common/bought-nut.js';
 import { JOINTS } from '../common/joints.js';
 
 const size = quantity('length', { above: 0, most: 400 });
@@ -126,12 +127,7 @@ export const adapterSchema = map({
   float: quantity('length', { least: 0.05, most: 3 }, 'sideways, each way, of a floating nut').optional(),
   hold: word(['screws', 'keys'], 'what keeps a floating nut from turning').optional(),
   screw: screwSection.optional(),
-  catch_nut: map({
-    shape: word(['hexagon', 'square']).optional(),
-    across_flats: reading('length', { above: 0, most: 100 }),
-    height: reading('length', { above: 0, most: 100 }),
-    gap: quantity('length', { least: 0.2, most: 5 }, 'to the working nut').optional(),
-  }).optional(),
+  catch_nut: catchNutSection.optional(),
   calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
   material: materialSection.optional(),
   printer: printerSection.optional(),

@@ -1,15 +1,9 @@
 import { outlineBounds } from '../../solid/convex.js';
 import { type LoftLevel, loftConvex, loftVolume, movedSides } from '../../solid/convex-loft.js';
-import {
-  circleOutline,
-  hexagonOutline,
-  type Outline,
-  polygonArea,
-  rectangleOutline,
-  sidesFor,
-} from '../../solid/outline.js';
+import { circleOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
 import type { BodyRecipe, Shape } from '../../solid/recipe.js';
 import { latheVolume, prismVolume } from '../../solid/volume.js';
+import { nutPocketOutline } from '../common/bought-nut.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { turned } from '../common/hole-pattern.js';
 import { boreOf } from '../common/joints.js';
@@ -190,13 +184,8 @@ function middleCuts(plate: PlateSizes, { print, chordError }: Drawing): Cut[] {
   return [through, ...sunk, ...boreRelief(plate, { print, chordError })];
 }
 
-function catchOutline(
-  { shape, acrossFlats, turn }: NonNullable<PlateSizes['catchPocket']>,
-  print: PrintSizes,
-): Outline {
-  const across = print.inside(acrossFlats);
-  if (shape === 'hexagon') return hexagonOutline({ acrossFlats: across, turn });
-  return rectangleOutline({ size: [across, across] }).map((corner) => turned(corner, turn));
+function catchOutline(pocket: NonNullable<PlateSizes['catchPocket']>, print: PrintSizes): Outline {
+  return nutPocketOutline(pocket, print.inside(pocket.acrossFlats)).map((corner) => turned(corner, pocket.turn));
 }
 
 /** A chamfer on the bore where it opens on the bed. */

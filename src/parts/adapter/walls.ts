@@ -1,16 +1,8 @@
+import { nutPocketReach } from '../common/bought-nut.js';
 import { polar } from '../common/hole-pattern.js';
 import { boreOf, headRadius, pocketRadius, washerRadius } from '../common/joints.js';
 import type { ClockingTask } from './clocking.js';
-import {
-  type CatchPocket,
-  insideEdge,
-  type Key,
-  keyOutline,
-  type PatternHoles,
-  type PlateSizes,
-  type Point,
-  toCutout,
-} from './plan.js';
+import { insideEdge, type Key, keyOutline, type PatternHoles, type PlateSizes, type Point, toCutout } from './plan.js';
 import type { SeatedNut } from './seated-nut.js';
 import { anyToDisc, type Disc, discInConvex, discToAny, discToDisc, discToSide, type TurnTerm } from './turn-terms.js';
 
@@ -141,7 +133,7 @@ function toSteps(plate: PlateSizes, centre: Point, spans: readonly Span[], what:
     ...(catchPocket
       ? [
           {
-            diameter: 2 * catchRadius(catchPocket),
+            diameter: 2 * nutPocketReach(catchPocket),
             center: [0, 0] as const,
             from: thickness - catchPocket.depth,
             to: thickness,
@@ -160,11 +152,6 @@ function toSteps(plate: PlateSizes, centre: Point, spans: readonly Span[], what:
     const gap = inside ? diameter / 2 - distance - wide + APART : distance - radii;
     return [{ what: `${what} and ${name}`, gap }];
   });
-}
-
-/** Radius of a catch nut's pocket over its corners. */
-export function catchRadius({ shape, acrossFlats }: Pick<CatchPocket, 'shape' | 'acrossFlats'>): number {
-  return shape === 'hexagon' ? acrossFlats / Math.sqrt(3) : acrossFlats / Math.SQRT2;
 }
 
 /** A hole stands clear of the ring, within it or outside, or goes through it with a wall on either side. */

@@ -100,7 +100,8 @@ function setScrewShapes({ height, hole, slot, bore }: SetScrewPocket, reach: num
   return [passage, { kind: 'prism', outlines: [plan], from: -OVERSHOOT, to: height + slot!.top }];
 }
 
-function box([x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]): Outline {
+/** A rectangle between two x and two y. */
+export function box([x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]): Outline {
   return [
     [x0, y0],
     [x1, y0],

@@ -1,12 +1,11 @@
-import { type Check, hard, soft, told, valued } from '../../../fit/check.js';
-import { holding } from '../../../mechanics/power-screw/holding.js';
+import { type Check, soft, told, valued } from '../../../fit/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
+import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import { planeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { bedFace, hanging, LEDGE } from '../print-advice.js';
 import { flangeShape } from '../seated-nut.js';
-import { catchRadius } from '../walls.js';
 
 type AdapterCheck = Check<AdapterDesign>;
 const seat = { group: 'mount', source: 'common practice' } as const;
@@ -26,7 +25,7 @@ export const mountSeat: AdapterCheck = {
       (nut.flange.flats ?? Infinity) / 2,
     );
     const side = nut.flange.shape === 'round' ? reach : Math.min(...nut.flange.size, nut.flange.flats ?? Infinity) / 2;
-    const opening = Math.max(plate.bore / 2, plate.catchPocket ? catchRadius(plate.catchPocket) : 0);
+    const opening = Math.max(plate.bore / 2, plate.catchPocket ? nutPocketReach(plate.catchPocket) : 0);
     const ring = side - opening;
     const off = registers.nut === 'none' ? '' : `, within ${plain(registers.clearance / 2)} mm of the middle`;
     return valued(
@@ -170,7 +169,7 @@ export const catchNut: AdapterCheck = {
   source: 'common practice',
   title: 'A metal nut stands by where the screw does not hold its load',
   unit: 'mm',
-  limits: hard({ min: 0.5, max: 1 }),
+  limits: soft(CATCH_GAP.limits),
   moves: 'catch_nut',
   run: (design) => {
     if (design.catchNut) {
@@ -178,21 +177,12 @@ export const catchNut: AdapterCheck = {
       return valued(
         exactly(gap),
         `the catch nut stands ${plain(gap)} mm off and bears nothing until the working nut fails`,
-        soft({ min: 0.5, max: 1 }),
+        soft(CATCH_GAP.limits),
       );
     }
     const { screw, duty } = design;
     if (!screw) return undefined;
-    const answer = holding({
-      lead: screw.lead,
-      major: screw.major.likely,
-      pitchDiameter: screw.pitchDiameter.likely,
-      flankAngle: screw.flankAngle,
-    });
-    if (answer === 'holds') return undefined;
-    return told(
-      duty.axis === 'horizontal' ? 'pass' : 'caution',
-      `the screw ${answer === 'falls' ? 'does not hold' : 'may not hold'} its load: catch_nut puts a metal nut 0.5 to 1 mm off the working one, for the day that one fails`,
-    );
+    if (screwHolding(screw) === 'holds') return undefined;
+    return told(duty.axis === 'horizontal' ? 'pass' : 'caution', CATCH_OFFER);
   },
 };

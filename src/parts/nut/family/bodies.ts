@@ -1,14 +1,8 @@
-import {
-  circleOutline,
-  hexagonOutline,
-  type Outline,
-  polygonArea,
-  rectangleOutline,
-  sidesFor,
-} from '../../../solid/outline.js';
+import { circleOutline, type Outline, polygonArea, sidesFor } from '../../../solid/outline.js';
 import type { BodyRecipe, Shape } from '../../../solid/recipe.js';
 import { prismVolume } from '../../../solid/volume.js';
-import { clampShapes, clampVolume } from '../../common/carved.js';
+import { type NutPocket, nutPocketOutline } from '../../common/bought-nut.js';
+import { box, clampShapes, clampVolume } from '../../common/carved.js';
 import { type Clamp, printedClamp } from '../../common/clamp.js';
 import { type Cut, OVERSHOOT } from '../../common/cut.js';
 import { type PrintSizes, printSizes } from '../../common/print-sizes.js';
@@ -21,7 +15,7 @@ import type { NutDesign, NutSizes } from '../dimensions.js';
 import { bodyOutline } from '../plan.js';
 import { endsOf, holeCuts, hullOf, nutBody } from '../solid.js';
 import { type BoreShape, boreShareIn, boreVolumeIn } from './bore-section.js';
-import type { Family, NutPocket } from './family.js';
+import type { Family } from './family.js';
 
 const FAR = 300;
 
@@ -98,15 +92,6 @@ function cutBody(design: NutDesign, { hull }: Drawing, cuts: readonly Cut[]): Fa
 
 function whole(design: NutDesign, drawing: Drawing, middle: readonly Cut[]): FamilyBody {
   return cutBody(design, drawing, [...middle, ...holeCuts(design)]);
-}
-
-function box([x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]): Outline {
-  return [
-    [x0, y0],
-    [x1, y0],
-    [x1, y1],
-    [x0, y1],
-  ];
 }
 
 /** Half a nut on either side of the plane y = 0. */
@@ -216,16 +201,11 @@ function holder(design: NutDesign, family: Family & { kind: 'holder' }, drawing:
 }
 
 function pocketCut(pocket: NutPocket, opens: 'face' | 'end', { print, bottom, top }: Drawing): Cut {
-  const outline = pocketOutline(pocket, print.inside(pocket.acrossFlats));
+  const outline = nutPocketOutline(pocket, print.inside(pocket.acrossFlats));
   const depth = print.along(pocket.depth);
   const span =
     opens === 'end' ? { from: top - depth, to: top + OVERSHOOT } : { from: bottom - OVERSHOOT, to: bottom + depth };
   return { shape: { kind: 'prism', outlines: [outline], ...span }, volume: polygonArea(outline) * depth };
-}
-
-/** Outline of a bought nut, or of its pocket. */
-export function pocketOutline({ shape }: Pick<NutPocket, 'shape'>, across: number): Outline {
-  return shape === 'hexagon' ? hexagonOutline({ acrossFlats: across }) : rectangleOutline({ size: [across, across] });
 }
 
 /** The working thread below, and the pocket of a nut that stands by above it. */

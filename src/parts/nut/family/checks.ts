@@ -1,10 +1,10 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../../fit/check.js';
-import { holding } from '../../../mechanics/power-screw/holding.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
-import { neededSpringForce, pocketReach } from './family.js';
+import { neededSpringForce } from './family.js';
 
 type NutCheck = Check<NutDesign>;
 const about = { group: 'family', source: 'common practice' } as const;
@@ -67,7 +67,7 @@ export const pocketRoom: NutCheck = {
   run: ({ family, catchPocket, finished, holes }) => {
     const pocket = family?.kind === 'holder' ? family.pocket : catchPocket;
     if (!pocket) return undefined;
-    const reach = pocketReach(pocket);
+    const reach = nutPocketReach(pocket);
     const outside = Math.min(finished.body.across, finished.body.flats ?? Infinity) / 2 - reach;
     const beside =
       holes && !finished.flange
@@ -126,7 +126,7 @@ export const catchNut: NutCheck = {
   source: 'common practice',
   title: 'A metal nut stands by where the screw does not hold its load',
   unit: 'mm',
-  limits: soft({ min: 0.5, max: 1 }),
+  limits: soft(CATCH_GAP.limits),
   moves: 'catch_nut, mounting',
   run: ({ catchPocket, screw, finished, duty, mounting, family }) => {
     if (catchPocket && duty.axis === 'vertical' && mounting === 'flange-down')
@@ -142,20 +142,10 @@ export const catchNut: NutCheck = {
       );
     }
     if (duty.axis !== 'vertical' || family?.kind === 'holder') return undefined;
-    const answer = holding({
-      lead: finished.lead,
-      major: screw.major.likely,
-      pitchDiameter: screw.pitchDiameter.likely,
-      flankAngle: screw.flankAngle,
-    });
-    if (answer === 'holds') return undefined;
-    return told('caution', OFFER);
+    if (screwHolding(screw) === 'holds') return undefined;
+    return told('caution', CATCH_OFFER);
   },
 };
-
-/** Said wherever the screw does not surely hold its load. */
-export const OFFER =
-  'the screw may not hold its load: catch_nut puts a metal nut 0.5 to 1 mm off the printed thread, for the day that one fails';
 
 /** Members of the family print as they are, or are refused before. */
 export const printSupport: NutCheck = {

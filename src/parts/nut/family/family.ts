@@ -5,19 +5,11 @@ import type { DutySheet } from '../../../sheet/sections/duty.js';
 import type { FastenerSize } from '../../../standards/fasteners/sizes.js';
 import { fault } from '../../../units/faults.js';
 import { plain } from '../../../units/format.js';
+import { CATCH_GAP, type CatchNutSheet, type NutPocket, nutPocket, nutPocketReach } from '../../common/bought-nut.js';
 import { type Clamp, clampHalfHeight, fitClamp, leastClampRadius, SLIT_WIDTH } from '../../common/clamp.js';
 import { LEAST_WALL } from '../../common/walls.js';
 import type { NutSizes } from '../dimensions.js';
-import type { CatchNutSheet, FamilySheet } from './sheet.js';
-
-/** A pocket for a bought nut, finished sizes. */
-export interface NutPocket {
-  readonly shape: 'hexagon' | 'square';
-  readonly acrossFlats: number;
-  readonly depth: number;
-  /** the nut that goes in */
-  readonly nut: { readonly acrossFlats: number; readonly height: number };
-}
+import type { FamilySheet } from './sheet.js';
 
 export interface Pins {
   readonly diameter: number;
@@ -65,8 +57,6 @@ export interface FamilyBase {
   readonly duty: DutySheet;
 }
 
-/** Room across the flats of a bought nut, on the diameter. @source common-practice */
-const NUT_ROOM = 0.2;
 const SPRING_ROOM = 0.4;
 const KEY_AIR = 0.3;
 const KEY_GRIP = 4;
@@ -190,7 +180,7 @@ function holderOf(sheet: FamilySheet, { finished, screw }: FamilyBase, notes: As
   const opens = notes.or(sheet.pocket, 'family.pocket', usual, why);
   if (opens === 'face' && finished.flange)
     throw fault('family.pocket', 'face', 'must be end under a flange: a flange over the bed would need support');
-  const pocket = pocketFor({ ...given, extra: 0 });
+  const pocket = nutPocket(given);
   const bore = Math.round((screw.major.likely + 0.8) * 100) / 100;
   requirePocket(pocket, finished, 'family.nut');
   if (bore > pocket.acrossFlats - 2)
@@ -202,37 +192,13 @@ function holderOf(sheet: FamilySheet, { finished, screw }: FamilyBase, notes: As
   return { kind: 'holder', pocket, opens, bore };
 }
 
-function pocketFor({
-  shape = 'hexagon',
-  across_flats,
-  height,
-  extra,
-}: {
-  readonly shape?: 'hexagon' | 'square' | undefined;
-  readonly across_flats: { readonly value: number };
-  readonly height: { readonly value: number };
-  readonly extra: number;
-}): NutPocket {
-  return {
-    shape,
-    acrossFlats: across_flats.value + NUT_ROOM,
-    depth: height.value + extra,
-    nut: { acrossFlats: across_flats.value, height: height.value },
-  };
-}
-
-/** Radius of a pocket over its corners. */
-export function pocketReach({ shape, acrossFlats }: Pick<NutPocket, 'shape' | 'acrossFlats'>): number {
-  return shape === 'hexagon' ? acrossFlats / Math.sqrt(3) : acrossFlats / Math.SQRT2;
-}
-
 function requirePocket(pocket: NutPocket, { body, length, flange }: NutSizes, field: string): void {
-  const wall = Math.min(body.across, body.flats ?? Infinity) / 2 - pocketReach(pocket);
+  const wall = Math.min(body.across, body.flats ?? Infinity) / 2 - nutPocketReach(pocket);
   if (wall < LEAST_WALL)
     throw fault(
       'body',
       `${plain(body.across)} mm`,
-      `must be at least ${plain(2 * (pocketReach(pocket) + LEAST_WALL), 1)} mm across around the nut of ${field}`,
+      `must be at least ${plain(2 * (nutPocketReach(pocket) + LEAST_WALL), 1)} mm across around the nut of ${field}`,
     );
   const floor = length - pocket.depth;
   const least = Math.max(3, flange ? flange.thickness : 0);
@@ -254,8 +220,8 @@ export function catchPocketOf(
   notes: Assumptions,
 ): (NutPocket & { readonly gap: number }) | undefined {
   if (!sheet) return undefined;
-  const gap = notes.or(sheet.gap, 'catch_nut.gap', 0.8, 'bears nothing until the working thread fails');
-  const pocket = pocketFor({ ...sheet, extra: gap });
+  const gap = notes.or(sheet.gap, 'catch_nut.gap', CATCH_GAP.usual, 'bears nothing until the working thread fails');
+  const pocket = nutPocket(sheet, gap);
   requirePocket(pocket, finished, 'catch_nut');
   return { ...pocket, gap };
 }

@@ -6,10 +6,10 @@ import { NO_COMMON_VOLUME } from '../../../solid/mate.js';
 import type { Shape } from '../../../solid/recipe.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { type NutPocket, nutPocketOutline } from '../../common/bought-nut.js';
 import type { NutDesign } from '../dimensions.js';
 import { mateNut } from '../mate.js';
-import { nutBodies, pocketOutline } from './bodies.js';
-import type { NutPocket } from './family.js';
+import { nutBodies } from './bodies.js';
 
 const ASSEMBLY: Omit<Check<NutDesign>, 'run'> = {
   id: 'solid-assembly',
@@ -46,7 +46,7 @@ function boughtNut(design: NutDesign, pocket: NutPocket, kernel: Kernel): Findin
   const from = low ? bottom + pocket.depth - pocket.nut.height - air : bottom + length - pocket.depth + air;
   const nut: Shape = {
     kind: 'prism',
-    outlines: [pocketOutline(pocket, pocket.nut.acrossFlats)],
+    outlines: [nutPocketOutline(pocket, pocket.nut.acrossFlats)],
     from,
     to: from + pocket.nut.height,
   };

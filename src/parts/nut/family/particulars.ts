@@ -1,22 +1,19 @@
 import { plain } from '../../../units/format.js';
+import { CATCH_OFFER } from '../../common/bought-nut.js';
 import type { HardwareRow, Particulars, PrintAdvice } from '../../part-kind.js';
 import type { NutDesign } from '../dimensions.js';
-import { catchNut, OFFER } from './checks.js';
+import { catchNut } from './checks.js';
 
 /** What a family adds to what is said of a plain nut. */
 export function withFamilyWords(design: NutDesign, plainly: Particulars): Particulars {
   const advice = familyAdvice(design);
-  const offer = catchNut.run(design)?.message === OFFER;
+  const offer = catchNut.run(design)?.message === CATCH_OFFER;
   const { fit, ...others } = plainly;
   return {
     ...others,
     ...(fit && design.family?.kind !== 'holder' ? { fit } : {}),
     hardware: [...plainly.hardware, ...familyHardware(design)],
-    cautions: [
-      ...familyCautions(design),
-      ...(offer ? [`${OFFER[0]!.toUpperCase()}${OFFER.slice(1)}.`] : []),
-      ...plainly.cautions,
-    ],
+    cautions: [...familyCautions(design), ...(offer ? [CATCH_OFFER] : []), ...plainly.cautions],
     ...(advice ? { print: advice } : {}),
   };
 }

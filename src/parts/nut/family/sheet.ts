@@ -1,15 +1,9 @@
 import * as z from 'zod';
 import { map, quantity, reading, word } from '../../../sheet/fields.js';
 import { FASTENER_SIZES } from '../../../standards/fasteners/sizes.js';
+import { boughtNutSection } from '../../common/bought-nut.js';
 
 const length = (about = '') => quantity('length', { above: 0, most: 200 }, about);
-
-/** A bought metal nut of the screw's thread. */
-const boughtNut = map({
-  shape: word(['hexagon', 'square']).optional(),
-  across_flats: reading('length', { above: 0, most: 100 }),
-  height: reading('length', { above: 0, most: 100 }),
-});
 
 const springSection = map({
   inside: reading('length', { above: 0, most: 100 }, 'inside diameter'),
@@ -26,7 +20,7 @@ export const familySection = map({
   screw: word(FASTENER_SIZES, 'that closes halves or slit').optional(),
   closed: word(['screws', 'ring'], 'what closes the halves').optional(),
   pins: map({ diameter: length(), length: length() }).optional().describe('bought pins that place the halves'),
-  nut: boughtNut.optional().describe('the bought nut that a holder takes'),
+  nut: boughtNutSection.optional().describe('the bought nut that a holder takes'),
   pocket: word(['face', 'end'], 'where the pocket opens: on the flange face, or on the body end').optional(),
   spring: springSection.optional(),
   follower: length('length of the second nut').optional(),
@@ -50,12 +44,3 @@ export const familySection = map({
     refuse('spring', 'is missing; measure the bought spring');
 });
 export type FamilySheet = z.output<typeof familySection>;
-
-/** A metal nut that stands by. */
-export const catchNutSection = map({
-  shape: word(['hexagon', 'square']).optional(),
-  across_flats: reading('length', { above: 0, most: 100 }),
-  height: reading('length', { above: 0, most: 100 }),
-  gap: quantity('length', { least: 0.2, most: 5 }, 'to the working thread').optional(),
-});
-export type CatchNutSheet = z.output<typeof catchNutSection>;

@@ -1,0 +1,66 @@
+import type * as z from 'zod';
+import { type Holding, holding } from '../../mechanics/power-screw/holding.js';
+import { map, quantity, reading, word } from '../../sheet/fields.js';
+import type { Screw } from '../../sheet/resolve-screw.js';
+import { hexagonOutline, type Outline, rectangleOutline } from '../../solid/outline.js';
+
+/** Room across the flats of a bought nut, on the diameter. @source common-practice */
+export const NUT_ROOM = 0.2;
+
+/** How far a nut that stands by keeps off the working one, mm. @source common-practice */
+export const CATCH_GAP = { usual: 0.8, limits: { min: 0.5, max: 1 } };
+
+const measured = {
+  shape: word(['hexagon', 'square']).optional(),
+  across_flats: reading('length', { above: 0, most: 100 }),
+  height: reading('length', { above: 0, most: 100 }),
+};
+
+/** A bought metal nut of the screw's thread. */
+export const boughtNutSection = map(measured);
+
+/** One that stands by until the working nut fails. */
+export const catchNutSection = map({
+  ...measured,
+  gap: quantity('length', { least: 0.2, most: 5 }, 'to the working nut').optional(),
+});
+export type BoughtNutSheet = z.output<typeof boughtNutSection>;
+export type CatchNutSheet = z.output<typeof catchNutSection>;
+
+/** A pocket for a bought nut, finished sizes. */
+export interface NutPocket {
+  readonly shape: 'hexagon' | 'square';
+  readonly acrossFlats: number;
+  readonly depth: number;
+  /** the nut that goes in */
+  readonly nut: { readonly acrossFlats: number; readonly height: number };
+}
+
+/** The pocket of a measured nut, deeper than it by so much. */
+export function nutPocket({ shape = 'hexagon', across_flats, height }: BoughtNutSheet, extra = 0): NutPocket {
+  return {
+    shape,
+    acrossFlats: across_flats.value + NUT_ROOM,
+    depth: height.value + extra,
+    nut: { acrossFlats: across_flats.value, height: height.value },
+  };
+}
+
+/** Radius of a pocket over its corners. */
+export function nutPocketReach({ shape, acrossFlats }: Pick<NutPocket, 'shape' | 'acrossFlats'>): number {
+  return shape === 'hexagon' ? acrossFlats / Math.sqrt(3) : acrossFlats / Math.SQRT2;
+}
+
+/** Outline of a bought nut, or of its pocket, a corner or a flat on +X. */
+export function nutPocketOutline({ shape }: Pick<NutPocket, 'shape'>, acrossFlats: number): Outline {
+  return shape === 'hexagon' ? hexagonOutline({ acrossFlats }) : rectangleOutline({ size: [acrossFlats, acrossFlats] });
+}
+
+/** Whether a screw keeps its load without power. */
+export function screwHolding({ lead, major, pitchDiameter, flankAngle }: Screw): Holding {
+  return holding({ lead, major: major.likely, pitchDiameter: pitchDiameter.likely, flankAngle });
+}
+
+/** Said wherever the screw does not surely hold its load. */
+export const CATCH_OFFER =
+  'The screw may not hold its load without power: a catch nut (catch_nut), a metal one 0.5 to 1 mm off the working nut, takes over the day that one fails.';

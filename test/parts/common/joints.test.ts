@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { clampForce, judgeClamp, judgePosition, patternError } from '../../../src/parts/common/bolting.js';
+import {
+  boreOf,
+  headRadius,
+  type JointHole,
+  openingRadius,
+  pocketOf,
+  washerRadius,
+} from '../../../src/parts/common/joints.js';
+import { insideRounded, insideSimple, isSimple } from '../../../src/parts/common/polygon-distance.js';
+import { nextCapScrewLength, screwLengthWithin } from '../../../src/parts/common/screw-length.js';
+import { resolveMaterial } from '../../../src/presets/resolve-material.js';
+import { SHIPPED } from '../../../src/presets/shipped.js';
+import { Assumptions } from '../../../src/sheet/assumptions.js';
+import { exactly } from '../../../src/units/measured.js';
+
+const hole = (joint: JointHole['joint']): JointHole => ({ joint, screw: 'M4', diameter: 4.5 });
+const material = resolveMaterial({ preset: 'petg' }, SHIPPED, new Assumptions());
+
+describe('joints', () => {
+  it('take heads, nuts and washers from the standards', () => {
+    // ISO 4762 M4: head 7.22 mm knurled, 4 mm high; 0.5 mm of room
+    expect(pocketOf(hole('counterbore'))).toEqual({ kind: 'round', diameter: 7.72, depth: 4 });
+    // ISO 4032 M4: 7 mm across flats, 3.2 mm high; 0.2 mm of room
+    expect(pocketOf(hole('hexagon'))).toEqual({ kind: 'hexagon', acrossFlats: 7.2, depth: 3.2 });
+    // corners of 7.2 mm flats: 7.2/√3
+    expect(openingRadius(hole('hexagon'))).toBeCloseTo(4.1569, 4);
+    // ISO 7089 M4: 9 mm; ISO 4762: 7 mm plain
+    expect(washerRadius(hole('through'))).toBe(4.5);
+    expect(headRadius(hole('through'))).toBe(3.5);
+    // ISO 273 hole as given; insert bore of published charts 5.6 mm; tap drill 4 − 0.7 mm
+    expect([boreOf(hole('through')), boreOf(hole('insert')), boreOf(hole('tapped'))]).toEqual([4.5, 5.6, 3.3]);
+  });
+
+  it('choose usual screw lengths', () => {
+    expect(nextCapScrewLength('M3', 12.1)).toBe(16);
+    expect(screwLengthWithin('M3', 9, 13.9)).toBe(12);
+    expect(screwLengthWithin('M3', 12.5, 15.5)).toBeUndefined();
+  });
+});
+
+describe('bolting', () => {
+  it('clamps through a washer as far as the plastic bears for years', () => {
+    // by hand: ring of washer 9 mm on hole 4.5 mm: π/4·(81 − 20.25) = 47.713 mm²
+    const { force, pressure } = clampForce(hole('through'), 8, material)!;
+    expect(force).toBeCloseTo(47.713 * material.compressive * material.creepShare, 1);
+    expect(pressure).toBeCloseTo(material.compressive * material.creepShare, 6);
+  });
+
+  it('judges the clamp against twice the load', () => {
+    const bolted = { hole: hole('through'), count: 2, length: 8 };
+    const answer = judgeClamp(bolted, { material, duty: { load: 100 } });
+    expect(answer).toMatchObject({ kind: 'value' });
+    expect(judgeClamp(bolted, { material, duty: {} })).toMatchObject({ kind: 'not-judged' });
+  });
+
+  it('states the miss and the cure of a screw that does not go in', () => {
+    // 0.4 mm known miss and 0.1 mm scatter against 0.25 mm of play: 0.25 mm too much, holes 0.5 mm larger
+    const error = patternError(exactly(0.4), exactly(0));
+    const answer = judgePosition(
+      { error, play: 0.25, pattern: { hole: hole('through'), count: 4, length: 8 }, cause: '' },
+      { material },
+    );
+    expect(answer.message).toContain('misses by 0.25 mm: use holes 0.5 mm larger');
+    expect(answer.message).toMatch(/pushed aside with up to \d+ N/);
+  });
+});
+
+describe('distances to polygons', () => {
+  const notched = [
+    [0, 0],
+    [10, 0],
+    [10, 10],
+    [5, 5],
+    [0, 10],
+  ] as const;
+
+  it('are positive inside and negative outside, inward corners included', () => {
+    expect(insideSimple(notched, [5, 2])).toBe(2);
+    expect(insideSimple(notched, [5, 7])).toBeCloseTo(-Math.SQRT2, 9);
+    expect(insideRounded([20, 10], 2, [0, 0])).toBe(5);
+    // corner centre at (8, 3): the diagonal point (10, 5) is √8 − 2 outside
+    expect(insideRounded([20, 10], 2, [10, 5])).toBeCloseTo(2 - Math.sqrt(8), 9);
+  });
+
+  it('know a polygon that crosses itself', () => {
+    expect(isSimple(notched)).toBe(true);
+    expect(
+      isSimple([
+        [0, 0],
+        [9, 9],
+        [9, 0],
+        [0, 9],
+      ]),
+    ).toBe(false);
+  });
+});

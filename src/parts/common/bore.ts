@@ -4,6 +4,7 @@ import { clipped } from '../../solid/convex.js';
 import { circleOutline, hexagonOutline, type Outline, rectangleOutline, sidesFor } from '../../solid/outline.js';
 import { parallelKey } from '../../standards/shafts/parallel-key.js';
 import { fault } from '../../units/faults.js';
+import { rounded } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
 import type { PrintSizes } from './print-sizes.js';
 import { formOf, type SHAFT_FORMS, type ShaftSheet } from './shaft-section.js';
@@ -75,8 +76,10 @@ export function boreFor(shaft: Shaft, diametralClearance: number): Bore {
   const flatPlay = form === 'hexagon' ? diametralClearance : Math.max(diametralClearance, FLAT_PLAY);
   return {
     form,
-    diameter: shaft.diameter.likely + diametralClearance,
-    ...(across ? { across: across.likely + (form === 'd' ? (diametralClearance + flatPlay) / 2 : flatPlay) } : {}),
+    diameter: rounded(shaft.diameter.likely + diametralClearance),
+    ...(across
+      ? { across: rounded(across.likely + (form === 'd' ? (diametralClearance + flatPlay) / 2 : flatPlay)) }
+      : {}),
     ...(key ? { key } : {}),
   };
 }

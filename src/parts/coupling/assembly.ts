@@ -3,7 +3,16 @@ import { circleOutline, type Outline, sidesFor } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import { outlineAt, roundLoft } from '../common/carved.js';
 import { commonArea, sectionVolume } from '../common/section-volume.js';
-import { coreOutline, halfPitch, type JawPlan, jawCutters, slotLevels, slotOutlines, turned } from './jaws.js';
+import {
+  coreOutline,
+  halfPitch,
+  type JawPlan,
+  jawCutters,
+  slotLevels,
+  slotOutlines,
+  straightHalf,
+  turned,
+} from './jaws.js';
 import { lobeOutline, type SpiderPlan, spiderShape } from './spider.js';
 
 /** Hubs and insert put together: the motor hub's floor lies on z = 0, its first jaw on +X. Finished sizes. */
@@ -65,8 +74,8 @@ export function misplaced(shape: Shape, gap: number, { angular, parallel, axial,
 
 /** The same insert with both sides of its lobes taken back to leave a gap at every flank. */
 export function pared(spider: SpiderPlan, { jaws }: Assembly, gap: number): SpiderPlan {
-  const straightInHollow = spider.barrel === 0 ? jaws.hollow : 0;
-  return { ...spider, halfWidth: Math.min(spider.halfWidth, jaws.halfSlot - straightInHollow - gap) };
+  const room = spider.barrel === 0 ? straightHalf(jaws, spider.reach) : jaws.halfSlot;
+  return { ...spider, halfWidth: Math.min(spider.halfWidth, room - gap) };
 }
 
 /**
@@ -99,7 +108,7 @@ export function squeezedVolume({ jaws, spider, gap, chordError }: Assembly): num
     return outside - commonArea(core, lobe) + commonArea(core, lobe, gapped);
   };
   const breaks = [from, to, ...levels.map(([z]) => z)].filter((z) => z >= from && z <= to);
-  return 2 * jaws.count * sectionVolume(areaAt, breaks, 4);
+  return 2 * jaws.count * sectionVolume(areaAt, breaks, 8);
 }
 
 /**
@@ -108,7 +117,7 @@ export function squeezedVolume({ jaws, spider, gap, chordError }: Assembly): num
 export function playAngle({ jaws, spider, gap }: Assembly): number {
   const from = Math.max(jaws.fillet, (gap - spider.height) / 2);
   const slot = outlineAt(slotOutlines(jaws)[0]!, slotLevels(jaws), from);
-  const lobe = lobeOutline(spider).filter(([x, y]) => Math.hypot(x, y) > jaws.inner);
+  const lobe = besideJaws(lobeOutline(spider), jaws.inner);
   const isFree = (degrees: number) =>
     turned(lobe, halfPitch(jaws.count) - degrees).every((point) => isInside(slot, point));
   if (!isFree(0)) return 0;
@@ -119,6 +128,25 @@ export function playAngle({ jaws, spider, gap }: Assembly): number {
     else met = middle;
   }
   return free;
+}
+
+/** Corners of a lobe outside the room in the jaws, and where its sides leave that room. */
+function besideJaws(lobe: Outline, inner: number): Outline {
+  return lobe.flatMap((point, i) => {
+    const next = lobe[(i + 1) % lobe.length]!;
+    const [from, to] = [Math.hypot(...point), Math.hypot(...next)];
+    const kept = from >= inner ? [point] : [];
+    if ((from - inner) * (to - inner) >= 0) return kept;
+    let [low, high] = [0, 1];
+    const at = (share: number) =>
+      [point[0] + share * (next[0] - point[0]), point[1] + share * (next[1] - point[1])] as const;
+    for (let step = 0; step < 40; step++) {
+      const middle = (low + high) / 2;
+      if ((Math.hypot(...at(middle)) - inner) * (from - inner) > 0) low = middle;
+      else high = middle;
+    }
+    return [...kept, at(high)];
+  });
 }
 
 function isInside(outline: Outline, [x, y]: readonly [number, number]): boolean {

@@ -5,6 +5,7 @@ import { mateCoupling } from './mate.js';
 import { couplingParticulars } from './particulars.js';
 import { type CouplingSheet, couplingSchema } from './sheet.js';
 import { couplingBodies } from './solid.js';
+import { couplingViews } from './views.js';
 
 /** A jaw coupling: two hubs and the insert between them. */
 export const couplingKind: PartKind<CouplingSheet, CouplingDesign> = {
@@ -15,4 +16,5 @@ export const couplingKind: PartKind<CouplingSheet, CouplingDesign> = {
   particulars: couplingParticulars,
   bodies: couplingBodies,
   mate: mateCoupling,
+  views: couplingViews,
 };

@@ -47,6 +47,14 @@ export function flankOffset({ halfSlot, hollow, inner, outer }: JawPlan, along: 
   return halfSlot - bulge(hollow, (along - (inner + outer) / 2) / ((outer - inner) / 2));
 }
 
+/** Half the width that a straight lobe may have between two flanks, out to its reach: less where they are curved. */
+export function straightHalf(plan: JawPlan, reach: number): number {
+  const { hollow, halfSlot, inner } = plan;
+  if (hollow === 0) return halfSlot;
+  const corner = Math.sqrt(Math.max(0, inner ** 2 - halfSlot ** 2));
+  return Math.min(flankOffset(plan, corner), flankOffset(plan, reach));
+}
+
 /** Width of a jaw across its middle line at a distance from the axis [mm]; 0 or below where its flanks have met. */
 export function jawWidth(plan: JawPlan, radius: number): number {
   const beta = halfPitch(plan.count);

@@ -14,7 +14,7 @@ import { LEAST_WALL } from '../common/walls.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
 import type { Hub, HubName, Insert, Pad } from './dimensions.js';
 import type { HubPlan } from './hub-plan.js';
-import { halfPitch, type JawPlan, jawWidth, slotLevels, slotStart } from './jaws.js';
+import { halfPitch, type JawPlan, jawWidth, slotLevels, slotStart, straightHalf } from './jaws.js';
 import type { CouplingSheet } from './sheet.js';
 import type { SpiderPlan } from './spider.js';
 
@@ -337,9 +337,9 @@ function insertFor(sheet: CouplingSheet, { jaws, hole, radius }: InsertInput, as
     'a light squeeze at each flank takes the play out',
   );
   const lobes = own.lobes ?? (jaws.hollow > 0 ? 'barrelled' : 'straight');
-  const side = jaws.halfSlot - flankClearance - (lobes === 'straight' ? jaws.hollow : 0);
   const ring = jaws.inner - D.ringGap;
   const reach = radius - D.reachGap;
+  const side = (lobes === 'straight' ? straightHalf(jaws, reach) : jaws.halfSlot) - flankClearance;
   const solid = own.center === 'solid' || (own.pad?.kind === 'soft' && own.center !== 'ring');
   const opening = solid ? 0 : hole > 0 ? hole : 2 * Math.max(0.5, ring - Math.max(D.ringWall, 0.3 * jaws.inner));
   if (opening / 2 > ring - 0.8)

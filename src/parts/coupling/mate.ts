@@ -29,6 +29,11 @@ function touch({ jaws: { hollow } }: Assembly): number {
   return 0.002 + hollow / FLANK_STEPS ** 2;
 }
 
+/** A smaller play is tried with the gap, degrees. */
+const LEAST_PLAY = 0.15;
+/** Squeezed volumes below this are compared with it, mm³. */
+const LEAST_SQUEEZE = 1;
+
 type About = Omit<Check<CouplingDesign>, 'run'>;
 const solid = { group: SOLID_GROUP, source: 'derived: the solids themselves', moves: 'jaws, insert, misalignment' };
 
@@ -104,13 +109,13 @@ function squeeze(assembly: Assembly, lower: Shape, kernel: Kernel): Finding[] {
   if (wanted < 0.01) return [];
   const [found] = kernel.commonVolumes(lower, placedInsert(assembly), [{}]);
   const words = `lobes and jaws of one hub share ${plain(found!, 2)} mm³, ${plain(wanted, 2)} mm³ were worked out`;
-  return [finding(SQUEEZE, valued(exactly(Math.abs(found! / wanted - 1)), words))];
+  return [finding(SQUEEZE, valued(exactly(Math.abs(found! - wanted) / Math.max(wanted, LEAST_SQUEEZE)), words))];
 }
 
 /** Turns the insert in one hub until they meet, in steps about the angle that was worked out. */
 function play(assembly: Assembly, lower: Shape, kernel: Kernel): Finding {
   const own = playAngle(assembly);
-  const trial = own > 0.05 ? assembly : { ...assembly, spider: pared(assembly.spider, assembly, TRIAL_GAP) };
+  const trial = own > LEAST_PLAY ? assembly : { ...assembly, spider: pared(assembly.spider, assembly, TRIAL_GAP) };
   const wanted = playAngle(trial);
   const shares = [0.9, 0.96, 0.98, 1.02, 1.04, 1.1];
   const volumes = kernel.commonVolumes(
@@ -120,7 +125,7 @@ function play(assembly: Assembly, lower: Shape, kernel: Kernel): Finding {
   );
   const met = shares.findIndex((_, i) => Math.max(volumes[2 * i]!, volumes[2 * i + 1]!) > NO_COMMON_VOLUME);
   const found = met < 0 ? 2 : met === 0 ? 0 : (shares[met]! + shares[met - 1]!) / 2;
-  const with_ = own > 0.05 ? 'as it is' : `with lobes taken back to ${plain(TRIAL_GAP)} mm at each flank`;
+  const with_ = own > LEAST_PLAY ? 'as it is' : `with lobes taken back to ${plain(TRIAL_GAP)} mm at each flank`;
   const words = `${with_}, the insert turns ${plain(found * wanted)}° before it meets a jaw; ${plain(wanted)}° were worked out`;
   return finding(PLAY, valued(exactly(Math.abs(found - 1)), words));
 }

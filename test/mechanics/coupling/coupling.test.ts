@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { plasticPreload } from '../../../src/mechanics/bolt/plastic-preload.js';
+import { elastomerModulus } from '../../../src/mechanics/coupling/elastomer.js';
+import { lobeAllowance, lobeStress } from '../../../src/mechanics/coupling/insert-stress.js';
+import { jawStresses } from '../../../src/mechanics/coupling/jaw-strength.js';
+import { startFactor, temperatureFactor } from '../../../src/mechanics/coupling/service-factors.js';
+import { axialLostMotion, flankTurn, windUp } from '../../../src/mechanics/coupling/wind-up.js';
+import { keyPressure } from '../../../src/mechanics/shaft/key-pressure.js';
+
+describe('factors of DIN 740-2', () => {
+  // confirmed: 1.0 to 30 °C, 1.4 to 60, 1.8 to 80, 2.0 to 100, 2.8 to 120; from memory: 1.2 to 40
+  it.each([
+    [-30, 1],
+    [30, 1],
+    [31, 1.2],
+    [60, 1.4],
+    [80, 1.8],
+    [100, 2],
+    [120, 2.8],
+  ])('at %d °C the temperature factor is %d', (temperature, factor) => {
+    expect(temperatureFactor(temperature)).toBe(factor);
+  });
+
+  // confirmed: to 125 starts an hour 1.0, to 250 1.3, to 500 1.6, to 1000 1.8, above 2.0
+  it.each([
+    [0, 1],
+    [125, 1],
+    [250, 1.3],
+    [500, 1.6],
+    [1000, 1.8],
+    [5000, 2],
+  ])('at %d starts an hour the start factor is %d', (starts, factor) => {
+    expect(startFactor(starts)).toBe(factor);
+  });
+
+  it('refuses what is outside the table', () => {
+    expect(() => temperatureFactor(121)).toThrow('must be -30 to 120');
+    expect(() => temperatureFactor(Number.NaN)).toThrow();
+    expect(() => startFactor(-1)).toThrow();
+  });
+});
+
+describe('the insert', () => {
+  // common practice, worked: 6 lobes, r 10.5, lobe 7 × 10 mm: 0.3 N·m gives 0.14 MPa, 1 N·m 0.45, 3 N·m 1.36
+  it.each([
+    [300, 0.14],
+    [1000, 0.45],
+    [3000, 1.36],
+  ])('carries %d N·mm at %d MPa', (torque, stress) => {
+    expect(lobeStress({ torque, jaws: 3, meanRadius: 10.5, length: 7, height: 10 })).toBeCloseTo(stress, 2);
+  });
+
+  it('is as stiff as a hard moulded grade: 4.1 MPa at 10 %', () => {
+    expect(Math.abs(elastomerModulus({ hardness: 95, scale: 'A' }) / 41 - 1)).toBeLessThan(0.25);
+    expect(elastomerModulus({ hardness: 64, scale: 'D' })).toBeGreaterThan(
+      elastomerModulus({ hardness: 98, scale: 'A' }),
+    );
+    expect(() => elastomerModulus({ hardness: 99, scale: 'A' })).toThrow('must be 20 to 98');
+  });
+
+  it('may carry half as much again at 98 A as at 95 A', () => {
+    const [soft, hard] = [95, 98].map((hardness) => elastomerModulus({ hardness, scale: 'A' }));
+    // common practice: 1.0 and 1.5 MPa
+    expect(lobeAllowance({ modulus: hard!, reference: soft! }).normal).toBeCloseTo(1.4, 1);
+  });
+
+  it('loses motion as the screw turns', () => {
+    // common practice: 1° is 0.022 mm at lead 8, 0.006 mm at lead 2
+    expect(axialLostMotion({ angle: 1, lead: 8 })).toBeCloseTo(0.022, 3);
+    expect(axialLostMotion({ angle: 1, lead: 2 })).toBeCloseTo(0.006, 3);
+  });
+
+  it('winds up by its compression over the radius', () => {
+    // 1 % of a lobe 5 mm wide is 0.05 mm; over 10 mm 0.005 rad
+    expect(windUp({ stress: 0.41, width: 5, modulus: 41, meanRadius: 10 })).toBeCloseTo((0.005 * 180) / Math.PI, 9);
+  });
+
+  it('turns until its corner meets the flank, nearly gap over reach', () => {
+    expect(flankTurn({ halfWidth: 2, gap: 0, reach: 12 })).toBe(0);
+    expect(flankTurn({ halfWidth: 2, gap: 0.1, reach: 12 })).toBeCloseTo((0.1 / 12) * (180 / Math.PI), 2);
+  });
+});
+
+describe('hubs', () => {
+  it('bend their jaws as short cantilevers', () => {
+    // F = 900/(3·10) = 30 N; M = 150 N·mm; Z = 6·25/6 = 25 mm³: 6 MPa; τ = 1.5·30/30 = 1.5 MPa
+    const stresses = jawStresses({ torque: 900, jaws: 3, meanRadius: 10, arm: 5, length: 6, width: 5 });
+    expect(stresses).toEqual({ bending: 6, shear: 1.5 });
+  });
+
+  it('bear a key on half its height', () => {
+    // 14 mm shaft, key 5 × 5, t2 2.3: 2·10000/(14·20·2.3) = 31.1 MPa
+    expect(keyPressure({ torque: 10000, diameter: 14, length: 20, depth: 2.3 })).toBeCloseTo(31.06, 2);
+  });
+
+  it('bear a head before a nut of the same width across flats, and before the screw', () => {
+    const m3 = { pressure: 80 / 3, headDiameter: 5.5, acrossFlats: 5.5, holeDiameter: 3.4, tightening: 2240 };
+    // common practice: 300 to 500 N for an M3 in plastic
+    const { force, heldBy } = plasticPreload(m3);
+    expect(heldBy).toBe('head');
+    expect(force).toBeGreaterThan(300);
+    expect(force).toBeLessThan(500);
+    expect(plasticPreload({ ...m3, headDiameter: 7 }).heldBy).toBe('nut');
+    expect(plasticPreload({ ...m3, tightening: 200 })).toEqual({ force: 200, heldBy: 'tightening' });
+  });
+});

@@ -1,0 +1,77 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { flankTurn } from '../../../src/mechanics/coupling/wind-up.js';
+import {
+  lowerJaws,
+  misplaced,
+  pared,
+  placedInsert,
+  playAngle,
+  squeezedVolume,
+  upperJaws,
+} from '../../../src/parts/coupling/assembly.js';
+import { designCoupling } from '../../../src/parts/coupling/dimensions.js';
+import { jawWidth } from '../../../src/parts/coupling/jaws.js';
+import { assemblyOf, mateCoupling } from '../../../src/parts/coupling/mate.js';
+import { couplingSchema } from '../../../src/parts/coupling/sheet.js';
+import { SHIPPED } from '../../../src/presets/shipped.js';
+import { validate } from '../../../src/sheet/validate.js';
+import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import { couplingSheet } from '../../support/coupling-sheets.js';
+
+const designed = (changes: Parameters<typeof couplingSheet>[0] = {}) =>
+  designCoupling(
+    validate(couplingSchema, couplingSheet(changes), () => undefined),
+    SHIPPED,
+  );
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
+
+describe('hubs and insert', () => {
+  it('mate in place, misaligned, pulled apart and turned', () => {
+    const findings = mateCoupling(designed(), kernel);
+    expect(findings.map(({ id, verdict }) => [id, verdict])).toEqual([
+      ['solid-mate', 'pass'],
+      ['solid-squeeze', 'pass'],
+      ['solid-play', 'pass'],
+    ]);
+  });
+
+  it('collide when they should: jaws on jaws, squeezed lobes, too much misalignment', () => {
+    const assembly = assemblyOf(designed());
+    const lower = lowerJaws(assembly);
+    const upper = upperJaws(lower, assembly);
+    const common = (a: typeof lower, b: typeof lower, turn = 0) => kernel.commonVolumes(a, b, [{ turn }])[0]!;
+    expect(common(lower, upper)).toBe(0);
+    expect(common(lower, upper, 60)).toBeGreaterThan(100);
+    expect(common(lower, placedInsert(assembly))).toBeGreaterThan(1);
+    expect(common(lower, placedInsert({ ...assembly, spider: pared(assembly.spider, assembly, 0.002) }))).toBe(0);
+    const far = misplaced(upper, assembly.gap, { angular: 0, parallel: 0, axial: 2, towards: 0 });
+    expect(common(lower, far)).toBeGreaterThan(10);
+  });
+
+  it('share the volume of their squeeze: both flanks of each jaw over the height in contact', () => {
+    const assembly = assemblyOf(designed({ insert: { flank_clearance: -0.05 }, jaws: { bevel: 0, fillet: 0 } }));
+    const { jaws, spider, gap } = assembly;
+    // by hand: 2·3 flanks, 0.05 mm deep, from the room in the jaws to the reach of the lobes, over the common height
+    const length = spider.reach - Math.sqrt(jaws.inner ** 2 - jaws.halfSlot ** 2);
+    const height = jaws.height - (gap - spider.height) / 2;
+    expect(squeezedVolume(assembly)).toBeCloseTo(6 * 0.05 * length * height, 0);
+  });
+
+  it('play as the corner of a straight lobe does', () => {
+    const assembly = assemblyOf(designed({ insert: { flank_clearance: 0.1 } }));
+    const { spider } = assembly;
+    const byFormula = flankTurn({ halfWidth: spider.halfWidth, gap: 0.1, reach: spider.reach });
+    expect(playAngle(assembly)).toBeCloseTo(byFormula, 3);
+  });
+
+  it('keep the width of jaw that was asked for', () => {
+    const { jaws } = assemblyOf(
+      designed({ jaws: { count: 3, width: 6.5, inner: 14 }, hubs: { outside_diameter: 30 } }),
+    );
+    expect(jawWidth(jaws, (jaws.inner + jaws.outer) / 2)).toBeCloseTo(6.5, 9);
+  });
+});

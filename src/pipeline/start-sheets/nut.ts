@@ -23,6 +23,13 @@ holes: {count: 4, circle: 23 mm, start: 45 deg, screw: M3, head: flange}    # he
 # carriage: {bore: 14.4 mm, thickness: 6 mm}
 mounting: flange-down           # where the flange is on the machine: flange-up, flange-down
 
+# Other kinds of nut (clamped, anti-backlash and split want a wider body):
+# family: {kind: split}         # halves to mount without taking the screw out
+# family: {kind: clamped}       # a slit and one adjusting screw
+# family: {kind: anti-backlash, spring: {inside: 16 mm, outside: 19 mm, free: 20 mm, solid: 7 mm, rate: 3}}    # rate in N/mm
+# family: {kind: holder, nut: {across_flats: 13 mm, height: 6.5 mm}}   # a pocket for a bought nut in place of the thread
+# catch_nut: {across_flats: 13 mm, height: 6.5 mm}    # a metal nut that stands by, in case the printed thread fails
+
 fit: running                    # close, running, loose; or {diametral: 0.3 mm, axial: 0.1 mm}
 material: petg                  # leadwright presets material lists them
 printer: {nozzle: 0.4 mm, layer: 0.12 mm, hole_offset: 0.15 mm, compensation: file}

@@ -1,3 +1,4 @@
+import { clipped, outlineBounds } from '../../../solid/convex.js';
 import { circleOutline, type Outline, polygonArea, sidesFor } from '../../../solid/outline.js';
 import type { BodyRecipe, Shape } from '../../../solid/recipe.js';
 import { prismVolume } from '../../../solid/volume.js';
@@ -167,7 +168,12 @@ function clamped(design: NutDesign, family: Family & { kind: 'clamped' }, drawin
     shape: { kind: 'union', of: clampShapes(clamp, clamp.heights[0]!, FAR) },
     volume: clampVolume({ outline: body, clamps: [clamp], slit: { width, from, to: top } }),
   };
-  return whole(design, drawing, [threadBore(bore), slit, closing]);
+  const made = whole(design, drawing, [threadBore(bore), slit, closing]);
+  if (design.finished.flange) return made;
+  // the slit takes the corner on +X away
+  const { max } = outlineBounds(clipped(body, [0, -1, -width / 2]));
+  const [lowest, highest] = made.expected.bounds;
+  return { ...made, expected: { ...made.expected, bounds: [lowest, [max[0], highest[1], highest[2]]] } };
 }
 
 /** Volume of the body in a strip, from a height up to its end, chamfers included. */

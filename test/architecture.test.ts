@@ -23,8 +23,9 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   parts: beforeParts,
   output: [...beforeParts, 'parts'],
   pipeline: beforePipeline,
-  work: [...beforePipeline, 'pipeline'],
-  cli: [...beforePipeline, 'pipeline', 'work'],
+  fleet: [...beforePipeline, 'pipeline'],
+  work: [...beforePipeline, 'pipeline', 'fleet'],
+  cli: [...beforePipeline, 'pipeline', 'fleet', 'work'],
 };
 
 /** Layers that may touch the disk, the clock and the terminal. */

@@ -7,6 +7,10 @@ export interface Io {
   readonly env: Readonly<Record<string, string | undefined>>;
   /** whether stdout is a terminal */
   readonly isTty: boolean;
+  /** columns of the terminal behind stderr, where there is one: a line there may be written anew */
+  readonly stderrColumns?: number | undefined;
+  /** calls back when a person interrupts; what it returns ends that */
+  readonly onInterrupt?: (stop: () => void) => () => void;
 }
 
 /** Colour only on a terminal that wants it. */

@@ -14,4 +14,10 @@ process.exitCode = await run(process.argv.slice(2), {
   cwd: process.cwd(),
   env: process.env,
   isTty: process.stdout.isTTY === true,
+  stderrColumns: process.stderr.isTTY === true ? process.stderr.columns : undefined,
+  onInterrupt: (stop) => {
+    // a second Ctrl-C ends the process at once, which leaves whole files too
+    process.once('SIGINT', stop).once('SIGTERM', stop);
+    return () => process.off('SIGINT', stop).off('SIGTERM', stop);
+  },
 });

@@ -4,6 +4,7 @@ import { newResults } from './new-results.js';
 import { ADAPTER_START } from './start-sheets/adapter.js';
 import { COUPLING_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';
+import { FLEET_START } from './start-sheets/fleet.js';
 import { NUT_START } from './start-sheets/nut.js';
 import { SLEEVE_START } from './start-sheets/sleeve.js';
 
@@ -13,6 +14,7 @@ const SHEETS: ReadonlyMap<string, string> = new Map([
   ['coupling', COUPLING_START],
   ['sleeve', SLEEVE_START],
   ['coupon', COUPON_START],
+  ['fleet', FLEET_START],
 ]);
 
 /** Not a part: what is read off the coupon of the start sheet. */

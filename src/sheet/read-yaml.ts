@@ -18,9 +18,8 @@ export const LONGEST_SHEET = 262_144;
  * Reads a YAML text into a plain value, and keeps the places of its fields.
  * @throws InputError empty, too long, binary, not YAML, nested too deeply, or using more aliases than a person would
  */
-export function readYaml(text: string): SheetText {
-  if (text.length > LONGEST_SHEET)
-    throw fault('', `${text.length} characters`, `must be at most ${LONGEST_SHEET} characters`);
+export function readYaml(text: string, longest: number = LONGEST_SHEET): SheetText {
+  if (text.length > longest) throw fault('', `${text.length} characters`, `must be at most ${longest} characters`);
   if (text.includes('\u0000') || text.includes('\ufffd'))
     throw fault('', '', 'must be UTF-8 text; this looks like a binary file');
   if (text.trim() === '') throw fault('', '', 'the sheet is empty');

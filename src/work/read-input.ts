@@ -10,15 +10,13 @@ export interface InputPlace {
   readonly stdin: () => AsyncIterable<Uint8Array>;
 }
 
-/** A character takes at most four bytes. */
-const MOST_BYTES = LONGEST_SHEET * 4;
-
 /**
  * Reads a text file as UTF-8; `-` is the standard input. Never holds more than a sheet may have.
  * @throws InputError no such file, a folder, too long, or not UTF-8 text
  */
-export async function readInput(path: string, place: InputPlace): Promise<string> {
-  const bytes = path === '-' ? await collect(place.stdin()) : await readFile(resolve(place.cwd, path));
+export async function readInput(path: string, place: InputPlace, longest: number = LONGEST_SHEET): Promise<string> {
+  const bytes =
+    path === '-' ? await collect(place.stdin(), longest) : await readFile(resolve(place.cwd, path), longest);
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
@@ -26,14 +24,14 @@ export async function readInput(path: string, place: InputPlace): Promise<string
   }
 }
 
-async function readFile(path: string): Promise<Uint8Array> {
+async function readFile(path: string, longest: number): Promise<Uint8Array> {
   let handle: FileHandle | undefined;
   try {
     handle = await open(path, 'r');
     const about = await handle.stat();
     if (about.isDirectory()) throw fault('', '', 'is a folder, not a sheet');
-    if (about.size > MOST_BYTES) throw tooLong(`${about.size} bytes`);
-    return await collect(handle.createReadStream({ autoClose: false }));
+    if (about.size > mostBytes(longest)) throw tooLong(`${about.size} bytes`, longest);
+    return await collect(handle.createReadStream({ autoClose: false }), longest);
   } catch (error) {
     throw fault('', '', diskReason(error));
   } finally {
@@ -41,17 +39,22 @@ async function readFile(path: string): Promise<Uint8Array> {
   }
 }
 
-async function collect(source: AsyncIterable<Uint8Array>): Promise<Uint8Array> {
+/** A character takes at most four bytes. */
+function mostBytes(longest: number): number {
+  return longest * 4;
+}
+
+async function collect(source: AsyncIterable<Uint8Array>, longest: number): Promise<Uint8Array> {
   const parts: Uint8Array[] = [];
   let length = 0;
   for await (const part of source) {
     parts.push(part);
     length += part.length;
-    if (length > MOST_BYTES) throw tooLong(`more than ${MOST_BYTES} bytes`);
+    if (length > mostBytes(longest)) throw tooLong(`more than ${mostBytes(longest)} bytes`, longest);
   }
   return Buffer.concat(parts);
 }
 
-function tooLong(length: string) {
-  return fault('', length, `must be at most ${LONGEST_SHEET} characters`);
+function tooLong(length: string, longest: number) {
+  return fault('', length, `must be at most ${longest} characters`);
 }

@@ -2,6 +2,7 @@ import type { Command } from '../command.js';
 import { calibrateCommand } from './calibrate.js';
 import { checkCommand } from './check.js';
 import { driveCommand } from './drive.js';
+import { fleetCommand, mergeCommand } from './fleet.js';
 import { identifyCommand } from './identify.js';
 import { makeCommand } from './make.js';
 import { newCommand } from './new.js';
@@ -14,6 +15,8 @@ export const COMMANDS: readonly Command[] = [
   checkCommand,
   identifyCommand,
   driveCommand,
+  fleetCommand,
+  mergeCommand,
   calibrateCommand,
   newCommand,
   presetsCommand,

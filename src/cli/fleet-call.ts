@@ -1,0 +1,177 @@
+import { availableParallelism } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+import { performance } from 'node:perf_hooks';
+import { fileFaultLine } from '../fleet/machines.js';
+import type { Manifest } from '../fleet/manifest.js';
+import type { FleetPlan } from '../fleet/plan.js';
+import { parseBed } from '../fleet/plates.js';
+import { parseShard } from '../fleet/shard.js';
+import type { Format } from '../output/formats.js';
+import { jsonText } from '../output/report-json.js';
+import { KINDS } from '../pipeline/kinds.js';
+import { SHIPPED } from '../presets/shipped.js';
+import { nearest } from '../sheet/nearest.js';
+import { fault } from '../units/faults.js';
+import { foresee } from '../work/fleet/foresee.js';
+import type { Maker } from '../work/fleet/makers.js';
+import { noMaker } from '../work/fleet/no-maker.js';
+import { openFleet } from '../work/fleet/open-fleet.js';
+import { type FleetResult, runFleet } from '../work/fleet/run-fleet.js';
+import { runShare } from '../work/fleet/share.js';
+import { startMaker } from '../work/fleet/start-maker.js';
+import { EXIT } from './exit-codes.js';
+import { fleetLines, foreseenLines } from './fleet-lines.js';
+import { progressLines } from './fleet-progress.js';
+import type { Io } from './io.js';
+import { requireFormats } from './require-formats.js';
+
+/** What was typed. */
+export interface FleetArgs {
+  readonly file: string;
+  readonly out?: string | undefined;
+  readonly cache?: string | undefined;
+  readonly jobs?: string | undefined;
+  readonly formats: string;
+  readonly only?: readonly string[] | undefined;
+  readonly plates?: string | undefined;
+  readonly shard?: string | undefined;
+  readonly zip?: boolean | undefined;
+  readonly json?: boolean | undefined;
+  readonly 'keep-going'?: boolean | undefined;
+  readonly 'dry-run'?: boolean | undefined;
+  /** folders of shares to put together; nothing is made then */
+  readonly shares?: readonly string[];
+}
+
+const MOST_JOBS = 64;
+
+/** Runs a fleet as typed. */
+export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
+  const formats = requireFormats(args.formats);
+  if (!formats.includes('stl')) throw fault('--formats', args.formats, 'must hold stl: plates and masses come from it');
+  const jobs = parseJobs(args.jobs);
+  const shard = args.shard === undefined ? undefined : parseShard(args.shard);
+  const bed = args.plates === undefined ? undefined : parseBed(args.plates);
+  const keepGoing = args['keep-going'] === true;
+  const opened = await openFleet(args.file, io, { kinds: KINDS, presets: SHIPPED, formats, keepGoing });
+  for (const one of opened.faults) io.stderr.write(`${fileFaultLine(one)}\n`);
+  const { plan, presets } = opened;
+  if (!plan) return EXIT.wrong;
+  const least = opened.faults.length > 0 ? EXIT.wrong : EXIT.done;
+  const only = args.only && requireMachines(args.only, plan);
+  const out = resolve(io.cwd, args.out ?? join('out', plan.fleet));
+  const cache = {
+    folder: args.cache === undefined ? join(dirname(out), '.leadwright-cache') : resolve(io.cwd, args.cache),
+  };
+  const shares = (args.shares ?? []).map((folder) => ({ folder: resolve(io.cwd, folder) }));
+  if (args['dry-run'])
+    return showForeseen(chosenOf(plan, only), [cache, ...shares], { presets, json: args.json === true }, io, least);
+  const maker = (): Maker => (args.shares ? noMaker() : startMaker(jobs));
+  const run = startRun(io, maker, formats);
+  const shared = { ...run.options, stores: [cache, ...shares] as const, ...(presets === SHIPPED ? {} : { presets }) };
+  try {
+    if (shard) return await shareCall(plan, { ...shared, out, shard }, io, args.json === true);
+    const result = await runFleet(plan, {
+      ...shared,
+      out,
+      ...(only ? { only } : {}),
+      ...(bed ? { bed } : {}),
+      zip: args.zip === true,
+    });
+    run.end();
+    show(result, args, out, io);
+    return Math.max(least, codeOf(result, only));
+  } finally {
+    run.end();
+  }
+}
+
+type SharedOptions = Omit<Parameters<typeof runShare>[2], 'out'>;
+
+/** Progress and interruption of a run. */
+function startRun(io: Io, maker: () => Maker, formats: readonly Format[]) {
+  const lines = progressLines(io, () => performance.now());
+  let stopped = false;
+  const release = io.onInterrupt?.(() => {
+    stopped = true;
+    io.stderr.write('\nstopping after the parts in hand; again to stop at once\n');
+  });
+  return {
+    options: { maker, formats, onProgress: lines.tell, stopped: () => stopped },
+    end: () => {
+      lines.end();
+      release?.();
+    },
+  };
+}
+
+async function shareCall(
+  plan: FleetPlan,
+  options: SharedOptions & { readonly out: string; readonly shard: ReturnType<typeof parseShard> },
+  io: Io,
+  json: boolean,
+): Promise<number> {
+  const { shard, out } = options;
+  const result = await runShare(plan, shard, options);
+  const { lines, ...counts } = result;
+  for (const line of lines) io.stderr.write(`${line}\n`);
+  const told = `share ${shard.index}/${shard.count} of ${plan.fleet}: ${counts.parts} parts, ${counts.made} made, ${counts.reused} reused, ${counts.failed} refused\nwritten: ${out}\n`;
+  io.stdout.write(json ? jsonText({ fleet: plan.fleet, ...counts, lines }) : told);
+  return counts.failed > 0 || counts.stopped ? EXIT.failed : EXIT.done;
+}
+
+function showForeseen(
+  plan: FleetPlan,
+  stores: Parameters<typeof foresee>[1],
+  { presets, json }: { readonly presets: FleetPresets; readonly json: boolean },
+  io: Io,
+  least: number,
+): number {
+  const parts = foresee(plan, stores, { kinds: KINDS, presets });
+  io.stdout.write(json ? jsonText({ fleet: plan.fleet, parts }) : `${foreseenLines(parts).join('\n')}\n`);
+  return Math.max(least, parts.some(({ would }) => would === 'refuse') ? EXIT.failed : EXIT.done);
+}
+
+type FleetPresets = Parameters<typeof foresee>[2]['presets'];
+
+function show(result: FleetResult, args: FleetArgs, out: string, io: Io): void {
+  const { manifest, made, reused, stopped } = result;
+  if (args.json) io.stdout.write(jsonText({ ...manifest, run: { made, reused, stopped } }));
+  else io.stdout.write(`${fleetLines(result, out).join('\n')}\n`);
+  if (stopped) io.stderr.write('stopped before the end; the same command goes on from here\n');
+}
+
+function codeOf({ manifest, stopped, tooLarge }: FleetResult, only: readonly string[] | undefined): number {
+  const isBroken = manifest.parts.some(({ reasons }) =>
+    reasons.some((reason) => reason.startsWith('internal error: ')),
+  );
+  if (isBroken) return EXIT.internal;
+  const isRun = (machine: Manifest['machines'][number]) => only === undefined || only.includes(machine.machine);
+  const isWhole = manifest.machines.filter(isRun).every(({ complete }) => complete);
+  return isWhole && !stopped && tooLarge.length === 0 ? EXIT.done : EXIT.failed;
+}
+
+function parseJobs(text: string | undefined): number {
+  if (text === undefined) return Math.min(MOST_JOBS, availableParallelism());
+  const jobs = Number(text);
+  if (Number.isInteger(jobs) && jobs >= 1 && jobs <= MOST_JOBS) return jobs;
+  throw fault('--jobs', text, `must be a whole number from 1 to ${MOST_JOBS}`);
+}
+
+function requireMachines(names: readonly string[], { machines }: FleetPlan): readonly string[] {
+  const known = machines.map(({ name }) => name);
+  const wanted = names.flatMap((name) => name.split(',')).map((name) => name.trim());
+  for (const name of wanted) {
+    if (known.includes(name)) continue;
+    const near = nearest(name, known);
+    throw fault('--only', name, near ? `no machine of this name; did you mean ${near}?` : 'no machine of this name');
+  }
+  return wanted;
+}
+
+function chosenOf(plan: FleetPlan, only: readonly string[] | undefined): FleetPlan {
+  if (!only) return plan;
+  const parts = plan.parts.filter(({ machine }) => only.includes(machine));
+  const used = new Set(parts.map(({ address }) => address));
+  return { ...plan, parts, distinct: plan.distinct.filter(({ address }) => used.has(address)) };
+}

@@ -1,0 +1,167 @@
+import { nearest } from '../../sheet/nearest.js';
+import { type Fault, InputError, type Place } from '../../units/faults.js';
+import type { Entry, Find, MachineGiven } from '../machines.js';
+import type { Fields } from '../sheet.js';
+import { cellValue } from './cell-value.js';
+import { readTable, type Table, type TableRow } from './read-table.js';
+
+/** Columns that are about the machine, not fields of the part's sheet. */
+const OWN = ['machine', 'kind', 'group', 'role', 'sheet', 'quantity', 'axis'] as const;
+type Own = (typeof OWN)[number];
+const isOwn = (name: string): name is Own => OWN.some((own) => own === name);
+
+/** Columns that hold text even where it looks like a number. */
+const TEXT_FIELDS: readonly string[] = ['part', 'name', 'profile', 'mark'];
+const PATH = /^[a-z_][a-z0-9_-]*(?:\.[a-z_][a-z0-9_-]*)*$/i;
+
+/**
+ * Reads machines and their parts from a spreadsheet, one row a part: the columns `machine`, `kind`, `group`, `role`,
+ * `sheet`, `quantity` and `axis`, and any field of a part sheet by its dotted path, such as `screw.major`.
+ *
+ * @param text the file's text, CSV or TSV
+ * @param file its path, for messages
+ * @returns the machines in the order of their first rows
+ * @throws InputError every mistake at once; line and column are the row and column of the spreadsheet
+ */
+export function rowMachines(text: string, file: string): MachineGiven[] {
+  const table = readTable(text);
+  requireColumns(table.columns);
+  const faults: Fault[] = [];
+  const machines = new Map<string, MachineGiven & { readonly parts: Map<string, Entry> }>();
+  for (const row of table.rows) {
+    const read = readRow(row, table, file, faults);
+    if (!read) continue;
+    const known = machines.get(read.machine);
+    const machine = known ?? {
+      name: read.machine,
+      kind: read.kind,
+      group: read.group,
+      parts: new Map(),
+      find: read.entry.find,
+    };
+    if (known) faults.push(...disagreements(known, read, row, table));
+    if (machine.parts.has(read.role)) faults.push(twice(read, row, table));
+    machine.parts.set(read.role, read.entry);
+    machines.set(read.machine, machine);
+  }
+  if (faults.length > 0) throw new InputError(faults.slice(0, MOST_FAULTS));
+  return [...machines.values()];
+}
+
+const MOST_FAULTS = 100;
+
+interface ReadRow {
+  readonly machine: string;
+  readonly kind: string | undefined;
+  readonly group: string | undefined;
+  readonly role: string;
+  readonly entry: Entry;
+}
+
+function requireColumns(columns: readonly string[]): void {
+  const faults: Fault[] = columns.flatMap((name, i) => {
+    const at: Place = { line: 1, column: i + 1 };
+    if (columns.indexOf(name) !== i) return [{ path: name, value: '', allowed: 'the column is there twice', at }];
+    const isField = PATH.test(name) && !name.split('.').includes('__proto__');
+    if (isOwn(name) || isField) return [];
+    const allowed =
+      'a column is named by one of machine, kind, group, role, sheet, quantity, axis or by a field such as screw.major';
+    return [{ path: '', value: name, allowed, at }];
+  });
+  if (!columns.includes('machine')) {
+    const near = nearest('machine', columns);
+    const allowed = near ? `the column is missing; ${near} comes near` : 'the column is missing';
+    faults.push({ path: 'machine', value: '', allowed, at: { line: 1, column: 1 } });
+  }
+  if (faults.length > 0) throw new InputError(faults);
+}
+
+function readRow(row: TableRow, { columns, decimalComma }: Table, file: string, faults: Fault[]): ReadRow | undefined {
+  const own: Partial<Record<Own, string>> = {};
+  let fields: Fields = {};
+  for (const [i, name] of columns.entries()) {
+    const cell = row.cells[i] ?? '';
+    if (cell === '') continue;
+    if (isOwn(name)) own[name] = cell;
+    else {
+      const read = TEXT_FIELDS.includes(name) ? { value: cell } : cellValue(cell, decimalComma);
+      if ('value' in read) fields = withField(fields, name.split('.'), read.value);
+      else faults.push({ path: name, value: cell, allowed: read.allowed, at: { line: row.number, column: i + 1 } });
+    }
+  }
+  const place = (name: string): Place => ({ line: row.number, column: columns.indexOf(name) + 1 || 1 });
+  const wrong = (name: Own, value: string, allowed: string) => {
+    faults.push({ path: name, value, allowed, at: place(name) });
+    return undefined;
+  };
+  if (own.machine === undefined) return wrong('machine', '', 'is missing');
+  const role = own.role ?? baseName(own.sheet) ?? textOf(fields.name);
+  if (role === undefined) return wrong('role', '', 'is missing; give role, sheet or name');
+  const quantity = own.quantity === undefined ? undefined : Number(own.quantity.replace(/[.,]0+$/, ''));
+  if (quantity !== undefined && !(Number.isInteger(quantity) && quantity >= 0 && quantity <= 10_000))
+    return wrong('quantity', own.quantity ?? '', 'must be a whole number from 0 to 10000');
+  const find: Find = (path) => ({ file, at: cellPlace(path, row, columns) });
+  const given = { fields, find };
+  const entry: Entry = {
+    sheet: own.sheet,
+    ...(own.sheet === undefined ? { own: given } : { with: given }),
+    quantity,
+    axis: own.axis,
+    find,
+  };
+  return { machine: own.machine, kind: own.kind, group: own.group, role, entry };
+}
+
+function withField(fields: Fields, [key = '', ...rest]: readonly string[], value: unknown): Fields {
+  if (rest.length === 0) return { ...fields, [key]: value };
+  const inner = fields[key];
+  const map = typeof inner === 'object' && inner !== null && !Array.isArray(inner) ? { ...inner } : {};
+  return { ...fields, [key]: withField(map, rest, value) };
+}
+
+/** The cell of a field, of the nearest field around it that has a column, or the row. */
+function cellPlace(path: readonly PropertyKey[], row: TableRow, columns: readonly string[]): Place {
+  for (let length = path.length; length > 0; length--) {
+    const name = path.slice(0, length).join('.');
+    const exact = columns.indexOf(name);
+    if (exact >= 0) return { line: row.number, column: exact + 1 };
+    const inside = columns.findIndex((column, i) => column.startsWith(`${name}.`) && (row.cells[i] ?? '') !== '');
+    if (inside >= 0) return { line: row.number, column: inside + 1 };
+  }
+  return { line: row.number, column: 1 };
+}
+
+function disagreements(known: MachineGiven, read: ReadRow, row: TableRow, { columns }: Table): Fault[] {
+  return (['kind', 'group'] as const).flatMap((name) => {
+    const value = read[name];
+    if (value === undefined || value === known[name]) return [];
+    const allowed =
+      known[name] === undefined
+        ? 'an earlier row of this machine says none'
+        : `an earlier row of this machine says ${known[name]}`;
+    return [{ path: name, value, allowed, at: { line: row.number, column: columns.indexOf(name) + 1 } }];
+  });
+}
+
+function twice({ machine, role }: ReadRow, row: TableRow, { columns }: Table): Fault {
+  const column = columns.indexOf(columns.includes('role') ? 'role' : 'machine') + 1;
+  return {
+    path: 'role',
+    value: role,
+    allowed: `${machine} has a part of this name already`,
+    at: { line: row.number, column },
+  };
+}
+
+/** `nuts/z-left.yaml` → `z-left` */
+function baseName(path: string | undefined): string | undefined {
+  const name = path
+    ?.split(/[/\\]/)
+    .at(-1)
+    ?.replace(/\.ya?ml$/i, '');
+  return name === '' ? undefined : name;
+}
+
+function textOf(value: unknown): string | undefined {
+  return typeof value === 'string' ? value : undefined;
+}

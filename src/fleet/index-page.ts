@@ -1,0 +1,163 @@
+import { xmlText as text } from '../output/xml-text.js';
+import { plain } from '../units/format.js';
+import { INDEX_SCRIPT, INDEX_STYLE } from './index-look.js';
+import type { MachineRow, Manifest, ManifestRow, Standing } from './manifest.js';
+
+/** What the index links to, beside the files of the manifest. */
+export interface IndexLinks {
+  /** paths of every file in the output folder */
+  readonly files: ReadonlySet<string>;
+}
+
+const WORDS: Readonly<Record<Standing, string>> = {
+  pass: 'pass',
+  caution: 'caution',
+  fail: 'fail',
+  wrong: 'wrong sheet',
+  missing: 'not made',
+};
+
+/**
+ * The fleet at a glance: a page without anything from elsewhere, whose filters hide rows and which reads without its
+ * script too.
+ *
+ * @param manifest the run, summed up
+ * @param links what may be linked to
+ * @returns HTML
+ */
+export function indexPage(manifest: Manifest, links: IndexLinks): string {
+  const { fleet, machines, parts } = manifest;
+  const groups = new Map<string, ManifestRow[]>();
+  for (const row of parts) groups.set(row.machine, [...(groups.get(row.machine) ?? []), row]);
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src 'self' data: file:; style-src 'unsafe-inline'; script-src 'unsafe-inline'">
+<title>${text(fleet)} — fleet</title>
+<style>${INDEX_STYLE}</style>
+</head>
+<body>
+<header>
+<h1>${text(fleet)}</h1>
+${summary(manifest)}
+</header>
+<main>
+${filters(manifest)}
+<p id="count" role="status" aria-live="polite"></p>
+${machines.map((machine) => machineSection(machine, groups.get(machine.machine) ?? [], links)).join('\n')}
+<p id="none" hidden>No part answers to these filters.</p>
+${plates(manifest)}
+${totals(manifest)}
+</main>
+<script>${INDEX_SCRIPT}</script>
+</body>
+</html>
+`;
+}
+
+function summary({ machines, parts, verdict, filament }: Manifest): string {
+  const complete = machines.filter((machine) => machine.complete).length;
+  const pieces = [...new Map(parts.map((row) => [`${row.machine}/${row.role}`, row.quantity])).values()];
+  const grams = filament.reduce((sum, { mass }) => sum + mass, 0);
+  const figures: readonly (readonly [string, string])[] = [
+    [`${complete} of ${machines.length}`, 'machines complete'],
+    [String(pieces.reduce((sum, count) => sum + count, 0)), 'parts to print'],
+    [`${plain(grams, 0)} g`, 'of filament'],
+  ];
+  const list = figures.map(([figure, what]) => `<li><b>${text(figure)}</b> ${text(what)}</li>`).join('');
+  const more = `<a href="manifest.csv">manifest.csv</a> <a href="manifest.json">manifest.json</a> <a href="hardware.csv">hardware.csv</a>`;
+  return `<ul class="figures"><li>${badge(verdict)}</li>${list}</ul>\n<nav aria-label="Tables">${more}</nav>`;
+}
+
+function filters({ machines, parts }: Manifest): string {
+  const options = (values: readonly string[], words: Readonly<Record<string, string>> = {}) =>
+    values.map((value) => `<option value="${text(value)}">${text(words[value] ?? value)}</option>`).join('');
+  const kinds = [...new Set(machines.flatMap(({ kind }) => kind ?? []))].sort();
+  const verdicts = [...new Set([...parts, ...machines].map(({ verdict }) => verdict))].sort();
+  const materials = [...new Set(parts.flatMap(({ material }) => material ?? []))].sort();
+  const choice = (id: string, label: string, values: readonly string[], words?: Readonly<Record<string, string>>) =>
+    `<label>${label} <select id="${id}"><option value="">all</option>${options(values, words)}</select></label>`;
+  return `<form class="filters" role="search" onsubmit="return false" hidden>
+<label>Machine <input id="machine" type="search" list="machines" autocomplete="off" placeholder="any part of its name"></label>
+<datalist id="machines">${options(machines.map(({ machine }) => machine))}</datalist>
+${choice('kind', 'Kind', kinds)}
+${choice('verdict', 'Verdict', verdicts, WORDS)}
+${choice('material', 'Material', materials)}
+<button type="reset">Show all</button>
+</form>`;
+}
+
+function machineSection(machine: MachineRow, rows: readonly ManifestRow[], links: IndexLinks): string {
+  const { machine: name, kind, group, verdict, complete, lacks, pairs } = machine;
+  const about = [kind, group].filter((word) => word !== null).join(', ');
+  const zip = links.files.has(`zips/${name}.zip`) ? ` <a href="${path(`zips/${name}.zip`)}">zip</a>` : '';
+  const notes = [
+    ...(lacks.length > 0 ? [`It lacks ${lacks.join(', ')}, which its kind lists.`] : []),
+    ...pairs.filter((pair) => pair.verdict !== 'pass').map((pair) => `${pair.roles.join(' and ')}: ${pair.message}`),
+  ];
+  return `<section data-machine="${text(name.toLowerCase())}" data-kind="${text(kind ?? '')}" data-verdict="${verdict}">
+<h2 id="m-${text(name)}">${text(name)} ${about === '' ? '' : `<small>${text(about)}</small>`} ${badge(verdict)} <small>${complete ? 'complete' : 'incomplete'}${zip}</small></h2>
+${notes.length === 0 ? '' : `<ul class="notes">${notes.map((note) => `<li>${text(note)}</li>`).join('')}</ul>`}
+<div class="scroll" tabindex="0" role="region" aria-labelledby="m-${text(name)}"><table>
+<thead><tr><th scope="col">Part</th><th scope="col">Verdict</th><th scope="col">Pieces</th><th scope="col">Material</th><th scope="col">Mass</th><th scope="col">Size</th><th scope="col">File</th></tr></thead>
+<tbody>
+${rows.map((row, i) => partRow(row, rows[i - 1], links)).join('\n')}
+</tbody></table></div>
+</section>`;
+}
+
+/** A row a file; further bodies of a part do not repeat its name and picture. */
+function partRow(row: ManifestRow, before: ManifestRow | undefined, { files }: IndexLinks): string {
+  const { role, part, name, verdict, quantity, material, mass, bounds, file, folder, reasons } = row;
+  const isFirst = before?.role !== role;
+  const page = folder !== null && [`${folder}/report.html`, `${folder}/report.json`].find((one) => files.has(one));
+  const picture = folder !== null && files.has(`${folder}/picture.png`) ? `${folder}/picture.png` : undefined;
+  const image = picture ? `<img src="${path(picture)}" alt="" width="64" height="48" loading="lazy">` : '';
+  const title = page ? `<a href="${path(page)}">${image}${text(role)}</a>` : text(role);
+  const about = part === '' ? '' : `<small>${text(name === role ? part : `${part} ${name}`)}</small>`;
+  const told = isFirst && reasons.length > 0 ? reasonsOf(reasons, verdict) : '';
+  const size = bounds ? [0, 1, 2].map((axis) => plain(bounds[1][axis]! - bounds[0][axis]!, 1)).join(' × ') : '';
+  const cells = [
+    `<th scope="row"${isFirst ? '' : ' class="further"'}>${isFirst ? `${title}${about}` : text(role)}</th>`,
+    `<td>${isFirst ? badge(verdict) : ''}${told}</td>`,
+    `<td class="n">${quantity}</td>`,
+    `<td>${text(material ?? '')}</td>`,
+    `<td class="n">${mass === null ? '' : `${plain(mass, 1)} g`}</td>`,
+    `<td class="n">${size === '' ? '' : `${size} mm`}</td>`,
+    `<td>${file === null ? '' : `<a href="${path(file)}" download>${text(file.split('/').at(-1) ?? '')}</a>`}</td>`,
+  ];
+  return `<tr data-verdict="${verdict}" data-material="${text(material ?? '')}">${cells.join('')}</tr>`;
+}
+
+function reasonsOf(reasons: readonly string[], verdict: Standing): string {
+  const list = `<ul>${reasons.map((reason) => `<li>${text(reason)}</li>`).join('')}</ul>`;
+  const isOpen = verdict === 'fail' || verdict === 'wrong' || verdict === 'missing';
+  return `<details${isOpen ? ' open' : ''}><summary>${reasons.length} to mind</summary>${list}</details>`;
+}
+
+function plates({ plates: rows }: Manifest): string {
+  if (rows.length === 0) return '';
+  const list = rows.map(({ file, material, pieces }) => {
+    const told = pieces.map(({ label, count }) => (count === 1 ? label : `${count} × ${label}`)).join(', ');
+    return `<li><a href="${path(file)}" download>${text(file.split('/').at(-1) ?? '')}</a> <small>${text(material)}</small> ${text(told)}</li>`;
+  });
+  return `<section class="list"><h2>Plates</h2><ul>${list.join('')}</ul></section>`;
+}
+
+function totals({ hardware, filament }: Manifest): string {
+  const bought = hardware.map(({ item, size, count }) => `<li>${count} × ${text(item)} ${text(size)}</li>`).join('');
+  const spools = filament.map(({ material, mass }) => `<li>${text(material)} ${plain(mass, 0)} g</li>`).join('');
+  return `<section class="list"><h2>Hardware</h2><ul>${bought || '<li>none</li>'}</ul></section>
+<section class="list"><h2>Filament</h2><ul>${spools || '<li>none</li>'}</ul></section>`;
+}
+
+function badge(verdict: Standing): string {
+  return `<span class="badge ${verdict}">${WORDS[verdict]}</span>`;
+}
+
+/** Names hold only letters, digits, points, - and _, so that a path needs no more than this. */
+function path(file: string): string {
+  return text(file.split('/').map(encodeURIComponent).join('/'));
+}

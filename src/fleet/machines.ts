@@ -1,0 +1,85 @@
+import { type Fault, faultLine, type Place } from '../units/faults.js';
+import type { Fields } from './sheet.js';
+
+/** Where a field stands: its file, and the place in it. */
+export interface Origin {
+  readonly file: string;
+  readonly at?: Place | undefined;
+}
+
+/** A mistake with the file that it is in. */
+export interface FileFault extends Omit<Fault, 'at'>, Origin {
+  /** the machine that it concerns, where it concerns only one */
+  readonly machine?: string;
+}
+
+/** `file:line:column field: value; allowed` */
+export function fileFaultLine({ file, at, path, value, allowed }: FileFault): string {
+  const fault = { path, value, allowed };
+  const line = faultLine(at ? { ...fault, at } : fault, file);
+  return at || file === '' ? line : `${file}: ${faultLine(fault)}`;
+}
+
+/** Finds where a field of a piece of the fleet file stands; the path is seen from that piece. */
+export type Find = (path: readonly PropertyKey[]) => Origin;
+
+/** Fields, with where they stand. */
+export interface Layer {
+  readonly fields: Fields;
+  readonly find: Find;
+  /** whether it is for parts of several kinds, each of which takes only what it has a field for */
+  readonly shared?: boolean;
+}
+
+/** One part of a machine, as the fleet says it, before its sheet is read. */
+export interface GivenPart {
+  readonly role: string;
+  /** path of a part sheet, seen from the file that names it */
+  readonly sheet?: string | undefined;
+  /** a part sheet of its own */
+  readonly own?: Layer | undefined;
+  /** what replaces fields of the sheet, lowest first */
+  readonly over: readonly Layer[];
+  readonly quantity: number;
+  readonly axis?: string | undefined;
+  readonly find: Find;
+}
+
+/** One machine. */
+export interface GivenMachine {
+  readonly name: string;
+  readonly kind?: string | undefined;
+  readonly group?: string | undefined;
+  /** diameter of its motor's shaft  [mm] */
+  readonly motorShaft?: number | undefined;
+  /** names of parts that its kind lists */
+  readonly needs: readonly string[];
+  readonly parts: readonly GivenPart[];
+}
+
+/** A fleet, read and found whole, its part sheets aside. */
+export interface GivenFleet {
+  readonly name: string;
+  readonly defaults: Layer | undefined;
+  readonly machines: readonly GivenMachine[];
+}
+
+/** A machine or part as it is given once, before what its kind and its group say is put under it. */
+export interface Entry {
+  readonly sheet?: string | undefined;
+  readonly own?: Layer | undefined;
+  readonly with?: Layer | undefined;
+  readonly quantity?: number | undefined;
+  readonly axis?: string | undefined;
+  readonly find: Find;
+}
+
+export interface MachineGiven {
+  readonly name: string;
+  readonly kind?: string | undefined;
+  readonly group?: string | undefined;
+  readonly motorShaft?: number | undefined;
+  readonly with?: Layer | undefined;
+  readonly parts: ReadonlyMap<string, Entry>;
+  readonly find: Find;
+}

@@ -1,0 +1,36 @@
+import type { PairedScrew } from '../drive/axis-pair.js';
+import { driveView } from '../parts/common/drive-view.js';
+import type { CouplingDesign } from '../parts/coupling/dimensions.js';
+import type { NutDesign } from '../parts/nut/dimensions.js';
+import type { DesignBase } from '../parts/part-kind.js';
+import type { Measured } from '../units/measured.js';
+
+/** What other parts of a machine must suit; empty where a part says nothing of its neighbours. */
+export interface PairFacts {
+  /** the screw of a nut, with the nut's clearances */
+  readonly nut?: PairedScrew;
+  /** shafts that a coupling is bored for, their diameters  [mm] */
+  readonly motorShaft?: Measured;
+  readonly screwShaft?: Measured;
+}
+
+/** Reads from a design what its neighbours must suit. */
+export function pairFacts(design: DesignBase): PairFacts {
+  if (isNut(design)) {
+    const { diametral, axial } = design.fit;
+    const clearances = { diametralClearance: Math.max(0, diametral), axialClearance: Math.max(0, axial) };
+    return { nut: { ...driveView(design.screw), ...clearances } };
+  }
+  if (!isCoupling(design)) return {};
+  const bore = (name: string) => design.hubs.find((hub) => hub.name === name)?.shaft.diameter;
+  const [motorShaft, screwShaft] = [bore('motor-hub'), bore('screw-hub')];
+  return { ...(motorShaft ? { motorShaft } : {}), ...(screwShaft ? { screwShaft } : {}) };
+}
+
+function isNut(design: DesignBase): design is NutDesign {
+  return design.part === 'nut' && 'screw' in design && 'fit' in design;
+}
+
+function isCoupling(design: DesignBase): design is CouplingDesign {
+  return design.part === 'coupling' && 'hubs' in design;
+}

@@ -1,0 +1,81 @@
+import { screwsOfOneAxisMayDiffer } from '../drive/axis-pair.js';
+import type { Verdict } from '../fit/check.js';
+import { plain } from '../units/format.js';
+import type { MadePart } from './made-part.js';
+
+/** A part of a machine that was made, as its neighbours see it. */
+export interface Neighbour {
+  readonly role: string;
+  readonly axis?: string | undefined;
+  readonly made: MadePart;
+}
+
+/** What was found between the parts of one machine. */
+export interface PairFinding {
+  readonly id: 'axis-pair' | 'coupling-motor' | 'coupling-screw';
+  readonly verdict: Verdict;
+  /** names of the parts concerned */
+  readonly roles: readonly string[];
+  readonly message: string;
+}
+
+/** A bore and its shaft may differ by a reading's error; beyond `fail` the hub goes not on, or does not grip [mm]. */
+const BORE_LIMITS = { pass: 0.05, fail: 0.2 };
+/** A screw end may be turned down, so that a smaller bore than the screw's crests is no fault [mm]. */
+const OVER_CRESTS = 0.1;
+
+/**
+ * Compares the parts of a machine that belong together: the nuts of one axis by lead, hand and clearance (within
+ * 0.05 mm), the bores of couplings with the machine's motor and with the screw of the nuts on their axis.
+ *
+ * @param neighbours the parts that were made
+ * @param motorShaft diameter of the machine's motor shaft, where known  [mm]
+ * @returns one finding for each pair that was compared
+ * @source common-practice
+ */
+export function pairFindings(neighbours: readonly Neighbour[], motorShaft: number | undefined): PairFinding[] {
+  return [
+    ...nutPairs(neighbours),
+    ...neighbours.flatMap((one) => motorFindings(one, motorShaft)),
+    ...neighbours.flatMap((one) => screwFindings(one, neighbours)),
+  ];
+}
+
+function nutPairs(neighbours: readonly Neighbour[]): PairFinding[] {
+  return neighbours.flatMap((first, i) =>
+    neighbours.slice(i + 1).flatMap((second): PairFinding[] => {
+      const [a, b] = [first.made.facts.nut, second.made.facts.nut];
+      if (!a || !b || first.axis === undefined || first.axis !== second.axis) return [];
+      const { may, reasons } = screwsOfOneAxisMayDiffer(a, b);
+      const verdict = { yes: 'pass', 'with-care': 'caution', no: 'fail' } as const;
+      return [{ id: 'axis-pair', verdict: verdict[may], roles: [first.role, second.role], message: reasons.join(' ') }];
+    }),
+  );
+}
+
+function motorFindings({ role, made }: Neighbour, motorShaft: number | undefined): PairFinding[] {
+  const bored = made.facts.motorShaft?.likely;
+  if (bored === undefined || motorShaft === undefined) return [];
+  const apart = Math.abs(bored - motorShaft);
+  const message = `The coupling is bored for a motor shaft of ${plain(bored)} mm, the machine's has ${plain(motorShaft)} mm.`;
+  return [{ id: 'coupling-motor', verdict: judged(apart), roles: [role], message }];
+}
+
+function screwFindings({ role, axis, made }: Neighbour, neighbours: readonly Neighbour[]): PairFinding[] {
+  const bored = made.facts.screwShaft?.likely;
+  if (bored === undefined || axis === undefined) return [];
+  return neighbours.flatMap((other): PairFinding[] => {
+    const screw = other.made.facts.nut;
+    if (!screw || other.axis !== axis) return [];
+    const over = bored - screw.major;
+    const verdict = over < -OVER_CRESTS ? 'caution' : judged(Math.max(0, over));
+    const turned = verdict === 'caution' && over < 0 ? ' Its end must be turned down.' : '';
+    const message = `The coupling is bored for ${plain(bored)} mm, the screw of ${other.role} has ${plain(screw.major)} mm over its crests.${turned}`;
+    return [{ id: 'coupling-screw', verdict, roles: [role, other.role], message }];
+  });
+}
+
+function judged(apart: number): Verdict {
+  if (apart > BORE_LIMITS.fail + 1e-9) return 'fail';
+  return apart > BORE_LIMITS.pass + 1e-9 ? 'caution' : 'pass';
+}

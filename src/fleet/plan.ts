@@ -1,0 +1,31 @@
+import type { Find, GivenMachine } from './machines.js';
+import type { Fields } from './sheet.js';
+
+/** One part of one machine, its sheet put together. */
+export interface PlannedPart {
+  readonly machine: string;
+  readonly role: string;
+  readonly quantity: number;
+  readonly axis?: string | undefined;
+  /** empty where its sheet cannot be used */
+  readonly address: string;
+  /** what is wrong with its sheet, a line a mistake */
+  readonly wrong?: readonly string[];
+}
+
+/** A part that is made once, however many machines have it. */
+export interface DistinctPart {
+  readonly address: string;
+  readonly sheet: Fields;
+  /** where its fields stand, seen from the first machine that has it */
+  readonly find: Find;
+}
+
+/** All that a run does, in the order of the fleet file. */
+export interface FleetPlan {
+  readonly fleet: string;
+  readonly formats: readonly string[];
+  readonly machines: readonly GivenMachine[];
+  readonly parts: readonly PlannedPart[];
+  readonly distinct: readonly DistinctPart[];
+}

@@ -1,0 +1,90 @@
+import { findKind } from '../pipeline/find-kind.js';
+import type { KnownKind } from '../pipeline/known-kind.js';
+import { knownKeys } from '../sheet/schema-keys.js';
+import { holds, isFields, replaced } from './fields.js';
+import type { Find, GivenPart, Layer } from './machines.js';
+import type { Fields, FleetSheet } from './sheet.js';
+
+/** A part's whole sheet, and where each of its fields was written. */
+export interface WholeSheet {
+  readonly sheet: Fields;
+  readonly find: Find;
+}
+
+type Profiles = NonNullable<FleetSheet['profiles']>;
+
+/**
+ * Puts a part's sheet together from its layers: defaults below its own sheet, then what its kind of machine, its
+ * group, its machine and its own entry put over it. Fields of shared layers that its kind of part does not have are
+ * left out; a profile stands for its material and printer.
+ *
+ * @param part the part as given
+ * @param base its own sheet: the file's or the one written in place
+ * @param defaults fields for every part
+ * @param profiles material and printer by name
+ * @param kinds the part kinds
+ */
+export function putTogether(
+  part: GivenPart,
+  base: Layer,
+  defaults: Layer | undefined,
+  profiles: Profiles,
+  kinds: readonly KnownKind[],
+): WholeSheet {
+  const layers = [...(defaults ? [besides(defaults, base)] : []), base, ...part.over];
+  const kind = findKind(
+    kinds,
+    part.over.findLast(({ fields }) => fields.part !== undefined)?.fields.part ?? base.fields.part,
+  );
+  const used = layers.map((one) => (one.shared ? { ...one, fields: fitting(one.fields, kind, []) } : one));
+  const sheet = used.reduce<Fields>((all, { fields }) => withLayer(all, fields, profiles), {});
+  const named = sheet.name === undefined ? { ...sheet, name: part.role } : sheet;
+  return { sheet: named, find: (path) => whereFrom(path, used, part) };
+}
+
+/** What a kind of part has fields for, map within map. */
+function fitting(fields: Fields, kind: KnownKind | undefined, path: readonly string[]): Fields {
+  if (!kind) return fields;
+  const known = knownKeys(kind.schema, path);
+  if (known.length === 0) return fields;
+  const fits = Object.entries(fields).filter(
+    ([key]) => known.includes(key) || (path.length === 0 && key === 'profile'),
+  );
+  return Object.fromEntries(
+    fits.map(([key, value]) => [key, isFields(value) ? fitting(value, kind, [...path, key]) : value]),
+  );
+}
+
+/** Defaults beside a sheet: one that says its material, its printer or its profile takes none of the three from them. */
+function besides(defaults: Layer, { fields }: Layer): Layer {
+  const says = ['material', 'printer', 'profile'].filter((key) => fields[key] !== undefined);
+  const { profile, material, printer, ...rest } = defaults.fields;
+  if (says.length === 0) return defaults;
+  if (says.includes('profile')) return { ...defaults, fields: rest };
+  const kept = { ...(material === undefined ? {} : { material }), ...(printer === undefined ? {} : { printer }) };
+  return { ...defaults, fields: { ...rest, ...kept } };
+}
+
+/**
+ * A profile takes the place of the material and the printer below it. One of the fleet file stands for both from here
+ * on; any other is left for the sheet's reader.
+ */
+function withLayer(all: Fields, fields: Fields, profiles: Profiles): Fields {
+  const name = fields.profile;
+  if (name === undefined || name === null) return replaced(all, fields);
+  const { material: _material, printer: _printer, profile: _old, ...below } = all;
+  const profile = typeof name === 'string' && Object.hasOwn(profiles, name) ? profiles[name] : undefined;
+  if (!profile) return replaced(below, fields);
+  const { profile: _profile, ...over } = fields;
+  return replaced({ ...below, ...profile }, over);
+}
+
+/** The highest layer that says a field; else the highest that says what is around it; else the part's entry. */
+function whereFrom(path: readonly PropertyKey[], layers: readonly Layer[], part: GivenPart): ReturnType<Find> {
+  for (let length = path.length; length > 0; length--) {
+    const nearer = path.slice(0, length);
+    const layer = layers.findLast(({ fields }) => holds(fields, nearer));
+    if (layer) return layer.find(path);
+  }
+  return part.find([]);
+}

@@ -1,0 +1,77 @@
+import { readYaml } from '../sheet/read-yaml.js';
+import { validate } from '../sheet/validate.js';
+import type { Entry, Find, Layer, MachineGiven } from './machines.js';
+import { type Fields, type FleetSheet, fleetSchema, type MachineEntry, type PartEntry } from './sheet.js';
+
+/** A fleet file, read: what it says, and where each piece stands. */
+export interface FleetFile {
+  readonly sheet: FleetSheet;
+  readonly find: Find;
+}
+
+/** A fleet of thousands of machines is longer than a part sheet. */
+export const LONGEST_FLEET = 8_000_000;
+
+/**
+ * Reads a fleet file (YAML).
+ * @throws InputError every mistake at once, located
+ */
+export function readFleetSheet(text: string, file: string): FleetFile {
+  const { value, locate } = readYaml(text, LONGEST_FLEET);
+  const sheet = validate(fleetSchema, value, locate);
+  return { sheet, find: (path) => ({ file, at: locate(path) }) };
+}
+
+/** The machines that a fleet file lists itself. */
+export function listedMachines({ sheet, find }: FleetFile): MachineGiven[] {
+  return Object.entries(sheet.machines ?? {}).map(([name, entry]) => machineOf(name, entry, find));
+}
+
+function machineOf(name: string, entry: MachineEntry, find: Find): MachineGiven {
+  const path = ['machines', name];
+  return {
+    name,
+    kind: entry.kind,
+    group: entry.group,
+    motorShaft: entry.motor?.shaft,
+    with: layer(entry.with, [...path, 'with'], find, true),
+    parts: entriesOf(entry.parts, [...path, 'parts'], find),
+    find: below(find, path),
+  };
+}
+
+/** The parts of a machine or a kind. */
+export function entriesOf(
+  parts: Readonly<Record<string, PartEntry>> | undefined,
+  path: readonly string[],
+  find: Find,
+): Map<string, Entry> {
+  return new Map(
+    Object.entries(parts ?? {}).map(([role, { sheet, part, with: over, quantity, axis }]) => {
+      const own = [...path, role];
+      const entry: Entry = {
+        sheet,
+        own: layer(part, [...own, 'part'], find),
+        with: layer(over, [...own, 'with'], find),
+        quantity,
+        axis,
+        find: below(find, own),
+      };
+      return [role, entry];
+    }),
+  );
+}
+
+/** Fields at a path of the file as a layer. */
+export function layer(
+  fields: Fields | undefined,
+  path: readonly string[],
+  find: Find,
+  shared = false,
+): Layer | undefined {
+  return fields && { fields, find: below(find, path), shared };
+}
+
+function below(find: Find, path: readonly PropertyKey[]): Find {
+  return (further) => find([...path, ...further]);
+}

@@ -1,0 +1,62 @@
+import * as z from 'zod';
+import { map, quantity, whole } from '../sheet/fields.js';
+import { partName } from '../sheet/sections/common.js';
+
+/** Any fields of a part sheet; its kind reads them strictly once they are put together. */
+export type Fields = Readonly<Record<string, unknown>>;
+
+const fields = z.record(z.string(), z.unknown(), { error: 'must be a map of fields' });
+const over = fields.optional().describe('fields that replace those of the sheet; null takes one out');
+const named = <T extends z.ZodType>(schema: T) => z.record(z.string(), schema, { error: 'must be a map of names' });
+
+const partEntry = map({
+  sheet: z.string('must be the path of a part sheet').min(1, 'must not be empty').max(1000).optional(),
+  part: fields.optional().describe('a part sheet written here, in place of sheet'),
+  with: over,
+  quantity: whole(0, 10_000, 'of one machine; 0 leaves the part out').optional(),
+  axis: partName.optional().describe('nuts and couplings of one axis are compared with each other'),
+});
+
+const motorFields = map({ shaft: quantity('length', { above: 0, most: 100 }, 'diameter of the motor shaft') });
+
+const kindEntry = map({
+  needs: z
+    .array(partName, 'must be a list of names')
+    .max(100)
+    .optional()
+    .describe('what every machine of this kind must have, by the names of its parts'),
+  motor: motorFields.optional(),
+  with: over,
+  parts: named(partEntry).optional().describe('what every machine of this kind gets'),
+});
+
+const machineEntry = map({
+  kind: z.string('must be the name of a kind').optional(),
+  group: z.string('must be the name of a group').optional(),
+  motor: motorFields.optional(),
+  with: over,
+  parts: named(partEntry).optional(),
+});
+
+/** Sheet of a fleet. */
+export const fleetSchema = map({
+  fleet: partName,
+  defaults: fields.optional().describe('fields for every part whose sheet does not give them'),
+  profiles: named(map({ material: z.unknown().optional(), printer: z.unknown().optional() }))
+    .optional()
+    .describe('material and printer by name, for profile: NAME'),
+  kinds: named(kindEntry).optional(),
+  groups: named(map({ with: over })).optional(),
+  machines: named(machineEntry).optional(),
+  rows: z
+    .string('must be the path of a CSV or TSV file')
+    .min(1, 'must not be empty')
+    .max(1000)
+    .optional()
+    .describe('machines and their parts as rows of a spreadsheet'),
+});
+
+export type FleetSheet = z.output<typeof fleetSchema>;
+export type PartEntry = z.output<typeof partEntry>;
+export type KindEntry = z.output<typeof kindEntry>;
+export type MachineEntry = z.output<typeof machineEntry>;

@@ -1,0 +1,157 @@
+import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, utimesSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import type { DigestedFile, MadePart } from '../../fleet/made-part.js';
+import { sha256 } from './digest.js';
+import { clearLeftovers } from './leftovers.js';
+import { temporaryBeside, writeWhole } from './whole-file.js';
+
+/** A file of a part, by its name in the part's folder. */
+export interface PartFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+}
+
+const RECORD = 'entry.json';
+const ADDRESS = /^[0-9a-f]{64}$/;
+
+/**
+ * Made parts by their addresses, each a folder that appears whole or not at all. The folder may be deleted at any
+ * time; what is read from it is checked, and what does not hold what it should counts as not there.
+ */
+export interface EntryStore {
+  readonly folder: string;
+}
+
+/** Where the files of an entry lie. */
+export function entryFolder({ folder }: EntryStore, address: string): string {
+  return join(folder, address.slice(0, 2), address);
+}
+
+/** A part as it was stored, its files checked by size and digest; undefined where there is none or it is damaged. */
+export function readEntry(store: EntryStore, address: string): MadePart | undefined {
+  const folder = entryFolder(store, address);
+  const made = readRecord(join(folder, RECORD), address);
+  if (!made?.files.every((file) => isWhole(folder, file))) return undefined;
+  touch(folder);
+  return made;
+}
+
+function readRecord(path: string, address: string): MadePart | undefined {
+  try {
+    const text = readFileSync(path, 'utf8');
+    const json = text.slice(65);
+    if (text.slice(0, 64) !== sha256(json)) return undefined;
+    // the digest vouches that this is what was written
+    const made: MadePart = JSON.parse(json);
+    return made.address === address ? made : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function isWhole(folder: string, { name, size, digest }: DigestedFile): boolean {
+  try {
+    if (name !== basename(name)) return false;
+    const bytes = readFileSync(join(folder, name));
+    return bytes.length === size && sha256(bytes) === digest;
+  } catch {
+    return false;
+  }
+}
+
+/** What was used last is kept longest. */
+function touch(folder: string): void {
+  try {
+    const now = Date.now() / 1000;
+    utimesSync(folder, now, now);
+  } catch {
+    // another run may have cleared it, or the disk is read-only: neither matters here
+  }
+}
+
+/** Adds a part; where another run added it first, and it is sound, that one stays. */
+export function writeEntry(store: EntryStore, made: MadePart, files: readonly PartFile[]): void {
+  const folder = entryFolder(store, made.address);
+  mkdirSync(dirname(folder), { recursive: true });
+  const temporary = temporaryBeside(folder);
+  try {
+    mkdirSync(temporary);
+    for (const { name, bytes } of files) writeWhole(join(temporary, name), bytes);
+    const json = JSON.stringify(made);
+    writeWhole(join(temporary, RECORD), `${sha256(json)}\n${json}`);
+    renameOver(store, temporary, folder, made.address);
+  } finally {
+    rmSync(temporary, { recursive: true, force: true });
+  }
+}
+
+function renameOver(store: EntryStore, temporary: string, folder: string, address: string): void {
+  try {
+    renameSync(temporary, folder);
+  } catch (error) {
+    if (!isTaken(error)) throw error;
+    if (readEntry(store, address)) return;
+    discardEntry(store, address);
+    try {
+      renameSync(temporary, folder);
+    } catch (again) {
+      // another run was quicker, with the same bytes
+      if (!isTaken(again)) throw again;
+    }
+  }
+}
+
+function isTaken(error: unknown): boolean {
+  const code = error instanceof Error && 'code' in error ? error.code : undefined;
+  return code === 'ENOTEMPTY' || code === 'EEXIST' || code === 'EPERM';
+}
+
+/** Takes an entry away in one step, so that nobody reads half of it. */
+export function discardEntry(store: EntryStore, address: string): void {
+  const folder = entryFolder(store, address);
+  const temporary = temporaryBeside(folder);
+  try {
+    renameSync(folder, temporary);
+  } catch {
+    return;
+  }
+  rmSync(temporary, { recursive: true, force: true });
+}
+
+/**
+ * Keeps a store below a size: what was used longest ago goes first.
+ * @param most bytes that may stay
+ */
+export function pruneEntries(store: EntryStore, most: number): void {
+  clearLeftovers(store.folder, 1);
+  const entries: { address: string; bytes: number; used: number }[] = [];
+  for (const group of listed(store.folder)) {
+    const below = join(store.folder, group);
+    for (const name of listed(below)) {
+      const path = join(below, name);
+      const about = statSync(path, { throwIfNoEntry: false });
+      if (about && ADDRESS.test(name)) entries.push({ address: name, bytes: sizeOf(path), used: about.mtimeMs });
+    }
+  }
+  let bytes = entries.reduce((sum, entry) => sum + entry.bytes, 0);
+  for (const entry of entries.sort((a, b) => a.used - b.used || (a.address < b.address ? -1 : 1))) {
+    if (bytes <= most) break;
+    discardEntry(store, entry.address);
+    bytes -= entry.bytes;
+  }
+}
+
+function sizeOf(folder: string): number {
+  return listed(folder).reduce(
+    (sum, name) => sum + (statSync(join(folder, name), { throwIfNoEntry: false })?.size ?? 0),
+    0,
+  );
+}
+
+function listed(folder: string): string[] {
+  try {
+    return readdirSync(folder);
+  } catch {
+    return [];
+  }
+}

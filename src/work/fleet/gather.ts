@@ -1,0 +1,131 @@
+import { type FileFault, fileFaultLine } from '../../fleet/machines.js';
+import type { MadePart, Outcome } from '../../fleet/made-part.js';
+import type { DistinctPart } from '../../fleet/plan.js';
+import type { Format } from '../../output/formats.js';
+import { keysOf } from '../../pipeline/locate-faults.js';
+import type { PresetTexts } from '../../presets/texts.js';
+import type { Fault } from '../../units/faults.js';
+import { diskReason } from '../disk-reason.js';
+import { type EntryStore, entryFolder, readEntry } from './entry-store.js';
+import type { Maker } from './makers.js';
+
+/** How far a run is. */
+export interface Progress {
+  readonly done: number;
+  readonly total: number;
+  readonly made: number;
+  readonly reused: number;
+  /** names of the parts in hand */
+  readonly current: readonly string[];
+}
+
+/** What parts are gathered with. */
+export interface GatherOptions {
+  /** where parts are looked for, and put into the first */
+  readonly stores: readonly [EntryStore, ...EntryStore[]];
+  /** started only where something must be made */
+  readonly maker: () => Maker;
+  readonly formats: readonly Format[];
+  readonly presets?: PresetTexts;
+  /** called for every part that is at hand, with the folder of its files */
+  readonly onPart: (made: MadePart, folder: string) => void;
+  readonly onProgress: (progress: Progress) => void;
+  /** whether the run shall end after what is in hand */
+  readonly stopped: () => boolean;
+}
+
+/** What became of the parts. */
+export interface Gathered {
+  readonly outcomes: ReadonlyMap<string, Outcome>;
+  readonly made: number;
+  readonly reused: number;
+  /** why the run ended before its end; nothing more can be written */
+  readonly disk?: string;
+}
+
+/**
+ * Brings every distinct part to hand: out of the stores where it lies there whole, made otherwise. One that cannot be
+ * made does not hinder the others; a disk that cannot be written ends the run.
+ */
+export async function gather(distinct: readonly DistinctPart[], options: GatherOptions): Promise<Gathered> {
+  const outcomes = new Map<string, Outcome>();
+  const current = new Set<string>();
+  const count = { made: 0, reused: 0 };
+  let disk: string | undefined;
+  const tell = () =>
+    options.onProgress({ done: outcomes.size, total: distinct.length, ...count, current: [...current] });
+  const take = (address: string): boolean => {
+    for (const store of options.stores) {
+      const made = readEntry(store, address);
+      if (!made) continue;
+      options.onPart(made, entryFolder(store, address));
+      outcomes.set(address, { state: 'made', made });
+      return true;
+    }
+    return false;
+  };
+  const guarded = (step: () => void): void => {
+    try {
+      step();
+    } catch (error) {
+      disk ??= diskReason(error);
+    }
+  };
+  const toMake: DistinctPart[] = [];
+  for (const part of distinct) {
+    if (disk !== undefined || options.stopped()) break;
+    guarded(() => {
+      if (take(part.address)) count.reused++;
+      else toMake.push(part);
+    });
+    if (outcomes.size % 16 === 15) await breath();
+    tell();
+  }
+  if (toMake.length > 0 && disk === undefined && !options.stopped()) await makeAll();
+  return { outcomes, ...count, ...(disk === undefined ? {} : { disk }) };
+
+  async function makeAll(): Promise<void> {
+    const maker = options.maker();
+    const [{ folder: store }] = options.stores;
+    const { formats, presets } = options;
+    const queue = toMake[Symbol.iterator]();
+    const hand = async () => {
+      for (const { address, sheet, find } of queue) {
+        if (disk !== undefined || options.stopped()) return;
+        const name = String(sheet.name);
+        current.add(name);
+        tell();
+        const result = await maker.make({ address, sheet, formats, store, ...(presets ? { presets } : {}) });
+        current.delete(name);
+        if (result.state === 'disk') disk ??= result.reason;
+        else if (result.state === 'wrong')
+          outcomes.set(address, { state: 'wrong', lines: result.faults.map((one) => placedLine(one, find)) });
+        else if (result.state === 'broken') outcomes.set(address, result);
+        else if (result.state === 'absent') outcomes.set(address, { state: 'missing', reason: result.reason });
+        else
+          guarded(() => {
+            if (take(address)) count.made++;
+            else
+              outcomes.set(address, { state: 'missing', reason: 'another run cleared it from the cache; run again' });
+          });
+        tell();
+      }
+    };
+    try {
+      // one more than there are threads keeps each of them busy
+      await Promise.all(Array.from({ length: maker.width + 1 }, hand));
+    } finally {
+      await maker.close();
+    }
+  }
+}
+
+/** A mistake of a sheet that was put together, at the place where its field was written. */
+export function placedLine({ path, value, allowed }: Fault, find: DistinctPart['find']): string {
+  const fault: FileFault = { ...find(keysOf(path)), path, value, allowed };
+  return fileFaultLine(fault);
+}
+
+function breath(): Promise<void> {
+  return new Promise((resolve) => setImmediate(resolve));
+}

@@ -1,0 +1,80 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { FleetPlan } from '../../fleet/plan.js';
+import { inShard, type Shard } from '../../fleet/shard.js';
+import { jsonText } from '../../output/report-json.js';
+import { fault } from '../../units/faults.js';
+import { diskReason } from '../disk-reason.js';
+import { type EntryStore, entryFolder, readEntry, writeEntry } from './entry-store.js';
+import { type Gathered, type GatherOptions, gather } from './gather.js';
+import { writeWhole } from './whole-file.js';
+
+/** What a share of a run leaves. */
+export interface ShareResult {
+  readonly parts: number;
+  readonly made: number;
+  readonly reused: number;
+  readonly failed: number;
+  readonly lines: readonly string[];
+  readonly stopped: boolean;
+}
+
+/**
+ * Makes one share of a run's distinct parts into a folder that `mergeShares` reads. Which part belongs to which share
+ * is decided by its address alone.
+ * @throws InputError the disk cannot be written
+ */
+export async function runShare(
+  plan: FleetPlan,
+  shard: Shard,
+  options: Omit<GatherOptions, 'onPart'> & { readonly out: string },
+): Promise<ShareResult> {
+  const own = plan.distinct.filter(({ address }) => inShard(address, shard));
+  const share: EntryStore = { folder: options.out };
+  const gathered = await gather(own, { ...options, onPart: (made) => copyEntry(options.stores, share, made.address) });
+  if (gathered.disk !== undefined) throw fault(options.out, '', gathered.disk);
+  const told = {
+    fleet: plan.fleet,
+    shard: `${shard.index}/${shard.count}`,
+    addresses: own.map(({ address }) => address).sort(),
+  };
+  try {
+    writeWhole(join(options.out, `share-${shard.index}-of-${shard.count}.json`), jsonText(told));
+  } catch (error) {
+    throw fault(options.out, '', diskReason(error));
+  }
+  return {
+    parts: own.length,
+    made: gathered.made,
+    reused: gathered.reused,
+    ...failures(gathered),
+    stopped: options.stopped(),
+  };
+}
+
+function copyEntry(from: readonly EntryStore[], to: EntryStore, address: string): void {
+  if (from.some(({ folder }) => folder === to.folder) || readEntry(to, address)) return;
+  for (const store of from) {
+    const made = readEntry(store, address);
+    if (!made) continue;
+    const folder = entryFolder(store, address);
+    writeEntry(
+      to,
+      made,
+      made.files.map(({ name }) => ({ name, bytes: readFileSync(join(folder, name)) })),
+    );
+    return;
+  }
+}
+
+function failures({ outcomes }: Gathered): { failed: number; lines: string[] } {
+  const lines = [...outcomes.values()].flatMap((outcome) => {
+    if (outcome.state === 'wrong') return outcome.lines;
+    if (outcome.state === 'broken') return [`internal error: ${outcome.message}`];
+    return outcome.state === 'made' && outcome.made.verdict === 'fail'
+      ? [`${outcome.made.name}: ${outcome.made.reasons.join(' | ')}`]
+      : [];
+  });
+  const failed = [...outcomes.values()].filter((one) => one.state !== 'made' || one.made.verdict === 'fail').length;
+  return { failed, lines };
+}

@@ -1,0 +1,57 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { type FleetRun, finishedParts } from '../../fleet/fleet-run.js';
+import { FOLDERS, partFolder, placements } from '../../fleet/names.js';
+import { plateModel } from '../../fleet/plate-model.js';
+import { type Bed, layOut, type Plate, type PlateItem, type PlateRow } from '../../fleet/plates.js';
+import { readStl } from '../../output/read-stl.js';
+import type { Mesh } from '../../solid/mesh.js';
+
+/** Plates as written, and what is larger than the bed. */
+export interface WrittenPlates {
+  readonly rows: readonly PlateRow[];
+  readonly tooLarge: readonly string[];
+}
+
+/** Lays all pieces of a run out on beds, and writes a 3MF a plate. */
+export function writePlates(
+  run: FleetRun & { readonly out: string },
+  bed: Bed,
+  write: (file: string, content: Uint8Array) => void,
+): WrittenPlates {
+  const { plates, tooLarge } = layOut(itemsOf(run), bed);
+  const counts = new Map<string, number>();
+  const rows = plates.map((plate): PlateRow => {
+    const material = plate.material.replace(/[^\w.-]+/g, '-');
+    const number = (counts.get(material) ?? 0) + 1;
+    counts.set(material, number);
+    const file = `${FOLDERS.plates}/${material}-${String(number).padStart(3, '0')}.3mf`;
+    write(file, plateModel(plate, `${run.plan.fleet} ${material} ${number}`, meshesOf(plate, run.out)));
+    return { file, material: plate.material, pieces: listed(plate) };
+  });
+  return { rows, tooLarge: tooLarge.map(({ label }) => label) };
+}
+
+/** One item a body of a part of a machine; `body` is its file in the part's folder. */
+function itemsOf(run: FleetRun): PlateItem[] {
+  return finishedParts(run).flatMap(({ machine, role, quantity, made }) => {
+    const placed = new Map(placements(made, machine, role).map(({ name, to }) => [name, to.split('/').at(-1)!]));
+    return made.bodies.flatMap(({ file, material, bounds }): PlateItem[] => {
+      const label = placed.get(file)?.replace(/\.stl$/, '');
+      return label === undefined
+        ? []
+        : [{ body: `${partFolder(made)}/${file}`, label, material, bounds, count: quantity }];
+    });
+  });
+}
+
+function meshesOf({ pieces }: Plate, out: string): Map<string, Mesh> {
+  const bodies = new Set(pieces.map(({ body }) => body));
+  return new Map([...bodies].map((body) => [body, readStl(new Uint8Array(readFileSync(join(out, body))))]));
+}
+
+function listed({ pieces }: Plate): PlateRow['pieces'] {
+  const counts = new Map<string, number>();
+  for (const { label } of pieces) counts.set(label, (counts.get(label) ?? 0) + 1);
+  return [...counts].map(([label, count]) => ({ label, count }));
+}

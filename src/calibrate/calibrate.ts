@@ -1,4 +1,4 @@
-import { fault, type InputError } from '../units/faults.js';
+import { fault } from '../units/faults.js';
 import { halfWidth, plusMinus } from '../units/measured.js';
 import type { Believed, Calibration } from './calibration.js';
 import { type Estimate, fitPrint, type PrintFit, type Priors } from './fit-print.js';
@@ -21,7 +21,7 @@ const BETWEEN_PRINTS = 0.0005;
  * @param runs one or more results, of one material and one printer
  * @param believed presets, for what the readings do not tell
  * @returns estimates, and what goes into a profile
- * @throws InputError readings that cannot be, that are of two printers, or that tell nothing yet
+ * @throws InputError readings that cannot be, or that are of two printers
  */
 export function calibrate(runs: readonly Results[], believed: Believed): Calibration {
   const [first] = runs;
@@ -40,9 +40,7 @@ export function calibrate(runs: readonly Results[], believed: Believed): Calibra
   const figures = figuresOf(fit, observed);
   const real = processOf(figures, believed);
   const ladders = likedFits(runs, real);
-  const measured = [...Object.values(figures), ladders.thread, ...Object.values(ladders.pockets)];
   const unknown = [...unknownWords(fit), ...ladders.unknown];
-  if (measured.every((one) => one === undefined)) throw nothingYet(unknown);
   const { standardError = 0, value = 0 } = fit.estimates.skew ?? {};
   return {
     runs,
@@ -146,6 +144,13 @@ function skewWords(skew: number): string {
   return `${more} shrinks ${(200 * Math.abs(skew)).toFixed(2)} % more than ${less}: parts get the mean of both, since bores would go oval otherwise; the difference is counted as spread. Look at the belts and the axes of the printer.`;
 }
 
-function nothingYet(unknown: readonly string[]): InputError {
-  return fault('readings', '', `tell nothing yet: ${unknown.join(' ') || 'no reading was filled in.'}`);
+/**
+ * Refuses a calibration of which nothing could go into a profile.
+ * @throws InputError naming what would have to be read
+ */
+export function requireFigures({ plane, axial, holeOffset, outsideOffset, ...more }: Calibration): void {
+  const { firstLayer, thread, pockets, unknown } = more;
+  const known = [plane, axial, holeOffset, outsideOffset, firstLayer, thread, ...Object.values(pockets)];
+  if (known.some((one) => one !== undefined)) return;
+  throw fault('readings', '', `tell nothing yet: ${unknown.join(' ')}`);
 }

@@ -1,7 +1,7 @@
-import { calibrate } from '../calibrate/calibrate.js';
+import { calibrate, requireFigures } from '../calibrate/calibrate.js';
 import type { Believed, Calibration } from '../calibrate/calibration.js';
 import { observe } from '../calibrate/observations.js';
-import { requireAlike } from '../calibrate/one-printer.js';
+import { requireAlike, requireSameRun } from '../calibrate/one-printer.js';
 import { profileText } from '../calibrate/profile-text.js';
 import { type Results, resultsSchema } from '../calibrate/results.js';
 import { readProfile } from '../presets/profile.js';
@@ -37,6 +37,13 @@ export function readResults(text: string): Results {
  * @throws InputError readings that are of two printers, or that tell nothing yet; an unknown material
  */
 export function calibrateRuns(runs: readonly Results[], presets: PresetTexts = SHIPPED): Calibrated {
+  const calibrated = fromRuns(runs, presets);
+  requireFigures(calibrated.calibration);
+  return calibrated;
+}
+
+/** The same, even where the readings tell nothing yet. */
+function fromRuns(runs: readonly Results[], presets: PresetTexts): Calibrated {
   const [first] = runs;
   if (!first) throw fault('', '', 'at least one results file is needed');
   const assumptions = new Assumptions();
@@ -70,9 +77,9 @@ export function refineRuns(old: OldProfile, runs: readonly Results[], presets: P
   const known = new Set(old.runs.map(fingerprint));
   if (runs.some((run) => known.has(fingerprint(run))))
     throw fault('readings', '', 'are in the profile already; read another print, or the same one anew');
-  const refined = calibrateRuns([...old.runs, ...runs], presets);
-  requireAlike(calibrateRuns(old.runs, presets).calibration, calibrateRuns(runs, presets).calibration);
-  return refined;
+  requireSameRun([...old.runs, ...runs]);
+  requireAlike(fromRuns(old.runs, presets).calibration, fromRuns(runs, presets).calibration);
+  return calibrateRuns([...old.runs, ...runs], presets);
 }
 
 function fingerprint({ coupon, readings, tried }: Results): string {

@@ -81,7 +81,7 @@ function decided(id: string, path: string, { old, runs, whenThere }: Given) {
   }
   if (whenThere === 'keep') {
     const how = '--refine adds these readings to its own, --replace writes it anew, --name gives this one another name';
-    throw fault('--name', id, `${path} is already there: ${how}`);
+    throw new FileMistakes(path, [{ path: '', value: '', allowed: `is already there: ${how}` }]);
   }
   return { calibrated: calibrateRuns(runs), revision: revisionOf(id, old) + 1 };
 }
@@ -101,7 +101,7 @@ async function ofFile<T>(file: string, work: () => Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (error) {
-    if (error instanceof InputError) throw new FileMistakes(file, error.faults);
+    if (error instanceof InputError && !(error instanceof FileMistakes)) throw new FileMistakes(file, error.faults);
     throw error;
   }
 }

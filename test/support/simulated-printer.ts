@@ -103,6 +103,11 @@ export interface ReadingHabits {
   readonly feel?: (mark: string) => Felt;
 }
 
+/** Calipers show hundredths, except those without any error. */
+function shown(size: number, { reading }: Nature): number {
+  return reading === 0 ? size : Math.round(100 * size) / 100;
+}
+
 /** What calipers say of a coupon printed on that printer, as a filled results file. */
 export function readCoupon(
   head: CouponHead,
@@ -113,7 +118,7 @@ export function readCoupon(
   const { normal } = chance(seed);
   const readings = reads.map(({ mark, kind, modelled }) => {
     const size = trueSize(kind, modelled, nature) + nature.form * normal();
-    const read = Array.from({ length: times }, () => size + nature.reading * normal());
+    const read = Array.from({ length: times }, () => shown(size + nature.reading * normal(), nature));
     return [mark, { [kind]: modelled, read }];
   });
   const tried = feel

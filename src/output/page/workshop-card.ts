@@ -101,7 +101,7 @@ function chase({ fit, drive }: Report): Step | undefined {
     title: 'Chase or lap',
     lines: [
       `Run ${screw} through by hand, clean and dry. Where it binds, work it to and fro; a spare end of the screw with a slot filed across its thread chases best.`,
-      'Lap with a little toothpaste if it still drags, wash it out entirely, then grease.',
+      'If it still drags, run it in on the screw with plain grease at low speed. No abrasive: it embeds in plastic and laps the screw.',
       ...(fit
         ? [
             `Play to find along the axis: about ${figure(fit.backlash.likely)} mm, from ${figure(Math.max(0, fit.backlash.least))} to ${figure(fit.backlash.most)}.`,

@@ -36,7 +36,7 @@ function connect(viewer: Viewer, tools: HTMLElement): void {
   const companions = field('companions');
   const bed = field('bed');
   const applyBed = () => {
-    viewer.showCompanions(companions?.checked === true && bed?.checked !== true);
+    viewer.showCompanions(companions?.checked === true);
     viewer.layOnBed(bed?.checked === true);
   };
   companions?.addEventListener('change', applyBed);

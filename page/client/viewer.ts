@@ -1,39 +1,57 @@
 import {
+  AlwaysStencilFunc,
   AmbientLight,
   BackSide,
   BufferAttribute,
   BufferGeometry,
   Color,
+  DecrementWrapStencilOp,
   DirectionalLight,
   DoubleSide,
   EdgesGeometry,
+  FrontSide,
   Group,
+  IncrementWrapStencilOp,
   LineBasicMaterial,
   LineSegments,
   type Material,
+  Matrix4,
   Mesh,
   MeshBasicMaterial,
   MeshLambertMaterial,
   MOUSE,
+  NotEqualStencilFunc,
   OrthographicCamera,
   Plane,
   PlaneGeometry,
+  ReplaceStencilOp,
   Scene,
+  type Side,
   SRGBColorSpace,
+  type StencilOp,
   Vector3,
   WebGLRenderer,
 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import { creasedNormals } from '../../src/output/mesh/creased-normals.js';
 import type { PageBody, PageData } from '../../src/output/page/page-data.js';
+import type { Mesh as Solid } from '../../src/solid/mesh.js';
 import { meshOf } from './data.js';
 
 const EDGE_DEGREES = 32;
 const TURN_STEP = Math.PI / 24;
 const ZOOM_STEP = 1.25;
 const MARGIN = 1.08;
+/** Not moved: 3 × 4, row by row. */
+const AS_MODELLED = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0];
 /** Squares of the bed [mm]. */
 const BED_SQUARE = 10;
+
+/** Width of the plane that cut faces are drawn on; larger than any part [mm]. */
+const FACE = 1000;
+const BEHIND = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits: 4 };
+/** What is drawn after what: cut faces of up to 90 bodies first. */
+const ORDER = { solid: 100, edges: 101, beforeGlass: 102, glass: 103 };
 
 /** How a section lies. */
 export type Cut = 'none' | 'along' | 'across';
@@ -42,7 +60,8 @@ export type Cut = 'none' | 'along' | 'across';
 interface Staged {
   readonly group: Group;
   readonly body: PageBody;
-  readonly inside?: Mesh;
+  /** what counts the body's inside along each line of sight, and the face that the section plane opens */
+  readonly section?: { readonly counters: readonly Mesh[]; readonly face: Mesh };
 }
 
 /** The part in three dimensions. Pictures are drawn only when something changes. */
@@ -59,18 +78,22 @@ export class Viewer {
   readonly #bed = new Group();
   readonly #stage: HTMLElement;
   #waiting = false;
+  #share = 0;
+  #withCompanions = true;
+  #lying = false;
   #half = 1;
 
   /** @throws Error where the browser has no WebGL */
   constructor(stage: HTMLElement, data: PageData) {
     this.#stage = stage;
     this.#data = data;
-    this.#renderer = new WebGLRenderer({ antialias: true, alpha: true, preserveDrawingBuffer: true });
+    this.#renderer = new WebGLRenderer({ antialias: true, alpha: true, stencil: true });
     this.#renderer.localClippingEnabled = true;
     this.#renderer.setPixelRatio(Math.min(2, window.devicePixelRatio));
-    this.#bodies = data.bodies.map((body) => this.#stageBody(body, 1));
-    this.#companions = data.companions.map((body) => this.#stageBody(body, data.opacity));
+    this.#bodies = data.bodies.map((body, i) => this.#stageBody(body, 1, i));
+    this.#companions = data.companions.map((body, i) => this.#stageBody(body, data.opacity, i));
     for (const { group } of [...this.#bodies, ...this.#companions]) this.#part.add(group);
+    this.#standBodies();
     this.#scene.add(this.#part, this.#bed, ...lights(this.#camera), this.#camera);
     this.#bed.visible = false;
     const canvas = this.#renderer.domElement;
@@ -120,13 +143,23 @@ export class Viewer {
   /** Cuts the bodies open; `at` runs from −1 to 1 over the part. */
   cut(how: Cut, at: number): void {
     const towards = (this.#data.cutTowards * Math.PI) / 180;
-    const { radius, low, high } = this.#reach();
+    const { radius, low, high, middle } = this.#reach();
     if (how === 'across') this.#plane.setComponents(0, 0, -1, low + ((at + 1) / 2) * (high - low));
     // keeps what lies behind the plane as seen by the viewer of the first picture
-    else this.#plane.setComponents(-Math.sin(towards), Math.cos(towards), 0, at * radius);
+    else
+      this.#plane.setComponents(
+        -Math.sin(towards),
+        Math.cos(towards),
+        0,
+        at * radius - middle.dot(new Vector3(-Math.sin(towards), Math.cos(towards), 0)),
+      );
     const planes = how === 'none' ? null : [this.#plane];
-    for (const { group, inside } of this.#bodies) {
-      if (inside) inside.visible = planes !== null;
+    for (const { group, section } of this.#bodies) {
+      if (!section) continue;
+      for (const counter of section.counters) counter.visible = planes !== null;
+      section.face.visible = planes !== null;
+      section.face.position.copy(this.#plane.coplanarPoint(new Vector3()));
+      section.face.lookAt(section.face.position.clone().sub(this.#plane.normal));
       group.traverse((thing) => {
         if (thing instanceof Mesh || thing instanceof LineSegments) setPlanes(thing.material, planes);
       });
@@ -136,25 +169,29 @@ export class Viewer {
 
   /** Pulls the bodies apart by a share of their full shifts. */
   pull(share: number): void {
-    for (const { group, body } of this.#bodies) group.position.set(...body.apart).multiplyScalar(share);
+    this.#share = share;
+    this.#standBodies();
     this.#refit();
   }
 
   showCompanions(shown: boolean): void {
-    for (const { group } of this.#companions) group.visible = shown;
+    this.#withCompanions = shown;
     this.#refit();
   }
 
   /** Lays the part on the bed as it is printed, or puts it back. */
   layOnBed(lying: boolean): void {
+    this.#lying = lying;
+    this.#standBodies();
     const over = lying && this.#data.turnedOver;
     this.#part.rotation.set(over ? Math.PI : 0, 0, 0);
     this.#part.position.set(0, 0, 0);
     this.#bed.clear();
     this.#bed.visible = lying;
     if (lying) {
-      const { low, radius } = this.#reach();
+      const { low, radius, middle } = this.#reach();
       this.#part.position.z = -low;
+      this.#bed.position.set(middle.x, middle.y, 0);
       this.#bed.add(...bedLines(radius));
     }
     this.#refit();
@@ -175,6 +212,17 @@ export class Viewer {
       this.#renderer.render(this.#scene, this.#camera);
       this.#stage.dataset.drawn = String(Number(this.#stage.dataset.drawn ?? 0) + 1);
     });
+  }
+
+  /** Puts each body where it stands in use, pulled apart as far as it is; or where it lies on the bed. */
+  #standBodies(): void {
+    for (const { group, body } of this.#bodies) {
+      const rows = [...(this.#lying ? AS_MODELLED : body.inUse), 0, 0, 0, 1];
+      group.matrixAutoUpdate = false;
+      group.matrix = new Matrix4().fromArray(rows).transpose();
+      const shift = this.#lying ? new Vector3(...body.onBed) : new Vector3(...body.apart).multiplyScalar(this.#share);
+      group.matrix.premultiply(new Matrix4().makeTranslation(shift));
+    }
   }
 
   #onKey(event: KeyboardEvent): void {
@@ -207,7 +255,7 @@ export class Viewer {
     this.draw();
   }
 
-  #stageBody(body: PageBody, opacity: number): Staged {
+  #stageBody(body: PageBody, opacity: number, index: number): Staged {
     const mesh = meshOf(body);
     const group = new Group();
     const surface = new BufferGeometry();
@@ -215,35 +263,54 @@ export class Viewer {
     surface.setAttribute('normal', new BufferAttribute(creasedNormals(mesh), 3));
     const glass = opacity < 1;
     const paint = new MeshLambertMaterial({ color: colourOf(body.colour), transparent: glass, opacity });
+    // where a translucent face lies on a solid one, the solid one shows
+    Object.assign(paint, glass ? BEHIND : {});
     const outside = new Mesh(surface, paint);
-    outside.renderOrder = glass ? 1 : 0;
+    outside.renderOrder = glass ? ORDER.glass : ORDER.solid;
     group.add(outside);
     if (glass) {
       // only what lies nearest is to be seen, so its depth is laid down first
-      const nearest = new Mesh(surface, new MeshBasicMaterial({ colorWrite: false }));
-      nearest.renderOrder = 0.5;
-      group.add(nearest);
+      const nearest = new Mesh(surface, new MeshBasicMaterial({ colorWrite: false, ...BEHIND }));
+      nearest.renderOrder = ORDER.beforeGlass;
+      group.add(nearest, edgesOf(mesh, 0.3, ORDER.glass));
       return { group, body };
     }
-    const inside = new Mesh(surface, hatched(body.cutColour));
-    inside.visible = false;
-    const joined = new BufferGeometry();
-    joined.setAttribute('position', new BufferAttribute(Float32Array.from(mesh.positions), 3));
-    joined.setIndex(new BufferAttribute(mesh.triangles, 1));
-    const ink = new LineBasicMaterial({ color: 0x17242b, transparent: true, opacity: 0.42 });
-    group.add(inside, new LineSegments(new EdgesGeometry(joined, EDGE_DEGREES), ink));
-    return { group, body, inside };
+    const section = this.#sectionOf(surface, body, index);
+    group.add(...section.counters, edgesOf(mesh, 0.42, ORDER.edges));
+    return { group, body, section };
+  }
+
+  /**
+   * The face that opens where the plane cuts a body: along each line of sight, back faces are counted up and front
+   * faces down; where something is left over, the plane lies inside the body. Each body is counted by itself.
+   */
+  #sectionOf(surface: BufferGeometry, body: PageBody, index: number): NonNullable<Staged['section']> {
+    const counters = [counter(BackSide, IncrementWrapStencilOp), counter(FrontSide, DecrementWrapStencilOp)].map(
+      (material) => {
+        const mesh = new Mesh(surface, material);
+        mesh.renderOrder = index;
+        mesh.visible = false;
+        return mesh;
+      },
+    );
+    const face = new Mesh(new PlaneGeometry(FACE, FACE), hatched(body.cutColour));
+    face.renderOrder = index + 0.5;
+    face.visible = false;
+    face.onAfterRender = (renderer) => renderer.clearStencil();
+    this.#scene.add(face);
+    return { counters, face };
   }
 
   /** What is shown: how high, how wide, and its middle. */
   #reach() {
-    let [low, high, radius] = [Infinity, -Infinity, 0];
-    this.#eachCorner(({ x, y, z }) => {
-      low = Math.min(low, z);
-      high = Math.max(high, z);
-      radius = Math.max(radius, Math.hypot(x, y));
+    const [least, most] = [new Vector3().setScalar(Infinity), new Vector3().setScalar(-Infinity)];
+    this.#eachCorner((corner) => {
+      least.min(corner);
+      most.max(corner);
     });
-    return { low, high, radius, middle: new Vector3(0, 0, (low + high) / 2) };
+    const middle = least.clone().add(most).multiplyScalar(0.5);
+    const radius = Math.hypot(most.x - least.x, most.y - least.y) / 2;
+    return { low: least.z, high: most.z, radius, middle };
   }
 
   /** Every corner of what is shown, where it stands now. */
@@ -260,8 +327,9 @@ export class Viewer {
     }
   }
 
-  /** Fits again without turning. */
+  /** Fits again without turning. Screws and shafts would hang in the air once the bodies are apart. */
   #refit(): void {
+    for (const { group } of this.#companions) group.visible = this.#withCompanions && this.#share === 0 && !this.#lying;
     const { middle } = this.#reach();
     const move = middle.sub(this.#controls.target);
     this.#controls.target.add(move);
@@ -313,6 +381,17 @@ function setPlanes(material: Material | Material[], planes: Plane[] | null): voi
   for (const one of [material].flat()) one.clippingPlanes = planes;
 }
 
+/** Edges of a body as thin ink. */
+function edgesOf({ positions, triangles }: Solid, opacity: number, order: number): LineSegments {
+  const joined = new BufferGeometry();
+  joined.setAttribute('position', new BufferAttribute(Float32Array.from(positions), 3));
+  joined.setIndex(new BufferAttribute(triangles, 1));
+  const ink = new LineBasicMaterial({ color: 0x17242b, transparent: true, opacity });
+  const edges = new LineSegments(new EdgesGeometry(joined, EDGE_DEGREES), ink);
+  edges.renderOrder = order;
+  return edges;
+}
+
 /** Three corners of its own for each facet, so that each can have its own normal. */
 function cornersOf(positions: Float64Array, triangles: Uint32Array): Float32Array {
   const corners = new Float32Array(3 * triangles.length);
@@ -322,9 +401,33 @@ function cornersOf(positions: Float64Array, triangles: Uint32Array): Float32Arra
   return corners;
 }
 
-/** The inside of an opened body, met first where the plane cuts it: flat, with the lines of a hatched section. */
+/** Paints nothing, and counts the faces of one side. */
+function counter(side: Side, count: StencilOp): MeshBasicMaterial {
+  return new MeshBasicMaterial({
+    side,
+    colorWrite: false,
+    depthWrite: false,
+    depthTest: false,
+    stencilWrite: true,
+    stencilFunc: AlwaysStencilFunc,
+    stencilFail: count,
+    stencilZFail: count,
+    stencilZPass: count,
+  });
+}
+
+/** A cut face: flat, with the lines of a hatched section. */
 function hatched(colour: PageBody['colour']): MeshBasicMaterial {
-  const material = new MeshBasicMaterial({ color: colourOf(colour), side: BackSide });
+  const material = new MeshBasicMaterial({
+    color: colourOf(colour),
+    side: DoubleSide,
+    stencilWrite: true,
+    stencilRef: 0,
+    stencilFunc: NotEqualStencilFunc,
+    stencilFail: ReplaceStencilOp,
+    stencilZFail: ReplaceStencilOp,
+    stencilZPass: ReplaceStencilOp,
+  });
   material.onBeforeCompile = (shader) => {
     shader.fragmentShader = shader.fragmentShader.replace(
       '#include <color_fragment>',

@@ -1,5 +1,5 @@
 import type { DrawnSizes } from './drawing/write-drawing.js';
-import type { PageScript } from './page/write-page.js';
+import type { PageScript } from './page/page-shell.js';
 import type { PartInHand } from './part-in-hand.js';
 
 /** Kinds of file that a part can be written as; the report is always written. */

@@ -1,4 +1,4 @@
-import type { Mesh } from '../solid/mesh.js';
+import type { Mesh, Placement } from '../solid/mesh.js';
 
 /** A point of a drawing, x to the right and y upwards [mm of the part]. */
 export type Point = readonly [number, number];
@@ -75,9 +75,9 @@ export interface Companion {
  *
  * How a kind joins: give its `PartKind` a function `views(design, sizes)` that returns this for the finished or for the
  * printed sizes. `side` is the section with the part's axis lying and +Z to the left; `end` is seen from +Z. Each
- * `SizeMark` takes its value from `design.dimensions` under the same name. `bodies` of several pieces say in `apart`
- * how far each moves when the view is pulled apart. A kind without `views` gets boxes with its main sizes, and its
- * bodies pulled apart along the axis.
+ * `SizeMark` takes its value from `design.dimensions` under the same name. A part of several bodies says in `inUse`
+ * where each stands when the part is put together, and in `apart` how far each moves when the view is pulled apart. A
+ * kind without `views` gets boxes with its main sizes, and its bodies beside one another.
  */
 export interface PartViews {
   readonly side: DrawnView;
@@ -87,6 +87,8 @@ export interface PartViews {
   readonly notes: readonly string[];
   readonly material: string;
   readonly companions: readonly Companion[];
+  /** where each body, by its name, stands in use, moved from where it was modelled; the files keep it as modelled */
+  readonly inUse?: Readonly<Record<string, Placement>>;
   /** shift of each body by its name when pulled apart [mm] */
   readonly apart?: Readonly<Record<string, readonly [number, number, number]>>;
   /** direction from the axis in which the section shows most, counter-clockwise from +X [degrees] */

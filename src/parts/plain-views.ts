@@ -13,13 +13,14 @@ const GAP = 8;
 
 /** Views for a part kind that gives none: a box a body with its outer sizes in the file, and the holes it names. */
 export function plainViews(design: DesignBase, bodies: readonly BodyBox[], sizes: SizeChoice): PartViews {
-  const shifts = bodies.map((_, i) => [0, 0, stackedBy(bodies, i)] as const);
+  const shifts = besideOneAnother(bodies.map(({ bounds }) => bounds));
+  const moved = bodies.map((body, i) => ({ ...body, bounds: shifted(body.bounds, shifts[i]!) }));
   return {
-    side: boxView('Side, outer sizes in the file', bodies, (b) => [
+    side: boxView('Side, outer sizes in the file', moved, (b) => [
       [-b[1][2], b[0][1]],
       [-b[0][2], b[1][1]],
     ]),
-    end: boxView('End, outer sizes in the file', bodies, (b) => [
+    end: boxView('End, outer sizes in the file', moved, (b) => [
       [b[0][0], b[0][1]],
       [b[1][0], b[1][1]],
     ]),
@@ -27,25 +28,31 @@ export function plainViews(design: DesignBase, bodies: readonly BodyBox[], sizes
     notes: [],
     material: [...new Set(bodies.map(({ material }) => material))].join(', '),
     companions: [],
-    ...(bodies.length > 1 ? { apart: Object.fromEntries(bodies.map(({ name }, i) => [name, shifts[i]!])) } : {}),
+    ...(bodies.length > 1
+      ? { inUse: Object.fromEntries(bodies.map(({ name }, i) => [name, { by: shifts[i]! }])) }
+      : {}),
     cutTowards: 0,
     turnedOver: false,
   };
 }
 
-/** How far a body rises so that, pulled apart, each stands clear of the one before it. */
-function stackedBy(bodies: readonly BodyBox[], index: number): number {
-  const order = bodies.map((body, i) => ({ i, middle: (body.bounds[0][2] + body.bounds[1][2]) / 2 }));
-  order.sort((a, b) => a.middle - b.middle || a.i - b.i);
-  let shift = 0;
-  let top = Number.NEGATIVE_INFINITY;
-  for (const { i } of order) {
-    const [low, high] = bodies[i]!.bounds;
-    if (top > Number.NEGATIVE_INFINITY) shift = Math.max(shift, top + GAP - low[2]);
-    if (i === index) return shift;
-    top = high[2] + shift;
-  }
-  return 0;
+/** Shifts along X that set boxes beside one another in their order, the first where it is; none where there is one. */
+export function besideOneAnother(
+  boxes: readonly (readonly [readonly number[], readonly number[]])[],
+): (readonly [number, number, number])[] {
+  let edge: number | undefined;
+  return boxes.map(([low, high]) => {
+    const shift = edge === undefined ? 0 : edge + GAP - low[0]!;
+    edge = high[0]! + shift;
+    return [shift, 0, 0] as const;
+  });
+}
+
+function shifted([low, high]: Expected['bounds'], by: readonly [number, number, number]): Expected['bounds'] {
+  return [
+    [low[0] + by[0], low[1] + by[1], low[2] + by[2]],
+    [high[0] + by[0], high[1] + by[1], high[2] + by[2]],
+  ];
 }
 
 type Corners = readonly [Point, Point];

@@ -1,7 +1,7 @@
 import type { Finding } from '../fit/check.js';
 import { worst } from '../fit/run-checks.js';
 import { type Format, writeFormats } from '../output/formats.js';
-import type { PageScript } from '../output/page/write-page.js';
+import type { PageScript } from '../output/page/page-shell.js';
 import type { PartInHand } from '../output/part-in-hand.js';
 import type { PictureOptions } from '../output/picture/picture.js';
 import type { BodyRow, Report } from '../output/report.js';

@@ -1,7 +1,7 @@
 import { isAbsolute, join, relative, resolve } from 'node:path';
 import type { Acceptance } from '../fit/accept.js';
 import type { Format } from '../output/formats.js';
-import type { PageScript } from '../output/page/write-page.js';
+import type { PageScript } from '../output/page/page-shell.js';
 import type { PictureOptions } from '../output/picture/picture.js';
 import type { Report } from '../output/report.js';
 import type { SizeChoice } from '../parts/part-views.js';
@@ -13,8 +13,8 @@ import { asError } from './as-error.js';
 import { earlierFiles } from './earlier-files.js';
 import { openSheets } from './open-sheets.js';
 import type { InputPlace } from './read-input.js';
+import { replaceFile } from './replace-file.js';
 import { writeFolder } from './write-folder.js';
-import { writePictureFile } from './write-picture.js';
 
 /** What became of one sheet. */
 export type SheetResult =
@@ -74,7 +74,7 @@ async function makeOne(design: Design, place: InputPlace, options: MakeSheetsOpt
   await writeFolder(folder, files, stale);
   const written = names.map((name) => join(folder, name));
   if (!wanted || !picture) return { report, written };
-  await writePictureFile(wanted.file, picture, place.cwd);
+  await replaceFile('--picture', wanted.file, picture, place.cwd);
   return { report, written: [...written, resolve(place.cwd, wanted.file)] };
 }
 

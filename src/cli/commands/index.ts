@@ -1,6 +1,7 @@
 import type { Command } from '../command.js';
 import { calibrateCommand } from './calibrate.js';
 import { checkCommand } from './check.js';
+import { compareCommand } from './compare.js';
 import { driveCommand } from './drive.js';
 import { fleetCommand, mergeCommand } from './fleet.js';
 import { identifyCommand } from './identify.js';
@@ -18,6 +19,7 @@ export const COMMANDS: readonly Command[] = [
   fleetCommand,
   mergeCommand,
   calibrateCommand,
+  compareCommand,
   newCommand,
   presetsCommand,
   schemaCommand,

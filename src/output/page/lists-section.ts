@@ -1,5 +1,5 @@
-import type { Sizes } from '../../parts/part-kind.js';
 import { plain } from '../../units/format.js';
+import { flatSizes } from '../flat-sizes.js';
 import type { Report } from '../report.js';
 import { words } from '../terminal/layout.js';
 import { xmlText } from '../xml-text.js';
@@ -19,13 +19,6 @@ export function sizesSection({ dimensions, applied }: Report): string {
     `<p>${xmlText(applied)}.</p>`,
     table('Finished and printed sizes, mm', ['', 'finished', 'printed', 'change'], rows, [1, 2, 3]),
   ].join('\n');
-}
-
-/** Sizes with their groups' names before them. */
-export function flatSizes(sizes: Sizes, before = ''): [string, number][] {
-  return Object.entries(sizes).flatMap(([name, size]): [string, number][] =>
-    typeof size === 'number' ? [[`${before}${name}`, size]] : flatSizes(size, `${before}${name}: `),
-  );
 }
 
 /** What to buy, with boxes to tick. */

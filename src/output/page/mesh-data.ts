@@ -1,29 +1,42 @@
-import type { Mesh } from '../../solid/mesh.js';
+import { besideOneAnother } from '../../parts/plain-views.js';
+import { type Mesh, placementMatrix } from '../../solid/mesh.js';
 import type { PartInHand } from '../part-in-hand.js';
 import { bodyColour, COMPANION_COLOUR, COMPANION_CUT, COMPANION_OPACITY, CUT_COLOURS } from '../picture/palette.js';
 import { viewFrom } from '../picture/picture.js';
+import type { BodyRow } from '../report.js';
 import { base64 } from './base64.js';
 import type { PageBody, PageData } from './page-data.js';
 
 /** A triangle's corners fit into two bytes each up to here. */
 const NARROW = 65_536;
+const NOWHERE = [0, 0, 0] as const;
+
+/** What the page draws of a part. */
+interface Shown extends Pick<PartInHand, 'bodies' | 'views'> {
+  readonly report: { readonly bodies: readonly Pick<BodyRow, 'bounds'>[] };
+}
 
 /** The meshes of a part, as they are in its files, ready to stand in a page. */
-export function pageData({ bodies, views }: Pick<PartInHand, 'bodies' | 'views'>): PageData {
+export function pageData({ bodies, views, report }: Shown): PageData {
+  const onBed = besideOneAnother(report.bodies.map(({ bounds }) => bounds));
   return {
     bodies: bodies.map((body, i) => ({
       name: body.name,
       ...meshText(body),
       colour: bodyColour(i),
       cutColour: bodyColour(i, CUT_COLOURS),
-      apart: views.apart?.[body.name] ?? [0, 0, 0],
+      inUse: placementMatrix(views.inUse?.[body.name] ?? {}),
+      apart: views.apart?.[body.name] ?? NOWHERE,
+      onBed: onBed[i] ?? NOWHERE,
     })),
     companions: views.companions.map(({ name, mesh }) => ({
       name,
       ...meshText(mesh),
       colour: COMPANION_COLOUR,
       cutColour: COMPANION_CUT,
-      apart: [0, 0, 0],
+      inUse: placementMatrix({}),
+      apart: NOWHERE,
+      onBed: NOWHERE,
     })),
     opacity: COMPANION_OPACITY,
     cutTowards: views.cutTowards,

@@ -7,8 +7,12 @@ export interface PageBody {
   readonly wide: boolean;
   readonly colour: readonly [number, number, number];
   readonly cutColour: readonly [number, number, number];
+  /** where it stands in use: 3 × 4, row by row */
+  readonly inUse: readonly number[];
   /** shift when pulled apart [mm] */
   readonly apart: readonly [number, number, number];
+  /** shift on the bed, where it lies as it was modelled [mm] */
+  readonly onBed: readonly [number, number, number];
 }
 
 /** What the page's script needs to draw the part. */

@@ -2,8 +2,13 @@ import type { PartInHand } from '../part-in-hand.js';
 import { xmlText } from '../xml-text.js';
 import { base64 } from './base64.js';
 
+/** What the stage needs of a part. */
+export interface Staged extends Pick<PartInHand, 'views' | 'bodies'> {
+  readonly report: Pick<PartInHand['report'], 'name' | 'part' | 'print'>;
+}
+
 /** The part in 3D: a still picture first, in whose place the script puts the model, and the tools to handle it. */
-export function stageSection({ report, views, bodies }: PartInHand, picture: Uint8Array): string {
+export function stageSection({ report, views, bodies }: Staged, picture: Uint8Array): string {
   const alt = `${report.name}, ${report.part}, seen from the side and above`;
   const companions = views.companions.map(({ name }) => name).join(', ');
   const several = bodies.length > 1;

@@ -62,7 +62,7 @@ export function viewFrom(
 
 function bodiesOf({ bodies, views }: Seen, apart: boolean): Painted[] {
   return bodies.map((body, i) => ({
-    mesh: apart ? shifted(body, views.apart?.[body.name]) : body,
+    mesh: standing(body, views, apart),
     colour: bodyColour(i, BODY_COLOURS),
     cutColour: bodyColour(i, CUT_COLOURS),
     opacity: 1,
@@ -70,8 +70,12 @@ function bodiesOf({ bodies, views }: Seen, apart: boolean): Painted[] {
   }));
 }
 
-function shifted(body: Body, by: readonly [number, number, number] | undefined): Mesh {
-  return by ? place(body, { by }) : body;
+/** A body where it stands in use, and from there pulled apart. */
+function standing(body: Body, { inUse, apart }: PartInHand['views'], isApart: boolean): Mesh {
+  const put = inUse?.[body.name];
+  const mesh = put ? place(body, put) : body;
+  const shift = isApart ? apart?.[body.name] : undefined;
+  return shift ? place(mesh, { by: shift }) : mesh;
 }
 
 function companionsOf({ views }: Seen): Painted[] {

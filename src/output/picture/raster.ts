@@ -51,7 +51,7 @@ interface Layer {
 /**
  * Paints bodies without a browser or a graphics card: depth buffer, smooth shading, two lights, edges inked where the
  * depth jumps. Where the section plane has opened a body, its inside is met first: those pixels are the cut face, and
- * are hatched. That is exact for closed bodies that do not overlap.
+ * are hatched.
  *
  * @returns four bytes a pixel (red, green, blue, alpha), row by row from the top
  */
@@ -59,7 +59,12 @@ export function paint(scene: Scene): Uint8Array {
   const [width, height] = [scene.width * OVERSAMPLE, scene.height * OVERSAMPLE];
   const fit = fitOf(scene, width, height);
   const solid = emptyLayer(width, height);
-  for (const body of scene.bodies) if (body.opacity === 1) drawBody(body, scene, fit, solid, undefined);
+  for (const body of scene.bodies.filter(({ opacity }) => opacity === 1)) {
+    // squeezed bodies stand in one another, so each finds its own cut face before they are laid together
+    const layer = scene.section ? emptyLayer(width, height) : solid;
+    drawBody(body, scene, fit, layer, undefined);
+    if (layer !== solid) layTogether(solid, layer);
+  }
   ink(solid, width, height, fit.scale);
   const glass = scene.bodies.filter(({ opacity }) => opacity < 1);
   for (const body of glass) {
@@ -74,6 +79,16 @@ export function paint(scene: Scene): Uint8Array {
 function emptyLayer(width: number, height: number): Layer {
   const nothing = () => new Float32Array(width * height).fill(-Infinity);
   return { colour: new Uint8Array(4 * width * height), depth: nothing(), seen: nothing() };
+}
+
+/** Keeps of each pixel what is seen nearest. */
+function layTogether(under: Layer, over: Layer): void {
+  for (let at = 0; at < under.seen.length; at++) {
+    if (over.seen[at]! <= under.seen[at]!) continue;
+    under.seen[at] = over.seen[at]!;
+    under.depth[at] = over.depth[at]!;
+    for (let i = 4 * at; i < 4 * at + 4; i++) under.colour[i] = over.colour[i]!;
+  }
 }
 
 /** From millimetres to fine pixels. */
@@ -181,7 +196,7 @@ function fill(
       if (beyond > 0) continue;
       const depth = u * az + v * bz + w * cz;
       const at = row * width + column;
-      if (depth <= layer.depth[at]! || (behind !== undefined && depth <= behind.depth[at]!)) continue;
+      if (depth <= layer.depth[at]! || (behind !== undefined && depth <= behind.seen[at]!)) continue;
       layer.depth[at] = depth;
       layer.seen[at] = shades || !slope ? depth : depth - beyond / slope;
       const paint = shades ? colour : cutColour;

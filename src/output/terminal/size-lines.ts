@@ -1,11 +1,12 @@
 import type { Sizes } from '../../parts/part-kind.js';
 import { plain } from '../../units/format.js';
+import { flatSizes } from '../flat-sizes.js';
 import { columns, words } from './layout.js';
 
 /** Sizes in use and in the file, side by side. */
 export function sizeLines({ finished, printed }: { readonly finished: Sizes; readonly printed: Sizes }): string[] {
-  const inUse = new Map(flat(finished));
-  const inFile = new Map(flat(printed));
+  const inUse = new Map(flatSizes(finished));
+  const inFile = new Map(flatSizes(printed));
   const names = [...new Set([...inUse.keys(), ...inFile.keys()])];
   const cell = (value: number | undefined) => (value === undefined ? '–' : value.toFixed(3));
   const rows = names.map((name) => [
@@ -21,10 +22,4 @@ function change(from: number | undefined, to: number | undefined): string {
   if (from === undefined || to === undefined) return '';
   const by = to - from;
   return Math.abs(by) < 0.0005 ? '·' : `${by > 0 ? '+' : '−'}${plain(Math.abs(by)).padEnd(1)}`;
-}
-
-function flat(sizes: Sizes, before = ''): [string, number][] {
-  return Object.entries(sizes).flatMap(([name, size]) =>
-    typeof size === 'number' ? [[`${before}${name}`, size] as [string, number]] : flat(size, `${before}${name}: `),
-  );
 }

@@ -4,17 +4,23 @@ import { fault } from '../units/faults.js';
 import { diskReason } from './disk-reason.js';
 
 /**
- * Writes a picture in one step: whoever reads sees the old file or the new one.
+ * Writes a file in one step: whoever reads sees the old file or the new one.
+ * @param option the option that named the file, for the message
  * @throws InputError the disk refuses
  */
-export async function writePictureFile(path: string, bytes: Uint8Array, cwd: string): Promise<void> {
+export async function replaceFile(
+  option: string,
+  path: string,
+  content: Uint8Array | string,
+  cwd: string,
+): Promise<void> {
   const full = resolve(cwd, path);
   const draft = `${full}.${process.pid}.new`;
   try {
-    await writeFile(draft, bytes);
+    await writeFile(draft, content);
     await rename(draft, full);
   } catch (error) {
     await rm(draft, { force: true });
-    throw fault('--picture', path, diskReason(error));
+    throw fault(option, path, diskReason(error));
   }
 }

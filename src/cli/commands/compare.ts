@@ -1,0 +1,60 @@
+import type { Options } from 'yargs';
+import { type Command, SHARED } from '../command.js';
+import { EXIT } from '../exit-codes.js';
+
+const OPTIONS = {
+  page: { type: 'string', requiresArg: true, describe: 'write a page with both parts over each other to this file' },
+  json: SHARED.json,
+} as const satisfies Record<string, Options>;
+
+const REPORT = { type: 'string', demandOption: true } as const;
+
+export const compareCommand: Command = {
+  name: 'compare',
+  options: OPTIONS,
+  add: (cli, io, start) =>
+    cli.command(
+      'compare <a> <b>',
+      'what changed between two made parts: sizes, checks, mass, files',
+      (call) =>
+        call
+          .positional('a', { ...REPORT, describe: 'the earlier report.json, or its folder' })
+          .positional('b', { ...REPORT, describe: 'the later one' })
+          .options(OPTIONS)
+          .example('leadwright compare old/z-left out/z-left', 'prints what changed')
+          .example('leadwright compare old/z-left out/z-left --page change.html', 'shows it as well'),
+      ({ a, b, page, json }) =>
+        start(async () => {
+          const [{ readMadePart }, { compareReports }] = await Promise.all([
+            import('../../work/read-made-part.js'),
+            import('../../output/compare/compare-reports.js'),
+          ]);
+          const [before, after] = [await readMadePart(a, io.cwd), await readMadePart(b, io.cwd)];
+          const named =
+            before.from === after.from
+              ? [
+                  { ...before, from: a },
+                  { ...after, from: b },
+                ]
+              : [before, after];
+          const [first = before, second = after] = named;
+          const comparison = compareReports(first, second);
+          if (page !== undefined) {
+            const [{ writeComparePage }, { replaceFile }] = await Promise.all([
+              import('../../output/compare/compare-page.js'),
+              import('../../work/replace-file.js'),
+            ]);
+            await replaceFile('--page', page, await writeComparePage(first, second, comparison), io.cwd);
+            io.stderr.write(`${page}: written\n`);
+          }
+          if (json === true) {
+            const { jsonText } = await import('../../output/report-json.js');
+            io.stdout.write(jsonText(comparison));
+          } else {
+            const { comparisonText } = await import('../../output/compare/comparison-lines.js');
+            io.stdout.write(comparisonText(comparison));
+          }
+          return EXIT.done;
+        }),
+    ),
+};

@@ -1,0 +1,129 @@
+import type { PartViews } from '../../parts/part-views.js';
+import { besideOneAnother } from '../../parts/plain-views.js';
+import { measureMesh } from '../../solid/measure.js';
+import type { Body } from '../../solid/mesh.js';
+import { weld } from '../../solid/weld.js';
+import { count, section, table } from '../page/html.js';
+import { pageData } from '../page/mesh-data.js';
+import { pageShell } from '../page/page-shell.js';
+import { stageSection } from '../page/stage-section.js';
+import { writePicture } from '../picture/picture.js';
+import { readStl } from '../read-stl.js';
+import { figure } from '../terminal/figures.js';
+import { words } from '../terminal/layout.js';
+import { xmlText } from '../xml-text.js';
+import { type Change, type ComparedPart, type Comparison, moved } from './compare-reports.js';
+
+/**
+ * A page with both parts over each other, the later one translucent, and what changed in figures.
+ *
+ * @param a the earlier part, @param b the later one, each with its STL files
+ * @param comparison what `compareReports` found
+ * @returns HTML that opens from the disk; the same text each time
+ */
+export async function writeComparePage(a: ComparedPart, b: ComparedPart, comparison: Comparison): Promise<string> {
+  const [before, after] = [bodiesOf(a), bodiesOf(b)];
+  const views = overlaid(before, after);
+  const bodies = before.map(({ name, material, positions, triangles }) => ({ name, material, positions, triangles }));
+  const report = { name: `${a.from} and ${b.from}`, part: b.report.part, bodies: bodies.map(boundsRow) };
+  const stage =
+    bodies.length === 0
+      ? '<p>There are no STL files beside the earlier report.</p>'
+      : stageSection({ report, views, bodies }, writePicture({ bodies, views }, { width: 640, height: 480 }));
+  const { same, verdict } = comparison;
+  return pageShell({
+    title: `${report.name} compared`,
+    head: [
+      `<header><h1>${xmlText(a.from)} → ${xmlText(b.from)}</h1>`,
+      `<p class="lead">${same ? 'Nothing that matters changed.' : `${count(comparison.sizes.filter(({ of }) => of === 'finished').length, 'finished size')} and ${count(comparison.checks.length, 'check')} changed.`}</p>`,
+      `<p class="facts">Verdict: ${verdict.before} → ${verdict.after}. The earlier part is solid, the later one translucent.</p></header>`,
+    ],
+    sections: [
+      section('part', 'Both parts over each other', stage),
+      section('sizes', 'Sizes', sizeTables(comparison)),
+      section('checks', 'Checks', checkTable(comparison)),
+      section('files', 'Mass and files', fileTables(comparison)),
+    ],
+    data: pageData({ bodies, views, report }),
+  });
+}
+
+/** The solids beside a report, by their STL files. */
+function bodiesOf({ report, files }: ComparedPart): Body[] {
+  return report.bodies.flatMap(({ file, material }): Body[] => {
+    const found = files.find(({ name }) => name === file);
+    return found ? [{ name: file, material, ...weld(readStl(found.bytes)) }] : [];
+  });
+}
+
+function boundsRow(body: Body) {
+  return { bounds: measureMesh(body).bounds };
+}
+
+/** Views for the overlay: each later body stands where its earlier one does. */
+function overlaid(before: readonly Body[], after: readonly Body[]): PartViews {
+  const shifts = besideOneAnother(before.map((body) => boundsRow(body).bounds));
+  const empty = { title: '', strokes: [], hatched: [], sizes: [], letters: [] };
+  return {
+    side: empty,
+    end: empty,
+    holes: [],
+    notes: [],
+    material: '',
+    companions: after.map((body, i) => ({ name: 'the later part', mesh: shiftedMesh(body, shifts[i] ?? [0, 0, 0]) })),
+    inUse: Object.fromEntries(before.map(({ name }, i) => [name, { by: shifts[i]! }])),
+    cutTowards: 0,
+    turnedOver: false,
+  };
+}
+
+function shiftedMesh({ positions, triangles }: Body, by: readonly [number, number, number]) {
+  return { positions: positions.map((value, i) => value + by[(i % 3) as 0 | 1 | 2]), triangles };
+}
+
+function sizeTables({ sizes }: Comparison): string {
+  return (['finished', 'printed'] as const)
+    .map((of) => {
+      const rows = sizes.filter((size) => size.of === of).map((size) => [xmlText(words(size.name)), ...cells(size, 3)]);
+      return rows.length === 0
+        ? ''
+        : table(
+            `${of === 'finished' ? 'Finished' : 'Printed'} sizes, mm`,
+            ['', 'before', 'after', 'change'],
+            rows,
+            [1, 2, 3],
+          );
+    })
+    .join('\n');
+}
+
+function checkTable({ checks }: Comparison): string {
+  if (checks.length === 0) return '';
+  const rows = checks.map(({ id, verdict, value, unit, message }) => [
+    xmlText(id),
+    `${verdict.before ?? '–'} → ${verdict.after ?? '–'}`,
+    `${value.before === null ? '–' : figure(value.before)} → ${value.after === null ? '–' : figure(value.after)} ${xmlText(unit)}`,
+    xmlText(message),
+  ]);
+  return table('Checks that changed', ['check', 'verdict', 'value', 'what it says now'], rows);
+}
+
+function fileTables({ bodies, files }: Comparison): string {
+  const masses = bodies.map(({ body, mass }) => [xmlText(body), ...cells(mass, 2)]);
+  const rows = files.map(({ file, bytes, equal }) => [
+    xmlText(file),
+    `${bytes.before ?? '–'}`,
+    `${bytes.after ?? '–'}`,
+    equal ? 'same bytes' : 'differs',
+  ]);
+  return [
+    masses.length === 0 ? '' : table('Mass, g', ['body', 'before', 'after', 'change'], masses, [1, 2, 3]),
+    rows.length === 0 ? '' : table('Files, bytes', ['file', 'before', 'after', ''], rows, [1, 2]),
+  ].join('\n');
+}
+
+function cells(change: Change<number>, places: number): string[] {
+  const step = moved(change);
+  const text = (value: number | null) => (value === null ? '–' : value.toFixed(places));
+  return [text(change.before), text(change.after), step === undefined ? '' : step.toFixed(places).replace('-', '−')];
+}

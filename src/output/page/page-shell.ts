@@ -1,0 +1,67 @@
+import { VERSION } from '../version.js';
+import { xmlText } from '../xml-text.js';
+import type { PageData } from './page-data.js';
+
+/** Where the page's script is: in the page, or in one file beside several pages. */
+export type PageScript = { readonly inside: true } | { readonly src: string };
+
+/** What stands in a page. Head and sections are HTML; the title is escaped here. */
+export interface PageParts {
+  readonly title: string;
+  readonly head: readonly string[];
+  readonly sections: readonly string[];
+  readonly data: PageData;
+  readonly script?: PageScript;
+}
+
+/** Addresses of a shared script that go into a page as they are. */
+const SOURCE = /^[A-Za-z0-9._/-]+$/;
+
+/** A whole page: security policy, style, content, data and script. */
+export async function pageShell({
+  title,
+  head,
+  sections,
+  data,
+  script = { inside: true },
+}: PageParts): Promise<string> {
+  const assets = await import('./assets.js');
+  const text = JSON.stringify(data).replaceAll('<', '\\u003c');
+  return [
+    '<!doctype html>',
+    '<html lang="en">',
+    '<head>',
+    '<meta charset="utf-8">',
+    `<meta http-equiv="Content-Security-Policy" content="${policy(script, assets.SCRIPT_HASH)}">`,
+    '<meta name="viewport" content="width=device-width, initial-scale=1">',
+    '<meta name="color-scheme" content="light dark">',
+    `<title>${xmlText(title)}</title>`,
+    `<style>${assets.STYLE}</style>`,
+    '</head>',
+    '<body>',
+    '<a class="skip" href="#part">To the part</a>',
+    ...head,
+    '<main>',
+    ...sections,
+    '</main>',
+    `<footer><p>Made by leadwright ${VERSION} from the sheet; the figures are those of report.json.</p></footer>`,
+    `<script type="application/json" id="part-data">${text}</script>`,
+    'src' in script ? `<script src="${xmlText(script.src)}"></script>` : `<script>${assets.SCRIPT}</script>`,
+    '</body>',
+    '</html>',
+    '',
+  ].join('\n');
+}
+
+/** The script that pages of one fleet share. */
+export async function sharedPageScript(): Promise<string> {
+  return (await import('./assets.js')).SCRIPT;
+}
+
+/** Nothing but the page's own script by its hash, its own style, and pictures inside it. */
+function policy(script: PageScript, hash: string): string {
+  if ('src' in script && !SOURCE.test(script.src))
+    throw new TypeError(`${script.src} cannot be the address of a script`);
+  const source = 'src' in script ? `'self' file:` : `'${hash}'`;
+  return `default-src 'none'; script-src ${source}; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'`;
+}

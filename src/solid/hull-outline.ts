@@ -1,20 +1,41 @@
 import offsetFromPoints from '@jscad/modeling/src/operations/expansions/offsetFromPoints.js';
-import hullPoints2 from '@jscad/modeling/src/operations/hulls/hullPoints2.js';
 import { cosd, sind } from './angles.js';
 import { circleOutline, type Outline } from './outline.js';
 
+/** Twice the area of a triangle below which its corners lie on one line, mm². */
+const FLAT = 1e-9;
+
 /**
- * Convex hull of outlines: the rubber band around them.
+ * Convex hull of outlines: the rubber band around them. Points that lie on one line, to rounding, are left out, so that
+ * every corner turns. (A scan by polar angle about one point sorts such points by their rounding, and can turn back.)
  *
  * @param outlines  one or more outlines, together at least three points off one line  [mm]
- * @returns the hull, counter-clockwise  [mm]
+ * @returns the hull, counter-clockwise, the lowest corner first  [mm]
  * @example hullOutline([[[0, 0], [4, 0], [2, 1], [2, 3]]]) // [[0, 0], [4, 0], [2, 3]]
  */
 export function hullOutline(outlines: readonly Outline[]): Outline {
-  const distinct = new Map<string, [number, number]>();
+  const distinct = new Map<string, Point>();
   for (const [x, y] of outlines.flat()) distinct.set(`${x},${y}`, [x + 0, y + 0]);
-  return hullPoints2([...distinct.values()]);
+  const rising = [...distinct.values()].sort((a, b) => a[1] - b[1] || a[0] - b[0]);
+  return [...chain(rising), ...chain(rising.toReversed())];
 }
+
+/** The side of a hull along sorted points, its last point left to the other side. */
+function chain(points: readonly Point[]): Point[] {
+  const kept: Point[] = [];
+  for (const point of points) {
+    while (kept.length > 1 && turn(kept.at(-2)!, kept.at(-1)!, point) <= FLAT) kept.pop();
+    kept.push(point);
+  }
+  kept.pop();
+  return kept;
+}
+
+function turn(a: Point, b: Point, c: Point): number {
+  return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+}
+
+type Point = readonly [number, number];
 
 /**
  * An outline moved outwards (or inwards, with a negative distance) by the same distance everywhere, corners kept sharp.

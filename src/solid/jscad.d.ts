@@ -1,10 +1,5 @@
 // The parts of @jscad/modeling in use, taken by file: the whole package costs 40 ms at the start, these 5 ms.
 
-declare module '@jscad/modeling/src/operations/hulls/hullPoints2.js' {
-  /** convex hull of distinct points, counter-clockwise */
-  export default function hullPoints2(points: [number, number][]): [number, number][];
-}
-
 declare module '@jscad/modeling/src/operations/expansions/offsetFromPoints.js' {
   interface OffsetOptions {
     delta: number;

@@ -121,6 +121,20 @@ describe('hulls and offsets', () => {
     ]);
   });
 
+  it('turns at every corner, where tangents of several circles lie on one line too', () => {
+    // six equal circles, three of them on each side of a triangle of 120° steps
+    const at = [90, 210, 330].flatMap((angle) =>
+      [7.5, 15].map(
+        (reach) => [reach * Math.cos((angle * Math.PI) / 180), reach * Math.sin((angle * Math.PI) / 180)] as const,
+      ),
+    );
+    const hull = hullOutline(at.map((center) => circleOutline({ radius: 6.34, sides: 72, center })));
+    for (let i = 0; i < hull.length; i++) {
+      const [a, b, c] = [hull[i]!, hull[(i + 1) % hull.length]!, hull[(i + 2) % hull.length]!];
+      expect((b[0] - a[0]) * (c[1] - b[1]) - (b[1] - a[1]) * (c[0] - b[0])).toBeGreaterThan(0);
+    }
+  });
+
   it('moves sides by the distance', () => {
     const grown = offsetOutline(rectangleOutline({ size: [4, 2] }), 0.5);
     expect(polygonArea(grown)).toBeCloseTo(5 * 3, 12);

@@ -124,15 +124,32 @@ function drawn(
       return rectangleOutline({ size, radius, sides, center: moved(plan.center) });
     }
     case 'hull':
-      return hullOutline(
-        plan.discs.map(({ at, radius }) => {
-          const reach = outside(2 * radius) / 2;
-          return circleOutline({ radius: reach, sides: sidesFor(reach, chordError), center: moved(at) });
-        }),
+      return withoutTinySides(
+        hullOutline(
+          plan.discs.map(({ at, radius }) => {
+            const reach = outside(2 * radius) / 2;
+            return circleOutline({ radius: reach, sides: sidesFor(reach, chordError), center: moved(at) });
+          }),
+        ),
       );
     case 'polygon':
       return plan.corners.map(moved);
   }
+}
+
+/** Corners nearer to the one before than this are the same corner, mm. */
+const SAME_CORNER = 1e-3;
+
+/** Arcs of two discs that nearly coincide leave sides too short to have a direction. */
+function withoutTinySides(outline: Outline): Outline {
+  const kept: Point[] = [];
+  for (const point of outline) {
+    const last = kept.at(-1);
+    if (!last || Math.hypot(point[0] - last[0], point[1] - last[1]) > SAME_CORNER) kept.push(point);
+  }
+  const [first, last] = [kept[0]!, kept.at(-1)!];
+  if (Math.hypot(first[0] - last[0], first[1] - last[1]) <= SAME_CORNER) kept.pop();
+  return kept;
 }
 
 /** Whether the outline has no corner that points inwards. */

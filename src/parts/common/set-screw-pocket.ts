@@ -25,8 +25,10 @@ export interface SetScrewPocket {
 
 /** Radius of outline that such a set screw needs beside a bore. */
 export function leastSetScrewRadius(far: number, screw: FastenerSize, joint: SetScrewJoint): number {
-  const held = joint === 'nut' ? hexNut(screw).height + NUT_ROOM + LEAST_WALL : 2 * fastenerThread(screw).diameter;
-  return far + LEAST_WALL + 0.1 + held;
+  const inner = far + LEAST_WALL + 0.1;
+  if (joint === 'insert') return inner + 2 * fastenerThread(screw).diameter;
+  const { acrossFlats, height } = hexNut(screw);
+  return Math.hypot(inner + height + NUT_ROOM + LEAST_WALL + 0.02, (acrossFlats + NUT_ROOM) / 2);
 }
 
 /** Fits a set screw beside a bore whose flat or keyway side reaches `far` from the axis; the hub's end is at z = 0. */

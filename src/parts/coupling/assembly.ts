@@ -81,34 +81,37 @@ export function pared(spider: SpiderPlan, { jaws }: Assembly, gap: number): Spid
 /**
  * Volume in which the squeezed lobes and the jaws of one hub stand in each other, by the drawn polygons alone.
  *
- *     V = 2·n·∫ A(lobe outside gap and room) dz
+ *     V = ∫ Σ A(lobe outside gap and room) dz
  */
 export function squeezedVolume({ jaws, spider, gap, chordError }: Assembly): number {
-  const lobe = turned(lobeOutline(spider), halfPitch(jaws.count));
+  const beta = halfPitch(jaws.count);
+  const slots = slotOutlines(jaws);
+  // lobes 2k and 2k + 1 stand in gap k; facets of the room fall differently on each of them
+  const pairs = Array.from({ length: 2 * jaws.count }, (_, i) => ({
+    lobe: turned(lobeOutline(spider), beta + 2 * beta * i),
+    slot: slots[Math.floor(i / 2)]!,
+  }));
   const core = coreOutline(jaws, chordError);
   const disc = discOf(jaws, chordError);
-  const slot = slotOutlines(jaws)[0]!;
   const levels = slotLevels(jaws);
   const from = (gap - spider.height) / 2;
   const to = Math.min(jaws.height, from + spider.height);
+  const bevelled: LoftLevel[] = [
+    [jaws.height - jaws.bevel, 0],
+    [jaws.height, -jaws.bevel],
+  ];
   const areaAt = (z: number) => {
-    const gapped = outlineAt(slot, levels, z);
-    const rim =
-      z > jaws.height - jaws.bevel
-        ? outlineAt(
-            disc,
-            [
-              [jaws.height - jaws.bevel, 0],
-              [jaws.height, -jaws.bevel],
-            ],
-            z,
-          )
-        : disc;
-    const outside = commonArea(rim, lobe) - commonArea(rim, lobe, gapped);
-    return outside - commonArea(core, lobe) + commonArea(core, lobe, gapped);
+    const rim = z > jaws.height - jaws.bevel ? outlineAt(disc, bevelled, z) : disc;
+    return pairs.reduce((sum, { lobe, slot }) => {
+      const gapped = outlineAt(slot, levels, z);
+      const outside = commonArea(rim, lobe) - commonArea(rim, lobe, gapped);
+      return sum + outside - commonArea(core, lobe) + commonArea(core, lobe, gapped);
+    }, 0);
   };
-  const breaks = [from, to, ...levels.map(([z]) => z)].filter((z) => z >= from && z <= to);
-  return 2 * jaws.count * sectionVolume(areaAt, breaks, 8);
+  // draft lets go of the lobes from here on
+  const free = (spider.halfWidth - jaws.halfSlot) / Math.tan((Math.max(0.01, jaws.draft) * Math.PI) / 180);
+  const breaks = [from, to, free, ...levels.map(([z]) => z)].filter((z) => z >= from && z <= to);
+  return sectionVolume(areaAt, breaks, jaws.draft > 0 ? 6 : 3);
 }
 
 /**

@@ -2,8 +2,6 @@
 export const COUPLING_DEFAULTS = {
   /** half-width of a reading by ordinary calipers */
   calipers: 0.03,
-  /** diametral clearance of a bore before its clamp closes */
-  boreClearance: 0.1,
   /** motor holding torque times this is what the coupling is sized for: stall and reversal */
   torqueFactor: 1.5,
   /** stepper cases run at 50 to 80 °C */

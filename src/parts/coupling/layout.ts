@@ -8,7 +8,8 @@ import { plain } from '../../units/format.js';
 import { type Bore, boreFor, boreReach, type Shaft } from '../common/bore.js';
 import { chooseClamp, leastRadiusFor } from '../common/choose-clamp.js';
 import { clampHeights, fitClamp, leastClampRadius, SLIT_WIDTH } from '../common/clamp.js';
-import { type Grip, SHAFT_FRICTION } from '../common/grip.js';
+import type { Grip } from '../common/grip.js';
+import { holdFigures } from '../common/hold-figures.js';
 import { fitSetScrew, leastSetScrewRadius, type SetScrewJoint, setScrewTop } from '../common/set-screw-pocket.js';
 import { LEAST_WALL } from '../common/walls.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
@@ -92,20 +93,9 @@ interface WishInput {
 function wishFor(sheet: CouplingSheet, { name, shaft, task, given }: WishInput, assumptions: Assumptions): Wish {
   const field = SHEET_OF[name];
   const own = sheet[field] ?? {};
-  const clearance = assumptions.or<number>(
-    own.bore_clearance,
-    `${field}.bore_clearance`,
-    D.boreClearance,
-    'slides on; the slit closes it',
-  );
+  const { clearance, friction } = holdFigures(own, field, assumptions);
   const bore = boreFor(shaft, clearance);
   const kind = assumptions.or(own.grip, `${field}.grip`, 'clamp', 'holds better than a set screw, and marks no shaft');
-  const friction = assumptions.or<number>(
-    own.friction,
-    `${field}.friction`,
-    SHAFT_FRICTION,
-    'steel in plastic, clean and dry',
-  );
   const setScrew = kind === 'clamp' ? undefined : (own.set_screw?.screw ?? setScrewFor(shaft));
   const joint = own.set_screw?.joint ?? 'nut';
   const base: Grip = {
@@ -150,7 +140,8 @@ function wishFor(sheet: CouplingSheet, { name, shaft, task, given }: WishInput, 
 }
 
 function setScrewFor({ diameter }: Shaft): FastenerSize {
-  return diameter.likely > 8.5 ? 'M4' : diameter.likely < 4 ? 'M2.5' : 'M3';
+  if (diameter.likely < 4) return diameter.likely < 3.5 ? 'M2' : 'M2.5';
+  return diameter.likely > 8.5 ? 'M4' : 'M3';
 }
 
 function tooSlim(outside: number, bore: Bore, screw: FastenerSize | undefined) {

@@ -5,7 +5,8 @@ import { plain } from '../../units/format.js';
 import { boreFor, boreReach, type Shaft } from '../common/bore.js';
 import { chooseClamp, leastRadiusFor } from '../common/choose-clamp.js';
 import { clampHeights, fitClamp, leastClampRadius, SLIT_WIDTH } from '../common/clamp.js';
-import { type Grip, SHAFT_FRICTION } from '../common/grip.js';
+import type { Grip } from '../common/grip.js';
+import { holdFigures } from '../common/hold-figures.js';
 import type { SleeveEnd } from './dimensions.js';
 import type { SleevePlan } from './plan.js';
 import type { SleeveSheet } from './sheet.js';
@@ -151,18 +152,7 @@ function wishFor(
   assumptions: Assumptions,
 ): Wish {
   const own = sheet[field] ?? {};
-  const clearance = assumptions.or<number>(
-    own.bore_clearance,
-    `${field}.bore_clearance`,
-    D.boreClearance,
-    'slides on; the slit closes it',
-  );
-  const friction = assumptions.or<number>(
-    own.friction,
-    `${field}.friction`,
-    SHAFT_FRICTION,
-    'steel in plastic, clean and dry',
-  );
+  const { clearance, friction } = holdFigures(own, field, assumptions);
   const bore = boreFor(shaft, clearance);
   const base: Grip = { friction, ...(own.tightening === undefined ? {} : { tightening: own.tightening }) };
   const clamp = chooseClamp({

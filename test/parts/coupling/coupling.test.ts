@@ -193,6 +193,31 @@ describe('insert and jaws', () => {
   });
 });
 
+describe('from small to large', () => {
+  it.each([
+    [
+      '15 mm, set screws',
+      {
+        motor: { torque: 0.01, shaft: 3 },
+        screw: undefined,
+        shaft: 3,
+        hubs: { outside_diameter: 15 },
+        motor_hub: { grip: 'set-screw' },
+        screw_hub: { grip: 'set-screw' },
+        insert: { pad: 'none' },
+      },
+    ],
+    ['80 mm, six jaws', { hubs: { outside_diameter: 80 }, jaws: { count: 6 }, mounting: 'horizontal' }],
+    ['two curved jaws', { jaws: { count: 2, flank: 'curved' } }],
+    ['both grips, a ball', { motor_hub: { grip: 'both', set_screw: { joint: 'insert' } }, insert: { pad: 'ball' } }],
+  ])('%s', async (_, changes) => {
+    const { report } = await makePart(couplingSheet(changes));
+    const wrong = report.checks.filter(({ verdict }) => verdict === 'fail');
+    expect(wrong.map(({ id, message }) => `${id}: ${message}`)).toEqual([]);
+    expect(report.bodies).toHaveLength(3);
+  });
+});
+
 describe('what cannot be', () => {
   it.each([
     [{ motor: { shaft: undefined }, screw: undefined }, 'motor.shaft', /hub without a bore/],

@@ -4,8 +4,9 @@ import { washer } from '../../standards/fasteners/washer.js';
 import { plain } from '../../units/format.js';
 import { nextCapScrewLength, screwLengthWithin } from '../common/screw-length.js';
 import type { HardwareRow } from '../part-kind.js';
-import type { AdapterDesign, Side } from './dimensions.js';
+import type { AdapterDesign } from './dimensions.js';
 import type { PatternHoles } from './plan.js';
+import type { Side } from './sides.js';
 
 /** The screws of one pattern. */
 export interface Screws {

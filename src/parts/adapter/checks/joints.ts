@@ -4,9 +4,10 @@ import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { type BoltedPattern, judgeClamp, judgePosition, patternError } from '../../common/bolting.js';
 import { planeResidual } from '../../common/residual.js';
-import type { AdapterDesign, Side } from '../dimensions.js';
+import type { AdapterDesign } from '../dimensions.js';
 import type { PatternHoles } from '../plan.js';
 import { carriageScrews, nutScrews, type Screws } from '../screws.js';
+import type { Side } from '../sides.js';
 
 type AdapterCheck = Check<AdapterDesign>;
 const joint = { group: 'mount', source: 'common practice' } as const;

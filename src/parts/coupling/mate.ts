@@ -54,9 +54,9 @@ const SQUEEZE: About = {
 const PLAY: About = {
   ...solid,
   id: 'solid-play',
-  title: 'Play of the insert on the solids against arithmetic: relative difference',
-  unit: '',
-  limits: hard({ max: 0.05 }),
+  title: 'Play of the insert on the solids against arithmetic: difference at the reach of the lobes',
+  unit: 'mm',
+  limits: hard({ max: 0.01 }),
 };
 
 /** Tries hubs and insert together on the solids: in place, misaligned, pulled apart and turned until they meet. */
@@ -117,7 +117,7 @@ function play(assembly: Assembly, lower: Shape, kernel: Kernel): Finding {
   const own = playAngle(assembly);
   const trial = own > LEAST_PLAY ? assembly : { ...assembly, spider: pared(assembly.spider, assembly, TRIAL_GAP) };
   const wanted = playAngle(trial);
-  const shares = [0.9, 0.96, 0.98, 1.02, 1.04, 1.1];
+  const shares = [0.8, 0.9, 0.95, 0.98, 1.02, 1.05, 1.1, 1.2, 1.4];
   const volumes = kernel.commonVolumes(
     lower,
     placedInsert(trial),
@@ -127,5 +127,6 @@ function play(assembly: Assembly, lower: Shape, kernel: Kernel): Finding {
   const found = met < 0 ? 2 : met === 0 ? 0 : (shares[met]! + shares[met - 1]!) / 2;
   const with_ = own > LEAST_PLAY ? 'as it is' : `with lobes taken back to ${plain(TRIAL_GAP)} mm at each flank`;
   const words = `${with_}, the insert turns ${plain(found * wanted)}° before it meets a jaw; ${plain(wanted)}° were worked out`;
-  return finding(PLAY, valued(exactly(Math.abs(found - 1)), words));
+  const apart = Math.abs(found - 1) * wanted * (Math.PI / 180) * trial.spider.reach;
+  return finding(PLAY, valued(exactly(apart), words));
 }

@@ -16,7 +16,7 @@ import type { NutDesign, NutSizes } from '../dimensions.js';
 import { bodyOutline } from '../plan.js';
 import { endsOf, holeCuts, hullOf, nutBody } from '../solid.js';
 import { type BoreShape, boreShareIn, boreVolumeIn } from './bore-section.js';
-import type { Family } from './family.js';
+import type { Family } from './types.js';
 
 const FAR = 300;
 

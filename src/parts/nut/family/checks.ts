@@ -4,7 +4,7 @@ import { exactly } from '../../../units/measured.js';
 import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
-import { neededSpringForce } from './family.js';
+import { neededSpringForce } from './anti-backlash.js';
 
 type NutCheck = Check<NutDesign>;
 const about = { group: 'family', source: 'common practice' } as const;

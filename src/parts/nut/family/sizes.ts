@@ -1,7 +1,7 @@
 import type { NutPocket } from '../../common/bought-nut.js';
 import type { PrintSizes } from '../../common/print-sizes.js';
 import type { Sizes } from '../../part-kind.js';
-import type { Family } from './family.js';
+import type { Family } from './types.js';
 
 /** A thread that a holder does not have. */
 const OF_A_THREAD = /^(thread_|groove_|pitch$|lead$)/;

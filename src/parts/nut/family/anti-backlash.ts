@@ -1,0 +1,110 @@
+import { raisingTorque } from '../../../mechanics/power-screw/raising-torque.js';
+import type { Assumptions } from '../../../sheet/assumptions.js';
+import { fault } from '../../../units/faults.js';
+import { plain } from '../../../units/format.js';
+import { LEAST_WALL } from '../../common/walls.js';
+import { boreReach } from './clamp-place.js';
+import type { FamilySheet } from './sheet.js';
+import type { Family, FamilyBase } from './types.js';
+
+const SPRING_ROOM = 0.4;
+const KEY_AIR = 0.3;
+const KEY_GRIP = 4;
+
+/** Two nuts that a spring keeps apart, keyed to each other. */
+export function antiBacklashOf(sheet: FamilySheet, { finished, screw, duty }: FamilyBase, notes: Assumptions): Family {
+  const given = sheet.spring!;
+  const reach = given.inside.value / 2 - SPRING_ROOM;
+  const width = Math.max(3, Math.round(screw.major.likely * 5) / 10);
+  const inner = boreReach(finished) + 0.4;
+  const outer = Math.sqrt(Math.max(0, reach ** 2 - (width / 2) ** 2));
+  if (outer - inner < LEAST_WALL)
+    throw fault(
+      'family.spring.inside',
+      `${plain(given.inside.value)} mm`,
+      `must be at least ${plain(2 * (Math.hypot(inner + LEAST_WALL, width / 2) + SPRING_ROOM), 1)} mm around the keys`,
+    );
+  const seat = given.outside.value + 2 * finished.relief;
+  if (finished.body.across < seat)
+    throw fault(
+      'body.diameter',
+      `${plain(finished.body.across)} mm`,
+      `must be at least ${plain(seat, 1)} mm, the seat of the spring`,
+    );
+  const working = workingLength(given, { finished, screw, duty }, notes);
+  const slotDepth = KEY_GRIP + 2;
+  const length = notes.or(
+    sheet.follower,
+    'family.follower',
+    Math.max(10, Math.ceil(slotDepth + 2.5 * finished.thread.pitch)),
+    'long enough behind its slots',
+  );
+  if (length < slotDepth + finished.thread.pitch)
+    throw fault(
+      'family.follower',
+      `${plain(length)} mm`,
+      `must be at least ${plain(slotDepth + finished.thread.pitch)} mm, a pitch behind its slots`,
+    );
+  if (length > finished.length)
+    throw fault(
+      'family.follower',
+      `${plain(length)} mm`,
+      `must be at most as long as the main nut, ${plain(finished.length)} mm`,
+    );
+  return {
+    kind: 'anti-backlash',
+    spring: {
+      inside: given.inside.value,
+      outside: given.outside.value,
+      free: given.free.value,
+      solid: given.solid,
+      rate: given.rate,
+      working,
+    },
+    follower: length,
+    tongue: { inner, outer, width, height: working + KEY_GRIP, slotDepth, air: KEY_AIR },
+  };
+}
+
+/** Length at which the spring keeps the nuts apart with one and a half times what pushes them together. */
+function workingLength(given: NonNullable<FamilySheet['spring']>, base: FamilyBase, notes: Assumptions): number {
+  const [least, most] = [given.solid + 1, given.free.value - 0.5];
+  if (least > most)
+    throw fault(
+      'family.spring.solid',
+      `${plain(given.solid)} mm`,
+      `must be at most ${plain(most - 1)} mm, well below the free length`,
+    );
+  const wanted = given.free.value - (1.5 * (neededSpringForce(base) ?? 10)) / given.rate;
+  const usual = Math.round(10 * Math.min(most, Math.max(least, wanted))) / 10;
+  const working = notes.or(
+    given.working,
+    'family.spring.working',
+    usual,
+    'half as much again as the load and the friction',
+  );
+  if (working < given.solid + 0.5 || working > given.free.value)
+    throw fault(
+      'family.spring.working',
+      `${plain(working)} mm`,
+      `must be ${plain(given.solid + 0.5)} to ${plain(given.free.value)} mm`,
+    );
+  return working;
+}
+
+/**
+ * Force that pushes the two nuts together: the load when it reverses, and the friction of the keys under the torque
+ * that turns the follower. Undefined where the load is not known.
+ */
+export function neededSpringForce({ duty, screw, finished }: FamilyBase): number | undefined {
+  if (duty.load === undefined) return undefined;
+  const torque = raisingTorque({
+    axialForce: Math.max(duty.load, 1e-6),
+    lead: finished.lead,
+    meanDiameter: screw.pitchDiameter.likely,
+    flankAngle: screw.flankAngle,
+    friction: 0.2,
+  });
+  const atKeys = torque / (finished.thread.major / 2 + finished.leadIn + 1.5);
+  return duty.load + 0.2 * atKeys;
+}

@@ -1,0 +1,53 @@
+import type { Screw } from '../../../sheet/resolve-screw.js';
+import type { DutySheet } from '../../../sheet/sections/duty.js';
+import type { NutPocket } from '../../common/bought-nut.js';
+import type { Clamp } from '../../common/clamp.js';
+import type { NutSizes } from '../dimensions.js';
+
+/** Bought pins in the joint of two halves, one on either side of the axis. */
+export interface Pins {
+  readonly diameter: number;
+  readonly length: number;
+  /** beside the axis, along X */
+  readonly offset: number;
+  readonly height: number;
+}
+
+/** A bought compression spring. */
+export interface Spring {
+  readonly inside: number;
+  readonly outside: number;
+  readonly free: number;
+  readonly solid: number;
+  readonly rate: number;
+  readonly working: number;
+}
+
+/** Two bars that rise from the main nut into slots of the follower, at ±X. */
+export interface Tongue {
+  readonly inner: number;
+  readonly outer: number;
+  readonly width: number;
+  readonly height: number;
+  /** how deep the slots of the follower are, and how much wider than the tongue */
+  readonly slotDepth: number;
+  readonly air: number;
+}
+
+/** How a nut differs from a plain one, finished sizes. */
+export type Family =
+  | { readonly kind: 'split'; readonly closed: 'screws' | 'ring'; readonly clamp?: Clamp; readonly pins: Pins }
+  | {
+      readonly kind: 'clamped';
+      readonly clamp: Clamp;
+      readonly slit: { readonly width: number; readonly from: number };
+    }
+  | { readonly kind: 'holder'; readonly pocket: NutPocket; readonly opens: 'face' | 'end'; readonly bore: number }
+  | { readonly kind: 'anti-backlash'; readonly spring: Spring; readonly follower: number; readonly tongue: Tongue };
+
+/** What the family is worked out from. */
+export interface FamilyBase {
+  readonly finished: NutSizes;
+  readonly screw: Screw;
+  readonly duty: DutySheet;
+}

@@ -104,7 +104,8 @@ function readRow(row: TableRow, { columns, decimalComma }: Table, file: string, 
   const given = { fields, find };
   const entry: Entry = {
     sheet: own.sheet,
-    ...(own.sheet === undefined ? { own: given } : { with: given }),
+    // without a kind of part the row changes the part that the machine's kind gives
+    ...(own.sheet === undefined && fields.part !== undefined ? { own: given } : { with: given }),
     quantity,
     axis: own.axis,
     find,

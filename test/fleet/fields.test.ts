@@ -1,0 +1,37 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { canonicalJson } from '../../src/fleet/canonical.js';
+import { replaced } from '../../src/fleet/fields.js';
+
+describe('replaced', () => {
+  it.each([
+    [{ a: 1, b: { c: 2, d: 3 } }, { b: { c: 4 } }, { a: 1, b: { c: 4, d: 3 } }],
+    [{ screw: 'Tr8x2' }, { screw: { major: 7.9 } }, { screw: { designation: 'Tr8x2', major: 7.9 } }],
+    [{ material: { preset: 'pa12', density: 1 } }, { material: 'petg' }, { material: 'petg' }],
+    [{ fit: 'running' }, { fit: { axial: 0.2 } }, { fit: { class: 'running', axial: 0.2 } }],
+    [{ a: 1, b: 2 }, { a: null }, { b: 2 }],
+    [{ list: [1, 2] }, { list: [3] }, { list: [3] }],
+    [{ body: 5 }, { body: { length: 4 } }, { body: { length: 4 } }],
+  ])('%j under %j is %j', (base, over, whole) => {
+    expect(replaced(base, over)).toEqual(whole);
+  });
+
+  it('leaves prototypes alone', () => {
+    const over: Record<string, unknown> = JSON.parse('{"__proto__": {"polluted": true}}');
+    const whole = replaced({}, over);
+    expect(Object.hasOwn(whole, '__proto__')).toBe(true);
+    expect(({} as { polluted?: unknown }).polluted).toBeUndefined();
+  });
+});
+
+describe('canonicalJson', () => {
+  it('is the same for equal values, however their keys stand', () => {
+    fc.assert(
+      fc.property(fc.dictionary(fc.string(), fc.jsonValue(), { noNullPrototype: true }), (fields) => {
+        const turned = Object.fromEntries(Object.entries(fields).reverse());
+        expect(canonicalJson(turned)).toBe(canonicalJson(fields));
+        expect(JSON.parse(canonicalJson(fields))).toEqual(JSON.parse(JSON.stringify(fields)));
+      }),
+    );
+  });
+});

@@ -125,6 +125,12 @@ describe('the axis', () => {
 
   it.each([
     ['a hanging screw without a load', { mounting: 'motor-above' }, 'coupling-axial', 'caution'],
+    [
+      'a screw that hangs by its own weight',
+      { mounting: 'motor-above', duty: { load: 0 } },
+      'coupling-axial',
+      'caution',
+    ],
     ['a pulled screw lying down', { mounting: 'horizontal', duty: { load: 25 } }, 'coupling-axial', 'fail'],
     [
       'a thrust bearing',

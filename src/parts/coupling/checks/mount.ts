@@ -27,6 +27,7 @@ export const couplingAxial: CouplingCheck = {
     const what =
       mounting === 'motor-above' ? 'the screw hangs from the coupling' : 'the screw pulls one way and the other';
     if (load === 0 && mounting === 'horizontal') return valued(exactly(0), 'no load along the screw');
+    if (load === 0) return told('caution', `the screw's own weight still hangs from the coupling; ${CURE}`, 0);
     return valued(
       exactly(load),
       `${what} with ${plain(load, 0)} N, and nothing holds jaws together along the axis; ${CURE}`,

@@ -1,3 +1,5 @@
+export type { Calibration } from './calibrate/calibration.js';
+export type { Results } from './calibrate/results.js';
 export { screwsOfOneAxisMayDiffer } from './drive/axis-pair.js';
 export { compareScrews } from './drive/compare-screws.js';
 export { controllerChange } from './drive/controller-change.js';
@@ -24,11 +26,13 @@ export { type TerminalOptions, terminalReport } from './output/terminal-report.j
 export { writeStl } from './output/write-stl.js';
 export type { Expected, HardwareRow, PartKind, PrintAdvice, Sizes } from './parts/part-kind.js';
 export { advise } from './pipeline/advise.js';
+export { type Calibrated, calibrateRuns, readResults, writeProfile } from './pipeline/calibrate.js';
 export { type CheckOptions, check } from './pipeline/check.js';
 export { type Design, type DesignOptions, design } from './pipeline/design.js';
 export { type KnownKind, knownKind } from './pipeline/known-kind.js';
 export { type MadeFile, type MadePart, type MakeOptions, makePart } from './pipeline/make.js';
 export { type ModelOptions, model } from './pipeline/model.js';
+export { newResults } from './pipeline/new-results.js';
 export { startSheet } from './pipeline/start-sheets.js';
 export type { PresetTexts } from './presets/texts.js';
 export { createKernel, type Kernel } from './solid/kernel.js';

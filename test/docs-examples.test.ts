@@ -8,7 +8,7 @@ import { SOURCES } from '../src/standards/sources.js';
 // is marked @internal: shared by the files of its folder, not offered to others.
 
 const ROOT = join(import.meta.dirname, '..');
-const WITH_EXAMPLES = ['src/standards', 'src/mechanics', 'src/identify', 'src/drive'];
+const WITH_EXAMPLES = ['src/standards', 'src/mechanics', 'src/identify', 'src/drive', 'src/calibrate'];
 const WITH_SOURCES = ['src/standards', 'src/mechanics'];
 
 interface DocumentedFunction {

@@ -3,6 +3,7 @@ import type { Printer } from '../presets/printer.js';
 import { plain } from '../units/format.js';
 import { halfWidth, type Measured } from '../units/measured.js';
 import type { Believed, Calibration } from './calibration.js';
+import { type Results, readOf } from './results.js';
 import { resultsLines } from './results-text.js';
 
 /** What a profile is called, and how often it was refined. */
@@ -78,13 +79,26 @@ function provenanceLines(calibration: Calibration): string[] {
     known === undefined
       ? [`  ${path}: {type: assumption, source: common-practice, where: 'not read yet; as the presets have it'}`]
       : [];
+  const line = (path: string, kind: 'hole' | 'post', known: unknown) =>
+    known === undefined
+      ? guess(path, known)
+      : [`  ${path}: {${measured(`line over the diameter, read ${reachOf(runs, kind)}`)}}`];
+  const measured = (where: string) =>
+    `type: measured, source: ${JSON.stringify(`coupon ${source}`)}, where: '${where}', tolerance: 'spreads and ± as stated beside the figures, 19 times in 20'`;
   return [
     'provenance:',
-    `  '*': {type: measured, source: ${JSON.stringify(`coupon ${source}`)}, where: 'settings as printed; figures by least squares over the readings under runs', tolerance: 'spreads and ± as stated beside the figures, 19 times in 20'}`,
+    `  '*': {${measured('settings as printed; figures by least squares over the readings under runs')}}`,
     ...guess('material.shrink.plane', plane),
     ...guess('material.shrink.axial', axial),
-    ...guess('printer.hole_offset', holeOffset),
-    ...guess('printer.outside_offset', outsideOffset),
+    ...line('printer.hole_offset', 'hole', holeOffset),
+    ...line('printer.outside_offset', 'post', outsideOffset),
     `  runs: {type: measured, source: calipers, where: 'the printed coupons', tolerance: 'as each run states under calipers, ± 0.03 mm where it does not'}`,
   ];
+}
+
+/** Diameters between which a line was read: `from 4 to 16 mm`. */
+function reachOf(runs: readonly Results[], kind: 'hole' | 'post'): string {
+  const read = runs.flatMap(({ readings = {} }) => Object.values(readings).map(readOf));
+  const sizes = read.filter((one) => one.kind === kind && one.read.length > 0).map(({ modelled }) => modelled);
+  return `from ${plain(Math.min(...sizes))} to ${plain(Math.max(...sizes))} mm`;
 }

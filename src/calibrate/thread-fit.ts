@@ -27,7 +27,9 @@ export interface Clearances {
  * @param believed what it was drawn with                        [mm, fractions]
  * @param real     what the printer does                         [mm, fractions]
  * @returns clearances as they came out  [mm]
- * @example cameOut({ diametral: 0.3, axial: 0.1 }, screw, same, same) // { diametral: 0.3, axial: 0.1 }
+ * @example cameOut({ diametral: 0.3, axial: 0.1 }, { pitch_diameter: 7, pitch: 2, lead: 2, flank_angle: 15 },
+ *   { plane: 0, axial: 0, holeOffset: { at_zero: 0.1, per_mm: 0 } },
+ *   { plane: 0, axial: 0, holeOffset: { at_zero: 0.15, per_mm: 0 } }).diametral // 0.25
  */
 export function cameOut(
   meant: Clearances,

@@ -1,3 +1,4 @@
+import { SHIPPED } from '../presets/shipped.js';
 import { nearest } from '../sheet/nearest.js';
 import { fault } from '../units/faults.js';
 import { newResults } from './new-results.js';
@@ -19,6 +20,8 @@ const SHEETS: ReadonlyMap<string, string> = new Map([
 
 /** Not a part: what is read off the coupon of the start sheet. */
 const RESULTS = 'results';
+/** Nor is this: the same with invented readings, to try calibrate with. */
+const EXAMPLE = 'demo-results';
 
 /**
  * A commented sheet to start from; that of a part can be made as it is.
@@ -28,7 +31,9 @@ export function startSheet(kind: string): string {
   const text = SHEETS.get(kind);
   if (text !== undefined) return text;
   if (kind === RESULTS) return newResults();
-  const kinds = [...SHEETS.keys(), RESULTS];
+  const example = kind === EXAMPLE ? SHIPPED['results/demo-coupon-results.yaml'] : undefined;
+  if (example !== undefined) return example;
+  const kinds = [...SHEETS.keys(), RESULTS, EXAMPLE];
   const near = nearest(kind, kinds);
   throw fault('', kind, near ? `unknown kind; did you mean ${near}?` : `unknown kind; known: ${kinds.join(', ')}`);
 }

@@ -10,7 +10,7 @@ import { withProfiles } from './with-profiles.js';
  */
 export async function newText(kind: string, sheet: string | undefined, place: InputPlace): Promise<string> {
   if (sheet === undefined) return startSheet(kind);
-  if (kind !== 'results') throw fault('', sheet, `only new results takes a sheet; new ${kind} stands alone`);
+  if (kind !== 'results') throw fault('', sheet, 'one argument too many; only new results takes a sheet');
   const text = await readInput(sheet, place);
   return newResults(text, await withProfiles(text, sheet, place, {}));
 }

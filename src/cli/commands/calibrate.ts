@@ -23,9 +23,8 @@ export const calibrateCommand: Command = {
           .positional('results', { ...SHEETS, describe: 'filled results files; - is stdin' })
           .options(OPTIONS)
           .conflicts('refine', 'replace')
-          .example('leadwright new coupon --to coupon.yaml', 'the coupon to print')
-          .example('leadwright new results coupon.yaml --to results.yaml', 'to fill in')
-          .example('leadwright calibrate results.yaml', 'writes profiles/NAME.yaml'),
+          .example('leadwright new demo-results --to r.yaml', 'invented ones')
+          .example('leadwright calibrate r.yaml', 'writes profiles/NAME.yaml'),
       ({ results, name, to, refine, replace, json, 'dry-run': dry }) =>
         start(async () => {
           const [

@@ -19,7 +19,8 @@ export const newCommand: Command = {
           .positional('sheet', { type: 'string', describe: 'for results: the coupon’s sheet' })
           .options(OPTIONS)
           .example('leadwright new nut', 'prints it')
-          .example('leadwright new results coupon.yaml', 'what to read off that coupon')
+          .example('leadwright new coupon --to coupon.yaml', 'a coupon to calibrate by')
+          .example('leadwright new results coupon.yaml', 'what to read off it')
           .example('leadwright new nut --to my-nut.yaml', 'writes it to a new file'),
       ({ kind, sheet, to }) =>
         start(async () => {

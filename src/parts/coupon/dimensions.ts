@@ -29,7 +29,7 @@ export interface CouponDesign extends DesignBase {
 
 const DEFAULT_SPAN = 50;
 const DEFAULT_HEIGHT = 40;
-const DEFAULT_DIAMETERS = [4, 6, 8, 10];
+const DEFAULT_DIAMETERS = [4, 7, 10, 16];
 
 /**
  * Works a coupon out from its sheet.
@@ -95,7 +95,12 @@ function scaleOf({ scale = {} }: CouponSheet, { lineWidth }: Printer, assumption
 }
 
 function diametersOf({ bores }: CouponSheet, assumptions: Assumptions): readonly number[] {
-  if (!bores) assumptions.note('bores', DEFAULT_DIAMETERS.join(', '), 'small holes lose more than large ones');
+  if (!bores)
+    assumptions.note(
+      'bores',
+      DEFAULT_DIAMETERS.join(', '),
+      'small holes lose more than large ones; far apart, so that the line holds for larger ones too',
+    );
   return bores ?? DEFAULT_DIAMETERS;
 }
 

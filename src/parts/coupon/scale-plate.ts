@@ -2,7 +2,7 @@ import { type Outline, rectangleOutline } from '../../solid/outline.js';
 import { BLOCK, type ScalePlan } from './plan.js';
 import { type Column, type MarkStyle, markAt, markWidth, type Plate } from './strip.js';
 
-const THICKNESS = 1.6;
+const THICKNESS = 1.2;
 const BLOCK_HEIGHT = 6;
 /** Sides of the steps: the highest one stands more firmly. */
 const STEP_SIDES = [5, 5, 6] as const;
@@ -69,7 +69,7 @@ export function roomForMarks(style: MarkStyle): { readonly bar: number; readonly
 /** The pad that the steps stand on, behind the bar along X. */
 function padOf(heights: readonly number[], style: MarkStyle) {
   const names = heights.map((_, i) => `Z${i + 1}`);
-  const cells = names.map((name, i) => Math.max(markWidth(name, style), STEP_SIDES[i] ?? 6) + GAP);
+  const cells = names.map((name, i) => Math.max(markWidth(name, style), STEP_SIDES[i] ?? 6) + 1.5 * GAP);
   const middles = cells.map((cell, i) => cells.slice(0, i).reduce((sum, one) => sum + one, GAP / 2) + cell / 2);
   const deep = 6;
   return {

@@ -21,7 +21,9 @@ const CHORD = 0.004;
 /** Rings are as thick as so many lines. */
 const WALL_LINES = 4;
 const THICKNESS = 0.8;
-const RING_HEIGHT = 5;
+const RING_HEIGHT = 4.5;
+/** Posts from this diameter on are rings, to save material, mm. */
+const HOLLOW = 10;
 const POCKET_HEIGHT = 3.5;
 /** Room between the bodies on the bed, mm. */
 const BETWEEN = 4;
@@ -63,10 +65,10 @@ function threadStations(design: ThreadedCoupon, wall: number): Station[] {
 }
 
 function boreStations({ features }: CouponDesign, wall: number): Station[] {
+  const asMeant = (size: number) => size;
   return features.reads.flatMap(({ mark, kind, modelled }): Station[] => {
     if (kind === 'hole') {
       const half = modelled / 2 + wall;
-      const asMeant = (size: number) => size;
       return [
         {
           mark,
@@ -80,8 +82,15 @@ function boreStations({ features }: CouponDesign, wall: number): Station[] {
       ];
     }
     if (kind !== 'post') return [];
+    const inner = modelled - 2 * wall;
+    const hollow = (center: readonly [number, number]) =>
+      modelled < HOLLOW ? {} : { cut: holeCut({ center, from: 0, to: RING_HEIGHT, bore: inner }, asMeant, CHORD) };
     return [
-      { mark, half: modelled / 2, column: (center) => ({ outline: disc(modelled, center), height: RING_HEIGHT }) },
+      {
+        mark,
+        half: modelled / 2,
+        column: (center) => ({ outline: disc(modelled, center), height: RING_HEIGHT, ...hollow(center) }),
+      },
     ];
   });
 }

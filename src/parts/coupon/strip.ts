@@ -49,8 +49,9 @@ export function markStyle(lineWidth: number): MarkStyle {
 
 /** A mark is sunk so far into its plate that no faces are shared. */
 const SUNK = 0.2;
-/** Room around columns and marks. */
+/** Room around columns and marks, and between the stations, mm. */
 const ROOM = 0.8;
+const BETWEEN = 1.6;
 
 /** A mark's strokes about a place. */
 export function markAt(text: string, [x, y]: Point, { height, stroke }: MarkStyle): Outline[] {
@@ -72,12 +73,12 @@ export function strip(
   stations: readonly Station[],
   { corner, thickness, style }: { readonly corner: Point; readonly thickness: number; readonly style: MarkStyle },
 ): Plate {
-  const cells = stations.map(({ mark, half }) => Math.max(2 * half, markWidth(mark, style)) + ROOM);
+  const cells = stations.map(({ mark, half }) => Math.max(2 * half, markWidth(mark, style)) + BETWEEN);
   const deepest = Math.max(...stations.map(({ half }) => half));
-  const size: Point = [cells.reduce((sum, cell) => sum + cell, ROOM), style.height + 2 * deepest + 3 * ROOM];
+  const size: Point = [cells.reduce((sum, cell) => sum + cell, 0), style.height + 2 * deepest + 3 * ROOM];
   const line = corner[1] + ROOM + style.height / 2;
   const middle = corner[1] + 2 * ROOM + style.height + deepest;
-  let at = corner[0] + ROOM / 2;
+  let at = corner[0];
   const placed = stations.map((station, i) => {
     const x = at + cells[i]! / 2;
     at += cells[i]!;

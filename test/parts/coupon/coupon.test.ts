@@ -92,7 +92,7 @@ describe('the file', () => {
     const corners = facetsOf(files.find(({ name }) => name === 'c.stl')!.bytes);
     const upper: [number, number][] = [];
     for (let i = 0; i < corners.length; i += 3) {
-      if (Math.abs(corners[i + 2]! - 5) < 1e-6) upper.push([corners[i]!, corners[i + 1]!]);
+      if (Math.abs(corners[i + 2]! - 4.5) < 1e-6) upper.push([corners[i]!, corners[i + 1]!]);
     }
     // the ring's bore is the narrowest circle of corners at the top of station 1, the post the widest of station 2
     const xs = upper.map(([x]) => x).sort((a, b) => a - b);

@@ -6,7 +6,7 @@ import { xmlText } from '../xml-text.js';
 import { table } from './html.js';
 
 /** Finished and printed sizes side by side. */
-export function sizesSection({ dimensions, applied }: Report): string {
+export function sizesSection({ dimensions, applied, figures }: Report): string {
   const [finished, printed] = [new Map(flatSizes(dimensions.finished)), new Map(flatSizes(dimensions.printed))];
   const names = [...new Set([...finished.keys(), ...printed.keys()])];
   const cell = (value: number | undefined) => (value === undefined ? '–' : value.toFixed(3));
@@ -16,7 +16,7 @@ export function sizesSection({ dimensions, applied }: Report): string {
     return [xmlText(words(name)), cell(a), cell(b), change === '0.000' || change === '−0.000' ? '·' : change];
   });
   return [
-    `<p>${xmlText(applied)}.</p>`,
+    `<p>${[applied, ...(figures ? [figures] : [])].map((words) => `${xmlText(words)}.`).join(' ')}</p>`,
     table('Finished and printed sizes, mm', ['', 'finished', 'printed', 'change'], rows, [1, 2, 3]),
   ].join('\n');
 }

@@ -36,7 +36,7 @@ export function stageSection({ report, views, bodies }: Staged, picture: Uint8Ar
     ? `<p><strong>On the bed:</strong> ${xmlText(report.print.face_up)}${report.print.support === 'none' ? ', no support' : ', with support'}. <span class="moves">${xmlText(report.print.why)}</span></p>`
     : '';
   return [
-    `<figure class="stage"><div id="stage" data-state="still"><img src="data:image/png;base64,${base64(picture)}" width="640" height="480" alt="${xmlText(alt)}"></div>`,
+    `<figure class="stage"><div id="stage" data-state="still"><img src="data:image/png;base64,${base64(picture)}" width="480" height="360" alt="${xmlText(alt)}"></div>`,
     '<figcaption id="stage-note">Drag to turn, arrow keys too; scroll or + and − to zoom once the model is in hand.</figcaption></figure>',
     `<div id="tools" hidden>${tools.join('\n')}</div>`,
     print,

@@ -53,7 +53,7 @@ export async function writePage(
 
 function contentOf(part: PartInHand, drawn: DrawnSizes): Record<(typeof SECTIONS)[number][0], string> {
   const { report } = part;
-  const picture = writePicture(part, { width: 640, height: 480 });
+  const picture = writePicture(part, { width: 480, height: 360 });
   return {
     part: stageSection(part, picture),
     card: workshopCard(report, drawn.views),

@@ -184,12 +184,16 @@ function fill(
   const left = Math.max(0, Math.ceil(Math.min(ax, bx, cx) - 0.5));
   const right = Math.min(width - 1, Math.floor(Math.max(ax, bx, cx) - 0.5));
   const [az, bz, cz, as, bs, cs] = [flat[a + 2]!, flat[b + 2]!, flat[c + 2]!, flat[a + 3]!, flat[b + 3]!, flat[c + 3]!];
+  // the shares of the corners change evenly along a row
+  const [du, dv] = [(by - cy) / area, (cy - ay) / area];
   for (let row = first; row <= last; row++) {
     const y = row + 0.5;
+    const u0 = (bx * (cy - y) - cx * (by - y)) / area;
+    const v0 = (cx * (ay - y) - ax * (cy - y)) / area;
     for (let column = left; column <= right; column++) {
       const x = column + 0.5;
-      const u = ((bx - x) * (cy - y) - (cx - x) * (by - y)) / area;
-      const v = ((cx - x) * (ay - y) - (ax - x) * (cy - y)) / area;
+      const u = u0 + du * x;
+      const v = v0 + dv * x;
       const w = 1 - u - v;
       if (u < 0 || v < 0 || w < 0) continue;
       const beyond = slope === undefined ? 0 : u * as + v * bs + w * cs;

@@ -1,0 +1,63 @@
+// Renews docs/pictures/ from the sheets that ship, by the command as it is built: npm run build first.
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { chromium } from 'playwright-core';
+
+const ROOT = join(import.meta.dirname, '..');
+const TO = join(ROOT, 'docs/pictures');
+const PICTURES = [
+  ['nut', 'whole', 'nut.png'],
+  ['nut', 'section', 'nut-section.png'],
+  ['coupling', 'apart', 'coupling-apart.png'],
+];
+
+mkdirSync(TO, { recursive: true });
+const out = mkdtempSync(join(tmpdir(), 'leadwright-pictures-'));
+for (const [kind, show, file] of PICTURES) {
+  make(kind, ['--formats', 'stl', '--picture', join(TO, file), '--show', show]);
+}
+const { name } = make('nut', ['--formats', 'drawing,page']);
+await photograph(join(out, name));
+rmSync(out, { recursive: true });
+
+/** One call of the command, and its report. */
+function make(kind, options) {
+  const sheet = join(ROOT, `presets/sheets/demo-${kind}.yaml`);
+  const report = execFileSync(
+    process.execPath,
+    [join(ROOT, 'dist/leadwright.js'), 'make', sheet, '--out', out, '--json', ...options],
+    { maxBuffer: 1e8 },
+  );
+  return JSON.parse(report);
+}
+
+/** Drawing and page as a browser shows them. */
+async function photograph(folder) {
+  const profile = mkdtempSync(join(tmpdir(), 'leadwright-browser-'));
+  const browser = await chromium.launchPersistentContext(profile, {
+    executablePath: '/usr/bin/chromium',
+    headless: true,
+    viewport: { width: 1123, height: 794 },
+    args: [
+      '--no-sandbox',
+      '--disable-gpu',
+      '--no-first-run',
+      '--disable-background-networking',
+      '--enable-unsafe-swiftshader',
+      '--use-gl=angle',
+      '--use-angle=swiftshader',
+    ],
+  });
+  const page = await browser.newPage();
+  await page.goto(pathToFileURL(join(folder, 'drawing.svg')).href);
+  await page.screenshot({ path: join(TO, 'nut-drawing.png') });
+  await page.setViewportSize({ width: 1000, height: 1180 });
+  await page.goto(pathToFileURL(join(folder, 'report.html')).href);
+  await page.waitForFunction(() => document.getElementById('stage')?.dataset.drawn);
+  await page.screenshot({ path: join(TO, 'nut-page.png') });
+  await browser.close();
+  rmSync(profile, { recursive: true, force: true });
+}

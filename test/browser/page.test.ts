@@ -1,0 +1,270 @@
+import { mkdtempSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { sharedPageScript } from '../../src/output/page/page-shell.js';
+import { makePart } from '../../src/pipeline/make.js';
+import { drawn, openBrowser, openPage } from '../support/browser.js';
+
+const SHEETS = join(import.meta.dirname, '../../presets/sheets');
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const folder = mkdtempSync(join(tmpdir(), 'leadwright-pages-'));
+
+/** A sheet that ships for each part kind, made whatever its own checks say of its figures. */
+const KINDS = readdirSync(SHEETS)
+  .filter((name) => /^demo-.*\.yaml$/.test(name))
+  .sort()
+  .map((name) => name.slice('demo-'.length, -'.yaml'.length));
+
+async function pageOf(kind: string, edit = (sheet: string) => sheet): Promise<string | undefined> {
+  const sheet = edit(readFileSync(join(SHEETS, `demo-${kind}.yaml`), 'utf8'));
+  const { files } = await makePart(sheet, { formats: ['page'] });
+  const page = files.find(({ name }) => name === 'report.html');
+  if (!page) return undefined;
+  const path = join(folder, `${kind}-${Math.abs(hash(sheet))}.html`);
+  writeFileSync(path, page.bytes);
+  return path;
+}
+
+function hash(text: string): number {
+  let sum = 0;
+  for (const character of text) sum = (31 * sum + character.charCodeAt(0)) | 0;
+  return sum;
+}
+
+async function shot(page: Page): Promise<string> {
+  return (await page.locator('#stage').screenshot()).toString('base64');
+}
+
+/** Share of pixels of the stage that differ from its corner, by the browser's own decoder. */
+function painted(page: Page, picture: string): Promise<number> {
+  return page.evaluate(async (base64) => {
+    const image = new Image();
+    image.src = `data:image/png;base64,${base64}`;
+    await image.decode();
+    const canvas = document.createElement('canvas');
+    canvas.width = image.width;
+    canvas.height = image.height;
+    const context = canvas.getContext('2d');
+    if (!context) return 0;
+    context.drawImage(image, 0, 0);
+    const { data } = context.getImageData(0, 0, canvas.width, canvas.height);
+    const at = 4 * (12 * canvas.width + 12);
+    let other = 0;
+    for (let i = 0; i < data.length; i += 4) {
+      const away = [0, 1, 2].reduce((sum, k) => sum + Math.abs(Number(data[i + k]) - Number(data[at + k])), 0);
+      if (away > 30) other++;
+    }
+    return other / (data.length / 4);
+  }, picture);
+}
+
+let browser: BrowserContext;
+beforeAll(async () => {
+  browser = await openBrowser();
+}, 120_000);
+afterAll(() => browser.close());
+
+describe.each(KINDS)('the page of the shipped %s', (kind) => {
+  let page: Page;
+  let complaints: string[] = [];
+  let requests: string[] = [];
+  let path: string | undefined;
+
+  beforeAll(async () => {
+    path = await pageOf(kind);
+    if (!path) return;
+    ({ page, complaints, requests } = await openPage(browser, path));
+    await drawn(page);
+  }, 180_000);
+  afterAll(() => page?.close());
+
+  it('opens without complaint, asks for nothing else, and draws the part', async (context) => {
+    if (!path) return context.skip(`the shipped ${kind} does not pass its checks`);
+    expect(await painted(page, await shot(page))).toBeGreaterThan(0.05);
+    expect(complaints).toEqual([]);
+    expect(requests).toEqual([`file://${path}`]);
+  });
+
+  it('has no serious fault of accessibility', async (context) => {
+    if (!path) return context.skip();
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      await page.evaluate(AXE);
+      const faults = await page.evaluate(async () => {
+        const { axe } = window as unknown as {
+          axe: { run(): Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
+        };
+        const { violations } = await axe.run();
+        return violations
+          .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+          .map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+      });
+      expect(faults, colorScheme).toEqual([]);
+    }
+  });
+
+  it('can be cut and pulled apart', async (context) => {
+    if (!path) return context.skip();
+    const whole = await shot(page);
+    let count = await drawn(page);
+    await page.selectOption('#cut', 'along');
+    count = await drawn(page, count);
+    expect(await shot(page)).not.toBe(whole);
+    await page.selectOption('#cut', 'none');
+    count = await drawn(page, count);
+    if ((await page.locator('#pull').count()) === 0) return;
+    const before = await shot(page);
+    await page.locator('#pull').fill('100');
+    await drawn(page, count);
+    if (kind === 'coupling') expect(await shot(page)).not.toBe(before);
+  });
+
+  it('fits into 360 pixels', async (context) => {
+    if (!path) return context.skip();
+    await page.setViewportSize({ width: 360, height: 740 });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    await page.setViewportSize({ width: 1100, height: 900 });
+  });
+});
+
+describe('the page of a nut', () => {
+  let page: Page;
+  let path = '';
+  beforeAll(async () => {
+    path = (await pageOf('nut'))!;
+    ({ page } = await openPage(browser, path));
+    await drawn(page);
+  }, 180_000);
+  afterAll(() => page.close());
+
+  it('is small', () => expect(statSync(path).size).toBeLessThan(1_500_000));
+
+  it('is turned, zoomed and reset by the keyboard', async () => {
+    await page.locator('#stage canvas').focus();
+    for (const key of ['ArrowRight', '+', 'Home']) {
+      const before = await shot(page);
+      const count = await drawn(page);
+      await page.keyboard.press(key);
+      await drawn(page, count);
+      expect(await shot(page), key).not.toBe(before);
+    }
+  });
+
+  it('lets the keyboard reach every control', async () => {
+    const wanted = await page.evaluate(
+      () =>
+        [...document.querySelectorAll('button, select, input, a[href], canvas')].filter(
+          (one) => one instanceof HTMLElement && one.offsetParent !== null && !(one as HTMLInputElement).disabled,
+        ).length,
+    );
+    await page.evaluate(() => {
+      (document.activeElement as HTMLElement | null)?.blur();
+      window.scrollTo(0, 0);
+    });
+    const reached = new Set<string>();
+    for (let i = 0; i < wanted + 40; i++) {
+      await page.keyboard.press('Tab');
+      reached.add(
+        await page.evaluate(() => {
+          const all = [...document.querySelectorAll('*')];
+          return document.activeElement ? String(all.indexOf(document.activeElement)) : '';
+        }),
+      );
+    }
+    expect(reached.size).toBeGreaterThanOrEqual(wanted);
+  });
+
+  it('sorts, filters and opens its checks', async () => {
+    await page.selectOption('#checks-verdict', 'caution');
+    const rows = await page.locator('#checks-table tbody:visible').count();
+    expect(rows).toBe(await page.locator('#checks-table tbody[data-verdict=caution]').count());
+    await page.selectOption('#checks-verdict', 'all');
+    await page.locator('#checks-words').fill('thread-backlash');
+    const row = page.locator('#checks-table tbody:visible').first();
+    await row.locator('button.fold').click();
+    expect(await row.locator('dl').isVisible()).toBe(true);
+    expect(await row.locator('dl').textContent()).toContain('Source');
+    await page.locator('#checks-words').fill('');
+    await page.locator('thead button[data-key=id]').click();
+    const ids = await page
+      .locator('#checks-table tbody')
+      .evaluateAll((all) => all.map((one) => (one as HTMLElement).dataset.id));
+    expect(ids).toEqual([...ids].sort());
+  });
+
+  it('prints every check, and the drawing to scale', async () => {
+    await page.emulateMedia({ media: 'print' });
+    const hidden = await page
+      .locator('#checks-table tbody tr')
+      .evaluateAll((rows) => rows.filter((row) => getComputedStyle(row).display === 'none').length);
+    expect(hidden).toBe(0);
+    const bar = await page.locator('#scale-bar').evaluate((line) => line.getBoundingClientRect().width);
+    // a CSS pixel is 1/96 in, so 50 mm are 188.98 of them
+    expect(bar).toBeGreaterThan(188.5);
+    expect(bar).toBeLessThan(191);
+    expect((await page.pdf({ preferCSSPageSize: true })).length).toBeGreaterThan(20_000);
+    await page.emulateMedia({ media: null });
+  });
+
+  it('keeps the drawn picture where there is no 3D', async () => {
+    const plain = await openBrowser(['--disable-3d-apis']);
+    const other = await openPage(plain, path);
+    expect(await other.page.locator('#stage').getAttribute('data-state')).toBe('still');
+    expect(await other.page.locator('#stage img').isVisible()).toBe(true);
+    await plain.close();
+  });
+
+  it('does not shift while it loads', async () => {
+    const other = await browser.newPage();
+    await other.addInitScript(() => {
+      const seen = window as unknown as { shift: number };
+      seen.shift = 0;
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) seen.shift += (entry as unknown as { value: number }).value;
+      }).observe({ type: 'layout-shift', buffered: true });
+    });
+    await other.goto(`file://${path}`);
+    await drawn(other);
+    expect(await other.evaluate(() => (window as unknown as { shift: number }).shift)).toBeLessThan(0.1);
+    await other.close();
+  });
+
+  it('shows a name of a script as a name', async () => {
+    const evil = await pageOf('nut', (sheet) =>
+      sheet.replace('material: pa12', 'mark: "<script>"\nmaterial: pa12').replace('bore: 17.6 mm, ', ''),
+    );
+    if (!evil) return;
+    const other = await openPage(browser, evil);
+    expect(other.complaints).toEqual([]);
+    await other.page.close();
+  });
+
+  it('shares its script with other pages of a folder', async () => {
+    const sheet = readFileSync(join(SHEETS, 'demo-nut.yaml'), 'utf8');
+    const { files } = await makePart(sheet, { formats: ['page'], pageScript: { src: 'shared.js' } });
+    const bytes = files.find(({ name }) => name === 'report.html')!.bytes;
+    const shared = join(folder, 'sharing.html');
+    writeFileSync(shared, bytes);
+    writeFileSync(join(folder, 'shared.js'), await sharedPageScript());
+    expect(bytes.length).toBeLessThan(600_000);
+    const other = await openPage(browser, shared);
+    await drawn(other.page);
+    expect(other.complaints).toEqual([]);
+    await other.page.close();
+  });
+
+  it('is found broken when it is', async () => {
+    const broken = join(folder, 'broken.html');
+    writeFileSync(broken, readFileSync(path, 'utf8').replace(/script-src 'sha256-[^']*'/, "script-src 'none'"));
+    const other = await browser.newPage();
+    const complaints: string[] = [];
+    other.on('console', (message) => complaints.push(message.text()));
+    await other.goto(`file://${broken}`);
+    expect(complaints.join()).toContain('Content Security Policy');
+    expect(await other.locator('#stage').getAttribute('data-drawn')).toBeNull();
+    await other.close();
+  });
+});

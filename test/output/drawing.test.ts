@@ -1,0 +1,68 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
+import { flatSizes } from '../../src/output/flat-sizes.js';
+import type { PartViews, SizeChoice } from '../../src/parts/part-views.js';
+import { design } from '../../src/pipeline/design.js';
+import { kindOfDesign } from '../../src/pipeline/find-kind.js';
+import { KINDS } from '../../src/pipeline/kinds.js';
+import { viewsOf } from '../../src/pipeline/views.js';
+
+const NUT = readFileSync(join(import.meta.dirname, '../../presets/sheets/demo-nut.yaml'), 'utf8');
+const FACTS = { name: 'a', part: 'nut', applied: 'shrink applied; hole offset applied' };
+
+describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes', (sizes: SizeChoice) => {
+  let views: PartViews;
+  let svg = '';
+  const made = design(NUT);
+  beforeAll(() => {
+    views = viewsOf(kindOfDesign(KINDS, made), made, sizes);
+    svg = writeDrawing(FACTS, { sizes, views });
+  });
+
+  it('states the dimensions', () => {
+    const wanted = new Map(flatSizes(made.dimensions[sizes]));
+    const texts = [...svg.matchAll(/data-size="([^"]+)"[^>]*>([^<]+)</g)];
+    expect(texts.length).toBeGreaterThanOrEqual(8);
+    for (const [, name, text] of texts) {
+      const figure = Number(/([\d.]+)(?: ±[\d.]+)?(?: over the holes)?$/.exec(text!)![1]);
+      expect(Math.abs(figure - wanted.get(name!)!), `${name}: ${text}`).toBeLessThan(0.0051);
+    }
+  });
+
+  it('keeps all lines inside its frame', () => {
+    const numbers = [...svg.matchAll(/ d="([^"]+)"/g)].flatMap(([, data]) =>
+      [...data!.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map((m) => [Number(m[1]), Number(m[2])] as const),
+    );
+    // the pattern of the hatching is drawn at its own origin
+    const drawn = numbers.filter(([x, y]) => !(x === 0 && y === 0));
+    expect(Math.min(...drawn.map(([x]) => x))).toBeGreaterThanOrEqual(20);
+    expect(Math.max(...drawn.map(([x]) => x))).toBeLessThanOrEqual(287);
+    expect(Math.min(...drawn.map(([, y]) => y))).toBeGreaterThanOrEqual(10);
+    expect(Math.max(...drawn.map(([, y]) => y))).toBeLessThanOrEqual(200);
+  });
+
+  it('is A4 with a bar of 50 mm, and shows the projection', () => {
+    expect(svg).toContain('width="297mm" height="210mm" viewBox="0 0 297 210"');
+    const [, from, to] = /id="scale-bar" d="M([\d.]+) [\d.]+L([\d.]+) /.exec(svg)!;
+    expect(Number(to) - Number(from)).toBeCloseTo(50, 6);
+    expect(svg).toContain('id="projection-first"');
+    expect(writeDrawing(FACTS, { sizes, views }, 'third')).toContain('id="projection-third"');
+  });
+
+  it('draws the flange to scale', () => {
+    const scale = Number(/>(\d+):1</.exec(svg)![1]);
+    const xs = views.end.strokes.flatMap((stroke) => (stroke.kind === 'path' && stroke.closed ? stroke.points : []));
+    const width = Math.max(...xs.map(([x]) => x)) - Math.min(...xs.map(([x]) => x));
+    // the sheet's flange is 37 mm; in the file it is (37 + 0) / (1 − 0.011) = 37.4115
+    expect(width).toBeCloseTo(sizes === 'finished' ? 37 : 37.4115, 3);
+    expect(scale * width).toBeLessThan(267);
+  });
+});
+
+it('escapes what the sheet calls the part', () => {
+  const made = design(NUT);
+  const views = viewsOf(kindOfDesign(KINDS, made), made, 'finished');
+  expect(writeDrawing({ ...FACTS, name: '<script>' }, { sizes: 'finished', views })).not.toContain('<script>');
+});

@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { base64 } from '../../src/output/page/base64.js';
+import { xmlText } from '../../src/output/xml-text.js';
+import { makePart } from '../../src/pipeline/make.js';
+import { CUBES } from '../support/cube-kind.js';
+
+const options = { kinds: CUBES, presets: {}, formats: ['page'] as const };
+
+async function pageOf(sheet: object, more: object = {}): Promise<string> {
+  const { files } = await makePart({ part: 'cube', name: 'a', size: 10, ...sheet }, { ...options, ...more });
+  return new TextDecoder().decode(files.find(({ name }) => name === 'report.html')!.bytes);
+}
+
+describe('writePage', () => {
+  it('forbids everything but its own script, by its hash', async () => {
+    const page = await pageOf({});
+    expect(page).toMatch(
+      /content="default-src 'none'; script-src 'sha256-[^']+'; style-src 'unsafe-inline'; img-src data:;/,
+    );
+    expect(page).not.toMatch(/(?:src|href)="(?:https?:)?\/\//);
+  });
+
+  it('names every check, caution, assumption and bought part', async () => {
+    const page = await pageOf({});
+    for (const text of [
+      'cube-size',
+      'cube-load',
+      'not judged: duty.load is missing',
+      'Mind the corners.',
+      'none was given',
+      'M3x10',
+    ]) {
+      expect(page).toContain(text);
+    }
+  });
+
+  it('escapes reasons that were typed', async () => {
+    const accept = [{ check: 'heat', reason: '<script>alert(1)</script>' }];
+    const page = await pageOf({ size: 13 }, { accept });
+    expect(page).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
+    expect(page).not.toContain('<script>alert');
+  });
+
+  it('is the same text twice', async () => {
+    const [first, second] = [await pageOf({}), await pageOf({})];
+    expect(first === second).toBe(true);
+  });
+});
+
+it('xmlText leaves out what XML forbids', () => {
+  expect(xmlText('a\u0000\u001f<"\'&>\ufffeé')).toBe('a&lt;&quot;&#39;&amp;&gt;é');
+});
+
+it.each(['', 'f', 'fo', 'foo', 'foob', 'fooba', 'foobar'])('base64 of %j agrees with the platform', (text) => {
+  expect(base64(new TextEncoder().encode(text))).toBe(btoa(text));
+});

@@ -1,0 +1,96 @@
+import { strFromU8, unzipSync } from 'fflate';
+import { describe, expect, it } from 'vitest';
+import { readStl } from '../../src/output/read-stl.js';
+import { decimal } from '../../src/output/threemf/decimal.js';
+import { modelXml } from '../../src/output/threemf/model-xml.js';
+import { makePart } from '../../src/pipeline/make.js';
+import { measureMesh } from '../../src/solid/measure.js';
+import type { Mesh } from '../../src/solid/mesh.js';
+import { CUBES } from '../support/cube-kind.js';
+
+const options = { kinds: CUBES, presets: {}, formats: ['stl', '3mf'] as const };
+const make = async () => makePart({ part: 'cube', name: 'a', size: 10, bodies: 2 }, options);
+
+function meshes(xml: string): Mesh[] {
+  return [...xml.matchAll(/<object [^>]*>[\s\S]*?<\/object>/g)].map(([text]) => ({
+    positions: Float64Array.from(
+      [...text.matchAll(/<vertex x="([^"]+)" y="([^"]+)" z="([^"]+)"\/>/g)].flatMap((m) => m.slice(1).map(Number)),
+    ),
+    triangles: Uint32Array.from(
+      [...text.matchAll(/<triangle v1="(\d+)" v2="(\d+)" v3="(\d+)"\/>/g)].flatMap((m) => m.slice(1).map(Number)),
+    ),
+  }));
+}
+
+describe('writeThreeMf', () => {
+  it('holds what the core specification wants of a package', async () => {
+    const { files } = await make();
+    const zip = unzipSync(files.find(({ name }) => name === 'a.3mf')!.bytes);
+    expect(Object.keys(zip).sort()).toEqual([
+      '3D/3dmodel.model',
+      'Metadata/thumbnail.png',
+      '[Content_Types].xml',
+      '_rels/.rels',
+    ]);
+    const relations = strFromU8(zip['_rels/.rels']!);
+    expect(relations).toContain('Target="/3D/3dmodel.model"');
+    expect(relations).toContain('http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel');
+    expect([...zip['Metadata/thumbnail.png']!.slice(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+  });
+
+  it('holds the meshes of the STL files, in millimetres, where they were modelled', async () => {
+    const { files } = await make();
+    const xml = strFromU8(unzipSync(files.find(({ name }) => name === 'a.3mf')!.bytes)['3D/3dmodel.model']!);
+    expect(xml).toContain('<model unit="millimeter"');
+    expect(xml).not.toContain('transform');
+    expect([...xml.matchAll(/<item objectid="(\d+)"\/>/g)].map((m) => m[1])).toEqual(['2', '3']);
+    const read = meshes(xml);
+    ['a-b1.stl', 'a-b2.stl'].forEach((name, i) => {
+      const stl = readStl(files.find((file) => file.name === name)!.bytes);
+      const [wanted, got] = [measureMesh(stl), measureMesh(read[i]!)];
+      expect(got).toMatchObject({ facets: wanted.facets, openEdges: 0, shells: 1, bounds: wanted.bounds });
+      // a cube of edge 10
+      expect(got.volume).toBeCloseTo(1000, 6);
+    });
+  });
+
+  it('gives the same bytes in every time zone', async () => {
+    const zone = process.env.TZ;
+    const bytes = async () => (await make()).files.find(({ name }) => name === 'a.3mf')!.bytes;
+    process.env.TZ = 'Asia/Tokyo';
+    const first = Buffer.from(await bytes());
+    process.env.TZ = 'America/Lima';
+    expect(first.equals(Buffer.from(await bytes()))).toBe(true);
+    if (zone === undefined) delete process.env.TZ;
+    else process.env.TZ = zone;
+  });
+});
+
+describe('modelXml', () => {
+  it('escapes names, and puts what the core does not know under a name space of its own', () => {
+    const mesh = { positions: new Float64Array(), triangles: new Uint32Array() };
+    const xml = modelXml([{ ...mesh, name: '<b>', material: 'a"b' }], {
+      name: '<script>',
+      part: 'nut',
+      applied: 'a & b',
+    });
+    expect(xml).not.toMatch(/<script>|<b>/);
+    expect(xml).toContain('<base name="a&quot;b"');
+    const known =
+      /^(?:Title|Designer|Description|Copyright|LicenseTerms|Rating|CreationDate|ModificationDate|Application)$|^lw:/;
+    const names = [...xml.matchAll(/<metadata name="([^"]+)"/g)].map((m) => m[1]!);
+    expect(names.filter((name) => !known.test(name))).toEqual([]);
+    expect(xml).toContain('<metadata name="lw:applied">a &amp; b</metadata>');
+  });
+});
+
+describe('decimal', () => {
+  it('turns back into the same float32, never with an exponent', () => {
+    const values = [0.1, 1 / 3, 18.705763, 1e-7, 3e-9, 123456.79, -0.05, 2 ** -30, 1e-12].map(Math.fround);
+    for (const value of values) {
+      expect(decimal(value)).not.toMatch(/e/i);
+      expect(Math.fround(Number(decimal(value)))).toBe(value);
+    }
+    expect(decimal(-0)).toBe('0');
+  });
+});

@@ -1,12 +1,13 @@
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
+import { fleetRows } from './fleet.js';
 import { nutRows, type Row } from './nut.js';
 import { processRows } from './processes.js';
 
 const RESULTS = 'bench/results.csv';
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 
-const rows: Row[] = [...processRows(), ...(await nutRows())];
+const rows: Row[] = [...processRows(), ...(await nutRows()), ...(await fleetRows())];
 for (const { what, value, unit } of rows) console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}`);
 
 if (!existsSync(RESULTS)) writeFileSync(RESULTS, 'version,node,cores,what,value,unit\n');

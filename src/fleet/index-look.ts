@@ -29,7 +29,7 @@ th,td{text-align:left;vertical-align:top;padding:.35rem .6rem .35rem 0;border-to
 thead th{color:var(--soft);font-size:.85rem;border-top:0}
 tbody th small{display:block}
 th.further{color:var(--soft);padding-left:1rem}
-th img{display:block;object-fit:contain}
+th img{float:left;margin-right:.7rem;object-fit:contain}
 .n{font-variant-numeric:tabular-nums;white-space:nowrap}
 details summary{cursor:pointer;color:var(--soft);font-size:.85rem}
 details ul,.notes,.list ul{margin:.25rem 0;padding-left:1.1rem}

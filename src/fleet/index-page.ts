@@ -120,7 +120,7 @@ function partRow(row: ManifestRow, before: ManifestRow | undefined, { files }: I
   const told = isFirst && reasons.length > 0 ? reasonsOf(reasons, verdict) : '';
   const size = bounds ? [0, 1, 2].map((axis) => plain(bounds[1][axis]! - bounds[0][axis]!, 1)).join(' × ') : '';
   const cells = [
-    `<th scope="row"${isFirst ? '' : ' class="further"'}>${isFirst ? `${title}${about}` : text(role)}</th>`,
+    `<th scope="row"${isFirst ? '' : ' class="further"'}>${isFirst ? `${title}${about}` : text(bodyIn(row))}</th>`,
     `<td>${isFirst ? badge(verdict) : ''}${told}</td>`,
     `<td class="n">${quantity}</td>`,
     `<td>${text(material ?? '')}</td>`,
@@ -129,6 +129,11 @@ function partRow(row: ManifestRow, before: ManifestRow | undefined, { files }: I
     `<td>${file === null ? '' : `<a href="${path(file)}" download>${text(file.split('/').at(-1) ?? '')}</a>`}</td>`,
   ];
   return `<tr data-verdict="${verdict}" data-material="${text(material ?? '')}">${cells.join('')}</tr>`;
+}
+
+/** `machines/a/a.coupon.bores.stl` → `bores` */
+function bodyIn({ file, role }: ManifestRow): string {
+  return file?.split('.').slice(2, -1).join('.') || role;
 }
 
 function reasonsOf(reasons: readonly string[], verdict: Standing): string {

@@ -1,4 +1,5 @@
 import { spawn, spawnSync } from 'node:child_process';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { accounts, filesBelow, manifestIn } from './fleet-folder.js';
 
@@ -37,9 +38,10 @@ export function halves(cwd: string, whole: Readonly<Record<string, string>>): st
   return [...wrong, ...Object.keys(told).filter((file) => there[file] !== told[file])];
 }
 
-/** How many whole parts lie in the cache. */
+/** How many whole parts lie in the cache; it may be at work. */
 export function cached(cwd: string): number {
-  return Object.keys(filesBelow(join(cwd, '.leadwright-cache'))).filter((file) =>
-    /^..\/[0-9a-f]{64}\/entry\.json$/.test(file),
-  ).length;
+  const cache = join(cwd, '.leadwright-cache');
+  const groups = existsSync(cache) ? readdirSync(cache) : [];
+  const entries = groups.flatMap((group) => readdirSync(join(cache, group)));
+  return entries.filter((name) => /^[0-9a-f]{64}$/.test(name)).length;
 }

@@ -1,0 +1,130 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { progressLines, progressText } from '../../src/cli/fleet-progress.js';
+import { startSheet } from '../../src/pipeline/start-sheets.js';
+import { call, callFolder } from '../support/call.js';
+import { accounts, filesBelow, folderOf } from '../support/fleet-folder.js';
+import { smallFleet } from '../support/small-fleet.js';
+
+const STL = ['--formats', 'stl'];
+
+describe('fleet', () => {
+  it('makes the start fleet as it is, cautions aside', async () => {
+    const cwd = callFolder();
+    await call(cwd, ['new', 'fleet', '--to', 'my-fleet.yaml']);
+    expect(readFileSync(join(cwd, 'my-fleet.yaml'), 'utf8')).toBe(startSheet('fleet'));
+    const dry = await call(cwd, ['fleet', 'my-fleet.yaml', '--dry-run']);
+    expect([dry.code, dry.stdout.split('\n')[0]]).toEqual([0, '3 parts to make, 0 to reuse, 0 refused']);
+    expect(existsSync(join(cwd, 'out'))).toBe(false);
+    const { code, stdout } = await call(cwd, ['fleet', 'my-fleet.yaml', '--plates', '200x200', '--zip', ...STL]);
+    expect([code, stdout]).toEqual([0, expect.stringContaining('3 of 3 machines complete')]);
+    const { there, told } = accounts(join(cwd, 'out/my-fleet'));
+    expect(told).toEqual(there);
+    expect(readdirSync(join(cwd, 'out/my-fleet/plates'))).toEqual(['pa12-001.3mf', 'petg-001.3mf']);
+  });
+
+  it('shards, merges, and refuses what cannot be', async () => {
+    const cwd = folderOf({ 'fleet.yaml': smallFleet(3) });
+    expect((await call(cwd, ['fleet', 'fleet.yaml', '--out', 'whole', ...STL])).code).toBe(0);
+    for (const share of [1, 2]) {
+      const args = [
+        'fleet',
+        'fleet.yaml',
+        '--shard',
+        `${share}/2`,
+        '--out',
+        `s${share}`,
+        '--cache',
+        `c${share}`,
+        ...STL,
+      ];
+      expect(await call(cwd, args)).toMatchObject({
+        code: 0,
+        stdout: expect.stringContaining(`share ${share}/2 of small`),
+      });
+    }
+    expect(
+      (await call(cwd, ['merge', 'fleet.yaml', 's1', 's2', '--out', 'merged', '--cache', 'c3', ...STL])).code,
+    ).toBe(0);
+    expect(filesBelow(join(cwd, 'merged'))).toEqual(filesBelow(join(cwd, 'whole')));
+    const { code, stdout } = await call(cwd, ['merge', 'fleet.yaml', 's0', '--out', 'none', '--cache', 'c4', ...STL]);
+    expect([code, stdout]).toEqual([1, expect.stringContaining('none of the given folders holds it whole')]);
+  });
+
+  it.each([
+    [['--jobs', '0'], '--jobs: 0; must be a whole number from 1 to 64'],
+    [['--jobs', 'many'], '--jobs'],
+    [['--shard', '4/3'], '--shard'],
+    [['--plates', '5x5'], '--plates'],
+    [['--only', 'tow'], '--only: tow; no machine of this name; did you mean two?'],
+    [['--formats', '3mf'], '--formats: 3mf; must hold stl'],
+    [['--dry-rum'], 'did you mean --dry-run?'],
+  ])('refuses %j in one line', async (more, told) => {
+    const cwd = folderOf({ 'fleet.yaml': smallFleet(1) });
+    const { code, stdout, stderr } = await call(cwd, ['fleet', 'fleet.yaml', ...more]);
+    expect([code, stdout, stderr.trimEnd().split('\n').length]).toEqual([2, '', 1]);
+    expect(stderr).toContain(told);
+    expect(readdirSync(cwd)).toEqual(['fleet.yaml']);
+  });
+
+  it('tells every mistake of the file with its place, and writes nothing', async () => {
+    const cwd = folderOf({ 'fleet.yaml': 'fleet: f\nmachines:\n  a/b: {}\n  c: {kind: 3}\n  d: {part: {}}\n' });
+    const { code, stderr } = await call(cwd, ['fleet', 'fleet.yaml']);
+    expect(code).toBe(2);
+    expect(stderr).toContain('fleet.yaml:4:13 machines.c.kind: 3; must be the name of a kind');
+    expect(stderr).toContain('fleet.yaml:5:');
+    expect(readdirSync(cwd)).toEqual(['fleet.yaml']);
+  });
+
+  it('exits 1 where a part is refused, and gives everything as JSON', async () => {
+    const cwd = folderOf({ 'fleet.yaml': smallFleet(2).replaceAll('"length":10.1', '"length":-1') });
+    const { code, stdout } = await call(cwd, ['fleet', 'fleet.yaml', '--json', ...STL]);
+    const answer: { verdict: string; run: object; parts: { verdict: string; reasons: string[] }[] } =
+      JSON.parse(stdout);
+    expect([code, answer.verdict, answer.run]).toEqual([1, 'wrong', { made: 1, reused: 0, stopped: false }]);
+    expect(answer.parts[1]).toMatchObject({
+      verdict: 'wrong',
+      reasons: [expect.stringMatching(/^fleet\.yaml:1:\d+ body\.length: -1; must be above 0$/)],
+    });
+  });
+
+  it('escapes what it shows of the fleet in its page', async () => {
+    const cwd = folderOf({
+      'fleet.yaml': 'fleet: f\nmachines: {a: {parts: {p: {sheet: "<img src=x onerror=alert(1)>.yaml"}}}}\n',
+    });
+    expect((await call(cwd, ['fleet', 'fleet.yaml', ...STL])).code).toBe(1);
+    const page = readFileSync(join(cwd, 'out/f/index.html'), 'utf8');
+    expect(page).toContain('&lt;img src=x onerror=alert(1)&gt;');
+    expect(page).not.toContain('<img src=x');
+  });
+});
+
+describe('progress', () => {
+  const step = (done: number) => ({ done, total: 40, made: done, reused: 0, current: ['z-nut'] });
+
+  it('tells parts, rate, time left and what is in hand', () => {
+    expect(progressText(step(10), 4)).toBe('10 of 40 parts, 2.5 a second, 12 s left: z-nut');
+    expect(progressText({ done: 0, total: 40, made: 0, reused: 0, current: [] }, 0)).toBe('0 of 40 parts');
+  });
+
+  it('writes one line anew on a terminal, and plain lines now and then elsewhere', () => {
+    const written = (stderrColumns: number | undefined, times: readonly number[]) => {
+      const texts: string[] = [];
+      const clock = [0, ...times];
+      const lines = progressLines(
+        { stderr: { write: (text) => texts.push(text) }, stderrColumns },
+        () => clock.shift() ?? 0,
+      );
+      for (const [i] of times.entries()) lines.tell(step(i + 1));
+      lines.end();
+      return texts;
+    };
+    expect(written(undefined, [100, 5100, 5200])).toEqual([
+      '2 of 40 parts, 0.4 a second, 97 s left: z-nut\n'.replace('97 s', '2 min'),
+    ]);
+    const anew = written(30, [100, 150, 400]);
+    expect(anew.slice(0, 2).every((text) => text.startsWith('\r') && text.length <= 30)).toBe(true);
+    expect(anew.at(-1)).toBe(`\r${' '.repeat(29)}\r`);
+  });
+});

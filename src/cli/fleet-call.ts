@@ -66,7 +66,7 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
   const shares = (args.shares ?? []).map((folder) => ({ folder: resolve(io.cwd, folder) }));
   if (args['dry-run'])
     return showForeseen(chosenOf(plan, only), [cache, ...shares], { presets, json: args.json === true }, io, least);
-  const maker = (): Maker => (args.shares ? noMaker() : startMaker(jobs));
+  const maker = (parts: number): Maker => (args.shares ? noMaker() : startMaker(Math.min(jobs, parts)));
   const run = startRun(io, maker, formats);
   const shared = { ...run.options, stores: [cache, ...shares] as const, ...(presets === SHIPPED ? {} : { presets }) };
   try {
@@ -89,7 +89,7 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
 type SharedOptions = Omit<Parameters<typeof runShare>[2], 'out'>;
 
 /** Progress and interruption of a run. */
-function startRun(io: Io, maker: () => Maker, formats: readonly Format[]) {
+function startRun(io: Io, maker: (parts: number) => Maker, formats: readonly Format[]) {
   const lines = progressLines(io, () => performance.now());
   let stopped = false;
   const release = io.onInterrupt?.(() => {

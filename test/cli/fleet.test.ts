@@ -1,8 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { progressLines, progressText } from '../../src/cli/fleet-progress.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
+import { readYaml } from '../../src/sheet/read-yaml.js';
 import { call, callFolder } from '../support/call.js';
 import { accounts, filesBelow, folderOf } from '../support/fleet-folder.js';
 import { smallFleet } from '../support/small-fleet.js';
@@ -97,6 +99,15 @@ describe('fleet', () => {
     const page = readFileSync(join(cwd, 'out/f/index.html'), 'utf8');
     expect(page).toContain('&lt;img src=x onerror=alert(1)&gt;');
     expect(page).not.toContain('<img src=x');
+  });
+});
+
+describe('schema fleet', () => {
+  it('accepts the start fleet', async () => {
+    const schema: object = JSON.parse((await call(callFolder(), ['schema', 'fleet'])).stdout);
+    const validate = new Ajv2020({ strict: false }).compile(schema);
+    expect(validate(readYaml(startSheet('fleet')).value)).toBe(true);
+    expect(validate({ fleet: 'f', machine: {} })).toBe(false);
   });
 });
 

@@ -32,9 +32,8 @@ export const newCommand: Command = {
           if (to === undefined) io.stdout.write(text);
           else {
             await writeNewFile(to, text, io.cwd);
-            io.stderr.write(
-              `${to}: written; change it to your readings, then: leadwright ${kind === 'results' ? 'calibrate' : 'make'} ${to}\n`,
-            );
+            const next = kind === 'results' ? 'calibrate' : kind === 'fleet' ? 'fleet' : 'make';
+            io.stderr.write(`${to}: written; change it to your readings, then: leadwright ${next} ${to}\n`);
           }
           return EXIT.done;
         }),

@@ -14,11 +14,12 @@ export const schemaCommand: Command = {
           .example('leadwright schema nut', 'for the settings of an editor'),
       ({ kind }) =>
         start(async () => {
-          const [{ sheetSchema }, { jsonText }] = await Promise.all([
+          const [{ sheetSchema }, { fleetJsonSchema }, { jsonText }] = await Promise.all([
             import('../../pipeline/sheet-schema.js'),
+            import('../../fleet/json-schema.js'),
             import('../../output/report-json.js'),
           ]);
-          io.stdout.write(jsonText(sheetSchema(kind)));
+          io.stdout.write(jsonText(kind === 'fleet' ? fleetJsonSchema() : sheetSchema(kind)));
           return EXIT.done;
         }),
     ),

@@ -23,8 +23,8 @@ export interface Progress {
 export interface GatherOptions {
   /** where parts are looked for, and put into the first */
   readonly stores: readonly [EntryStore, ...EntryStore[]];
-  /** started only where something must be made */
-  readonly maker: () => Maker;
+  /** started only where something must be made, for so many parts */
+  readonly maker: (parts: number) => Maker;
   readonly formats: readonly Format[];
   readonly presets?: PresetTexts;
   /** called for every part that is at hand, with the folder of its files */
@@ -85,7 +85,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
   return { outcomes, ...count, ...(disk === undefined ? {} : { disk }) };
 
   async function makeAll(): Promise<void> {
-    const maker = options.maker();
+    const maker = options.maker(toMake.length);
     const [{ folder: store }] = options.stores;
     const { formats, presets } = options;
     const queue = toMake[Symbol.iterator]();

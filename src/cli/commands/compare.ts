@@ -21,8 +21,10 @@ export const compareCommand: Command = {
           .positional('a', { ...REPORT, describe: 'the earlier report.json, or its folder' })
           .positional('b', { ...REPORT, describe: 'the later one' })
           .options(OPTIONS)
-          .example('leadwright compare old/z-left out/z-left', 'prints what changed')
-          .example('leadwright compare old/z-left out/z-left --page change.html', 'shows it as well'),
+          .example('leadwright new nut --to n.yaml', 'a part to change')
+          .example('leadwright make n.yaml --out old', 'as it was')
+          .example('leadwright make n.yaml --out out', 'as it is')
+          .example('leadwright compare old/my-nut out/my-nut', 'what changed'),
       ({ a, b, page, json }) =>
         start(async () => {
           const [{ readMadePart }, { compareReports }] = await Promise.all([

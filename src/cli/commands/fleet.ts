@@ -69,9 +69,9 @@ export const mergeCommand: Command = {
             describe: 'folders of fleet --shard',
           })
           .options(MERGE_OPTIONS)
-          .example('leadwright new fleet --to my-fleet.yaml', 'a fleet to start from')
-          .example('leadwright fleet my-fleet.yaml --shard 1/1 --out part-1', 'the only share of one')
-          .example('leadwright merge my-fleet.yaml part-1', 'writes out/my-fleet/'),
+          .example('leadwright new fleet --to f.yaml', 'a fleet to start from')
+          .example('leadwright fleet f.yaml --shard 1/1 --out a', 'one share')
+          .example('leadwright merge f.yaml a', 'writes out/my-fleet/'),
       (args) =>
         start(async () => {
           const { fleetCall } = await import('../fleet-call.js');

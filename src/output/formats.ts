@@ -31,9 +31,12 @@ export async function writeFormats(part: PartInHand, options: FormatOptions): Pr
   const { formats, drawn, pageScript } = options;
   const { name } = part.report;
   const files: WrittenFile[] = [];
+  // page and 3MF show the same picture, which takes as long as all else that they hold
+  const pictured = formats.includes('3mf') || formats.includes('page');
+  const picture = pictured ? (await import('./picture/picture.js')).stillPicture(part) : undefined;
   if (formats.includes('3mf')) {
     const { writeThreeMf } = await import('./threemf/write-threemf.js');
-    files.push({ name: fileOf('3mf', name), bytes: writeThreeMf(part) });
+    files.push({ name: fileOf('3mf', name), bytes: writeThreeMf(part, picture) });
   }
   if (formats.includes('drawing')) {
     const { writeDrawing } = await import('./drawing/write-drawing.js');
@@ -41,7 +44,7 @@ export async function writeFormats(part: PartInHand, options: FormatOptions): Pr
   }
   if (formats.includes('page')) {
     const { writePage } = await import('./page/write-page.js');
-    files.push({ name: fileOf('page', name), bytes: utf8(await writePage(part, drawn, pageScript)) });
+    files.push({ name: fileOf('page', name), bytes: utf8(await writePage(part, drawn, pageScript, picture)) });
   }
   return files;
 }

@@ -7,7 +7,7 @@ import { count, section, table } from '../page/html.js';
 import { pageData } from '../page/mesh-data.js';
 import { pageShell } from '../page/page-shell.js';
 import { stageSection } from '../page/stage-section.js';
-import { writePicture } from '../picture/picture.js';
+import { stillPicture } from '../picture/picture.js';
 import { readStl } from '../read-stl.js';
 import { figure } from '../terminal/figures.js';
 import { words } from '../terminal/layout.js';
@@ -29,7 +29,7 @@ export async function writeComparePage(a: ComparedPart, b: ComparedPart, compari
   const stage =
     bodies.length === 0
       ? '<p>There are no STL files beside the earlier report.</p>'
-      : stageSection({ report, views, bodies }, writePicture({ bodies, views }, { width: 640, height: 480 }));
+      : stageSection({ report, views, bodies }, stillPicture({ bodies, views }));
   const { same, verdict } = comparison;
   return pageShell({
     title: `${report.name} compared`,

@@ -1,6 +1,6 @@
 import { type DrawnSizes, writeDrawing } from '../drawing/write-drawing.js';
 import type { PartInHand } from '../part-in-hand.js';
-import { writePicture } from '../picture/picture.js';
+import { stillPicture } from '../picture/picture.js';
 import { checksSection } from './checks-section.js';
 import { driveSection } from './drive-section.js';
 import { list, section } from './html.js';
@@ -31,15 +31,17 @@ const SECTIONS = [
  * @param part   the made part
  * @param drawn  views at the sizes that the drawing states
  * @param script inside the page, or the address of the script that several pages share, relative to the page
+ * @param picture its picture as PNG; rendered here unless it is at hand
  * @returns HTML; the same text each time
  */
 export async function writePage(
   part: PartInHand,
   drawn: DrawnSizes,
   script: PageScript = { inside: true },
+  picture = stillPicture(part),
 ): Promise<string> {
   const { report } = part;
-  const content = contentOf(part, drawn);
+  const content = contentOf(part, drawn, picture);
   const shown = SECTIONS.filter(([id]) => content[id] !== '');
   const links = shown.map(([id, title]) => `<a href="#${id}">${title}</a>`).join(' ');
   return pageShell({
@@ -51,9 +53,12 @@ export async function writePage(
   });
 }
 
-function contentOf(part: PartInHand, drawn: DrawnSizes): Record<(typeof SECTIONS)[number][0], string> {
+function contentOf(
+  part: PartInHand,
+  drawn: DrawnSizes,
+  picture: Uint8Array,
+): Record<(typeof SECTIONS)[number][0], string> {
   const { report } = part;
-  const picture = writePicture(part, { width: 480, height: 360 });
   return {
     part: stageSection(part, picture),
     card: workshopCard(report, drawn.views),

@@ -24,6 +24,9 @@ export interface PictureOptions {
   readonly companions?: boolean;
 }
 
+/** Size of the picture that goes into the page and into the 3MF. */
+const STILL = { width: 480, height: 360 };
+
 type Seen = Pick<PartInHand, 'bodies' | 'views'>;
 
 /** Where the viewer stands: to the right of the front, a little above. */
@@ -58,6 +61,11 @@ export function viewFrom(
   show: NonNullable<PictureOptions['show']>,
 ): { readonly azimuth: number; readonly elevation: number } {
   return { azimuth: cutTowards - (show === 'section' ? 66 : 58), elevation: ELEVATION[show] };
+}
+
+/** The picture that page and 3MF share. */
+export function stillPicture(part: Seen): Uint8Array {
+  return writePicture(part, STILL);
 }
 
 function bodiesOf({ bodies, views }: Seen, apart: boolean): Painted[] {

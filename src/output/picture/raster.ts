@@ -131,12 +131,13 @@ function drawBody(body: Painted, { camera, section }: Scene, fit: Fit, layer: La
   const flat = projected(positions, camera, fit, cut);
   const normals = creasedNormals(body.mesh);
   const slope = cut && dot(cut.normal, camera.toViewer);
+  // both lights go with the viewer; seen from the part they shine from here
+  const [first, second] = [inWorld(KEY, camera), inWorld(FILL, camera)];
   const light = (at: number) => {
-    const n: Vector = [normals[at]!, normals[at + 1]!, normals[at + 2]!];
-    const [x, y, z] = [dot(n, camera.right), dot(n, camera.up), dot(n, camera.toViewer)];
-    const key = Math.max(0, x * KEY[0] + y * KEY[1] + z * KEY[2]);
-    const fill = Math.max(0, x * FILL[0] + y * FILL[1] + z * FILL[2]);
-    return 0.46 + 0.52 * key + 0.2 * fill;
+    const [x, y, z] = [normals[at]!, normals[at + 1]!, normals[at + 2]!];
+    const bright = Math.max(0, x * first[0] + y * first[1] + z * first[2]);
+    const dim = Math.max(0, x * second[0] + y * second[1] + z * second[2]);
+    return 0.46 + 0.52 * bright + 0.2 * dim;
   };
   for (let i = 0; i < triangles.length; i += 3) {
     const [a, b, c] = [4 * triangles[i]!, 4 * triangles[i + 1]!, 4 * triangles[i + 2]!];
@@ -147,6 +148,12 @@ function drawBody(body: Painted, { camera, section }: Scene, fit: Fit, layer: La
     const shades = area < 0 ? ([light(3 * i), light(3 * i + 3), light(3 * i + 6)] as const) : undefined;
     fill(flat, [a, b, c], area, shades, body, slope, fit, layer, behind);
   }
+}
+
+/** A direction of the picture as one of the part. */
+function inWorld([x, y, z]: Vector, { right, up, toViewer }: Camera): Vector {
+  const axis = (i: 0 | 1 | 2) => x * right[i] + y * up[i] + z * toViewer[i];
+  return [axis(0), axis(1), axis(2)];
 }
 
 /** Column, row, nearness and distance beyond the section plane of each corner. */
@@ -254,15 +261,13 @@ function shrunk(fine: Uint8Array, width: number, height: number): Uint8Array {
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
       const at = OVERSAMPLE * (y * row + 4 * x);
-      const four = [at, at + 4, at + row, at + row + 4];
-      let alpha = 0;
-      for (const i of four) alpha += fine[i + 3]!;
+      const [a, b, c, d] = [fine[at + 3]!, fine[at + 7]!, fine[at + row + 3]!, fine[at + row + 7]!];
+      const alpha = a + b + c + d;
       const to = 4 * (y * width + x);
       pixels[to + 3] = alpha / 4;
       if (alpha === 0) continue;
       for (let k = 0; k < 3; k++) {
-        let sum = 0;
-        for (const i of four) sum += fine[i + k]! * fine[i + 3]!;
+        const sum = a * fine[at + k]! + b * fine[at + 4 + k]! + c * fine[at + row + k]! + d * fine[at + row + 4 + k]!;
         pixels[to + k] = sum / alpha;
       }
     }

@@ -1,13 +1,12 @@
 import { strToU8, type Zippable, zipSync } from 'fflate';
 import type { PartInHand } from '../part-in-hand.js';
-import { writePicture } from '../picture/picture.js';
+import { stillPicture } from '../picture/picture.js';
 import { modelXml } from './model-xml.js';
 
 /** Times in a zip are local ones without a zone, so that this one reads the same everywhere. */
 const FIXED_TIME = '1980-01-01T00:00:00';
 /** Half as much again as the best packing, in a third of its time. */
 const LEVEL = 2;
-const THUMBNAIL = 256;
 
 const CONTENT_TYPES = `<?xml version="1.0" encoding="UTF-8"?>
 <Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types">
@@ -32,12 +31,13 @@ ${MODEL_RELATION}${pictured ? THUMBNAIL_RELATION : ''}</Relationships>
  * Of the writers in the registry, one snaps vertices to a grid before it writes, the other knows no materials and
  * escapes no names; both write the time of day. So the model is written here, and only the zip is a library's.
  *
- * @param part the made part; its meshes hold float32 values
+ * @param part      the made part; its meshes hold float32 values
+ * @param thumbnail its picture as PNG; rendered here unless it is at hand
  * @returns the file; the same bytes each time
  * @source 3mf-core: core specification 1.3
  */
-export function writeThreeMf({ report, bodies, views }: PartInHand): Uint8Array {
-  const thumbnail = writePicture({ bodies, views }, { width: THUMBNAIL, height: THUMBNAIL, companions: false });
+export function writeThreeMf(part: PartInHand, thumbnail = stillPicture(part)): Uint8Array {
+  const { report, bodies } = part;
   return packThreeMf(modelXml(bodies, report), thumbnail);
 }
 

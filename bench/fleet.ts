@@ -24,7 +24,7 @@ export async function fleetRows(): Promise<Row[]> {
 
 /** One worker and two in turns, so that whatever else the computer does falls on both. */
 async function scaling(folder: string): Promise<Row[]> {
-  const file = fleetFile(folder, 'scaling', { machines: 10, variants: 10 });
+  const file = fleetFile(folder, 'scaling', { machines: 30, variants: 30 });
   const times = { 1: [] as number[], 2: [] as number[] };
   for (let round = 0; round < 3; round++) {
     for (const jobs of [1, 2] as const) {
@@ -35,8 +35,8 @@ async function scaling(folder: string): Promise<Row[]> {
   }
   const [one, two] = [median(times[1]), median(times[2])];
   return [
-    { what: 'fleet, 40 parts, one worker', value: 40 / one, unit: 'parts/s' },
-    { what: 'fleet, 40 parts, two workers', value: 40 / two, unit: 'parts/s' },
+    { what: 'fleet, 120 parts, one worker', value: 120 / one, unit: 'parts/s' },
+    { what: 'fleet, 120 parts, two workers', value: 120 / two, unit: 'parts/s' },
     { what: 'fleet, two workers / one', value: one / two, unit: '×' },
   ];
 }

@@ -13,8 +13,8 @@ import {
 } from '../../fleet/machines.js';
 import type { FleetPlan } from '../../fleet/plan.js';
 import { type FleetFile, LONGEST_FLEET, listedMachines, readFleetSheet } from '../../fleet/read-sheet.js';
-import type { Fields } from '../../fleet/sheet.js';
 import { sharedFaults } from '../../fleet/shared-faults.js';
+import type { Fields } from '../../fleet/sheet.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { readYaml } from '../../sheet/read-yaml.js';

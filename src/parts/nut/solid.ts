@@ -47,7 +47,10 @@ export function endsOf({ length, flange }: NutSizes): { readonly bottom: number;
 }
 
 /** Body and flange before anything is cut. */
-export function hullOf(sizes: NutSizes, chordError: number): { shapes: Shape[]; volume: number; bounds: Expected['bounds'] } {
+export function hullOf(
+  sizes: NutSizes,
+  chordError: number,
+): { shapes: Shape[]; volume: number; bounds: Expected['bounds'] } {
   const { flange, relief, fillet } = sizes;
   const { bottom, top } = endsOf(sizes);
   const body = bodyOutline(sizes.body, chordError);

@@ -2,6 +2,8 @@ import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
   test: {
+    // one worker a core: the usual rule leaves one core idle
+    maxWorkers: '100%',
     projects: [
       {
         test: {

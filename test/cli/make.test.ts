@@ -50,7 +50,9 @@ describe('make', () => {
     await call(cwd, ['make', 'nut.yaml', '--out', 'a']);
     await call(cwd, ['make', 'nut.yaml', '--out', 'b']);
     for (const name of readdirSync(join(cwd, 'a/my-nut'))) {
-      expect(readFileSync(join(cwd, 'a/my-nut', name)).equals(readFileSync(join(cwd, 'b/my-nut', name))), name).toBe(true);
+      expect(readFileSync(join(cwd, 'a/my-nut', name)).equals(readFileSync(join(cwd, 'b/my-nut', name))), name).toBe(
+        true,
+      );
     }
   });
 

@@ -7,7 +7,12 @@ import { processRows } from './processes.js';
 const RESULTS = 'bench/results.csv';
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 
-const rows: Row[] = [...processRows(), ...(await nutRows()), ...(await fleetRows())];
+/** `npm run bench` measures all; a word leaves the rest out: `npm run bench -- part`, `npm run bench -- fleet`. */
+const [, only] = process.argv.slice(2);
+const rows: Row[] = [
+  ...(only === 'fleet' ? [] : [...processRows(), ...(await nutRows())]),
+  ...(only === 'part' ? [] : await fleetRows()),
+];
 for (const { what, value, unit } of rows) console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}`);
 
 if (!existsSync(RESULTS)) writeFileSync(RESULTS, 'version,node,cores,what,value,unit\n');

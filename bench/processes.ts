@@ -6,6 +6,7 @@ import type { Row } from './nut.js';
 import { benchNut } from './sheets.js';
 
 const COMMAND = 'dist/leadwright.js';
+const COUPLING = 'presets/sheets/demo-coupling.yaml';
 
 /** Whole processes, as ratios to bare node measured in the same run. */
 export function processRows(): Row[] {
@@ -16,16 +17,23 @@ export function processRows(): Row[] {
     const bare = timedProcess(['-e', '0'], 15);
     const help = timedProcess([COMMAND, '--help'], 15);
     const check = timedProcess([COMMAND, 'check', sheet]);
-    const make = timedProcess([COMMAND, 'make', sheet, '--out', folder]);
+    const stl = timedProcess([COMMAND, 'make', sheet, '--formats', 'stl', '--out', folder]);
+    const all = timedProcess([COMMAND, 'make', sheet, '--out', folder]);
+    const coupling = timedProcess([COMMAND, 'make', COUPLING, '--formats', 'stl', '--out', folder]);
     return [
       { what: 'bare node -e 0', value: bare.ms, unit: 'ms' },
       { what: '--help', value: help.ms, unit: 'ms' },
       { what: '--help / bare node', value: help.ms / bare.ms, unit: '×' },
       { what: 'check', value: check.ms, unit: 'ms' },
       { what: 'check / bare node', value: check.ms / bare.ms, unit: '×' },
-      { what: 'make', value: make.ms, unit: 'ms' },
-      { what: 'make / bare node', value: make.ms / bare.ms, unit: '×' },
-      { what: 'make, peak memory', value: make.peakMb, unit: 'MB' },
+      { what: 'make, STL and report', value: stl.ms, unit: 'ms' },
+      { what: 'make, STL and report / bare node', value: stl.ms / bare.ms, unit: '×' },
+      { what: 'make, STL and report, peak memory', value: stl.peakMb, unit: 'MB' },
+      { what: 'make, all formats', value: all.ms, unit: 'ms' },
+      { what: 'make, all formats / STL and report', value: all.ms / stl.ms, unit: '×' },
+      { what: 'make, all formats, peak memory', value: all.peakMb, unit: 'MB' },
+      { what: 'make of a coupling, three bodies', value: coupling.ms, unit: 'ms' },
+      { what: 'make of a coupling / bare node', value: coupling.ms / bare.ms, unit: '×' },
     ];
   } finally {
     rmSync(folder, { recursive: true, force: true });

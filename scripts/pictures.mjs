@@ -12,6 +12,8 @@ const PICTURES = [
   ['nut', 'whole', 'nut.png'],
   ['nut', 'section', 'nut-section.png'],
   ['coupling', 'apart', 'coupling-apart.png'],
+  ['sleeve', 'whole', 'sleeve.png'],
+  ['adapter', 'whole', 'adapter.png'],
 ];
 
 mkdirSync(TO, { recursive: true });

@@ -65,9 +65,9 @@ export function mateThreads(kernel: Kernel, { nut, screw, play, length = 2 * nut
   return Math.max(...kernel.commonVolumes(nutShape, screwShape, poses));
 }
 
-/** A ring with the nut's thread from z = 0 to `length`, and a screw that stands out at both ends. */
+/** A ring with the nut's thread from z = 0 to `length`, and a screw that stands out at both ends by more than any play. */
 function mateShapes(nut: ThreadSweep, screw: ThreadSweep, length: number): { nutShape: Shape; screwShape: Shape } {
-  const beyond = nut.pitch / 2;
+  const beyond = nut.pitch / 4;
   const widest = Math.max(...[...nut.profile, ...screw.profile].map(([, radius]) => radius));
   const ring = cylinder({ radius: widest + beyond, sides: nut.columns, circumscribed: true, from: 0, to: length });
   return {

@@ -28,8 +28,13 @@ export interface JawPlan {
   readonly recess: number;
 }
 
-/** Steps of a curved flank. */
-export const FLANK_STEPS = 8;
+/** How far the chord of a curved flank may be off its parabola, mm. */
+const FLANK_CHORD = 0.005;
+
+/** Steps of a curved flank: a parabola of depth d in n steps is off by d/n². An even number, so one stands in the middle. */
+export function flankSteps(hollow: number): number {
+  return Math.max(8, 2 * Math.ceil(Math.sqrt(hollow / FLANK_CHORD) / 2));
+}
 
 /** Half the angle between two neighbouring lobes, degrees: a jaw spans it to either side. */
 export function halfPitch(jaws: number): number {
@@ -107,15 +112,15 @@ export function slotOutline(plan: JawPlan): Outline {
   const beta = halfPitch(plan.count);
   const end = (plan.outer + 3 + plan.halfSlot * sind(beta)) / cosd(beta);
   const first = (start + flankOffset(plan, plan.inner) * sind(beta)) / cosd(beta);
+  const steps = flankSteps(plan.hollow);
   const stations =
     plan.hollow === 0
       ? [first, end]
       : [
           first,
-          ...Array.from(
-            { length: FLANK_STEPS + 1 },
-            (_, i) => plan.inner + ((plan.outer - plan.inner) * i) / FLANK_STEPS,
-          ).filter((along) => along > first + 0.05),
+          ...Array.from({ length: steps + 1 }, (_, i) => plan.inner + ((plan.outer - plan.inner) * i) / steps).filter(
+            (along) => along > first + 0.05,
+          ),
           end,
         ];
   const left = stations.map((along): [number, number] => {

@@ -17,7 +17,7 @@ import {
   upperJaws,
 } from './assembly.js';
 import type { CouplingDesign } from './dimensions.js';
-import { FLANK_STEPS } from './jaws.js';
+import { flankSteps } from './jaws.js';
 import { squeezeAt } from './misalignment.js';
 
 /** Directions of the misalignment within one pitch of the jaws; the rest of the turn repeats them. */
@@ -26,7 +26,7 @@ const DIRECTIONS = 4;
 const TRIAL_GAP = 0.1;
 /** A lobe just touching its flank is taken back by this, and by the chords of a curved flank, mm. */
 function touch({ jaws: { hollow } }: Assembly): number {
-  return 0.002 + hollow / FLANK_STEPS ** 2;
+  return 0.002 + hollow / flankSteps(hollow) ** 2;
 }
 
 /** A smaller play is tried with the gap, degrees. */
@@ -72,7 +72,10 @@ export function mateCoupling(design: CouplingDesign, kernel: Kernel): Finding[] 
 
 /** Hubs and insert of a design at finished sizes. */
 export function assemblyOf({ hubs, insert, gap, printer }: CouplingDesign): Assembly {
-  return { jaws: hubs[0]!.finished.jaws, spider: insert.finished, gap, chordError: Math.max(0.04, printer.chordError) };
+  const { jaws } = hubs[0]!.finished;
+  // where flanks are curved, play hangs on how exactly the room inside the jaws is drawn
+  const coarsest = jaws.hollow > 0 ? 0.005 : 0.04;
+  return { jaws, spider: insert.finished, gap, chordError: Math.max(coarsest, Math.min(printer.chordError, 0.04)) };
 }
 
 function mateWords({ misalignment: { angular, parallel, axial }, hubs }: CouplingDesign): string {

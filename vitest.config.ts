@@ -9,6 +9,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           globalSetup: ['scripts/bundle-presets.mjs', 'scripts/bundle-page.mjs'],
+          setupFiles: ['test/support/seed.ts'],
           include: ['test/**/*.test.ts'],
           exclude: ['test/soak/**', 'test/browser/**'],
           testTimeout: 30_000,
@@ -18,6 +19,7 @@ export default defineConfig({
         test: {
           name: 'soak',
           globalSetup: ['scripts/bundle-presets.mjs', 'scripts/bundle-page.mjs'],
+          setupFiles: ['test/support/seed.ts'],
           include: ['test/soak/**/*.test.ts'],
           testTimeout: 900_000,
         },

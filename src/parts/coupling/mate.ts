@@ -71,11 +71,10 @@ export function mateCoupling(design: CouplingDesign, kernel: Kernel): Finding[] 
 }
 
 /** Hubs and insert of a design at finished sizes. */
-export function assemblyOf({ hubs, insert, gap, printer }: CouplingDesign): Assembly {
+export function assemblyOf({ hubs, insert, gap }: CouplingDesign): Assembly {
   const { jaws } = hubs[0]!.finished;
   // where flanks are curved, play hangs on how exactly the room inside the jaws is drawn
-  const coarsest = jaws.hollow > 0 ? 0.005 : 0.04;
-  return { jaws, spider: insert.finished, gap, chordError: Math.max(coarsest, Math.min(printer.chordError, 0.04)) };
+  return { jaws, spider: insert.finished, gap, chordError: jaws.hollow > 0 ? 0.005 : 0.04 };
 }
 
 function mateWords({ misalignment: { angular, parallel, axial }, hubs }: CouplingDesign): string {
@@ -116,18 +115,31 @@ function squeeze(assembly: Assembly, lower: Shape, kernel: Kernel): Finding[] {
 }
 
 /** Turns the insert in one hub until they meet, in steps about the angle that was worked out. */
+/** Shares of the worked-out play between which the solids are asked, and how often the stretch is halved. */
+const MEETING = { free: 0.8, met: 1.4, halvings: 7 };
+
+/** Share of the worked-out play at which the solids meet; 0 where they meet long before, 2 where they never do. */
+function firstMeeting(meets: (share: number) => boolean): number {
+  let { free, met } = MEETING;
+  if (meets(free)) return 0;
+  if (!meets(met)) return 2;
+  for (let i = 0; i < MEETING.halvings; i++) {
+    const middle = (free + met) / 2;
+    if (meets(middle)) met = middle;
+    else free = middle;
+  }
+  return (free + met) / 2;
+}
+
 function play(assembly: Assembly, lower: Shape, kernel: Kernel): Finding {
   const own = playAngle(assembly);
   const trial = own > LEAST_PLAY ? assembly : { ...assembly, spider: pared(assembly.spider, assembly, TRIAL_GAP) };
   const wanted = playAngle(trial);
-  const shares = [0.8, 0.9, 0.95, 0.98, 1.02, 1.05, 1.1, 1.2, 1.4];
-  const volumes = kernel.commonVolumes(
-    lower,
-    placedInsert(trial),
-    shares.flatMap((share) => [{ turn: share * wanted }, { turn: -share * wanted }]),
-  );
-  const met = shares.findIndex((_, i) => Math.max(volumes[2 * i]!, volumes[2 * i + 1]!) > NO_COMMON_VOLUME);
-  const found = met < 0 ? 2 : met === 0 ? 0 : (shares[met]! + shares[met - 1]!) / 2;
+  const meets = (share: number) => {
+    const turns = [{ turn: share * wanted }, { turn: -share * wanted }];
+    return Math.max(...kernel.commonVolumes(lower, placedInsert(trial), turns)) > NO_COMMON_VOLUME;
+  };
+  const found = firstMeeting(meets);
   const with_ = own > LEAST_PLAY ? 'as it is' : `with lobes taken back to ${plain(TRIAL_GAP)} mm at each flank`;
   const words = `${with_}, the insert turns ${plain(found * wanted)}° before it meets a jaw; ${plain(wanted)}° were worked out`;
   const apart = Math.abs(found - 1) * wanted * (Math.PI / 180) * trial.spider.reach;

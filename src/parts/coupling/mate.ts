@@ -114,7 +114,6 @@ function squeeze(assembly: Assembly, lower: Shape, kernel: Kernel): Finding[] {
   return [finding(SQUEEZE, valued(exactly(Math.abs(found! - wanted) / Math.max(wanted, LEAST_SQUEEZE)), words))];
 }
 
-/** Turns the insert in one hub until they meet, in steps about the angle that was worked out. */
 /** Shares of the worked-out play between which the solids are asked, and how often the stretch is halved. */
 const MEETING = { free: 0.8, met: 1.4, halvings: 7 };
 
@@ -131,6 +130,7 @@ function firstMeeting(meets: (share: number) => boolean): number {
   return (free + met) / 2;
 }
 
+/** Turns the insert in one hub until they meet, about the angle that was worked out. */
 function play(assembly: Assembly, lower: Shape, kernel: Kernel): Finding {
   const own = playAngle(assembly);
   const trial = own > LEAST_PLAY ? assembly : { ...assembly, spider: pared(assembly.spider, assembly, TRIAL_GAP) };

@@ -72,16 +72,13 @@ describe('clocking', () => {
 
   it('is never more than 0.01 mm worse than brute force, on a thousand pairs', () => {
     const random = fc.sample(fc.tuple(pattern, pattern), { numRuns: 1000, seed: 20_261 });
-    let [worst, slowest] = [0, 0];
+    let worst = 0;
     for (const [moving, still] of random) {
       const walls = pairs(moving, still);
-      const before = performance.now();
       const { wall } = solveClocking({ walls, room: [] });
-      slowest = Math.max(slowest, performance.now() - before);
       worst = Math.max(worst, bruteForce(moving, still) - wall);
     }
     expect(worst).toBeLessThan(0.01);
-    expect(slowest).toBeLessThan(50);
   });
 
   it('is never worse within a rectangle either', () => {

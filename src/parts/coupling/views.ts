@@ -2,6 +2,7 @@ import { latheMesh } from '../../solid/lathe-mesh.js';
 import { circleOutline, sidesFor } from '../../solid/outline.js';
 import { cylinder } from '../../solid/recipe.js';
 import { plain } from '../../units/format.js';
+import { box, crossing, loop, ring } from '../common/drawn/strokes.js';
 import type { Companion, DrawnView, PartViews, Point, SizeChoice, SizeMark, Stroke } from '../part-views.js';
 import type { CouplingDesign, Hub } from './dimensions.js';
 import type { HubPlan } from './hub-plan.js';
@@ -100,7 +101,7 @@ function sideView(hubs: readonly Standing[], insert: { from: number; height: num
   return {
     title: 'Section along the axis, put together',
     strokes: [
-      ...regions.map((points): Stroke => ({ kind: 'path', line: 'outline', points, closed: true })),
+      ...regions.map((points) => loop('outline', points)),
       box('hidden', [-high, -reach], [-low, reach]),
       ...hubs.map(jawBox),
       axis,
@@ -171,15 +172,12 @@ function endView(design: CouplingDesign, choice: SizeChoice, hubs: readonly Stan
   return {
     title: 'Insert in the hub',
     strokes: [
-      { kind: 'circle', line: 'outline', center: [0, 0], radius: widest },
-      { kind: 'path', line: 'outline', points: spiderOutline(insert[choice], printer.chordError), closed: true },
-      ...(inner ? [{ kind: 'circle', line: 'hidden', center: [0, 0], radius: inner } as const] : []),
-      ...(insert[choice].hole > 0
-        ? [{ kind: 'circle', line: 'outline', center: [0, 0], radius: insert[choice].hole / 2 } as const]
-        : []),
+      ring('outline', [0, 0], widest),
+      loop('outline', spiderOutline(insert[choice], printer.chordError)),
+      ...(inner ? [ring('hidden', [0, 0], inner)] : []),
+      ...(insert[choice].hole > 0 ? [ring('outline', [0, 0], insert[choice].hole / 2)] : []),
       ...(bore ? [boreStroke(bore.diameter, bore.across)] : []),
-      { kind: 'path', line: 'centre', points: [[-widest - 2, 0] as const, [widest + 2, 0] as const] },
-      { kind: 'path', line: 'centre', points: [[0, -widest - 2] as const, [0, widest + 2] as const] },
+      ...crossing([0, 0], widest + 2),
     ],
     hatched: [],
     sizes: [
@@ -198,22 +196,11 @@ function endView(design: CouplingDesign, choice: SizeChoice, hubs: readonly Stan
 
 /** A round bore, or one with a flat, as it stands below. */
 function boreStroke(diameter: number, across: number | undefined): Stroke {
-  if (across === undefined) return { kind: 'circle', line: 'hidden', center: [0, 0], radius: diameter / 2 };
+  if (across === undefined) return ring('hidden', [0, 0], diameter / 2);
   const flat = across - diameter / 2;
   const round = circleOutline({ radius: diameter / 2, sides: 96 });
-  return { kind: 'path', line: 'hidden', points: round.map(([x, y]): Point => [Math.min(x, flat), y]), closed: true };
-}
-
-function box(line: 'thin' | 'hidden', [x0, y0]: Point, [x1, y1]: Point): Stroke {
-  return {
-    kind: 'path',
-    line,
-    closed: true,
-    points: [
-      [x0, y0],
-      [x1, y0],
-      [x1, y1],
-      [x0, y1],
-    ],
-  };
+  return loop(
+    'hidden',
+    round.map(([x, y]): Point => [Math.min(x, flat), y]),
+  );
 }

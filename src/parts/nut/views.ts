@@ -1,9 +1,10 @@
-import { residualSpread } from '../../mechanics/print/residual-spread.js';
 import { grooveWidthAt } from '../../mechanics/thread/nut-thread.js';
 import { reachOf } from '../../solid/convex.js';
 import type { Outline } from '../../solid/outline.js';
 import { sweepThread } from '../../solid/thread-sweep.js';
 import { plain } from '../../units/format.js';
+import { type SizeWay, spreadOf } from '../common/drawn/spread.js';
+import { crossing, line } from '../common/drawn/strokes.js';
 import { polar } from '../common/hole-pattern.js';
 import { pocketRadius } from '../common/joints.js';
 import { screwBody, threadColumns } from '../common/thread-shape.js';
@@ -42,11 +43,13 @@ class NutInSight {
   readonly body: Outline;
   readonly plate: Outline | undefined;
   readonly bore: number;
+  readonly spread: (size: number, way: SizeWay) => { spread?: number };
 
   constructor(design: NutDesign, choice: SizeChoice) {
     this.design = design;
     this.sizes = design[choice];
     this.finished = choice === 'finished';
+    this.spread = spreadOf(design, choice);
     const ends = endsOf(this.sizes);
     this.bottom = ends.bottom;
     this.top = ends.top;
@@ -70,15 +73,6 @@ class NutInSight {
       diameter: this.bore,
       note: holes?.screw ? `${holes.screw}, ${holes.joint}` : (holes?.joint ?? ''),
     }));
-  }
-
-  /** half-width that a size in use may come out with; nothing for the sizes of the file, which are what they are */
-  spread(size: number, kind: 'outside' | 'inside' | 'along'): { spread?: number } {
-    if (!this.finished) return {};
-    const { plane, axial } = this.design.material.shrink;
-    const shrink = kind === 'along' ? axial : plane;
-    const offset = kind === 'inside' ? residualSpread('pa').holeOffset : 0;
-    return { spread: Math.max(0.02, (shrink.most - shrink.likely) * size + offset) };
   }
 }
 
@@ -257,8 +251,7 @@ function endView(nut: NutInSight): DrawnView {
       { kind: 'arc', line: 'thin', center: [0, 0], radius: thread.major / 2, from: 95, to: 355 },
       ...(holes?.centres ?? []).flatMap((center) => holeStrokes(nut, center)),
       ...(circle ? [{ kind: 'circle', line: 'centre', center: [0, 0], radius: circle } as const] : []),
-      line('centre', [-widest, 0], [widest, 0]),
-      line('centre', [0, -widest], [0, widest]),
+      ...crossing([0, 0], widest),
       line('centre', ...ends),
     ],
     hatched: [],
@@ -376,8 +369,4 @@ function screwIn({ screw, finished, printer, printed }: NutDesign): Companion {
 function onCircle(centres: readonly Point[]): number | undefined {
   const radius = Math.hypot(...centres[0]!);
   return centres.every((at) => Math.abs(Math.hypot(...at) - radius) < 1e-6) ? radius : undefined;
-}
-
-function line(kind: 'outline' | 'thin' | 'centre', from: Point, to: Point): Stroke {
-  return { kind: 'path', line: kind, points: [from, to] };
 }

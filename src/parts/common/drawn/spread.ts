@@ -1,0 +1,26 @@
+import type { Material } from '../../../presets/material.js';
+import type { Printer } from '../../../presets/printer.js';
+import type { SizeChoice } from '../../part-views.js';
+
+/** Way a size lies in the print: over material, across an opening, or upwards through the layers. */
+export type SizeWay = 'outside' | 'inside' | 'along';
+
+/** Least half-width that is worth a figure, mm. @source common-practice */
+const LEAST = 0.02;
+
+/**
+ * Half-width that a size in use may come out with: what the shrink may differ, and the hole offset across an opening;
+ * nothing for the sizes of the file, which are what they are.
+ */
+export function spreadOf(
+  { material, printer }: { readonly material: Material; readonly printer: Printer },
+  choice: SizeChoice,
+): (size: number, way: SizeWay) => { spread?: number } {
+  return (size, way) => {
+    if (choice === 'printed') return {};
+    const { plane, axial } = material.shrink;
+    const shrink = way === 'along' ? axial : plane;
+    const offset = way === 'inside' ? printer.holeSpread : 0;
+    return { spread: Math.max(LEAST, (shrink.most - shrink.likely) * size + offset) };
+  };
+}

@@ -1,0 +1,31 @@
+import type { LineKind, Point, Stroke } from '../../part-views.js';
+
+/** A straight line. */
+export function line(kind: LineKind, from: Point, to: Point): Stroke {
+  return { kind: 'path', line: kind, points: [from, to] };
+}
+
+/** A closed loop of straight lines. */
+export function loop(kind: LineKind, points: readonly Point[]): Stroke {
+  return { kind: 'path', line: kind, points, closed: true };
+}
+
+/** An upright rectangle between two opposite corners. */
+export function box(kind: LineKind, [x0, y0]: Point, [x1, y1]: Point): Stroke {
+  return loop(kind, [
+    [x0, y0],
+    [x1, y0],
+    [x1, y1],
+    [x0, y1],
+  ]);
+}
+
+/** A circle. */
+export function ring(kind: LineKind, center: Point, radius: number): Stroke {
+  return { kind: 'circle', line: kind, center, radius };
+}
+
+/** Two centre lines across a point, each reaching as far to either side. */
+export function crossing([x, y]: Point, reach: number): Stroke[] {
+  return [line('centre', [x - reach, y], [x + reach, y]), line('centre', [x, y - reach], [x, y + reach])];
+}

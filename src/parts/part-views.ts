@@ -33,8 +33,11 @@ export interface SizeMark {
   /** ends of what is measured; for a leader its circle's middle, and the point on the circle it leads to */
   readonly from: Point;
   readonly to: Point;
-  /** where the dimension line stands beside the view; `above` and `below` measure along x, `left` and `right` along y */
-  readonly side: 'below' | 'above' | 'left' | 'right' | 'leader';
+  /**
+   * where the dimension line stands beside the view: `above` and `below` measure along x, `left` and `right` along y; a
+   * `leader` leads right, a `riser` straight up from features that stand in a row
+   */
+  readonly side: 'below' | 'above' | 'left' | 'right' | 'leader' | 'riser';
 }
 
 /** Letters in a view, such as those of a section plane or the numbers of holes. */
@@ -59,6 +62,8 @@ export interface DrawnView {
 export interface HoleRow {
   readonly label: string;
   readonly at: Point;
+  /** height of its middle, where it lies across the axis */
+  readonly height?: number;
   readonly diameter: number;
   /** what goes through it, and how */
   readonly note: string;
@@ -74,7 +79,8 @@ export interface Companion {
  * What drawing, picture and page show of a part besides its mesh: plain data, worked out from the dimensions.
  *
  * How a kind joins: give its `PartKind` a function `views(design, sizes)` that returns this for the finished or for the
- * printed sizes. `side` is the section with the part's axis lying and +Z to the left; `end` is seen from +Z. Each
+ * printed sizes. `side` is the section with the part's axis lying and +Z to the left; `end` is seen from +Z; `other`
+ * from −Z, +X to the left, where that end has something of its own; `further` views stand apart from these. Each
  * `SizeMark` takes its value from `design.dimensions` under the same name. A part of several bodies says in `inUse`
  * where each stands when the part is put together, and in `apart` how far each moves when the view is pulled apart. A
  * kind without `views` gets boxes with its main sizes, and its bodies beside one another.
@@ -82,6 +88,8 @@ export interface Companion {
 export interface PartViews {
   readonly side: DrawnView;
   readonly end: DrawnView;
+  readonly other?: DrawnView;
+  readonly further?: readonly DrawnView[];
   readonly holes: readonly HoleRow[];
   /** further lines for the drawing, such as the thread in words */
   readonly notes: readonly string[];
@@ -99,3 +107,13 @@ export interface PartViews {
 
 /** Which sizes a drawing states: those in use, or those in the file. */
 export type SizeChoice = 'finished' | 'printed';
+
+/** All views of a part. */
+export function drawnViews({
+  side,
+  end,
+  other,
+  further = [],
+}: Pick<PartViews, 'side' | 'end' | 'other' | 'further'>): readonly DrawnView[] {
+  return [side, end, ...(other ? [other] : []), ...further];
+}

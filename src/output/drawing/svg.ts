@@ -54,3 +54,24 @@ export function textTag(text: string, place: TextPlace): string {
 export function textWidth(text: string, height: number): number {
   return (0.55 * height * Array.from(text).length) / CAPITAL;
 }
+
+/** A text cut so that it fits, with dots. */
+export function shortened(text: string, room: number, height: number): string {
+  if (textWidth(text, height) <= room) return text;
+  const characters = Array.from(text);
+  const fit = Math.floor((room / textWidth(text, height)) * characters.length) - 1;
+  return `${characters.slice(0, fit).join('').trimEnd()}…`;
+}
+
+/** Length and half width of an arrow [mm]. */
+export const ARROW = { length: 2.5, half: 0.45 };
+
+/** A filled arrow with its tip at a point and its shaft from another; `outside` has it point inwards from beyond. */
+export function arrowTag(tip: Point, from: Point, outside: boolean): string {
+  const length = Math.hypot(tip[0] - from[0], tip[1] - from[1]) || 1;
+  const way = (outside ? -1 : 1) / length;
+  const [dx, dy] = [way * (tip[0] - from[0]), way * (tip[1] - from[1])];
+  const back: Point = [tip[0] - ARROW.length * dx, tip[1] - ARROW.length * dy];
+  const [nx, ny] = [-dy * ARROW.half, dx * ARROW.half];
+  return `<path class="f" d="M${at(tip)}L${num(back[0] + nx)} ${num(back[1] + ny)}L${num(back[0] - nx)} ${num(back[1] - ny)}Z"/>`;
+}

@@ -1,14 +1,14 @@
-import type { HoleRow, PartViews, SizeChoice } from '../../parts/part-views.js';
+import type { PartViews, SizeChoice } from '../../parts/part-views.js';
 import { plain } from '../../units/format.js';
 import type { Report } from '../report.js';
 import { VERSION } from '../version.js';
 import { FRAME, type Projection, TITLE } from './sheet-layout.js';
-import { lineTag, num, textTag, textWidth } from './svg.js';
+import { lineTag, num, shortened, textTag } from './svg.js';
 
 /** What the title block says. */
 export interface TitleFacts {
   readonly report: Pick<Report, 'name' | 'part' | 'applied'>;
-  readonly views: Pick<PartViews, 'material' | 'holes' | 'notes'>;
+  readonly views: Pick<PartViews, 'material'>;
   readonly sizes: SizeChoice;
   readonly scale: number;
   readonly projection: Projection;
@@ -24,7 +24,7 @@ export function titleTags({ report, views, sizes, scale, projection }: TitleFact
   const middle = left + 100;
   const cell = (x: number, y: number, label: string, value: string, room: number): string[] => [
     textTag(label, { at: [x + 2, y + 3.4], height: LABEL }),
-    textTag(shortened(value, room - 4), { at: [x + 2, y + 7.6], height: VALUE }),
+    textTag(shortened(value, room - 4, VALUE), { at: [x + 2, y + 7.6], height: VALUE }),
   ];
   const stated = sizes === 'finished' ? 'in use, as they must come out' : 'in the file, as they are sent to print';
   const spread = sizes === 'finished' ? 'spread expected after compensation' : 'none: these are the sizes drawn';
@@ -61,50 +61,9 @@ export function scaleBarTags(scale: number): string[] {
   ];
 }
 
-/** Notes and hole table, low on the left. */
-export function tableTags(views: Pick<PartViews, 'holes' | 'notes'>): string[] {
-  const left = FRAME.left + 4;
-  const { holes, notes } = views;
-  const shown = holes.length > 5 ? holes.slice(0, 4) : holes;
-  const rest = holes.length - shown.length;
-  const rows = [...shown.map(holeCells), ...(rest > 0 ? [[`+${rest}`, 'more, as in the report', '', '', '']] : [])];
-  const tags: string[] = [];
-  let y = TITLE.top + 3;
-  if (rows.length > 0) {
-    const columns = [left, left + 8, left + 25, left + 42, left + 57];
-    const line = (cells: readonly string[], bold: boolean) => {
-      tags.push(
-        ...cells.map((cell, i) =>
-          textTag(shortened(cell, i === 4 ? 26 : 99, LABEL), { at: [columns[i]!, y], height: LABEL, bold }),
-        ),
-      );
-      y += 3.6;
-    };
-    line(['Hole', 'x', 'y', '⌀', ''], true);
-    for (const row of rows) line(row, false);
-  }
-  const noteTop = FRAME.top + 5;
-  notes.forEach((note, i) => {
-    tags.push(textTag(note, { at: [left, noteTop + 3.6 * i], height: 2 }));
-  });
-  return tags;
-}
-
-function holeCells({ label, at, diameter, note }: HoleRow): string[] {
-  return [label, at[0].toFixed(2), at[1].toFixed(2), diameter.toFixed(2), note];
-}
-
 /** `2:1`, `1:5` */
 export function scaleText(scale: number): string {
   return scale >= 1 ? `${plain(scale)}:1` : `1:${plain(1 / scale)}`;
-}
-
-/** Cut so that it fits, with dots. */
-function shortened(text: string, room: number, height = VALUE): string {
-  if (textWidth(text, height) <= room) return text;
-  const characters = Array.from(text);
-  const fit = Math.floor((room / textWidth(text, height)) * characters.length) - 1;
-  return `${characters.slice(0, fit).join('').trimEnd()}…`;
 }
 
 /** ISO 5456-2: a truncated cone and its end; by first angle the end stands on the right. */

@@ -1,11 +1,12 @@
 import type { LineKind, Point, Stroke } from '../../parts/part-views.js';
 import type { PlacedView } from './sheet-layout.js';
 import { at, num, textTag } from './svg.js';
+import { TITLE_HEIGHT } from './zones.js';
 
 const CLASSES: Readonly<Record<LineKind, string>> = { outline: 'o', thin: 't', hidden: 'h', centre: 'c' };
 
 /** Hatching, lines and letters of a view. */
-export function viewTags({ view, at: onPaper, box }: PlacedView, scale: number): string[] {
+export function viewTags({ view, at: onPaper, box, beside, scale }: PlacedView): string[] {
   const middle = onPaper([(box.min[0] + box.max[0]) / 2, box.max[1]]);
   return [
     ...view.hatched.map((loops) => {
@@ -21,15 +22,11 @@ export function viewTags({ view, at: onPaper, box }: PlacedView, scale: number):
     }),
     // above whatever stands on the view's upper side
     textTag(view.title, {
-      at: [middle[0], middle[1] - headingAbove(view.sizes.filter(({ side }) => side === 'above').length)],
-      height: 3.5,
+      at: [middle[0], middle[1] - beside.above - 4],
+      height: TITLE_HEIGHT,
       anchor: 'middle',
     }),
   ];
-}
-
-function headingAbove(tiers: number): number {
-  return tiers === 0 ? 8 : 8 * tiers + 8;
 }
 
 function strokeTag(stroke: Stroke, onPaper: (point: Point) => Point, scale: number): string {

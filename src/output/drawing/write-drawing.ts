@@ -3,7 +3,8 @@ import type { Report } from '../report.js';
 import { xmlText } from '../xml-text.js';
 import { dimensionTags } from './dimensions.js';
 import { FRAME, layOut, PAPER, type Projection } from './sheet-layout.js';
-import { scaleBarTags, tableTags, titleTags } from './title-block.js';
+import { roomForViews, tableTags } from './tables.js';
+import { scaleBarTags, titleTags } from './title-block.js';
 import { viewTags } from './view-tags.js';
 
 /** Views of a part at the sizes that are to be stated. */
@@ -22,8 +23,8 @@ const STYLE = [
 ].join('');
 
 /**
- * A drawing on A4: the section and the end view beside each other, thread by ISO 6410, dimensions by ISO 129, hole
- * table and title block. It is made from the dimensions, not from the mesh.
+ * A drawing on A4: the section and the end views beside each other, further views below, thread by ISO 6410,
+ * dimensions by ISO 129, hole table and title block. It is made from the dimensions, not from the mesh.
  *
  * @param report     name, kind and what was applied
  * @param drawn      views at the finished or at the printed sizes
@@ -36,7 +37,7 @@ export function writeDrawing(
   { sizes, views }: DrawnSizes,
   projection: Projection = 'first',
 ): string {
-  const { scale, side, end } = layOut(views.side, views.end, projection);
+  const { scale, views: placed } = layOut(views, projection, roomForViews(views));
   const { width, height } = PAPER;
   const words = sizes === 'finished' ? 'sizes in use' : 'sizes in the file';
   return [
@@ -44,7 +45,7 @@ export function writeDrawing(
     `<title id="drawing-title">Drawing of ${xmlText(report.name)}, ${words}</title>`,
     `<defs><style>${STYLE}</style><pattern id="hatch" width="2.4" height="2.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V2.4" stroke="currentColor" stroke-width=".3"/></pattern></defs>`,
     `<rect class="o" x="${FRAME.left}" y="${FRAME.top}" width="${FRAME.right - FRAME.left}" height="${FRAME.bottom - FRAME.top}"/>`,
-    ...[side, end].flatMap((placed) => [...viewTags(placed, scale), ...dimensionTags(placed)]),
+    ...placed.flatMap((view) => [...viewTags(view), ...dimensionTags(view)]),
     ...tableTags(views),
     ...scaleBarTags(scale),
     ...titleTags({ report, views, sizes, scale, projection }),

@@ -1,7 +1,7 @@
 import type { Finding } from '../../fit/check.js';
-import type { PartViews, SizeMark } from '../../parts/part-views.js';
+import { drawnViews, type SizeMark } from '../../parts/part-views.js';
 import { plain } from '../../units/format.js';
-import { sizeText } from '../drawing/dimensions.js';
+import { sizeText } from '../drawing/size-text.js';
 import type { Report } from '../report.js';
 import { figure } from '../terminal/figures.js';
 import { words } from '../terminal/layout.js';
@@ -10,6 +10,8 @@ import { table } from './html.js';
 
 /** First moves are made at this share of the feed. */
 const FIRST_MOVES = 0.1;
+
+type DrawnOnes = Parameters<typeof drawnViews>[0];
 
 interface Step {
   readonly title: string;
@@ -20,7 +22,7 @@ interface Step {
 }
 
 /** The card that goes to the bench: the refit step by step, with this part's figures. */
-export function workshopCard(report: Report, finished: Pick<PartViews, 'side' | 'end'>): string {
+export function workshopCard(report: Report, finished: DrawnOnes): string {
   const steps = [
     makeSafe(report),
     print(report),
@@ -74,10 +76,10 @@ function print({ print: advice, bodies, applied }: Report): Step | undefined {
   };
 }
 
-function measure({ cautions }: Report, { side, end }: Pick<PartViews, 'side' | 'end'>): Step {
-  const marks = [...side.sizes, ...end.sizes].filter(
-    ({ name, spread }) => !name.startsWith('file.') && spread !== undefined,
-  );
+function measure({ cautions }: Report, finished: DrawnOnes): Step {
+  const marks = drawnViews(finished)
+    .flatMap(({ sizes }) => sizes)
+    .filter(({ name, spread }) => !name.startsWith('file.') && spread !== undefined);
   const moist = cautions.filter((text) => /moisture|room air/.test(text));
   return {
     title: 'Condition and measure',

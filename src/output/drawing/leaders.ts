@@ -1,0 +1,50 @@
+import type { Point, SizeMark } from '../../parts/part-views.js';
+import type { PlacedView } from './sheet-layout.js';
+import { sizeWidth } from './size-text.js';
+import { arrowTag, lineTag } from './svg.js';
+import { RISER_CLEAR, SHELF, shelfStart } from './zones.js';
+
+type SizeTag = (mark: SizeMark, place: Point, how: { turn: number; anchor: 'start' | 'middle' }) => string;
+
+/**
+ * Lines from circles to shelves right of the view, the texts on them. What lies in the upper half goes to shelves at
+ * the top, the rest to the foot; the farther left, the farther out, so that no two lines cross.
+ */
+export function leaderTags({ view, box, beside, at: onPaper }: PlacedView, sizeTag: SizeTag): string[] {
+  const marks = view.sizes.filter(({ side }) => side === 'leader').sort((a, b) => a.to[0] - b.to[0]);
+  const middle = (box.min[1] + box.max[1]) / 2;
+  const [upper, lower] = [marks.filter(({ to }) => to[1] > middle), marks.filter(({ to }) => to[1] <= middle)];
+  const [low, high] = [onPaper(box.min), onPaper(box.max)];
+  const x = high[0] + shelfStart(beside.right, view.sizes);
+  const foot = Math.max(low[1] - SHELF.first, high[1] + SHELF.first + SHELF.next * (marks.length - 1));
+  const drawn = (mark: SizeMark, y: number): string[] => {
+    const [tip, shelf] = [onPaper(mark.to), [x, y] as const];
+    return [
+      lineTag('t', tip, shelf),
+      lineTag('t', shelf, [x + sizeWidth(mark) + 1, y]),
+      arrowTag(tip, shelf, false),
+      sizeTag(mark, [x + 0.8, y - 0.8], { turn: 0, anchor: 'start' }),
+    ];
+  };
+  return [
+    ...upper.flatMap((mark, i) => drawn(mark, high[1] + SHELF.first + SHELF.next * i)),
+    ...lower.flatMap((mark, i) => drawn(mark, foot - SHELF.next * i)),
+  ];
+}
+
+/** Lines straight up from features in a row, each with its text along it above the view. */
+export function riserTags({ view, box, at: onPaper }: PlacedView, sizeTag: SizeTag): string[] {
+  const top = onPaper(box.max)[1];
+  return view.sizes
+    .filter(({ side }) => side === 'riser')
+    .flatMap((mark) => {
+      const tip = onPaper(mark.to);
+      const start = top - RISER_CLEAR;
+      const end: Point = [tip[0], start - sizeWidth(mark)];
+      return [
+        lineTag('t', tip, end),
+        arrowTag(tip, end, false),
+        sizeTag(mark, [tip[0] - 0.8, start], { turn: 90, anchor: 'start' }),
+      ];
+    });
+}

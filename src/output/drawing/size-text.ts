@@ -1,0 +1,21 @@
+import type { SizeMark } from '../../parts/part-views.js';
+import { textWidth } from './svg.js';
+
+/** Height of the figures of a drawing [mm of paper]. */
+export const FIGURE = 2.5;
+
+/** A size as it is written: two decimals for a size in use with its spread, three for the file's. */
+export function sizeText({ value, spread, sign = '', after }: SizeMark): string {
+  const figure = spread === undefined ? value.toFixed(3) : `${value.toFixed(2)} ±${roundedUp(spread)}`;
+  return `${sign}${figure}${after ? ` ${after}` : ''}`;
+}
+
+/** About how wide that comes out [mm of paper]. */
+export function sizeWidth(mark: SizeMark): number {
+  return textWidth(sizeText(mark), FIGURE);
+}
+
+/** A spread is never stated smaller than it is. */
+function roundedUp(spread: number): string {
+  return (Math.ceil(spread * 100 - 1e-6) / 100).toFixed(2);
+}

@@ -1,0 +1,101 @@
+import type { DrawnView, Point, Stroke } from '../../parts/part-views.js';
+import { sizeWidth } from './size-text.js';
+import { textWidth } from './svg.js';
+import { type Straight, tiersOn } from './tiers.js';
+
+/** Distance of the first dimension line from the view, and of each further one [mm of paper]. */
+export const FIRST_TIER = 9;
+export const NEXT_TIER = 8;
+/** Room above a view for its title, and the height of that. */
+const HEADING = 10;
+export const TITLE_HEIGHT = 3.5;
+/** Clear of the view: where a leader's shelf starts, the first and the next shelf. */
+export const SHELF = { clear: 5, first: 2, next: 6 };
+/** How far above the view a riser's text starts, and free room around texts. */
+export const RISER_CLEAR = 3;
+const MARGIN = 2;
+
+/** Least and most x and y [mm of the part]. */
+export interface Box {
+  readonly min: Point;
+  readonly max: Point;
+}
+
+/** Paper around a view [mm]. */
+export interface Zone {
+  readonly box: Box;
+  /** taken by dimension lines on each side, the title not */
+  readonly beside: Readonly<Record<Straight, number>>;
+  /** from the view's edges to those of its zone */
+  readonly left: number;
+  readonly right: number;
+  readonly width: number;
+  /** above and below the part's origin */
+  readonly above: number;
+  readonly below: number;
+}
+
+/** Paper that a view takes with its dimensions, leaders and title. */
+export function zoneOf(view: DrawnView, scale: number): Zone {
+  const box = boxOf(view);
+  const { sizes } = view;
+  const of = (side: Straight) => tiersOn(sizes, side, scale);
+  const tiers = { below: of('below'), above: of('above'), left: of('left'), right: of('right') };
+  const room = (side: Straight) =>
+    tiers[side].length === 0 ? 4 : FIRST_TIER + NEXT_TIER * Math.max(...tiers[side].map(({ tier }) => tier)) + 3;
+  const [lying, standing] = [
+    [...tiers.below, ...tiers.above],
+    [...tiers.left, ...tiers.right],
+  ];
+  const past = (lines: typeof lying, axis: 0 | 1) => ({
+    low: MARGIN + Math.max(0, ...lines.map(({ line }) => scale * box.min[axis] - line[0])),
+    high: MARGIN + Math.max(0, ...lines.map(({ line }) => line[1] - scale * box.max[axis])),
+  });
+  const [along, up] = [past(lying, 0), past(standing, 1)];
+  const leaders = sizes.filter(({ side }) => side === 'leader');
+  const risers = sizes.filter(({ side }) => side === 'riser');
+  const beside = {
+    below: room('below'),
+    above: Math.max(room('above'), up.high, ...risers.map((mark) => RISER_CLEAR + sizeWidth(mark) + MARGIN)),
+    left: room('left'),
+    right: room('right'),
+  };
+  const across = scale * (box.max[0] - box.min[0]);
+  const title = (textWidth(view.title, TITLE_HEIGHT) - across) / 2;
+  const shelf = leaders.length === 0 ? 0 : Math.max(...leaders.map(sizeWidth)) + 1 + MARGIN;
+  const left = Math.max(beside.left, along.low, title);
+  const right = Math.max(beside.right, along.high, title, shelf && shelfStart(beside.right, sizes) + shelf);
+  const shelves = SHELF.first + SHELF.next * leaders.length - scale * (box.max[1] - box.min[1]);
+  return {
+    box,
+    beside,
+    left,
+    right,
+    width: left + across + right,
+    above: HEADING + beside.above + scale * box.max[1],
+    below: Math.max(beside.below, up.low, shelves) - scale * box.min[1],
+  };
+}
+
+/** How far right of a view the shelves of its leaders start: past the dimension lines there. */
+export function shelfStart(right: number, sizes: DrawnView['sizes']): number {
+  return sizes.some(({ side }) => side === 'right') ? right : SHELF.clear;
+}
+
+/** What a view's lines reach, centre lines aside. */
+export function boxOf(view: DrawnView): Box {
+  const points = view.strokes.filter((stroke) => stroke.line !== 'centre').flatMap(pointsOf);
+  return {
+    min: [Math.min(...points.map(([x]) => x)), Math.min(...points.map(([, y]) => y))],
+    max: [Math.max(...points.map(([x]) => x)), Math.max(...points.map(([, y]) => y))],
+  };
+}
+
+function pointsOf(stroke: Stroke): readonly Point[] {
+  if (stroke.kind === 'path') return stroke.points;
+  const [x, y] = stroke.center;
+  return [
+    [x - stroke.radius, y - stroke.radius],
+    [x + stroke.radius, y + stroke.radius],
+  ];
+}

@@ -27,7 +27,7 @@ export function dimensionTags(placed: PlacedView): string[] {
 }
 
 function straightTags(
-  { mark, tier, ends, line, text, squeezed }: Tiered,
+  { mark, tier, ends, line, text, over, squeezed }: Tiered,
   side: Straight,
   placed: PlacedView,
 ): string[] {
@@ -35,14 +35,15 @@ function straightTags(
   const lying = side === 'below' || side === 'above';
   const outwards = side === 'below' || side === 'right' ? 1 : -1;
   const [low, high, origin] = [onPaper(box.min), onPaper(box.max), onPaper([0, 0])];
+  const past = over ? 0 : PAST;
   const away = FIRST_TIER + NEXT_TIER * tier;
   const edge = { below: low[1], above: high[1], left: low[0], right: high[0] }[side] + outwards * away;
   const onLine = (along: number): Point => (lying ? [origin[0] + along, edge] : [edge, origin[1] - along]);
   const extension = (point: Point): string => {
     const from = onPaper(point);
     return lying
-      ? lineTag('t', [from[0], from[1] + outwards * CLEAR], [from[0], edge + outwards * PAST])
-      : lineTag('t', [from[0] + outwards * CLEAR, from[1]], [edge + outwards * PAST, from[1]]);
+      ? lineTag('t', [from[0], from[1] + outwards * CLEAR], [from[0], edge + outwards * past])
+      : lineTag('t', [from[0] + outwards * CLEAR, from[1]], [edge + outwards * past, from[1]]);
   };
   const [a, b] = [onLine(ends[0]), onLine(ends[1])];
   const [x, y] = onLine((text[0] + text[1]) / 2);

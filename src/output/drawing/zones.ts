@@ -48,8 +48,8 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
     [...tiers.left, ...tiers.right],
   ];
   const past = (lines: typeof lying, axis: 0 | 1) => ({
-    low: MARGIN + Math.max(0, ...lines.map(({ line }) => scale * box.min[axis] - line[0])),
-    high: MARGIN + Math.max(0, ...lines.map(({ line }) => line[1] - scale * box.max[axis])),
+    low: MARGIN + Math.max(0, ...lines.map(({ line, text }) => scale * box.min[axis] - Math.min(line[0], text[0]))),
+    high: MARGIN + Math.max(0, ...lines.map(({ line, text }) => Math.max(line[1], text[1]) - scale * box.max[axis])),
   });
   const [along, up] = [past(lying, 0), past(standing, 1)];
   const leaders = sizes.filter(({ side }) => side === 'leader');

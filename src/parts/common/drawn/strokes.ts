@@ -25,6 +25,16 @@ export function ring(kind: LineKind, center: Point, radius: number): Stroke {
   return { kind: 'circle', line: kind, center, radius };
 }
 
+/** A piece of a circle, counter-clockwise between two angles from the right [degrees]. */
+export function arc(kind: LineKind, center: Point, radius: number, from: number, to: number): Stroke {
+  return { kind: 'arc', line: kind, center, radius, from, to };
+}
+
+/** How far a centre line stands out of what is so large: 3 mm, and less of small things. */
+export function beyond(size: number): number {
+  return Math.min(3, 0.12 * size);
+}
+
 /** Two centre lines across a point, each reaching as far to either side. */
 export function crossing([x, y]: Point, reach: number): Stroke[] {
   return [line('centre', [x - reach, y], [x + reach, y]), line('centre', [x, y - reach], [x, y + reach])];

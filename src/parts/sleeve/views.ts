@@ -1,0 +1,97 @@
+import { plain } from '../../units/format.js';
+import type { Measured } from '../../units/measured.js';
+import type { Shaft, ShaftForm } from '../common/bore.js';
+import { shaftBar } from '../common/drawn/shaft-bar.js';
+import type { Companion, HoleRow, PartViews, SizeChoice } from '../part-views.js';
+import type { SleeveDesign } from './dimensions.js';
+import { endView } from './views/end.js';
+import { inSight, type SleeveInSight, sentence } from './views/in-sight.js';
+import { sideView } from './views/side.js';
+
+/** How far a shaft stands out of the sleeve in a picture, in its diameters. */
+const BEYOND = 1.5;
+
+/** What of a bore is not round. */
+const FORM_WORDS: Readonly<Record<ShaftForm, string>> = {
+  round: '',
+  d: ', flat',
+  'double-d': ', two flats',
+  keyed: ', keyway',
+  hexagon: ', hexagon',
+};
+
+/** What a drawing and the page show of a sleeve: a section through its slit, its ends, and the shafts in it. */
+export function sleeveViews(design: SleeveDesign, choice: SizeChoice): PartViews {
+  const sleeve = inSight(design, choice);
+  const joins = sleeve.plan.bores[1] !== undefined;
+  return {
+    side: sideView(sleeve),
+    end: endView(sleeve, 1),
+    ...(joins ? { other: endView(sleeve, 0) } : {}),
+    holes: [...boreRows(sleeve), ...clampRows(sleeve)],
+    notes: notesOf(design),
+    material: design.material.name,
+    companions: shaftsIn(design),
+    cutTowards: 0,
+    turnedOver: false,
+  };
+}
+
+function boreRows({ plan, design }: SleeveInSight): HoleRow[] {
+  return plan.bores.flatMap((held, i): HoleRow[] => {
+    if (!held) return [];
+    const { bore, depth } = held;
+    const place = design.ends[i] ? `${plain(depth, 2)} deep` : 'through';
+    return [{ label: `B${i + 1}`, at: [0, 0], diameter: bore.diameter, note: `${place}${FORM_WORDS[bore.form]}` }];
+  });
+}
+
+function clampRows({ plan, design }: SleeveInSight): HoleRow[] {
+  return plan.clamps
+    .flatMap(({ heights, offset, hole, screw, screwLength }, i) =>
+      heights.map((height) => ({ height, offset, hole, note: `${screw}x${screwLength}, ${design.ends[i]!.name}` })),
+    )
+    .map(({ height, offset, hole, note }, i) => ({ label: `${i + 1}`, at: [offset, 0], height, diameter: hole, note }));
+}
+
+function notesOf({ form, ends, shaft, fills, finished }: SleeveDesign): string[] {
+  const { chamfer, clamps, bores } = finished;
+  const edges = `Edges and mouths broken ${plain(chamfer, 2)} × 45°`;
+  if (form === 'bush')
+    return [
+      `Bush between a shaft of ${shaftWords(shaft)} and a bore of ${plain(fills!, 2)}`,
+      'The slit stands under the slit of the hub that clamps it',
+      edges,
+    ];
+  return [
+    ...ends.map(
+      (end, i) => `${sentence(end.name)}: shaft of ${shaftWords(end.shaft)}, in up to ${plain(bores[i]!.depth, 2)}`,
+    ),
+    ...clamps.map(
+      ({ screw, head, headSeat, nut, nutSeat }, i) =>
+        `${sentence(ends[i]!.name)}: ${screw} across the slit, head ⌀${plain(head, 2)} from y −${plain(headSeat, 2)}, nut ${plain(nut, 2)} across flats from y ${plain(nutSeat, 2)}`,
+    ),
+    edges,
+  ];
+}
+
+function shaftWords({ form, diameter, across, key }: Shaft): string {
+  const figure = ({ likely, most }: Measured) => `${plain(likely, 2)} ±${plain(most - likely, 2)}`;
+  if (form === 'hexagon') return `${figure(across!)} across flats`;
+  const flat = form === 'd' ? ` with a flat at ${figure(across!)}` : across ? ` with flats of ${figure(across)}` : '';
+  return `⌀${figure(diameter)}${flat}${key ? `, key ${plain(key.width, 2)} wide` : ''}`;
+}
+
+/** The shafts up to their stops; of a bush, the one that goes through. */
+function shaftsIn({ ends, shaft, printed }: SleeveDesign): Companion[] {
+  const { length, bores } = printed;
+  const beyond = (one: Shaft) => BEYOND * one.diameter.likely;
+  if (ends.length === 0) return [shaftBar('shaft', shaft, -beyond(shaft), length + beyond(shaft))];
+  return ends.map((end, i) => {
+    const depth = bores[i]!.depth;
+    const name = `shaft of the ${end.name}`;
+    return i === 0
+      ? shaftBar(name, end.shaft, -beyond(end.shaft), depth)
+      : shaftBar(name, end.shaft, length - depth, length + beyond(end.shaft));
+  });
+}

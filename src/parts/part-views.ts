@@ -54,6 +54,8 @@ export interface DrawnView {
   readonly strokes: readonly Stroke[];
   /** cut material, each region with its holes by the even-odd rule */
   readonly hatched: readonly (readonly (readonly Point[])[])[];
+  /** cut material of a second body that touches the first: hatched the other way */
+  readonly crossHatched?: readonly (readonly (readonly Point[])[])[];
   readonly sizes: readonly SizeMark[];
   readonly letters: readonly Letter[];
 }

@@ -9,10 +9,8 @@ const CLASSES: Readonly<Record<LineKind, string>> = { outline: 'o', thin: 't', h
 export function viewTags({ view, at: onPaper, box, beside, scale }: PlacedView): string[] {
   const middle = onPaper([(box.min[0] + box.max[0]) / 2, box.max[1]]);
   return [
-    ...view.hatched.map((loops) => {
-      const data = loops.map((loop) => pathData(loop.map(onPaper), true)).join('');
-      return `<path class="m" d="${data}"/>`;
-    }),
+    ...view.hatched.map((loops) => hatchTag('m', loops, onPaper)),
+    ...(view.crossHatched ?? []).map((loops) => hatchTag('m n', loops, onPaper)),
     ...view.strokes.map((stroke) => strokeTag(stroke, onPaper, scale)),
     ...view.letters.map(({ at: point, text, away }) => {
       const [x, y] = onPaper(point);
@@ -27,6 +25,11 @@ export function viewTags({ view, at: onPaper, box, beside, scale }: PlacedView):
       anchor: 'middle',
     }),
   ];
+}
+
+function hatchTag(className: string, loops: readonly (readonly Point[])[], onPaper: (point: Point) => Point): string {
+  const data = loops.map((loop) => pathData(loop.map(onPaper), true)).join('');
+  return `<path class="${className}" d="${data}"/>`;
 }
 
 function strokeTag(stroke: Stroke, onPaper: (point: Point) => Point, scale: number): string {

@@ -18,7 +18,7 @@ const STYLE = [
   '.drawing :is(.o,.t,.h,.c){fill:none;stroke:currentColor;stroke-linecap:round;stroke-linejoin:round}',
   '.drawing .o{stroke-width:.5}.drawing .t{stroke-width:.25}.drawing .h{stroke-width:.25;stroke-dasharray:2 1}',
   '.drawing .c{stroke-width:.18;stroke-dasharray:6 1.2 .6 1.2}',
-  '.drawing .f{fill:currentColor}.drawing .m{fill:url(#hatch);fill-rule:evenodd}',
+  '.drawing .f{fill:currentColor}.drawing .m{fill:url(#hatch);fill-rule:evenodd}.drawing .n{fill:url(#hatch-back)}',
   '.drawing text{fill:currentColor;font-family:"DejaVu Sans","Liberation Sans",Arial,sans-serif}',
 ].join('');
 
@@ -43,7 +43,7 @@ export function writeDrawing(
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" class="drawing" role="img" aria-labelledby="drawing-title" color="#1b2a33">`,
     `<title id="drawing-title">Drawing of ${xmlText(report.name)}, ${words}</title>`,
-    `<defs><style>${STYLE}</style><pattern id="hatch" width="2.4" height="2.4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0V2.4" stroke="currentColor" stroke-width=".3"/></pattern></defs>`,
+    `<defs><style>${STYLE}</style>${hatchPattern('hatch', 45)}${hatchPattern('hatch-back', -45)}</defs>`,
     `<rect class="o" x="${FRAME.left}" y="${FRAME.top}" width="${FRAME.right - FRAME.left}" height="${FRAME.bottom - FRAME.top}"/>`,
     ...placed.flatMap((view) => [...viewTags(view), ...dimensionTags(view)]),
     ...tableTags(views),
@@ -52,4 +52,8 @@ export function writeDrawing(
     '</svg>',
     '',
   ].join('\n');
+}
+
+function hatchPattern(id: string, turn: number): string {
+  return `<pattern id="${id}" width="2.4" height="2.4" patternUnits="userSpaceOnUse" patternTransform="rotate(${turn})"><path d="M0 0V2.4" stroke="currentColor" stroke-width=".3"/></pattern>`;
 }

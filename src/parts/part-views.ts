@@ -46,6 +46,8 @@ export interface Letter {
   readonly text: string;
   /** direction in which the letter stands clear of its point; unit vector, or 0 for a letter on its point */
   readonly away: Point;
+  /** a number of a hole or the like: smaller, and nearer to its point */
+  readonly small?: true;
 }
 
 /** One view of a part. */

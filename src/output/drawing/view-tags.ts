@@ -12,11 +12,12 @@ export function viewTags({ view, at: onPaper, box, beside, scale }: PlacedView):
     ...view.hatched.map((loops) => hatchTag('m', loops, onPaper)),
     ...(view.crossHatched ?? []).map((loops) => hatchTag('m n', loops, onPaper)),
     ...view.strokes.map((stroke) => strokeTag(stroke, onPaper, scale)),
-    ...view.letters.map(({ at: point, text, away }) => {
+    ...view.letters.map(({ at: point, text, away, small }) => {
       const [x, y] = onPaper(point);
-      const bold = Math.hypot(...away) > 0;
-      const height = bold ? 3.5 : 2;
-      return textTag(text, { at: [x + 3 * away[0], y - 3 * away[1] + height / 2], height, anchor: 'middle', bold });
+      const isLarge = Math.hypot(...away) > 0 && !small;
+      const [height, clear] = isLarge ? [3.5, 3] : [2, 2.2];
+      const place: Point = [x + clear * away[0], y - clear * away[1] + height / 2];
+      return textTag(text, { at: place, height, anchor: 'middle', bold: isLarge });
     }),
     // above whatever stands on the view's upper side
     textTag(view.title, {

@@ -5,6 +5,7 @@ import { mateAdapter } from './mate.js';
 import { adapterParticulars } from './particulars.js';
 import { type AdapterSheet, adapterSchema } from './sheet.js';
 import { adapterBody } from './solid.js';
+import { adapterViews } from './views.js';
 
 /** A plate that joins a bought nut to a carriage. */
 export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
@@ -15,4 +16,5 @@ export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
   particulars: adapterParticulars,
   bodies: (design) => [adapterBody(design)],
   mate: mateAdapter,
+  views: adapterViews,
 };

@@ -138,12 +138,13 @@ export function alongRay(outline: Outline, angle: number): Interval[] {
 }
 
 function united(intervals: readonly Interval[]): Interval[] {
-  const sorted = [...intervals].sort((a, b) => a[0] - b[0]);
-  return sorted.reduce<Interval[]>((made, one) => {
+  const made: Interval[] = [];
+  for (const one of [...intervals].sort((a, b) => a[0] - b[0])) {
     const last = made.at(-1);
-    if (!last || one[0] > last[1]) return [...made, one];
-    return [...made.slice(0, -1), [last[0], Math.max(last[1], one[1])]];
-  }, []);
+    if (last && one[0] <= last[1]) made[made.length - 1] = [last[0], Math.max(last[1], one[1])];
+    else made.push(one);
+  }
+  return made;
 }
 
 function subtracted(from: readonly Interval[], cuts: readonly Interval[]): Interval[] {

@@ -1,0 +1,104 @@
+import { plain } from '../../units/format.js';
+
+import type { HoleRow, PartViews, SizeChoice } from '../part-views.js';
+import type { AdapterDesign } from './dimensions.js';
+import type { PatternHoles } from './plan.js';
+import { adapterCompanions } from './views/companions.js';
+import { faceView, hasOwnCarriageFace } from './views/end.js';
+import { holeDiameter, inSight, type PlateInSight, patternsOf, placed } from './views/in-sight.js';
+import { sideView } from './views/side.js';
+
+/** What a drawing and the page show of a plate: a section through both patterns, its faces, and nut and screw on it. */
+export function adapterViews(design: AdapterDesign, choice: SizeChoice): PartViews {
+  const sight = inSight(design, choice);
+  return {
+    side: sideView(sight),
+    end: faceView(sight, 'high'),
+    ...(hasOwnCarriageFace(sight) ? { other: faceView(sight, 'low') } : {}),
+    holes: [
+      ...patternsOf(sight.plate).flatMap(([letter, holes]) => rowsOf(letter, holes, sight)),
+      ...roundCutouts(sight),
+    ],
+    notes: notesOf(sight),
+    material: design.material.name,
+    companions: adapterCompanions(design),
+    cutTowards: sight.cut[0],
+    turnedOver: sight.bed === 'outside',
+  };
+}
+
+function rowsOf(letter: string, holes: PatternHoles, { print }: PlateInSight): HoleRow[] {
+  return holes.centres.map((centre, i) => ({
+    label: `${letter}${i + 1}`,
+    at: placed(centre, print),
+    diameter: holeDiameter(holes, print),
+    note: jointWords(holes),
+  }));
+}
+
+/** `M3, insert, 7 deep` */
+function jointWords({ hole: { screw, joint }, blind }: PatternHoles): string {
+  const words = joint === 'through' ? 'through' : joint;
+  return [screw ?? 'no listed screw', words, ...(blind === undefined ? [] : [`${plain(blind, 2)} deep`])].join(', ');
+}
+
+function roundCutouts({ plate, print }: PlateInSight): HoleRow[] {
+  return plate.cutouts.flatMap(({ at, diameter }, i): HoleRow[] =>
+    diameter === undefined
+      ? []
+      : [{ label: `X${i + 1}`, at: placed(at, print), diameter: print.inside(diameter), note: 'cut-out' }],
+  );
+}
+
+function notesOf(sight: PlateInSight): string[] {
+  const { plate, design, relief } = sight;
+  const { layout, nut, seatHeight, carriage } = design;
+  const [x, y] = carriage.offset;
+  return [
+    [
+      ...(nut
+        ? [
+            `Nut pattern turned ${plain(layout.clocking.turn, 2)}°, its seat ${plain(seatHeight, 2)} from the carriage's face`,
+          ]
+        : []),
+      ...(x === 0 && y === 0 ? [] : [`middle of the carriage's pattern at x ${plain(x, 2)}, y ${plain(y, 2)}`]),
+      `least wall ${plain(layout.ligament.gap, 2)}: ${layout.ligament.what}`,
+    ].join('; '),
+    ...patternsOf(plate).flatMap(([letter, holes]) => pocketNote(letter, holes)),
+    ...middleNotes(sight),
+    ...(relief > 0 ? [`Edges on the bed broken ${plain(relief, 2)} × 45°`] : []),
+  ];
+}
+
+function pocketNote(letter: string, { hole, pocket, opens }: PatternHoles): string[] {
+  if (!pocket) return [];
+  const from = opens === 'high' ? 'from the outer face' : "from the carriage's face";
+  const form =
+    pocket.kind === 'round'
+      ? `${hole.joint} ⌀${plain(pocket.diameter, 2)}`
+      : `hexagon ${plain(pocket.acrossFlats, 2)} across flats`;
+  return [`${letter}: ${form}, ${plain(pocket.depth, 2)} deep ${from}, sizes in use`];
+}
+
+function middleNotes({ plate: { catchPocket, keys, cutouts, flats } }: PlateInSight): string[] {
+  return [
+    ...(catchPocket
+      ? [
+          `Catch nut: ${catchPocket.shape} ${plain(catchPocket.acrossFlats, 2)} across flats, ${plain(catchPocket.depth, 2)} deep from the outer face, sizes in use`,
+        ]
+      : []),
+    ...(keys[0]
+      ? [
+          `Keys ${keys[0].size.map((size) => plain(size, 2)).join(' × ')}, ${plain(keys[0].height, 2)} high, sizes in use`,
+        ]
+      : []),
+    ...flats.map(({ angle, distance }) => `Flat at ${plain(angle, 1)}°, ${plain(distance, 2)} from the axis`),
+    ...cutouts.flatMap(({ at, size, turn }, i) =>
+      size
+        ? [
+            `X${i + 1}: cut-out ${size.map((one) => plain(one, 2)).join(' × ')} at x ${plain(at[0], 2)}, y ${plain(at[1], 2)}, turned ${plain(turn, 1)}°`,
+          ]
+        : [],
+    ),
+  ];
+}

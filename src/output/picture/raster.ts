@@ -44,7 +44,7 @@ const HATCH = { every: 14, width: 3 };
 interface Layer {
   readonly colour: Uint8Array;
   readonly depth: Float32Array;
-  /** the same, but for cut faces, which lie in the section plane */
+  /** the same, but for cut faces, which lie in the section plane; without a section it is `depth` itself */
   readonly seen: Float32Array;
 }
 
@@ -58,17 +58,18 @@ interface Layer {
 export function paint(scene: Scene): Uint8Array {
   const [width, height] = [scene.width * OVERSAMPLE, scene.height * OVERSAMPLE];
   const fit = fitOf(scene, width, height);
-  const solid = emptyLayer(width, height);
+  const isCut = scene.section !== undefined;
+  const solid = emptyLayer(width, height, isCut);
   for (const body of scene.bodies.filter(({ opacity }) => opacity === 1)) {
     // squeezed bodies stand in one another, so each finds its own cut face before they are laid together
-    const layer = scene.section ? emptyLayer(width, height) : solid;
+    const layer = isCut ? emptyLayer(width, height, isCut) : solid;
     drawBody(body, scene, fit, layer, undefined);
     if (layer !== solid) layTogether(solid, layer);
   }
   ink(solid, width, height, fit.scale);
   const glass = scene.bodies.filter(({ opacity }) => opacity < 1);
   for (const body of glass) {
-    const layer = emptyLayer(width, height);
+    const layer = emptyLayer(width, height, isCut);
     drawBody(body, scene, fit, layer, solid);
     ink(layer, width, height, fit.scale);
     blend(solid, layer, body.opacity);
@@ -76,9 +77,10 @@ export function paint(scene: Scene): Uint8Array {
   return shrunk(solid.colour, scene.width, scene.height);
 }
 
-function emptyLayer(width: number, height: number): Layer {
+function emptyLayer(width: number, height: number, isCut: boolean): Layer {
   const nothing = () => new Float32Array(width * height).fill(-Infinity);
-  return { colour: new Uint8Array(4 * width * height), depth: nothing(), seen: nothing() };
+  const depth = nothing();
+  return { colour: new Uint8Array(4 * width * height), depth, seen: isCut ? nothing() : depth };
 }
 
 /** Keeps of each pixel what is seen nearest. */
@@ -193,11 +195,16 @@ function fill(
   const [az, bz, cz, as, bs, cs] = [flat[a + 2]!, flat[b + 2]!, flat[c + 2]!, flat[a + 3]!, flat[b + 3]!, flat[c + 3]!];
   // the shares of the corners change evenly along a row
   const [du, dv] = [(by - cy) / area, (cy - ay) / area];
+  const dw = -du - dv;
   for (let row = first; row <= last; row++) {
     const y = row + 0.5;
     const u0 = (bx * (cy - y) - cx * (by - y)) / area;
     const v0 = (cx * (ay - y) - ax * (cy - y)) / area;
-    for (let column = left; column <= right; column++) {
+    const w0 = 1 - u0 - v0;
+    // thin facets leave most of their frame empty
+    const start = Math.max(left, Math.floor(Math.max(entry(u0, du), entry(v0, dv), entry(w0, dw))) - 1);
+    const end = Math.min(right, Math.ceil(Math.min(exit(u0, du), exit(v0, dv), exit(w0, dw))) + 1);
+    for (let column = start; column <= end; column++) {
       const x = column + 0.5;
       const u = u0 + du * x;
       const v = v0 + dv * x;
@@ -220,6 +227,16 @@ function fill(
       layer.colour[to + 3] = 255;
     }
   }
+}
+
+/** Where a share that changes evenly along a row becomes positive, if it does. */
+function entry(at0: number, rate: number): number {
+  return rate > 0 ? -at0 / rate : -Infinity;
+}
+
+/** Where it ceases to be positive, if it does. */
+function exit(at0: number, rate: number): number {
+  return rate < 0 ? -at0 / rate : Infinity;
 }
 
 /** Darkens pixels beside which the surface falls away: outlines and steps become readable. */

@@ -19,6 +19,8 @@ export interface FormatOptions {
   readonly drawn: DrawnSizes;
   /** where the page finds its script; inside the page unless said otherwise */
   readonly pageScript?: PageScript;
+  /** picture of the part for page and 3MF; each renders its own where it is not at hand */
+  readonly still?: Uint8Array;
 }
 
 /** The name that a format's file has in the folder of a part; the STL's depend on the bodies. */
@@ -26,17 +28,19 @@ export function fileOf(format: Exclude<Format, 'stl'>, name: string): string {
   return { '3mf': `${name}.3mf`, drawing: 'drawing.svg', page: 'report.html' }[format];
 }
 
+/** Whether a chosen format shows the still picture, which takes as long as all else that it holds. */
+export function showStill(formats: readonly Format[]): boolean {
+  return formats.includes('3mf') || formats.includes('page');
+}
+
 /** Writes the chosen formats besides STL. Writers are loaded when they are asked for, so that an STL alone stays quick. */
 export async function writeFormats(part: PartInHand, options: FormatOptions): Promise<WrittenFile[]> {
-  const { formats, drawn, pageScript } = options;
+  const { formats, drawn, pageScript, still } = options;
   const { name } = part.report;
   const files: WrittenFile[] = [];
-  // page and 3MF show the same picture, which takes as long as all else that they hold
-  const pictured = formats.includes('3mf') || formats.includes('page');
-  const picture = pictured ? (await import('./picture/picture.js')).stillPicture(part) : undefined;
   if (formats.includes('3mf')) {
     const { writeThreeMf } = await import('./threemf/write-threemf.js');
-    files.push({ name: fileOf('3mf', name), bytes: writeThreeMf(part, picture) });
+    files.push({ name: fileOf('3mf', name), bytes: writeThreeMf(part, still) });
   }
   if (formats.includes('drawing')) {
     const { writeDrawing } = await import('./drawing/write-drawing.js');
@@ -44,7 +48,7 @@ export async function writeFormats(part: PartInHand, options: FormatOptions): Pr
   }
   if (formats.includes('page')) {
     const { writePage } = await import('./page/write-page.js');
-    files.push({ name: fileOf('page', name), bytes: utf8(await writePage(part, drawn, pageScript, picture)) });
+    files.push({ name: fileOf('page', name), bytes: utf8(await writePage(part, drawn, pageScript, still)) });
   }
   return files;
 }

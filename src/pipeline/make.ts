@@ -1,6 +1,6 @@
 import type { Finding } from '../fit/check.js';
 import { worst } from '../fit/run-checks.js';
-import { type Format, writeFormats } from '../output/formats.js';
+import { type Format, showStill, writeFormats } from '../output/formats.js';
 import type { PageScript } from '../output/page/page-shell.js';
 import type { PartInHand } from '../output/part-in-hand.js';
 import type { PictureOptions } from '../output/picture/picture.js';
@@ -43,8 +43,8 @@ export interface MakeOptions extends CheckOptions {
   readonly drawing?: SizeChoice;
   /** where the page finds its script; inside the page unless said otherwise */
   readonly pageScript?: PageScript;
-  /** a picture to be rendered besides */
-  readonly picture?: PictureOptions;
+  /** a picture to be given besides: rendered for it, or the one that page and 3MF show */
+  readonly picture?: PictureOptions | 'still';
 }
 
 /**
@@ -95,11 +95,17 @@ async function filesOf(
   if (!picture && formats.every((format) => format === 'stl')) return finished(report, stl);
   const part: PartInHand = { design: made, report, bodies, views: viewsOf(kind, made, 'printed') };
   const drawn = { sizes: drawing, views: drawing === 'printed' ? part.views : viewsOf(kind, made, drawing) };
-  const more = await writeFormats(part, { formats, drawn, ...(pageScript ? { pageScript } : {}) });
+  const pictures = picture || showStill(formats) ? await import('../output/picture/picture.js') : undefined;
+  const still = picture === 'still' || showStill(formats) ? pictures?.stillPicture(part) : undefined;
+  const more = await writeFormats(part, {
+    formats,
+    drawn,
+    ...(pageScript ? { pageScript } : {}),
+    ...(still ? { still } : {}),
+  });
   const all = finished(report, [...stl, ...more]);
-  if (!picture) return all;
-  const { writePicture } = await import('../output/picture/picture.js');
-  return { ...all, picture: writePicture(part, picture) };
+  const asked = picture === 'still' ? still : picture && pictures?.writePicture(part, picture);
+  return asked ? { ...all, picture: asked } : all;
 }
 
 /** The report goes last: it names all other files, so that a later make can tell which are ours. */

@@ -36,6 +36,11 @@ export function readEntry(store: EntryStore, address: string): MadePart | undefi
   return made;
 }
 
+/** A part that this run has just stored: its record alone, since its files were digested as they were written. */
+export function readFreshEntry(store: EntryStore, address: string): MadePart | undefined {
+  return readRecord(join(entryFolder(store, address), RECORD), address);
+}
+
 function readRecord(path: string, address: string): MadePart | undefined {
   try {
     const text = readFileSync(path, 'utf8');

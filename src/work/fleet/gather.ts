@@ -6,7 +6,7 @@ import { keysOf } from '../../pipeline/locate-faults.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import type { Fault } from '../../units/faults.js';
 import { diskReason } from '../disk-reason.js';
-import { type EntryStore, entryFolder, readEntry } from './entry-store.js';
+import { type EntryStore, entryFolder, readEntry, readFreshEntry } from './entry-store.js';
 import type { Maker } from './makers.js';
 
 /** How far a run is. */
@@ -54,15 +54,11 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
   let disk: string | undefined;
   const tell = () =>
     options.onProgress({ done: outcomes.size, total: distinct.length, ...count, current: [...current] });
-  const take = (address: string): boolean => {
-    for (const store of options.stores) {
-      const made = readEntry(store, address);
-      if (!made) continue;
-      options.onPart(made, entryFolder(store, address));
-      outcomes.set(address, { state: 'made', made });
-      return true;
-    }
-    return false;
+  const take = (store: EntryStore, made: MadePart | undefined): boolean => {
+    if (!made) return false;
+    options.onPart(made, entryFolder(store, made.address));
+    outcomes.set(made.address, { state: 'made', made });
+    return true;
   };
   const guarded = (step: () => void): void => {
     try {
@@ -75,7 +71,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
   for (const part of distinct) {
     if (disk !== undefined || options.stopped()) break;
     guarded(() => {
-      if (take(part.address)) count.reused++;
+      if (options.stores.some((store) => take(store, readEntry(store, part.address)))) count.reused++;
       else toMake.push(part);
     });
     if (outcomes.size % 16 === 15) await breath();
@@ -86,7 +82,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
 
   async function makeAll(): Promise<void> {
     const maker = options.maker(toMake.length);
-    const [{ folder: store }] = options.stores;
+    const [store] = options.stores;
     const { formats, presets } = options;
     const queue = toMake[Symbol.iterator]();
     const hand = async () => {
@@ -95,7 +91,13 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
         const name = String(sheet.name);
         current.add(name);
         tell();
-        const result = await maker.make({ address, sheet, formats, store, ...(presets ? { presets } : {}) });
+        const result = await maker.make({
+          address,
+          sheet,
+          formats,
+          store: store.folder,
+          ...(presets ? { presets } : {}),
+        });
         current.delete(name);
         if (result.state === 'disk') disk ??= result.reason;
         else if (result.state === 'wrong')
@@ -104,7 +106,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
         else if (result.state === 'absent') outcomes.set(address, { state: 'missing', reason: result.reason });
         else
           guarded(() => {
-            if (take(address)) count.made++;
+            if (take(store, readFreshEntry(store, address))) count.made++;
             else
               outcomes.set(address, { state: 'missing', reason: 'another run cleared it from the cache; run again' });
           });

@@ -41,10 +41,9 @@ export interface Bench {
   readonly kinds?: readonly KnownKind[];
 }
 
-const PICTURE = { width: 320, height: 240 };
 /** The script that the pages of a fleet share, in the output folder. */
 export const PAGE_SCRIPT = 'page.js';
-const PAGE = { pageScript: { src: `../../${PAGE_SCRIPT}` }, picture: PICTURE };
+const PAGE = { pageScript: { src: `../../${PAGE_SCRIPT}` }, picture: 'still' } as const;
 
 /** Makes one part and stores it; a refused one too, since it will be refused again. */
 export async function makeEntry(job: Job, { kernel, kinds }: Bench): Promise<JobResult> {

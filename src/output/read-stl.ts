@@ -20,5 +20,7 @@ export function readStl(bytes: Uint8Array): Mesh {
     const from = HEADER + 4 + FACET * facet + 12;
     for (let i = 0; i < 9; i++) positions[9 * facet + i] = view.getFloat32(from + 4 * i, true);
   }
-  return { positions, triangles: Uint32Array.from({ length: 3 * facets }, (_, i) => i) };
+  const triangles = new Uint32Array(3 * facets);
+  for (let i = 0; i < triangles.length; i++) triangles[i] = i;
+  return { positions, triangles };
 }

@@ -13,21 +13,38 @@ const ON_PLANE = 1e-6;
  * @returns a closed mesh of the used corners only  [mm]
  */
 export function clipBetween(surface: Mesh, from: number, to: number): Mesh {
-  const points = Array.from(surface.positions);
-  for (let i = 2; i < points.length; i += 3) {
-    if (Math.abs(points[i]! - from) < ON_PLANE) points[i] = from;
-    if (Math.abs(points[i]! - to) < ON_PLANE) points[i] = to;
-  }
+  const points = snapped(surface.positions, [from, to]);
   const above = cutter(points, from, 1);
   const below = cutter(points, to, -1);
   const triangles: number[] = [];
   for (let i = 0; i < surface.triangles.length; i += 3) {
     const [a, b, c] = [surface.triangles[i]!, surface.triangles[i + 1]!, surface.triangles[i + 2]!];
+    if (isInside(points, a, from, to) && isInside(points, b, from, to) && isInside(points, c, from, to)) {
+      triangles.push(a, b, c);
+      continue;
+    }
     const polygon = below(above([a, b, c]));
     for (let k = 2; k < polygon.length; k++) triangles.push(polygon[0]!, polygon[k - 1]!, polygon[k]!);
   }
-  const closed = [...triangles, ...fan(points, triangles, from), ...fan(points, triangles, to)];
-  return compact(points, closed);
+  const ends = [from, to].map((plane) => fan(points, triangles, plane));
+  for (const end of ends) for (const corner of end) triangles.push(corner);
+  return compact(points, triangles);
+}
+
+/** Corners with those next to a plane put onto it. */
+function snapped(positions: Float64Array, planes: readonly number[]): number[] {
+  const points: number[] = [];
+  for (let i = 0; i < positions.length; i++) points.push(positions[i]!);
+  for (let i = 2; i < points.length; i += 3) {
+    for (const plane of planes) if (Math.abs(points[i]! - plane) < ON_PLANE) points[i] = plane;
+  }
+  return points;
+}
+
+/** Whether a corner lies between the planes, and on neither: most facets need no cutting. */
+function isInside(points: readonly number[], corner: number, from: number, to: number): boolean {
+  const z = points[3 * corner + 2]!;
+  return z > from && z < to;
 }
 
 /** Keeps the part of a polygon on the far side of a plane; a cut edge gets one corner, whichever facet asks first. */
@@ -73,22 +90,27 @@ function fan(points: number[], triangles: readonly number[], plane: number): num
   points.push(0, 0, plane);
   const made: number[] = [];
   for (let i = 0; i < triangles.length; i++) {
-    const [a, b] = [triangles[i]!, triangles[i % 3 === 2 ? i - 2 : i + 1]!];
-    if (points[3 * a + 2] === plane && points[3 * b + 2] === plane) made.push(b, a, center);
+    const a = triangles[i]!;
+    if (points[3 * a + 2] !== plane) continue;
+    const b = triangles[i % 3 === 2 ? i - 2 : i + 1]!;
+    if (points[3 * b + 2] === plane) made.push(b, a, center);
   }
   return made;
 }
 
+/** The mesh of the used corners only, in order of their first use. */
 function compact(points: readonly number[], triangles: readonly number[]): Mesh {
   const names = new Int32Array(points.length / 3).fill(-1);
-  const positions: number[] = [];
+  const positions = new Float64Array(points.length);
   const renamed = new Uint32Array(triangles.length);
-  for (const [i, corner] of triangles.entries()) {
-    if (names[corner] === -1) {
-      names[corner] = positions.length / 3;
-      positions.push(points[3 * corner]!, points[3 * corner + 1]!, points[3 * corner + 2]!);
+  let count = 0;
+  for (let i = 0; i < triangles.length; i++) {
+    const corner = triangles[i]!;
+    if (names[corner]! < 0) {
+      for (let axis = 0; axis < 3; axis++) positions[3 * count + axis] = points[3 * corner + axis]!;
+      names[corner] = count++;
     }
     renamed[i] = names[corner]!;
   }
-  return { positions: Float64Array.from(positions), triangles: renamed };
+  return { positions: positions.slice(0, 3 * count), triangles: renamed };
 }

@@ -17,7 +17,9 @@ export function creasedNormals({ positions, triangles }: Mesh): Float32Array {
   for (let corner = 0; corner < triangles.length; corner++) {
     const own = 4 * Math.trunc(corner / 3);
     const [nx, ny, nz] = [faces[own]!, faces[own + 1]!, faces[own + 2]!];
-    let [x, y, z] = [0, 0, 0];
+    let x = 0;
+    let y = 0;
+    let z = 0;
     const vertex = triangles[corner]!;
     for (let i = starts[vertex]!; i < starts[vertex + 1]!; i++) {
       const other = 4 * facets[i]!;

@@ -8,6 +8,8 @@ import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew } from '../../sheet/resolve-screw.js';
 import type { Shaft } from '../common/bore.js';
+import { boreNames } from '../common/bore-names.js';
+import { clampNames } from '../common/clamp-names.js';
 import type { Grip } from '../common/grip.js';
 import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
@@ -223,13 +225,11 @@ function hubNames({ outside, length, bore, stop, slit, clamp, setScrew, mark, ja
   return {
     outside_diameter: outside,
     length,
-    bore_diameter: bore.diameter,
-    ...(bore.across === undefined ? {} : { bore_across_flat: bore.across }),
-    ...(bore.key ? { keyway_width: bore.key.width, keyway_depth: bore.key.depth } : {}),
+    ...boreNames(bore),
     ...(mark === undefined ? {} : { shaft_depth: mark }),
     ...(stop ? { bore_stop: stop.from } : {}),
     ...(slit ? { slit_width: slit.width, slit_length: slit.to } : {}),
-    ...(clamp ? { clamp_offset: clamp.offset, head_seat: clamp.headSeat, nut_seat: clamp.nutSeat } : {}),
+    ...(clamp ? clampNames(clamp) : {}),
     ...(setScrew ? { set_screw_height: setScrew.height } : {}),
     jaw_height: jaws.height,
     jaw_width: jawWidth(jaws, (jaws.inner + jaws.outer) / 2),

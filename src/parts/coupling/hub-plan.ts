@@ -88,21 +88,26 @@ export function carvedHub(hub: HubPlan, chordError: number): Carved {
   };
 }
 
+/** How the sides of the bore move along the axis: mouth, and the cone that stops the shaft. */
+export function boreLevels({ chamfer, length, stop, jaws }: HubPlan): LoftLevel[] {
+  const end = length - jaws.recess;
+  const mouth: LoftLevel[] = [
+    [-OVERSHOOT, chamfer + OVERSHOOT],
+    [chamfer, 0],
+  ];
+  return stop
+    ? [...mouth, [stop.from, 0], [stop.from + stop.drop, -stop.drop], [end + OVERSHOOT / 2, -stop.drop]]
+    : [...mouth, [end + OVERSHOOT / 2, 0]];
+}
+
 function boreCut(hub: HubPlan, chordError: number): BoreCut {
   const [outline, keyway] = boreOutlines(hub.bore, chordError);
   const end = hub.length - hub.jaws.recess;
-  const mouth: LoftLevel[] = [
-    [-OVERSHOOT, hub.chamfer + OVERSHOOT],
-    [hub.chamfer, 0],
-  ];
   const { stop } = hub;
-  const levels: LoftLevel[] = stop
-    ? [...mouth, [stop.from, 0], [stop.from + stop.drop, -stop.drop], [end + OVERSHOOT / 2, -stop.drop]]
-    : [...mouth, [end + OVERSHOOT / 2, 0]];
   return {
     outline,
     isRound: hub.bore.form === 'round' || hub.bore.form === 'keyed',
-    levels,
+    levels: boreLevels(hub),
     ...(keyway ? { keyway, keywayEnds: [-OVERSHOOT, stop ? stop.from : end + OVERSHOOT / 4] as const } : {}),
     ends: [0, end],
   };

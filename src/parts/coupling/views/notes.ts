@@ -1,0 +1,33 @@
+import { plain } from '../../../units/format.js';
+import type { CouplingInSight, Standing } from './standing.js';
+
+/** What the views leave to words: the planes, the insert, the shafts, and the seats of heads and nuts. */
+export function notesOf(coupling: CouplingInSight): string[] {
+  const { hubs, design, insert } = coupling;
+  const { hardness, pad, flankClearance } = design.insert;
+  const on = {
+    disc: ', and stand on a steel disc',
+    ball: ', and stand on a steel ball',
+    soft: ', and stand on the insert',
+  };
+  const depths = hubs.map(({ hub, title }) => `${plain(hub.depth, 2)} into the ${title}`).join(', ');
+  const seats = hubs.flatMap((hub) => seatWords(hub, coupling));
+  return [
+    `A–A: planes of slits, flats and a jaw turned into one; B–B midway between the floors, ${plain(design.gap, 2)} apart. M motor hub, S screw hub${hubs.length > 1 ? '; jaws of both alike' : ''}`,
+    `Insert: ${hardness}, ${insert.lobes} lobes, ${clearanceWords(flankClearance)} at each flank. Shafts go ${depths}${pad.kind === 'none' ? '' : on[pad.kind]}`,
+    ...(seats.length > 0 ? [`Seats of clamp screws, from the plane of the axis: ${seats.join('; ')}`] : []),
+  ];
+}
+
+function seatWords({ plan: { clamp }, title }: Standing, { spread }: CouplingInSight): string[] {
+  if (!clamp) return [];
+  const stated = (value: number) => {
+    const half = spread.hubs(value, 'outside').spread;
+    return half === undefined ? value.toFixed(3) : `${value.toFixed(2)} ±${half.toFixed(2)}`;
+  };
+  return [`${title} head ${stated(clamp.headSeat)}, nut ${stated(clamp.nutSeat)}`];
+}
+
+function clearanceWords(clearance: number): string {
+  return clearance < 0 ? `squeezed ${plain(-clearance, 2)}` : `${plain(clearance, 2)} free`;
+}

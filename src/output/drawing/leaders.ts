@@ -2,7 +2,7 @@ import type { Point, SizeMark } from '../../parts/part-views.js';
 import type { PlacedView } from './sheet-layout.js';
 import { sizeWidth } from './size-text.js';
 import { arrowTag, lineTag } from './svg.js';
-import { RISER_CLEAR, SHELF, shelfStart } from './zones.js';
+import { RISER_CLEAR, RISER_PITCH, SHELF, shelfStart } from './zones.js';
 
 type SizeTag = (mark: SizeMark, place: Point, how: { turn: number; anchor: 'start' | 'middle' }) => string;
 
@@ -32,19 +32,30 @@ export function leaderTags({ view, box, beside, at: onPaper }: PlacedView, sizeT
   ];
 }
 
-/** Lines straight up from features in a row, each with its text along it above the view. */
+/** Lines up from features in a row, each with its text along it above the view, moved aside where they crowd. */
 export function riserTags({ view, box, at: onPaper }: PlacedView, sizeTag: SizeTag): string[] {
   const top = onPaper(box.max)[1];
-  return view.sizes
-    .filter(({ side }) => side === 'riser')
-    .flatMap((mark) => {
-      const tip = onPaper(mark.to);
-      const start = top - RISER_CLEAR;
-      const end: Point = [tip[0], start - sizeWidth(mark)];
-      return [
-        lineTag('t', tip, end),
-        arrowTag(tip, end, false),
-        sizeTag(mark, [tip[0] - 0.8, start], { turn: 90, anchor: 'start' }),
-      ];
-    });
+  const marks = view.sizes.filter(({ side }) => side === 'riser').sort((a, b) => a.to[0] - b.to[0]);
+  const places = spaced(marks.map(({ to }) => onPaper(to)[0]));
+  return marks.flatMap((mark, i) => {
+    const tip = onPaper(mark.to);
+    const [x, start] = [places[i]!, top - RISER_CLEAR];
+    const knee: Point = [tip[0], top - 0.5];
+    const end: Point = [x, start - sizeWidth(mark)];
+    return [
+      lineTag('t', tip, knee),
+      lineTag('t', knee, [x, start]),
+      lineTag('t', [x, start], end),
+      arrowTag(tip, knee, false),
+      sizeTag(mark, [x - 0.8, start], { turn: 90, anchor: 'start' }),
+    ];
+  });
+}
+
+/** Rising places moved as little as it takes to stand clear of each other. */
+function spaced(places: readonly number[]): number[] {
+  const moved: number[] = [];
+  for (const place of places) moved.push(Math.max(place, (moved.at(-1) ?? Number.NEGATIVE_INFINITY) + RISER_PITCH));
+  const late = moved.reduce((sum, place, i) => sum + place - places[i]!, 0) / Math.max(1, moved.length);
+  return moved.map((place) => place - late);
 }

@@ -13,6 +13,8 @@ export const TITLE_HEIGHT = 3.5;
 export const SHELF = { clear: 5, first: 2, next: 6 };
 /** How far above the view a riser's text starts, and free room around texts. */
 export const RISER_CLEAR = 3;
+/** Least distance of two risers. */
+export const RISER_PITCH = 4;
 const MARGIN = 2;
 
 /** Least and most x and y [mm of the part]. */
@@ -62,9 +64,10 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
   };
   const across = scale * (box.max[0] - box.min[0]);
   const title = (textWidth(view.title, TITLE_HEIGHT) - across) / 2;
+  const crowd = risers.length === 0 ? 0 : (RISER_PITCH * risers.length - across) / 2 + MARGIN;
   const shelf = leaders.length === 0 ? 0 : Math.max(...leaders.map(sizeWidth)) + 1 + MARGIN;
-  const left = Math.max(beside.left, along.low, title);
-  const right = Math.max(beside.right, along.high, title, shelf && shelfStart(beside.right, sizes) + shelf);
+  const left = Math.max(beside.left, along.low, title, crowd);
+  const right = Math.max(beside.right, along.high, title, crowd, shelf && shelfStart(beside.right, sizes) + shelf);
   const shelves = SHELF.first + SHELF.next * leaders.length - scale * (box.max[1] - box.min[1]);
   return {
     box,

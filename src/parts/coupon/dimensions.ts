@@ -128,7 +128,7 @@ function pocketsOf({ pockets = {} }: CouponSheet, assumptions: Assumptions): Poc
   };
 }
 
-/** Read features stand as they are; ladders are stated as they should come out, and as drawn. */
+/** What is read is meant as it is drawn; ladders are stated as they should come out, and as drawn. */
 function sizesOf(
   { reads, threads, pockets }: CouponFeatures,
   material: Material,
@@ -139,11 +139,12 @@ function sizesOf(
   const tried = pockets.map(({ mark, size }): [string, number] => [keyOf(mark), size]);
   const nuts = threads.map(({ mark, diametral, axial }): [string, Sizes] => [keyOf(mark), { diametral, axial }]);
   return {
-    finished: Object.fromEntries([...nuts, ...tried]),
+    finished: Object.fromEntries([...drawn, ...nuts, ...tried]),
     printed: Object.fromEntries([...drawn, ...tried.map(([key, size]): [string, number] => [key, inside(size)])]),
   };
 }
 
-function keyOf(mark: string): string {
+/** Name of a mark's size in the report. */
+export function keyOf(mark: string): string {
   return mark.toLowerCase().replaceAll(' ', '_');
 }

@@ -4,6 +4,7 @@ import { type CouponDesign, designCoupon } from './dimensions.js';
 import { couponParticulars } from './particulars.js';
 import { type CouponSheet, couponSchema } from './sheet.js';
 import { couponBodies } from './solid.js';
+import { couponViews } from './views.js';
 
 /** A coupon to calibrate a printer by. */
 export const couponKind: PartKind<CouponSheet, CouponDesign> = {
@@ -14,6 +15,7 @@ export const couponKind: PartKind<CouponSheet, CouponDesign> = {
   particulars: couponParticulars,
   bodies: couponBodies,
   mate: () => [],
+  views: couponViews,
 };
 
 /** Whether a design is that of a coupon. */

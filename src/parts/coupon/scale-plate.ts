@@ -38,10 +38,10 @@ export function scalePlate({ span, bar, heights }: ScalePlan, front: number, sty
   const beside = (text: string) => BLOCK / 2 + GAP + markWidth(text, style) / 2;
   const under = BLOCK / 2 + GAP + style.height / 2;
   const marks = [
-    ...places.flatMap((place, i) => markAt(`X${i + 1}`, [x0 + place - beside(`X${i + 1}`), y0], style)),
-    ...places.flatMap((place, i) => markAt(`Y${i + 1}`, [x0, y0 + place - under], style)),
-    ...markAt('F2', [x0 + span / 2 + beside('F2'), y0], style),
-    ...markAt('F1', [x0, y0 + span / 2 + under], style),
+    ...places.map((place, i) => markAt(`X${i + 1}`, [x0 + place - beside(`X${i + 1}`), y0], style)),
+    ...places.map((place, i) => markAt(`Y${i + 1}`, [x0, y0 + place - under], style)),
+    markAt('F2', [x0 + span / 2 + beside('F2'), y0], style),
+    markAt('F1', [x0, y0 + span / 2 + under], style),
     ...pad.marks(x0 + half + GAP, y0 + half),
   ];
   return {
@@ -85,6 +85,6 @@ function padOf(heights: readonly number[], style: MarkStyle) {
         }),
       ),
     marks: (x: number, y: number) =>
-      names.flatMap((name, i) => markAt(name, [x + middles[i]!, y + GAP + style.height / 2], style)),
+      names.map((name, i) => markAt(name, [x + middles[i]!, y + GAP + style.height / 2], style)),
   };
 }

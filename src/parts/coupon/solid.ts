@@ -1,5 +1,5 @@
 import type { PocketStep } from '../../calibrate/feature.js';
-import { clipped } from '../../solid/convex.js';
+import { clipped, outlineBounds } from '../../solid/convex.js';
 import { circleOutline, hexagonOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
 import type { BodyRecipe } from '../../solid/recipe.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
@@ -7,7 +7,7 @@ import { printSizes } from '../common/print-sizes.js';
 import type { Expected } from '../part-kind.js';
 import type { CouponDesign } from './dimensions.js';
 import { scalePlate } from './scale-plate.js';
-import { type MarkStyle, markStyle, type Plate, plateBody, type Station, strip } from './strip.js';
+import { type Column, type MarkStyle, markStyle, type Plate, plateBody, type Station, strip } from './strip.js';
 import { type ThreadedCoupon, threadStation } from './thread-column.js';
 
 /** A body of the coupon. */
@@ -31,12 +31,16 @@ const BETWEEN = 4;
 /** Every body of a coupon, laid out on the bed one behind the other. */
 export function couponBodies(design: CouponDesign): CouponBody[] {
   const style = markStyle(design.printer.lineWidth);
+  return couponPlates(design).map((plate) => plateBody(plate, design.material.name, style));
+}
+
+/** The plates of a coupon with what stands on them, in their places on the bed. */
+export function couponPlates(design: CouponDesign): Plate[] {
   let front = 0;
-  return platesOf(design, style).map((make) => {
+  return platesOf(design, markStyle(design.printer.lineWidth)).map((make) => {
     const plate = make(front);
-    const body = plateBody(plate, design.material.name, style);
-    front = body.expected.bounds[1][1] + BETWEEN;
-    return body;
+    front = outlineBounds(plate.outline).max[1] + BETWEEN;
+    return plate;
   });
 }
 
@@ -65,7 +69,6 @@ function threadStations(design: ThreadedCoupon, wall: number): Station[] {
 }
 
 function boreStations({ features }: CouponDesign, wall: number): Station[] {
-  const asMeant = (size: number) => size;
   return features.reads.flatMap(({ mark, kind, modelled }): Station[] => {
     if (kind === 'hole') {
       const half = modelled / 2 + wall;
@@ -76,15 +79,14 @@ function boreStations({ features }: CouponDesign, wall: number): Station[] {
           column: (center) => ({
             outline: disc(2 * half, center),
             height: RING_HEIGHT,
-            cut: holeCut({ center, from: 0, to: RING_HEIGHT, bore: modelled }, asMeant, CHORD),
+            ...bored(modelled, center),
           }),
         },
       ];
     }
     if (kind !== 'post') return [];
     const inner = modelled - 2 * wall;
-    const hollow = (center: readonly [number, number]) =>
-      modelled < HOLLOW ? {} : { cut: holeCut({ center, from: 0, to: RING_HEIGHT, bore: inner }, asMeant, CHORD) };
+    const hollow = (center: readonly [number, number]) => (modelled < HOLLOW ? {} : bored(inner, center));
     return [
       {
         mark,
@@ -95,6 +97,14 @@ function boreStations({ features }: CouponDesign, wall: number): Station[] {
   });
 }
 
+/** A bore through a ring, as it is meant. */
+function bored(diameter: number, center: readonly [number, number]): Pick<Column, 'cut' | 'opening'> {
+  return {
+    cut: holeCut({ center, from: 0, to: RING_HEIGHT, bore: diameter }, (size) => size, CHORD),
+    opening: { kind: 'plain', outline: disc(diameter, center) },
+  };
+}
+
 function pocketStation({ plan, material, printer }: CouponDesign, step: PocketStep, wall: number): Station {
   const { inside } = printSizes(material, printer);
   const at = (center: readonly [number, number]) => pocketOutline(step, inside, plan.pockets!, center);
@@ -102,7 +112,12 @@ function pocketStation({ plan, material, printer }: CouponDesign, step: PocketSt
   return {
     mark: step.mark,
     half,
-    column: (center) => ({ outline: disc(2 * half, center), height: POCKET_HEIGHT, cut: through(at(center)) }),
+    column: (center) => ({
+      outline: disc(2 * half, center),
+      height: POCKET_HEIGHT,
+      cut: through(at(center)),
+      opening: { kind: 'plain', outline: at(center) },
+    }),
   };
 }
 

@@ -13,6 +13,20 @@ export interface Column {
   /** over the bed */
   readonly height: number;
   readonly cut?: Cut;
+  /** the cut seen from above */
+  readonly opening?: Opening;
+}
+
+/** What an opening shows from above. */
+export type Opening =
+  | { readonly kind: 'plain'; readonly outline: Outline }
+  | { readonly kind: 'thread'; readonly center: Point; readonly minor: number; readonly major: number };
+
+/** A raised mark. */
+export interface Mark {
+  readonly text: string;
+  readonly at: Point;
+  readonly strokes: readonly Outline[];
 }
 
 /** A column with its mark, drawn around the origin; it is moved to its place on the strip. */
@@ -29,7 +43,7 @@ export interface Plate {
   readonly outline: Outline;
   readonly thickness: number;
   readonly columns: readonly Column[];
-  readonly marks: readonly Outline[];
+  readonly marks: readonly Mark[];
 }
 
 /** How marks are drawn. */
@@ -53,14 +67,15 @@ const SUNK = 0.2;
 const ROOM = 0.8;
 const BETWEEN = 1.6;
 
-/** A mark's strokes about a place. */
-export function markAt(text: string, [x, y]: Point, { height, stroke }: MarkStyle): Outline[] {
-  return textOutlines({ text, height, stroke }).map((outline) => outline.map(([u, v]): Point => [u + x, v + y]));
+/** A mark about a place. */
+export function markAt(text: string, at: Point, { height, stroke }: MarkStyle): Mark {
+  const moved = ([u, v]: Point): Point => [u + at[0], v + at[1]];
+  return { text, at, strokes: textOutlines({ text, height, stroke }).map((outline) => outline.map(moved)) };
 }
 
 /** Width of a mark along its line. */
 export function markWidth(text: string, style: MarkStyle): number {
-  const { min, max } = outlineBounds(markAt(text, [0, 0], style).flat());
+  const { min, max } = outlineBounds(markAt(text, [0, 0], style).strokes.flat());
   return max[0] - min[0];
 }
 
@@ -82,7 +97,7 @@ export function strip(
   const placed = stations.map((station, i) => {
     const x = at + cells[i]! / 2;
     at += cells[i]!;
-    return { column: station.column([x, middle]), marks: markAt(station.mark, [x, line], style) };
+    return { column: station.column([x, middle]), mark: markAt(station.mark, [x, line], style) };
   });
   const center: Point = [corner[0] + size[0] / 2, corner[1] + size[1] / 2];
   return {
@@ -90,7 +105,7 @@ export function strip(
     outline: rectangleOutline({ size, center }),
     thickness,
     columns: placed.map(({ column }) => column),
-    marks: placed.flatMap(({ marks }) => marks),
+    marks: placed.map(({ mark }) => mark),
   };
 }
 
@@ -100,13 +115,14 @@ export function plateBody(
   material: string,
   { rise }: MarkStyle,
 ): { readonly recipe: BodyRecipe; readonly expected: Expected } {
+  const raised = marks.flatMap(({ strokes }) => strokes);
   const prism = (one: Outline, from: number, to: number): Shape => ({ kind: 'prism', outlines: [one], from, to });
   const solid: Shape = {
     kind: 'union',
     of: [
       prism(outline, 0, thickness),
       ...columns.map((column) => prism(column.outline, thickness / 2, column.height)),
-      ...marks.map((mark) => prism(mark, thickness - SUNK, thickness + rise)),
+      ...raised.map((mark) => prism(mark, thickness - SUNK, thickness + rise)),
     ],
   };
   const cuts = columns.flatMap(({ cut }) => cut ?? []);
@@ -121,7 +137,7 @@ export function plateBody(
     },
     expected: {
       volume: polygonArea(outline) * thickness + standing - cutAway,
-      mark: marks.reduce((sum, mark) => sum + polygonArea(mark) * rise, 0),
+      mark: raised.reduce((sum, mark) => sum + polygonArea(mark) * rise, 0),
       bounds: [
         [min[0], min[1], 0],
         [max[0], max[1], Math.max(thickness + (marks.length > 0 ? rise : 0), ...columns.map(({ height }) => height))],

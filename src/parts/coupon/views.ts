@@ -1,0 +1,80 @@
+import { outlineBounds } from '../../solid/convex.js';
+import { plain } from '../../units/format.js';
+import type { DrawnView, HoleRow, PartViews, SizeChoice } from '../part-views.js';
+import type { CouponDesign } from './dimensions.js';
+import { couponPlates } from './solid.js';
+import type { Plate } from './strip.js';
+import { plateFromAbove, plateFromRight } from './views/plate.js';
+import { scaleSizes, stepSizes, stripSizes } from './views/sizes.js';
+
+const TITLES: Readonly<Record<string, string>> = {
+  scale: 'Scale, from above',
+  bores: 'Bores and posts',
+  thread: 'Short nuts',
+  pockets: 'Pockets',
+};
+
+/** What a drawing and the page show of a coupon: each plate from above with the size of every mark, as on the bed. */
+export function couponViews(design: CouponDesign, choice: SizeChoice): PartViews {
+  const plates = couponPlates(design);
+  const [first, ...rest] = plates as [Plate, ...Plate[]];
+  const fromAbove = (plate: Plate): DrawnView =>
+    plateFromAbove(plate, TITLES[plate.name]!, sizesOf(design, plate, choice));
+  return {
+    side: plateFromRight(first, design.plan.scale ? stepSizes(design.plan.scale, first) : []),
+    end: fromAbove(first),
+    ...(rest.length > 0 ? { further: rest.map(fromAbove) } : {}),
+    holes: plates.flatMap((plate) => nutRows(design, plate)),
+    notes: notesOf(design),
+    material: design.material.name,
+    companions: [],
+    inUse: inTheMiddle(plates),
+    cutTowards: 0,
+    turnedOver: false,
+  };
+}
+
+function sizesOf(design: CouponDesign, plate: Plate, choice: SizeChoice) {
+  return plate.name === 'scale' ? scaleSizes(design.plan.scale!) : stripSizes(design, plate, choice);
+}
+
+/** The short nuts, by their bores in the file. */
+function nutRows({ features }: CouponDesign, { marks, columns }: Plate): HoleRow[] {
+  return marks.flatMap(({ text }, i): HoleRow[] => {
+    const opening = columns[i]?.opening;
+    const step = features.threads.find(({ mark }) => mark === text);
+    if (!step || opening?.kind !== 'thread') return [];
+    const note = `in the file; axial +${plain(step.axial, 3)}`;
+    return [{ label: text, at: opening.center, diameter: opening.minor, note }];
+  });
+}
+
+/** Where to put the calipers, and what to try; one line a plate. */
+function notesOf({ plan: { scale, diameters, thread, pockets }, screw }: CouponDesign): string[] {
+  const steps = scale && scale.heights.length > 0 ? '; Z: from the underside' : '';
+  return [
+    ...(scale
+      ? [
+          `X, Y: jaws over the outer, then between the inner faces of the corner block and the block with the mark; F: width of the bar at its lowest edge${steps}`,
+        ]
+      : []),
+    [
+      ...(diameters ? ['B: inside, at the top of the bore; P: outside, half way up the post'] : []),
+      ...(thread && screw ? [`T: try ${screw.designation ?? 'the screw'}, + is its clearance on the diameter`] : []),
+    ].join('; '),
+    ...(pockets
+      ? [
+          `H: nut ${pockets.screw}, across flats; I: insert ${pockets.screw}; S: shaft ${plain(pockets.shaft, 2)}; D: the same with a flat at ${plain(pockets.flat, 2)}`,
+        ]
+      : []),
+  ].filter((line) => line !== '');
+}
+
+/** All plates shifted as one, so that a cut runs along the foremost row. */
+function inTheMiddle(plates: readonly Plate[]): NonNullable<PartViews['inUse']> {
+  const widest = Math.max(...plates.map(({ outline }) => outlineBounds(outline).max[0]));
+  const first = plates[0]!.columns[0]!.outline;
+  const { min, max } = outlineBounds(first);
+  const by = [-widest / 2, -(min[1] + max[1]) / 2, 0] as const;
+  return Object.fromEntries(plates.map(({ name }) => [name, { by }]));
+}

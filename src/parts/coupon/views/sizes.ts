@@ -1,0 +1,67 @@
+import { spreadOf } from '../../common/drawn/spread.js';
+import type { Sizes } from '../../part-kind.js';
+import type { Point, SizeChoice, SizeMark } from '../../part-views.js';
+import { type CouponDesign, keyOf } from '../dimensions.js';
+import { BLOCK, type ScalePlan } from '../plan.js';
+import type { Plate } from '../strip.js';
+import { topOf } from './plate.js';
+
+/** Sizes of the scale from above: over and between its blocks along X and Y, and the widths of its bars. */
+export function scaleSizes({ span, bar }: ScalePlan): SizeMark[] {
+  const half = bar / 2;
+  const over = ['x', 'y'].flatMap((axis) =>
+    [span / 2, span].flatMap((place, i): SizeMark[] => {
+      const mark = `${axis.toUpperCase()}${i + 1}`;
+      const at = (along: number): Point => {
+        return axis === 'x' ? [half + along, half - BLOCK / 2] : [half + BLOCK / 2, half + along];
+      };
+      const size = (what: string, from: number, to: number): SizeMark => ({
+        name: keyOf(`${mark} ${what}`),
+        value: to - from,
+        sign: `${mark} `,
+        from: at(from),
+        to: at(to),
+        // the two sets stand apart, so that their figures find room
+        side: axis === 'x' ? 'below' : 'right',
+      });
+      return [size('over', -BLOCK / 2, place + BLOCK / 2), size('between', BLOCK / 2, place - BLOCK / 2)];
+    }),
+  );
+  const bars = [
+    { name: 'f1', sign: 'F1 ', at: [bar, half + 0.75 * span] },
+    { name: 'f2', sign: 'F2 ', at: [half + 0.75 * span, bar] },
+  ] as const;
+  return [
+    ...over,
+    ...bars.map(({ at, ...one }): SizeMark => ({ ...one, value: bar, from: at, to: at, side: 'leader' })),
+  ];
+}
+
+/** Heights of the steps from the underside, seen from +X. */
+export function stepSizes({ heights }: ScalePlan, plate: Plate): SizeMark[] {
+  return heights.map((height, i): SizeMark => {
+    const step = plate.columns.find((column) => column.height === height)!;
+    const y = Math.min(...step.outline.map(([, up]) => up));
+    return { name: `z${i + 1}`, value: height, sign: `Z${i + 1} `, from: [0, y], to: [-height, y], side: 'below' };
+  });
+}
+
+/** What each station of a strip measures, straight above it. */
+export function stripSizes(design: CouponDesign, plate: Plate, choice: SizeChoice): SizeMark[] {
+  const spread = spreadOf(design, choice);
+  const sizes: Sizes = design.dimensions[choice];
+  return plate.marks.flatMap(({ text }, i): SizeMark[] => {
+    const tip = topOf(plate, i);
+    const place = { from: tip, to: tip, side: 'riser' } as const;
+    const key = keyOf(text);
+    const step = design.features.threads.find(({ mark }) => mark === text);
+    if (step)
+      return choice === 'finished' ? [{ name: `${key}.diametral`, value: step.diametral, sign: '+', ...place }] : [];
+    const value = sizes[key];
+    if (typeof value !== 'number') return [];
+    const pocket = design.features.pockets.find(({ mark }) => mark === text);
+    if (pocket)
+      return [{ name: key, value, sign: pocket.kind === 'hexagon' ? '' : '⌀', ...spread(value, 'inside'), ...place }];
+    return [{ name: key, value, sign: '⌀', ...place }];
+  });
+}

@@ -5,7 +5,7 @@ import type { PlacedView } from './sheet-layout.js';
 import { FIGURE, sizeText } from './size-text.js';
 import { arrowTag, lineTag, textTag } from './svg.js';
 import { STRAIGHT, type Straight, type Tiered, tiersOn } from './tiers.js';
-import { FIRST_TIER, NEXT_TIER } from './zones.js';
+import { NEXT_TIER } from './zones.js';
 
 /** Extension lines start clear of the part and end past the dimension line. */
 const CLEAR = 0.8;
@@ -31,12 +31,12 @@ function straightTags(
   side: Straight,
   placed: PlacedView,
 ): string[] {
-  const { at: onPaper, box } = placed;
+  const { at: onPaper, box, start } = placed;
   const lying = side === 'below' || side === 'above';
   const outwards = side === 'below' || side === 'right' ? 1 : -1;
   const [low, high, origin] = [onPaper(box.min), onPaper(box.max), onPaper([0, 0])];
   const past = over ? 0 : PAST;
-  const away = FIRST_TIER + NEXT_TIER * tier;
+  const away = start[side] + NEXT_TIER * tier;
   const edge = { below: low[1], above: high[1], left: low[0], right: high[0] }[side] + outwards * away;
   const onLine = (along: number): Point => (lying ? [origin[0] + along, edge] : [edge, origin[1] - along]);
   const extension = (point: Point): string => {

@@ -14,7 +14,7 @@ const SCALES = [10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02];
 const BETWEEN = 8;
 
 /** A view in its place on the paper. */
-export interface PlacedView extends Pick<Zone, 'box' | 'beside'> {
+export interface PlacedView extends Pick<Zone, 'box' | 'beside' | 'start'> {
   readonly view: DrawnView;
   readonly scale: number;
   /** paper place of a point of the view */
@@ -121,10 +121,10 @@ function placed(
     let left = FRAME.left + (room.width - width) / 2;
     const views = groups.flatMap(({ views, zones, above }) => {
       const axis = top + above;
-      return zones.map(({ box, beside, ...zone }, i): PlacedView => {
+      return zones.map(({ box, beside, start, ...zone }, i): PlacedView => {
         const origin = left + zone.left - scale * box.min[0];
         left += zone.width + BETWEEN;
-        return { view: views[i]!, box, beside, scale, at: ([x, y]) => [origin + scale * x, axis - scale * y] };
+        return { view: views[i]!, box, beside, start, scale, at: ([x, y]) => [origin + scale * x, axis - scale * y] };
       });
     });
     top += height;

@@ -1,6 +1,6 @@
-import type { LineKind, Point, Stroke } from '../../parts/part-views.js';
+import type { Letter, LineKind, Point, Stroke } from '../../parts/part-views.js';
 import type { PlacedView } from './sheet-layout.js';
-import { at, num, textTag } from './svg.js';
+import { at, num, textTag, textWidth } from './svg.js';
 import { TITLE_HEIGHT } from './zones.js';
 
 const CLASSES: Readonly<Record<LineKind, string>> = { outline: 'o', thin: 't', hidden: 'h', centre: 'c' };
@@ -12,13 +12,7 @@ export function viewTags({ view, at: onPaper, box, beside, scale }: PlacedView):
     ...view.hatched.map((loops) => hatchTag('m', loops, onPaper)),
     ...(view.crossHatched ?? []).map((loops) => hatchTag('m n', loops, onPaper)),
     ...view.strokes.map((stroke) => strokeTag(stroke, onPaper, scale)),
-    ...view.letters.map(({ at: point, text, away, small }) => {
-      const [x, y] = onPaper(point);
-      const isLarge = Math.hypot(...away) > 0 && !small;
-      const [height, clear] = isLarge ? [3.5, 3] : [2, 2.2];
-      const place: Point = [x + clear * away[0], y - clear * away[1] + height / 2];
-      return textTag(text, { at: place, height, anchor: 'middle', bold: isLarge });
-    }),
+    ...letterTags(view.letters, onPaper),
     // above whatever stands on the view's upper side
     textTag(view.title, {
       at: [middle[0], middle[1] - beside.above - 4],
@@ -31,6 +25,21 @@ export function viewTags({ view, at: onPaper, box, beside, scale }: PlacedView):
 function hatchTag(className: string, loops: readonly (readonly Point[])[], onPaper: (point: Point) => Point): string {
   const data = loops.map((loop) => pathData(loop.map(onPaper), true)).join('');
   return `<path class="${className}" d="${data}"/>`;
+}
+
+/** Letters; small ones that would lie over one before are left out. */
+function letterTags(letters: readonly Letter[], onPaper: PlacedView['at']): string[] {
+  const taken: Point[] = [];
+  return letters.flatMap(({ at: point, text, away, small }) => {
+    const [x, y] = onPaper(point);
+    const isLarge = Math.hypot(...away) > 0 && !small;
+    const [height, clear] = isLarge ? [3.5, 3] : [2, 2.2];
+    const place: Point = [x + clear * away[0], y - clear * away[1] + height / 2];
+    const width = textWidth(text, height);
+    if (small && taken.some(([u, v]) => Math.abs(u - place[0]) < width && Math.abs(v - place[1]) < height)) return [];
+    taken.push(place);
+    return [textTag(text, { at: place, height, anchor: 'middle', bold: isLarge })];
+  });
 }
 
 function strokeTag(stroke: Stroke, onPaper: (point: Point) => Point, scale: number): string {

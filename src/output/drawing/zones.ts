@@ -1,5 +1,5 @@
 import type { DrawnView, Point, Stroke } from '../../parts/part-views.js';
-import { sizeWidth } from './size-text.js';
+import { FIGURE, sizeWidth } from './size-text.js';
 import { textWidth } from './svg.js';
 import { type Straight, tiersOn } from './tiers.js';
 
@@ -26,6 +26,8 @@ export interface Box {
 /** Paper around a view [mm]. */
 export interface Zone {
   readonly box: Box;
+  /** distance of the first dimension line on each side */
+  readonly start: Readonly<Record<Straight, number>>;
   /** taken by dimension lines on each side, the title not */
   readonly beside: Readonly<Record<Straight, number>>;
   /** from the view's edges to those of its zone */
@@ -43,17 +45,23 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
   const { sizes } = view;
   const of = (side: Straight) => tiersOn(sizes, side, scale);
   const tiers = { below: of('below'), above: of('above'), left: of('left'), right: of('right') };
-  const room = (side: Straight) =>
-    tiers[side].length === 0 ? 4 : FIRST_TIER + NEXT_TIER * Math.max(...tiers[side].map(({ tier }) => tier)) + 3;
-  const [lying, standing] = [
-    [...tiers.below, ...tiers.above],
-    [...tiers.left, ...tiers.right],
-  ];
-  const past = (lines: typeof lying, axis: 0 | 1) => ({
-    low: MARGIN + Math.max(0, ...lines.map(({ line, text }) => scale * box.min[axis] - Math.min(line[0], text[0]))),
-    high: MARGIN + Math.max(0, ...lines.map(({ line, text }) => Math.max(line[1], text[1]) - scale * box.max[axis])),
+  const past = (side: Straight, axis: 0 | 1) => ({
+    low: Math.max(0, ...tiers[side].map(({ line, text }) => scale * box.min[axis] - Math.min(line[0], text[0]))),
+    high: Math.max(0, ...tiers[side].map(({ line, text }) => Math.max(line[1], text[1]) - scale * box.max[axis])),
   });
-  const [along, up] = [past(lying, 0), past(standing, 1)];
+  const [below, above] = [past('below', 0), past('above', 0)];
+  const [toLeft, toRight] = [past('left', 1), past('right', 1)];
+  // where lying and standing figures both reach past a corner, the lying ones stand farther off
+  const clear = (lying: typeof below, end: 'low' | 'high') =>
+    Math.max(
+      FIRST_TIER,
+      ...[lying.low > 0 ? toLeft[end] : 0, lying.high > 0 ? toRight[end] : 0].map((reach) => reach + FIGURE + MARGIN),
+    );
+  const start = { below: clear(below, 'low'), above: clear(above, 'high'), left: FIRST_TIER, right: FIRST_TIER };
+  const room = (side: Straight) =>
+    tiers[side].length === 0 ? 4 : start[side] + NEXT_TIER * Math.max(...tiers[side].map(({ tier }) => tier)) + 3;
+  const along = { low: MARGIN + Math.max(below.low, above.low), high: MARGIN + Math.max(below.high, above.high) };
+  const up = { low: MARGIN + Math.max(toLeft.low, toRight.low), high: MARGIN + Math.max(toLeft.high, toRight.high) };
   const leaders = sizes.filter(({ side }) => side === 'leader');
   const risers = sizes.filter(({ side }) => side === 'riser');
   const beside = {
@@ -71,6 +79,7 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
   const shelves = SHELF.first + SHELF.next * leaders.length - scale * (box.max[1] - box.min[1]);
   return {
     box,
+    start,
     beside,
     left,
     right,

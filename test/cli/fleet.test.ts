@@ -8,6 +8,7 @@ import { readYaml } from '../../src/sheet/read-yaml.js';
 import { call, callFolder } from '../support/call.js';
 import { accounts, filesBelow, folderOf } from '../support/fleet-folder.js';
 import { smallFleet } from '../support/small-fleet.js';
+import { threeMfFaults } from '../support/threemf-faults.js';
 
 const STL = ['--formats', 'stl'];
 
@@ -23,7 +24,9 @@ describe('fleet', () => {
     expect([code, stdout]).toEqual([0, expect.stringContaining('3 of 3 machines complete')]);
     const { there, told } = accounts(join(cwd, 'out/my-fleet'));
     expect(told).toEqual(there);
-    expect(readdirSync(join(cwd, 'out/my-fleet/plates'))).toEqual(['pa12-001.3mf', 'petg-001.3mf']);
+    const plates = join(cwd, 'out/my-fleet/plates');
+    expect(readdirSync(plates)).toEqual(['pa12-001.3mf', 'petg-001.3mf']);
+    for (const name of readdirSync(plates)) expect(threeMfFaults(readFileSync(join(plates, name))), name).toEqual([]);
   });
 
   it('shards, merges, and refuses what cannot be', async () => {

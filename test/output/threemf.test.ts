@@ -1,3 +1,5 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { readStl } from '../../src/output/read-stl.js';
@@ -7,7 +9,9 @@ import { makePart } from '../../src/pipeline/make.js';
 import { measureMesh } from '../../src/solid/measure.js';
 import type { Mesh } from '../../src/solid/mesh.js';
 import { CUBES } from '../support/cube-kind.js';
+import { modelFaults, threeMfFaults } from '../support/threemf-faults.js';
 
+const SHEETS = join(import.meta.dirname, '../../presets/sheets');
 const options = { kinds: CUBES, presets: {}, formats: ['stl', '3mf'] as const };
 const make = async () => makePart({ part: 'cube', name: 'a', size: 10, bodies: 2 }, options);
 
@@ -36,6 +40,33 @@ describe('writeThreeMf', () => {
     expect(relations).toContain('Target="/3D/3dmodel.model"');
     expect(relations).toContain('http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel');
     expect([...zip['Metadata/thumbnail.png']!.slice(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
+  });
+
+  it.each(readdirSync(SHEETS).filter((name) => /^demo-.*\.yaml$/.test(name)))(
+    'keeps to the core specification: %s',
+    async (sheet) => {
+      const { files } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), { formats: ['3mf'] });
+      const packages = files.filter(({ name }) => name.endsWith('.3mf'));
+      expect(packages).toHaveLength(1);
+      expect(threeMfFaults(packages[0]!.bytes)).toEqual([]);
+    },
+  );
+
+  it('is found at fault where it is', async () => {
+    const { files } = await make();
+    const xml = strFromU8(unzipSync(files.find(({ name }) => name === 'a.3mf')!.bytes)['3D/3dmodel.model']!);
+    const spoilt: [string | RegExp, string, RegExp][] = [
+      ['unit="millimeter"', 'unit="mm"', /unit/],
+      [/<vertex x="[^"]*"/, '<vertex x="1,5"', /vertex x/],
+      [/<triangle v1="\d+"/, '<triangle v1="99999"', /facets/],
+      [/ pindex="\d+"/, ' pindex="7"', /material 7/],
+      ['<object id="3"', '<object id="2"', /2 comes twice/],
+      ['objectid="2"', 'objectid="1"', /no object/],
+      ['name="lw:part"', 'name="part"', /name space/],
+      [/<triangles>[\s\S]*?<\/triangles>/, '', /mesh holds/],
+    ];
+    expect(modelFaults(xml)).toEqual([]);
+    for (const [from, to, said] of spoilt) expect(modelFaults(xml.replace(from, to)).join()).toMatch(said);
   });
 
   it('holds the meshes of the STL files, in millimetres, where they were modelled', async () => {

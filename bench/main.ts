@@ -3,6 +3,7 @@ import { cpus } from 'node:os';
 import { clockingRows } from './clocking.js';
 import { fleetRows } from './fleet.js';
 import { nutRows, type Row } from './nut.js';
+import { pageRows } from './page.js';
 import { processRows } from './processes.js';
 
 const RESULTS = 'bench/results.csv';
@@ -11,7 +12,7 @@ const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { versio
 /** `npm run bench` measures all; a word leaves the rest out: `npm run bench -- part`, `npm run bench -- fleet`. */
 const [, only] = process.argv.slice(2);
 const rows: Row[] = [
-  ...(only === 'fleet' ? [] : [...processRows(), ...(await nutRows()), ...clockingRows()]),
+  ...(only === 'fleet' ? [] : [...processRows(), ...(await nutRows()), ...clockingRows(), ...(await pageRows())]),
   ...(only === 'part' ? [] : await fleetRows()),
 ];
 for (const { what, value, unit } of rows) console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}`);

@@ -11,7 +11,7 @@ await build({
   format: 'esm',
   platform: 'node',
   target: 'node20',
-  external: ['manifold-3d'],
+  external: ['manifold-3d', 'playwright-core'],
   outfile: `node_modules/.bench/${entry}.mjs`,
   banner: {
     js: "import { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);",

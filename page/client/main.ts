@@ -1,8 +1,10 @@
 import { startChecks } from './checks-table.js';
 import { startViewer } from './controls.js';
 import { readData } from './data.js';
+import { keepTicks } from './ticks.js';
 
 startChecks();
+keepTicks();
 document.getElementById('print-card')?.addEventListener('click', () => {
   document.documentElement.classList.add('card-only');
   window.print();

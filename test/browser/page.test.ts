@@ -209,6 +209,21 @@ describe('the page of a nut', () => {
     await page.emulateMedia({ media: null });
   });
 
+  it('remembers what was ticked off', async () => {
+    const ticked = () =>
+      page
+        .locator('#card input[type=checkbox], #hardware input[type=checkbox]')
+        .evaluateAll((boxes) => boxes.filter((box) => (box as HTMLInputElement).checked).map(({ id }) => id));
+    const first = page.locator('#hardware input[type=checkbox]').first();
+    await first.check();
+    await page.reload();
+    expect(await ticked()).toEqual(['hardware-1']);
+    await first.uncheck();
+    await page.reload();
+    expect(await ticked()).toEqual([]);
+    await drawn(page);
+  });
+
   it('keeps the drawn picture where there is no 3D', async () => {
     const plain = await openBrowser(['--disable-3d-apis']);
     const other = await openPage(plain, path);

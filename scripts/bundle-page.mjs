@@ -1,5 +1,5 @@
-// Writes src/output/page/assets.ts: the page's script (with three inside) and style, and the script's hash for the
-// page's security policy.
+// Writes src/output/page/assets.ts: the page's script (with three inside) and style, and the hashes of script and styles
+// for the page's security policy.
 import { createHash } from 'node:crypto';
 import { readdirSync, renameSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -11,6 +11,7 @@ const TO = join(ROOT, 'src/output/page/assets.ts');
 const INPUTS = [
   'page',
   'src/output/mesh',
+  'src/output/drawing/drawing-style.ts',
   'src/output/page/page-data.ts',
   'scripts/bundle-page.mjs',
   'package-lock.json',
@@ -21,24 +22,32 @@ export async function bundlePage() {
   if (changedAt(TO) > Math.max(...INPUTS.map((path) => changedAt(join(ROOT, path))))) return;
   const options = { absWorkingDir: ROOT, bundle: true, minify: true, write: false, legalComments: 'none' };
   const target = ['chrome109', 'firefox115', 'safari16'];
-  const [script, style] = await Promise.all([
+  const [script, style, drawing] = await Promise.all([
     build({ ...options, target, entryPoints: ['page/client/main.ts'], format: 'iife' }),
     build({ ...options, target, entryPoints: ['page/style.css'] }),
+    build({ ...options, entryPoints: ['src/output/drawing/drawing-style.ts'], format: 'esm' }),
   ]);
   const code = script.outputFiles[0].text.replaceAll('</script', '<\\/script').trim();
-  const hash = createHash('sha256').update(code).digest('base64');
+  const look = style.outputFiles[0].text.trim();
+  const { DRAWING_STYLE } = await import(`data:text/javascript,${encodeURIComponent(drawing.outputFiles[0].text)}`);
   const text = [
     '// Generated from page/ by scripts/bundle-page.mjs; not kept under version control.',
     '',
-    '/** What a page runs, with its hash for the security policy, and how it looks. */',
+    '/** What a page runs and how it looks, with the hashes for its security policy: of the script, and of both styles. */',
     `export const SCRIPT = ${JSON.stringify(code)};`,
-    `export const SCRIPT_HASH = ${JSON.stringify(`sha256-${hash}`)};`,
-    `export const STYLE = ${JSON.stringify(style.outputFiles[0].text.trim())};`,
+    `export const SCRIPT_HASH = ${JSON.stringify(hashOf(code))};`,
+    `export const STYLE = ${JSON.stringify(look)};`,
+    `export const STYLE_HASHES = ${JSON.stringify([look, DRAWING_STYLE].map(hashOf))};`,
     '',
   ].join('\n');
   const draft = `${TO}.${process.pid}.tmp`;
   writeFileSync(draft, text);
   renameSync(draft, TO);
+}
+
+/** As a security policy names a text. */
+function hashOf(text) {
+  return `sha256-${createHash('sha256').update(text).digest('base64')}`;
 }
 
 /** Runs before the tests. */

@@ -65,6 +65,7 @@ export const INDEX_SCRIPT = `
     document.getElementById('count').textContent = machines + ' of ' + sections.length + ' machines, ' + rows + ' files';
   }
   form.addEventListener('input', show);
+  form.addEventListener('submit', function (event) { event.preventDefault(); });
   form.addEventListener('reset', function () { setTimeout(show); });
   show();
 })();

@@ -7,6 +7,8 @@ import type { MachineRow, Manifest, ManifestRow, Standing } from './manifest.js'
 export interface IndexLinks {
   /** paths of every file in the output folder */
   readonly files: ReadonlySet<string>;
+  /** SHA-256 of a text as base64, for the page's security policy */
+  readonly hashOf: (text: string) => string;
 }
 
 const WORDS: Readonly<Record<Standing, string>> = {
@@ -29,12 +31,13 @@ export function indexPage(manifest: Manifest, links: IndexLinks): string {
   const { fleet, machines, parts } = manifest;
   const groups = new Map<string, ManifestRow[]>();
   for (const row of parts) groups.set(row.machine, [...(groups.get(row.machine) ?? []), row]);
+  const own = (part: string) => `sha256-${links.hashOf(part)}`;
   return `<!doctype html>
 <html lang="en">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src 'self' data: file:; style-src 'unsafe-inline'; script-src 'unsafe-inline'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src 'self' file:; style-src '${own(INDEX_STYLE)}'; script-src '${own(INDEX_SCRIPT)}'; base-uri 'none'; form-action 'none'">
 <title>${text(fleet)} — fleet</title>
 <style>${INDEX_STYLE}</style>
 </head>
@@ -79,7 +82,7 @@ function filters({ machines, parts }: Manifest): string {
   const materials = [...new Set(parts.flatMap(({ material }) => material ?? []))].sort();
   const choice = (id: string, label: string, values: readonly string[], words?: Readonly<Record<string, string>>) =>
     `<label>${label} <select id="${id}"><option value="">all</option>${options(values, words)}</select></label>`;
-  return `<form class="filters" role="search" onsubmit="return false" hidden>
+  return `<form class="filters" role="search" hidden>
 <label>Machine <input id="machine" type="search" list="machines" autocomplete="off" placeholder="any part of its name"></label>
 <datalist id="machines">${options(machines.map(({ machine }) => machine))}</datalist>
 ${choice('kind', 'Kind', kinds)}

@@ -1,15 +1,13 @@
 import { mkdtempSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { sharedPageScript } from '../../src/output/page/page-shell.js';
 import { makePart } from '../../src/pipeline/make.js';
-import { drawn, openBrowser, openPage } from '../support/browser.js';
+import { drawn, openBrowser, openPage, seriousFaults } from '../support/browser.js';
 
 const SHEETS = join(import.meta.dirname, '../../presets/sheets');
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const folder = mkdtempSync(join(tmpdir(), 'leadwright-pages-'));
 
 /** A sheet that ships for each part kind, made whatever its own checks say of its figures. */
@@ -92,16 +90,7 @@ describe.each(KINDS)('the page of the shipped %s', (kind) => {
     if (!path) return context.skip();
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme });
-      await page.evaluate(AXE);
-      const faults = await page.evaluate(async () => {
-        const { axe } = window as unknown as {
-          axe: { run(): Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
-        };
-        const { violations } = await axe.run();
-        return violations
-          .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-          .map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-      });
+      const faults = await seriousFaults(page);
       expect(faults, colorScheme).toEqual([]);
     }
   });

@@ -1,4 +1,5 @@
-import { mkdtempSync } from 'node:fs';
+import { mkdtempSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
@@ -16,6 +17,7 @@ const FLAGS = [
   '--use-gl=angle',
   '--use-angle=swiftshader',
 ];
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 /** What the software driver says of its own speed. */
 const DRIVER = /GL Driver Message/;
 
@@ -36,8 +38,15 @@ export interface Watched {
   readonly requests: string[];
 }
 
-/** Opens a file, and waits until the model was drawn. */
-export async function openPage(
+/** Opens a part's page, and waits until the model was drawn. */
+export async function openPage(browser: BrowserContext, path: string): Promise<Watched> {
+  const watched = await openWatched(browser, path);
+  await watched.page.waitForSelector('#stage[data-state]', { timeout: 60_000 });
+  return watched;
+}
+
+/** Opens a file, and listens to what it complains of and asks for. */
+export async function openWatched(
   browser: BrowserContext,
   path: string,
   size = { width: 1100, height: 900 },
@@ -53,8 +62,21 @@ export async function openPage(
   });
   await page.setViewportSize(size);
   await page.goto(`file://${path}`);
-  await page.waitForSelector('#stage[data-state]', { timeout: 60_000 });
   return { page, complaints, requests };
+}
+
+/** Serious faults of accessibility, a line each. */
+export async function seriousFaults(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as {
+      axe: { run(): Promise<{ violations: { id: string; impact: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run();
+    return violations
+      .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+      .map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
 }
 
 /** Waits until the model was drawn once more than so many times. */

@@ -2,6 +2,7 @@ import type { PartViews, SizeChoice } from '../../parts/part-views.js';
 import type { Report } from '../report.js';
 import { xmlText } from '../xml-text.js';
 import { dimensionTags } from './dimensions.js';
+import { DRAWING_STYLE } from './drawing-style.js';
 import { FRAME, layOut, PAPER, type Projection } from './sheet-layout.js';
 import { roomForViews, tableTags } from './tables.js';
 import { scaleBarTags, titleTags } from './title-block.js';
@@ -12,15 +13,6 @@ export interface DrawnSizes {
   readonly sizes: SizeChoice;
   readonly views: PartViews;
 }
-
-/** Widths of ISO 128: thick lines twice the thin ones. Ink takes the colour of the text around it. */
-const STYLE = [
-  '.drawing :is(.o,.t,.h,.c){fill:none;stroke:currentColor;stroke-linecap:round;stroke-linejoin:round}',
-  '.drawing .o{stroke-width:.5}.drawing .t{stroke-width:.25}.drawing .h{stroke-width:.25;stroke-dasharray:2 1}',
-  '.drawing .c{stroke-width:.18;stroke-dasharray:6 1.2 .6 1.2}',
-  '.drawing .f{fill:currentColor}.drawing .m{fill:url(#hatch);fill-rule:evenodd}.drawing .n{fill:url(#hatch-back)}',
-  '.drawing text{fill:currentColor;font-family:"DejaVu Sans","Liberation Sans",Arial,sans-serif}',
-].join('');
 
 /**
  * A drawing on A4: the section and the end views beside each other, further views below, thread by ISO 6410,
@@ -43,7 +35,7 @@ export function writeDrawing(
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" class="drawing" role="img" aria-labelledby="drawing-title" color="#1b2a33">`,
     `<title id="drawing-title">Drawing of ${xmlText(report.name)}, ${words}</title>`,
-    `<defs><style>${STYLE}</style>${hatchPattern('hatch', 45)}${hatchPattern('hatch-back', -45)}</defs>`,
+    `<defs><style>${DRAWING_STYLE}</style>${hatchPattern('hatch', 45)}${hatchPattern('hatch-back', -45)}</defs>`,
     `<rect class="o" x="${FRAME.left}" y="${FRAME.top}" width="${FRAME.right - FRAME.left}" height="${FRAME.bottom - FRAME.top}"/>`,
     ...placed.flatMap((view) => [...viewTags(view), ...dimensionTags(view)]),
     ...tableTags(views),

@@ -32,7 +32,7 @@ export async function pageShell({
     '<html lang="en">',
     '<head>',
     '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${policy(script, assets.SCRIPT_HASH)}">`,
+    `<meta http-equiv="Content-Security-Policy" content="${policy(script, assets)}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     '<meta name="color-scheme" content="light dark">',
     `<title>${xmlText(title)}</title>`,
@@ -58,10 +58,14 @@ export async function sharedPageScript(): Promise<string> {
   return (await import('./assets.js')).SCRIPT;
 }
 
-/** Nothing but the page's own script by its hash, its own style, and pictures inside it. */
-function policy(script: PageScript, hash: string): string {
+/** Nothing but the page's own script and styles by their hashes, and pictures inside it. */
+function policy(
+  script: PageScript,
+  { SCRIPT_HASH, STYLE_HASHES }: { readonly SCRIPT_HASH: string; readonly STYLE_HASHES: readonly string[] },
+): string {
   if ('src' in script && !SOURCE.test(script.src))
     throw new TypeError(`${script.src} cannot be the address of a script`);
-  const source = 'src' in script ? `'self' file:` : `'${hash}'`;
-  return `default-src 'none'; script-src ${source}; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'`;
+  const source = 'src' in script ? `'self' file:` : `'${SCRIPT_HASH}'`;
+  const styles = STYLE_HASHES.map((hash) => `'${hash}'`).join(' ');
+  return `default-src 'none'; script-src ${source}; style-src ${styles}; img-src data:; base-uri 'none'; form-action 'none'`;
 }

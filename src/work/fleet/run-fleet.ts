@@ -11,7 +11,7 @@ import type { Bed } from '../../fleet/plates.js';
 import { hardwareTable } from '../../fleet/totals.js';
 import { fault } from '../../units/faults.js';
 import { diskReason } from '../disk-reason.js';
-import { sha256 } from './digest.js';
+import { sha256, sha256Base64 } from './digest.js';
 import { pruneEntries } from './entry-store.js';
 import { type Gathered, type GatherOptions, gather } from './gather.js';
 import { clearLeftovers } from './leftovers.js';
@@ -106,7 +106,7 @@ async function sumUp(
     csvText(hardwareTable(manifest.hardware, new Map(manifest.machines.map((row) => [row.machine, row.hardware])))),
   );
   const before = new Map([...carried.files, ...placed, ...files].map((row) => [row.file, row]));
-  write('index.html', indexPage(whole, { files: new Set(before.keys()) }));
+  write('index.html', indexPage(whole, { files: new Set(before.keys()), hashOf: sha256Base64 }));
   const all = new Map([...before, ...files.map((row) => [row.file, row] as const)]);
   const done: Manifest = { ...whole, files: [...all.values()].sort((a, b) => (a.file < b.file ? -1 : 1)) };
   out.finish(done);

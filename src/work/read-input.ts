@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { LONGEST_SHEET } from '../sheet/read-yaml.js';
 import { fault } from '../units/faults.js';
 import { diskReason } from './disk-reason.js';
+import { tableTextOf, textOf } from './text-of.js';
 
 /** Where files are looked for, and what stands behind `-`. */
 export interface InputPlace {
@@ -11,17 +12,20 @@ export interface InputPlace {
 }
 
 /**
- * Reads a text file as UTF-8; `-` is the standard input. Never holds more than a sheet may have.
- * @throws InputError no such file, a folder, too long, or not UTF-8 text
+ * Reads a text file; `-` is the standard input. Never holds more than a sheet may have.
+ * @throws InputError no such file, a folder, too long, or no text
  */
 export async function readInput(path: string, place: InputPlace, longest: number = LONGEST_SHEET): Promise<string> {
-  const bytes =
-    path === '-' ? await collect(place.stdin(), longest) : await readFile(resolve(place.cwd, path), longest);
-  try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
-  } catch {
-    throw fault('', '', 'must be UTF-8 text; this looks like a binary file');
-  }
+  return textOf(await readBytes(path, place, longest));
+}
+
+/** Reads a table in the same way, in the encodings of spreadsheets too. */
+export async function readTable(path: string, place: InputPlace, longest: number): Promise<string> {
+  return tableTextOf(await readBytes(path, place, longest));
+}
+
+function readBytes(path: string, place: InputPlace, longest: number): Promise<Uint8Array> {
+  return path === '-' ? collect(place.stdin(), longest) : readFile(resolve(place.cwd, path), longest);
 }
 
 async function readFile(path: string, longest: number): Promise<Uint8Array> {

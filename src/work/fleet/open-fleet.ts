@@ -20,7 +20,7 @@ import type { PresetTexts } from '../../presets/texts.js';
 import { readYaml } from '../../sheet/read-yaml.js';
 import { partName } from '../../sheet/sections/common.js';
 import { fault, InputError, shown } from '../../units/faults.js';
-import { type InputPlace, readInput } from '../read-input.js';
+import { type InputPlace, readInput, readTable } from '../read-input.js';
 import { withProfiles } from '../with-profiles.js';
 import { sha256 } from './digest.js';
 
@@ -108,14 +108,15 @@ interface ReadMachines {
 }
 
 async function readMachines(file: string, place: InputPlace): Promise<ReadMachines> {
-  const text = await inFile(file, () => readInput(file, place, LONGEST_FLEET));
+  const read = isTable(file) ? readTable : readInput;
+  const text = await inFile(file, () => read(file, place, LONGEST_FLEET));
   if (isTable(file))
     return inFile(file, () => ({ name: tableName(file), sheet: undefined, machines: rowMachines(text, file) }));
   const sheet = await inFile(file, () => readFleetSheet(text, file));
   const listed = listedMachines(sheet);
   if (sheet.sheet.rows === undefined) return { name: sheet.sheet.fleet, sheet, machines: listed };
   const rows = join(dirname(file), sheet.sheet.rows);
-  const table = await inFile(rows, () => readInput(rows, place, LONGEST_FLEET));
+  const table = await inFile(rows, () => readTable(rows, place, LONGEST_FLEET));
   const more = await inFile(rows, () => rowMachines(table, rows));
   return { name: sheet.sheet.fleet, sheet, machines: [...listed, ...more] };
 }

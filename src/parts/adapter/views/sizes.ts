@@ -114,7 +114,7 @@ function holeSizes(
           {
             ...stated(sight, `${name}_hole_circle`, 'outside'),
             sign: '⌀',
-            after: 'over the holes',
+            after: 'circle',
             from: [0, 0] as const,
             to: polar(print.across(circle), angle - 15 * up),
             side: 'leader' as const,

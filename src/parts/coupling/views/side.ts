@@ -29,22 +29,22 @@ export function sideView(coupling: CouplingInSight): DrawnView {
       ...ring.map((points) => loop('outline', points)),
       ...padStrokes(coupling),
       line('centre', [reach - low, 0], [-high - reach, 0]),
-      line('centre', ...acrossTrace(coupling)),
+      line('centre', ...acrossTrace(coupling, 1)),
     ],
     hatched: cut.map(({ loops }) => loops),
     crossHatched: [ring],
     sizes: sideSizes(coupling),
     letters: [
       ...screwNumbers(coupling),
-      ...acrossTrace(coupling).map((at, i) => ({ at, text: 'B', away: [0, i === 0 ? -1 : 1] as const })),
+      ...acrossTrace(coupling, 0).map((at, i) => ({ at, text: 'B', away: [0, i === 0 ? -1 : 1] as const })),
     ],
   };
 }
 
 /** Ends of the plane that section B–B is cut in. */
-function acrossTrace({ hubs, floor, design }: CouplingInSight): [Point, Point] {
+function acrossTrace({ hubs, floor, design }: CouplingInSight, past: 0 | 1): [Point, Point] {
   const reach = Math.max(...hubs.map(({ plan }) => plan.outside / 2));
-  const [x, y] = [-(floor + design.gap / 2), reach + beyond(reach)];
+  const [x, y] = [-(floor + design.gap / 2), reach + past * beyond(reach)];
   return [
     [x, -y],
     [x, y],
@@ -146,9 +146,11 @@ function screwNumbers({ hubs }: CouplingInSight): Letter[] {
     const { clamp, setScrew, outside } = hub.plan;
     const { clamps, set } = rowLabels(hub);
     const place = (z: number, x: number, text: string): Letter => ({ at: hub.onPaper([z, x]), text, away: [0, 0] });
-    const beside = clamp ? clamp.offset - clamp.head / 2 - 1.6 : 0;
+    // on either side in turn, so that numbers of neighbours keep apart
+    const aside = (i: number) =>
+      clamp ? clamp.offset + (i % 2 === 0 ? -1 : 1) * (clamp.head / 2 + Math.max(1.6, 0.05 * outside)) : 0;
     return [
-      ...(clamp?.heights.map((z, i) => place(z, beside, clamps[i]!)) ?? []),
+      ...(clamp?.heights.map((z, i) => place(z, aside(i), clamps[i]!)) ?? []),
       ...(setScrew ? [place(setScrew.height + setScrew.hole, -outside / 2 - 1.5, set!)] : []),
     ];
   });

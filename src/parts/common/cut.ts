@@ -57,7 +57,7 @@ function spanOf({ from, to, blind }: Hole): readonly [number, number] {
 }
 
 /** Where a pocket stands. */
-interface PocketPlace {
+export interface PocketPlace {
   readonly center: readonly [number, number];
   readonly turn: number;
   readonly chordError: number;
@@ -65,7 +65,7 @@ interface PocketPlace {
 }
 
 /** A hexagon turns with the direction of its hole from the axis. */
-function pocketOutline(pocket: Pocket, { center, turn, chordError, inside }: PocketPlace): Outline {
+export function pocketOutline(pocket: Pocket, { center, turn, chordError, inside }: PocketPlace): Outline {
   if (pocket.kind === 'round') {
     const radius = inside(pocket.diameter) / 2;
     return circleOutline({ radius, sides: sidesFor(radius, chordError), circumscribed: true, center });

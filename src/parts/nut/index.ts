@@ -5,17 +5,11 @@ import { nutBodies } from './family/bodies.js';
 import { withFamilyChecks } from './family/checks.js';
 import { mateFamily } from './family/mate.js';
 import { withFamilyWords } from './family/particulars.js';
-import { familyViews } from './family/views.js';
 import { nutParticulars } from './particulars.js';
 import { type NutSheet, nutSchema } from './sheet.js';
 import { NUT_TUNABLES } from './tunables.js';
 import { nutViews } from './views.js';
 import { virtualMate } from './virtual-mate.js';
-
-/** Drawn as one piece with its thread; members of the family are drawn by their outer sizes. */
-function isPlain({ family, catchPocket }: NutDesign): boolean {
-  return family === undefined && catchPocket === undefined;
-}
 
 /** A drive nut. */
 export const nutKind: PartKind<NutSheet, NutDesign> = {
@@ -28,5 +22,5 @@ export const nutKind: PartKind<NutSheet, NutDesign> = {
   mate: mateFamily,
   virtualMate: (design, kernel) => (design.family?.kind === 'holder' ? [] : virtualMate(design, kernel)),
   tunables: NUT_TUNABLES,
-  views: (design, sizes) => (isPlain(design) ? nutViews(design, sizes) : familyViews(design, sizes)),
+  views: nutViews,
 };

@@ -1,4 +1,6 @@
 import type { NutPocket } from '../../common/bought-nut.js';
+import { printedClamp } from '../../common/clamp.js';
+import { clampNames } from '../../common/clamp-names.js';
 import type { PrintSizes } from '../../common/print-sizes.js';
 import type { Sizes } from '../../part-kind.js';
 import type { Family } from './types.js';
@@ -32,9 +34,15 @@ function sizesOf(family: Family, print: PrintSizes): Sizes {
       return {
         pin_hole_diameter: print.inside(family.pins.diameter + 0.1),
         pin_offset: print.across(family.pins.offset),
+        pin_height: print.along(family.pins.height),
+        ...(family.clamp ? clampNames(printedClamp(family.clamp, print)) : {}),
       };
     case 'clamped':
-      return { slit_width: print.inside(family.slit.width) };
+      return {
+        slit_width: print.inside(family.slit.width),
+        ...(family.slit.from > 0 ? { slit_start: print.along(family.slit.from) } : {}),
+        ...clampNames(printedClamp(family.clamp, print)),
+      };
     case 'holder':
       return { bore: print.inside(family.bore), ...pocketSizes(family.pocket, print) };
     case 'anti-backlash':
@@ -42,6 +50,9 @@ function sizesOf(family: Family, print: PrintSizes): Sizes {
         follower_length: print.along(family.follower),
         spring_length: print.along(family.spring.working),
         key_width: print.outside(family.tongue.width),
+        key_height: print.along(family.tongue.height),
+        slot_width: print.inside(family.tongue.width + family.tongue.air),
+        slot_depth: print.along(family.tongue.slotDepth),
       };
   }
 }

@@ -1,0 +1,121 @@
+import { plain as words } from '../../../../units/format.js';
+import { box as plan } from '../../../common/carved.js';
+import { type Clamp, printedClamp } from '../../../common/clamp.js';
+import { clampFaces } from '../../../common/drawn/carved-faces.js';
+import { clampSeenAcross, clampSeenAlong } from '../../../common/drawn/clamp-seen.js';
+import { faceBox, standingFaces } from '../../../common/drawn/cut-face.js';
+import { flatArea } from '../../../common/drawn/flat-area.js';
+import { loop } from '../../../common/drawn/strokes.js';
+import type { HoleRow, SizeMark } from '../../../part-views.js';
+import { boreLoop } from '../../views/end.js';
+import { type NutInSight, nearestHole } from '../../views/in-sight.js';
+import { profileOf, threadFace } from '../../views/material.js';
+import { type Member, onSide } from '../../views/member.js';
+import type { Family } from '../types.js';
+
+const FAR = 300;
+
+/** A body with a slit on +X that one screw closes: cut through the slit, whose wall is looked at, and a hole. */
+export function clampedMember(nut: NutInSight, family: Family & { kind: 'clamped' }, plain: Member): Member {
+  const { print, sizes, bottom, top, spread } = nut;
+  const clamp = printedClamp(family.clamp, print);
+  const width = print.inside(family.slit.width);
+  const isFlanged = sizes.flange !== undefined;
+  const from = isFlanged ? print.along(family.slit.from) : bottom - 1;
+  const strip = plan([0, FAR], [-width / 2, width / 2]);
+  const radius = sizes.body.across / 2;
+  const wall = flatArea(
+    [profileOf(nut, 0)],
+    [threadFace(sizes, { bottom, top }), faceBox([bottom - 1, from], [0, FAR])],
+  );
+  const start: SizeMark = {
+    name: 'slit_start',
+    value: from,
+    ...spread(from, 'along'),
+    from: [-from, radius],
+    to: [0, radius],
+    side: 'above',
+  };
+  return {
+    ...plain,
+    planes: [0, nearestHole(nut, 180)],
+    faces: (angle) => ({
+      added: [],
+      cut: [...standingFaces(strip, angle, [from, top + 1]), ...clampFaces(clamp, angle)],
+    }),
+    side: {
+      strokes: [
+        ...wall.map((points) => loop('outline', points.map(onSide(1)))),
+        ...clampSeenAcross(clamp, ([x, z]) => [-z, x], 'nut'),
+      ],
+      sizes: [...(isFlanged ? [start] : []), clampHeight(clamp, nut)],
+      letters: [
+        { at: [-clamp.heights[0]! - 0.8 * clamp.head, clamp.offset + 0.45 * clamp.head], text: 'C', away: [0, 0] },
+      ],
+    },
+    end: {
+      strokes: clampSeenAlong(clamp, radius),
+      sizes: [
+        {
+          name: 'slit_width',
+          value: width,
+          ...spread(width, 'inside'),
+          from: [radius, -width / 2],
+          to: [radius, width / 2],
+          side: 'right',
+        },
+        clampOffset(clamp, nut),
+      ],
+      open: { body: [strip, boreLoop(sizes.thread.minor / 2)] },
+    },
+    rows: [clampRow(clamp, 'C')],
+    notes: [`C closes the slit until the play is gone; ${seatWords(clamp)}`],
+    turnedOver: false,
+  };
+}
+
+/** Height of a closing screw, in the section. */
+export function clampHeight({ heights, offset }: Clamp, { spread }: NutInSight): SizeMark {
+  const height = heights[0]!;
+  return {
+    name: 'clamp_height',
+    value: height,
+    ...spread(height, 'along'),
+    from: [-height, offset],
+    to: [0, offset],
+    side: 'above',
+  };
+}
+
+/** How far a closing screw stands beside the axis, seen along that. */
+export function clampOffset({ offset }: Clamp, { spread, sizes }: NutInSight): SizeMark {
+  const reach = sizes.body.across / 2;
+  return {
+    name: 'clamp_offset',
+    value: offset,
+    ...spread(offset, 'outside'),
+    from: [0, reach],
+    to: [offset, reach],
+    side: 'above',
+  };
+}
+
+/** A closing screw in the hole table. */
+export function clampRow(
+  { screw, screwLength, offset, heights, hole }: Clamp,
+  label: string,
+  side: 1 | -1 = 1,
+): HoleRow {
+  return {
+    label,
+    at: [side * offset, 0],
+    height: heights[0]!,
+    diameter: hole,
+    note: `${screw}x${words(screwLength)}, nut ${screw}`,
+  };
+}
+
+/** Where head and nut of a closing screw are seated. */
+export function seatWords({ headSeat, nutSeat }: Clamp): string {
+  return `heads are seated ${words(headSeat, 2)}, nuts ${words(nutSeat, 2)} from the plane through the axis`;
+}

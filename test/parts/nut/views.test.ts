@@ -1,0 +1,152 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { writeDrawing } from '../../../src/output/drawing/write-drawing.js';
+import { flatSizes } from '../../../src/output/flat-sizes.js';
+import { designNut, type NutDesign } from '../../../src/parts/nut/dimensions.js';
+import { nutBodies } from '../../../src/parts/nut/family/bodies.js';
+import { nutSchema } from '../../../src/parts/nut/sheet.js';
+import { nutViews } from '../../../src/parts/nut/views.js';
+import type { Point } from '../../../src/parts/part-views.js';
+import { SHIPPED } from '../../../src/presets/shipped.js';
+import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import { measureMesh } from '../../../src/solid/measure.js';
+import { linePoints, statedSizes, textsInTheWay } from '../../support/read-drawing.js';
+import { disagreements } from '../../support/section-against-solid.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
+
+const BASE = {
+  part: 'nut',
+  name: 'n',
+  screw: { designation: 'Tr8x2', hand: 'right' },
+  body: { diameter: 32, length: 22 },
+  flange: { diameter: 52, thickness: 5 },
+  holes: { count: 4, circle: 42, start: 45, screw: 'M4', head: 'flange' },
+  fit: 'running',
+  material: 'petg',
+  printer: { layer: 0.1, compensation: 'file' },
+};
+const SPRING = { inside: 16, outside: 19, free: 20, solid: 7, rate: 3 };
+const METAL = { across_flats: 13, height: 6.5 };
+const BARE = { flange: undefined, holes: undefined };
+
+/** What is changed, and the least count of sizes that are then stated. */
+const SHEETS: [string, object, number][] = [
+  ['plain', {}, 8],
+  [
+    'with a square flange and nut traps',
+    { flange: { shape: 'square', width: 50, thickness: 6 }, holes: { ...BASE.holes, joint: 'hexagon' } },
+    7,
+  ],
+  [
+    'a hexagon with stub, two ears',
+    {
+      body: { shape: 'hexagon', across_flats: 20, length: 30 },
+      flange: { shape: 'two-ear', size: [50, 24], ear: 12, thickness: 5, offset: 3 },
+      holes: { count: 2, circle: 38, screw: 'M4', joint: 'counterbore' },
+    },
+    8,
+  ],
+  ['split, closed by screws', { family: { kind: 'split' } }, 13],
+  [
+    'split, closed by a ring, three holes',
+    { family: { kind: 'split', closed: 'ring' }, holes: { ...BASE.holes, count: 3, start: 30 } },
+    11,
+  ],
+  ['split, without flange', { family: { kind: 'split' }, ...BARE }, 9],
+  ['clamped', { family: { kind: 'clamped' } }, 12],
+  ['clamped, without flange', { family: { kind: 'clamped' }, ...BARE }, 7],
+  ['anti-backlash', { family: { kind: 'anti-backlash', spring: SPRING } }, 14],
+  ['anti-backlash, without flange', { family: { kind: 'anti-backlash', spring: SPRING }, ...BARE }, 10],
+  ['holder of a hexagon nut', { family: { kind: 'holder', nut: METAL } }, 9],
+  [
+    'holder of a square nut, open on the face',
+    { family: { kind: 'holder', nut: { ...METAL, shape: 'square' } }, ...BARE },
+    5,
+  ],
+  ['with a nut that stands by', { catch_nut: METAL }, 10],
+  [
+    'split, large and of many starts',
+    {
+      family: { kind: 'split', screw: 'M6', pins: { diameter: 4, length: 20 } },
+      screw: { designation: 'Tr40x7', hand: 'left' },
+      body: { diameter: 90, length: 60 },
+      flange: { diameter: 140, thickness: 12 },
+      holes: { count: 6, circle: 115, start: 30, screw: 'M8', head: 'flange' },
+    },
+    13,
+  ],
+];
+
+function nut(changes: object): NutDesign {
+  return designNut(nutSchema.parse(JSON.parse(JSON.stringify({ ...BASE, ...changes }))), SHIPPED);
+}
+
+describe.each(SHEETS)('the drawing of a nut, %s', (_, changes, count) => {
+  const made = nut(changes);
+
+  it.each(['finished', 'printed'] as const)('states its dimensions inside the frame, %s sizes', (sizes) => {
+    const views = nutViews(made, sizes);
+    const svg = writeDrawing({ name: 'a', part: 'nut', applied: 'x; y' }, { sizes, views });
+    const wanted = new Map(flatSizes(made.dimensions[sizes]));
+    const stated = statedSizes(svg);
+    expect(stated.length).toBeGreaterThanOrEqual(count);
+    for (const { name, text, value } of stated)
+      expect(Math.abs(value - wanted.get(name)!), `${name}: ${text}`).toBeLessThan(0.0051);
+    if (sizes === 'finished') for (const { text } of stated) expect(text).toMatch(/ ±0\.\d\d/);
+    const points = linePoints(svg);
+    expect(Math.min(...points.map(([x]) => x))).toBeGreaterThanOrEqual(20);
+    expect(Math.max(...points.map(([x]) => x))).toBeLessThanOrEqual(287);
+    expect(Math.min(...points.map(([, y]) => y))).toBeGreaterThanOrEqual(10);
+    expect(Math.max(...points.map(([, y]) => y))).toBeLessThanOrEqual(200);
+    expect(textsInTheWay(svg)).toEqual([]);
+  });
+
+  it('cuts every body as it is', () => {
+    const views = nutViews(made, 'printed');
+    const meshes = nutBodies(made).map(({ recipe }) => kernel.fuse(recipe.shape));
+    const { thread, leadIn } = made.printed;
+    // the planes are read off the traces in the end view
+    const [up, down] = views.end.letters.filter(({ text }) => text === 'A').map(({ at }) => Math.atan2(at[1], at[0]));
+    const inMesh = ([x, y]: Point) => {
+      const [r, angle] = [Math.abs(y), y > 0 ? up! : down!];
+      // threads are drawn by convention
+      if (made.family?.kind !== 'holder' && r > thread.minor / 2 - 0.1 && r < thread.major / 2 + leadIn + 0.1)
+        return undefined;
+      return [r * Math.cos(angle), r * Math.sin(angle), -x] as const;
+    };
+    const all = views.side.hatched.concat(views.side.crossHatched ?? []).flat();
+    const xs = all.flat().map(([x]) => x);
+    const ys = all.flat().map(([, y]) => y);
+    const from = [Math.min(...xs) - 1, Math.min(...ys) - 1] as const;
+    const to = [Math.max(...xs) + 1, Math.max(...ys) + 1] as const;
+    const { tried, wrong } = disagreements({ loops: all, mesh: meshes, inMesh, from, to });
+    expect(tried).toBeGreaterThan(400);
+    expect(wrong).toEqual([]);
+  });
+
+  it('shows screw, spring and metal nut as closed solids that do not stand in the way of a body', () => {
+    for (const { mesh, name } of nutViews(made, 'printed').companions) {
+      const { openEdges, volume } = measureMesh(mesh);
+      expect([name, openEdges, volume > 0]).toEqual([name, 0, true]);
+    }
+  });
+});
+
+it('pulls halves off their joint and the follower off the main nut', () => {
+  const apart = (changes: object) => nutViews(nut(changes), 'finished').apart!;
+  const halves = apart({ family: { kind: 'split' } });
+  expect([Math.sign(halves.a![1]), Math.sign(halves.b![1])]).toEqual([1, -1]);
+  expect(apart({ family: { kind: 'anti-backlash', spring: SPRING } }).follower![2]).toBeGreaterThan(20);
+});
+
+it('tells in the hole table what goes into pins, clamps and pockets', () => {
+  const notes = (changes: object) =>
+    nutViews(nut(changes), 'finished').holes.map(({ label, note }) => `${label} ${note}`);
+  expect(notes({ family: { kind: 'split' } })).toEqual(
+    expect.arrayContaining(['P1 pin 2x6', expect.stringMatching(/^C2 M3x\d+, nut M3$/)]),
+  );
+  expect(notes({ catch_nut: METAL })).toContain('N hexagon: Tr8x2 catch nut');
+});

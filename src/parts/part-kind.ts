@@ -76,7 +76,7 @@ export interface PartKind<Sheet, Design extends DesignBase> {
   /** findings of the mating test, on solids built for it */
   readonly mate: (design: Design, kernel: Kernel) => readonly Finding[];
   /** what drawing, picture and page show besides the mesh; `PartViews` says how a kind joins */
-  readonly views?: (design: Design, sizes: SizeChoice) => PartViews;
+  readonly views: (design: Design, sizes: SizeChoice) => PartViews;
   /** the screw at its limits held in the part as printed, on demand */
   readonly virtualMate?: (design: Design, kernel: Kernel) => readonly Finding[];
   /** fields of the sheet that advice may change */

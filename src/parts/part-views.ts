@@ -86,8 +86,7 @@ export interface Companion {
  * printed sizes. `side` is the section with the part's axis lying and +Z to the left; `end` is seen from +Z; `other`
  * from −Z, +X to the left, where that end has something of its own; `further` views stand apart from these. Each
  * `SizeMark` takes its value from `design.dimensions` under the same name. A part of several bodies says in `inUse`
- * where each stands when the part is put together, and in `apart` how far each moves when the view is pulled apart. A
- * kind without `views` gets boxes with its main sizes, and its bodies beside one another.
+ * where each stands when the part is put together, and in `apart` how far each moves when the view is pulled apart.
  */
 export interface PartViews {
   readonly side: DrawnView;

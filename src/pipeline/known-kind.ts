@@ -33,7 +33,7 @@ export interface KnownKind {
   readonly virtualMate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
   /** fields that advice may change, with their present values */
   readonly tunables: (design: DesignBase) => readonly Knob[];
-  readonly views?: (design: DesignBase, sizes: SizeChoice) => PartViews;
+  readonly views: (design: DesignBase, sizes: SizeChoice) => PartViews;
 }
 
 /** Closes a part kind over its types. */
@@ -42,7 +42,6 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
     if (!isOf(kind, design)) throw new TypeError(`a ${design.part} design was handed to the ${kind.kind} kind`);
     return design;
   };
-  const { views } = kind;
   return {
     kind: kind.kind,
     schema: kind.schema,
@@ -61,7 +60,7 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
         const value = now(own(design));
         return value === undefined ? [] : [{ ...field, now: value }];
       }),
-    ...(views ? { views: (design: DesignBase, sizes: SizeChoice) => views(own(design), sizes) } : {}),
+    views: (design, sizes) => kind.views(own(design), sizes),
   };
 }
 

@@ -17,7 +17,6 @@ import { fuseBody } from './fuse-body.js';
 import { KINDS } from './kinds.js';
 import type { KnownKind } from './known-kind.js';
 import { defects, type MeasuredBody, readBack, verify } from './verify.js';
-import { viewsOf } from './views.js';
 
 /** A file to be written, by its name inside the part's folder. */
 export interface MadeFile {
@@ -93,8 +92,8 @@ async function filesOf(
 ): Promise<MadePart> {
   const stl = formats.includes('stl') ? written.map(({ file, bytes }) => ({ name: file, bytes })) : [];
   if (!picture && formats.every((format) => format === 'stl')) return finished(report, stl);
-  const part: PartInHand = { design: made, report, bodies, views: viewsOf(kind, made, 'printed') };
-  const drawn = { sizes: drawing, views: drawing === 'printed' ? part.views : viewsOf(kind, made, drawing) };
+  const part: PartInHand = { design: made, report, bodies, views: kind.views(made, 'printed') };
+  const drawn = { sizes: drawing, views: drawing === 'printed' ? part.views : kind.views(made, drawing) };
   const pictures = picture || showStill(formats) ? await import('../output/picture/picture.js') : undefined;
   const still = picture === 'still' || showStill(formats) ? pictures?.stillPicture(part) : undefined;
   const more = await writeFormats(part, {

@@ -6,7 +6,6 @@ import { flatSizes } from '../../src/output/flat-sizes.js';
 import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
-import { viewsOf } from '../../src/pipeline/views.js';
 import { ADAPTERS, PRINT, SLEEVES } from '../support/odd-sheets.js';
 import { linePoints, statedSizes, textsInTheWay } from '../support/read-drawing.js';
 
@@ -40,10 +39,7 @@ describe.each(Object.keys(SHEETS))('the drawing of: %s', (name) => {
   const kind = kindOfDesign(KINDS, made);
 
   it.each(['finished', 'printed'] as const)('states the %s sizes as the report does, each once', (sizes) => {
-    const svg = writeDrawing(
-      { name: 'a', part: made.part, applied: 'b' },
-      { sizes, views: viewsOf(kind, made, sizes) },
-    );
+    const svg = writeDrawing({ name: 'a', part: made.part, applied: 'b' }, { sizes, views: kind.views(made, sizes) });
     const wanted = new Map(flatSizes(made.dimensions[sizes]));
     const stated = statedSizes(svg);
     expect(stated.length).toBeGreaterThan(0);
@@ -53,7 +49,7 @@ describe.each(Object.keys(SHEETS))('the drawing of: %s', (name) => {
   });
 
   it.each(['first', 'third'] as const)('stays in its frame by %s angle, texts clear of each other', (projection) => {
-    const views = viewsOf(kind, made, 'finished');
+    const views = kind.views(made, 'finished');
     const svg = writeDrawing({ name: 'a', part: made.part, applied: 'b' }, { sizes: 'finished', views }, projection);
     for (const [x, y] of linePoints(svg)) {
       expect(x).toBeGreaterThanOrEqual(20);

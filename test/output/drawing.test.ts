@@ -7,7 +7,6 @@ import type { PartViews, SizeChoice } from '../../src/parts/part-views.js';
 import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
-import { viewsOf } from '../../src/pipeline/views.js';
 
 const NUT = readFileSync(join(import.meta.dirname, '../../presets/sheets/demo-nut.yaml'), 'utf8');
 const FACTS = { name: 'a', part: 'nut', applied: 'shrink applied; hole offset applied' };
@@ -17,7 +16,7 @@ describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes'
   let svg = '';
   const made = design(NUT);
   beforeAll(() => {
-    views = viewsOf(kindOfDesign(KINDS, made), made, sizes);
+    views = kindOfDesign(KINDS, made).views(made, sizes);
     svg = writeDrawing(FACTS, { sizes, views });
   });
 
@@ -63,6 +62,6 @@ describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes'
 
 it('escapes what the sheet calls the part', () => {
   const made = design(NUT);
-  const views = viewsOf(kindOfDesign(KINDS, made), made, 'finished');
+  const views = kindOfDesign(KINDS, made).views(made, 'finished');
   expect(writeDrawing({ ...FACTS, name: '<script>' }, { sizes: 'finished', views })).not.toContain('<script>');
 });

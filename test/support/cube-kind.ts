@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type Check, hard, notJudged, soft, told, valued } from '../../src/fit/check.js';
 import { finding } from '../../src/fit/run-checks.js';
+import { box } from '../../src/parts/common/drawn/strokes.js';
 import type { DesignBase, PartKind } from '../../src/parts/part-kind.js';
 import { knownKind } from '../../src/pipeline/known-kind.js';
 import { map, quantity } from '../../src/sheet/fields.js';
@@ -121,6 +122,24 @@ export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
       valued(exactly(sheet.mates === false ? 2 : 0), 'common volume with the counterpart'),
     ),
   ],
+  views: ({ sheet, dimensions }, choice) => {
+    const { edge } = dimensions[choice];
+    const half = Number(edge) / 2;
+    const square = box('outline', [-half, -half], [half, half]);
+    const view = (title: string) => ({ title, strokes: [square], hatched: [], sizes: [], letters: [] });
+    const names = Array.from({ length: sheet.bodies ?? 1 }, (_, i) => `b${i + 1}`);
+    return {
+      side: view('Side'),
+      end: view('End'),
+      holes: [],
+      notes: [],
+      material: 'pla',
+      companions: [],
+      inUse: Object.fromEntries(names.map((name, i) => [name, { by: [i * (sheet.size + 8), 0, 0] as const }])),
+      cutTowards: 0,
+      turnedOver: false,
+    };
+  },
 };
 
 export const CUBES = [knownKind(cubeKind)];

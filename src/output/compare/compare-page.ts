@@ -1,8 +1,8 @@
 import type { PartViews } from '../../parts/part-views.js';
-import { besideOneAnother } from '../../parts/plain-views.js';
 import { measureMesh } from '../../solid/measure.js';
 import type { Body } from '../../solid/mesh.js';
 import { weld } from '../../solid/weld.js';
+import { besideOneAnother } from '../beside.js';
 import { count, section, table } from '../page/html.js';
 import { pageData } from '../page/mesh-data.js';
 import { pageShell } from '../page/page-shell.js';

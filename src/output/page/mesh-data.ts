@@ -1,5 +1,5 @@
-import { besideOneAnother } from '../../parts/plain-views.js';
 import { type Mesh, placementMatrix } from '../../solid/mesh.js';
+import { besideOneAnother } from '../beside.js';
 import type { PartInHand } from '../part-in-hand.js';
 import { bodyColour, COMPANION_COLOUR, COMPANION_CUT, COMPANION_OPACITY, CUT_COLOURS } from '../picture/palette.js';
 import { viewFrom } from '../picture/picture.js';

@@ -79,7 +79,7 @@ function print({ print: advice, bodies, applied }: Report): Step | undefined {
 function measure({ cautions }: Report, finished: DrawnOnes): Step {
   const marks = drawnViews(finished)
     .flatMap(({ sizes }) => sizes)
-    .filter(({ name, spread }) => !name.startsWith('file.') && spread !== undefined);
+    .filter(({ spread }) => spread !== undefined);
   const moist = cautions.filter((text) => /moisture|room air/.test(text));
   return {
     title: 'Condition and measure',

@@ -16,7 +16,7 @@ import { jointView } from './split-joint.js';
 
 /** How far from the joint the section keeps, and how far the halves are pulled apart: a share of the body. */
 const OFF_JOINT = 70;
-const APART = 0.6;
+const APART = 0.35;
 
 /** A pin's bore as it stands, on either side of the axis. */
 export interface PinInSight {

@@ -1,0 +1,41 @@
+import { expect } from 'vitest';
+import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
+import { flatSizes } from '../../src/output/flat-sizes.js';
+import type { Sizes } from '../../src/parts/part-kind.js';
+import type { PartViews, SizeChoice } from '../../src/parts/part-views.js';
+import { linePoints, statedSizes, textsInTheWay } from './read-drawing.js';
+
+/** What is drawn. */
+interface Drawn {
+  readonly part: string;
+  readonly sizes: SizeChoice;
+  readonly views: PartViews;
+  readonly dimensions: Sizes;
+}
+
+/**
+ * Draws by both projections: every size is that of the dimensions, once and with its spread where it is one in use, no
+ * line leaves the frame, and no text lies over another.
+ * @returns how many sizes are stated
+ */
+export function expectSoundDrawing({ part, sizes, views, dimensions }: Drawn): number {
+  const wanted = new Map(flatSizes(dimensions).map(([name, size]) => [name.replace(': ', '.'), size]));
+  const svgs = (['first', 'third'] as const).map((projection) =>
+    writeDrawing({ name: 'a', part, applied: 'x; y' }, { sizes, views }, projection),
+  );
+  for (const svg of svgs) {
+    const points = linePoints(svg);
+    expect(Math.min(...points.map(([x]) => x))).toBeGreaterThanOrEqual(20);
+    expect(Math.max(...points.map(([x]) => x))).toBeLessThanOrEqual(287);
+    expect(Math.min(...points.map(([, y]) => y))).toBeGreaterThanOrEqual(10);
+    expect(Math.max(...points.map(([, y]) => y))).toBeLessThanOrEqual(200);
+    expect(textsInTheWay(svg)).toEqual([]);
+  }
+  const stated = statedSizes(svgs[0]!);
+  expect(new Set(stated.map(({ name }) => name)).size).toBe(stated.length);
+  for (const { name, text, value } of stated) {
+    expect(Math.abs(value - wanted.get(name)!), `${name}: ${text}`).toBeLessThan(0.0051);
+    if (sizes === 'finished') expect(text).toMatch(/ ±\d+\.\d\d/);
+  }
+  return stated.length;
+}

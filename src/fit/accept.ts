@@ -23,8 +23,9 @@ export function accept(
   findings: readonly Finding[],
   acceptances: readonly Acceptance[],
   known: readonly string[],
+  field = '--accept',
 ): Finding[] {
-  for (const acceptance of acceptances) requireAcceptable(acceptance, findings, known);
+  for (const acceptance of acceptances) requireAcceptable(acceptance, findings, known, field);
   return findings.map((finding) => {
     const match = acceptances.find(({ check }) => check === finding.id);
     return match && finding.verdict === 'fail' ? { ...finding, accepted: match.reason } : finding;
@@ -35,12 +36,14 @@ function requireAcceptable(
   { check, reason }: Acceptance,
   findings: readonly Finding[],
   known: readonly string[],
+  field: string,
 ): void {
   const isSolid = check.startsWith('solid-') || findings.some(({ id, group }) => id === check && group === SOLID_GROUP);
-  if (isSolid) throw fault('--accept', check, 'a broken solid cannot be accepted');
-  if (!known.includes(check)) throw fault('--accept', check, `unknown check; known: ${known.join(', ')}`);
-  if (reason.trim() === '') throw fault('--accept', check, 'wants a reason: --accept CHECK=REASON');
+  if (isSolid) throw fault(field, check, 'a broken solid cannot be accepted');
+  if (!known.includes(check)) throw fault(field, check, `unknown check; known: ${known.join(', ')}`);
+  if (reason.trim() === '')
+    throw fault(field, check, field === '--accept' ? 'wants a reason: --accept CHECK=REASON' : 'wants a reason');
   if (GRAVE_CHECKS.includes(check) && reason.trim().length < LEAST_REASON) {
-    throw fault('--accept', `${check}=${reason}`, `wants a reason of at least ${LEAST_REASON} characters`);
+    throw fault(field, `${check}=${reason}`, `wants a reason of at least ${LEAST_REASON} characters`);
   }
 }

@@ -1,3 +1,4 @@
+import type { Acceptance } from '../fit/accept.js';
 import { VERSION } from '../output/version.js';
 import { findKind } from '../pipeline/find-kind.js';
 import type { KnownKind } from '../pipeline/known-kind.js';
@@ -20,24 +21,24 @@ export interface AddressBase {
 
 /**
  * Gives each sheet the address of all that decides the bytes of its files: the sheet as its kind reads it (`8 mm` and
- * `8` are one part), the texts of the materials, printers and profiles that it names, every other preset, the kinds of file,
- * and the version. A sheet that its kind refuses is addressed as it is written.
+ * `8` are one part), the checks that are accepted, the texts of the materials, printers and profiles that it names, every
+ * other preset, the kinds of file, and the version. A sheet that its kind refuses is addressed as it is written.
  *
  * @param base what all parts share; `digest` is SHA-256
  * @returns the address of a sheet, hexadecimal
  */
-export function addresser(base: AddressBase): (sheet: Fields) => string {
+export function addresser(base: AddressBase): (sheet: Fields, accept?: readonly Acceptance[]) => string {
   const { kinds, formats, digest } = base;
   const paths = Object.keys(base.presets).sort();
   const digests = new Map(paths.map((path) => [path, digest(base.presets[path] ?? '')]));
   const shared = paths.filter((path) => !/^(?:materials|printers|profiles|sheets|fleets)\//.test(path));
   const always = digest(canonicalJson([VERSION, formats, shared.map((path) => [path, digests.get(path)])]));
-  return (sheet) => {
+  return (sheet, accept = []) => {
     const named = [...wordsIn(sheet, new Set([DEFAULT_MATERIAL]))].sort();
     const used = named.flatMap((id) =>
       ['materials', 'printers', 'profiles'].flatMap((folder) => digests.get(`${folder}/${id}.yaml`) ?? []),
     );
-    return digest(canonicalJson([always, used, asRead(sheet, kinds)]));
+    return digest(canonicalJson([always, used, asRead(sheet, kinds), accept]));
   };
 }
 

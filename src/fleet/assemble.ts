@@ -122,6 +122,7 @@ function partOf(role: string, kind: Common | undefined, group: Common | undefine
     over: over.filter((one) => one !== undefined),
     quantity: own?.quantity ?? common?.quantity ?? 1,
     axis: own?.axis ?? common?.axis,
+    accept: Object.entries({ ...common?.accept, ...own?.accept }).map(([check, reason]) => ({ check, reason })),
     find: own?.find ?? common?.find ?? machine.find,
   };
 }

@@ -1,6 +1,9 @@
+import type { KnownKind } from '../pipeline/known-kind.js';
+import { requireAcceptable } from '../pipeline/require-acceptable.js';
+import { InputError } from '../units/faults.js';
 import { type AddressBase, addresser } from './address-text.js';
 import { canonicalJson } from './canonical.js';
-import type { GivenFleet, GivenPart, Layer } from './machines.js';
+import { fileFaultLine, type GivenFleet, type GivenPart, type Layer } from './machines.js';
 import type { DistinctPart, FleetPlan, PlannedPart } from './plan.js';
 import { putTogether } from './put-together.js';
 import type { FleetSheet } from './sheet.js';
@@ -29,14 +32,15 @@ export function buildPlan(fleet: GivenFleet, base: PlanBase): FleetPlan {
       const { role, quantity, axis } = part;
       const own = base.openSheet(part);
       const head = { machine: machine.name, role, quantity, axis };
-      if ('lines' in own) {
-        parts.push({ ...head, address: '', wrong: own.lines });
+      const wrong = 'lines' in own ? own.lines : notAcceptable(part, base.kinds);
+      if ('lines' in own || wrong.length > 0) {
+        parts.push({ ...head, address: '', wrong });
         continue;
       }
       const { sheet, find } = putTogether(part, own, fleet.defaults, base.profiles, base.kinds);
-      const address = addressOf(sheet);
+      const address = addressOf(sheet, part.accept);
       parts.push({ ...head, address });
-      if (!distinct.has(address)) distinct.set(address, { address, sheet, find });
+      if (!distinct.has(address)) distinct.set(address, { address, sheet, accept: part.accept, find });
     }
   }
   return {
@@ -48,12 +52,25 @@ export function buildPlan(fleet: GivenFleet, base: PlanBase): FleetPlan {
   };
 }
 
+/** What is wrong with the checks that a part accepts, a line a mistake. */
+function notAcceptable({ accept, find }: GivenPart, kinds: readonly KnownKind[]): string[] {
+  return accept.flatMap((one) => {
+    try {
+      requireAcceptable([one], kinds, 'accept');
+      return [];
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      return error.faults.map((fault) => fileFaultLine({ ...fault, ...find(['accept', one.check]) }));
+    }
+  });
+}
+
 /** Parts that are written alike are read but once. */
 function remembered(addressOf: ReturnType<typeof addresser>): ReturnType<typeof addresser> {
   const known = new Map<string, string>();
-  return (sheet) => {
-    const text = canonicalJson(sheet);
-    const address = known.get(text) ?? addressOf(sheet);
+  return (sheet, accept) => {
+    const text = canonicalJson([sheet, accept]);
+    const address = known.get(text) ?? addressOf(sheet, accept);
     known.set(text, address);
     return address;
   };

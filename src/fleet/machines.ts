@@ -1,3 +1,4 @@
+import type { Acceptance } from '../fit/accept.js';
 import { type Fault, faultLine, type Place } from '../units/faults.js';
 import type { Fields } from './sheet.js';
 
@@ -42,6 +43,8 @@ export interface GivenPart {
   readonly over: readonly Layer[];
   readonly quantity: number;
   readonly axis?: string | undefined;
+  /** failed checks that are accepted */
+  readonly accept: readonly Acceptance[];
   readonly find: Find;
 }
 
@@ -71,6 +74,7 @@ export interface Entry {
   readonly with?: Layer | undefined;
   readonly quantity?: number | undefined;
   readonly axis?: string | undefined;
+  readonly accept?: Readonly<Record<string, string>> | undefined;
   readonly find: Find;
 }
 

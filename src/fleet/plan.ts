@@ -1,3 +1,4 @@
+import type { Acceptance } from '../fit/accept.js';
 import type { Find, GivenMachine } from './machines.js';
 import type { Fields } from './sheet.js';
 
@@ -17,6 +18,8 @@ export interface PlannedPart {
 export interface DistinctPart {
   readonly address: string;
   readonly sheet: Fields;
+  /** failed checks that are accepted */
+  readonly accept: readonly Acceptance[];
   /** where its fields stand, seen from the first machine that has it */
   readonly find: Find;
 }

@@ -47,7 +47,7 @@ export function entriesOf(
   find: Find,
 ): Map<string, Entry> {
   return new Map(
-    Object.entries(parts ?? {}).map(([role, { sheet, part, with: over, quantity, axis }]) => {
+    Object.entries(parts ?? {}).map(([role, { sheet, part, with: over, quantity, axis, accept }]) => {
       const own = [...path, role];
       const entry: Entry = {
         sheet,
@@ -55,6 +55,7 @@ export function entriesOf(
         with: layer(over, [...own, 'with'], find),
         quantity,
         axis,
+        accept,
         find: below(find, own),
       };
       return [role, entry];

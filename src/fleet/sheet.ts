@@ -15,6 +15,9 @@ const partEntry = map({
   with: over,
   quantity: whole(0, 10_000, 'of one machine; 0 leaves the part out').optional(),
   axis: partName.optional().describe('nuts and couplings of one axis are compared with each other'),
+  accept: named(z.string('must be a reason'))
+    .optional()
+    .describe('failed checks that are accepted for this part, each with its reason'),
 });
 
 const motorFields = map({ shaft: quantity('length', { above: 0, most: 100 }, 'diameter of the motor shaft') });

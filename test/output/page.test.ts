@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { base64 } from '../../src/output/page/base64.js';
 import { xmlText } from '../../src/output/xml-text.js';
@@ -12,12 +13,22 @@ async function pageOf(sheet: object, more: object = {}): Promise<string> {
 }
 
 describe('writePage', () => {
-  it('forbids everything but its own script, by its hash', async () => {
+  it('forbids everything but its own script and styles, by their hashes', async () => {
     const page = await pageOf({});
-    expect(page).toMatch(
-      /content="default-src 'none'; script-src 'sha256-[^']+'; style-src 'unsafe-inline'; img-src data:;/,
-    );
-    expect(page).not.toMatch(/(?:src|href)="(?:https?:)?\/\//);
+    const policy = page.match(/http-equiv="Content-Security-Policy" content="([^"]*)"/)?.[1] ?? '';
+    const between = (open: RegExp, close: string) =>
+      [...page.matchAll(open)].map((m) => page.slice(m.index + m[0].length, page.indexOf(close, m.index)));
+    const hashed = (texts: string[]) =>
+      texts.map((one) => `'sha256-${createHash('sha256').update(one).digest('base64')}'`).join(' ');
+    const script = hashed(between(/<script>/g, '</script>'));
+    const styles = hashed(between(/<style>/g, '</style>'));
+    expect(
+      policy ===
+        `default-src 'none'; script-src ${script}; style-src ${styles}; img-src data:; base-uri 'none'; form-action 'none'`,
+      policy,
+    ).toBe(true);
+    expect(/(?:src|href)="(?:https?:)?\/\//.test(page)).toBe(false);
+    expect(/ style="| on[a-z]+="/.test(page)).toBe(false);
   });
 
   it('names every check, caution, assumption and bought part', async () => {

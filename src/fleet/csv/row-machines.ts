@@ -10,13 +10,17 @@ const OWN = ['machine', 'kind', 'group', 'role', 'sheet', 'quantity', 'axis'] as
 type Own = (typeof OWN)[number];
 const isOwn = (name: string): name is Own => OWN.some((own) => own === name);
 
+/** Columns of reasons for failed checks that are accepted, such as `accept.thread-engagement`. */
+const ACCEPT = 'accept.';
+
 /** Columns that hold text even where it looks like a number. */
 const TEXT_FIELDS: readonly string[] = ['part', 'name', 'profile', 'mark'];
 const PATH = /^[a-z_][a-z0-9_-]*(?:\.[a-z_][a-z0-9_-]*)*$/i;
 
 /**
  * Reads machines and their parts from a spreadsheet, one row a part: the columns `machine`, `kind`, `group`, `role`,
- * `sheet`, `quantity` and `axis`, and any field of a part sheet by its dotted path, such as `screw.major`.
+ * `sheet`, `quantity` and `axis`, `accept.CHECK` with a reason, and any field of a part sheet by its dotted path, such as
+ * `screw.major`.
  *
  * @param text the file's text, CSV or TSV
  * @param file its path, for messages
@@ -78,11 +82,13 @@ function requireColumns(columns: readonly string[]): void {
 
 function readRow(row: TableRow, { columns, decimalComma }: Table, file: string, faults: Fault[]): ReadRow | undefined {
   const own: Partial<Record<Own, string>> = {};
+  const accept: Record<string, string> = {};
   let fields: Fields = {};
   for (const [i, name] of columns.entries()) {
     const cell = row.cells[i] ?? '';
     if (cell === '') continue;
     if (isOwn(name)) own[name] = cell;
+    else if (name.startsWith(ACCEPT)) accept[name.slice(ACCEPT.length)] = cell;
     else {
       const read = TEXT_FIELDS.includes(name) ? { value: cell } : cellValue(cell, decimalComma);
       if ('value' in read) fields = withField(fields, name.split('.'), read.value);
@@ -108,6 +114,7 @@ function readRow(row: TableRow, { columns, decimalComma }: Table, file: string, 
     ...(own.sheet === undefined && fields.part !== undefined ? { own: given } : { with: given }),
     quantity,
     axis: own.axis,
+    accept,
     find,
   };
   return { machine: own.machine, kind: own.kind, group: own.group, role, entry };

@@ -43,12 +43,14 @@ export function foresee(
 }
 
 function refusals(
-  { sheet, find }: DistinctPart,
+  { sheet, accept, find }: DistinctPart,
   options: { readonly kinds: readonly KnownKind[]; readonly presets: PresetTexts },
 ): readonly string[] {
   try {
-    const { checks } = check(design(sheet, options), options);
-    return checks.filter(({ verdict }) => verdict === 'fail').map(({ id, message }) => `${id}: ${message}`);
+    const { checks } = check(design(sheet, options), { ...options, accept });
+    return checks
+      .filter(({ verdict, accepted }) => verdict === 'fail' && accepted === undefined)
+      .map(({ id, message }) => `${id}: ${message}`);
   } catch (error) {
     if (error instanceof InputError) return error.faults.map((one) => placedLine(one, find));
     throw error;

@@ -86,7 +86,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
     const { formats, presets } = options;
     const queue = toMake[Symbol.iterator]();
     const hand = async () => {
-      for (const { address, sheet, find } of queue) {
+      for (const { address, sheet, accept, find } of queue) {
         if (disk !== undefined || options.stopped()) return;
         const name = String(sheet.name);
         current.add(name);
@@ -94,6 +94,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
         const result = await maker.make({
           address,
           sheet,
+          accept,
           formats,
           store: store.folder,
           ...(presets ? { presets } : {}),

@@ -1,3 +1,4 @@
+import type { Acceptance } from '../../fit/accept.js';
 import { type MadePart, madePart } from '../../fleet/made-part.js';
 import { pairFacts } from '../../fleet/pair-facts.js';
 import type { Fields } from '../../fleet/sheet.js';
@@ -17,6 +18,7 @@ import { type PartFile, writeEntry } from './entry-store.js';
 export interface Job {
   readonly address: string;
   readonly sheet: Fields;
+  readonly accept: readonly Acceptance[];
   readonly formats: readonly Format[];
   /** folder of the store that it goes to */
   readonly store: string;
@@ -64,14 +66,14 @@ export async function makeEntry(job: Job, { kernel, kinds }: Bench): Promise<Job
 type Made = { readonly part: MadePart; readonly files: readonly PartFile[] };
 
 async function attempt(
-  { address, sheet, formats, presets }: Job,
+  { address, sheet, accept, formats, presets }: Job,
   kernel: Promise<Kernel>,
   kinds: readonly KnownKind[] | undefined,
 ): Promise<Made | Exclude<JobResult, { state: 'stored' }>> {
   const options = { ...(kinds ? { kinds } : {}), ...(presets ? { presets } : {}) };
   try {
     const worked = design(sheet, options);
-    const { report, files, picture } = await makeDesign(worked, { ...options, ...PAGE, kernel, formats });
+    const { report, files, picture } = await makeDesign(worked, { ...options, ...PAGE, accept, kernel, formats });
     const all: PartFile[] =
       picture && files.length > 0 ? [...files, { name: 'picture.png', bytes: picture }] : [...files];
     const digested = all.map(({ name, bytes }) => ({ name, size: bytes.length, digest: sha256(bytes) }));

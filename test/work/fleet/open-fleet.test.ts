@@ -50,6 +50,22 @@ machines:
     ]);
   });
 
+  it('says which accepted check is not known, and which cannot be accepted', async () => {
+    const text = machines(`  a:
+    parts:
+      p: {${CUBE}, accept: {cube-sise: never mind}}
+      q: {${CUBE}, accept: {solid-closed: never mind, heat: short}}
+`);
+    const { manifest } = await runCubes(folderOf({ 'fleet.yaml': text }));
+    expect(manifest.parts.map(({ reasons }) => reasons)).toEqual([
+      [expect.stringMatching(/^fleet\.yaml:5:\d+ accept: cube-sise; unknown check; did you mean cube-size\?$/)],
+      [
+        expect.stringMatching(/^fleet\.yaml:6:\d+ accept: solid-closed; a broken solid cannot be accepted$/),
+        expect.stringMatching(/^fleet\.yaml:6:\d+ accept: heat=short; wants a reason of at least 10 characters$/),
+      ],
+    ]);
+  });
+
   it('says where in the rows a sheet is wrong', async () => {
     const cwd = folderOf({ 'rows.csv': 'machine,role,part,size,hole\na,ok,cube,9,\na,bad,cube,9,11\n' });
     const { manifest } = await runCubes(cwd, { file: 'rows.csv' });

@@ -54,6 +54,26 @@ describe('runFleet', () => {
     expect(told).toEqual(there);
   });
 
+  it('makes a part whose failed check its machine accepts, and only for that machine', async () => {
+    const small = 'part: {part: cube, name: foot, size: 3}';
+    const cwd = folderOf({
+      'fleet.yaml': `fleet: f
+kinds: {k: {parts: {foot: {${small}}}}}
+machines:
+  a: {kind: k, parts: {foot: {accept: {cube-size: a shim is enough here}}}}
+  b: {kind: k}
+`,
+      'rows.csv': 'machine,role,part,size,accept.cube-size\nc,foot,cube,3,a shim is enough here\n',
+    });
+    const { manifest } = await runCubes(cwd);
+    expect(manifest.parts.map(({ machine, verdict, reasons }) => [machine, verdict, reasons[0]])).toEqual([
+      ['a', 'caution', 'cube-size accepted: a shim is enough here'],
+      ['b', 'fail', 'cube-size: the edge is 3 mm'],
+    ]);
+    const rows = await runCubes(cwd, { file: 'rows.csv', out: join(cwd, 'rows') });
+    expect(rows.manifest.parts[0]).toMatchObject({ machine: 'c', verdict: 'caution' });
+  });
+
   it('gives the same bytes again from the cache, into another folder, and makes nothing then', async () => {
     const cwd = folderOf({ 'fleet.yaml': TWO });
     const first = await runCubes(cwd, { zip: true, bed: { width: 100, depth: 100 } });

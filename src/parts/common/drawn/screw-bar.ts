@@ -1,4 +1,5 @@
 import type { Screw } from '../../../sheet/resolve-screw.js';
+import type { Mesh } from '../../../solid/mesh.js';
 import { sweepThread } from '../../../solid/thread-sweep.js';
 import type { Companion } from '../../part-views.js';
 import { screwBody, threadColumns } from '../thread-shape.js';
@@ -15,7 +16,10 @@ export interface ScrewPlace {
   readonly chordError: number;
 }
 
-/** A screw at its likely size, standing in the middle of its play. */
+/**
+ * A screw at its likely size, standing in the middle of its play. Its mesh is made when it is first asked for: a drawing
+ * needs none.
+ */
 export function screwBar(screw: Screw, { from, to, chordError, pitch = screw.pitch.likely }: ScrewPlace): Companion {
   const bar = {
     minor: screw.minor.likely,
@@ -27,5 +31,12 @@ export function screwBar(screw: Screw, { from, to, chordError, pitch = screw.pit
   };
   const columns = Math.min(MOST_COLUMNS, threadColumns(bar, screw.lead, chordError));
   const run = { starts: screw.starts, hand: screw.hand, columns, from, to };
-  return { name: screw.designation ?? 'screw', mesh: sweepThread(screwBody(bar, run)) };
+  let mesh: Mesh | undefined;
+  return {
+    name: screw.designation ?? 'screw',
+    get mesh() {
+      mesh ??= sweepThread(screwBody(bar, run));
+      return mesh;
+    },
+  };
 }

@@ -66,6 +66,9 @@ export class FacetNet {
 
   /** The corners of the facets that are left, three a facet. */
   facets(): Uint32Array {
-    return Uint32Array.from(this.corners.filter((corner) => corner >= 0));
+    const left = new Uint32Array(this.corners.length);
+    let count = 0;
+    for (let i = 0; i < left.length; i++) if (this.corners[i]! >= 0) left[count++] = this.corners[i]!;
+    return left.slice(0, count);
   }
 }

@@ -21,7 +21,8 @@ export function removeSlivers(positions: Float64Array, corners: Uint32Array, lea
   for (let pass = 0; pass < PASSES && slivers.length > 0; pass++) {
     const mended = slivers.filter((facet) => mender.isSliver(facet) && mender.mend(facet));
     if (mended.length === 0) break;
-    slivers = Array.from({ length: net.length }, (_, facet) => facet).filter((facet) => mender.isSliver(facet));
+    slivers = [];
+    for (let facet = 0; facet < net.length; facet++) if (mender.isSliver(facet)) slivers.push(facet);
   }
   return net.facets();
 }

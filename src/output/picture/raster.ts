@@ -1,6 +1,7 @@
 import type { Mesh } from '../../solid/mesh.js';
 import { creasedNormals } from '../mesh/creased-normals.js';
 import { type Camera, dot, type Vector } from './camera.js';
+import { blend, cleared, ink, type Layer, layTogether, newLayer } from './layer.js';
 
 /** Red, green and blue, 0 to 255. */
 export type Colour = readonly [number, number, number];
@@ -35,18 +36,12 @@ export interface Scene {
 
 const MARGIN = 0.05;
 const OVERSAMPLE = 2;
+/** Fine rows that are painted at a time, so that what is written to stays near the processor. */
+const BAND = 96;
 const KEY: Vector = normal([-0.45, 0.65, 0.75]);
 const FILL: Vector = normal([0.8, -0.1, 0.45]);
 /** Distance between the lines of a hatched cut, and their width, in fine pixels. */
 const HATCH = { every: 14, width: 3 };
-
-/** Fine pixels of one pass: colour and nearness, transparent where nothing was met. */
-interface Layer {
-  readonly colour: Uint8Array;
-  readonly depth: Float32Array;
-  /** the same, but for cut faces, which lie in the section plane; without a section it is `depth` itself */
-  readonly seen: Float32Array;
-}
 
 /**
  * Paints bodies without a browser or a graphics card: depth buffer, smooth shading, two lights, edges inked where the
@@ -58,39 +53,49 @@ interface Layer {
 export function paint(scene: Scene): Uint8Array {
   const [width, height] = [scene.width * OVERSAMPLE, scene.height * OVERSAMPLE];
   const fit = fitOf(scene, width, height);
+  const bodies = scene.bodies.map((body) => projected(body, scene, fit));
   const isCut = scene.section !== undefined;
-  const solid = emptyLayer(width, height, isCut);
-  for (const body of scene.bodies.filter(({ opacity }) => opacity === 1)) {
+  const layer = () => newLayer(width, BAND + 2, isCut);
+  const layers: Layers = { solid: layer(), ...(isCut ? { own: layer() } : {}), glass: layer() };
+  const pixels = new Uint8Array(4 * scene.width * scene.height);
+  for (let top = 0; top < height; top += BAND) {
+    const bottom = Math.min(height, top + BAND);
+    // a row more on either side, since edges are found between neighbours
+    const band = paintBand(bodies, layers, [Math.max(0, top - 1), Math.min(height, bottom + 1)], fit.scale);
+    shrinkInto(pixels, band, top, bottom);
+  }
+  return pixels;
+}
+
+/** Memory that one band after the other is painted in. */
+interface Layers {
+  readonly solid: Layer;
+  /** for one body by itself, where a section opens them */
+  readonly own?: Layer;
+  readonly glass: Layer;
+}
+
+function paintBand(
+  bodies: readonly Projected[],
+  layers: Layers,
+  [top, bottom]: readonly [number, number],
+  scale: number,
+): Layer {
+  const solid = cleared(layers.solid, top, bottom);
+  for (const body of bodies.filter(({ opacity }) => opacity === 1)) {
     // squeezed bodies stand in one another, so each finds its own cut face before they are laid together
-    const layer = isCut ? emptyLayer(width, height, isCut) : solid;
-    drawBody(body, scene, fit, layer, undefined);
+    const layer = layers.own ? cleared(layers.own, top, bottom) : solid;
+    drawBody(body, layer, undefined);
     if (layer !== solid) layTogether(solid, layer);
   }
-  ink(solid, width, height, fit.scale);
-  const glass = scene.bodies.filter(({ opacity }) => opacity < 1);
-  for (const body of glass) {
-    const layer = emptyLayer(width, height, isCut);
-    drawBody(body, scene, fit, layer, solid);
-    ink(layer, width, height, fit.scale);
+  ink(solid, scale);
+  for (const body of bodies.filter(({ opacity }) => opacity < 1)) {
+    const layer = cleared(layers.glass, top, bottom);
+    drawBody(body, layer, solid);
+    ink(layer, scale);
     blend(solid, layer, body.opacity);
   }
-  return shrunk(solid.colour, scene.width, scene.height);
-}
-
-function emptyLayer(width: number, height: number, isCut: boolean): Layer {
-  const nothing = () => new Float32Array(width * height).fill(-Infinity);
-  const depth = nothing();
-  return { colour: new Uint8Array(4 * width * height), depth, seen: isCut ? nothing() : depth };
-}
-
-/** Keeps of each pixel what is seen nearest. */
-function layTogether(under: Layer, over: Layer): void {
-  for (let at = 0; at < under.seen.length; at++) {
-    if (over.seen[at]! <= under.seen[at]!) continue;
-    under.seen[at] = over.seen[at]!;
-    under.depth[at] = over.depth[at]!;
-    for (let i = 4 * at; i < 4 * at + 4; i++) under.colour[i] = over.colour[i]!;
-  }
+  return solid;
 }
 
 /** From millimetres to fine pixels. */
@@ -127,28 +132,55 @@ function fitOf({ bodies, camera }: Scene, width: number, height: number): Fit {
   };
 }
 
-function drawBody(body: Painted, { camera, section }: Scene, fit: Fit, layer: Layer, behind: Layer | undefined): void {
-  const { positions, triangles } = body.mesh;
-  const cut = body.cut ? section : undefined;
-  const flat = projected(positions, camera, fit, cut);
-  const normals = creasedNormals(body.mesh);
-  const slope = cut && dot(cut.normal, camera.toViewer);
-  // both lights go with the viewer; seen from the part they shine from here
+/** A body as the camera sees it. */
+interface Projected extends Painted {
+  /** column, row, nearness and distance beyond the section plane of each corner */
+  readonly flat: Float64Array;
+  /** brightness of each corner of each facet */
+  readonly shades: Float32Array;
+  /** share of the section plane's normal that points to the viewer; undefined where the body stays whole */
+  readonly slope: number | undefined;
+}
+
+function projected(body: Painted, { camera, section }: Scene, fit: Fit): Projected {
+  const plane = body.cut ? section : undefined;
+  return {
+    ...body,
+    flat: flattened(body.mesh.positions, camera, fit, plane),
+    shades: shadesOf(body.mesh, camera),
+    slope: plane && dot(plane.normal, camera.toViewer),
+  };
+}
+
+/** Both lights go with the viewer; seen from the part they shine from here. */
+function shadesOf(mesh: Mesh, camera: Camera): Float32Array {
+  const normals = creasedNormals(mesh);
   const [first, second] = [inWorld(KEY, camera), inWorld(FILL, camera)];
-  const light = (at: number) => {
-    const [x, y, z] = [normals[at]!, normals[at + 1]!, normals[at + 2]!];
+  const shades = new Float32Array(normals.length / 3);
+  for (let i = 0, at = 0; i < shades.length; i++, at += 3) {
+    const x = normals[at]!;
+    const y = normals[at + 1]!;
+    const z = normals[at + 2]!;
     const bright = Math.max(0, x * first[0] + y * first[1] + z * first[2]);
     const dim = Math.max(0, x * second[0] + y * second[1] + z * second[2]);
-    return 0.46 + 0.52 * bright + 0.2 * dim;
-  };
+    shades[i] = 0.46 + 0.52 * bright + 0.2 * dim;
+  }
+  return shades;
+}
+
+function drawBody(body: Projected, layer: Layer, behind: Layer | undefined): void {
+  const { flat, slope } = body;
+  const { triangles } = body.mesh;
   for (let i = 0; i < triangles.length; i += 3) {
-    const [a, b, c] = [4 * triangles[i]!, 4 * triangles[i + 1]!, 4 * triangles[i + 2]!];
-    const area =
-      (flat[b]! - flat[a]!) * (flat[c + 1]! - flat[a + 1]!) - (flat[c]! - flat[a]!) * (flat[b + 1]! - flat[a + 1]!);
+    const a = 4 * triangles[i]!;
+    const b = 4 * triangles[i + 1]!;
+    const c = 4 * triangles[i + 2]!;
+    const [ay, by, cy] = [flat[a + 1]!, flat[b + 1]!, flat[c + 1]!];
+    if (Math.max(ay, by, cy) < layer.top || Math.min(ay, by, cy) > layer.bottom) continue;
+    const area = (flat[b]! - flat[a]!) * (cy - ay) - (flat[c]! - flat[a]!) * (by - ay);
     // rows run downwards, so a facet that faces the viewer has a negative area
-    if (area === 0 || (area > 0 && !cut)) continue;
-    const shades = area < 0 ? ([light(3 * i), light(3 * i + 3), light(3 * i + 6)] as const) : undefined;
-    fill(flat, [a, b, c], area, shades, body, slope, fit, layer, behind);
+    if (area === 0 || (area > 0 && slope === undefined)) continue;
+    fill(body, i, area, layer, behind);
   }
 }
 
@@ -159,7 +191,7 @@ function inWorld([x, y, z]: Vector, { right, up, toViewer }: Camera): Vector {
 }
 
 /** Column, row, nearness and distance beyond the section plane of each corner. */
-function projected(p: Float64Array, { right, up, toViewer }: Camera, fit: Fit, cut: SectionPlane | undefined) {
+function flattened(p: Float64Array, { right, up, toViewer }: Camera, fit: Fit, cut: SectionPlane | undefined) {
   const flat = new Float64Array((4 * p.length) / 3);
   const n = cut?.normal ?? [0, 0, 0];
   for (let i = 0, to = 0; i < p.length; i += 3, to += 4) {
@@ -172,31 +204,27 @@ function projected(p: Float64Array, { right, up, toViewer }: Camera, fit: Fit, c
   return flat;
 }
 
-/**
- * Fills one facet. `shades` are undefined for a facet seen from inside; `slope` is the share of the section plane's
- * normal that points to the viewer, undefined without one.
- */
-function fill(
-  flat: Float64Array,
-  [a, b, c]: readonly [number, number, number],
-  area: number,
-  shades: readonly [number, number, number] | undefined,
-  { colour, cutColour }: Painted,
-  slope: number | undefined,
-  { width, height }: Fit,
-  layer: Layer,
-  behind: Layer | undefined,
-): void {
+/** Fills one facet, whose corners begin at `first`; one with a positive area is seen from inside, and is cut face. */
+function fill(body: Projected, first: number, area: number, layer: Layer, behind: Layer | undefined): void {
+  const { flat, slope, shades, mesh, colour, cutColour } = body;
+  const { width, top, bottom } = layer;
+  const a = 4 * mesh.triangles[first]!;
+  const b = 4 * mesh.triangles[first + 1]!;
+  const c = 4 * mesh.triangles[first + 2]!;
   const [ax, ay, bx, by, cx, cy] = [flat[a]!, flat[a + 1]!, flat[b]!, flat[b + 1]!, flat[c]!, flat[c + 1]!];
-  const first = Math.max(0, Math.ceil(Math.min(ay, by, cy) - 0.5));
-  const last = Math.min(height - 1, Math.floor(Math.max(ay, by, cy) - 0.5));
+  const [az, bz, cz, as, bs, cs] = [flat[a + 2]!, flat[b + 2]!, flat[c + 2]!, flat[a + 3]!, flat[b + 3]!, flat[c + 3]!];
+  const [ashade, bshade, cshade] = [shades[first]!, shades[first + 1]!, shades[first + 2]!];
+  const isInside = area > 0;
+  const paint = isInside ? cutColour : colour;
+  const highest = Math.max(top, Math.ceil(Math.min(ay, by, cy) - 0.5));
+  const lowest = Math.min(bottom - 1, Math.floor(Math.max(ay, by, cy) - 0.5));
   const left = Math.max(0, Math.ceil(Math.min(ax, bx, cx) - 0.5));
   const right = Math.min(width - 1, Math.floor(Math.max(ax, bx, cx) - 0.5));
-  const [az, bz, cz, as, bs, cs] = [flat[a + 2]!, flat[b + 2]!, flat[c + 2]!, flat[a + 3]!, flat[b + 3]!, flat[c + 3]!];
   // the shares of the corners change evenly along a row
-  const [du, dv] = [(by - cy) / area, (cy - ay) / area];
+  const du = (by - cy) / area;
+  const dv = (cy - ay) / area;
   const dw = -du - dv;
-  for (let row = first; row <= last; row++) {
+  for (let row = highest; row <= lowest; row++) {
     const y = row + 0.5;
     const u0 = (bx * (cy - y) - cx * (by - y)) / area;
     const v0 = (cx * (ay - y) - ax * (cy - y)) / area;
@@ -213,13 +241,12 @@ function fill(
       const beyond = slope === undefined ? 0 : u * as + v * bs + w * cs;
       if (beyond > 0) continue;
       const depth = u * az + v * bz + w * cz;
-      const at = row * width + column;
+      const at = (row - top) * width + column;
       if (depth <= layer.depth[at]! || (behind !== undefined && depth <= behind.seen[at]!)) continue;
       layer.depth[at] = depth;
-      layer.seen[at] = shades || !slope ? depth : depth - beyond / slope;
-      const paint = shades ? colour : cutColour;
-      const hatched = shades === undefined && (row + column) % HATCH.every < HATCH.width;
-      const shade = shades ? u * shades[0] + v * shades[1] + w * shades[2] : hatched ? 0.72 : 1;
+      layer.seen[at] = isInside && slope ? depth - beyond / slope : depth;
+      const hatched = isInside && (row + column) % HATCH.every < HATCH.width;
+      const shade = isInside ? (hatched ? 0.72 : 1) : u * ashade + v * bshade + w * cshade;
       const to = 4 * at;
       layer.colour[to] = Math.min(255, paint[0] * shade);
       layer.colour[to + 1] = Math.min(255, paint[1] * shade);
@@ -239,48 +266,17 @@ function exit(at0: number, rate: number): number {
   return rate < 0 ? -at0 / rate : Infinity;
 }
 
-/** Darkens pixels beside which the surface falls away: outlines and steps become readable. */
-function ink({ colour, seen: depth }: Layer, width: number, height: number, scale: number): void {
-  const step = 10 / scale;
-  for (let row = 1; row < height - 1; row++) {
-    for (let column = 1; column < width - 1; column++) {
-      const at = row * width + column;
-      const here = depth[at]!;
-      if (here === -Infinity) continue;
-      const across = Math.min(depth[at - 1]!, depth[at + 1]!);
-      const down = Math.min(depth[at - width]!, depth[at + width]!);
-      const beyond = here - Math.min(across, down);
-      if (beyond < step) continue;
-      // a steep flank falls evenly on both sides and is no edge
-      const rise = Math.max(depth[at - 1]!, depth[at + 1]!, depth[at - width]!, depth[at + width]!) - here;
-      if (rise > 0.6 * beyond) continue;
-      for (let i = 0; i < 3; i++) colour[4 * at + i] = 0.45 * colour[4 * at + i]!;
-    }
-  }
-}
-
-function blend(under: Layer, over: Layer, opacity: number): void {
-  for (let at = 0; at < under.colour.length; at += 4) {
-    if (over.colour[at + 3] === 0) continue;
-    const below = (1 - opacity) * (under.colour[at + 3]! / 255);
-    const alpha = opacity + below;
-    for (let i = 0; i < 3; i++) {
-      under.colour[at + i] = (opacity * over.colour[at + i]! + below * under.colour[at + i]!) / alpha;
-    }
-    under.colour[at + 3] = 255 * alpha;
-  }
-}
-
-/** The mean of each square of fine pixels. */
-function shrunk(fine: Uint8Array, width: number, height: number): Uint8Array {
-  const pixels = new Uint8Array(4 * width * height);
-  const row = 4 * width * OVERSAMPLE;
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      const at = OVERSAMPLE * (y * row + 4 * x);
+/** Writes the mean of each square of fine pixels into the picture, from one row of the fine picture up to another. */
+function shrinkInto(pixels: Uint8Array, band: Layer, top: number, bottom: number): void {
+  const { colour: fine, width } = band;
+  const row = 4 * width;
+  const across = width / OVERSAMPLE;
+  for (let y = top / OVERSAMPLE; y < bottom / OVERSAMPLE; y++) {
+    for (let x = 0; x < across; x++) {
+      const at = (OVERSAMPLE * y - band.top) * row + 4 * OVERSAMPLE * x;
       const [a, b, c, d] = [fine[at + 3]!, fine[at + 7]!, fine[at + row + 3]!, fine[at + row + 7]!];
       const alpha = a + b + c + d;
-      const to = 4 * (y * width + x);
+      const to = 4 * (y * across + x);
       pixels[to + 3] = alpha / 4;
       if (alpha === 0) continue;
       for (let k = 0; k < 3; k++) {
@@ -289,7 +285,6 @@ function shrunk(fine: Uint8Array, width: number, height: number): Uint8Array {
       }
     }
   }
-  return pixels;
 }
 
 function normal([x, y, z]: Vector): Vector {

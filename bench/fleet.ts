@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { rowMachines } from '../src/fleet/csv/row-machines.js';
-import { median, timed } from './measure.js';
+import { timed } from './measure.js';
 import type { Row } from './nut.js';
 import { benchNut } from './sheets.js';
 
@@ -12,52 +12,43 @@ const COMMAND = 'dist/leadwright.js';
 const LARGE = { machines: 1000, variants: 100 };
 const ROLES = ['left', 'right', 'front', 'rear'] as const;
 
-/** Fleets as whole processes: one worker against two, a large run with its memory, and the same from the cache. */
+/** Fleets as whole processes: a large run with one worker and with two, its memory, and the same from the cache. */
 export async function fleetRows(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'leadwright-fleet-'));
   try {
-    return [...(await scaling(folder)), ...large(folder), await spreadsheet()];
+    return [...large(folder), await spreadsheet()];
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
 }
 
-/** One worker and two in turns, so that whatever else the computer does falls on both. */
-async function scaling(folder: string): Promise<Row[]> {
-  const file = fleetFile(folder, 'scaling', { machines: 30, variants: 30 });
-  const times = { 1: [] as number[], 2: [] as number[] };
-  for (let round = 0; round < 3; round++) {
-    for (const jobs of [1, 2] as const) {
-      const out = mkdtempSync(join(folder, 'run-'));
-      times[jobs].push(run(file, join(out, 'out'), ['--jobs', `${jobs}`]).seconds);
-      rmSync(out, { recursive: true });
-    }
-  }
-  const [one, two] = [median(times[1]), median(times[2])];
-  return [
-    { what: 'fleet, 120 parts, one worker', value: 120 / one, unit: 'parts/s' },
-    { what: 'fleet, 120 parts, two workers', value: 120 / two, unit: 'parts/s' },
-    { what: 'fleet, two workers / one', value: one / two, unit: '×' },
-  ];
-}
-
 function large(folder: string): Row[] {
-  const file = fleetFile(folder, 'large', LARGE);
-  const out = join(folder, 'large', 'out');
   const parts = LARGE.variants * ROLES.length;
   const small = run(fleetFile(folder, 'small', { machines: 10, variants: 10 }), join(folder, 'small', 'out'), []);
-  const first = run(file, out, []);
-  const again = run(file, out, []);
+  const file = fleetFile(folder, 'large', LARGE);
+  const [one, two] = ['1', '2'].map((jobs) => run(file, join(folder, jobs, 'out'), ['--jobs', jobs])) as [Run, Run];
+  const again = run(file, join(folder, '2', 'out'), ['--jobs', '2']);
   return [
-    { what: `fleet, ${parts} parts in ${LARGE.machines} machines`, value: first.seconds, unit: 's' },
-    { what: 'fleet, peak memory', value: first.peakMb, unit: 'MB' },
+    {
+      what: `fleet, ${parts} parts in ${LARGE.machines} machines, one worker`,
+      value: parts / one.seconds,
+      unit: 'parts/s',
+    },
+    { what: 'fleet, the same, two workers', value: parts / two.seconds, unit: 'parts/s' },
+    { what: 'fleet, two workers / one', value: one.seconds / two.seconds, unit: '×' },
+    { what: 'fleet, peak memory', value: two.peakMb, unit: 'MB' },
     { what: 'fleet, peak memory, a tenth of the parts', value: small.peakMb, unit: 'MB' },
     { what: 'fleet, all from the cache', value: again.seconds, unit: 's' },
-    { what: 'fleet, first run / cached run', value: first.seconds / again.seconds, unit: '×' },
+    { what: 'fleet, first run / cached run', value: two.seconds / again.seconds, unit: '×' },
   ];
 }
 
-function run(file: string, out: string, more: readonly string[]): { seconds: number; peakMb: number } {
+interface Run {
+  readonly seconds: number;
+  readonly peakMb: number;
+}
+
+function run(file: string, out: string, more: readonly string[]): Run {
   const start = performance.now();
   const args = ['-r', './bench/peak-memory.cjs', COMMAND, 'fleet', file, '--out', out, ...more];
   const { status, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8', maxBuffer: 1e9 });

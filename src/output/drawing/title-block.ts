@@ -3,7 +3,7 @@ import { plain } from '../../units/format.js';
 import type { Report } from '../report.js';
 import { VERSION } from '../version.js';
 import { FRAME, type Projection, TITLE } from './sheet-layout.js';
-import { lineTag, num, shortened, textTag } from './svg.js';
+import { lineTag, num, shortened, textTag, wrapped } from './svg.js';
 
 /** What the title block says. */
 export interface TitleFacts {
@@ -28,10 +28,9 @@ export function titleTags({ report, views, sizes, scale, projection }: TitleFact
   ];
   const stated = sizes === 'finished' ? 'in use, as they must come out' : 'in the file, as they are sent to print';
   const spread = sizes === 'finished' ? 'spread expected after compensation' : 'none: these are the sizes drawn';
-  const [shrink = report.applied, ...rest] = report.applied.split('; ');
   return [
     `<rect class="o" x="${left}" y="${top}" width="${right - left}" height="${bottom - top}"/>`,
-    ...rows.slice(1, -1).map((y) => lineTag('t', [left, y], [right, y])),
+    ...rows.slice(1, -1).map((y) => lineTag('t', [y === rows[3] ? middle : left, y], [right, y])),
     lineTag('t', [middle, top], [middle, bottom]),
     textTag(shortened(report.name, 92, 4.2), { at: [left + 2, top + 7.5], height: 4.2, bold: true }),
     textTag(report.part, { at: [left + 2, top + 10.8], height: LABEL }),
@@ -39,9 +38,11 @@ export function titleTags({ report, views, sizes, scale, projection }: TitleFact
     ...projectionSymbol(projection, [right - 17, top + 6]),
     ...cell(left, rows[1]!, 'Sizes, mm', stated, 100),
     ...cell(middle, rows[1]!, 'Material', views.material, 80),
-    ...cell(left, rows[2]!, 'Compensation', shrink, 100),
+    ...cell(left, rows[2]!, 'Compensation', '', 100),
+    ...wrapped(report.applied, 96, LABEL, 4).map((line, i) =>
+      textTag(line, { at: [left + 2, rows[2]! + 7 + 3.2 * i], height: LABEL }),
+    ),
     ...cell(middle, rows[2]!, '± figures', spread, 80),
-    ...cell(left, rows[3]!, '', rest.join('; '), 100),
     ...cell(middle, rows[3]!, 'Drawn from the dimensions by', `leadwright ${VERSION}`, 80),
   ];
 }

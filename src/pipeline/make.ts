@@ -1,5 +1,6 @@
 import type { Finding } from '../fit/check.js';
 import { worst } from '../fit/run-checks.js';
+import type { Projection } from '../output/drawing/sheet-layout.js';
 import { type Format, showStill, writeFormats } from '../output/formats.js';
 import type { PageScript } from '../output/page/page-shell.js';
 import type { PartInHand } from '../output/part-in-hand.js';
@@ -40,6 +41,8 @@ export interface MakeOptions extends CheckOptions {
   readonly formats?: readonly Format[];
   /** sizes that the drawing states; those in use unless said otherwise */
   readonly drawing?: SizeChoice;
+  /** how the drawing's views stand to each other; first angle unless said otherwise */
+  readonly projection?: Projection;
   /** where the page finds its script; inside the page unless said otherwise */
   readonly pageScript?: PageScript;
   /** a picture to be given besides: rendered for it, or the one that page and 3MF show */
@@ -88,12 +91,16 @@ interface Built {
 async function filesOf(
   { report, bodies, written }: Built,
   { made, kind }: { readonly made: Design; readonly kind: KnownKind },
-  { formats = ['stl'], drawing = 'finished', pageScript, picture }: MakeOptions,
+  { formats = ['stl'], drawing = 'finished', projection, pageScript, picture }: MakeOptions,
 ): Promise<MadePart> {
   const stl = formats.includes('stl') ? written.map(({ file, bytes }) => ({ name: file, bytes })) : [];
   if (!picture && formats.every((format) => format === 'stl')) return finished(report, stl);
   const part: PartInHand = { design: made, report, bodies, views: kind.views(made, 'printed') };
-  const drawn = { sizes: drawing, views: drawing === 'printed' ? part.views : kind.views(made, drawing) };
+  const drawn = {
+    sizes: drawing,
+    views: drawing === 'printed' ? part.views : kind.views(made, drawing),
+    ...(projection ? { projection } : {}),
+  };
   const pictures = picture || showStill(formats) ? await import('../output/picture/picture.js') : undefined;
   const still = picture === 'still' || showStill(formats) ? pictures?.stillPicture(part) : undefined;
   const more = await writeFormats(part, {

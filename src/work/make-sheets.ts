@@ -1,5 +1,6 @@
 import { isAbsolute, join, relative, resolve } from 'node:path';
 import type { Acceptance } from '../fit/accept.js';
+import type { Projection } from '../output/drawing/sheet-layout.js';
 import type { Format } from '../output/formats.js';
 import type { PageScript } from '../output/page/page-shell.js';
 import type { PictureOptions } from '../output/picture/picture.js';
@@ -31,6 +32,7 @@ export interface MakeSheetsOptions extends DesignOptions {
   readonly kernel: Promise<Kernel>;
   readonly formats?: readonly Format[];
   readonly drawing?: SizeChoice;
+  readonly projection?: Projection;
   readonly pageScript?: PageScript;
   /** a picture of the part besides, and the file it goes to */
   readonly picture?: { readonly file: string; readonly options: PictureOptions };

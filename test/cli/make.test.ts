@@ -56,6 +56,15 @@ describe('make', () => {
     }
   });
 
+  it('draws by third angle where that is asked for, in the file and in the page', async () => {
+    const cwd = folderWith({ 'nut.yaml': GOOD });
+    const { code } = await call(cwd, ['make', 'nut.yaml', '--projection', 'third', '--formats', 'drawing,page']);
+    expect(code).toBe(0);
+    for (const name of ['drawing.svg', 'report.html'])
+      expect(readFileSync(join(cwd, 'out/my-nut', name), 'utf8').includes('id="projection-third"'), name).toBe(true);
+    expect((await call(cwd, ['make', 'nut.yaml', '--projection', 'second'])).code).toBe(2);
+  });
+
   it('writes nothing where a check fails, exits 1, and says so of earlier files', async () => {
     const cwd = folderWith({ 'nut.yaml': THIN });
     const first = await call(cwd, ['make', 'nut.yaml']);

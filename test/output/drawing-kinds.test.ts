@@ -50,7 +50,7 @@ describe.each(Object.keys(SHEETS))('the drawing of: %s', (name) => {
 
   it.each(['first', 'third'] as const)('stays in its frame by %s angle, texts clear of each other', (projection) => {
     const views = kind.views(made, 'finished');
-    const svg = writeDrawing({ name: 'a', part: made.part, applied: 'b' }, { sizes: 'finished', views }, projection);
+    const svg = writeDrawing({ name: 'a', part: made.part, applied: 'b' }, { sizes: 'finished', views, projection });
     for (const [x, y] of linePoints(svg)) {
       expect(x).toBeGreaterThanOrEqual(20);
       expect(x).toBeLessThanOrEqual(287);

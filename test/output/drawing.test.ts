@@ -47,7 +47,19 @@ describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes'
     const [, from, to] = /id="scale-bar" d="M([\d.]+) [\d.]+L([\d.]+) /.exec(svg)!;
     expect(Number(to) - Number(from)).toBeCloseTo(50, 6);
     expect(svg).toContain('id="projection-first"');
-    expect(writeDrawing(FACTS, { sizes, views }, 'third')).toContain('id="projection-third"');
+    expect(writeDrawing(FACTS, { sizes, views, projection: 'third' })).toContain('id="projection-third"');
+  });
+
+  it.each(['first', 'third'] as const)('shows the symbol of the %s angle as ISO 5456-2 does', (projection) => {
+    const drawn = writeDrawing(FACTS, { sizes, views, projection });
+    const [, symbol = ''] = drawn.match(new RegExp(`<g id="projection-${projection}">([\\s\\S]*?)</g>`)) ?? [];
+    const [, narrow, wide] = symbol.match(/d="M([\d.]+) [\d.]+L([\d.]+) /)!.map(Number) as [number, number, number];
+    const circles = [...symbol.matchAll(/cx="([\d.]+)"/g)].map((m) => Number(m[1]));
+    // both circles are seen from the narrow end, on the left: behind the cone by first angle, before it by third
+    expect(narrow).toBeLessThan(wide);
+    expect(new Set(circles).size).toBe(1);
+    if (projection === 'first') expect(circles[0]).toBeGreaterThan(wide);
+    else expect(circles[0]).toBeLessThan(narrow);
   });
 
   it('draws the flange to scale', () => {

@@ -21,7 +21,7 @@ interface Drawn {
 export function expectSoundDrawing({ part, sizes, views, dimensions }: Drawn): number {
   const wanted = new Map(flatSizes(dimensions).map(([name, size]) => [name.replace(': ', '.'), size]));
   const svgs = (['first', 'third'] as const).map((projection) =>
-    writeDrawing({ name: 'a', part, applied: 'x; y' }, { sizes, views }, projection),
+    writeDrawing({ name: 'a', part, applied: 'x; y' }, { sizes, views, projection }),
   );
   for (const svg of svgs) {
     const points = linePoints(svg);

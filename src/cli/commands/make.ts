@@ -14,6 +14,7 @@ const OPTIONS = {
     describe: 'files to write besides the report',
   },
   drawing: { choices: ['finished', 'printed'], default: 'finished', describe: 'sizes that the drawing states' },
+  projection: { choices: ['first', 'third'], default: 'first', describe: 'angle by which the drawing shows its views' },
   picture: { type: 'string', requiresArg: true, describe: 'render the part to this PNG file' },
   show: { choices: ['whole', 'section', 'apart'], describe: 'what the picture shows; whole unless given' },
   json: SHARED.json,
@@ -32,7 +33,7 @@ export const makeCommand: Command = {
           .options(OPTIONS)
           .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
           .example('leadwright make my-nut.yaml', 'writes out/my-nut/'),
-      ({ sheets, out, accept, formats, drawing, picture: file, show, json }) =>
+      ({ sheets, out, accept, formats, drawing, projection, picture: file, show, json }) =>
         start(async () => {
           const chosen = requireFormats(formats);
           const picture = pictureCall(file, show, sheets);
@@ -50,6 +51,7 @@ export const makeCommand: Command = {
             kernel,
             formats: chosen,
             drawing,
+            projection,
             ...(picture ? { picture } : {}),
           });
           return showResults(results, io, { json: json === true, writes: true });

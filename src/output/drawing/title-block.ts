@@ -67,11 +67,13 @@ export function scaleText(scale: number): string {
   return scale >= 1 ? `${plain(scale)}:1` : `1:${plain(1 / scale)}`;
 }
 
-/** ISO 5456-2: a truncated cone and its end; by first angle the end stands on the right. */
+/**
+ * ISO 5456-2: a truncated cone, narrow on its left, and how it looks from there: by first angle that view stands on the
+ * right, behind the wide end, by third angle on the left, before the narrow one.
+ */
 function projectionSymbol(projection: Projection, [x, y]: readonly [number, number]): string[] {
   const [cone, end] = projection === 'first' ? [x - 5, x + 5] : [x + 5, x - 5];
-  const narrow = projection === 'first' ? cone - 4 : cone + 4;
-  const wide = projection === 'first' ? cone + 4 : cone - 4;
+  const [narrow, wide] = [cone - 4, cone + 4];
   return [
     `<g id="projection-${projection}">`,
     `<path class="o" d="M${num(narrow)} ${num(y - 1.7)}L${num(wide)} ${num(y - 3.4)}L${num(wide)} ${num(y + 3.4)}L${num(narrow)} ${num(y + 1.7)}Z"/>`,

@@ -12,22 +12,22 @@ import { viewTags } from './view-tags.js';
 export interface DrawnSizes {
   readonly sizes: SizeChoice;
   readonly views: PartViews;
+  /** first angle unless said otherwise */
+  readonly projection?: Projection;
 }
 
 /**
  * A drawing on A4: the section and the end views beside each other, further views below, thread by ISO 6410,
  * dimensions by ISO 129, hole table and title block. It is made from the dimensions, not from the mesh.
  *
- * @param report     name, kind and what was applied
- * @param drawn      views at the finished or at the printed sizes
- * @param projection first angle unless said otherwise
+ * @param report name, kind and what was applied
+ * @param drawn  views at the finished or at the printed sizes, and how they are projected
  * @returns an SVG of 297 by 210 mm
  * @source iso-128, iso-5456-2, iso-6410, iso-129, iso-5455, iso-7200
  */
 export function writeDrawing(
   report: Pick<Report, 'name' | 'part' | 'applied'>,
-  { sizes, views }: DrawnSizes,
-  projection: Projection = 'first',
+  { sizes, views, projection = 'first' }: DrawnSizes,
 ): string {
   const { scale, views: placed } = layOut(views, projection, roomForViews(views));
   const { width, height } = PAPER;

@@ -231,5 +231,8 @@ describe('presets and schema', () => {
     const schema: Record<string, unknown> = JSON.parse((await call(callFolder(), ['schema', 'nut'])).stdout);
     expect(schema).toMatchObject({ title: 'nut sheet', type: 'object', properties: { screw: {}, body: {} } });
     expect((await call(callFolder(), ['schema', 'nutt'])).code).toBe(2);
+    const results: object = JSON.parse((await call(callFolder(), ['schema', 'results'])).stdout);
+    expect(results).toMatchObject({ title: 'results', type: 'object', additionalProperties: false });
+    expect((await call(callFolder(), ['schema', 'bolt'])).stderr).toContain('coupon, results, fleet');
   });
 });

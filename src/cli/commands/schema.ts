@@ -10,17 +10,22 @@ export const schemaCommand: Command = {
       'print the JSON Schema of a sheet, for editors',
       (call) =>
         call
-          .positional('kind', { type: 'string', describe: 'what for: nut; every kind unless given' })
+          .positional('kind', {
+            type: 'string',
+            describe: 'a kind of part, results or fleet; every kind of part unless given',
+          })
           .example('leadwright schema nut', 'for the settings of an editor'),
       ({ kind }) =>
         start(async () => {
-          const [{ sheetSchema }, { fleetJsonSchema }, { jsonText }] = await Promise.all([
-            import('../../pipeline/sheet-schema.js'),
-            import('../../fleet/json-schema.js'),
-            import('../../output/report-json.js'),
-          ]);
-          io.stdout.write(jsonText(kind === 'fleet' ? fleetJsonSchema() : sheetSchema(kind)));
+          const [{ jsonText }, schema] = await Promise.all([import('../../output/report-json.js'), schemaFor(kind)]);
+          io.stdout.write(jsonText(schema));
           return EXIT.done;
         }),
     ),
 };
+
+async function schemaFor(kind: string | undefined): Promise<object> {
+  if (kind === 'fleet') return (await import('../../fleet/json-schema.js')).fleetJsonSchema();
+  if (kind === 'results') return (await import('../../calibrate/json-schema.js')).resultsJsonSchema();
+  return (await import('../../pipeline/sheet-schema.js')).sheetSchema(kind, undefined, ['results', 'fleet']);
+}

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
@@ -42,15 +42,13 @@ describe('writeThreeMf', () => {
     expect([...zip['Metadata/thumbnail.png']!.slice(0, 8)]).toEqual([137, 80, 78, 71, 13, 10, 26, 10]);
   });
 
-  it.each(readdirSync(SHEETS).filter((name) => /^demo-.*\.yaml$/.test(name)))(
-    'keeps to the core specification: %s',
-    async (sheet) => {
-      const { files } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), { formats: ['3mf'] });
-      const packages = files.filter(({ name }) => name.endsWith('.3mf'));
-      expect(packages).toHaveLength(1);
-      expect(threeMfFaults(packages[0]!.bytes)).toEqual([]);
-    },
-  );
+  // one body and several; plates of a fleet are tried where they are laid out
+  it.each(['demo-nut.yaml', 'demo-coupling.yaml'])('keeps to the core specification: %s', async (sheet) => {
+    const { files } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), { formats: ['3mf'] });
+    const packages = files.filter(({ name }) => name.endsWith('.3mf'));
+    expect(packages).toHaveLength(1);
+    expect(threeMfFaults(packages[0]!.bytes)).toEqual([]);
+  });
 
   it('is found at fault where it is', async () => {
     const { files } = await make();

@@ -9,6 +9,6 @@ beforeAll(async () => {
 
 describe('random nuts', () => {
   it('are refused by a check or closed, of the right volume and size, mated, and the same bytes twice', async () => {
-    await huntNuts(kernel, 20);
+    await huntNuts(kernel, 8);
   });
 });

@@ -42,13 +42,14 @@ export async function writeFormats(part: PartInHand, options: FormatOptions): Pr
     const { writeThreeMf } = await import('./threemf/write-threemf.js');
     files.push({ name: fileOf('3mf', name), bytes: writeThreeMf(part, still) });
   }
-  if (formats.includes('drawing')) {
-    const { writeDrawing } = await import('./drawing/write-drawing.js');
-    files.push({ name: fileOf('drawing', name), bytes: utf8(writeDrawing(part.report, drawn)) });
-  }
+  if (!formats.includes('drawing') && !formats.includes('page')) return files;
+  const { writeDrawing } = await import('./drawing/write-drawing.js');
+  const drawing = writeDrawing(part.report, drawn);
+  if (formats.includes('drawing')) files.push({ name: fileOf('drawing', name), bytes: utf8(drawing) });
   if (formats.includes('page')) {
     const { writePage } = await import('./page/write-page.js');
-    files.push({ name: fileOf('page', name), bytes: utf8(await writePage(part, drawn, pageScript, still)) });
+    const page = await writePage(part, { views: drawn.views, drawing }, pageScript, still);
+    files.push({ name: fileOf('page', name), bytes: utf8(page) });
   }
   return files;
 }

@@ -1,4 +1,4 @@
-import { type DrawnSizes, writeDrawing } from '../drawing/write-drawing.js';
+import type { PartViews } from '../../parts/part-views.js';
 import type { PartInHand } from '../part-in-hand.js';
 import { stillPicture } from '../picture/picture.js';
 import { checksSection } from './checks-section.js';
@@ -25,18 +25,25 @@ const SECTIONS = [
   ['assumptions', 'Taken as given'],
 ] as const;
 
+/** A drawing as it goes into a page. */
+export interface DrawnPart {
+  readonly views: PartViews;
+  /** SVG */
+  readonly drawing: string;
+}
+
 /**
  * Writes the page of a part: one file that opens from the disk in any browser and asks for nothing else.
  *
  * @param part   the made part
- * @param drawn  views at the sizes that the drawing states
+ * @param drawn  its drawing, and the views that it was made from
  * @param script inside the page, or the address of the script that several pages share, relative to the page
  * @param picture its picture as PNG; rendered here unless it is at hand
  * @returns HTML; the same text each time
  */
 export async function writePage(
   part: PartInHand,
-  drawn: DrawnSizes,
+  drawn: DrawnPart,
   script: PageScript = { inside: true },
   picture = stillPicture(part),
 ): Promise<string> {
@@ -55,7 +62,7 @@ export async function writePage(
 
 function contentOf(
   part: PartInHand,
-  drawn: DrawnSizes,
+  drawn: DrawnPart,
   picture: Uint8Array,
 ): Record<(typeof SECTIONS)[number][0], string> {
   const { report } = part;
@@ -63,7 +70,7 @@ function contentOf(
     part: stageSection(part, picture),
     card: workshopCard(report, drawn.views),
     checks: checksSection(report.checks),
-    drawing: `<div class="sheet">${writeDrawing(report, drawn)}</div>`,
+    drawing: `<div class="sheet">${drawn.drawing}</div>`,
     play: playSection(report),
     drive: driveSection(report.drive),
     hardware: hardwareSection(report),

@@ -5,7 +5,7 @@ import type { Companion } from '../../part-views.js';
 import { screwBody, threadColumns } from '../thread-shape.js';
 
 /** Columns around a screw that is only looked at. */
-const MOST_COLUMNS = 96;
+const MOST_COLUMNS = 64;
 
 /** Where a screw is shown. */
 export interface ScrewPlace {

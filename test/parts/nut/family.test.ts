@@ -13,6 +13,7 @@ import { SHIPPED } from '../../../src/presets/shipped.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../../src/solid/mate.js';
 import { InputError } from '../../../src/units/faults.js';
+import { FAMILY_BASE, METAL, SPRING } from '../../support/family-sheet.js';
 import { soundOrRefused } from '../../support/sound-or-refused.js';
 import { randomFamily } from './random-family.js';
 
@@ -22,19 +23,9 @@ beforeAll(async () => {
 });
 
 const BASE = {
-  part: 'nut',
-  name: 'n',
-  screw: { designation: 'Tr8x2', hand: 'right' },
-  body: { diameter: 32, length: 22 },
-  flange: { diameter: 52, thickness: 5 },
-  holes: { count: 4, circle: 42, start: 45, screw: 'M4', head: 'flange' },
-  fit: 'running',
-  material: 'petg',
-  printer: { layer: 0.1, compensation: 'file' },
+  ...FAMILY_BASE,
   duty: { axis: 'horizontal', load: 15, temperature: 25, grease: 'greased', moving: '10 %', feed: 5 },
 };
-const SPRING = { inside: 16, outside: 19, free: 20, solid: 7, rate: 3 };
-const METAL = { across_flats: 13, height: 6.5 };
 
 const nutDesign = (sheet: object): NutDesign => designNut(nutSchema.parse(sheet), SHIPPED);
 const finding = (sheet: object, id: string) => check(design(sheet)).checks.find((one) => one.id === id);

@@ -8,6 +8,7 @@ import type { Point } from '../../../src/parts/part-views.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
+import { FAMILY_BASE, METAL, SPRING } from '../../support/family-sheet.js';
 import '../../support/seed.js';
 import { disagreements } from '../../support/section-against-solid.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
@@ -18,19 +19,6 @@ beforeAll(async () => {
   kernel = await createKernel();
 });
 
-const BASE = {
-  part: 'nut',
-  name: 'n',
-  screw: { designation: 'Tr8x2', hand: 'right' },
-  body: { diameter: 32, length: 22 },
-  flange: { diameter: 52, thickness: 5 },
-  holes: { count: 4, circle: 42, start: 45, screw: 'M4', head: 'flange' },
-  fit: 'running',
-  material: 'petg',
-  printer: { layer: 0.1, compensation: 'file' },
-};
-const SPRING = { inside: 16, outside: 19, free: 20, solid: 7, rate: 3 };
-const METAL = { across_flats: 13, height: 6.5 };
 const BARE = { flange: undefined, holes: undefined };
 
 /** What is changed, and the least count of sizes that are then stated. */
@@ -38,7 +26,7 @@ const SHEETS: [string, object, number][] = [
   ['plain', {}, 8],
   [
     'with a square flange and nut traps',
-    { flange: { shape: 'square', width: 50, thickness: 6 }, holes: { ...BASE.holes, joint: 'hexagon' } },
+    { flange: { shape: 'square', width: 50, thickness: 6 }, holes: { ...FAMILY_BASE.holes, joint: 'hexagon' } },
     7,
   ],
   [
@@ -53,7 +41,7 @@ const SHEETS: [string, object, number][] = [
   ['split, closed by screws', { family: { kind: 'split' } }, 13],
   [
     'split, closed by a ring, three holes',
-    { family: { kind: 'split', closed: 'ring' }, holes: { ...BASE.holes, count: 3, start: 30 } },
+    { family: { kind: 'split', closed: 'ring' }, holes: { ...FAMILY_BASE.holes, count: 3, start: 30 } },
     11,
   ],
   ['split, without flange', { family: { kind: 'split' }, ...BARE }, 9],
@@ -82,7 +70,7 @@ const SHEETS: [string, object, number][] = [
 ];
 
 function nut(changes: object): NutDesign {
-  return designNut(nutSchema.parse(JSON.parse(JSON.stringify({ ...BASE, ...changes }))), SHIPPED);
+  return designNut(nutSchema.parse(JSON.parse(JSON.stringify({ ...FAMILY_BASE, ...changes }))), SHIPPED);
 }
 
 describe.each(SHEETS)('the drawing of a nut, %s', (_, changes, count) => {

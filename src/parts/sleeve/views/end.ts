@@ -1,9 +1,9 @@
-import { boreReach } from '../../common/bore.js';
 import { boreSeen } from '../../common/drawn/bore-seen.js';
 import { boreSizes } from '../../common/drawn/bore-sizes.js';
 import { clampSeenAlong } from '../../common/drawn/clamp-seen.js';
 import { flipped } from '../../common/drawn/flipped.js';
-import { arc, beyond, crossing, line } from '../../common/drawn/strokes.js';
+import { roundEndSeen } from '../../common/drawn/round-end-seen.js';
+import { beyond, crossing } from '../../common/drawn/strokes.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { DrawnView, SizeMark, Stroke } from '../../part-views.js';
 import { BEFORE, type SleeveInSight, sentence, stopBore } from './in-sight.js';
@@ -25,20 +25,10 @@ export function endView(sleeve: SleeveInSight, which: 0 | 1): DrawnView {
 
 function endStrokes({ plan, radius }: SleeveInSight, which: 0 | 1): Stroke[] {
   const { slit, bores, clamps } = plan;
-  const held = (bores[which] ?? bores[0]).bore;
-  const half = slit / 2;
-  const round = (r: number): Stroke => {
-    const open = (Math.asin(half / r) * 180) / Math.PI;
-    return arc('outline', [0, 0], r, open, 360 - open);
-  };
-  const isFlat = held.form === 'hexagon' || held.form === 'double-d';
-  const foot = isFlat ? boreReach(held).slit : Math.sqrt(Math.max(0, (held.diameter / 2) ** 2 - half ** 2));
-  const wall = Math.sqrt(radius ** 2 - half ** 2);
+  const { bore } = bores[which] ?? bores[0];
   return [
-    round(radius),
-    ...boreSeen(held, 'outline', slit),
+    ...roundEndSeen({ radius, chamfer: 0, bore, slit }),
     ...(bores[1] ? boreSeen(stopBore(plan), 'outline', slit) : []),
-    ...[half, -half].map((y) => line('outline', [foot, y], [wall, y])),
     ...(clamps[which] ? clampSeenAlong(clamps[which], radius) : []),
     ...crossing([0, 0], radius + beyond(radius)),
   ];

@@ -6,7 +6,7 @@ import { clampSeenAcross, clampSeenAlong } from '../../../common/drawn/clamp-see
 import { faceBox, standingFaces } from '../../../common/drawn/cut-face.js';
 import { flatArea } from '../../../common/drawn/flat-area.js';
 import { loop } from '../../../common/drawn/strokes.js';
-import type { HoleRow, SizeMark } from '../../../part-views.js';
+import type { HoleRow, Letter, SizeMark } from '../../../part-views.js';
 import { boreLoop } from '../../views/end.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
 import { profileOf, threadFace } from '../../views/material.js';
@@ -49,9 +49,7 @@ export function clampedMember(nut: NutInSight, family: Family & { kind: 'clamped
         ...clampSeenAcross(clamp, ([x, z]) => [-z, x], 'nut'),
       ],
       sizes: [...(isFlanged ? [start] : []), clampHeight(clamp, nut)],
-      letters: [
-        { at: [-clamp.heights[0]! - 0.8 * clamp.head, clamp.offset + 0.45 * clamp.head], text: 'C', away: [0, 0] },
-      ],
+      letters: [clampLetter(clamp, 'C', 1)],
     },
     end: {
       strokes: clampSeenAlong(clamp, radius),
@@ -118,4 +116,9 @@ export function clampRow(
 /** Where head and nut of a closing screw are seated. */
 export function seatWords({ headSeat, nutSeat }: Clamp): string {
   return `heads are seated ${words(headSeat, 2)}, nuts ${words(nutSeat, 2)} from the plane through the axis`;
+}
+
+/** Number of a clamp's screw beside its passage in a section: above the axis, or below it where the side is −1. */
+export function clampLetter({ heights, offset, head }: Clamp, text: string, side: 1 | -1): Letter {
+  return { at: [-heights[0]! - 0.8 * head, side * (offset + 0.45 * head)], text, away: [0, 0] };
 }

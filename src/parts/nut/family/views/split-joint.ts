@@ -8,6 +8,7 @@ import type { NutInSight } from '../../views/in-sight.js';
 import { profileOf, threadFace } from '../../views/material.js';
 import { onSide } from '../../views/member.js';
 import { threadStrokes } from '../../views/side.js';
+import { clampLetter } from './clamped.js';
 import type { PinInSight } from './split.js';
 
 /** The face of half b that lies on half a, seen from there: +Z to the left, −X above. */
@@ -99,16 +100,8 @@ function clampSizes({ spread }: NutInSight, { heights, offset }: Clamp): SizeMar
 
 /** Numbers as in the hole table; 1 is on +X, below. */
 function numbers({ offset, height, diameter }: PinInSight, clamp: Clamp | undefined): Letter[] {
-  return [-1, 1].flatMap((side, i): Letter[] => [
+  return ([-1, 1] as const).flatMap((side, i): Letter[] => [
     { at: [-height - 1.1 * diameter, side * (offset + 0.9 * diameter)], text: `P${i + 1}`, away: [0, 0] },
-    ...(clamp
-      ? [
-          {
-            at: [-clamp.heights[0]! - 0.8 * clamp.head, side * (clamp.offset + 0.45 * clamp.head)] as const,
-            text: `C${i + 1}`,
-            away: [0, 0] as const,
-          },
-        ]
-      : []),
+    ...(clamp ? [clampLetter(clamp, `C${i + 1}`, side)] : []),
   ]);
 }

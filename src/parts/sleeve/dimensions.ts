@@ -8,7 +8,7 @@ import { resolveScrew } from '../../sheet/resolve-screw.js';
 import type { Shaft } from '../common/bore.js';
 import { resolveShaft, roundShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
-import type { Clamp } from '../common/clamp.js';
+import { clampNames } from '../common/clamp-names.js';
 import type { Grip } from '../common/grip.js';
 import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase } from '../part-kind.js';
@@ -128,17 +128,7 @@ function named({ outside, length, slit, bores: [lower, upper], clamps }: SleeveP
     slit_width: slit,
     ...boreNames(lower.bore),
     ...(upper ? { bore_depth: lower.depth, ...boreNames(upper.bore, 'upper_'), upper_bore_depth: upper.depth } : {}),
-    ...clampNames(clamps[0], '', (height) => height),
-    ...clampNames(clamps[1], 'upper_', (height) => length - height),
-  };
-}
-
-/** The first screw of a clamp, from the end that it is next to. */
-function clampNames(clamp: Clamp | undefined, before: string, fromEnd: (height: number) => number) {
-  if (!clamp) return {};
-  return {
-    [`${before}clamp_offset`]: clamp.offset,
-    [`${before}clamp_height`]: fromEnd(clamp.heights[0]!),
-    [`${before}clamp_hole_diameter`]: clamp.hole,
+    ...(clamps[0] ? clampNames(clamps[0]) : {}),
+    ...(clamps[1] ? clampNames(clamps[1], 'upper_', length - clamps[1].heights[0]!) : {}),
   };
 }

@@ -18,7 +18,7 @@ import type { CouplingInSight, Standing } from './standing.js';
 export function sideView(coupling: CouplingInSight): DrawnView {
   const { hubs, floor, insert, from } = coupling;
   const cut = hubs.map((hub) => hubCut(hub));
-  const ring = insertRing(coupling);
+  const cutInsert = insertRing(coupling);
   const ends = hubs.map(({ end }) => end);
   const [low, high] = [Math.min(floor, from, ...ends), Math.max(from + insert.height, ...ends)];
   const reach = beyond(high - low);
@@ -26,13 +26,13 @@ export function sideView(coupling: CouplingInSight): DrawnView {
     title: 'Section A–A, put together',
     strokes: [
       ...cut.flatMap(({ loops, seen }) => [...loops.map((points) => loop('outline', points)), ...seen]),
-      ...ring.map((points) => loop('outline', points)),
+      ...cutInsert.map((points) => loop('outline', points)),
       ...padStrokes(coupling),
       line('centre', [reach - low, 0], [-high - reach, 0]),
       line('centre', ...acrossTrace(coupling, 1)),
     ],
     hatched: cut.map(({ loops }) => loops),
-    crossHatched: [ring],
+    crossHatched: [cutInsert],
     sizes: sideSizes(coupling),
     letters: [
       ...screwNumbers(coupling),
@@ -102,12 +102,12 @@ export function hubHalf(plan: HubPlan, side: 'near' | 'far'): { readonly added: 
 /** Edges of bore and room that run straight across behind the cut. */
 function edgesAcross({ plan, onPaper }: Standing): Stroke[] {
   const { bore, chamfer, stop, length, jaws } = plan;
-  const [near] = [boreFaces(bore, boreLevels(plan), 0, 'near')];
+  const [near] = boreFaces(bore, boreLevels(plan), 0, 'near');
   const [far] = boreFaces(bore, boreLevels(plan), 0, 'far');
   const reachAt = (face: Outline, z: number) => face.findLast(([at]) => at === z)?.[1];
   const at = (z: number, up: number, down: number) => line('outline', onPaper([z, up]), onPaper([z, -down]));
   const places = [chamfer, ...(stop ? [stop.from, stop.from + stop.drop] : [])].flatMap((z): Stroke[] => {
-    const [up, down] = [reachAt(near[0]!, z), reachAt(far!, z)];
+    const [up, down] = [reachAt(near!, z), reachAt(far!, z)];
     return up === undefined || down === undefined ? [] : [at(z, up, down)];
   });
   const mouth = bore.diameter / 2 + chamfer;

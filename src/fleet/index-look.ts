@@ -66,7 +66,11 @@ export const INDEX_SCRIPT = `
   }
   form.addEventListener('input', show);
   form.addEventListener('submit', function (event) { event.preventDefault(); });
-  form.addEventListener('reset', function () { setTimeout(show); });
+  form.addEventListener('reset', function (event) {
+    event.preventDefault();
+    fields.forEach(function (field) { field.value = ''; });
+    show();
+  });
   show();
 })();
 `;

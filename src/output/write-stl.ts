@@ -1,6 +1,8 @@
 import { serializeBinary } from '@jscad/stl-serializer/CSGToStlb.js';
 import type { Mesh } from '../solid/mesh.js';
 
+type Point = [number, number, number];
+
 const IDENTITY = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1];
 
 /**
@@ -24,13 +26,27 @@ export function writeStl(body: Mesh): Uint8Array {
   return bytes;
 }
 
-function polygonsOf({ positions, triangles }: Mesh): { vertices: [number, number, number][] }[] {
-  const corner = (index: number): [number, number, number] => {
-    const at = 3 * triangles[index]!;
+/** A facet of a mesh as the serializer reads it; corners are handed out when asked for, and so soon forgotten. */
+class Polygon {
+  constructor(
+    private readonly mesh: Mesh,
+    private readonly first: number,
+  ) {}
+
+  get vertices(): [Point, Point, Point] {
+    return [this.corner(0), this.corner(1), this.corner(2)];
+  }
+
+  private corner(nth: number): Point {
+    const { positions, triangles } = this.mesh;
+    const at = 3 * triangles[this.first + nth]!;
     // adding 0 turns −0 into 0, so that equal corners have equal bits
     return [positions[at]! + 0, positions[at + 1]! + 0, positions[at + 2]! + 0];
-  };
-  return Array.from({ length: triangles.length / 3 }, (_, facet) => ({
-    vertices: [corner(3 * facet), corner(3 * facet + 1), corner(3 * facet + 2)],
-  }));
+  }
+}
+
+function polygonsOf(mesh: Mesh): Polygon[] {
+  const polygons: Polygon[] = [];
+  for (let first = 0; first < mesh.triangles.length; first += 3) polygons.push(new Polygon(mesh, first));
+  return polygons;
 }

@@ -18,7 +18,9 @@ export function clipBetween(surface: Mesh, from: number, to: number): Mesh {
   const below = cutter(points, to, -1);
   const triangles: number[] = [];
   for (let i = 0; i < surface.triangles.length; i += 3) {
-    const [a, b, c] = [surface.triangles[i]!, surface.triangles[i + 1]!, surface.triangles[i + 2]!];
+    const a = surface.triangles[i]!;
+    const b = surface.triangles[i + 1]!;
+    const c = surface.triangles[i + 2]!;
     if (isInside(points, a, from, to) && isInside(points, b, from, to) && isInside(points, c, from, to)) {
       triangles.push(a, b, c);
       continue;
@@ -71,7 +73,8 @@ function cutter(points: number[], plane: number, side: 1 | -1): (polygon: readon
     const kept: number[] = [];
     for (const [i, corner] of polygon.entries()) {
       const next = polygon[(i + 1) % polygon.length]!;
-      const [here, there] = [height(corner), height(next)];
+      const here = height(corner);
+      const there = height(next);
       if (here >= 0) kept.push(corner);
       if ((here > 0 && there < 0) || (here < 0 && there > 0)) kept.push(cut(corner, next));
     }

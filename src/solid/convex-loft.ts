@@ -43,7 +43,8 @@ export function loftVolume(outline: Outline, levels: readonly LoftLevel[]): numb
   const rings = levels.map(([, offset]) => movedSides(outline, offset));
   let volume = 0;
   for (let i = 1; i < rings.length; i++) {
-    const [below, above] = [rings[i - 1]!, rings[i]!];
+    const below = rings[i - 1]!;
+    const above = rings[i]!;
     const middle = below.map(([x, y], k): [number, number] => [(x + above[k]![0]) / 2, (y + above[k]![1]) / 2]);
     const height = levels[i]![0] - levels[i - 1]![0];
     volume += (height / 6) * (polygonArea(below) + 4 * polygonArea(middle) + polygonArea(above));

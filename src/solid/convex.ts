@@ -16,8 +16,10 @@ export function clipped(outline: Outline, [a, b, c]: HalfPlane): Outline {
   const kept: (readonly [number, number])[] = [];
   for (let i = 0; i < outline.length; i++) {
     const j = (i + 1) % outline.length;
-    const [p, q] = [outline[i]!, outline[j]!];
-    const [dp, dq] = [depth[i]!, depth[j]!];
+    const p = outline[i]!;
+    const q = outline[j]!;
+    const dp = depth[i]!;
+    const dq = depth[j]!;
     if (dp <= TOGETHER) kept.push(p);
     if ((dp < -TOGETHER && dq > TOGETHER) || (dp > TOGETHER && dq < -TOGETHER)) {
       const share = dp / (dp - dq);
@@ -32,7 +34,8 @@ export function sidesOf(outline: Outline): HalfPlane[] {
   return outline.map(([x, y], i) => {
     const [nextX, nextY] = outline[(i + 1) % outline.length]!;
     const length = Math.hypot(nextX - x, nextY - y);
-    const [a, b] = [(nextY - y) / length, (x - nextX) / length];
+    const a = (nextY - y) / length;
+    const b = (x - nextX) / length;
     return [a, b, a * x + b * y] as const;
   });
 }

@@ -13,7 +13,7 @@ export class FacetNet {
 
   /** @param corners  three a facet  @param count  number of corners */
   constructor(corners: ArrayLike<number>, count: number) {
-    this.corners = Int32Array.from(corners);
+    this.corners = new Int32Array(corners);
     this.starts = new Uint32Array(count + 1);
     this.listed = new Uint32Array(corners.length);
     for (const corner of this.corners) this.starts[corner + 1]!++;

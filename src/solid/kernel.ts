@@ -144,7 +144,7 @@ function isHeavy(shape: Shape): boolean {
 }
 
 function solidOf(module: SolidModule, { positions, triangles }: Mesh): Solid {
-  const mesh = new module.Mesh({ numProp: 3, vertProperties: Float32Array.from(positions), triVerts: triangles });
+  const mesh = new module.Mesh({ numProp: 3, vertProperties: new Float32Array(positions), triVerts: triangles });
   try {
     return new module.Manifold(mesh);
   } catch (error) {
@@ -158,7 +158,7 @@ function meshOf(solid: Solid): Mesh {
   if (status !== 'NoError') throw notSolid(status);
   const { numProp, vertProperties, triVerts } = solid.getMesh();
   if (numProp !== 3) throw new Error(`kernel gave ${numProp} values a corner instead of 3`);
-  return { positions: Float64Array.from(vertProperties), triangles: triVerts.slice() };
+  return { positions: new Float64Array(vertProperties), triangles: triVerts.slice() };
 }
 
 function notSolid(status: unknown) {

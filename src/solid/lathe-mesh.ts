@@ -22,7 +22,7 @@ export function latheMesh(lathe: Lathe): Mesh {
   for (let i = 1; i < rings.length; i++) wall(rings[i - 1]!, rings[i]!, sides, triangles);
   for (const [a, b, c] of zigzag(rings[0]!)) triangles.push(a, c, b);
   for (const [a, b, c] of zigzag(rings.at(-1)!)) triangles.push(a, b, c);
-  return { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
+  return { positions: new Float64Array(positions), triangles: new Uint32Array(triangles) };
 }
 
 /** Corners of one profile point, added to the positions: a ring, or a single corner on the axis. */

@@ -50,7 +50,9 @@ function openEdgesOf({ count, uses }: EdgeTable): number {
 function repeatedVertexFacetsOf(corners: Uint32Array): number {
   let repeated = 0;
   for (let i = 0; i < corners.length; i += 3) {
-    const [a, b, c] = [corners[i], corners[i + 1], corners[i + 2]];
+    const a = corners[i];
+    const b = corners[i + 1];
+    const c = corners[i + 2];
     if (a === b || b === c || a === c) repeated++;
   }
   return repeated;
@@ -66,7 +68,8 @@ function shellsOf({ count, edgeOf }: EdgeTable): number {
     const owner = owners[edgeOf[side]!]!;
     if (owner < 0) owners[edgeOf[side]!] = facet;
     else {
-      const [a, b] = [root(parents, owner), root(parents, facet)];
+      const a = root(parents, owner);
+      const b = root(parents, facet);
       if (a !== b) shells--;
       parents[Math.max(a, b)] = Math.min(a, b);
     }
@@ -84,27 +87,33 @@ function root(parents: Uint32Array, facet: number): number {
 }
 
 function sizesOf({ positions, triangles }: Mesh) {
-  const p = Float32Array.from(positions);
+  const p = new Float32Array(positions);
   let [volume, area, leastFacetArea] = [0, 0, triangles.length === 0 ? 0 : Number.POSITIVE_INFINITY];
   const least: [number, number, number] = [Infinity, Infinity, Infinity];
   const most: [number, number, number] = [-Infinity, -Infinity, -Infinity];
   for (let i = 0; i < triangles.length; i += 3) {
-    const [a, b, c] = [3 * triangles[i]!, 3 * triangles[i + 1]!, 3 * triangles[i + 2]!];
-    const [ax, ay, az] = [p[a]!, p[a + 1]!, p[a + 2]!];
-    const [ux, uy, uz] = [p[b]! - ax, p[b + 1]! - ay, p[b + 2]! - az];
-    const [vx, vy, vz] = [p[c]! - ax, p[c + 1]! - ay, p[c + 2]! - az];
-    const [nx, ny, nz] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+    const a = 3 * triangles[i]!;
+    const b = 3 * triangles[i + 1]!;
+    const c = 3 * triangles[i + 2]!;
+    const ax = p[a]!;
+    const ay = p[a + 1]!;
+    const az = p[a + 2]!;
+    const ux = p[b]! - ax;
+    const uy = p[b + 1]! - ay;
+    const uz = p[b + 2]! - az;
+    const vx = p[c]! - ax;
+    const vy = p[c + 1]! - ay;
+    const vz = p[c + 2]! - az;
+    const nx = uy * vz - uz * vy;
+    const ny = uz * vx - ux * vz;
+    const nz = ux * vy - uy * vx;
     const facetArea = Math.sqrt(nx * nx + ny * ny + nz * nz) / 2;
     volume += (ax * nx + ay * ny + az * nz) / 6;
     area += facetArea;
     if (facetArea < leastFacetArea) leastFacetArea = facetArea;
-    for (const corner of [a, b, c]) {
-      for (let axis = 0; axis < 3; axis++) {
-        const value = p[corner + axis]!;
-        if (value < least[axis]!) least[axis] = value;
-        if (value > most[axis]!) most[axis] = value;
-      }
-    }
+    widen(least, most, p, a);
+    widen(least, most, p, b);
+    widen(least, most, p, c);
   }
   const empty = triangles.length === 0;
   const bounds = (
@@ -116,4 +125,13 @@ function sizesOf({ positions, triangles }: Mesh) {
       : [least, most]
   ) as MeshMeasures['bounds'];
   return { leastFacetArea, volume, area, bounds };
+}
+
+/** Takes the corner that begins at an index into the bounds. */
+function widen(least: number[], most: number[], p: Float32Array, corner: number): void {
+  for (let axis = 0; axis < 3; axis++) {
+    const value = p[corner + axis]!;
+    if (value < least[axis]!) least[axis] = value;
+    if (value > most[axis]!) most[axis] = value;
+  }
 }

@@ -115,15 +115,21 @@ function distance(p: Float64Array, a: number, b: number): number {
 }
 
 function normalOf(p: Float64Array, a: number, b: number, c: number): [number, number, number] {
-  const [ax, ay, az] = [p[3 * a]!, p[3 * a + 1]!, p[3 * a + 2]!];
-  const [ux, uy, uz] = [p[3 * b]! - ax, p[3 * b + 1]! - ay, p[3 * b + 2]! - az];
-  const [vx, vy, vz] = [p[3 * c]! - ax, p[3 * c + 1]! - ay, p[3 * c + 2]! - az];
+  const ax = p[3 * a]!;
+  const ay = p[3 * a + 1]!;
+  const az = p[3 * a + 2]!;
+  const ux = p[3 * b]! - ax;
+  const uy = p[3 * b + 1]! - ay;
+  const uz = p[3 * b + 2]! - az;
+  const vx = p[3 * c]! - ax;
+  const vy = p[3 * c + 1]! - ay;
+  const vz = p[3 * c + 2]! - az;
   return [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
 }
 
 function areaOf(p: Float64Array, a: number, b: number, c: number): number {
-  const [x, y, z] = normalOf(p, a, b, c);
-  return Math.sqrt(x * x + y * y + z * z) / 2;
+  const normal = normalOf(p, a, b, c);
+  return Math.sqrt(dot(normal, normal)) / 2;
 }
 
 function dot(a: readonly number[], b: readonly number[]): number {

@@ -68,14 +68,17 @@ function rightHanded(thread: ThreadSweep): Mesh {
   for (let i = 0; i < columns; i++) {
     const first = Math.max(0, (Math.floor((from - (i + 1) * rise) / pitch) - 1 - low) * corners);
     for (let row = first; row + 1 < rows; row++) {
-      const [a, b, c, d] = [at(i, row), at(i, row + 1), at(i + 1, row + 1), at(i + 1, row)];
+      const a = at(i, row);
+      const b = at(i, row + 1);
+      const c = at(i + 1, row + 1);
+      const d = at(i + 1, row);
       if (grid.positions[3 * a + 2]! >= to) break;
       if (grid.positions[3 * c + 2]! <= from) continue;
       if (climbs(thread, row % corners)) triangles.push(a, d, c, a, c, b);
       else triangles.push(a, d, b, d, c, b);
     }
   }
-  return clipBetween({ positions: grid.positions, triangles: Uint32Array.from(triangles) }, from, to);
+  return clipBetween({ positions: grid.positions, triangles: new Uint32Array(triangles) }, from, to);
 }
 
 /** Corners of all columns; column 0 is longer by `starts` pitches, for the seam. */

@@ -10,7 +10,7 @@ export function joinCorners(positions: ArrayLike<number>): {
   readonly firsts: Uint32Array;
 } {
   const corners = positions.length / 3;
-  const bits = new Int32Array(Float32Array.from(positions).buffer);
+  const bits = new Int32Array(new Float32Array(positions).buffer);
   let size = 16;
   while (size < 2 * corners) size *= 2;
   const slots = new Int32Array(size).fill(-1);
@@ -18,7 +18,9 @@ export function joinCorners(positions: ArrayLike<number>): {
   const joined = new Uint32Array(corners);
   let count = 0;
   for (let corner = 0; corner < corners; corner++) {
-    const [x, y, z] = [bits[3 * corner]!, bits[3 * corner + 1]!, bits[3 * corner + 2]!];
+    const x = bits[3 * corner]!;
+    const y = bits[3 * corner + 1]!;
+    const z = bits[3 * corner + 2]!;
     let slot = scatter(Math.imul(x, 73856093) ^ Math.imul(y, 19349663) ^ Math.imul(z, 83492791)) & (size - 1);
     for (;;) {
       const known = slots[slot]!;

@@ -16,7 +16,9 @@ export function creasedNormals({ positions, triangles }: Mesh): Float32Array {
   const normals = new Float32Array(3 * triangles.length);
   for (let corner = 0; corner < triangles.length; corner++) {
     const own = 4 * Math.trunc(corner / 3);
-    const [nx, ny, nz] = [faces[own]!, faces[own + 1]!, faces[own + 2]!];
+    const nx = faces[own]!;
+    const ny = faces[own + 1]!;
+    const nz = faces[own + 2]!;
     let x = 0;
     let y = 0;
     let z = 0;
@@ -41,10 +43,18 @@ export function creasedNormals({ positions, triangles }: Mesh): Float32Array {
 function faceNormals(p: Float64Array, triangles: Uint32Array): Float64Array {
   const faces = new Float64Array((4 * triangles.length) / 3);
   for (let i = 0; i < triangles.length; i += 3) {
-    const [a, b, c] = [3 * triangles[i]!, 3 * triangles[i + 1]!, 3 * triangles[i + 2]!];
-    const [ux, uy, uz] = [p[b]! - p[a]!, p[b + 1]! - p[a + 1]!, p[b + 2]! - p[a + 2]!];
-    const [vx, vy, vz] = [p[c]! - p[a]!, p[c + 1]! - p[a + 1]!, p[c + 2]! - p[a + 2]!];
-    const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+    const a = 3 * triangles[i]!;
+    const b = 3 * triangles[i + 1]!;
+    const c = 3 * triangles[i + 2]!;
+    const ux = p[b]! - p[a]!;
+    const uy = p[b + 1]! - p[a + 1]!;
+    const uz = p[b + 2]! - p[a + 2]!;
+    const vx = p[c]! - p[a]!;
+    const vy = p[c + 1]! - p[a + 1]!;
+    const vz = p[c + 2]! - p[a + 2]!;
+    const x = uy * vz - uz * vy;
+    const y = uz * vx - ux * vz;
+    const z = ux * vy - uy * vx;
     const area = Math.sqrt(x * x + y * y + z * z);
     const at = (4 * i) / 3;
     faces[at] = x / (area || 1);

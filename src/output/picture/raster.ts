@@ -175,7 +175,9 @@ function drawBody(body: Projected, layer: Layer, behind: Layer | undefined): voi
     const a = 4 * triangles[i]!;
     const b = 4 * triangles[i + 1]!;
     const c = 4 * triangles[i + 2]!;
-    const [ay, by, cy] = [flat[a + 1]!, flat[b + 1]!, flat[c + 1]!];
+    const ay = flat[a + 1]!;
+    const by = flat[b + 1]!;
+    const cy = flat[c + 1]!;
     if (Math.max(ay, by, cy) < layer.top || Math.min(ay, by, cy) > layer.bottom) continue;
     const area = (flat[b]! - flat[a]!) * (cy - ay) - (flat[c]! - flat[a]!) * (by - ay);
     // rows run downwards, so a facet that faces the viewer has a negative area
@@ -195,7 +197,9 @@ function flattened(p: Float64Array, { right, up, toViewer }: Camera, fit: Fit, c
   const flat = new Float64Array((4 * p.length) / 3);
   const n = cut?.normal ?? [0, 0, 0];
   for (let i = 0, to = 0; i < p.length; i += 3, to += 4) {
-    const [x, y, z] = [p[i]!, p[i + 1]!, p[i + 2]!];
+    const x = p[i]!;
+    const y = p[i + 1]!;
+    const z = p[i + 2]!;
     flat[to] = fit.x + fit.scale * (x * right[0] + y * right[1] + z * right[2]);
     flat[to + 1] = fit.y - fit.scale * (x * up[0] + y * up[1] + z * up[2]);
     flat[to + 2] = x * toViewer[0] + y * toViewer[1] + z * toViewer[2];
@@ -211,9 +215,21 @@ function fill(body: Projected, first: number, area: number, layer: Layer, behind
   const a = 4 * mesh.triangles[first]!;
   const b = 4 * mesh.triangles[first + 1]!;
   const c = 4 * mesh.triangles[first + 2]!;
-  const [ax, ay, bx, by, cx, cy] = [flat[a]!, flat[a + 1]!, flat[b]!, flat[b + 1]!, flat[c]!, flat[c + 1]!];
-  const [az, bz, cz, as, bs, cs] = [flat[a + 2]!, flat[b + 2]!, flat[c + 2]!, flat[a + 3]!, flat[b + 3]!, flat[c + 3]!];
-  const [ashade, bshade, cshade] = [shades[first]!, shades[first + 1]!, shades[first + 2]!];
+  const ax = flat[a]!;
+  const ay = flat[a + 1]!;
+  const bx = flat[b]!;
+  const by = flat[b + 1]!;
+  const cx = flat[c]!;
+  const cy = flat[c + 1]!;
+  const az = flat[a + 2]!;
+  const bz = flat[b + 2]!;
+  const cz = flat[c + 2]!;
+  const as = flat[a + 3]!;
+  const bs = flat[b + 3]!;
+  const cs = flat[c + 3]!;
+  const ashade = shades[first]!;
+  const bshade = shades[first + 1]!;
+  const cshade = shades[first + 2]!;
   const isInside = area > 0;
   const paint = isInside ? cutColour : colour;
   const highest = Math.max(top, Math.ceil(Math.min(ay, by, cy) - 0.5));
@@ -274,7 +290,10 @@ function shrinkInto(pixels: Uint8Array, band: Layer, top: number, bottom: number
   for (let y = top / OVERSAMPLE; y < bottom / OVERSAMPLE; y++) {
     for (let x = 0; x < across; x++) {
       const at = (OVERSAMPLE * y - band.top) * row + 4 * OVERSAMPLE * x;
-      const [a, b, c, d] = [fine[at + 3]!, fine[at + 7]!, fine[at + row + 3]!, fine[at + row + 7]!];
+      const a = fine[at + 3]!;
+      const b = fine[at + 7]!;
+      const c = fine[at + row + 3]!;
+      const d = fine[at + row + 7]!;
       const alpha = a + b + c + d;
       const to = 4 * (y * across + x);
       pixels[to + 3] = alpha / 4;

@@ -57,8 +57,10 @@ function crossings(edges: readonly Edge[]): number[] {
   for (const [i, a] of rising.entries()) {
     for (let k = i + 1; k < rising.length && rising[k]!.from[0] < a.to[0]; k++) {
       const b = rising[k]!;
-      const [from, to] = [b.from[0], Math.min(a.to[0], b.to[0])];
-      const [start, end] = [yAt(a, from) - yAt(b, from), yAt(a, to) - yAt(b, to)];
+      const from = b.from[0];
+      const to = Math.min(a.to[0], b.to[0]);
+      const start = yAt(a, from) - yAt(b, from);
+      const end = yAt(a, to) - yAt(b, to);
       if (start * end < 0) found.push(from + ((to - from) * start) / (start - end));
     }
   }
@@ -152,9 +154,12 @@ function chained(pieces: readonly Piece[]): Point[][] {
 
 function turning(loop: readonly Point[]): Point[] {
   return loop.filter((point, i) => {
-    const [before, after] = [loop.at(i - 1)!, loop[(i + 1) % loop.length]!];
-    const [ux, uy] = [point[0] - before[0], point[1] - before[1]];
-    const [vx, vy] = [after[0] - point[0], after[1] - point[1]];
+    const before = loop.at(i - 1)!;
+    const after = loop[(i + 1) % loop.length]!;
+    const ux = point[0] - before[0];
+    const uy = point[1] - before[1];
+    const vx = after[0] - point[0];
+    const vy = after[1] - point[1];
     return Math.abs(ux * vy - uy * vx) > 1e-9 * Math.max(1, Math.hypot(ux, uy) * Math.hypot(vx, vy));
   });
 }

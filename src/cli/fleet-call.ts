@@ -120,14 +120,14 @@ async function shareCall(
   return counts.failed > 0 || counts.stopped ? EXIT.failed : EXIT.done;
 }
 
-function showForeseen(
+async function showForeseen(
   plan: FleetPlan,
   stores: Parameters<typeof foresee>[1],
   { presets, json }: { readonly presets: FleetPresets; readonly json: boolean },
   io: Io,
   least: number,
-): number {
-  const parts = foresee(plan, stores, { kinds: KINDS, presets });
+): Promise<number> {
+  const parts = await foresee(plan, stores, { kinds: KINDS, presets });
   io.stdout.write(json ? jsonText({ fleet: plan.fleet, parts }) : `${foreseenLines(parts).join('\n')}\n`);
   return Math.max(least, parts.some(({ would }) => would === 'refuse') ? EXIT.failed : EXIT.done);
 }

@@ -1,7 +1,8 @@
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, utimesSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import type { DigestedFile, MadePart } from '../../fleet/made-part.js';
-import { sha256 } from './digest.js';
+import { sha256, sha256Aside } from './digest.js';
 import { clearLeftovers } from './leftovers.js';
 import { temporaryBeside, writeWhole } from './whole-file.js';
 
@@ -27,11 +28,16 @@ export function entryFolder({ folder }: EntryStore, address: string): string {
   return join(folder, address.slice(0, 2), address);
 }
 
-/** A part as it was stored, its files checked by size and digest; undefined where there is none or it is damaged. */
-export function readEntry(store: EntryStore, address: string): MadePart | undefined {
+/**
+ * A part as it was stored, its files checked by size and digest, beside one another and off this thread; undefined
+ * where there is none or it is damaged.
+ */
+export async function readEntry(store: EntryStore, address: string): Promise<MadePart | undefined> {
   const folder = entryFolder(store, address);
   const made = readRecord(join(folder, RECORD), address);
-  if (!made?.files.every((file) => isWhole(folder, file))) return undefined;
+  if (!made) return undefined;
+  const whole = await Promise.all(made.files.map((file) => isWhole(folder, file)));
+  if (whole.includes(false)) return undefined;
   touch(folder);
   return made;
 }
@@ -54,11 +60,11 @@ function readRecord(path: string, address: string): MadePart | undefined {
   }
 }
 
-function isWhole(folder: string, { name, size, digest }: DigestedFile): boolean {
+async function isWhole(folder: string, { name, size, digest }: DigestedFile): Promise<boolean> {
   try {
     if (name !== basename(name)) return false;
-    const bytes = readFileSync(join(folder, name));
-    return bytes.length === size && sha256(bytes) === digest;
+    const bytes = await readFile(join(folder, name));
+    return bytes.length === size && (await sha256Aside(bytes)) === digest;
   } catch {
     return false;
   }
@@ -75,7 +81,7 @@ function touch(folder: string): void {
 }
 
 /** Adds a part; where another run added it first, and it is sound, that one stays. */
-export function writeEntry(store: EntryStore, made: MadePart, files: readonly PartFile[]): void {
+export async function writeEntry(store: EntryStore, made: MadePart, files: readonly PartFile[]): Promise<void> {
   const folder = entryFolder(store, made.address);
   mkdirSync(dirname(folder), { recursive: true });
   const temporary = temporaryBeside(folder);
@@ -84,18 +90,18 @@ export function writeEntry(store: EntryStore, made: MadePart, files: readonly Pa
     for (const { name, bytes } of files) writeWhole(join(temporary, name), bytes);
     const json = JSON.stringify(made);
     writeWhole(join(temporary, RECORD), `${sha256(json)}\n${json}`);
-    renameOver(store, temporary, folder, made.address);
+    await renameOver(store, temporary, folder, made.address);
   } finally {
     rmSync(temporary, { recursive: true, force: true });
   }
 }
 
-function renameOver(store: EntryStore, temporary: string, folder: string, address: string): void {
+async function renameOver(store: EntryStore, temporary: string, folder: string, address: string): Promise<void> {
   try {
     renameSync(temporary, folder);
   } catch (error) {
     if (!isTaken(error)) throw error;
-    if (readEntry(store, address)) return;
+    if (await readEntry(store, address)) return;
     discardEntry(store, address);
     try {
       renameSync(temporary, folder);

@@ -4,7 +4,8 @@ import { design } from '../../pipeline/design.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { InputError } from '../../units/faults.js';
-import { type EntryStore, readEntry } from './entry-store.js';
+import { atHand } from './at-hand.js';
+import type { EntryStore } from './entry-store.js';
 import { placedLine } from './gather.js';
 
 /** What a run would do with a distinct part. */
@@ -19,11 +20,11 @@ export interface Foreseen {
 }
 
 /** What a run would make, reuse and refuse; nothing is written. A solid may still show what no check foresees. */
-export function foresee(
+export async function foresee(
   plan: FleetPlan,
   stores: readonly EntryStore[],
   options: { readonly kinds: readonly KnownKind[]; readonly presets: PresetTexts },
-): Foreseen[] {
+): Promise<Foreseen[]> {
   const wantedBy = (address: string) =>
     plan.parts
       .filter((part) => part.address === address)
@@ -31,14 +32,14 @@ export function foresee(
   const unread = plan.parts.flatMap(({ machine, role, quantity, wrong }): Foreseen[] =>
     wrong ? [{ name: role, address: '', would: 'refuse', reasons: wrong, wanted: [{ machine, role, quantity }] }] : [],
   );
-  const parts = plan.distinct.map((part): Foreseen => {
+  const parts: Foreseen[] = [];
+  for await (const [part, kept] of atHand(plan.distinct, stores)) {
     const { address, sheet } = part;
     const about = { name: String(sheet.name), address, wanted: wantedBy(address) };
-    const kept = stores.map((store) => readEntry(store, address)).find((made) => made !== undefined);
-    if (kept && kept.verdict !== 'fail') return { ...about, would: 'reuse', reasons: [] };
-    const reasons = kept ? kept.reasons : refusals(part, options);
-    return { ...about, would: reasons.length > 0 ? 'refuse' : 'make', reasons };
-  });
+    const reasons = kept ? kept.made.reasons : refusals(part, options);
+    if (kept && kept.made.verdict !== 'fail') parts.push({ ...about, would: 'reuse', reasons: [] });
+    else parts.push({ ...about, would: reasons.length > 0 ? 'refuse' : 'make', reasons });
+  }
   return [...unread, ...parts];
 }
 

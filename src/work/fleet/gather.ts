@@ -6,7 +6,8 @@ import { keysOf } from '../../pipeline/locate-faults.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import type { Fault } from '../../units/faults.js';
 import { diskReason } from '../disk-reason.js';
-import { type EntryStore, entryFolder, readEntry, readFreshEntry } from './entry-store.js';
+import { atHand } from './at-hand.js';
+import { type EntryStore, entryFolder, readFreshEntry } from './entry-store.js';
 import type { Maker } from './makers.js';
 
 /** How far a run is. */
@@ -28,7 +29,7 @@ export interface GatherOptions {
   readonly formats: readonly Format[];
   readonly presets?: PresetTexts;
   /** called for every part that is at hand, with the folder of its files */
-  readonly onPart: (made: MadePart, folder: string) => void;
+  readonly onPart: (made: MadePart, folder: string) => void | Promise<void>;
   readonly onProgress: (progress: Progress) => void;
   /** whether the run shall end after what is in hand */
   readonly stopped: () => boolean;
@@ -54,27 +55,21 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
   let disk: string | undefined;
   const tell = () =>
     options.onProgress({ done: outcomes.size, total: distinct.length, ...count, current: [...current] });
-  const take = (store: EntryStore, made: MadePart | undefined): boolean => {
-    if (!made) return false;
-    options.onPart(made, entryFolder(store, made.address));
-    outcomes.set(made.address, { state: 'made', made });
-    return true;
-  };
-  const guarded = (step: () => void): void => {
+  const take = async (store: EntryStore, made: MadePart): Promise<void> => {
     try {
-      step();
+      await options.onPart(made, entryFolder(store, made.address));
+      outcomes.set(made.address, { state: 'made', made });
     } catch (error) {
       disk ??= diskReason(error);
     }
   };
   const toMake: DistinctPart[] = [];
-  for (const part of distinct) {
+  for await (const [part, kept] of atHand(distinct, options.stores)) {
     if (disk !== undefined || options.stopped()) break;
-    guarded(() => {
-      if (options.stores.some((store) => take(store, readEntry(store, part.address)))) count.reused++;
-      else toMake.push(part);
-    });
-    if (outcomes.size % 16 === 15) await breath();
+    if (kept) {
+      count.reused++;
+      await take(kept.store, kept.made);
+    } else toMake.push(part);
     tell();
   }
   if (toMake.length > 0 && disk === undefined && !options.stopped()) await makeAll();
@@ -105,12 +100,14 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
           outcomes.set(address, { state: 'wrong', lines: result.faults.map((one) => placedLine(one, find)) });
         else if (result.state === 'broken') outcomes.set(address, result);
         else if (result.state === 'absent') outcomes.set(address, { state: 'missing', reason: result.reason });
-        else
-          guarded(() => {
-            if (take(store, readFreshEntry(store, address))) count.made++;
-            else
-              outcomes.set(address, { state: 'missing', reason: 'another run cleared it from the cache; run again' });
-          });
+        else {
+          const made = readFreshEntry(store, address);
+          if (made) {
+            count.made++;
+            await take(store, made);
+          } else
+            outcomes.set(address, { state: 'missing', reason: 'another run cleared it from the cache; run again' });
+        }
         tell();
       }
     };
@@ -127,8 +124,4 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
 export function placedLine({ path, value, allowed }: Fault, find: DistinctPart['find']): string {
   const fault: FileFault = { ...find(keysOf(path)), path, value, allowed };
   return fileFaultLine(fault);
-}
-
-function breath(): Promise<void> {
-  return new Promise((resolve) => setImmediate(resolve));
 }

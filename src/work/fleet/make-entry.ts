@@ -52,7 +52,7 @@ export async function makeEntry(job: Job, { kernel, kinds }: Bench): Promise<Job
   const made = await attempt(job, kernel, kinds);
   if (!('part' in made)) return made;
   try {
-    writeEntry({ folder: job.store }, made.part, made.files);
+    await writeEntry({ folder: job.store }, made.part, made.files);
     return { state: 'stored' };
   } catch (error) {
     try {

@@ -3,7 +3,6 @@ import { appendFileSync, mkdirSync, readdirSync, readFileSync, rmdirSync, rmSync
 import { dirname, join } from 'node:path';
 import type { Manifest } from '../../fleet/manifest.js';
 import { jsonText } from '../../output/report-json.js';
-import { sha256 } from './digest.js';
 import { linkWhole, writeWhole } from './whole-file.js';
 
 export const MANIFEST = 'manifest.json';
@@ -108,7 +107,7 @@ function linesOf(path: string): string[] {
 
 function holds(path: string, content: string | Uint8Array): boolean {
   try {
-    return sha256(readFileSync(path)) === sha256(content);
+    return readFileSync(path).equals(typeof content === 'string' ? Buffer.from(content) : content);
   } catch {
     return false;
   }

@@ -52,13 +52,13 @@ export async function runShare(
   };
 }
 
-function copyEntry(from: readonly EntryStore[], to: EntryStore, address: string): void {
-  if (from.some(({ folder }) => folder === to.folder) || readEntry(to, address)) return;
+async function copyEntry(from: readonly EntryStore[], to: EntryStore, address: string): Promise<void> {
+  if (from.some(({ folder }) => folder === to.folder) || (await readEntry(to, address))) return;
   for (const store of from) {
-    const made = readEntry(store, address);
+    const made = await readEntry(store, address);
     if (!made) continue;
     const folder = entryFolder(store, address);
-    writeEntry(
+    await writeEntry(
       to,
       made,
       made.files.map(({ name }) => ({ name, bytes: readFileSync(join(folder, name)) })),

@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import {
+  type BigIntStats,
   closeSync,
   copyFileSync,
   fsyncSync,
@@ -39,32 +40,42 @@ export function writeWhole(path: string, content: string | Uint8Array): void {
  * @returns whether anything changed
  */
 export function linkWhole(from: string, to: string, before: () => void = () => undefined): boolean {
-  if (isSameFile(from, to)) return false;
+  const there = about(to);
+  if (there !== undefined && isSameFile(there, about(from))) return false;
   before();
   mkdirSync(dirname(to), { recursive: true });
+  if (there === undefined && isLinked(from, to)) return true;
   putInPlace(to, (temporary) => {
-    try {
-      linkSync(from, temporary);
-    } catch (error) {
-      if (!isLinkTrouble(error)) throw error;
-      copyFileSync(from, temporary);
-      const handle = openSync(temporary, 'r+');
-      fsyncSync(handle);
-      closeSync(handle);
-    }
+    if (!isLinked(from, temporary)) copyWhole(from, temporary);
   });
   return true;
 }
 
-/** Whether two names are of one file. */
-function isSameFile(a: string, b: string): boolean {
-  const [first, second] = [a, b].map((path) => statSync(path, { bigint: true, throwIfNoEntry: false }));
-  return first !== undefined && second !== undefined && first.ino === second.ino && first.dev === second.dev;
+function about(path: string): BigIntStats | undefined {
+  return statSync(path, { bigint: true, throwIfNoEntry: false });
 }
 
-function isLinkTrouble(error: unknown): boolean {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  return code === 'EXDEV' || code === 'EPERM' || code === 'EMLINK' || code === 'ENOTSUP' || code === 'ENOSYS';
+function isSameFile(a: BigIntStats, b: BigIntStats | undefined): boolean {
+  return a.ino === b?.ino && a.dev === b.dev;
+}
+
+/** Gives a file a second name, in one step; false where the disk knows no such names, or where the name is taken. */
+function isLinked(from: string, to: string): boolean {
+  try {
+    linkSync(from, to);
+    return true;
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+    if (!['EXDEV', 'EPERM', 'EMLINK', 'ENOTSUP', 'ENOSYS', 'EEXIST'].includes(code)) throw error;
+    return false;
+  }
+}
+
+function copyWhole(from: string, to: string): void {
+  copyFileSync(from, to);
+  const handle = openSync(to, 'r+');
+  fsyncSync(handle);
+  closeSync(handle);
 }
 
 function putInPlace(path: string, fill: (temporary: string) => void): void {

@@ -10,6 +10,8 @@ import { benchNut } from './sheets.js';
 
 const COMMAND = 'dist/leadwright.js';
 const LARGE = { machines: 1000, variants: 100 };
+/** Times that the large fleet is run with one worker and with two, in turns. */
+const ROUNDS = 2;
 const ROLES = ['left', 'right', 'front', 'rear'] as const;
 
 /** Fleets as whole processes: a large run with one worker and with two, its memory, and the same from the cache. */
@@ -26,8 +28,14 @@ function large(folder: string): Row[] {
   const parts = LARGE.variants * ROLES.length;
   const small = run(fleetFile(folder, 'small', { machines: 10, variants: 10 }), join(folder, 'small', 'out'), []);
   const file = fleetFile(folder, 'large', LARGE);
-  const [one, two] = ['1', '2'].map((jobs) => run(file, join(folder, jobs, 'out'), ['--jobs', jobs])) as [Run, Run];
-  const again = run(file, join(folder, '2', 'out'), ['--jobs', '2']);
+  const rounds = Array.from({ length: ROUNDS }, (_, round) => {
+    const out = (jobs: string) => join(folder, `${jobs}-${round}`, 'out');
+    const [one, two] = ['1', '2'].map((jobs) => run(file, out(jobs), ['--jobs', jobs])) as [Run, Run];
+    return { one, two, again: run(file, out('2'), ['--jobs', '2']) };
+  });
+  const one = quickest(rounds.map((round) => round.one));
+  const two = quickest(rounds.map((round) => round.two));
+  const again = quickest(rounds.map((round) => round.again));
   return [
     {
       what: `fleet, ${parts} parts in ${LARGE.machines} machines, one worker`,
@@ -46,6 +54,11 @@ function large(folder: string): Row[] {
 interface Run {
   readonly seconds: number;
   readonly peakMb: number;
+}
+
+/** Whatever else the computer does can only slow a run down, so the quickest one tells most about the program. */
+function quickest(runs: readonly Run[]): Run {
+  return runs.reduce((best, one) => (one.seconds < best.seconds ? one : best));
 }
 
 function run(file: string, out: string, more: readonly string[]): Run {

@@ -42,8 +42,6 @@ const EDGE_DEGREES = 32;
 const TURN_STEP = Math.PI / 24;
 const ZOOM_STEP = 1.25;
 const MARGIN = 1.08;
-/** Not moved: 3 × 4, row by row. */
-const AS_MODELLED = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0];
 /** Squares of the bed [mm]. */
 const BED_SQUARE = 10;
 
@@ -183,14 +181,10 @@ export class Viewer {
   layOnBed(lying: boolean): void {
     this.#lying = lying;
     this.#standBodies();
-    const over = lying && this.#data.turnedOver;
-    this.#part.rotation.set(over ? Math.PI : 0, 0, 0);
-    this.#part.position.set(0, 0, 0);
     this.#bed.clear();
     this.#bed.visible = lying;
     if (lying) {
-      const { low, radius, middle } = this.#reach();
-      this.#part.position.z = -low;
+      const { radius, middle } = this.#reach();
       this.#bed.position.set(middle.x, middle.y, 0);
       this.#bed.add(...bedLines(radius));
     }
@@ -217,10 +211,11 @@ export class Viewer {
   /** Puts each body where it stands in use, pulled apart as far as it is; or where it lies on the bed. */
   #standBodies(): void {
     for (const { group, body } of this.#bodies) {
-      const rows = [...(this.#lying ? AS_MODELLED : body.inUse), 0, 0, 0, 1];
+      const rows = [...(this.#lying ? body.onBed : body.inUse), 0, 0, 0, 1];
       group.matrixAutoUpdate = false;
       group.matrix = new Matrix4().fromArray(rows).transpose();
-      const shift = this.#lying ? new Vector3(...body.onBed) : new Vector3(...body.apart).multiplyScalar(this.#share);
+      if (this.#lying) continue;
+      const shift = new Vector3(...body.apart).multiplyScalar(this.#share);
       group.matrix.premultiply(new Matrix4().makeTranslation(shift));
     }
   }

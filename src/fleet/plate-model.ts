@@ -1,9 +1,10 @@
+import { leanOf } from '../output/on-bed.js';
 import { decimal } from '../output/threemf/decimal.js';
 import { MODEL_HEAD, materialsXml, metadata, objectXml } from '../output/threemf/model-xml.js';
 import { packThreeMf } from '../output/threemf/write-threemf.js';
 import { VERSION } from '../output/version.js';
 import { xmlText } from '../output/xml-text.js';
-import type { Mesh } from '../solid/mesh.js';
+import { type Mesh, placementMatrix } from '../solid/mesh.js';
 import { weld } from '../solid/weld.js';
 import type { PlacedPiece, Plate } from './plates.js';
 
@@ -39,9 +40,9 @@ export function plateModel({ material, pieces }: Plate, title: string, meshes: R
   return packThreeMf(model.join(''));
 }
 
-/** Rows of the transform are what x, y, z and 1 become. */
-function itemXml({ label, turned, move }: PlacedPiece, id: number): string {
-  const turn = turned ? '0 1 0 -1 0 0 0 0 1' : '1 0 0 0 1 0 0 0 1';
-  const transform = `${turn} ${move.map(decimal).join(' ')}`;
+/** Rows of the transform are what x, y, z and 1 become: the columns of a placement. */
+function itemXml({ label, turnOver, turned, move }: PlacedPiece, id: number): string {
+  const m = placementMatrix({ ...leanOf({ turn_over: turnOver }), turn: turned ? 90 : 0, by: move });
+  const transform = [0, 1, 2, 3].flatMap((column) => [0, 4, 8].map((row) => decimal(m[row + column]!))).join(' ');
   return `<item objectid="${id}" transform="${transform}" partnumber="${xmlText(label)}"/>\n`;
 }

@@ -14,14 +14,18 @@ export interface PlateItem {
   /** what the piece is called on the plate */
   readonly label: string;
   readonly material: string;
+  /** true where it is printed the other way up than it lies in its file */
+  readonly turnOver: boolean;
+  /** the way up that it is printed [mm] */
   readonly bounds: readonly [readonly number[], readonly number[]];
   readonly count: number;
 }
 
-/** A piece on a plate: the body turned by 0 or 90 degrees about its axis, then moved. */
+/** A piece on a plate: the body turned over or not, turned by 0 or 90 degrees about its axis, then moved. */
 export interface PlacedPiece {
   readonly body: string;
   readonly label: string;
+  readonly turnOver: boolean;
   readonly turned: boolean;
   readonly move: readonly [number, number, number];
 }
@@ -118,6 +122,7 @@ function placed({ x, y, rot = false, item }: Laid): PlacedPiece {
   return {
     body: item.body,
     label: item.label,
+    turnOver: item.turnOver,
     turned: rot,
     move: [x + PLATE_GAP - left, y + PLATE_GAP - front, -low[2]!],
   };

@@ -16,6 +16,8 @@ export interface BodyRow {
   /** g */
   readonly mass: number;
   readonly closed: boolean;
+  /** true where it lies on the bed the other way up than in the file */
+  readonly turn_over: boolean;
   readonly bounds: readonly [readonly number[], readonly number[]];
 }
 

@@ -52,6 +52,14 @@ export interface Expected {
   readonly bounds: readonly [readonly [number, number, number], readonly [number, number, number]];
 }
 
+/** A body to be fused, and what it must measure. */
+export interface PlannedBody {
+  readonly recipe: BodyRecipe;
+  readonly expected: Expected;
+  /** true where it lies on the bed the other way up than it is modelled */
+  readonly turnOver?: boolean;
+}
+
 /** What a part kind says of a design besides its checks. */
 export interface Particulars {
   readonly hardware: readonly HardwareRow[];
@@ -71,8 +79,7 @@ export interface PartKind<Sheet, Design extends DesignBase> {
   readonly design: (sheet: Sheet, presets: PresetTexts) => Design;
   readonly checks: readonly Check<Design>[];
   readonly particulars: (design: Design) => Particulars;
-  /** bodies to be fused, and what each must measure */
-  readonly bodies: (design: Design) => readonly { readonly recipe: BodyRecipe; readonly expected: Expected }[];
+  readonly bodies: (design: Design) => readonly PlannedBody[];
   /** findings of the mating test, on solids built for it */
   readonly mate: (design: Design, kernel: Kernel) => readonly Finding[];
   /** what drawing, picture and page show besides the mesh; `PartViews` says how a kind joins */

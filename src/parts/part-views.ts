@@ -104,8 +104,6 @@ export interface PartViews {
   readonly apart?: Readonly<Record<string, readonly [number, number, number]>>;
   /** direction from the axis in which the section shows most, counter-clockwise from +X [degrees] */
   readonly cutTowards: number;
-  /** true where the part lies on the bed the other way up than it was modelled */
-  readonly turnedOver: boolean;
 }
 
 /** Which sizes a drawing states: those in use, or those in the file. */

@@ -1,12 +1,11 @@
 import type { z } from 'zod';
 import type { Check, Finding } from '../fit/check.js';
 import { type LimitChanges, runChecks } from '../fit/run-checks.js';
-import type { DesignBase, Expected, Particulars, PartKind } from '../parts/part-kind.js';
+import type { DesignBase, Particulars, PartKind, PlannedBody } from '../parts/part-kind.js';
 import type { PartViews, SizeChoice } from '../parts/part-views.js';
 import type { PresetTexts } from '../presets/texts.js';
 import { validate } from '../sheet/validate.js';
 import type { Kernel } from '../solid/kernel.js';
-import type { BodyRecipe } from '../solid/recipe.js';
 import type { Knob } from './advice/search.js';
 import type { Locate } from './locate-faults.js';
 
@@ -27,7 +26,7 @@ export interface KnownKind {
   readonly read: (value: unknown, locate: Locate) => KnownSheet;
   readonly runChecks: (design: DesignBase, changes: LimitChanges) => Finding[];
   readonly particulars: (design: DesignBase) => Particulars;
-  readonly bodies: (design: DesignBase) => readonly { readonly recipe: BodyRecipe; readonly expected: Expected }[];
+  readonly bodies: (design: DesignBase) => readonly PlannedBody[];
   readonly mate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
   /** findings of the part as printed, on solids; none where the kind has no such test */
   readonly virtualMate: (design: DesignBase, kernel: Kernel) => readonly Finding[];

@@ -68,14 +68,16 @@ export async function makeDesign(made: Design, options: MakeOptions = {}): Promi
   const { kinds = KINDS } = options;
   const kernel = await (options.kernel ?? createKernel());
   const kind = kindOfDesign(kinds, made);
-  const planned = kind.bodies(made).map(({ recipe, expected }) => ({ body: fuseBody(kernel, recipe), expected }));
+  const planned = kind
+    .bodies(made)
+    .map(({ recipe, expected, turnOver }) => ({ body: fuseBody(kernel, recipe), expected, turnOver }));
   const written = planned.map(({ body, expected }) =>
     readBack({ file: fileName(made, body, planned.length), bytes: writeStl(body), expected }),
   );
   const solid: Finding[] = [...verify(written), ...kind.mate(made, kernel)];
   const findings = [...checked.checks, ...solid];
   if (worst(solid) === 'fail') return { report: assembleReport(made, kind, findings, []), files: [] };
-  const rows = planned.map(({ body }, i) => bodyRow(body, written[i]!, made));
+  const rows = planned.map(({ body, turnOver = false }, i) => bodyRow(body, written[i]!, made, turnOver));
   const report = assembleReport(made, kind, findings, rows);
   const bodies = planned.map(({ body }) => body);
   return filesOf({ report, bodies, written }, { made, kind }, options);
@@ -126,7 +128,7 @@ function fileName({ name }: Design, body: Body, count: number): string {
   return count === 1 ? `${name}.stl` : `${name}-${body.name}.stl`;
 }
 
-function bodyRow(body: Body, { file, measures }: MeasuredBody, { densities }: Design): BodyRow {
+function bodyRow(body: Body, { file, measures }: MeasuredBody, { densities }: Design, turnOver: boolean): BodyRow {
   const density = densities[body.material];
   if (density === undefined) throw new TypeError(`the design states no density for ${body.material}`);
   const { facets, volume, bounds } = measures;
@@ -137,6 +139,7 @@ function bodyRow(body: Body, { file, measures }: MeasuredBody, { densities }: De
     volume,
     mass: (volume / 1000) * density,
     closed: defects(measures) === 0,
+    turn_over: turnOver,
     bounds,
   };
 }

@@ -9,6 +9,7 @@ const item = fc.record({
   material: fc.constantFrom('pa12', 'petg'),
   size: sides,
   low: fc.tuple(fc.integer({ min: -50, max: 50 }), fc.integer({ min: -50, max: 50 }), fc.integer({ min: -5, max: 5 })),
+  turnOver: fc.boolean(),
   count: fc.integer({ min: 0, max: 6 }),
 });
 
@@ -67,6 +68,7 @@ describe('layOut', () => {
       body: 'x',
       label: 'x',
       material: 'pla',
+      turnOver: false,
       bounds: [
         [0, 0, 0],
         [215, 20, 5],

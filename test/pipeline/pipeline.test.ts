@@ -139,6 +139,7 @@ describe('model and makePart', () => {
         volume: 1000,
         mass: 1.24,
         closed: true,
+        turn_over: false,
         bounds: [
           [-5, -5, 0],
           [5, 5, 10],

@@ -137,7 +137,6 @@ export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
       companions: [],
       inUse: Object.fromEntries(names.map((name, i) => [name, { by: [i * (sheet.size + 8), 0, 0] as const }])),
       cutTowards: 0,
-      turnedOver: false,
     };
   },
 };

@@ -57,7 +57,7 @@ function bodiesOf({ report, files }: ComparedPart): Body[] {
 }
 
 function boundsRow(body: Body) {
-  return { bounds: measureMesh(body).bounds };
+  return { bounds: measureMesh(body).bounds, turn_over: false };
 }
 
 /** Views for the overlay: each later body stands where its earlier one does. */
@@ -73,7 +73,6 @@ function overlaid(before: readonly Body[], after: readonly Body[]): PartViews {
     companions: after.map((body, i) => ({ name: 'the later part', mesh: shiftedMesh(body, shifts[i] ?? [0, 0, 0]) })),
     inUse: Object.fromEntries(before.map(({ name }, i) => [name, { by: shifts[i]! }])),
     cutTowards: 0,
-    turnedOver: false,
   };
 }
 

@@ -1,5 +1,5 @@
 import { type Mesh, placementMatrix } from '../../solid/mesh.js';
-import { besideOneAnother } from '../beside.js';
+import { onBed } from '../on-bed.js';
 import type { PartInHand } from '../part-in-hand.js';
 import { bodyColour, COMPANION_COLOUR, COMPANION_CUT, COMPANION_OPACITY, CUT_COLOURS } from '../picture/palette.js';
 import { viewFrom } from '../picture/picture.js';
@@ -13,12 +13,12 @@ const NOWHERE = [0, 0, 0] as const;
 
 /** What the page draws of a part. */
 interface Shown extends Pick<PartInHand, 'bodies' | 'views'> {
-  readonly report: { readonly bodies: readonly Pick<BodyRow, 'bounds'>[] };
+  readonly report: { readonly bodies: readonly Pick<BodyRow, 'bounds' | 'turn_over'>[] };
 }
 
 /** The meshes of a part, as they are in its files, ready to stand in a page. */
 export function pageData({ bodies, views, report }: Shown): PageData {
-  const onBed = besideOneAnother(report.bodies.map(({ bounds }) => bounds));
+  const lying = onBed(report.bodies);
   return {
     bodies: bodies.map((body, i) => ({
       name: body.name,
@@ -27,7 +27,7 @@ export function pageData({ bodies, views, report }: Shown): PageData {
       cutColour: bodyColour(i, CUT_COLOURS),
       inUse: placementMatrix(views.inUse?.[body.name] ?? {}),
       apart: views.apart?.[body.name] ?? NOWHERE,
-      onBed: onBed[i] ?? NOWHERE,
+      onBed: placementMatrix(lying[i] ?? {}),
     })),
     companions: views.companions.map(({ name, mesh }) => ({
       name,
@@ -36,11 +36,10 @@ export function pageData({ bodies, views, report }: Shown): PageData {
       cutColour: COMPANION_CUT,
       inUse: placementMatrix({}),
       apart: NOWHERE,
-      onBed: NOWHERE,
+      onBed: placementMatrix({}),
     })),
     opacity: COMPANION_OPACITY,
     cutTowards: views.cutTowards,
-    turnedOver: views.turnedOver,
     ...viewFrom(views, 'whole'),
   };
 }

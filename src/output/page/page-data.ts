@@ -11,8 +11,8 @@ export interface PageBody {
   readonly inUse: readonly number[];
   /** shift when pulled apart [mm] */
   readonly apart: readonly [number, number, number];
-  /** shift on the bed, where it lies as it was modelled [mm] */
-  readonly onBed: readonly [number, number, number];
+  /** where it lies on the bed as it is printed: 3 × 4, row by row */
+  readonly onBed: readonly number[];
 }
 
 /** What the page's script needs to draw the part. */
@@ -24,7 +24,6 @@ export interface PageData {
   readonly opacity: number;
   /** direction from the axis that the section opens towards [degrees] */
   readonly cutTowards: number;
-  readonly turnedOver: boolean;
   /** where the viewer stands at first [degrees] */
   readonly azimuth: number;
   readonly elevation: number;

@@ -1,7 +1,7 @@
 import { outlineBounds } from '../../solid/convex.js';
 import { type LoftLevel, loftConvex, loftVolume, movedSides } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
-import type { BodyRecipe, Shape } from '../../solid/recipe.js';
+import type { Shape } from '../../solid/recipe.js';
 import { latheVolume, prismVolume } from '../../solid/volume.js';
 import { nutPocketOutline } from '../common/bought-nut.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
@@ -9,7 +9,7 @@ import { turned } from '../common/hole-pattern.js';
 import { boreOf } from '../common/joints.js';
 import { type PrintSizes, printSizes } from '../common/print-sizes.js';
 import { commonArea } from '../common/section-volume.js';
-import type { Expected } from '../part-kind.js';
+import type { Expected, PlannedBody } from '../part-kind.js';
 import { cornersLeft } from './cutouts.js';
 import type { AdapterDesign } from './dimensions.js';
 import {
@@ -31,11 +31,12 @@ interface Drawing {
 }
 
 /** The plate as a recipe, and what it must measure. */
-export function adapterBody(design: AdapterDesign): { readonly recipe: BodyRecipe; readonly expected: Expected } {
+export function adapterBody(design: AdapterDesign): PlannedBody {
   const { name, material, printer, layout } = design;
   const drawing = { print: printSizes(material, printer), chordError: printer.chordError };
   const { shape, volume, bounds } = plateSolid(layout.plate, drawing);
-  return { recipe: { name, material: material.name, shape }, expected: { volume, mark: 0, bounds } };
+  const turnOver = bedFace(layout.plate) === 'outside';
+  return { recipe: { name, material: material.name, shape }, expected: { volume, mark: 0, bounds }, turnOver };
 }
 
 /** Shape, volume and bounds of a plate. */

@@ -23,7 +23,6 @@ export function adapterViews(design: AdapterDesign, choice: SizeChoice): PartVie
     material: design.material.name,
     companions: adapterCompanions(design),
     cutTowards: sight.cut[0],
-    turnedOver: sight.bed === 'outside',
   };
 }
 

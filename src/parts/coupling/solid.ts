@@ -1,7 +1,7 @@
 import { outlineBounds } from '../../solid/convex.js';
 import { carvedArea, carvedBreaks, carvedShapes, clampVolume, outlineAt } from '../common/carved.js';
-import type { PlannedBody } from '../common/planned-body.js';
 import { sectionVolume } from '../common/section-volume.js';
+import type { PlannedBody } from '../part-kind.js';
 import type { CouplingDesign, Hub } from './dimensions.js';
 import { carvedHub } from './hub-plan.js';
 import { jawArea, jawCutters, slotLevels } from './jaws.js';

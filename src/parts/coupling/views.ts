@@ -42,7 +42,6 @@ export function couplingViews(design: CouplingDesign, choice: SizeChoice): PartV
     ]),
     apart: Object.fromEntries(hubs.map(({ hub, way }) => [hub.name, [0, 0, -way * away] as const])),
     cutTowards: 0,
-    turnedOver: false,
   };
 }
 

@@ -1,20 +1,13 @@
 import type { PocketStep } from '../../calibrate/feature.js';
 import { clipped, outlineBounds } from '../../solid/convex.js';
 import { circleOutline, hexagonOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
-import type { BodyRecipe } from '../../solid/recipe.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { printSizes } from '../common/print-sizes.js';
-import type { Expected } from '../part-kind.js';
+import type { PlannedBody } from '../part-kind.js';
 import type { CouponDesign } from './dimensions.js';
 import { scalePlate } from './scale-plate.js';
 import { type Column, type MarkStyle, markStyle, type Plate, plateBody, type Station, strip } from './strip.js';
 import { type ThreadedCoupon, threadStation } from './thread-column.js';
-
-/** A body of the coupon. */
-export interface CouponBody {
-  readonly recipe: BodyRecipe;
-  readonly expected: Expected;
-}
 
 /** Facets of what is measured stay this near to their circle, mm. */
 const CHORD = 0.004;
@@ -29,7 +22,7 @@ const POCKET_HEIGHT = 3.5;
 const BETWEEN = 4;
 
 /** Every body of a coupon, laid out on the bed one behind the other. */
-export function couponBodies(design: CouponDesign): CouponBody[] {
+export function couponBodies(design: CouponDesign): PlannedBody[] {
   const style = markStyle(design.printer.lineWidth);
   return couponPlates(design).map((plate) => plateBody(plate, design.material.name, style));
 }

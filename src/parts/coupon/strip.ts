@@ -1,9 +1,9 @@
 import { outlineBounds } from '../../solid/convex.js';
 import { type Outline, polygonArea, rectangleOutline } from '../../solid/outline.js';
-import type { BodyRecipe, Shape } from '../../solid/recipe.js';
+import type { Shape } from '../../solid/recipe.js';
 import { textOutlines } from '../../solid/text-outlines.js';
 import type { Cut } from '../common/cut.js';
-import type { Expected } from '../part-kind.js';
+import type { PlannedBody } from '../part-kind.js';
 
 type Point = readonly [number, number];
 
@@ -114,7 +114,7 @@ export function plateBody(
   { name, outline, thickness, columns, marks }: Plate,
   material: string,
   { rise }: MarkStyle,
-): { readonly recipe: BodyRecipe; readonly expected: Expected } {
+): PlannedBody {
   const raised = marks.flatMap(({ strokes }) => strokes);
   const prism = (one: Outline, from: number, to: number): Shape => ({ kind: 'prism', outlines: [one], from, to });
   const solid: Shape = {

@@ -30,7 +30,6 @@ export function couponViews(design: CouponDesign, choice: SizeChoice): PartViews
     companions: [],
     inUse: inTheMiddle(plates),
     cutTowards: 0,
-    turnedOver: false,
   };
 }
 

@@ -1,14 +1,14 @@
 import { insideBy, outlineBounds, reachOf, rimAround } from '../../solid/convex.js';
 import { type LoftLevel, loftConvex, loftVolume } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, polygonArea } from '../../solid/outline.js';
-import type { BodyRecipe, Shape } from '../../solid/recipe.js';
+import type { Shape } from '../../solid/recipe.js';
 import { textOutlines } from '../../solid/text-outlines.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { polar } from '../common/hole-pattern.js';
 import { printSizes } from '../common/print-sizes.js';
 import { threadBore } from '../common/thread-bore.js';
 import { threadColumns } from '../common/thread-shape.js';
-import type { Expected } from '../part-kind.js';
+import type { Expected, PlannedBody } from '../part-kind.js';
 import type { NutDesign, NutSizes } from './dimensions.js';
 import { bodyOutline, flangeOutline } from './plan.js';
 import { boreOf, headRadius, openingRadius, pocketOf } from './pockets.js';
@@ -19,7 +19,7 @@ const MARK_SUNK = 0.2;
 const UP_MARK = { depth: 0.4, radius: 1.1, clear: 0.5 };
 
 /** The nut as a recipe, and what it must measure. */
-export function nutBody(design: NutDesign): { readonly recipe: BodyRecipe; readonly expected: Expected } {
+export function nutBody(design: NutDesign): PlannedBody {
   const { printed, printer } = design;
   const hull = hullOf(printed, printer.chordError);
   const bore = boreCuts(design);
@@ -37,6 +37,7 @@ export function nutBody(design: NutDesign): { readonly recipe: BodyRecipe; reado
       mark: mark.volume,
       bounds: hull.bounds,
     },
+    turnOver: topFace(design) === 'flange-face',
   };
 }
 

@@ -2,7 +2,6 @@ import { screwBar } from '../common/drawn/screw-bar.js';
 import type { HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { NutDesign } from './dimensions.js';
 import { memberOf } from './family/views/member-of.js';
-import { topFace } from './print-advice.js';
 import { endsOf } from './solid.js';
 import { endView } from './views/end.js';
 import { inSight, type NutInSight } from './views/in-sight.js';
@@ -35,7 +34,6 @@ export function nutViews(design: NutDesign, choice: SizeChoice): PartViews {
     companions: [screw, ...member.companions],
     ...(member.apart ? { apart: member.apart } : {}),
     cutTowards: member.cutTowards ?? member.planes[0],
-    turnedOver: member.turnedOver ?? topFace(design) === 'flange-face',
   };
 }
 

@@ -1,7 +1,7 @@
 import { clipped, outlineBounds } from '../../solid/convex.js';
 import { carvedArea, carvedBreaks, carvedShapes, clampVolume } from '../common/carved.js';
-import type { PlannedBody } from '../common/planned-body.js';
 import { sectionVolume } from '../common/section-volume.js';
+import type { PlannedBody } from '../part-kind.js';
 import type { SleeveDesign } from './dimensions.js';
 import { carvedSleeve } from './plan.js';
 

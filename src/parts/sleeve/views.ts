@@ -33,7 +33,6 @@ export function sleeveViews(design: SleeveDesign, choice: SizeChoice): PartViews
     material: design.material.name,
     companions: shaftsIn(design),
     cutTowards: 0,
-    turnedOver: false,
   };
 }
 

@@ -4,6 +4,7 @@ import { type FleetRun, finishedParts } from '../../fleet/fleet-run.js';
 import { FOLDERS, partFolder, placements } from '../../fleet/names.js';
 import { plateModel } from '../../fleet/plate-model.js';
 import { type Bed, layOut, type Plate, type PlateItem, type PlateRow } from '../../fleet/plates.js';
+import { printedWayUp } from '../../output/on-bed.js';
 import { readStl } from '../../output/read-stl.js';
 import type { Mesh } from '../../solid/mesh.js';
 
@@ -36,11 +37,21 @@ export function writePlates(
 function itemsOf(run: FleetRun): PlateItem[] {
   return finishedParts(run).flatMap(({ machine, role, quantity, made }) => {
     const placed = new Map(placements(made, machine, role).map(({ name, to }) => [name, to.split('/').at(-1)!]));
-    return made.bodies.flatMap(({ file, material, bounds }): PlateItem[] => {
+    return made.bodies.flatMap((row): PlateItem[] => {
+      const { file, material, turn_over } = row;
       const label = placed.get(file)?.replace(/\.stl$/, '');
       return label === undefined
         ? []
-        : [{ body: `${partFolder(made)}/${file}`, label, material, bounds, count: quantity }];
+        : [
+            {
+              body: `${partFolder(made)}/${file}`,
+              label,
+              material,
+              turnOver: turn_over,
+              bounds: printedWayUp(row),
+              count: quantity,
+            },
+          ];
     });
   });
 }

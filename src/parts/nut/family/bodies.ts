@@ -1,6 +1,6 @@
 import { clipped, outlineBounds } from '../../../solid/convex.js';
 import { circleOutline, type Outline, polygonArea, sidesFor } from '../../../solid/outline.js';
-import type { BodyRecipe, Shape } from '../../../solid/recipe.js';
+import type { Shape } from '../../../solid/recipe.js';
 import { prismVolume } from '../../../solid/volume.js';
 import { type NutPocket, nutPocketOutline } from '../../common/bought-nut.js';
 import { box, clampShapes, clampVolume } from '../../common/carved.js';
@@ -11,7 +11,7 @@ import { commonArea, sectionVolume } from '../../common/section-volume.js';
 import { alongY, roofedOutline } from '../../common/side-hole.js';
 import { threadBore } from '../../common/thread-bore.js';
 import { threadColumns } from '../../common/thread-shape.js';
-import type { Expected } from '../../part-kind.js';
+import type { Expected, PlannedBody } from '../../part-kind.js';
 import type { NutDesign, NutSizes } from '../dimensions.js';
 import { bodyOutline } from '../plan.js';
 import { endsOf, holeCuts, hullOf, nutBody } from '../solid.js';
@@ -20,14 +20,8 @@ import type { Family } from './types.js';
 
 const FAR = 300;
 
-/** One body, and what it must measure. */
-export interface FamilyBody {
-  readonly recipe: BodyRecipe;
-  readonly expected: Expected;
-}
-
 /** The bodies of a nut, whatever its family. */
-export function nutBodies(design: NutDesign): readonly FamilyBody[] {
+export function nutBodies(design: NutDesign): readonly PlannedBody[] {
   const { family } = design;
   if (family === undefined && design.catchPocket === undefined) return [nutBody(design)];
   const drawing = drawingOf(design);
@@ -78,7 +72,7 @@ function drawingOf(design: NutDesign): Drawing {
 }
 
 /** The hull less some cuts, as one body. */
-function cutBody(design: NutDesign, { hull }: Drawing, cuts: readonly Cut[]): FamilyBody {
+function cutBody(design: NutDesign, { hull }: Drawing, cuts: readonly Cut[]): PlannedBody {
   const solid: Shape = { kind: 'union', of: hull.shapes };
   const total = (list: readonly Cut[]) => list.reduce((sum, { volume }) => sum + volume, 0);
   return {
@@ -91,12 +85,12 @@ function cutBody(design: NutDesign, { hull }: Drawing, cuts: readonly Cut[]): Fa
   };
 }
 
-function whole(design: NutDesign, drawing: Drawing, middle: readonly Cut[]): FamilyBody {
+function whole(design: NutDesign, drawing: Drawing, middle: readonly Cut[]): PlannedBody {
   return cutBody(design, drawing, [...middle, ...holeCuts(design)]);
 }
 
 /** Half a nut on either side of the plane y = 0. */
-function halves(design: NutDesign, family: Family & { kind: 'split' }, drawing: Drawing): FamilyBody[] {
+function halves(design: NutDesign, family: Family & { kind: 'split' }, drawing: Drawing): PlannedBody[] {
   const { hull, print, bore, body } = drawing;
   const thread = threadBore(bore);
   const holes = holeCuts(design);
@@ -116,7 +110,7 @@ function halves(design: NutDesign, family: Family & { kind: 'split' }, drawing: 
   const lying =
     (clamp ? clampVolume({ outline: body, clamps: [clamp] }) : 0) + pins.reduce((sum, pin) => sum + pin.volume, 0) / 2;
   const [lowest, highest] = hull.bounds;
-  return (['a', 'b'] as const).map((name): FamilyBody => {
+  return (['a', 'b'] as const).map((name): PlannedBody => {
     const upper = name === 'a';
     const half = upper ? box([-FAR, FAR], [0, FAR]) : box([-FAR, FAR], [-FAR, 0]);
     const own = holes.filter((_, i) => design.printed.holes!.centres[i]![1] > 0 === upper);
@@ -149,7 +143,7 @@ function pinCuts({ pins }: Family & { kind: 'split' }, print: PrintSizes): Cut[]
 }
 
 /** A body with a slit on +X that one screw closes. */
-function clamped(design: NutDesign, family: Family & { kind: 'clamped' }, drawing: Drawing): FamilyBody {
+function clamped(design: NutDesign, family: Family & { kind: 'clamped' }, drawing: Drawing): PlannedBody {
   const { body, print, top, bottom, bore } = drawing;
   const clamp: Clamp = printedClamp(family.clamp, print);
   const width = print.inside(family.slit.width);
@@ -193,7 +187,7 @@ function bodyVolumeIn({ body, sizes, top, bottom }: Drawing, strip: Outline, fro
 }
 
 /** A body around a bought nut: a plain bore, and the pocket. */
-function holder(design: NutDesign, family: Family & { kind: 'holder' }, drawing: Drawing): FamilyBody {
+function holder(design: NutDesign, family: Family & { kind: 'holder' }, drawing: Drawing): PlannedBody {
   const { print, chordError, bottom, top } = drawing;
   const radius = print.inside(family.bore) / 2;
   const outline = circleOutline({ radius, sides: sidesFor(radius, chordError), circumscribed: true });
@@ -203,7 +197,8 @@ function holder(design: NutDesign, family: Family & { kind: 'holder' }, drawing:
   };
   const pocket = pocketCut(family.pocket, family.opens, drawing);
   const both = polygonArea(outline) * print.along(family.pocket.depth);
-  return whole(design, drawing, [bore, { ...pocket, volume: pocket.volume - both }]);
+  const body = whole(design, drawing, [bore, { ...pocket, volume: pocket.volume - both }]);
+  return { ...body, turnOver: family.opens === 'face' };
 }
 
 function pocketCut(pocket: NutPocket, opens: 'face' | 'end', { print, bottom, top }: Drawing): Cut {
@@ -222,7 +217,7 @@ function catchCut({ catchPocket }: NutDesign, drawing: Drawing): Cut[] {
 }
 
 /** The main nut with its two tongues, and the follower in its place above it, its thread going on where the other ends. */
-function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash' }, drawing: Drawing): FamilyBody[] {
+function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash' }, drawing: Drawing): PlannedBody[] {
   const { print, bore, top, hull } = drawing;
   const { tongue, spring, follower } = family;
   const height = print.along(tongue.height);
@@ -280,6 +275,7 @@ function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash
           [plain.bounds[1][0], plain.bounds[1][1], end],
         ],
       },
+      turnOver: true,
     },
   ];
 }

@@ -55,7 +55,7 @@ function familyAdvice({ family, catchPocket, finished }: NutDesign): PrintAdvice
   const bed = finished.flange ? 'flange face on the bed' : 'lower end on the bed';
   if (family?.kind === 'holder' && family.opens === 'face')
     return {
-      face_up: 'flange face up, body end on the bed (turn the file over)',
+      face_up: 'lower end up, upper end on the bed (turn the file over)',
       why: 'the pocket then opens upwards',
       support: 'none',
     };

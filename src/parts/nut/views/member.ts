@@ -47,7 +47,6 @@ export interface Member {
   /** highest point of the parts put together */
   readonly top: number;
   readonly apart?: NonNullable<PartViews['apart']>;
-  readonly turnedOver?: boolean;
 }
 
 /** A nut without anything more. */

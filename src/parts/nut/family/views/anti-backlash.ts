@@ -92,7 +92,6 @@ export function antiBacklashMember(nut: NutInSight, family: AntiBacklash, plain:
     companions: [springCoil({ ...coil, from: top, to: top + print.along(working) })],
     top: to,
     apart: { follower: [0, 0, design.printed.length + APART] },
-    turnedOver: false,
   };
 }
 

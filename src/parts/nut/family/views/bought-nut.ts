@@ -81,7 +81,6 @@ export function holderMember(
     rows: [{ label: 'B', at: [0, 0], diameter, note: 'screw passes' }, pocketRow(nut, seen, 'metal nut')],
     notes: [pocketWords(pocket)],
     companions: [boughtNut(nut, seen, opens === 'end' ? seen.floor : seen.floor - print.along(pocket.nut.height))],
-    turnedOver: opens === 'face',
   };
 }
 
@@ -120,7 +119,6 @@ function withPocket({ spread }: NutInSight, seen: PocketInSight, plain: Member):
         },
       ],
     },
-    turnedOver: false,
   };
 }
 

@@ -68,7 +68,6 @@ export function clampedMember(nut: NutInSight, family: Family & { kind: 'clamped
     },
     rows: [clampRow(clamp, 'C')],
     notes: [`C closes the slit until the play is gone; ${seatWords(clamp)}`],
-    turnedOver: false,
   };
 }
 

@@ -64,7 +64,6 @@ export function splitMember(nut: NutInSight, family: Family & { kind: 'split' },
       `Halves a (upper) and b: pins P place them, ${clamp ? `screws C close them; ${seatWords(clamp)}` : 'a hose clip closes them'}`,
     ],
     apart: { a: [0, away, 0], b: [0, -away, 0] },
-    turnedOver: false,
   };
 }
 

@@ -5,6 +5,7 @@ import { parse, stringify } from 'yaml';
 import { check, design } from '../../src/index.js';
 import { advise } from '../../src/pipeline/advise.js';
 import { call, callFolder } from '../support/call.js';
+import { couplingSheet } from '../support/coupling-sheets.js';
 import { nutSheet } from '../support/nut-sheets.js';
 
 const PATTERN = { count: 4, circle: '27 ± 0 mm', start: 45, diameter: 3.6, screw: 'M3' };
@@ -31,6 +32,42 @@ const HOPELESS: readonly [string, Record<string, unknown>, RegExp][] = [
   ['screw-lead', { screw: { designation: 'Tr10x2', lead: 3 } }, /hangs on screw\.lead/],
 ];
 
+const SLEEVE = {
+  part: 'sleeve',
+  name: 'a',
+  form: 'clamp',
+  motor: { shaft: { diameter: 5, flat: 4.5 }, torque: 0.3 },
+  shaft: { diameter: 8 },
+  material: 'pa12',
+  printer: { compensation: 'file' },
+};
+const ADAPTER = {
+  part: 'adapter',
+  name: 'a',
+  nut: {
+    body: 10.2,
+    length: 15,
+    flange: { diameter: 22, thickness: 3.5 },
+    holes: { count: 4, circle: 16, start: 45, screw: 'M3' },
+  },
+  carriage: { bore: 10.8, thickness: 8, holes: { count: 4, circle: 32, screw: 'M3' } },
+  material: 'pa12',
+  printer: { compensation: 'file' },
+};
+
+/** Sheets of the other kinds, each with a check that a size of the part can cure. */
+const OTHERS: readonly [string, string, Record<string, unknown>][] = [
+  ['coupling', 'insert-stress', couplingSheet({ insert: { height: 3 } })],
+  ['coupling', 'jaw-bending', couplingSheet({ motor: { torque: 4 }, hubs: { outside_diameter: 30 } })],
+  ['coupling', 'coupling-play', couplingSheet({ insert: { flank_clearance: 0.6 } })],
+  ['coupling', 'assembly-entry', couplingSheet({ jaws: { bevel: 0 }, insert: { flank_clearance: 0 } })],
+  ['coupling', 'bore-runout', couplingSheet({ screw_hub: { bore_clearance: 0.5 } })],
+  ['sleeve', 'wall', { ...SLEEVE, printer: { ...SLEEVE.printer, nozzle: 0.8 } }],
+  ['adapter', 'hole-edge', { ...ADAPTER, plate: { outline: { rim: 0.8 } } }],
+  ['adapter', 'thread-engagement', { ...ADAPTER, plate: { thickness: 2, outline: 'hull' } }],
+  ['adapter', 'mount-bore', { ...ADAPTER, plate: { bore: 10.1 } }],
+];
+
 /** The sheet with the printed lines in place of its own. */
 function pasted(sheet: Record<string, unknown>, lines: readonly string[]): Record<string, unknown> {
   return Object.assign({}, sheet, ...lines.map((line) => parse(line)));
@@ -51,6 +88,18 @@ describe('advice', () => {
     const report = check(design(pasted(sheet, advice.together!.lines)));
     expect(report.checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
     expect(advice.together!.verdict).not.toBe('fail');
+  });
+
+  it.each(OTHERS)('%s, %s: the printed lines of %j bring it there', (_, id, sheet) => {
+    const before = check(design(sheet)).checks.find((row) => row.id === id);
+    expect(before?.verdict).not.toBe('pass');
+    const own = advise(sheet).checks.find((row) => row.check === id)!;
+    expect(own.cures).not.toEqual([]);
+    for (const cure of own.cures) {
+      const after = check(design(pasted(sheet, cure.lines))).checks;
+      expect(after.find((row) => row.id === id)?.verdict).toBe(cure.reaches);
+      expect(cure.reaches).not.toBe(before?.verdict);
+    }
   });
 
   it.each(HOPELESS)('%s: says why nothing cures %j', (id, changes, why) => {

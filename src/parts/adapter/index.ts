@@ -5,6 +5,7 @@ import { mateAdapter } from './mate.js';
 import { adapterParticulars } from './particulars.js';
 import { type AdapterSheet, adapterSchema } from './sheet.js';
 import { adapterBody } from './solid.js';
+import { ADAPTER_TUNABLES } from './tunables.js';
 import { adapterViews } from './views.js';
 
 /** A plate that joins a bought nut to a carriage. */
@@ -17,4 +18,5 @@ export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
   bodies: (design) => [adapterBody(design)],
   mate: mateAdapter,
   views: adapterViews,
+  tunables: ADAPTER_TUNABLES,
 };

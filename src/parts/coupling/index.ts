@@ -5,6 +5,7 @@ import { mateCoupling } from './mate.js';
 import { couplingParticulars } from './particulars.js';
 import { type CouplingSheet, couplingSchema } from './sheet.js';
 import { couplingBodies } from './solid.js';
+import { COUPLING_TUNABLES } from './tunables.js';
 import { couplingViews } from './views.js';
 
 /** A jaw coupling: two hubs and the insert between them. */
@@ -17,4 +18,5 @@ export const couplingKind: PartKind<CouplingSheet, CouplingDesign> = {
   bodies: couplingBodies,
   mate: mateCoupling,
   views: couplingViews,
+  tunables: COUPLING_TUNABLES,
 };

@@ -5,6 +5,7 @@ import { mateSleeve } from './mate.js';
 import { sleeveParticulars } from './particulars.js';
 import { type SleeveSheet, sleeveSchema } from './sheet.js';
 import { sleeveBody } from './solid.js';
+import { SLEEVE_TUNABLES } from './tunables.js';
 import { sleeveViews } from './views.js';
 
 /** A sleeve: a slit bush, or a rigid clamp between two shafts. */
@@ -17,4 +18,5 @@ export const sleeveKind: PartKind<SleeveSheet, SleeveDesign> = {
   bodies: (design) => [sleeveBody(design)],
   mate: mateSleeve,
   views: sleeveViews,
+  tunables: SLEEVE_TUNABLES,
 };

@@ -9,6 +9,8 @@ type Tree = { readonly [key: string]: unknown };
 const SHORT: Readonly<Record<string, string>> = {
   fit: 'class',
   material: 'preset',
+  outline: 'shape',
+  pad: 'kind',
   printer: 'preset',
   screw: 'designation',
 };

@@ -1,0 +1,91 @@
+import type { Tunable } from '../../fit/advice.js';
+import type { CouplingDesign, Hub, HubName } from './dimensions.js';
+import { type JawPlan, jawWidth } from './jaws.js';
+
+const mm = { unit: 'mm' } as const;
+
+/** Fields of a coupling's sheet that advice may change, each with the range in which it makes sense. */
+export const COUPLING_TUNABLES: readonly Tunable<CouplingDesign>[] = [
+  {
+    ...mm,
+    path: 'hubs.outside_diameter',
+    least: 10,
+    most: 120,
+    step: 0.5,
+    grain: 2,
+    now: ({ hubs }) => hubs[0]?.finished.outside,
+  },
+  ...ofHub('motor_hub', 'motor-hub'),
+  ...ofHub('screw_hub', 'screw-hub'),
+  { ...mm, path: 'jaws.height', least: 2, most: 60, step: 0.5, grain: 1, now: ({ hubs }) => jaws(hubs)?.height },
+  {
+    ...mm,
+    path: 'jaws.width',
+    least: 1,
+    most: 60,
+    step: 0.1,
+    grain: 0.5,
+    now: ({ hubs }) => widthOf(jaws(hubs)),
+  },
+  { ...mm, path: 'jaws.bevel', least: 0, most: 5, step: 0.1, grain: 0.3, now: ({ hubs }) => jaws(hubs)?.bevel },
+  {
+    ...mm,
+    path: 'insert.flank_clearance',
+    least: -0.3,
+    most: 1,
+    step: 0.01,
+    grain: 0.05,
+    now: ({ insert }) => insert.flankClearance,
+  },
+  {
+    ...mm,
+    path: 'insert.height',
+    least: 2,
+    most: 60,
+    step: 0.5,
+    grain: 1,
+    now: ({ insert }) => insert.finished.height,
+  },
+  {
+    ...mm,
+    path: 'printer.nozzle',
+    least: 0.15,
+    most: 0.8,
+    step: 0.05,
+    grain: 0.2,
+    now: ({ printer }) => printer.nozzle,
+  },
+];
+
+function ofHub(section: 'motor_hub' | 'screw_hub', name: HubName): Tunable<CouplingDesign>[] {
+  const hub = ({ hubs }: CouplingDesign): Hub | undefined => hubs.find((one) => one.name === name);
+  return [
+    {
+      ...mm,
+      path: `${section}.length`,
+      least: 4,
+      most: 150,
+      step: 0.5,
+      grain: 2,
+      now: (design) => hub(design)?.finished.length,
+    },
+    {
+      ...mm,
+      path: `${section}.bore_clearance`,
+      least: -0.1,
+      most: 0.5,
+      step: 0.01,
+      grain: 0.05,
+      now: (design) => hub(design)?.clearance,
+    },
+  ];
+}
+
+/** At the middle of the jaw, as the sheet gives it. */
+function widthOf(plan: JawPlan | undefined): number | undefined {
+  return plan && jawWidth(plan, (plan.inner + plan.outer) / 2);
+}
+
+function jaws(hubs: readonly Hub[]) {
+  return hubs[0]?.finished.jaws;
+}

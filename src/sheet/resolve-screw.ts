@@ -1,4 +1,5 @@
 import { parseDesignation } from '../standards/threads/designation.js';
+import { designationText } from '../standards/threads/designation-text.js';
 import { FLANK_ANGLES, type ThreadForm } from '../standards/threads/form.js';
 import { trapezoidalClearance } from '../standards/threads/trapezoidal.js';
 import { pitchDiameterOverWires } from '../standards/three-wire.js';
@@ -27,7 +28,9 @@ export interface Screw {
   readonly starts: number;
   /** travel per turn: pitch × starts */
   readonly lead: number;
-  /** lead as it was given or measured, over the pitch; whole when all is well */
+  /** pitch as it was given or measured, before a surer lead had its say */
+  readonly pitchRead: number;
+  /** lead as it was given or measured, over that pitch; whole when all is well */
   readonly leadOverPitch: number;
   readonly hand: 'right' | 'left';
   /** false where nobody stated the hand */
@@ -47,19 +50,21 @@ export function resolveScrew(sheet: ScrewSheet, instrument: number, assumptions:
   requireAgreement(sheet, named);
   const form = formOf(sheet, named);
   const flankAngle = sheet.flank_angle ?? named?.flankAngle ?? (form === 'free' ? 15 : FLANK_ANGLES[form]);
-  const pitch = pitchOf(sheet, named, instrument);
+  const read = pitchOf(sheet, named, instrument);
   const major = given(sheet.major, instrument) ?? exactly(named!.major);
-  const turn = turnOf(sheet, named, pitch.likely, assumptions);
+  const lead = leadReading(sheet, instrument);
+  const turn = turnOf(sheet, named, { pitch: read.likely, lead: lead?.likely }, assumptions);
+  const pitch = surerPitch(read, lead, turn.starts);
   const pitchDiameter = pitchDiameterOf(
     sheet,
     named,
-    { major, pitch, flankAngle, form, instrument, lead: turn.lead },
+    { major, pitch, flankAngle, form, instrument, lead: pitch.likely * turn.starts },
     assumptions,
   );
   const minor = minorOf(sheet, named, { major, pitch, form, instrument }, assumptions);
   requireOrder(sheet, { major, pitchDiameter, minor });
   return {
-    ...(named ? { designation: named.text } : {}),
+    ...(named ? { designation: nameOf(named, turn.starts, assumptions) } : {}),
     form,
     flankAngle,
     major,
@@ -67,6 +72,8 @@ export function resolveScrew(sheet: ScrewSheet, instrument: number, assumptions:
     minor,
     pitch,
     ...turn,
+    lead: pitch.likely * turn.starts,
+    pitchRead: read.likely,
     hand: sheet.hand ?? named?.hand ?? 'right',
     handKnown: sheet.hand !== undefined || named !== undefined,
     ...(sheet.crests ? { crests: { count: sheet.crests.count, length: sheet.crests.length.value } } : {}),
@@ -84,6 +91,18 @@ function readDesignation(text: string): Named {
   }
 }
 
+/** A name that says one start stands for its profile where the sheet says more: the whole screw has another name. */
+function nameOf(named: Named, starts: number, assumptions: Assumptions): string {
+  if (starts === named.starts) return named.text;
+  const text = designationText({ ...named, starts });
+  assumptions.note(
+    'screw.designation',
+    text,
+    `${named.text} with ${starts} start${starts === 1 ? '' : 's'}, as the sheet says`,
+  );
+  return text;
+}
+
 function formOf(sheet: ScrewSheet, named: Named | undefined): ScrewForm {
   const form = sheet.form ?? named?.form;
   if (sheet.flank_angle === undefined) return form ?? 'free';
@@ -99,8 +118,31 @@ function pitchOf(sheet: ScrewSheet, named: Named | undefined, instrument: number
   return sheet.pitch ? stated(sheet.pitch) : exactly(named!.pitch);
 }
 
-function turnOf(sheet: ScrewSheet, named: Named | undefined, pitch: number, assumptions: Assumptions) {
-  const lead = sheet.travel ? sheet.travel.length.value / sheet.travel.turns : sheet.lead?.value;
+function leadReading({ travel, lead }: ScrewSheet, instrument: number): Measured | undefined {
+  if (travel) return shared(travel.length, travel.turns, instrument);
+  return lead && stated(lead);
+}
+
+/**
+ * The pitch, or the lead over the starts where that is at least as sure and says nearly the same: an error of the pitch
+ * comes back in the lead as many times over as there are starts.
+ */
+function surerPitch(pitch: Measured, lead: Measured | undefined, starts: number): Measured {
+  if (lead === undefined || apart(lead.likely, starts * pitch.likely)) return pitch;
+  const shareOfLead = scaled(lead, 1 / starts);
+  return widthOf(shareOfLead) <= widthOf(pitch) ? shareOfLead : pitch;
+}
+
+function widthOf({ least, most }: Measured): number {
+  return most - least;
+}
+
+function turnOf(
+  sheet: ScrewSheet,
+  named: Named | undefined,
+  { pitch, lead }: { readonly pitch: number; readonly lead: number | undefined },
+  assumptions: Assumptions,
+) {
   const starts = sheet.starts ?? (lead === undefined ? named?.starts : Math.max(1, Math.round(lead / pitch)));
   const counted =
     starts ??
@@ -110,7 +152,7 @@ function turnOf(sheet: ScrewSheet, named: Named | undefined, pitch: number, assu
       1,
       'not given; one start unless lead, travel or starts say otherwise',
     );
-  return { starts: counted, lead: pitch * counted, leadOverPitch: lead === undefined ? counted : lead / pitch };
+  return { starts: counted, leadOverPitch: lead === undefined ? counted : lead / pitch };
 }
 
 interface Known {
@@ -192,6 +234,13 @@ function requireAgreement(sheet: ScrewSheet, named: Named | undefined): void {
       path,
       value: `${plain(lead)} mm a turn`,
       allowed: `does not agree with starts ${sheet.starts} × pitch ${plain(pitch)} mm = ${plain(sheet.starts * pitch)} mm`,
+    });
+  }
+  if (named && sheet.form !== undefined && sheet.form !== named.form) {
+    faults.push({
+      path: 'screw.form',
+      value: sheet.form,
+      allowed: `does not agree with ${named.text}, which is ${named.form}`,
     });
   }
   if (named && sheet.hand !== undefined && sheet.hand !== named.hand && named.hand === 'left') {

@@ -66,11 +66,11 @@ export function unifiedScrewLimits(thread: UnifiedThread, tolerance: string): Th
  *
  *     pitch diameter: E … E + T·k                  k = 1.95, 1.3, 0.975 for 1B, 2B, 3B
  *     minor: D − 1.082532·p … + 0.25·p − 0.4·p²    from 1/4 in on; below, 0.05·∛p² + 0.03·p/D − 0.002 if that is more,
- *                                                  but not above 0.394·p
+ *                                                  but not above 0.394·p; for 3B, 0.05·∛p² + 0.03·p/D − 0.002 for
+ *                                                  all, from 0.23·p − 1.5·p² (0.12·p below 13 a turn) to 0.394·p
  *     major: from D
  *
- * The major is given no upper limit here but where the flanks would meet, see `sharpRoot`. The minor tolerance is that
- * of classes 1B and 2B; 3B is held closer by the standard.
+ * The major is given no upper limit here but where the flanks would meet, see `sharpRoot`.
  *
  * @param thread major and pitch [mm]
  * @param tolerance 1B, 2B or 3B
@@ -87,13 +87,16 @@ export function unifiedNutLimits(thread: UnifiedThread, tolerance: string): Thre
   return {
     major: limits(thread.major, sharpRoot({ pitchDiameter: most, pitch: thread.pitch, flankAngle: 30 })),
     pitchDiameter: limits(sizes.pitchDiameter, most),
-    minor: limits(sizes.nutMinor, sizes.nutMinor + minorTolerance(thread) * INCH),
+    minor: limits(sizes.nutMinor, sizes.nutMinor + minorTolerance(thread, tolerance) * INCH),
   };
 }
 
-function minorTolerance(thread: UnifiedThread): number {
+/** inches */
+function minorTolerance(thread: UnifiedThread, tolerance: string): number {
   const [diameter, pitch] = [thread.major / INCH, thread.pitch / INCH];
+  const bySize = 0.05 * Math.cbrt(pitch * pitch) + (0.03 * pitch) / diameter - 0.002;
+  const between = (least: number) => Math.min(0.394 * pitch, Math.max(least, bySize));
+  if (tolerance === '3B') return between(pitch < 1 / 12.5 ? 0.23 * pitch - 1.5 * pitch * pitch : 0.12 * pitch);
   const plain = 0.25 * pitch - 0.4 * pitch * pitch;
-  if (diameter >= 0.25 - 1e-9) return plain;
-  return Math.min(0.394 * pitch, Math.max(plain, 0.05 * Math.cbrt(pitch * pitch) + (0.03 * pitch) / diameter - 0.002));
+  return diameter >= 0.25 - 1e-9 ? plain : between(plain);
 }

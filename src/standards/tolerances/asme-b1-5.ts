@@ -1,8 +1,8 @@
 import { fault } from '../../units/faults.js';
 import { requirePositive } from '../../units/require.js';
 import { INCH } from '../rounding.js';
-import { acmeSizes } from '../threads/acme.js';
-import { limits, sharpRoot, type ThreadLimits } from './limits.js';
+import { acmeClearance, acmeSizes } from '../threads/acme.js';
+import { limits, type ThreadLimits } from './limits.js';
 
 /** Size of an Acme thread. */
 export interface AcmeThread {
@@ -73,9 +73,9 @@ export function acmeScrewLimits(thread: AcmeThread, tolerance: string): ThreadLi
 /**
  * Limits of size of a general purpose Acme nut. In inches:
  *
- *     minor: D − p … D − p + max(0.05·p, 0.005)     pitch diameter: E … E + T     major: from D + c
+ *     minor: D − p … D − p + max(0.05·p, 0.005)     pitch diameter: E … E + T     major: D + c … D + 2·c
  *
- * The major is given no upper limit here but where the flanks would meet, see `sharpRoot`.
+ * c is 0.02 in up to 10 threads an inch, 0.01 in for finer ones.
  *
  * @param thread major and pitch [mm]
  * @param tolerance 2G, 3G or 4G
@@ -90,7 +90,7 @@ export function acmeNutLimits(thread: AcmeThread, tolerance: string): ThreadLimi
   const sizes = acmeSizes(thread);
   const most = sizes.pitchDiameter + t.pitchDiameter;
   return {
-    major: limits(sizes.nutMajor, sharpRoot({ pitchDiameter: most, pitch: thread.pitch, flankAngle: 14.5 })),
+    major: limits(sizes.nutMajor, sizes.nutMajor + acmeClearance(thread.pitch)),
     pitchDiameter: limits(sizes.pitchDiameter, most),
     minor: limits(sizes.nutMinor, sizes.nutMinor + t.crest),
   };

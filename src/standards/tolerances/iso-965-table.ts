@@ -1,6 +1,8 @@
 /** Crest tolerances and deviation of one pitch [µm], grade 6. */
 export interface MetricPitchRow {
-  /** es of position g, below 0 */
+  /** es of position e, below 0; the standard gives none for the finest pitches */
+  readonly e: number | undefined;
+  readonly f: number;
   readonly g: number;
   /** Td */
   readonly screwMajor: number;
@@ -8,33 +10,36 @@ export interface MetricPitchRow {
   readonly nutMinor: number;
 }
 
-/** By pitch [mm]. es, Td of 0.5 to 1 confirmed, the rest from memory, all in step with the formulas of the standard. */
+/**
+ * By pitch [mm]: es of e, f and g, Td, TD1. g and Td of 0.5 to 1 confirmed, the rest from memory, in step with the
+ * formulas of the standard but for e and f of some pitches, which the table rounds its own way.
+ */
 export const METRIC_PITCH_ROWS: ReadonlyMap<number, MetricPitchRow> = new Map(
   (
     [
-      [0.35, -19, 85, 100],
-      [0.4, -19, 95, 112],
-      [0.45, -20, 100, 125],
-      [0.5, -20, 106, 140],
-      [0.6, -21, 125, 160],
-      [0.7, -22, 140, 180],
-      [0.75, -22, 140, 190],
-      [0.8, -24, 150, 200],
-      [1, -26, 180, 236],
-      [1.25, -28, 212, 265],
-      [1.5, -32, 236, 300],
-      [1.75, -34, 265, 335],
-      [2, -38, 280, 375],
-      [2.5, -42, 335, 450],
-      [3, -48, 375, 500],
-      [3.5, -53, 425, 560],
-      [4, -60, 475, 600],
-      [4.5, -63, 500, 670],
-      [5, -71, 530, 710],
-      [5.5, -75, 560, 750],
-      [6, -80, 600, 800],
+      [0.35, undefined, -34, -19, 85, 100],
+      [0.4, undefined, -34, -19, 95, 112],
+      [0.45, undefined, -35, -20, 100, 125],
+      [0.5, -50, -36, -20, 106, 140],
+      [0.6, -53, -36, -21, 125, 160],
+      [0.7, -56, -38, -22, 140, 180],
+      [0.75, -56, -38, -22, 140, 190],
+      [0.8, -60, -38, -24, 150, 200],
+      [1, -60, -40, -26, 180, 236],
+      [1.25, -63, -42, -28, 212, 265],
+      [1.5, -67, -45, -32, 236, 300],
+      [1.75, -71, -48, -34, 265, 335],
+      [2, -71, -52, -38, 280, 375],
+      [2.5, -80, -58, -42, 335, 450],
+      [3, -85, -63, -48, 375, 500],
+      [3.5, -90, -70, -53, 425, 560],
+      [4, -95, -75, -60, 475, 600],
+      [4.5, -100, -80, -63, 500, 670],
+      [5, -106, -85, -71, 530, 710],
+      [5.5, -112, -90, -75, 560, 750],
+      [6, -118, -95, -80, 600, 800],
     ] as const
-  ).map(([pitch, g, screwMajor, nutMinor]) => [pitch, { g, screwMajor, nutMinor }]),
+  ).map(([pitch, e, f, g, screwMajor, nutMinor]) => [pitch, { e, f, g, screwMajor, nutMinor }]),
 );
 
 /** Diameter ranges [mm], over and up to. */

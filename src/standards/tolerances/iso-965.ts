@@ -14,7 +14,7 @@ export interface MetricThread {
 }
 
 const SCREW_CLASS = /^([3-9])([efgh])(?:([468])([efgh]))?$/;
-const NUT_CLASS = /^([4-8])([GH])$/;
+const NUT_CLASS = /^([4-8])([GH])(?:([4-8])([GH]))?$/;
 
 function pitchRow(pitch: number): MetricPitchRow {
   const row = METRIC_PITCH_ROWS.get(pitch);
@@ -23,6 +23,8 @@ function pitchRow(pitch: number): MetricPitchRow {
     throw fault('designation', `pitch ${pitch} mm`, 'ISO 965-1 has no tolerances for it; 0.2 to 8 mm');
   const nutMinor = pitch < 1 ? 433 * pitch - 190 * pitch ** 1.22 : 230 * pitch ** 0.7;
   return {
+    e: -Math.round(preferredNumber(50 + 11 * pitch)),
+    f: -Math.round(preferredNumber(30 + 11 * pitch)),
     g: -preferredNumber(15 + 11 * pitch),
     screwMajor: preferredNumber(180 * pitch ** (2 / 3) - 3.15 / Math.sqrt(pitch)),
     nutMinor: preferredNumber(nutMinor),
@@ -46,11 +48,13 @@ function graded(grade6: number, grade: number): number {
   return preferredNumber(grade6, 4 * (grade - 6)) / 1000;
 }
 
-/** Fundamental deviation of a screw [mm], 0 or below; f and e lie 15 and 35 µm beyond g before rounding. */
-function deviation(position: string, pitch: number, g: number): number {
+/** Fundamental deviation of a screw [mm], 0 or below. */
+function deviation(position: string, { e, f, g }: MetricPitchRow, pitch: number): number {
   if (position === 'h') return 0;
-  if (position === 'g') return g / 1000;
-  return -preferredNumber((position === 'f' ? 30 : 50) + 11 * pitch) / 1000;
+  const es = { e, f, g }[position];
+  if (es === undefined)
+    throw fault('tolerance', position, `ISO 965-1 has no position ${position} for pitch ${pitch} mm`);
+  return es / 1000;
 }
 
 /**
@@ -78,16 +82,16 @@ export function metricScrewLimits(thread: MetricThread, tolerance: string): Thre
   if (parts === null || (parts[4] !== undefined && parts[4] !== parts[2])) {
     throw fault('tolerance', tolerance, 'must be a screw class such as 6g, 6h, 4h, 6e, 8g, 5g6g');
   }
-  const { g, screwMajor } = pitchRow(thread.pitch);
+  const row = pitchRow(thread.pitch);
   const [flank] = pairRow(thread.major, thread.pitch);
-  const es = deviation(parts[2]!, thread.pitch, g);
+  const es = deviation(parts[2]!, row, thread.pitch);
   const grade = Number(parts[1]);
   const crest = Number(parts[3] ?? crestGrade(grade));
   const d2 = toMicrometre(vSizes(thread).pitchDiameter) + es;
   const least = d2 - graded(flank, grade);
   const root = thread.pitch / Math.sqrt(3);
   return {
-    major: limits(thread.major + es - graded(screwMajor, crest), thread.major + es),
+    major: limits(thread.major + es - graded(row.screwMajor, crest), thread.major + es),
     pitchDiameter: limits(least, d2),
     minor: limits(toMicrometre(least - root), toMicrometre(d2 - root)),
   };
@@ -106,7 +110,7 @@ function crestGrade(grade: number): number {
  * The standard gives the major no upper limit; here it is where the flanks would meet, see `sharpRoot`.
  *
  * @param thread major and pitch [mm]
- * @param tolerance 4H to 8H, or 4G to 8G
+ * @param tolerance 4H to 8H, 4G to 8G, or two grades such as 5H6H (pitch diameter, then crest)
  * @returns limits of size                                     [mm]
  * @throws InputError the class is none of these, or the standard has no range for the size
  * @validity diameter above 1.4 to 90 mm
@@ -116,10 +120,13 @@ function crestGrade(grade: number): number {
  */
 export function metricNutLimits(thread: MetricThread, tolerance: string): ThreadLimits {
   const parts = NUT_CLASS.exec(tolerance);
-  if (parts === null) throw fault('tolerance', tolerance, 'must be a nut class such as 6H, 5H, 7H, 6G');
+  if (parts === null || (parts[4] !== undefined && parts[4] !== parts[2])) {
+    throw fault('tolerance', tolerance, 'must be a nut class such as 6H, 5H, 7H, 6G, 5H6H');
+  }
   const { g, nutMinor } = pitchRow(thread.pitch);
   const [, flank] = pairRow(thread.major, thread.pitch);
   const grade = Number(parts[1]);
+  const crest = Number(parts[3] ?? grade);
   const ei = parts[2] === 'G' ? -g / 1000 : 0;
   const sizes = vSizes(thread);
   const d1 = toMicrometre(sizes.nutMinor) + ei;
@@ -128,6 +135,6 @@ export function metricNutLimits(thread: MetricThread, tolerance: string): Thread
   return {
     major: limits(thread.major + ei, sharpRoot({ pitchDiameter: most, pitch: thread.pitch, flankAngle: 30 })),
     pitchDiameter: limits(d2, most),
-    minor: limits(d1, d1 + graded(nutMinor, grade)),
+    minor: limits(d1, d1 + graded(nutMinor, crest)),
   };
 }

@@ -58,8 +58,8 @@ export function screwLimits(query: LimitsQuery): ThreadLimits {
 }
 
 /**
- * Limits of size of a nut. No standard here gives the nut major an upper limit; it is then the diameter where the
- * flanks of the groove would meet, so that every limit is a number.
+ * Limits of size of a nut. Only the Acme standard gives the nut major an upper limit; elsewhere it is the diameter
+ * where the flanks of the groove would meet, so that every limit is a number.
  *
  * @param query.designation such as Tr8x2, or a parsed one; lengths [mm]
  * @param query.tolerance   7H, 8H, 9H; 6H and its like; 2G, 3G, 4G; 2B; default 7H, 6H, 2G, 2B
@@ -89,7 +89,7 @@ function threadOf(designation: string | Designation): Designation {
 /** The class asked for, else the one in the designation that belongs to a screw or a nut, else the default. */
 function classOf(query: LimitsQuery, thread: Designation, side: 0 | 1): string {
   if (query.tolerance !== undefined) return query.tolerance;
-  const isNut = thread.series === 'unified' ? /B$/ : /^\dG$|^\d[A-H]$/;
+  const isNut = thread.series === 'unified' ? /B$/ : /^\dG$|^\d[A-H](?:\d[A-H])?$/;
   const given = (thread.tolerance ?? '').split('/').find((one) => {
     if (one === '') return false;
     return thread.series === 'acme' || isNut.test(one) === (side === 1);

@@ -130,6 +130,18 @@ describe('ISO 965-1, 6g and 6H', () => {
   it('derives other grades by ratio', () => {
     near(screwLimits({ designation: 'M8', tolerance: '4h' }).pitchDiameter, [7.113, 7.188], 1e-9);
     near(screwLimits({ designation: 'M8', tolerance: '4h' }).major, [7.868, 8], 1e-9);
+    // positions e and f as the table of ISO 965-1 rounds them [µm], from memory
+    near([screwLimits({ designation: 'M8', tolerance: '6f' }).major[1]], [8 - 0.042], 1e-9);
+    near([screwLimits({ designation: 'M12', tolerance: '6f' }).major[1]], [12 - 0.048], 1e-9);
+    near([screwLimits({ designation: 'M16', tolerance: '6f' }).major[1]], [16 - 0.052], 1e-9);
+    near([screwLimits({ designation: 'M3', tolerance: '6e' }).major[1]], [3 - 0.05], 1e-9);
+    near([screwLimits({ designation: 'M8', tolerance: '6e' }).major[1]], [8 - 0.063], 1e-9);
+    // the first grade of a nut is that of its pitch diameter: 5H of M8 is 125 µm wide, 6H 160 µm
+    near(nutLimits({ designation: 'M8-5H6H' }).pitchDiameter, [7.188, 7.313], 1e-9);
+    expect(nutLimits({ designation: 'M8', tolerance: '5H6H' }).minor).toEqual(
+      nutLimits({ designation: 'M8', tolerance: '6H' }).minor,
+    );
+    expect(() => nutLimits({ designation: 'M8', tolerance: '5H6G' })).toThrow('5H6H');
     near(screwLimits({ designation: 'M8', tolerance: '8g' }).pitchDiameter, [6.97, 7.16], 1e-9);
     near(screwLimits({ designation: 'M8', tolerance: '8g' }).major, [7.637, 7.972], 1e-9);
     near(nutLimits({ designation: 'M8', tolerance: '6G' }).minor, [6.675, 6.94], 1e-9);
@@ -276,6 +288,20 @@ describe('ASME B1.5', () => {
 });
 
 describe('ASME B1.1', () => {
+  // Acme nut major and 3B nut minor of published limits, from memory [in]
+  it.each([
+    ['1/2-10 Acme', '2G', 'major', [0.52, 0.54]],
+    ['1/4-16 Acme', '2G', 'major', [0.26, 0.27]],
+    ['1/4-20 UNC', '3B', 'minor', [0.196, 0.2067]],
+    ['3/8-24 UNF', '3B', 'minor', [0.33, 0.3372]],
+    ['1/2-13 UNC', '3B', 'minor', [0.417, 0.4284]],
+  ] as const)('%s %s has the published nut %s', (designation, tolerance, which, wanted) => {
+    const found = nutLimits({ designation, tolerance })[which].map((v) => v / 25.4);
+    // published least minors are rounded up to three places
+    expect(Math.abs(found[0]! - wanted[0])).toBeLessThan(0.0006);
+    expect(Math.abs(found[1]! - wanted[1])).toBeLessThan(0.00006);
+  });
+
   // 1/4-20: 2A major 0.2408–0.2489, pitch diameter 0.2127–0.2164; 2B pitch diameter 0.2175–0.2224, minor 0.196–0.207:
   // from memory
   it('1/4-20', () => {

@@ -126,8 +126,8 @@ export const screwLead: NutCheck = {
   moves: 'screw.lead, screw.travel, screw.pitch, screw.starts',
   run: ({ screw }) => {
     const off = Math.abs(screw.leadOverPitch / screw.starts - 1);
-    const lead = screw.leadOverPitch * screw.pitch.likely;
-    const told = `lead ${plain(lead)} mm over pitch ${plain(screw.pitch.likely)} mm is ${plain(screw.leadOverPitch)}`;
+    const lead = screw.leadOverPitch * screw.pitchRead;
+    const told = `lead ${plain(lead)} mm over pitch ${plain(screw.pitchRead)} mm is ${plain(screw.leadOverPitch)}`;
     const help =
       off > 0.03
         ? `; starts come in whole numbers, so the pitch, the lead or a reading is wrong`

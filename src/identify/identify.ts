@@ -87,7 +87,7 @@ export function identify(readings: Readings): Identification {
     nextMeasurement: fits ? nextMeasurement(ranked, readings) : null,
     contradictions: contradictionsIn(readings, observations, first.candidate),
     screw,
-    block: screwBlock(screw, readings, fits ? candidates[0]!.designation : undefined),
+    block: screwBlock(screw, readings, fits ? candidates[0]! : undefined),
   };
 }
 

@@ -72,16 +72,24 @@ function thousandth(value: number): number {
  *
  * @param screw the screw as measured [mm]
  * @param readings for the crests, the travel and the uncertainty, lengths [mm]
- * @param designation of the series screw, where one fits
+ * @param fitting the series screw, where one fits; starts that were counted otherwise are written beside it
  * @returns YAML, ending in a line break
  * @source derived: fields of the part sheet
  */
-export function screwBlock(screw: MeasuredScrew, readings: Readings, designation?: string): string {
+export function screwBlock(
+  screw: MeasuredScrew,
+  readings: Readings,
+  fitting?: { readonly designation: string; readonly starts: number },
+): string {
   const around = (what: LengthReading, value: number) => `${short(value)} ± ${short(uncertaintyOf(readings, what))} mm`;
   const { crests, travel } = readings;
   const lines = ['screw:'];
+  const designation = fitting?.designation;
   if (designation !== undefined) lines.push(`designation: ${designation}`);
-  else lines.push(`form: ${screw.form}${readings.crest === undefined ? '  # assumed: look at the crests' : ''}`);
+  if (fitting && readings.starts !== undefined && readings.starts !== fitting.starts)
+    lines.push(`starts: ${readings.starts}`);
+  if (designation === undefined)
+    lines.push(`form: ${screw.form}${readings.crest === undefined ? '  # assumed: look at the crests' : ''}`);
   if (screw.major !== undefined) lines.push(`major: ${around('major', screw.major)}`);
   else if (designation === undefined) lines.push('# major: measure it over the crests');
   // A named screw's pitch is better known from its name than from calipers.

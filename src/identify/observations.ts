@@ -23,7 +23,7 @@ const TURN_ERROR = 0.01;
 const AWKWARD = 2;
 
 /**
- * What the wires measure over a candidate, for the range of its pitch diameter.
+ * What the wires measure over a candidate, for the range of its pitch diameter; a ground screw may reach the basic size.
  *
  * @param wire diameter of the wires [mm]
  * @returns band by candidate        [mm]
@@ -33,7 +33,8 @@ export function wiresBand(wire: number): (candidate: Candidate) => Band {
   return ({ flankAngle, row, lead, pitchDiameter }) => {
     const over = (diameter: number) =>
       measureOverWires({ flankAngle, pitch: row.pitch, lead, wire, pitchDiameter: diameter });
-    return { nominal: over(pitchDiameter.nominal), least: over(pitchDiameter.least), most: over(pitchDiameter.most) };
+    const { nominal, least, most } = pitchDiameter;
+    return { nominal: over(nominal), least: over(least), most: over(Math.max(nominal, most)) };
   };
 }
 

@@ -83,6 +83,19 @@ describe('identify', () => {
     expect(() => near({ crests: 0 })).toThrow(/^uncertainties\.crests: /);
   });
 
+  it('writes counted starts beside a designation that has others', () => {
+    const found = identify({ major: [9.85], crests: { count: 10, length: 30 }, starts: 3 });
+    expect(found.screw.starts).toBe(3);
+    expect(found.block).toContain(`designation: ${found.candidates[0]!.designation}\n  starts: 3\n`);
+  });
+
+  it('names a ground screw whose pitch diameter is the basic size', () => {
+    // over wires of 1.035 mm the basic 7 mm of Tr8x2 measure 8.317 mm
+    const wires = { wire: 1.035, over: 8.31 };
+    const found = identify({ major: [7.92], crests: { count: 10, length: 20 }, starts: 1, wires });
+    expect(found.candidates[0]!.designation).toBe('Tr8x2');
+  });
+
   it('gives a block with the designation where one fits', () => {
     expect(identify({ ...TR8, starts: 1 }).block).toBe('screw:\n  designation: Tr8x2\n  major: 7.923 ± 0.03 mm\n');
   });

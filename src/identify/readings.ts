@@ -80,6 +80,13 @@ export function requireReadings(readings: Readings): void {
   length('crest_flat', readings.crestFlat);
   length('wires.wire', readings.wires?.wire);
   length('wires.over', readings.wires?.over);
+  if (readings.wires && readings.wires.over <= 2 * readings.wires.wire) {
+    add(
+      'wires.over',
+      readings.wires.over,
+      `must be above two wires of ${readings.wires.wire} mm: it is measured over them`,
+    );
+  }
   const half = (path: string, value: number | undefined) => {
     if (value !== undefined && !(value > 0 && value <= 5)) add(path, value, 'must be above 0, at most 5 mm');
   };

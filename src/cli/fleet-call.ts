@@ -1,3 +1,4 @@
+import { statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { performance } from 'node:perf_hooks';
@@ -63,7 +64,7 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
   const cache = {
     folder: args.cache === undefined ? join(dirname(out), '.leadwright-cache') : resolve(io.cwd, args.cache),
   };
-  const shares = (args.shares ?? []).map((folder) => ({ folder: resolve(io.cwd, folder) }));
+  const shares = (args.shares ?? []).map((folder) => ({ folder: requireFolder(folder, io.cwd) }));
   if (args['dry-run'])
     return showForeseen(chosenOf(plan, only), [cache, ...shares], { presets, json: args.json === true }, io, least);
   const maker = (parts: number): Maker => (args.shares ? noMaker() : startMaker(Math.min(jobs, parts)));
@@ -118,6 +119,13 @@ async function shareCall(
   const told = `share ${shard.index}/${shard.count} of ${plan.fleet}: ${counts.parts} parts, ${counts.made} made, ${counts.reused} reused, ${counts.failed} refused\nwritten: ${out}\n`;
   io.stdout.write(json ? jsonText({ fleet: plan.fleet, ...counts, lines }) : told);
   return counts.failed > 0 || counts.stopped ? EXIT.failed : EXIT.done;
+}
+
+/** A share that was named wrongly would else look like one without parts. */
+function requireFolder(folder: string, cwd: string): string {
+  const path = resolve(cwd, folder);
+  if (!statSync(path, { throwIfNoEntry: false })?.isDirectory()) throw fault(folder, '', 'no such folder');
+  return path;
 }
 
 async function showForeseen(

@@ -21,7 +21,7 @@ export function fleetLines({ manifest, made, reused, tooLarge }: FleetResult, ou
     `${WORDS[verdict]}  ${fleet}: ${complete} of ${machines.length} machines complete`,
     `  ${made} parts made, ${reused} reused, ${manifest.parts.filter(({ file }) => file !== null).length} files for printers`,
     ...(grams === '' ? [] : [`  filament: ${grams}`]),
-    ...(plates.length === 0 ? [] : [`  ${plates.length} plates`]),
+    ...(plates.length === 0 ? [] : [`  ${plates.length} plate${plates.length === 1 ? '' : 's'}`]),
     ...shortened(troubleLines(manifest)),
     ...shortened(tooLarge.map((label) => `  ${label}: larger than the plate`)),
     `written: ${out}`,

@@ -13,11 +13,14 @@ export const GRAVE_CHECKS: readonly string[] = ['coupling-axial', 'heat', 'drive
 /** Groups that judge the solid itself; a broken solid is never accepted. */
 export const SOLID_GROUP = 'solid';
 
+/** Checks of the wall that is left between openings, or between them and an edge. */
+const WALL_CHECKS: readonly string[] = ['hole-edge', 'hole-spacing', 'pocket-wall', 'clocking'];
+
 const LEAST_REASON = 10;
 
 /**
  * Marks failed checks as accepted. The verdict of the check stays `fail`.
- * @throws InputError unknown id, a solid check, an empty reason, or a reason too short for a grave check
+ * @throws InputError unknown id, a solid check, a wall that is gone, an empty reason, or a reason too short for a grave check
  */
 export function accept(
   findings: readonly Finding[],
@@ -32,6 +35,11 @@ export function accept(
   });
 }
 
+/** Whether a wall is not only thin but gone, so that the solid is no longer the one that was worked out. */
+export function isBroken({ id, verdict, value }: Pick<Finding, 'id' | 'verdict' | 'value'>): boolean {
+  return WALL_CHECKS.includes(id) && verdict === 'fail' && value !== null && value < 0;
+}
+
 function requireAcceptable(
   { check, reason }: Acceptance,
   findings: readonly Finding[],
@@ -40,6 +48,8 @@ function requireAcceptable(
 ): void {
   const isSolid = check.startsWith('solid-') || findings.some(({ id, group }) => id === check && group === SOLID_GROUP);
   if (isSolid) throw fault(field, check, 'a broken solid cannot be accepted');
+  if (findings.some((finding) => finding.id === check && isBroken(finding)))
+    throw fault(field, check, 'cannot be accepted below 0 mm: openings then run into one another or out of the edge');
   if (!known.includes(check)) throw fault(field, check, `unknown check; known: ${known.join(', ')}`);
   if (reason.trim() === '')
     throw fault(field, check, field === '--accept' ? 'wants a reason: --accept CHECK=REASON' : 'wants a reason');

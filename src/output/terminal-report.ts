@@ -1,3 +1,4 @@
+import { isBroken } from '../fit/accept.js';
 import type { Finding } from '../fit/check.js';
 import { plain } from '../units/format.js';
 import type { Report } from './report.js';
@@ -75,11 +76,14 @@ function advice({ checks, verdict }: Report, written: readonly string[] | undefi
     const look = cautions === 0 ? 'read what was accepted' : `look at the ${count(cautions, 'caution')} below`;
     return `${go}; ${look} first.`;
   }
-  const override = open.find(({ id }) => !/^(solid|mate)-/.test(id));
+  const own = open.filter(({ id }) => !/^(solid|mate)-/.test(id));
+  const override = own.find((finding) => !isBroken(finding));
   const nothing = written === undefined ? '' : 'nothing was written. ';
-  const change = override
-    ? `Change what moves ${open.length === 1 ? 'it' : 'them'}, or accept by name: --accept ${override.id}=REASON`
-    : 'This is a fault of the program; please report it.';
+  const byName = override ? `, or accept by name: --accept ${override.id}=REASON` : '.';
+  const change =
+    own.length > 0
+      ? `Change what moves ${open.length === 1 ? 'it' : 'them'}${byName}`
+      : 'This is a fault of the program; please report it.';
   return `${count(open.length, 'check')} failed, ${nothing}${change}`.replace('failed, Change', 'failed. Change');
 }
 

@@ -45,7 +45,12 @@ describe('help', () => {
     const folder = callFolder();
     const { stdout } = await call(folder, [name, '--help']);
     const examples = stdout.split('Examples:\n')[1]!.split('\n\n')[0]!;
-    const typed = [...examples.matchAll(/^ {2}leadwright (.+?)(?: {2,}|$)/gm)].map((match) => match[1]!);
+    const typed: string[] = [];
+    for (const [, cell = ''] of examples.matchAll(/^ {2}(\S.*?)(?: {2,}|$)/gm)) {
+      if (cell.startsWith('leadwright ')) typed.push(cell.slice('leadwright '.length));
+      // a long one goes on in the next line
+      else typed.push(`${typed.pop()} ${cell}`);
+    }
     expect(typed.length).toBeGreaterThan(0);
     for (const line of typed) {
       const { code, stderr } = await call(folder, line.split(' '));

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
@@ -53,6 +53,9 @@ describe('fleet', () => {
       (await call(cwd, ['merge', 'fleet.yaml', 's1', 's2', '--out', 'merged', '--cache', 'c3', ...STL])).code,
     ).toBe(0);
     expect(filesBelow(join(cwd, 'merged'))).toEqual(filesBelow(join(cwd, 'whole')));
+    const missing = await call(cwd, ['merge', 'fleet.yaml', 's0', 's1', '--out', 'none']);
+    expect([missing.code, missing.stderr]).toEqual([2, 'leadwright: s0: no such folder\n']);
+    mkdirSync(join(cwd, 's0'));
     const { code, stdout } = await call(cwd, ['merge', 'fleet.yaml', 's0', '--out', 'none', '--cache', 'c4', ...STL]);
     expect([code, stdout]).toEqual([1, expect.stringContaining('none of the given folders holds it whole')]);
   });

@@ -84,6 +84,16 @@ describe('make', () => {
     expect((await call(cwd, ['make', 'nut.yaml'])).stderr).toContain('still holds files of an earlier make');
   });
 
+  it('neither offers nor takes what cannot be modelled: holes that run out of the edge', async () => {
+    const cwd = folderWith({ 'nut.yaml': GOOD.replace(/circle: [\d.]+/, 'circle: 34') });
+    const told = await call(cwd, ['check', 'nut.yaml']);
+    expect(told.stdout).toMatch(/Failed\n {2}hole-edge /);
+    expect(told.stdout).not.toContain('--accept hole-edge');
+    const { code, stderr } = await call(cwd, ['make', 'nut.yaml', '--accept', 'hole-edge=open slots']);
+    expect([code, stderr]).toEqual([2, expect.stringContaining('hole-edge; cannot be accepted below 0 mm')]);
+    expect(existsSync(join(cwd, 'out'))).toBe(false);
+  });
+
   it('makes a part whose failing checks are accepted, and says so first', async () => {
     const cwd = folderWith({ 'nut.yaml': THIN });
     const failed: { checks: { id: string; verdict: string }[] } = JSON.parse(

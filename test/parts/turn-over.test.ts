@@ -21,6 +21,7 @@ const SHEETS: Readonly<Record<string, string | object>> = {
   ...ADAPTERS,
   'nut that hangs': nutSheet({ mounting: 'flange-up' }),
   'nut that rests': nutSheet({ mounting: 'flange-down' }),
+  'nut that rests on a flange flush with its end': nutSheet({ flange: { offset: 13 }, mounting: 'flange-down' }),
   'pair against backlash': { ...FAMILY_BASE, family: { kind: 'anti-backlash', spring: SPRING } },
   'split nut': { ...FAMILY_BASE, family: { kind: 'split' } },
   'holder that opens at the face': {
@@ -48,5 +49,17 @@ describe('bodies that are turned over on the bed', () => {
   it('are there in these sheets', () => {
     const all = Object.values(SHEETS).map((sheet) => turned(sheet).bodies.includes(true));
     expect(new Set(all)).toEqual(new Set([true, false]));
+  });
+
+  it('asks for support and for what is not known only where it must', () => {
+    const advice = (changes: object) => {
+      const made = design(nutSheet({ ...changes }));
+      return kindOfDesign(KINDS, made).particulars(made).print!;
+    };
+    expect(advice({ flange: { offset: 13 }, mounting: 'flange-down' })).toMatchObject({ support: 'none' });
+    expect(advice({ mounting: 'flange-down' })).toMatchObject({ support: 'needed' });
+    expect(advice({ mounting: undefined }).why).toContain('say duty.axis and mounting');
+    expect(advice({ duty: { axis: 'horizontal' } }).why).not.toContain('say duty.axis');
+    expect(advice({ flange: { offset: 5 }, duty: { axis: 'horizontal' } }).why).not.toContain('without support');
   });
 });

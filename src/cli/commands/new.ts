@@ -32,7 +32,7 @@ export const newCommand: Command = {
           if (to === undefined) io.stdout.write(text);
           else {
             await writeNewFile(to, text, io.cwd);
-            const next = kind === 'results' ? 'calibrate' : kind === 'fleet' ? 'fleet' : 'make';
+            const next = kind.endsWith('results') ? 'calibrate' : kind.endsWith('fleet') ? 'fleet' : 'make';
             io.stderr.write(`${to}: written; change it to your readings, then: leadwright ${next} ${to}\n`);
           }
           return EXIT.done;

@@ -27,8 +27,8 @@ export const couponSchema = map({
   )
     .or(
       z
-        .array(word(PURPOSES))
-        .min(1)
+        .array(word(PURPOSES), 'must be a list')
+        .min(1, 'must name at least one purpose')
         .transform((list) => ({ list })),
     )
     .optional()

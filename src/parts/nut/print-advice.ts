@@ -1,6 +1,10 @@
 import type { PrintAdvice } from '../part-kind.js';
 import type { NutDesign } from './dimensions.js';
 
+const CLEAN = 'the flank that carries the load then faces up and comes out clean';
+/** A flange that ends so near the body's end lies on the bed [mm]. */
+const FLUSH = 0.01;
+
 /** Which end of the nut is on top while it is printed. */
 export type TopFace = 'body-end' | 'flange-face';
 
@@ -21,17 +25,20 @@ export function isMarked({ duty, mounting, finished }: NutDesign): boolean {
 
 /** The same in words for the report. */
 export function printAdvice(design: NutDesign): PrintAdvice {
-  const stub = (design.finished.flange?.offset ?? 0) > 0;
+  const { flange, length } = design.finished;
+  const stub = (flange?.offset ?? 0) > 0;
   if (topFace(design) === 'flange-face') {
-    return {
-      face_up: 'flange face up, body end on the bed (turn the file over)',
-      why: 'the flank that carries the load then faces up and comes out clean; the flange needs support underneath. Without support: flange on the bed, and chase the thread with the screw',
-      support: 'needed',
-    };
+    const face_up = `${stub ? 'stub' : 'flange face'} up, body end on the bed (turn the file over)`;
+    const isFlush = flange !== undefined && flange.offset + flange.thickness > length - FLUSH;
+    if (isFlush) return { face_up, why: CLEAN, support: 'none' };
+    const instead = stub ? '' : '. Without support: flange on the bed, and chase the thread with the screw';
+    return { face_up, why: `${CLEAN}; the flange needs support underneath${instead}`, support: 'needed' };
   }
+  const isTold = design.mounting !== undefined && design.duty.axis !== undefined;
+  const hint = isTold ? '' : '; say duty.axis and mounting to have the loaded flank face up';
   const why = isMarked(design)
-    ? 'the flank that carries the load then faces up and comes out clean'
-    : 'prints without support; say duty.axis and mounting to have the loaded flank face up';
+    ? CLEAN
+    : `${stub ? 'no flank is known to carry more' : 'prints without support'}${hint}`;
   if (stub)
     return { face_up: 'body end up, stub on the bed', why: `${why}; the flange overhangs the stub`, support: 'needed' };
   return {

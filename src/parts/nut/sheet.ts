@@ -33,6 +33,8 @@ const bodySection = map({
   if (!round && body.diameter !== undefined) refuse('diameter', `a ${body.shape} body has across_flats instead`);
   if (body.width !== undefined && body.across_flats !== undefined)
     refuse('width', 'give across_flats or width, not both');
+  if (round && body.flats !== undefined && body.diameter !== undefined && body.flats >= body.diameter)
+    refuse('flats', `must be below the diameter, ${body.diameter} mm`);
 });
 
 const flangeShapes = ['none', 'round', 'square', 'rectangular', 'two-ear'] as const;
@@ -56,6 +58,13 @@ const flangeFields = map({
   const needed = { round: 'diameter', square: 'width', rectangular: 'size', 'two-ear': 'size' } as const;
   const sizes = ['diameter', 'width', 'size', 'ear'] as const;
   if (flange[needed[shape]] === undefined) refuse(needed[shape], `is missing; a ${shape} flange needs it`);
+  if (
+    shape === 'round' &&
+    flange.flats !== undefined &&
+    flange.diameter !== undefined &&
+    flange.flats >= flange.diameter
+  )
+    refuse('flats', `must be below the diameter, ${flange.diameter} mm`);
   for (const key of sizes) {
     const fits = key === needed[shape] || (key === 'ear' && shape === 'two-ear');
     if (!fits && flange[key] !== undefined) refuse(key, `does not belong to a ${shape} flange`);

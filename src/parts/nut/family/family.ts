@@ -19,15 +19,15 @@ export function familyOf(sheet: FamilySheet | undefined, base: FamilyBase, notes
     throw fault(
       'flange.offset',
       `${plain(flange.offset)} mm`,
-      `must be 0 in a ${sheet.kind} nut: a stub under the flange would need support`,
+      `must be 0 where family.kind is ${sheet.kind}: a stub under the flange would need support`,
     );
   if (sheet.kind !== 'holder' && (body.shape !== 'round' || body.flats !== undefined))
-    throw fault('body.shape', body.shape, `must be round, without flats, in a ${sheet.kind} nut`);
+    throw fault('body.shape', body.shape, `must be round, without flats, where family.kind is ${sheet.kind}`);
   if (sheet.kind !== 'holder' && !flange && base.finished.holes)
     throw fault(
       'holes',
       '',
-      `need a flange in a ${sheet.kind} nut: in the body they would meet its screws, pins or spring`,
+      `need a flange where family.kind is ${sheet.kind}: in the body they would meet its screws, pins or spring`,
     );
   switch (sheet.kind) {
     case 'split':

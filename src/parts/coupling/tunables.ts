@@ -1,4 +1,5 @@
 import type { Tunable } from '../../fit/advice.js';
+import { boreClearanceTunable, NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { CouplingDesign, Hub, HubName } from './dimensions.js';
 import { type JawPlan, jawWidth } from './jaws.js';
 
@@ -46,15 +47,7 @@ export const COUPLING_TUNABLES: readonly Tunable<CouplingDesign>[] = [
     grain: 1,
     now: ({ insert }) => insert.finished.height,
   },
-  {
-    ...mm,
-    path: 'printer.nozzle',
-    least: 0.15,
-    most: 0.8,
-    step: 0.05,
-    grain: 0.2,
-    now: ({ printer }) => printer.nozzle,
-  },
+  NOZZLE_TUNABLE,
 ];
 
 function ofHub(section: 'motor_hub' | 'screw_hub', name: HubName): Tunable<CouplingDesign>[] {
@@ -69,15 +62,7 @@ function ofHub(section: 'motor_hub' | 'screw_hub', name: HubName): Tunable<Coupl
       grain: 2,
       now: (design) => hub(design)?.finished.length,
     },
-    {
-      ...mm,
-      path: `${section}.bore_clearance`,
-      least: -0.1,
-      most: 0.5,
-      step: 0.01,
-      grain: 0.05,
-      now: (design) => hub(design)?.clearance,
-    },
+    boreClearanceTunable(section, (design) => hub(design)?.clearance),
   ];
 }
 

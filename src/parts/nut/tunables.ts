@@ -1,4 +1,5 @@
 import type { Tunable } from '../../fit/advice.js';
+import { NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { NutDesign } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;
@@ -59,15 +60,7 @@ export const NUT_TUNABLES: readonly Tunable<NutDesign>[] = [
     grain: 0.04,
     now: ({ printer }) => printer.layer,
   },
-  {
-    ...mm,
-    path: 'printer.nozzle',
-    least: 0.15,
-    most: 0.8,
-    step: 0.05,
-    grain: 0.2,
-    now: ({ printer }) => printer.nozzle,
-  },
+  NOZZLE_TUNABLE,
   { unit: 'mm/s', path: 'duty.feed', least: 1, most: 200, step: 0.5, grain: 5, now: ({ duty }) => duty.feed },
 ];
 

@@ -1,4 +1,5 @@
 import type { Tunable } from '../../fit/advice.js';
+import { boreClearanceTunable, NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { SleeveDesign, SleeveEnd } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;
@@ -17,19 +18,11 @@ export const SLEEVE_TUNABLES: readonly Tunable<SleeveDesign>[] = [
   { ...mm, path: 'length', least: 4, most: 200, step: 0.5, grain: 2, now: ({ finished }) => finished.length },
   clearance('motor_end', 'motor end'),
   clearance('screw_end', 'screw end'),
-  {
-    ...mm,
-    path: 'printer.nozzle',
-    least: 0.15,
-    most: 0.8,
-    step: 0.05,
-    grain: 0.2,
-    now: ({ printer }) => printer.nozzle,
-  },
+  NOZZLE_TUNABLE,
 ];
 
 function clearance(section: 'motor_end' | 'screw_end', name: SleeveEnd['name']): Tunable<SleeveDesign> {
   const now = ({ form, ends }: SleeveDesign) =>
     form === 'clamp' ? ends.find((end) => end.name === name)?.clearance : undefined;
-  return { ...mm, path: `${section}.bore_clearance`, least: -0.1, most: 0.5, step: 0.01, grain: 0.05, now };
+  return boreClearanceTunable(section, now);
 }

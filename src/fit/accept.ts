@@ -1,5 +1,5 @@
 import { fault } from '../units/faults.js';
-import type { Finding } from './check.js';
+import type { CheckFacts, Finding } from './check.js';
 
 /** One `--accept CHECK=REASON`. */
 export interface Acceptance {
@@ -7,8 +7,8 @@ export interface Acceptance {
   readonly reason: string;
 }
 
-/** Checks whose failing can hurt: accepting them wants a reason of some length, and heads report and page. */
-export const GRAVE_CHECKS: readonly string[] = ['coupling-axial', 'heat', 'drive-holding'];
+/** What acceptance must know of a check. */
+export type KnownCheck = Pick<CheckFacts, 'id' | 'grave'>;
 
 /** Groups that judge the solid itself; a broken solid is never accepted. */
 export const SOLID_GROUP = 'solid';
@@ -25,7 +25,7 @@ const LEAST_REASON = 10;
 export function accept(
   findings: readonly Finding[],
   acceptances: readonly Acceptance[],
-  known: readonly string[],
+  known: readonly KnownCheck[],
   field = '--accept',
 ): Finding[] {
   for (const acceptance of acceptances) requireAcceptable(acceptance, findings, known, field);
@@ -43,17 +43,18 @@ export function isBroken({ id, verdict, value }: Pick<Finding, 'id' | 'verdict' 
 function requireAcceptable(
   { check, reason }: Acceptance,
   findings: readonly Finding[],
-  known: readonly string[],
+  known: readonly KnownCheck[],
   field: string,
 ): void {
   const isSolid = check.startsWith('solid-') || findings.some(({ id, group }) => id === check && group === SOLID_GROUP);
   if (isSolid) throw fault(field, check, 'a broken solid cannot be accepted');
   if (findings.some((finding) => finding.id === check && isBroken(finding)))
     throw fault(field, check, 'cannot be accepted below 0 mm: openings then run into one another or out of the edge');
-  if (!known.includes(check)) throw fault(field, check, `unknown check; known: ${known.join(', ')}`);
+  const facts = known.filter(({ id }) => id === check);
+  if (facts.length === 0) throw fault(field, check, `unknown check; known: ${known.map(({ id }) => id).join(', ')}`);
   if (reason.trim() === '')
     throw fault(field, check, field === '--accept' ? 'wants a reason: --accept CHECK=REASON' : 'wants a reason');
-  if (GRAVE_CHECKS.includes(check) && reason.trim().length < LEAST_REASON) {
+  if (facts.some(({ grave }) => grave) && reason.trim().length < LEAST_REASON) {
     throw fault(field, `${check}=${reason}`, `wants a reason of at least ${LEAST_REASON} characters`);
   }
 }

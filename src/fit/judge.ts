@@ -1,5 +1,5 @@
 import type { Measured } from '../units/measured.js';
-import type { Bounds, Limits, Verdict } from './check.js';
+import type { Bounds, Limits, Verdict, Word } from './check.js';
 
 /** Below this a difference is rounding, not a miss. */
 const ROUNDING = 1e-9;
@@ -10,8 +10,15 @@ const ROUNDING = 1e-9;
  */
 export function judge(value: Measured, limits: Limits): Verdict {
   if (limits.fail && !keeps(value.likely, limits.fail)) return 'fail';
-  const allKeep = keeps(value.least, limits.pass) && keeps(value.likely, limits.pass) && keeps(value.most, limits.pass);
-  return allKeep ? 'pass' : 'caution';
+  return allKeep(value, limits.pass) ? 'pass' : 'caution';
+}
+
+/** The verdict in a word: a caution is `perhaps` where the uncertainty crosses a limit that the likely value keeps. */
+export function wordOf(value: Measured, limits: Limits): Word {
+  const verdict = judge(value, limits);
+  if (verdict !== 'caution') return verdict === 'pass' ? 'yes' : 'no';
+  const mayFail = limits.fail !== undefined && !allKeep(value, limits.fail);
+  return mayFail || keeps(value.likely, limits.pass) ? 'perhaps' : 'but';
 }
 
 /** Distance of a value to the nearest bound; negative outside, undefined without bounds. */
@@ -23,6 +30,11 @@ export function margin(value: number, bounds: Bounds): number | undefined {
   return room.length === 0 ? undefined : Math.min(...room);
 }
 
-function keeps(value: number, { min, max }: Bounds): boolean {
+function allKeep({ least, likely, most }: Measured, bounds: Bounds): boolean {
+  return [least, likely, most].every((value) => keeps(value, bounds));
+}
+
+/** Whether a value is within bounds. */
+export function keeps(value: number, { min, max }: Bounds): boolean {
   return (min === undefined || value >= min - ROUNDING) && (max === undefined || value <= max + ROUNDING);
 }

@@ -1,8 +1,9 @@
 import { rounded } from '../units/format.js';
 import { halfWidth } from '../units/measured.js';
-import type { Bounds, Check, Finding, Limits, Outcome, Verdict } from './check.js';
+import type { Bounds, Check, CheckFacts, Finding, Outcome, Verdict, Word } from './check.js';
 import { VERDICTS } from './check.js';
-import { judge, margin } from './judge.js';
+import { judge, margin, wordOf } from './judge.js';
+import { limitsInForce } from './limits-in-force.js';
 
 /** Bounds that a sheet puts in place of a check's own, by check id. */
 export type LimitChanges = Readonly<Record<string, Bounds>>;
@@ -14,8 +15,9 @@ export function runChecks<Design>(
   changes: LimitChanges = {},
 ): Finding[] {
   return checks.flatMap((check) => {
-    const outcome = check.run(design);
-    return outcome ? [finding(check, outcome, changes[check.id])] : [];
+    const change = changes[check.id];
+    const outcome = check.run(design, limitsInForce(check.limits, change));
+    return outcome ? [finding(check, outcome, change)] : [];
   });
 }
 
@@ -27,54 +29,38 @@ export function worst(findings: readonly Pick<Finding, 'verdict' | 'accepted'>[]
   return VERDICTS[Math.max(0, ...ranks)]!;
 }
 
+const WORD_OF_VERDICT: Readonly<Record<Verdict, Word>> = { pass: 'yes', caution: 'but', fail: 'no' };
+
 /** Turns an outcome into a finding, with the sheet's own bounds where it gave some. */
-export function finding<Design>(check: Omit<Check<Design>, 'run'>, outcome: Outcome, change?: Bounds): Finding {
-  const { id, group, title, unit, source, moves } = check;
-  const about = { id, group, title, unit, moves, message: outcome.message };
-  if (outcome.kind !== 'value') {
-    const verdict = outcome.kind === 'told' ? outcome.verdict : 'caution';
-    const value = outcome.kind === 'told' ? (outcome.value ?? null) : null;
-    return { ...about, verdict, value, limit: null, margin: null, uncertainty: 0, source };
+export function finding(check: CheckFacts, outcome: Outcome, change?: Bounds): Finding {
+  const { id, group, question, title, unit, source, moves, grave, trifle } = check;
+  const marks = { ...(grave ? { grave } : {}), ...(trifle ? { trifle } : {}) };
+  const about = { id, group, question, title, unit, moves, message: outcome.message };
+  const without = { limit: null, fail_limit: null, margin: null, uncertainty: 0, source, ...marks };
+  if (outcome.kind === 'not-judged')
+    return { ...about, verdict: 'caution', word: 'not-told', value: null, ...without, missing: outcome.missing };
+  if (outcome.kind === 'told') {
+    const { verdict, value = null } = outcome;
+    return { ...about, verdict, word: WORD_OF_VERDICT[verdict], value, ...without };
   }
   const own = outcome.limits ?? check.limits ?? { pass: {} };
-  const limits = change ? changed(own, change) : own;
+  const limits = limitsInForce(own, change);
   const { value } = outcome;
   return {
     ...about,
     verdict: judge(value, limits),
+    word: wordOf(value, limits),
     value: rounded(value.likely),
     least: rounded(value.least),
     most: rounded(value.most),
     limit: limits.pass,
-    ...(limits.fail && !sameBounds(limits.fail, limits.pass) ? { fail_limit: limits.fail } : {}),
+    fail_limit: limits.fail ?? null,
     margin: nullable(margin(value.likely, limits.pass)),
     uncertainty: rounded(halfWidth(value)),
     source: change ? `the sheet (${source} replaced)` : source,
     ...(change ? { replaced_limit: own.pass } : {}),
+    ...marks,
   };
-}
-
-/** The sheet's bounds replace the pass limits; a fail limit moves along when it would be stricter than they are. */
-function changed(own: Limits, change: Bounds): Limits {
-  const replace = (bound: 'min' | 'max') =>
-    own.pass[bound] === undefined ? undefined : (change[bound] ?? own.pass[bound]);
-  const pass = bounds(replace('min'), replace('max'));
-  if (!own.fail) return { pass };
-  const wasHard = sameBounds(own.pass, own.fail);
-  const loosest = (mine: number | undefined, theirs: number | undefined, pick: (a: number, b: number) => number) =>
-    mine === undefined || theirs === undefined ? mine : pick(mine, theirs);
-  const fail = wasHard
-    ? pass
-    : bounds(loosest(own.fail.min, pass.min, Math.min), loosest(own.fail.max, pass.max, Math.max));
-  return { pass, fail };
-}
-
-function bounds(min: number | undefined, max: number | undefined): Bounds {
-  return { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) };
-}
-
-function sameBounds(a: Bounds, b: Bounds): boolean {
-  return a.min === b.min && a.max === b.max;
 }
 
 function nullable(value: number | undefined): number | null {

@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { DriveNumbers } from '../drive/numbers.js';
 import type { Tunable } from '../fit/advice.js';
 import type { Check, Finding } from '../fit/check.js';
+import type { Question } from '../fit/question.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
 import type { ProfileUse } from '../presets/profile.js';
 import type { PresetTexts } from '../presets/texts.js';
@@ -78,6 +79,8 @@ export interface PartKind<Sheet, Design extends DesignBase> {
   readonly schema: z.ZodType<Sheet>;
   readonly design: (sheet: Sheet, presets: PresetTexts) => Design;
   readonly checks: readonly Check<Design>[];
+  /** what it asks, in order, at most five besides that of the axis */
+  readonly questions: readonly Question[];
   readonly particulars: (design: Design) => Particulars;
   readonly bodies: (design: Design) => readonly PlannedBody[];
   /** findings of the mating test, on solids built for it */

@@ -1,4 +1,4 @@
-import { type Acceptance, accept, GRAVE_CHECKS } from '../fit/accept.js';
+import { type Acceptance, accept } from '../fit/accept.js';
 import type { Finding } from '../fit/check.js';
 import { worst } from '../fit/run-checks.js';
 import type { BodyRow, Report } from '../output/report.js';
@@ -8,7 +8,7 @@ import type { Design } from './design.js';
 import { kindOfDesign } from './find-kind.js';
 import { KINDS } from './kinds.js';
 import type { KnownKind } from './known-kind.js';
-import { checkIds, requireAcceptable } from './require-acceptable.js';
+import { knownChecks, requireAcceptable } from './require-acceptable.js';
 import { resolveLimits } from './resolve-limits.js';
 
 /** How a design is judged. */
@@ -31,7 +31,7 @@ export function check(design: Design, { accept: accepted = [], kinds = KINDS }: 
   const kind = kindOfDesign(kinds, design);
   requireAcceptable(accepted, kinds);
   const findings = kind.runChecks(design, resolveLimits(design.limits, kind, design));
-  return assembleReport(design, kind, accept(findings, accepted, checkIds(kinds)), []);
+  return assembleReport(design, kind, accept(findings, accepted, knownChecks(kinds)), []);
 }
 
 /**
@@ -79,9 +79,7 @@ export function assembleReport(
 }
 
 function acceptedRows(findings: readonly Finding[]): Report['accepted'] {
-  const rows = findings.flatMap(({ id, accepted }) =>
-    accepted === undefined ? [] : [{ check: id, reason: accepted }],
-  );
-  const isGrave = (row: { readonly check: string }) => GRAVE_CHECKS.includes(row.check);
-  return [...rows.filter(isGrave), ...rows.filter((row) => !isGrave(row))];
+  const isAccepted = ({ accepted }: Finding) => accepted !== undefined;
+  const ordered = [...findings.filter(({ grave }) => grave), ...findings.filter(({ grave }) => !grave)];
+  return ordered.filter(isAccepted).map(({ id, accepted = '' }) => ({ check: id, reason: accepted }));
 }

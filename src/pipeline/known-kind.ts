@@ -1,5 +1,6 @@
 import type { z } from 'zod';
-import type { Check, Finding } from '../fit/check.js';
+import type { CheckFacts, Finding } from '../fit/check.js';
+import type { Question } from '../fit/question.js';
 import { type LimitChanges, runChecks } from '../fit/run-checks.js';
 import type { DesignBase, Particulars, PartKind, PlannedBody } from '../parts/part-kind.js';
 import type { PartViews, SizeChoice } from '../parts/part-views.js';
@@ -8,9 +9,6 @@ import { validate } from '../sheet/validate.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { Knob } from './advice/search.js';
 import type { Locate } from './locate-faults.js';
-
-/** What a check is about, without how it looks at a design. */
-export type CheckFacts = Omit<Check<never>, 'run'>;
 
 /** A sheet that its kind has accepted, ready to be worked out. */
 export interface KnownSheet {
@@ -22,6 +20,7 @@ export interface KnownKind {
   readonly kind: string;
   readonly schema: z.ZodType;
   readonly checks: readonly CheckFacts[];
+  readonly questions: readonly Question[];
   /** @throws InputError every mistake of the sheet at once */
   readonly read: (value: unknown, locate: Locate) => KnownSheet;
   readonly runChecks: (design: DesignBase, changes: LimitChanges) => Finding[];
@@ -45,6 +44,7 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
     kind: kind.kind,
     schema: kind.schema,
     checks: kind.checks,
+    questions: kind.questions,
     read: (value, locate) => {
       const sheet = validate(kind.schema, value, locate);
       return { design: (presets) => kind.design(sheet, presets) };

@@ -1,4 +1,4 @@
-import { type Acceptance, accept } from '../fit/accept.js';
+import { type Acceptance, accept, type KnownCheck } from '../fit/accept.js';
 import { nearest } from '../sheet/nearest.js';
 import { fault } from '../units/faults.js';
 import { KINDS } from './kinds.js';
@@ -14,7 +14,8 @@ export function requireAcceptable(
   kinds: readonly KnownKind[] = KINDS,
   field = '--accept',
 ): void {
-  const ids = checkIds(kinds);
+  const known = knownChecks(kinds);
+  const ids = known.map(({ id }) => id);
   for (const { check } of acceptances) {
     if (/^(solid|mate)-/.test(check)) throw fault(field, check, 'a broken solid cannot be accepted');
     if (ids.includes(check)) continue;
@@ -25,10 +26,12 @@ export function requireAcceptable(
       near ? `unknown check; did you mean ${near}?` : `unknown check; known: ${ids.join(', ')}`,
     );
   }
-  accept([], acceptances, ids, field);
+  accept([], acceptances, known, field);
 }
 
-/** Every check that some kind has. */
-export function checkIds(kinds: readonly KnownKind[]): string[] {
-  return [...new Set(kinds.flatMap(({ checks }) => checks.map(({ id }) => id)))];
+/** Every check that some kind has; grave where one kind says so. */
+export function knownChecks(kinds: readonly KnownKind[]): KnownCheck[] {
+  const all = kinds.flatMap(({ checks }) => checks);
+  const ids = [...new Set(all.map(({ id }) => id))];
+  return ids.map((id) => ({ id, grave: all.some((check) => check.id === id && check.grave === true) }));
 }

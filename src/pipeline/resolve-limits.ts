@@ -1,5 +1,5 @@
 import { SOLID_GROUP } from '../fit/accept.js';
-import type { Bounds, Finding } from '../fit/check.js';
+import type { Bounds, CheckFacts, Finding } from '../fit/check.js';
 import type { LimitChanges } from '../fit/run-checks.js';
 import type { DesignBase } from '../parts/part-kind.js';
 import { nearest } from '../sheet/nearest.js';
@@ -7,7 +7,7 @@ import type { LimitsSheet } from '../sheet/sections/limits.js';
 import { type Fault, InputError, shown } from '../units/faults.js';
 import { parseQuantity } from '../units/quantity.js';
 import type { Dimension } from '../units/unit-table.js';
-import type { CheckFacts, KnownKind } from './known-kind.js';
+import type { KnownKind } from './known-kind.js';
 
 type Side = 'min' | 'max';
 

@@ -21,7 +21,12 @@ export interface MeasuredBody extends WrittenBody {
 
 /** Facets smaller than this are dropped by some slicers  [mm²]. */
 const LEAST_AREA = 1e-9;
-const ABOUT = { group: SOLID_GROUP, moves: 'nothing in the sheet: please report it', source: 'quality of a solid' };
+const ABOUT = {
+  group: SOLID_GROUP,
+  question: 'prints',
+  moves: 'nothing in the sheet: please report it',
+  source: 'quality of a solid',
+};
 
 /** Reads a file back from the bytes that will be written. */
 export function readBack(body: WrittenBody): MeasuredBody {

@@ -6,7 +6,7 @@ import { reportJson } from '../../src/output/report-json.js';
 import { terminalReport } from '../../src/output/terminal-report.js';
 import { plusMinus } from '../../src/units/measured.js';
 
-const ABOUT = { group: 'g', unit: 'mm', source: 'common practice', moves: 'body.diameter' };
+const ABOUT = { group: 'g', question: 'holds', unit: 'mm', source: 'common practice', moves: 'body.diameter' };
 const thin = finding(
   { ...ABOUT, id: 'wall', title: 'Least wall', limits: hard({ min: 1.6 }) },
   valued(plusMinus(0.9, 0.05), 'the wall beside the thread is thin'),

@@ -27,7 +27,7 @@ interface CubeDesign extends DesignBase {
   readonly sheet: CubeSheet;
 }
 
-const ABOUT = { unit: 'mm', source: 'common practice', moves: 'size' };
+const ABOUT = { question: 'prints', unit: 'mm', source: 'common practice', moves: 'size' };
 const CHECKS: readonly Check<CubeDesign>[] = [
   {
     ...ABOUT,
@@ -50,6 +50,7 @@ const CHECKS: readonly Check<CubeDesign>[] = [
     id: 'heat',
     group: 'cube',
     title: 'Heat',
+    grave: true,
     run: ({ sheet }) => told(sheet.size === 13 ? 'fail' : 'pass', 'a cube of 13 melts'),
   },
   { ...ABOUT, id: 'cube-load', group: 'cube', title: 'Load', run: () => notJudged('duty.load') },
@@ -58,6 +59,7 @@ const CHECKS: readonly Check<CubeDesign>[] = [
 /** The smallest part kind there can be: a cube that stands on z = 0, with one relation between fields. */
 export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
   kind: 'cube',
+  questions: [{ id: 'prints', title: 'Prints?' }],
   schema: cubeSchema,
   design: (sheet) => {
     if (sheet.hole !== undefined && sheet.hole >= sheet.size) throw fault('hole', sheet.hole, 'must be below size');
@@ -113,6 +115,7 @@ export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
       {
         id: 'mate-play',
         group: 'mate',
+        question: 'prints',
         title: 'Mate',
         unit: 'mm³',
         source: 'quality of a solid',

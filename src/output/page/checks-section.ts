@@ -54,6 +54,7 @@ function checkRows(finding: Finding, order: number): string {
 
 function details(finding: Finding): string {
   const { title, message, least, most, unit, limit, fail_limit, replaced_limit, source, moves, accepted } = finding;
+  const [bounds, failing] = [limit, fail_limit].map((one) => (one ? boundsText(one) : ''));
   const rows: [string, string | undefined][] = [
     ['Asks for', title],
     ['Found', message],
@@ -63,8 +64,8 @@ function details(finding: Finding): string {
         ? undefined
         : `${figure(least)} to ${figure(most)} ${unit}`,
     ],
-    ['Limit', limit ? `${boundsText(limit)} ${unit}` : undefined],
-    ['Fails outside', fail_limit ? `${boundsText(fail_limit)} ${unit}` : undefined],
+    ['Limit', bounds === '' ? undefined : `${bounds} ${unit}`],
+    ['Fails outside', failing === '' || failing === bounds ? undefined : `${failing} ${unit}`],
     ['Limit of the sheet, instead of', replaced_limit && boundsText(replaced_limit)],
     ['Source', source],
     ['Moved by', moves],

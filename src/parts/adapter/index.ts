@@ -1,3 +1,4 @@
+import { AXIS, HOLDS, PRINTS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { ADAPTER_CHECKS } from './checks/index.js';
 import { type AdapterDesign, designAdapter } from './dimensions.js';
@@ -14,6 +15,14 @@ export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
   schema: adapterSchema,
   design: designAdapter,
   checks: ADAPTER_CHECKS,
+  questions: [
+    { id: 'meets-nut', title: 'Meets the nut?' },
+    { id: 'meets-carriage', title: 'Meets the carriage?' },
+    { id: 'screws-go-in', title: 'Screws go in?' },
+    HOLDS,
+    PRINTS,
+    AXIS,
+  ],
   particulars: adapterParticulars,
   bodies: (design) => [adapterBody(design)],
   mate: mateAdapter,

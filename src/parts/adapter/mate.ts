@@ -1,5 +1,5 @@
 import { SOLID_GROUP } from '../../fit/accept.js';
-import { type Check, type Finding, hard, valued } from '../../fit/check.js';
+import { type CheckFacts, type Finding, hard, valued } from '../../fit/check.js';
 import { finding } from '../../fit/run-checks.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../solid/mate.js';
@@ -14,9 +14,10 @@ import type { AdapterDesign } from './dimensions.js';
 import type { PatternHoles, Point } from './plan.js';
 import { plateSolid } from './solid.js';
 
-const MATE: Omit<Check<AdapterDesign>, 'run'> = {
+const MATE: CheckFacts = {
   id: 'solid-mate',
   group: SOLID_GROUP,
+  question: 'prints',
   title: 'Common volume of the plate with all screws and the nut in place',
   unit: 'mm³',
   source: 'derived: the solids themselves',

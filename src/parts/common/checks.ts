@@ -9,11 +9,13 @@ import { exactly } from '../../units/measured.js';
 export const heat: Check<{ readonly duty: DutySheet; readonly material: Material }> = {
   id: 'heat',
   group: 'body',
+  question: 'holds',
   title: 'Reserve of temperature before the material softens',
   unit: '°C',
   source: 'common practice',
   limits: hard({ min: 20 }),
   moves: 'duty.temperature, material',
+  grave: true,
   run: ({ duty, material }) => {
     if (duty.temperature === undefined) return notJudged('duty.temperature');
     const reserve = material.softening - duty.temperature;
@@ -29,6 +31,7 @@ export const heat: Check<{ readonly duty: DutySheet; readonly material: Material
 export const shrinkAppliedOnce: Check<{ readonly printer: Printer }> = {
   id: 'shrink-applied-once',
   group: 'print',
+  question: 'prints',
   source: 'common practice',
   title: 'Shrink and hole offset are applied once',
   unit: '',

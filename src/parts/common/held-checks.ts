@@ -50,17 +50,17 @@ export function heldChecks<Design>(viewOf: (design: Design) => HeldView | undefi
     (check): Check<Design> => ({
       ...check,
       moves: `${check.moves}, ${moves}`,
-      run: (design) => {
+      run: (design, limits) => {
         const view = viewOf(design);
-        return view && check.run(view);
+        return view && check.run(view, limits);
       },
     }),
   );
 }
 
 type HeldCheck = Check<HeldView>;
-const grip = { group: 'grip', source: 'common practice' } as const;
-const body = { group: 'body', source: 'common practice' } as const;
+const grip = { group: 'grip', question: 'holds', source: 'common practice' } as const;
+const body = { group: 'body', question: 'holds', source: 'common practice' } as const;
 
 /** A body that slips on its shaft. */
 const gripTorque: HeldCheck = {
@@ -174,6 +174,7 @@ const shaftEngagement: HeldCheck = {
 const boreRunout: HeldCheck = {
   ...body,
   id: 'bore-runout',
+  question: 'turns',
   title: 'Eccentricity of a shaft when its bore closes on it',
   unit: 'mm',
   limits: soft({ max: 0.1 }),
@@ -193,10 +194,12 @@ const boreRunout: HeldCheck = {
 const toolAccess: HeldCheck = {
   ...body,
   id: 'tool-access',
+  question: 'goes-on',
   title: 'Room around the heads of the clamp screws, on the diameter',
   unit: 'mm',
   limits: hard({ min: 0.2 }),
   moves: 'printer',
+  trifle: true,
   run: ({ held }) => {
     const rows = held.flatMap(({ clamp }) => (clamp ? [clamp] : []));
     if (rows.length === 0) return undefined;
@@ -210,10 +213,12 @@ const toolAccess: HeldCheck = {
 const headInside: HeldCheck = {
   ...body,
   id: 'head-inside',
+  question: 'turns',
   title: 'Heads and screw ends inside the outline',
   unit: 'mm',
   limits: hard({ min: 0 }),
   moves: 'outside diameter',
+  trifle: true,
   run: ({ held }) => {
     const rooms = held.flatMap(({ clamp, outside }) => {
       if (!clamp) return [];
@@ -233,6 +238,7 @@ const printBridge: HeldCheck = {
   ...body,
   group: 'print',
   id: 'print-bridge',
+  question: 'prints',
   title: 'Widest bridge over slit and pockets',
   unit: 'mm',
   limits: soft({ max: 10 }),

@@ -16,6 +16,7 @@ const LITTLE_GROWTH = 0.001;
 const state: Check<Profiled> = {
   id: 'profile-state',
   group: 'print',
+  question: 'prints',
   title: 'The part is used in the state the coupon was read in',
   unit: '',
   source: 'common practice',
@@ -38,6 +39,7 @@ const state: Check<Profiled> = {
 const measured: Check<Profiled> = {
   id: 'profile-measured',
   group: 'print',
+  question: 'prints',
   title: 'Shrink and offsets are measured',
   unit: '',
   source: 'the profile',

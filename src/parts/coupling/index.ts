@@ -1,3 +1,4 @@
+import { GOES_ON, HOLDS, PRINTS, TURNS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { COUPLING_CHECKS } from './checks/index.js';
 import { type CouplingDesign, designCoupling } from './dimensions.js';
@@ -14,6 +15,7 @@ export const couplingKind: PartKind<CouplingSheet, CouplingDesign> = {
   schema: couplingSchema,
   design: designCoupling,
   checks: COUPLING_CHECKS,
+  questions: [GOES_ON, TURNS, HOLDS, { id: 'carries', title: 'Carries?' }, PRINTS],
   particulars: couplingParticulars,
   bodies: couplingBodies,
   mate: mateCoupling,

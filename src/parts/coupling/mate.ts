@@ -1,5 +1,5 @@
 import { SOLID_GROUP } from '../../fit/accept.js';
-import { type Check, type Finding, hard, valued } from '../../fit/check.js';
+import { type CheckFacts, type Finding, hard, valued } from '../../fit/check.js';
 import { finding } from '../../fit/run-checks.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../solid/mate.js';
@@ -34,24 +34,28 @@ const LEAST_PLAY = 0.15;
 /** Squeezed volumes below this are compared with it, mm³. */
 const LEAST_SQUEEZE = 1;
 
-type About = Omit<Check<CouplingDesign>, 'run'>;
-const solid = { group: SOLID_GROUP, source: 'derived: the solids themselves', moves: 'jaws, insert, misalignment' };
+const solid = {
+  group: SOLID_GROUP,
+  question: 'prints',
+  source: 'derived: the solids themselves',
+  moves: 'jaws, insert, misalignment',
+};
 
-const MATE: About = {
+const MATE: CheckFacts = {
   ...solid,
   id: 'solid-mate',
   title: 'Common volume of hubs and insert beyond the intended squeeze',
   unit: 'mm³',
   limits: hard({ max: NO_COMMON_VOLUME }),
 };
-const SQUEEZE: About = {
+const SQUEEZE: CheckFacts = {
   ...solid,
   id: 'solid-squeeze',
   title: 'Squeeze of the lobes on the solids against arithmetic: relative difference',
   unit: '',
   limits: hard({ max: 0.05 }),
 };
-const PLAY: About = {
+const PLAY: CheckFacts = {
   ...solid,
   id: 'solid-play',
   title: 'Play of the insert on the solids against arithmetic: difference at the reach of the lobes',

@@ -8,12 +8,13 @@ import { couponBodies } from './solid.js';
 import { markStyle } from './strip.js';
 
 type CouponCheck = Check<CouponDesign>;
-const about = { group: 'coupon', source: 'common practice' } as const;
+const about = { group: 'coupon', question: 'tells-enough', source: 'common practice' } as const;
 
 /** A coupon that takes a spool's end and an evening is not printed. */
 const mass: CouponCheck = {
   ...about,
   id: 'coupon-mass',
+  question: 'worth-printing',
   title: 'Mass of the whole coupon, printed solid',
   unit: 'g',
   limits: soft({ max: 15 }),
@@ -28,6 +29,7 @@ const mass: CouponCheck = {
 const time: CouponCheck = {
   ...about,
   id: 'coupon-time',
+  question: 'worth-printing',
   title: 'Time to print the whole coupon',
   unit: 'min',
   limits: soft({ max: 90 }),
@@ -90,6 +92,7 @@ const height: CouponCheck = {
 const marks: CouponCheck = {
   ...about,
   id: 'coupon-marks',
+  question: 'prints',
   title: 'Strokes of the marks, in lines',
   unit: '',
   limits: soft({ min: 2 }),
@@ -107,6 +110,7 @@ const layers: CouponCheck = {
   ...about,
   group: 'print',
   id: 'print-layers',
+  question: 'prints',
   title: 'Layers in one pitch',
   unit: '',
   limits: soft({ min: 10 }, { min: 6 }),
@@ -122,6 +126,7 @@ const threadDepth: CouponCheck = {
   ...about,
   group: 'print',
   id: 'print-thread-depth',
+  question: 'prints',
   title: 'Radial depth of the thread in printed lines',
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
@@ -139,6 +144,7 @@ const uncorrected: CouponCheck = {
   ...about,
   group: 'print',
   id: 'shrink-applied-once',
+  question: 'prints',
   title: 'The slicer prints the coupon as it stands',
   unit: '',
   moves: 'printer.compensation',

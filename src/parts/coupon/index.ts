@@ -1,3 +1,4 @@
+import { PRINTS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { COUPON_CHECKS } from './checks.js';
 import { type CouponDesign, designCoupon } from './dimensions.js';
@@ -12,6 +13,11 @@ export const couponKind: PartKind<CouponSheet, CouponDesign> = {
   schema: couponSchema,
   design: designCoupon,
   checks: COUPON_CHECKS,
+  questions: [
+    { id: 'tells-enough', title: 'Tells enough?' },
+    { id: 'worth-printing', title: 'Worth printing?' },
+    PRINTS,
+  ],
   particulars: couponParticulars,
   bodies: couponBodies,
   mate: () => [],

@@ -1,3 +1,4 @@
+import { AXIS, GOES_ON, HOLDS, PRINTS, TURNS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { NUT_CHECKS } from './checks/index.js';
 import { designNut, type NutDesign } from './dimensions.js';
@@ -17,6 +18,7 @@ export const nutKind: PartKind<NutSheet, NutDesign> = {
   schema: nutSchema,
   design: designNut,
   checks: withFamilyChecks(NUT_CHECKS),
+  questions: [GOES_ON, TURNS, HOLDS, { id: 'mounts', title: 'Mounts?' }, PRINTS, AXIS],
   particulars: (design) => withFamilyWords(design, nutParticulars(design)),
   bodies: nutBodies,
   mate: mateFamily,

@@ -1,5 +1,5 @@
 import { SOLID_GROUP } from '../../fit/accept.js';
-import { type Check, type Finding, hard, valued } from '../../fit/check.js';
+import { type CheckFacts, type Finding, hard, valued } from '../../fit/check.js';
 import { finding } from '../../fit/run-checks.js';
 import { axialPlay, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import type { Kernel } from '../../solid/kernel.js';
@@ -12,9 +12,10 @@ import type { NutDesign } from './dimensions.js';
 /** By the helix's symmetry, one pitch over the whole turn holds every relation of screw and nut. */
 const MOST_PITCHES = 1;
 
-const MATE: Omit<Check<NutDesign>, 'run'> = {
+const MATE: CheckFacts = {
   id: 'solid-mate',
   group: SOLID_GROUP,
+  question: 'prints',
   title: 'Common volume of the largest screw in the smallest nut',
   unit: 'mm³',
   source: 'derived: the solids themselves',

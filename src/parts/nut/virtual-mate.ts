@@ -1,5 +1,5 @@
 import { SOLID_GROUP } from '../../fit/accept.js';
-import { type Check, type Finding, hard, valued } from '../../fit/check.js';
+import { type CheckFacts, type Finding, hard, valued } from '../../fit/check.js';
 import { finding } from '../../fit/run-checks.js';
 import type { StackResult } from '../../fit/stack/stack.js';
 import { grooveWidthAt, rootDiameterOf, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
@@ -195,16 +195,18 @@ const ABOUT = {
   moves: 'nothing in the sheet: please report it',
 } as const;
 
-const PLAY: Omit<Check<NutDesign>, 'run'> = {
+const PLAY: CheckFacts = {
   ...ABOUT,
   id: 'mate-play',
+  question: 'prints',
   title: 'Free axial play of the solids as printed, against the arithmetic',
   limits: hard({ max: MATE_AGREEMENT.axial }),
 };
 
-const GAPS: Omit<Check<NutDesign>, 'run'> = {
+const GAPS: CheckFacts = {
   ...ABOUT,
   id: 'mate-gaps',
+  question: 'prints',
   title: 'Radial gaps of the solids as printed, against the arithmetic',
   limits: hard({ max: MATE_AGREEMENT.gap }),
 };

@@ -10,7 +10,7 @@ import { planeResidual } from '../common/residual.js';
 import type { SleeveDesign } from './dimensions.js';
 
 type SleeveCheck = Check<SleeveDesign>;
-const body = { group: 'body', source: 'common practice' } as const;
+const body = { group: 'body', question: 'holds', source: 'common practice' } as const;
 
 /** What holds for every body that holds a shaft; a bush holds nothing by itself. */
 const holding = heldChecks<SleeveDesign>((design) => {
@@ -29,6 +29,7 @@ const holding = heldChecks<SleeveDesign>((design) => {
 const overConstraint: SleeveCheck = {
   ...body,
   id: 'over-constraint',
+  question: 'turns',
   title: 'Offset of two shafts that a rigid sleeve forces into line',
   unit: 'mm',
   limits: soft({ max: 0.05 }, { max: 0.15 }),
@@ -79,6 +80,7 @@ const axialGrip: SleeveCheck = {
 const bushWall: SleeveCheck = {
   ...body,
   id: 'bush-wall',
+  question: 'prints',
   title: 'Wall of the bush',
   unit: 'mm',
   moves: 'bore, shaft',
@@ -97,6 +99,7 @@ const bushWall: SleeveCheck = {
 const bushRunout: SleeveCheck = {
   ...body,
   id: 'bore-runout',
+  question: 'turns',
   title: 'Eccentricity of a shaft in its bush and bore',
   unit: 'mm',
   limits: soft({ max: 0.15 }),
@@ -121,6 +124,7 @@ const heat: SleeveCheck = {
   unit: '°C',
   limits: hard({ min: 20 }),
   moves: 'motor.temperature, duty.temperature, material',
+  grave: true,
   run: ({ material, motorTemperature, duty }) => {
     if (motorTemperature === undefined && duty.temperature === undefined) return notJudged('duty.temperature');
     const local = Math.max(motorTemperature ?? -Infinity, duty.temperature ?? -Infinity);

@@ -1,3 +1,4 @@
+import { GOES_ON, HOLDS, PRINTS, TURNS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { SLEEVE_CHECKS } from './checks.js';
 import { designSleeve, type SleeveDesign } from './dimensions.js';
@@ -14,6 +15,7 @@ export const sleeveKind: PartKind<SleeveSheet, SleeveDesign> = {
   schema: sleeveSchema,
   design: designSleeve,
   checks: SLEEVE_CHECKS,
+  questions: [GOES_ON, TURNS, HOLDS, PRINTS],
   particulars: sleeveParticulars,
   bodies: (design) => [sleeveBody(design)],
   mate: mateSleeve,

@@ -30,6 +30,7 @@ export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
   const about = {
     id: 'solid-mate',
     group: SOLID_GROUP,
+    question: 'prints',
     title:
       fills === undefined
         ? 'Common volume of the sleeve and both shafts'

@@ -10,7 +10,7 @@ import { carriageScrews, nutScrews, type Screws } from '../screws.js';
 import type { Side } from '../sides.js';
 
 type AdapterCheck = Check<AdapterDesign>;
-const joint = { group: 'mount', source: 'common practice' } as const;
+const joint = { group: 'mount', question: 'holds', source: 'common practice' } as const;
 
 /** A side of the plate with the holes that were drawn for it. */
 interface Drawn {
@@ -55,6 +55,7 @@ function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | un
 export const nutPosition: AdapterCheck = {
   ...joint,
   id: 'hole-position-nut',
+  question: 'meets-nut',
   title: "Error of the nut's pattern against half the play of its holes",
   unit: 'mm',
   moves: 'nut.holes, nut.joint',
@@ -64,6 +65,7 @@ export const nutPosition: AdapterCheck = {
 export const carriagePosition: AdapterCheck = {
   ...joint,
   id: 'hole-position-carriage',
+  question: 'meets-carriage',
   title: "Error of the carriage's pattern against half the play of its holes",
   unit: 'mm',
   moves: 'carriage.holes, carriage.joint',
@@ -95,6 +97,7 @@ export const carriageClamp: AdapterCheck = {
 export const screwLength: AdapterCheck = {
   ...joint,
   id: 'screw-length',
+  question: 'screws-go-in',
   title: 'Usual screws reach their threads and do not bottom',
   unit: '',
   moves: 'plate.thickness, nut.joint, carriage.joint',
@@ -181,6 +184,7 @@ export const pocketFloor: AdapterCheck = {
 export const screwEnters: AdapterCheck = {
   ...joint,
   id: 'hole-size',
+  question: 'screws-go-in',
   title: 'Play of the screws in their holes',
   unit: 'mm',
   limits: hard({ min: 0 }),

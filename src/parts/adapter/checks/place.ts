@@ -8,7 +8,7 @@ import { insideEdge } from '../plan.js';
 import { LEAST_ROOM, widest } from '../walls.js';
 
 type AdapterCheck = Check<AdapterDesign>;
-const place = { group: 'mount', source: 'common practice' } as const;
+const place = { group: 'mount', question: 'holds', source: 'common practice' } as const;
 
 /** Walls between holes, pockets, bore and edge at the turn that was chosen. */
 export const clocking: AdapterCheck = {
@@ -37,6 +37,7 @@ export const clocking: AdapterCheck = {
 export const headRoom: AdapterCheck = {
   ...place,
   id: 'head-room',
+  question: 'screws-go-in',
   title: 'Air beside heads, nuts and tools',
   unit: 'mm',
   limits: hard({ min: LEAST_ROOM }),
@@ -84,6 +85,7 @@ export const holeEdge: AdapterCheck = {
 export const mountRoom: AdapterCheck = {
   ...place,
   id: 'mount-room',
+  question: 'meets-carriage',
   title: 'Plate inside the room around it',
   unit: 'mm',
   limits: hard({ min: 0 }),

@@ -8,7 +8,7 @@ import { bedFace, hanging, LEDGE } from '../print-advice.js';
 import { flangeShape } from '../seated-nut.js';
 
 type AdapterCheck = Check<AdapterDesign>;
-const seat = { group: 'mount', source: 'common practice' } as const;
+const seat = { group: 'mount', question: 'meets-nut', source: 'common practice' } as const;
 
 /** A flange that lies on a narrow ring tilts. */
 export const mountSeat: AdapterCheck = {
@@ -108,6 +108,7 @@ export const mountFloat: AdapterCheck = {
 export const rimWall: AdapterCheck = {
   ...seat,
   id: 'rim-wall',
+  question: 'meets-carriage',
   title: 'Wall of the rim that enters the carriage',
   unit: 'mm',
   limits: soft({ min: 1.6 }, { min: 0.8 }),
@@ -125,9 +126,11 @@ export const rimWall: AdapterCheck = {
 export const rimHeight: AdapterCheck = {
   ...seat,
   id: 'rim-height',
+  question: 'meets-carriage',
   title: 'Height of the rim against the thickness of the carriage',
   unit: 'mm',
   moves: 'register.depth, carriage.thickness',
+  trifle: true,
   run: ({ layout: { plate }, carriage }) => {
     if (!plate.rim || !carriage.thickness) return undefined;
     const most = carriage.thickness.likely;
@@ -143,6 +146,7 @@ export const rimHeight: AdapterCheck = {
 export const printSupport: AdapterCheck = {
   id: 'print-support',
   group: 'print',
+  question: 'prints',
   source: 'common practice',
   title: 'Ledge that is printed over air',
   unit: 'mm',
@@ -166,6 +170,7 @@ export const printSupport: AdapterCheck = {
 export const catchNut: AdapterCheck = {
   id: 'catch-nut',
   group: 'drive',
+  question: 'axis',
   source: 'common practice',
   title: 'A metal nut stands by where the screw does not hold its load',
   unit: 'mm',

@@ -19,6 +19,7 @@ export const holdingChecks: readonly Check<CouplingDesign>[] = heldChecks<Coupli
 export const setScrewGrip: Check<CouplingDesign> = {
   id: 'set-screw',
   group: 'grip',
+  question: 'holds',
   source: 'common practice',
   title: 'Set screws in a printed hub',
   unit: '',

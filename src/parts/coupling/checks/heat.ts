@@ -11,11 +11,13 @@ const RESERVE = 20;
 export const heat: Check<CouplingDesign> = {
   id: 'heat',
   group: 'hubs',
+  question: 'holds',
   title: 'Reserve of temperature before hub or insert softens',
   unit: '°C',
   source: 'common practice',
   limits: hard({ min: RESERVE }),
   moves: 'motor.temperature, duty.temperature, material, insert.material',
+  grave: true,
   run: (design) => {
     const { material, motor, duty, insert, hubs } = design;
     const onMotor = hubs.some(({ name }) => name === 'motor-hub');

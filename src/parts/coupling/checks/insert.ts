@@ -11,7 +11,7 @@ import { assemblyOf } from '../mate.js';
 import { allowedMisalignment, MOST_SQUEEZE, squeezeAt, usedMisalignment } from '../misalignment.js';
 
 type CouplingCheck = Check<CouplingDesign>;
-const insert = { group: 'insert', source: 'common practice' } as const;
+const insert = { group: 'insert', question: 'carries', source: 'common practice' } as const;
 
 /** Where jaws and lobes touch, finished sizes. */
 export function contactOf({ insert: { finished }, hubs, gap }: CouplingDesign) {
@@ -105,6 +105,7 @@ export const insertSqueeze: CouplingCheck = {
 export const misalignmentTaken: CouplingCheck = {
   ...insert,
   id: 'misalignment',
+  question: 'turns',
   title: 'Shares of the allowed misalignments that are used, together',
   unit: '',
   limits: soft({ max: 1 }, { max: 2 }),
@@ -126,6 +127,7 @@ function freeAngle(design: CouplingDesign): number {
 export const couplingPlay: CouplingCheck = {
   ...insert,
   id: 'coupling-play',
+  question: 'turns',
   title: 'Free play of one hub against the other',
   unit: '°',
   limits: soft({ max: 1 }),
@@ -143,6 +145,7 @@ export const couplingPlay: CouplingCheck = {
 export const lostMotion: CouplingCheck = {
   ...insert,
   id: 'lost-motion',
+  question: 'turns',
   title: 'Lost motion along the screw: play, and wind-up at half the motor torque',
   unit: 'mm',
   limits: soft({ max: 0.05 }),

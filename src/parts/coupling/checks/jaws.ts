@@ -8,7 +8,7 @@ import { jawWidth } from '../jaws.js';
 import { contactOf } from './insert.js';
 
 type CouplingCheck = Check<CouplingDesign>;
-const jaws = { group: 'hubs', source: 'common practice' } as const;
+const jaws = { group: 'hubs', question: 'carries', source: 'common practice' } as const;
 
 /** A static load may use a third of the strength. */
 const SAFETY = 3;
@@ -59,6 +59,7 @@ export const printLines: CouplingCheck = {
   ...jaws,
   group: 'print',
   id: 'print-lines',
+  question: 'prints',
   title: 'Thinnest of jaws, lobes and ring, in printed lines',
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),

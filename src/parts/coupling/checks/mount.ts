@@ -7,7 +7,7 @@ import { squeezeAt } from '../misalignment.js';
 import { spiderOutline } from '../spider.js';
 
 type CouplingCheck = Check<CouplingDesign>;
-const mount = { group: 'mount', source: 'common practice' } as const;
+const mount = { group: 'mount', question: 'carries', source: 'common practice' } as const;
 
 const CURE =
   'carry the screw by a thrust bearing and a collar (thrust_bearing: yes), or join the shafts by a rigid clamp sleeve (part: sleeve)';
@@ -20,6 +20,7 @@ export const couplingAxial: CouplingCheck = {
   unit: 'N',
   limits: hard({ max: 0 }),
   moves: 'mounting, thrust_bearing, duty.load',
+  grave: true,
   run: ({ mounting, thrustBearing, duty: { load } }) => {
     if (thrustBearing) return valued(exactly(0), 'a thrust bearing carries the screw along its axis');
     if (mounting === 'motor-below') return valued(exactly(0), 'the weight pushes the halves together');
@@ -43,6 +44,7 @@ export const motorThrust: CouplingCheck = {
   unit: 'N',
   source: 'the motor’s data',
   moves: 'motor.axial_limit, duty.load, thrust_bearing',
+  grave: true,
   run: ({ mounting, thrustBearing, motor, duty: { load } }) => {
     if (mounting !== 'motor-below' || thrustBearing) return undefined;
     if (load === undefined) return notJudged('duty.load');
@@ -89,6 +91,7 @@ export const insertThrust: CouplingCheck = {
 export const shaftGap: CouplingCheck = {
   ...mount,
   id: 'shaft-gap',
+  question: 'goes-on',
   title: 'Distance of the two shaft ends',
   unit: 'mm',
   limits: hard({ min: 0.5 }),
@@ -107,6 +110,7 @@ export const shaftGap: CouplingCheck = {
 export const assemblyRoom: CouplingCheck = {
   ...mount,
   id: 'assembly-room',
+  question: 'goes-on',
   title: "Gap of the jaws to the other hub's floor when pushed together",
   unit: 'mm',
   limits: hard({ min: 0.1 }),
@@ -123,10 +127,12 @@ export const assemblyRoom: CouplingCheck = {
 export const assemblyEntry: CouplingCheck = {
   ...mount,
   id: 'assembly-entry',
+  question: 'goes-on',
   title: 'Bevel of the jaw tips over the squeeze of a lobe',
   unit: 'mm',
   limits: soft({ min: 0.1 }),
   moves: 'jaws.bevel, insert.flank_clearance',
+  trifle: true,
   run: (design) => {
     const { bevel } = design.hubs[0]!.finished.jaws;
     const squeeze = Math.max(0, -design.insert.flankClearance);
@@ -141,6 +147,7 @@ export const assemblyEntry: CouplingCheck = {
 export const matchedHalf: CouplingCheck = {
   ...mount,
   id: 'matched-half',
+  question: 'goes-on',
   title: 'Jaws of the half that is not made',
   unit: '',
   moves: 'jaws, motor.shaft, screw',
@@ -159,10 +166,12 @@ export const matchedHalf: CouplingCheck = {
 export const speed: CouplingCheck = {
   ...mount,
   id: 'speed',
+  question: 'turns',
   title: 'Speed of a hub whose screws are on one side',
   unit: 'rpm',
   limits: soft({ max: 1500 }),
   moves: 'duty.speed',
+  trifle: true,
   run: ({ duty: { speed: rpm } }) => {
     if (rpm === undefined) return undefined;
     return valued(

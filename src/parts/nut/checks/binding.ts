@@ -25,6 +25,7 @@ function forcedAside(design: NutDesign, float: Measured): Measured {
 export const mountBinding: Check<NutDesign> = {
   id: 'mount-binding',
   group: 'mount',
+  question: 'turns',
   title: 'Side load on the screw where the nut cannot float to it',
   unit: 'N',
   source: 'common practice',

@@ -9,6 +9,7 @@ type NutCheck = Check<NutDesign>;
 export const wall: NutCheck = {
   id: 'wall',
   group: 'body',
+  question: 'holds',
   title: 'Least wall beside the thread',
   unit: 'mm',
   source: 'common practice',

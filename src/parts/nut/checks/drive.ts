@@ -9,7 +9,7 @@ import { exactly } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 
 type NutCheck = Check<NutDesign>;
-const drive = { group: 'drive', source: 'common practice' } as const;
+const drive = { group: 'drive', question: 'axis', source: 'common practice' } as const;
 
 /** How far the screw is past the point where it surely holds: the worse of the two rules, 1 being the limit. */
 function creepRatio({ screw, finished }: NutDesign): number {
@@ -27,6 +27,7 @@ export const driveHolding: NutCheck = {
   unit: '',
   limits: soft({ max: 1 }),
   moves: 'screw.lead, a brake, a counterweight',
+  grave: true,
   run: (design) => {
     if (design.duty.axis !== 'vertical') return undefined;
     const { screw, finished } = design;
@@ -122,6 +123,7 @@ export const driveSpeed: NutCheck = {
   title: 'Motor speed at the wanted feed',
   unit: 'rpm',
   moves: 'duty.feed, duty.motor.speed, screw.lead',
+  trifle: true,
   run: ({ duty, finished }) => {
     if (duty.feed === undefined) return undefined;
     const most = duty.motor?.speed ?? 300;

@@ -11,7 +11,7 @@ import { edgeDistance, outsideBody } from '../edges.js';
 import { boreOf, headRadius, jointOf, openingRadius, pocketOf } from '../pockets.js';
 
 type NutCheck = Check<NutDesign>;
-const mount = { group: 'mount', source: 'common practice' } as const;
+const mount = { group: 'mount', question: 'mounts', source: 'common practice' } as const;
 
 const LEAST_GAP = 0.3;
 const LEAST_LIGAMENT = 1.2;
@@ -46,6 +46,7 @@ export const holePosition: NutCheck = {
 export const boltClamp: NutCheck = {
   ...mount,
   id: 'bolt-clamp',
+  question: 'holds',
   title: 'Long-term clamp force of the screws over the load',
   unit: '',
   moves: 'holes.screw, holes.count, holes.joint, material',

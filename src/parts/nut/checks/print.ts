@@ -7,7 +7,7 @@ import { exactly } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 
 type NutCheck = Check<NutDesign>;
-const print = { group: 'print', source: 'common practice' } as const;
+const print = { group: 'print', question: 'prints', source: 'common practice' } as const;
 const TAP = 'print a plain pilot hole and tap it with the screw or a tap instead';
 
 /** A pitch needs layers to show in. */
@@ -75,10 +75,12 @@ export const printOverhang: NutCheck = {
 export const threadLeadIn: NutCheck = {
   ...print,
   id: 'thread-lead-in',
+  question: 'goes-on',
   title: 'Lead-in chamfer past the thread at both ends',
   unit: 'mm',
   limits: soft({ min: 0.3 }),
   moves: 'lead_in',
+  trifle: true,
   run: ({ finished }) =>
     valued(exactly(finished.leadIn), `${plain(finished.leadIn)} mm at 45° at both ends of the bore`),
 };

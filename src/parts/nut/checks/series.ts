@@ -14,6 +14,7 @@ const PITCH_DOUBT = 0.03;
 export const screwSeries: Check<NutDesign> = {
   id: 'screw-series',
   group: 'screw',
+  question: 'goes-on',
   title: 'Distance of the readings from the nearest series, in standard deviations',
   unit: '',
   source: 'common practice',

@@ -10,7 +10,7 @@ import { exactly } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 
 type NutCheck = Check<NutDesign>;
-const strength = { group: 'strength', unit: 'MPa', source: 'common practice' } as const;
+const strength = { group: 'strength', question: 'holds', unit: 'MPa', source: 'common practice' } as const;
 
 /** Design stress is the strength divided by this for loads that stand still. @source common-practice */
 const SAFETY = 3;
@@ -109,6 +109,7 @@ export const flangeBendingCheck: NutCheck = {
   id: 'flange-bending',
   title: 'Bending of the flange between body and bolts',
   moves: 'flange.thickness, holes.circle, duty.load, material',
+  grave: true,
   run: (design) => {
     const { finished, holes, duty, material } = design;
     if (!finished.flange || !holes) return undefined;

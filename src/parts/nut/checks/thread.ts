@@ -6,7 +6,7 @@ import type { NutDesign } from '../dimensions.js';
 import { judgedFit } from '../stack.js';
 
 type NutCheck = Check<NutDesign>;
-const thread = { group: 'thread', unit: 'mm', source: 'common practice' } as const;
+const thread = { group: 'thread', question: 'goes-on', unit: 'mm', source: 'common practice' } as const;
 
 /** A nut that is too small on the pitch line does not start. */
 export const threadClearance: NutCheck = {
@@ -30,6 +30,7 @@ export const threadClearance: NutCheck = {
 export const threadPitchError: NutCheck = {
   ...thread,
   id: 'thread-pitch-error',
+  question: 'turns',
   title: 'Axial clearance left after the pitch error over the whole length',
   limits: hard({ min: 0.05 }),
   moves: 'fit.axial, body.length, material.shrink.axial',
@@ -50,6 +51,7 @@ export const threadPitchError: NutCheck = {
 export const threadAxial: NutCheck = {
   ...thread,
   id: 'thread-axial',
+  question: 'turns',
   title: 'Axial clearance over both flanks',
   limits: soft({ min: 0.1, max: 0.25 }),
   moves: 'fit.axial, fit.diametral',
@@ -68,6 +70,7 @@ export const threadAxial: NutCheck = {
 export const threadBacklash: NutCheck = {
   ...thread,
   id: 'thread-backlash',
+  question: 'turns',
   title: 'Backlash of nut on screw',
   limits: soft({ max: 0.3 }),
   moves: 'fit.axial, fit.diametral',
@@ -119,6 +122,7 @@ export const threadRootGap: NutCheck = {
 export const screwLead: NutCheck = {
   id: 'screw-lead',
   group: 'screw',
+  question: 'goes-on',
   title: 'Lead over pitch is a whole number of starts',
   unit: '',
   source: 'common practice',
@@ -140,6 +144,7 @@ export const screwLead: NutCheck = {
 export const screwHand: NutCheck = {
   id: 'screw-hand',
   group: 'screw',
+  question: 'goes-on',
   title: 'Hand of the screw is stated',
   unit: '',
   source: 'common practice',

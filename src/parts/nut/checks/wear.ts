@@ -9,7 +9,7 @@ import { boreGrowth, isHeld, judgedFit } from '../stack.js';
 import { engagementOf } from './strength.js';
 
 type NutCheck = Check<NutDesign>;
-const wear = { group: 'wear', source: 'common practice' } as const;
+const wear = { group: 'wear', question: 'holds', source: 'common practice' } as const;
 
 /** Grease about doubles what a plastic nut stands. @source common-practice */
 const GREASED = 2;
@@ -80,6 +80,7 @@ export const wearDepthCheck: NutCheck = {
 export const moistureCheck: NutCheck = {
   ...wear,
   id: 'moisture',
+  question: 'turns',
   title: 'Clearance left when the nut has taken up the moisture of room air',
   unit: 'mm',
   limits: soft({ min: 0.05 }),

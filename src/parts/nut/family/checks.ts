@@ -7,7 +7,7 @@ import { openingRadius } from '../pockets.js';
 import { neededSpringForce } from './anti-backlash.js';
 
 type NutCheck = Check<NutDesign>;
-const about = { group: 'family', source: 'common practice' } as const;
+const about = { group: 'family', question: 'holds', source: 'common practice' } as const;
 
 const LEAST_LIGAMENT = 1.2;
 
@@ -22,7 +22,7 @@ export function withFamilyChecks(checks: readonly NutCheck[]): readonly NutCheck
 }
 
 function unlessPointless(check: NutCheck): NutCheck {
-  return { ...check, run: (design) => (isPointless(check.id, design) ? undefined : check.run(design)) };
+  return { ...check, run: (design, limits) => (isPointless(check.id, design) ? undefined : check.run(design, limits)) };
 }
 
 function isPointless(id: string, { family }: NutDesign): boolean {
@@ -82,6 +82,7 @@ export const pocketRoom: NutCheck = {
 export const springForce: NutCheck = {
   ...about,
   id: 'spring-force',
+  question: 'turns',
   title: 'Force of the spring over the load and the friction of the keys',
   unit: '',
   limits: soft({ min: 1.2 }, { min: 1 }),
@@ -108,6 +109,7 @@ export const springForce: NutCheck = {
 export const springTravel: NutCheck = {
   ...about,
   id: 'spring-travel',
+  question: 'turns',
   title: 'Travel left before the turns of the spring lie on each other',
   unit: 'mm',
   limits: soft({ min: 1 }, { min: 0.3 }),
@@ -123,6 +125,7 @@ export const springTravel: NutCheck = {
 export const catchNut: NutCheck = {
   id: 'catch-nut',
   group: 'drive',
+  question: 'axis',
   source: 'common practice',
   title: 'A metal nut stands by where the screw does not hold its load',
   unit: 'mm',
@@ -151,6 +154,7 @@ export const catchNut: NutCheck = {
 export const printSupport: NutCheck = {
   ...about,
   id: 'print-support',
+  question: 'prints',
   title: 'Prints without support in the stated orientation',
   unit: '',
   moves: 'flange.offset, family.pocket',

@@ -1,5 +1,5 @@
 import { SOLID_GROUP } from '../../../fit/accept.js';
-import { type Check, type Finding, hard, valued } from '../../../fit/check.js';
+import { type CheckFacts, type Finding, hard, valued } from '../../../fit/check.js';
 import { finding } from '../../../fit/run-checks.js';
 import type { Kernel, Pose } from '../../../solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../../solid/mate.js';
@@ -11,9 +11,10 @@ import type { NutDesign } from '../dimensions.js';
 import { mateNut } from '../mate.js';
 import { nutBodies } from './bodies.js';
 
-const ASSEMBLY: Omit<Check<NutDesign>, 'run'> = {
+const ASSEMBLY: CheckFacts = {
   id: 'solid-assembly',
   group: SOLID_GROUP,
+  question: 'prints',
   title: 'Common volume of the pieces put together',
   unit: 'mm³',
   source: 'derived: the solids themselves',

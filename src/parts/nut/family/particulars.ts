@@ -1,3 +1,4 @@
+import { limitsInForce } from '../../../fit/limits-in-force.js';
 import { plain } from '../../../units/format.js';
 import { CATCH_OFFER } from '../../common/bought-nut.js';
 import type { HardwareRow, Particulars, PrintAdvice } from '../../part-kind.js';
@@ -7,7 +8,7 @@ import { catchNut } from './checks.js';
 /** What a family adds to what is said of a plain nut. */
 export function withFamilyWords(design: NutDesign, plainly: Particulars): Particulars {
   const advice = familyAdvice(design);
-  const offer = catchNut.run(design)?.message === CATCH_OFFER;
+  const offer = catchNut.run(design, limitsInForce())?.message === CATCH_OFFER;
   const { fit, ...others } = plainly;
   return {
     ...others,

@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import { type Check, type Finding, hard, notJudged, soft, told, valued } from '../../src/fit/check.js';
+import { finding, runChecks, worst } from '../../src/fit/run-checks.js';
+import { exactly, plusMinus } from '../../src/units/measured.js';
+
+const FACTS = {
+  id: 'gap',
+  group: 'fit',
+  question: 'goes-on',
+  title: 'Gap',
+  unit: 'mm',
+  source: 'a book',
+  moves: 'gap',
+};
+
+describe('finding', () => {
+  it('states value, ends, limits, room and half-width', () => {
+    expect(finding({ ...FACTS, limits: soft({ min: 1 }, { min: 0.5 }) }, valued(plusMinus(1.2, 0.1), 'wide'))).toEqual({
+      ...FACTS,
+      verdict: 'pass',
+      word: 'yes',
+      value: 1.2,
+      least: 1.1,
+      most: 1.3,
+      limit: { min: 1 },
+      fail_limit: { min: 0.5 },
+      margin: 0.2,
+      uncertainty: 0.1,
+      message: 'wide',
+    });
+  });
+
+  it('states the fail limit where it is the limit, and null where there is none', () => {
+    expect(finding({ ...FACTS, limits: hard({ min: 1 }) }, valued(exactly(1), '')).fail_limit).toEqual({ min: 1 });
+    expect(finding({ ...FACTS, limits: soft({ min: 1 }) }, valued(exactly(1), '')).fail_limit).toBeNull();
+    expect(finding(FACTS, valued(exactly(1), ''))).toMatchObject({ limit: {}, fail_limit: null, margin: null });
+    expect(finding(FACTS, told('pass', ''))).toMatchObject({
+      limit: null,
+      fail_limit: null,
+      margin: null,
+      value: null,
+    });
+  });
+
+  it.each([
+    ['pass', 'yes'],
+    ['caution', 'but'],
+    ['fail', 'no'],
+  ] as const)('says of what is told as %s: %s', (verdict, word) => {
+    expect(finding(FACTS, told(verdict, 'so it is', 4))).toMatchObject({
+      verdict,
+      word,
+      value: 4,
+      message: 'so it is',
+    });
+  });
+
+  it('names what was not told, as data', () => {
+    expect(finding(FACTS, notJudged('duty.load'))).toMatchObject({
+      verdict: 'caution',
+      word: 'not-told',
+      missing: ['duty.load'],
+      message: 'not judged: duty.load is missing',
+      value: null,
+    });
+    expect(finding(FACTS, notJudged('duty.span', 'duty.ends')).message).toBe(
+      'not judged: duty.span and duty.ends are missing',
+    );
+  });
+
+  it('puts the bounds of a sheet in place of its own, and says so', () => {
+    const changed = finding({ ...FACTS, limits: hard({ min: 1 }) }, valued(exactly(0.8), ''), { min: 0.5 });
+    expect(changed).toMatchObject({
+      verdict: 'pass',
+      limit: { min: 0.5 },
+      fail_limit: { min: 0.5 },
+      replaced_limit: { min: 1 },
+      source: 'the sheet (a book replaced)',
+    });
+  });
+
+  it('lets the limits of an outcome go before those of the check', () => {
+    const own = valued(exactly(3), '', hard({ max: 2 }));
+    expect(finding({ ...FACTS, limits: hard({ max: 5 }) }, own)).toMatchObject({ verdict: 'fail', limit: { max: 2 } });
+  });
+
+  it('carries the marks of its check, and no others', () => {
+    expect(finding({ ...FACTS, grave: true }, told('pass', ''))).toMatchObject({ grave: true });
+    expect(finding({ ...FACTS, trifle: true }, told('pass', ''))).toMatchObject({ trifle: true });
+    const plainly = finding({ ...FACTS, grave: false }, told('pass', ''));
+    expect(plainly).not.toHaveProperty('grave');
+    expect(plainly).not.toHaveProperty('trifle');
+  });
+});
+
+describe('runChecks', () => {
+  const words: Check<number> = {
+    ...FACTS,
+    limits: hard({ min: 3 }),
+    run: (design, { pass }) => valued(exactly(design), `at least ${pass.min}`),
+  };
+  const hanging: Check<number> = {
+    ...FACTS,
+    id: 'twice',
+    run: (design, { of }) => {
+      const own = hard({ max: 2 * design });
+      return valued(exactly(design), `at most ${of(own).pass.max}`, own);
+    },
+  };
+  const silent: Check<number> = { ...FACTS, id: 'silent', run: () => undefined };
+
+  it('leaves out what does not apply, and keeps the order', () => {
+    expect(runChecks([hanging, silent, words], 4).map(({ id }) => id)).toEqual(['twice', 'gap']);
+  });
+
+  it('hands on the limits in force, so that messages are worded from them', () => {
+    const rows = runChecks([words, hanging], 4, { gap: { min: 5 }, twice: { max: 9 } });
+    expect(rows).toMatchObject([
+      { message: 'at least 5', verdict: 'fail', replaced_limit: { min: 3 } },
+      { message: 'at most 9', verdict: 'pass', limit: { max: 9 }, replaced_limit: { max: 8 } },
+    ]);
+  });
+});
+
+describe('worst', () => {
+  const row = (verdict: Finding['verdict'], accepted?: string) => (accepted ? { verdict, accepted } : { verdict });
+
+  it.each([
+    [[], 'pass'],
+    [[row('pass')], 'pass'],
+    [[row('pass'), row('caution'), row('pass')], 'caution'],
+    [[row('fail'), row('caution')], 'fail'],
+    [[row('pass'), row('fail', 'trial only')], 'caution'],
+    [[row('fail', 'trial only'), row('fail')], 'fail'],
+    [[row('fail', 'trial only'), row('caution')], 'caution'],
+  ] as const)('of %o is %s', (rows, verdict) => {
+    expect(worst(rows)).toBe(verdict);
+  });
+});

@@ -1,6 +1,6 @@
 import { radians } from '../mechanics/angle.js';
 import { columnLoad } from '../mechanics/column.js';
-import { FRICTION } from '../mechanics/friction.js';
+import { DRY_PRINT_MOST, FRICTION } from '../mechanics/friction.js';
 import { axialForceFromTorque } from '../mechanics/power-screw/axial-force.js';
 import { efficiency } from '../mechanics/power-screw/efficiency.js';
 import { holding, holdingAtFriction } from '../mechanics/power-screw/holding.js';
@@ -13,8 +13,8 @@ import { slidingPerTravel } from '../mechanics/sliding.js';
 import { USABLE_TORQUE_SHARE } from '../mechanics/stepper.js';
 import { fullStepTravel, stepsPerMm } from '../mechanics/travel.js';
 import { whirlSpeed } from '../mechanics/whirl.js';
-import { rounded } from '../units/format.js';
-import { type Duty, type FullDuty, fullDuty } from './duty.js';
+import { plain, rounded } from '../units/format.js';
+import { type Assumption, type Duty, type FullDuty, fullDuty } from './duty.js';
 import { feedLimit, feedLimits } from './feed-limit.js';
 import { gridHeights, layerNumbers } from './layers.js';
 import type { ByFriction, DriveNumbers } from './numbers.js';
@@ -48,7 +48,7 @@ export function driveNumbers(screw: DriveScrew, duty: Duty): DriveNumbers {
     ...feedNumbers(screw, full),
     ...spanNumbers(screw, full),
     ...playNumbers(screw, full),
-    assumptions: full.assumptions,
+    assumptions: [...full.assumptions, ...rootAssumption(screw, full)],
   };
   return { ...numbers, words: driveWords(numbers, full) };
 }
@@ -83,6 +83,8 @@ function torqueNumbers(thread: ScrewThread, duty: FullDuty) {
     }),
     ...(axialForce !== undefined &&
       raisable && { torque_raise: byFriction((friction) => rounded(raisingTorque(loaded(friction, axialForce)))) }),
+    ...(axialForce !== undefined &&
+      raised(DRY_PRINT_MOST) && { torque_raise_dry_most: rounded(raisingTorque(loaded(DRY_PRINT_MOST, axialForce))) }),
     ...(axialForce !== undefined &&
       motorTorque !== undefined &&
       raisable && {
@@ -122,6 +124,13 @@ function spanNumbers(screw: DriveScrew, duty: FullDuty) {
   if (duty.span === undefined) return {};
   const bar = { rootDiameter: screw.minor, span: duty.span, ends: duty.ends };
   return { whirl_rpm: rounded(whirlSpeed(bar)), column_load: rounded(columnLoad(bar)) };
+}
+
+/** The root is seldom measured: what was taken is told, and what a rolled screw may have. */
+function rootAssumption({ minor, rolledMinor = minor }: DriveScrew, { span }: FullDuty): readonly Assumption[] {
+  if (span === undefined || rolledMinor === minor) return [];
+  const why = `mm, the thinnest root of its class, for whirl and column; a rolled screw may have ${plain(rolledMinor)}`;
+  return [{ field: 'screw.minor', value: rounded(minor), why }];
 }
 
 function playNumbers(screw: DriveScrew, duty: FullDuty) {

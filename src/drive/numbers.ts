@@ -55,6 +55,8 @@ export interface DriveNumbers {
   readonly holding_at: ByFriction<Holding>;
   /** at the screw; absent without a load, or where at one friction no torque would raise it */
   readonly torque_raise?: ByFriction<number>;
+  /** at the screw, at the friction of 1.1 that a dry print may reach; absent where that locks it, or without a load */
+  readonly torque_raise_dry_most?: number;
   /** at the screw; below 0 the load drives it. Absent without a load */
   readonly torque_lower?: ByFriction<number>;
   /** brake torque that keeps the load at rest, 0 where friction does; absent without a load */

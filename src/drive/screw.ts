@@ -1,5 +1,6 @@
 import type { Designation } from '../standards/threads/designation.js';
 import type { ThreadForm } from '../standards/threads/form.js';
+import { leastRoot } from '../standards/tolerances/least-root.js';
 import { fault } from '../units/faults.js';
 import { plain } from '../units/format.js';
 import { requirePositive, requireRange, requireWhole } from '../units/require.js';
@@ -20,8 +21,10 @@ export interface DriveScrew {
   readonly hand: 'right' | 'left';
   /** where the lead angle and the torque are taken */
   readonly pitchDiameter: number;
-  /** root of the screw, which whirls and buckles */
+  /** root of the screw, which whirls and buckles: the least that its class allows */
   readonly minor: number;
+  /** the same, should the screw be rolled; as `minor` when missing */
+  readonly rolledMinor?: number | undefined;
 }
 
 /**
@@ -29,8 +32,10 @@ export interface DriveScrew {
  * @example driveScrewOf(parseDesignation('Tr8x8(P2)')).lead // 8
  */
 export function driveScrewOf(named: Designation): DriveScrew {
-  const { text, form, flankAngle, major, pitch, lead, starts, hand, pitchDiameter, minor } = named;
-  return { designation: text, form, flankAngle, major, pitch, lead, starts, hand, pitchDiameter, minor };
+  const { text, form, flankAngle, major, pitch, lead, starts, hand, pitchDiameter } = named;
+  const { cut, rolled } = leastRoot(named);
+  const sizes = { major, pitch, lead, starts, pitchDiameter, minor: cut, rolledMinor: rolled };
+  return { designation: text, form, flankAngle, hand, ...sizes };
 }
 
 /** The screw's own designation, or one line that describes it. */

@@ -1,3 +1,4 @@
+import { DRY_PRINT_MOST, FRICTION } from '../mechanics/friction.js';
 import { USABLE_TORQUE_SHARE } from '../mechanics/stepper.js';
 import { DERATING } from '../mechanics/whirl.js';
 import { plain } from '../units/format.js';
@@ -44,7 +45,7 @@ function torqueWords(numbers: Figures, duty: FullDuty): readonly string[] {
   }
   if (raise !== undefined && duty.load !== undefined) {
     words.push(
-      `Raising ${newtons(duty.load)} takes ${plain(raise.nominal, 0)} N·mm at the screw, ${plain(raise.high, 0)} with a dry printed nut.`,
+      `Raising ${newtons(duty.load)} takes ${plain(raise.nominal, 0)} N·mm at the screw, ${plain(raise.high, 0)} with a dry printed nut at friction ${FRICTION.high}; ${dryMost(numbers)}.`,
     );
   }
   if (share !== undefined) {
@@ -58,6 +59,12 @@ function torqueWords(numbers: Figures, duty: FullDuty): readonly string[] {
     );
   }
   return words;
+}
+
+/** Some dry prints rubbed harder than the figure that is judged by. */
+function dryMost({ torque_raise_dry_most: most }: Figures): string {
+  const end = most === undefined ? 'then no torque raises it' : `then it takes ${plain(most, 0)}`;
+  return `dry prints have reached ${DRY_PRINT_MOST}, ${end}`;
 }
 
 const CAUSES: Readonly<Record<FeedCause, string>> = {

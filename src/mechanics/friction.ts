@@ -6,11 +6,12 @@
  * - `nominal`: a run-in nut, for the figures a buyer expects
  * - `high`: a dry printed nut, for "will the motor turn it?"
  *
- * Dry tests of prints on steel gave even more, 0.6 to 1.1.
- *
  * @source common-practice
  */
 export const FRICTION = { low: 0.08, nominal: 0.2, high: 0.5 } as const;
+
+/** What a dry print may reach: tests on steel at low pressure gave 0.6 to 1.1. @source common-practice */
+export const DRY_PRINT_MOST = 1.1;
 
 /** One of the three friction values. */
 export type FrictionLevel = keyof typeof FRICTION;

@@ -3,6 +3,7 @@ import { designationText } from '../standards/threads/designation-text.js';
 import { FLANK_ANGLES, type ThreadForm } from '../standards/threads/form.js';
 import { trapezoidalClearance } from '../standards/threads/trapezoidal.js';
 import { pitchDiameterOverWires, steepLeadDoubt } from '../standards/three-wire.js';
+import { type LeastRoot, leastRoot, leastRootOf } from '../standards/tolerances/least-root.js';
 import { type Fault, InputError, shown } from '../units/faults.js';
 import { plain } from '../units/format.js';
 import { exactly, type Measured, plusMinus, scaled, shifted, widened } from '../units/measured.js';
@@ -24,6 +25,8 @@ export interface Screw {
   readonly major: Measured;
   readonly pitchDiameter: Measured;
   readonly minor: Measured;
+  /** the thinnest its root may be: what whirls and buckles */
+  readonly leastRoot: LeastRoot;
   readonly pitch: Measured;
   readonly starts: number;
   /** travel per turn: pitch × starts */
@@ -70,6 +73,7 @@ export function resolveScrew(sheet: ScrewSheet, instrument: number, assumptions:
     major,
     pitchDiameter,
     minor,
+    leastRoot: thinnestRoot(sheet, named, { minor, pitch, form }),
     pitch,
     ...turn,
     lead: pitch.likely * turn.starts,
@@ -213,6 +217,18 @@ function minorOf(
   const root = shifted(major, -depth);
   assumptions.note('screw.minor', plain(root.likely), 'from the form');
   return root;
+}
+
+/** A root that was measured is as thin as it may be; another is as thin as its class allows. */
+function thinnestRoot(
+  sheet: ScrewSheet,
+  named: Named | undefined,
+  { minor, pitch, form }: { readonly minor: Measured; readonly pitch: Measured; readonly form: ScrewForm },
+): LeastRoot {
+  if (sheet.minor) return { cut: minor.least, rolled: minor.least };
+  if (!named) return leastRootOf({ root: minor.least, pitch: pitch.likely, form });
+  const { cut, rolled } = leastRoot(named);
+  return { cut: Math.min(cut, minor.least), rolled: Math.min(rolled, minor.least) };
 }
 
 /** Diametral depth of a screw's thread, crest to root, from its form. */

@@ -90,6 +90,11 @@ export const SOURCES = {
     edition: '',
     note: 'H7 and h6 to 30 mm confirmed; H7 up to 3 mm from memory and rule.',
   },
+  'din-103': {
+    title: 'DIN 103, ISO metric screw thread: trapezoidal screw thread',
+    edition: '',
+    note: 'That a rolled root may be 0.15 of the pitch thinner, confirmed through published tables.',
+  },
   'din-6885': { title: 'DIN 6885-1 and ISO 773, Parallel keys', edition: '', note: 'Confirmed to 30 mm.' },
   'din-740': {
     title: 'DIN 740-2, Flexible shaft couplings: parameters and design principles',

@@ -81,7 +81,8 @@ describe('feed limit', () => {
   });
 
   it('whirl at 80 %: 8 mm screw free at the top, 500 mm: 760 rpm (common practice, root 5.5)', () => {
-    const numbers = driveNumbers(screw('Tr8x8(P2)'), { span: 500, ends: 'fixed-free', motorSpeed: 3000 });
+    const known = { ...screw('Tr8x8(P2)'), minor: 5.5 };
+    const numbers = driveNumbers(known, { span: 500, ends: 'fixed-free', motorSpeed: 3000 });
     expect(numbers.feed_limit.set_by).toBe('whirl');
     expect(Math.abs(numbers.feed_limit.value - (760 * 8) / 60)).toBeLessThan(0.0095 * ((760 * 8) / 60));
     expect(0.8 * numbers.whirl_rpm!).toBeCloseTo((numbers.feed_limit.value * 60) / 8, 2);
@@ -135,8 +136,18 @@ describe('what rests on load or span is absent without it', () => {
 
 it('column load is underated: root 6.2 free at one end over 300 mm, 411.6 N', () => {
   // Tr 8x1.5 has d3 6.2 (confirmed); the column figure is derived from the confirmed formula
-  const numbers = driveNumbers(screw('Tr8x1.5'), { span: 300, ends: 'fixed-free' });
+  const numbers = driveNumbers({ ...screw('Tr8x1.5'), minor: 6.2 }, { span: 300, ends: 'fixed-free' });
   expect(numbers.column_load).toBeCloseTo(411.6, 1);
+});
+
+it('whirl and column take the thinnest root of the class, 5.1915 for Tr8x2 7e, and tell what a rolled one has', () => {
+  const numbers = driveNumbers(screw('Tr8x2'), { span: 300, ends: 'fixed-free' });
+  // 1.209e8·0.36·5.1915/300², and Euler with I = π·5.1915⁴/64 = 35.66 mm⁴
+  expect(numbers.whirl_rpm).toBeCloseTo((1.209e8 * 0.36 * 5.1915) / 9e4, 0);
+  expect(numbers.column_load).toBeCloseTo((0.25 * Math.PI ** 2 * 207000 * 35.66) / 9e4, 0);
+  const told = numbers.assumptions.find(({ field }) => field === 'screw.minor');
+  expect(told).toMatchObject({ value: 5.1915, why: expect.stringContaining('4.89') });
+  expect(driveNumbers(screw('Tr8x2'), {}).assumptions.map(({ field }) => field)).not.toContain('screw.minor');
 });
 
 it('layers: 0.15 on the 0.04 grid is 3.75 steps and stops at 3/4, 1/2, 1/4, 0 (common practice)', () => {

@@ -15,7 +15,8 @@ export function driveView(screw: Screw): DriveScrew {
     starts: screw.starts,
     hand: screw.hand,
     pitchDiameter: screw.pitchDiameter.likely,
-    minor: screw.minor.likely,
+    minor: screw.leastRoot.cut,
+    rolledMinor: screw.leastRoot.rolled,
   };
 }
 

@@ -67,7 +67,11 @@ const CASES: readonly [string, Record<string, unknown>, 'caution' | 'fail', Reco
   ],
   ['drive-torque', { duty: { load: 300 } }, 'caution', {}],
   ['drive-speed', { duty: { feed: 11 } }, 'caution', { duty: { feed: 10 } }],
-  ['drive-whirl', { duty: { span: 1300 } }, 'caution', {}],
+  ['drive-torque', { duty: { load: 60, grease: 'dry' } }, 'caution', { duty: { load: 30, grease: 'dry' } }],
+  ['drive-whirl', { duty: { span: 1200 } }, 'caution', {}],
+  ['drive-whirl', { duty: { span: 1300, feed: 7 } }, 'fail', { duty: { span: 800 } }],
+  ['drive-column', { duty: { span: 1400 } }, 'caution', { duty: { span: 1000 } }],
+  ['drive-column', { duty: { load: 30, span: 1600 } }, 'fail', { duty: { load: 10, span: 1600 } }],
   ['drive-layer-grid', { duty: { layer_heights: [0.1, 0.125] } }, 'caution', {}],
   ['mount-bore', { carriage: { bore: 16.9 } }, 'fail', { carriage: { bore: 17.6 } }],
   ['mount-bore', { carriage: { bore: 17.1 } }, 'caution', { carriage: { bore: 17.6 } }],
@@ -103,6 +107,34 @@ describe('what a check reports', () => {
   it('states backlash as c·tan(flank) + a', () => {
     // hand: 0.3 × tan 15° + 0.1 = 0.0804 + 0.1
     expect(finding('thread-backlash').value).toBeCloseTo(0.18038, 4);
+  });
+
+  it('whirl and column take the thinnest root of the class, and a rolled one for the worst', () => {
+    // Tr10x2 7e: 7.5 − (1.25·0.19 + 0.071) = 7.1915, rolled 0.3 less; 180 rpm at 6 mm/s
+    const whirl = (root: number) => (1.209e8 * 0.36 * root) / 260 ** 2;
+    const row = finding('drive-whirl');
+    expect(row.value).toBeCloseTo(180 / whirl(7.1915), 4);
+    expect(row.most).toBeCloseTo(180 / whirl(6.8915), 4);
+    const column = (root: number) => (0.25 * Math.PI ** 2 * 207000 * Math.PI * root ** 4) / 64 / 260 ** 2;
+    expect(finding('drive-column').value).toBeCloseTo(30 / column(7.1915), 4);
+    expect(finding('drive-column').most).toBeCloseTo(30 / column(6.8915), 4);
+    expect(finding('drive-column', { screw: { designation: 'Tr10x2', minor: '7.4 ± 0.1 mm' } }).most).toBeCloseTo(
+      30 / column(7.3),
+      4,
+    );
+  });
+
+  it('says what a dry print may ask of the motor, and a dry nut passes only if that is enough', () => {
+    // T = F·dm/2·(l + π·f·dm·sec α)/(π·dm − f·l·sec α), textbook
+    const raise = (friction: number) => {
+      const f = friction / Math.cos(Math.PI / 12);
+      return (30 * 4.5 * (2 + Math.PI * f * 9)) / (Math.PI * 9 - f * 2);
+    };
+    const dry = finding('drive-torque', { duty: { grease: 'dry' } });
+    expect(dry.value).toBeCloseTo(raise(0.5), 6);
+    expect(dry.most).toBeCloseTo(raise(1.1), 6);
+    expect(dry.message).toContain(`a dry print may reach 1.1, then it takes ${raise(1.1).toFixed(0)} N·mm`);
+    expect(finding('drive-torque').most).toBeCloseTo(raise(0.5), 6);
   });
 
   it('takes the residual shrink over the whole length from the play', () => {

@@ -1,12 +1,18 @@
-import { type Check, notJudged, soft, valued } from '../../../fit/check.js';
-import { FRICTION } from '../../../mechanics/friction.js';
+import { type Check, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { columnLoad } from '../../../mechanics/column.js';
+import { DRY_PRINT_MOST, FRICTION } from '../../../mechanics/friction.js';
 import { holding } from '../../../mechanics/power-screw/holding.js';
 import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
+import { loweringTorque } from '../../../mechanics/power-screw/lowering-torque.js';
 import { raisingTorque } from '../../../mechanics/power-screw/raising-torque.js';
-import { whirlSpeed } from '../../../mechanics/whirl.js';
+import { canBeRaised } from '../../../mechanics/power-screw/thread.js';
+import { USABLE_TORQUE_SHARE } from '../../../mechanics/stepper.js';
+import { DERATING, whirlSpeed } from '../../../mechanics/whirl.js';
+import type { Screw } from '../../../sheet/resolve-screw.js';
 import { plain } from '../../../units/format.js';
-import { exactly } from '../../../units/measured.js';
+import { exactly, type Measured } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
+import { springForceOf } from '../family/anti-backlash.js';
 
 type NutCheck = Check<NutDesign>;
 const drive = { group: 'drive', question: 'axis', source: 'common practice' } as const;
@@ -23,7 +29,7 @@ function creepRatio({ screw, finished }: NutDesign): number {
 export const driveHolding: NutCheck = {
   ...drive,
   id: 'drive-holding',
-  title: 'The unpowered screw holds its load: lead against the limit',
+  title: 'Holding without power: lead against what surely holds',
   unit: '',
   limits: soft({ max: 1 }),
   moves: 'screw.lead, a brake, a counterweight',
@@ -49,6 +55,18 @@ export const driveHolding: NutCheck = {
   },
 };
 
+/** Torque at the screw that raises the load at one friction; infinite where none does. */
+function raisedBy(design: NutDesign, friction: number): number {
+  const { screw, finished, family, duty } = design;
+  const thread = { lead: finished.lead, meanDiameter: screw.pitchDiameter.likely, flankAngle: screw.flankAngle };
+  const spring = family?.kind === 'anti-backlash' ? springForceOf(family) : 0;
+  if (!canBeRaised({ ...thread, friction })) return Number.POSITIVE_INFINITY;
+  const axialForce = duty.load! + spring;
+  const lifted = axialForce === 0 ? 0 : raisingTorque({ ...thread, axialForce, friction });
+  const dragged = spring === 0 ? 0 : loweringTorque({ ...thread, axialForce: spring, friction });
+  return lifted + Math.max(0, dragged);
+}
+
 /** A dry nut must not stall the motor. */
 export const driveTorque: NutCheck = {
   ...drive,
@@ -56,17 +74,22 @@ export const driveTorque: NutCheck = {
   title: 'Torque to raise the load with a dry nut, against half the holding torque',
   unit: 'N·mm',
   moves: 'duty.load, duty.motor.torque, screw.lead, duty.grease',
-  run: ({ duty, screw, finished }) => {
+  run: (design) => {
+    const { duty } = design;
     if (duty.load === undefined) return notJudged('duty.load');
     const torque = duty.motor?.torque;
     if (torque === undefined)
       return duty.motor === undefined ? notJudged('duty.motor') : notJudged('duty.motor.torque');
-    const thread = { lead: finished.lead, meanDiameter: screw.pitchDiameter.likely, flankAngle: screw.flankAngle };
-    const needed = duty.load === 0 ? 0 : raisingTorque({ ...thread, axialForce: duty.load, friction: FRICTION.high });
-    const most = 0.5 * torque * (duty.motor?.gear ?? 1);
+    const needed = raisedBy(design, FRICTION.high);
+    const dry = raisedBy(design, DRY_PRINT_MOST);
+    const most = USABLE_TORQUE_SHARE * torque * (duty.motor?.gear ?? 1);
+    const reached = Number.isFinite(dry) ? `then it takes ${plain(dry, 0)} N·mm` : 'then no torque raises it';
+    const words = `a dry print may reach ${DRY_PRINT_MOST}, ${reached}`;
+    if (!Number.isFinite(needed))
+      return told('fail', `at friction ${FRICTION.high} no torque raises the load; ${words}`);
     return valued(
-      exactly(needed),
-      `${plain(needed, 0)} N·mm at friction ${FRICTION.high} of ${plain(most, 0)} N·mm that may be used`,
+      { least: needed, likely: needed, most: duty.grease === 'greased' ? needed : Math.min(dry, 1e9) },
+      `${plain(needed, 0)} N·mm at friction ${FRICTION.high} of ${plain(most, 0)} N·mm that may be used; ${words}`,
       soft({ max: most }),
     );
   },
@@ -103,18 +126,57 @@ export const driveWhirl: NutCheck = {
   id: 'drive-whirl',
   title: 'Screw speed against its whirling speed',
   unit: '',
-  limits: soft({ max: 0.8 }),
-  moves: 'duty.feed, duty.span, duty.ends',
+  limits: soft({ max: DERATING }, { max: 1 }),
+  moves: 'duty.feed, duty.span, duty.ends, screw.minor',
   run: ({ duty, screw, finished }) => {
     if (duty.span === undefined && duty.feed === undefined) return undefined;
     if (duty.span === undefined) return notJudged('duty.span');
     if (duty.feed === undefined) return notJudged('duty.feed');
     if (duty.ends === undefined) return notJudged('duty.ends');
-    const whirl = whirlSpeed({ rootDiameter: screw.minor.likely, span: duty.span, ends: duty.ends });
+    const { span, ends } = duty;
+    const whirl = (rootDiameter: number) => whirlSpeed({ rootDiameter, span, ends });
     const speed = (60 * duty.feed) / finished.lead;
-    return valued(exactly(speed / whirl), `${plain(speed, 0)} rpm of ${plain(whirl, 0)} rpm`);
+    return valued(
+      byRoot(screw, (root) => speed / whirl(root)),
+      `${plain(speed, 0)} rpm of ${plain(whirl(screw.leastRoot.cut), 0)} rpm with ${rootWords(screw)}`,
+    );
   },
 };
+
+/** A long thin screw that is pushed bows out. */
+export const driveColumn: NutCheck = {
+  ...drive,
+  id: 'drive-column',
+  title: 'Load against the force at which the screw buckles',
+  unit: '',
+  limits: soft({ max: DERATING }, { max: 1 }),
+  moves: 'duty.load, duty.span, duty.ends, screw.minor',
+  run: ({ duty, screw }) => {
+    if (duty.span === undefined) return undefined;
+    if (duty.load === undefined) return notJudged('duty.load');
+    if (duty.ends === undefined) return notJudged('duty.ends');
+    const { span, ends, load } = duty;
+    const column = (rootDiameter: number) => columnLoad({ rootDiameter, span, ends });
+    const least = column(screw.leastRoot.cut);
+    const cure =
+      load > DERATING * least ? '; hold its ends better, shorten it, or let the load pull on it instead of push' : '';
+    return valued(
+      byRoot(screw, (root) => load / column(root)),
+      `${plain(load, 0)} N of ${plain(least, 0)} N that buckle it with ${rootWords(screw)}${cure}`,
+    );
+  },
+};
+
+/** A share that grows as the root gets thinner: likely at the thinnest of the class, at most with a rolled one. */
+function byRoot({ leastRoot }: Screw, share: (root: number) => number): Measured {
+  const cut = share(leastRoot.cut);
+  return { least: cut, likely: cut, most: share(leastRoot.rolled) };
+}
+
+function rootWords({ leastRoot: { cut, rolled } }: Screw): string {
+  const thinner = rolled < cut ? `, ${plain(rolled, 2)} mm if it is rolled` : '';
+  return `the thinnest root that it may have, ${plain(cut, 2)} mm${thinner}`;
+}
 
 /** Motors lose their torque with speed. */
 export const driveSpeed: NutCheck = {

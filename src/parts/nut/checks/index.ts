@@ -3,7 +3,7 @@ import { heat, shrinkAppliedOnce } from '../../common/checks.js';
 import type { NutDesign } from '../dimensions.js';
 import { mountBinding } from './binding.js';
 import { wall } from './body.js';
-import { driveHolding, driveLayerGrid, driveSpeed, driveTorque, driveWhirl } from './drive.js';
+import { driveColumn, driveHolding, driveLayerGrid, driveSpeed, driveTorque, driveWhirl } from './drive.js';
 import {
   boltClamp,
   holeClearance,
@@ -77,6 +77,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   driveTorque,
   driveSpeed,
   driveWhirl,
+  driveColumn,
   driveLayerGrid,
   heat,
 ];

@@ -5,7 +5,7 @@ import { plain } from '../../../units/format.js';
 import { LEAST_WALL } from '../../common/walls.js';
 import { boreReach } from './clamp-place.js';
 import type { FamilySheet } from './sheet.js';
-import type { Family, FamilyBase } from './types.js';
+import type { AntiBacklash, Family, FamilyBase } from './types.js';
 
 const SPRING_ROOM = 0.4;
 const KEY_AIR = 0.3;
@@ -90,6 +90,11 @@ function workingLength(given: NonNullable<FamilySheet['spring']>, base: FamilyBa
       `must be ${plain(given.solid + 0.5)} to ${plain(given.free.value)} mm`,
     );
   return working;
+}
+
+/** Force with which the spring keeps the two nuts apart, N. */
+export function springForceOf({ spring: { rate, free, working } }: Pick<AntiBacklash, 'spring'>): number {
+  return rate * (free - working);
 }
 
 /**

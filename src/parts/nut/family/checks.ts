@@ -4,7 +4,7 @@ import { exactly } from '../../../units/measured.js';
 import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
-import { neededSpringForce } from './anti-backlash.js';
+import { neededSpringForce, springForceOf } from './anti-backlash.js';
 
 type NutCheck = Check<NutDesign>;
 const about = { group: 'family', question: 'holds', source: 'common practice' } as const;
@@ -92,8 +92,8 @@ export const springForce: NutCheck = {
     if (family?.kind !== 'anti-backlash') return undefined;
     const needed = neededSpringForce(design);
     if (needed === undefined) return notJudged('duty.load');
-    const { rate, free, working } = family.spring;
-    const force = rate * (free - working);
+    const { working } = family.spring;
+    const force = springForceOf(family);
     const cure =
       force < 1.2 * needed
         ? `; ${plain(needed * 1.2, 1)} N are wanted: a stiffer spring, or a shorter family.spring.working`

@@ -43,7 +43,16 @@ export type Family =
       readonly slit: { readonly width: number; readonly from: number };
     }
   | { readonly kind: 'holder'; readonly pocket: NutPocket; readonly opens: 'face' | 'end'; readonly bore: number }
-  | { readonly kind: 'anti-backlash'; readonly spring: Spring; readonly follower: number; readonly tongue: Tongue };
+  | AntiBacklash;
+
+/** Two nuts that a spring keeps apart. */
+export interface AntiBacklash {
+  readonly kind: 'anti-backlash';
+  readonly spring: Spring;
+  /** length of the second nut */
+  readonly follower: number;
+  readonly tongue: Tongue;
+}
 
 /** What the family is worked out from. */
 export interface FamilyBase {

@@ -18,7 +18,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   drive: figures,
   solid: ['units'],
   sheet: ['units', 'standards'],
-  presets: ['units', 'standards', 'sheet'],
+  presets: ['units', 'standards', 'mechanics', 'sheet'],
   calibrate: [...figures, 'sheet', 'presets'],
   parts: beforeParts,
   output: [...beforeParts, 'parts'],

@@ -1,7 +1,8 @@
+import type { Plastic } from '../mechanics/strength/plastic.js';
 import type { Measured } from '../units/measured.js';
 
 /** A printing material with the figures that parts are worked out from. Shrink carries its spread. */
-export interface Material {
+export interface Material extends Plastic {
   /** preset name, or `custom` */
   readonly name: string;
   /** fractions of the modelled size; the bounds are what is left after compensation */
@@ -10,22 +11,16 @@ export interface Material {
   readonly density: number;
   /** °C */
   readonly softening: number;
-  /** MPa, in the plane of the layers */
-  readonly tensile: number;
-  /** MPa, across the layers */
-  readonly tensileAcross: number;
-  /** MPa, for design */
-  readonly shear: number;
   /** MPa, at yield */
   readonly compressive: number;
-  /** MPa */
-  readonly modulus: number;
   /** MPa, moving on steel, smooth surface */
   readonly pressureLimit: number;
   /** MPa·m/s, dry */
   readonly pvLimit: number;
-  /** long-term share of the short-term yield */
-  readonly creepShare: number;
+  /** MPa, moving on steel, whatever the share of the time */
+  readonly pressureCap: number;
+  /** mm/s, sliding on steel */
+  readonly speedLimit: number;
   /** mm per km of sliding and MPa; undefined where nobody has measured it */
   readonly wear?: number;
   /** linear growth from dry to room air, as a fraction */

@@ -1,3 +1,4 @@
+import type { HeatLoss } from '../mechanics/strength/plastic.js';
 import type { Assumptions } from '../sheet/assumptions.js';
 import type { MaterialSheet } from '../sheet/sections/material.js';
 import { plain } from '../units/format.js';
@@ -53,11 +54,32 @@ function toMaterial(name: string, data: PresetData<'material'>): Material {
     compressive: data.compressive!,
     modulus: data.modulus!,
     pressureLimit: data.pressure_limit!,
+    pressureCap: data.pressure_cap!,
     pvLimit: data.pv_limit!,
-    creepShare: data.creep_share!,
+    speedLimit: data.speed_limit!,
+    shares: { hour: data.shares!.hour!, thousandHours: data.shares!.thousand_hours!, years: data.creep_share! },
+    heat: heatLoss(data.heat!)!,
+    standingLimit: data.standing_limit!,
+    creep: { hour: data.creep!.hour!, exponent: data.creep!.exponent!, strain: data.creep!.strain! },
+    stiffness: STIFFNESS_ROWS.map(([temperature, key]) => [temperature, data.stiffness![key]!] as const),
     ...(data.wear === undefined ? {} : { wear: data.wear }),
     moistureGrowth: data.moisture_growth!,
   };
+}
+
+/** Temperatures at which a stiffness is stated, with its key. */
+const STIFFNESS_ROWS = [
+  [40, 'at_40'],
+  [60, 'at_60'],
+  [80, 'at_80'],
+  [100, 'at_100'],
+] as const;
+
+/** How heat weakens it, where all of that is given. */
+function heatLoss(heat: NonNullable<Figures['heat']>): HeatLoss | undefined {
+  if (heat.glass !== undefined) return { glass: heat.glass };
+  const { standing, moment } = heat;
+  return standing === undefined || moment === undefined ? undefined : { standing, moment };
 }
 
 /** Own figures before those of `base`; where assumptions are passed, every figure taken from `base` is listed. */
@@ -86,11 +108,38 @@ function merged(name: string, own: Figures, base: Material, assumptions: Assumpt
     compressive: take('compressive', own.compressive, base.compressive),
     modulus: take('modulus', own.modulus, base.modulus),
     pressureLimit: take('pressure_limit', own.pressure_limit, base.pressureLimit),
+    pressureCap: take('pressure_cap', own.pressure_cap, base.pressureCap),
     pvLimit: take('pv_limit', own.pv_limit, base.pvLimit),
-    creepShare: take('creep_share', own.creep_share, base.creepShare),
+    speedLimit: take('speed_limit', own.speed_limit, base.speedLimit),
+    shares: {
+      hour: take('shares.hour', own.shares?.hour, base.shares.hour),
+      thousandHours: take('shares.thousand_hours', own.shares?.thousand_hours, base.shares.thousandHours),
+      years: take('creep_share', own.creep_share, base.shares.years),
+    },
+    heat: takeHeat(own.heat, base, assumptions),
+    standingLimit: take('standing_limit', own.standing_limit, base.standingLimit),
+    creep: {
+      hour: take('creep.hour', own.creep?.hour, base.creep.hour),
+      exponent: take('creep.exponent', own.creep?.exponent, base.creep.exponent),
+      strain: take('creep.strain', own.creep?.strain, base.creep.strain),
+    },
+    stiffness: STIFFNESS_ROWS.map(([temperature, key], i) => {
+      const share = take(`stiffness.${key}`, own.stiffness?.[key], base.stiffness[i]![1]);
+      return [temperature, share] as const;
+    }),
     ...(wear === undefined ? {} : { wear }),
     moistureGrowth: take('moisture_growth', own.moisture_growth, base.moistureGrowth),
   };
+}
+
+function takeHeat(own: Figures['heat'], base: Material, assumptions: Assumptions | undefined): HeatLoss {
+  const given = own && heatLoss(own);
+  if (given === undefined) assumptions?.note('material.heat', heatText(base.heat), `as ${base.name}; not given`);
+  return given ?? base.heat;
+}
+
+function heatText(heat: HeatLoss): string {
+  return 'glass' in heat ? `glass ${plain(heat.glass, 0)} C` : `standing ${heat.standing}, moment ${heat.moment}`;
 }
 
 function noteSpread(key: 'plane' | 'axial', base: Material, assumptions: Assumptions | undefined): void {
@@ -102,8 +151,17 @@ function bounds(figure: Quantity): Measured {
   return plusMinus(figure.value, figure.half ?? 0);
 }
 
+const SHARES = new Set([
+  'creep_share',
+  'moisture_growth',
+  'shares.hour',
+  'shares.thousand_hours',
+  'creep.hour',
+  'creep.strain',
+]);
+
 function figureText(key: string, value: number): string | number {
-  return key === 'creep_share' || key === 'moisture_growth' ? percent(value) : value;
+  return SHARES.has(key) || key.startsWith('stiffness.') ? percent(value) : value;
 }
 
 function shrinkText(value: Measured): string {

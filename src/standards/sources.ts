@@ -156,6 +156,16 @@ export const SOURCES = {
     edition: '',
     note: 'Published figures differ by factors of 2 to 10: read them as ranges.',
   },
+  'creep-sheets': {
+    title: "makers' creep and relaxation sheets of moulded plastics",
+    edition: '',
+    note: 'From memory; no creep rupture of prints beyond some days has been published. Check values: polycarbonate at 1.9 % strain confirmed.',
+  },
+  'pipe-derating': {
+    title: "Machinery's Handbook, 31st edition, derating of PVC pipe over temperature (table 14)",
+    edition: '31',
+    note: 'Confirmed: 1, 0.88, 0.75, 0.62, 0.50, 0.40, 0.30, 0.22 at 23 to 60 °C.',
+  },
   'common-practice': {
     title: 'common practice of the workshop',
     edition: '',

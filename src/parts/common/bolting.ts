@@ -46,12 +46,12 @@ export function clampForce(hole: JointHole, length: number, material: Material):
       diameter: joint === 'insert' ? boreOf(hole) : diameter,
       length: Math.min(length, threadReach(screw)),
     };
-    return capped(material.creepShare * pullOutForce({ ...held, shear: material.shear }), 'pull-out');
+    return capped(material.shares.years * pullOutForce({ ...held, shear: material.shear }), 'pull-out');
   }
   const seat = { headDiameter: seatDiameter(hole), holeDiameter: hole.diameter };
   if (!(seat.headDiameter > seat.holeDiameter)) return undefined;
   const perNewton = pressureUnderHead({ preload: 1, ...seat });
-  const clamp = capped((material.creepShare * material.compressive) / perNewton, 'bearing');
+  const clamp = capped((material.shares.years * material.compressive) / perNewton, 'bearing');
   return { ...clamp, pressure: clamp.force * perNewton };
 }
 

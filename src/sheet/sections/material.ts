@@ -2,6 +2,8 @@ import * as z from 'zod';
 import { map, orShort, quantity, reading } from '../fields.js';
 
 const strength = quantity('stress', { above: 0, most: 500 });
+const share = quantity('ratio', { least: 0, most: 1 });
+const kelvins = (about: string) => z.number('must be a number in K').min(1).max(1000).optional().describe(about);
 
 /** Figures of a material; every one may replace the preset's. */
 export const materialFigures = {
@@ -18,7 +20,45 @@ export const materialFigures = {
   modulus: quantity('stress', { above: 0, most: 20000 }).optional(),
   pressure_limit: quantity('stress', { above: 0, most: 100 }, 'moving, smooth surface').optional(),
   pv_limit: quantity('pressure-velocity', { above: 0, most: 10 }, 'dry').optional(),
-  creep_share: quantity('ratio', { above: 0, most: 1 }, 'long-term share of the short-term yield').optional(),
+  creep_share: quantity('ratio', { above: 0, most: 1 }, 'share of the strength that it bears for years').optional(),
+  shares: map({
+    hour: quantity('ratio', { above: 0, most: 1 }).optional(),
+    thousand_hours: quantity('ratio', { above: 0, most: 1 }).optional(),
+  })
+    .optional()
+    .describe('shares of the strength that it bears for an hour, for 1,000 hours'),
+  heat: map({
+    glass: quantity('temperature', { least: 30, most: 300 }, 'glass transition').optional(),
+    standing: kelvins('K in which what it bears for good falls to 37 %'),
+    moment: kelvins('K in which what it bears for seconds falls to 37 %'),
+  })
+    .refine(
+      ({ glass, standing, moment }) =>
+        glass === undefined
+          ? standing !== undefined && moment !== undefined
+          : standing === undefined && moment === undefined,
+      {
+        message: 'must be either glass, or both standing and moment',
+      },
+    )
+    .optional()
+    .describe('how strength fades in the warmth: towards the glass transition, or by an exponential'),
+  standing_limit: quantity('temperature', { least: 30, most: 300 }, 'above which nothing may stand on it').optional(),
+  creep: map({
+    hour: quantity('ratio', { above: 0, most: 1 }, 'share of the modulus after an hour').optional(),
+    exponent: z.number('must be a number').min(0).max(1).optional().describe('of the fall with hours'),
+    strain: quantity('ratio', { above: 0, most: 0.2 }, 'that it takes for good').optional(),
+  }).optional(),
+  stiffness: map({
+    at_40: share.optional(),
+    at_60: share.optional(),
+    at_80: share.optional(),
+    at_100: share.optional(),
+  })
+    .optional()
+    .describe('shares of the modulus that are left at 40, 60, 80 and 100 °C'),
+  pressure_cap: quantity('stress', { above: 0, most: 100 }, 'moving, whatever the share of the time').optional(),
+  speed_limit: quantity('speed', { above: 0, most: 10000 }, 'sliding on steel').optional(),
   wear: z.number('must be a number in mm/(km·MPa)').min(0).max(100).optional().describe('mm per km of sliding and MPa'),
   moisture_growth: quantity('ratio', { least: 0, most: 0.05 }, 'from dry to room air').optional(),
 };

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { longTermShare } from '../../../src/mechanics/creep.js';
 import { flangeBending } from '../../../src/mechanics/flange/flange-bending.js';
 import { holeAsPrinted, shrunk } from '../../../src/mechanics/print/as-printed.js';
 import { facetOpening } from '../../../src/mechanics/print/facet-chord.js';
@@ -124,11 +123,6 @@ it('flange bending is 6·F·e/(π·D·t²): 100 N on 14, circle 23, 4 thick: 270
   expect(flangeBending({ axialForce: 100, bodyDiameter: 14, boltCircle: 12, thickness: 4 })).toBe(0);
 });
 
-it('what is carried for good halves with every 15 °C above 25 °C', () => {
-  expect(longTermShare({ share: 0.3, temperature: 10 })).toBe(0.3);
-  expect(longTermShare({ share: 0.3, temperature: 55 })).toBeCloseTo(0.075, 12);
-});
-
 it('refuses values outside their ranges', () => {
   expect(() => facetOpening({ diameter: 8, sides: 2 })).toThrow(/^sides: /);
   expect(() => layerStepping({ layer: 0.1, flankAngle: 0, leadAngle: 0, line: 0.4 })).toThrow(/together/);
@@ -140,5 +134,4 @@ it('refuses values outside their ranges', () => {
   expect(() => moistureGrowth({ growth: 0.1, diameter: 8, wall: 3, held: true })).toThrow(/^growth: /);
   expect(() => thermalGrowth({ temperature: 900 })).toThrow(/^temperature: /);
   expect(() => shrunk({ modelled: 1, shrink: 0.2 })).toThrow(/^shrink: /);
-  expect(() => longTermShare({ share: 0, temperature: 20 })).toThrow(/^share: /);
 });

@@ -18,7 +18,7 @@ const CASES: readonly [string, Record<string, unknown>, 'caution' | 'fail', Reco
   ['thread-shear', { duty: { load: 1400 } }, 'fail', { duty: { load: 1300 } }],
   ['thread-bending', { duty: { load: 1100 } }, 'caution', { duty: { load: 900 } }],
   ['flange-bending', { flange: { thickness: 2 }, duty: { load: 120 } }, 'caution', { duty: { load: 120 } }],
-  ['creep', { duty: { load: 300, temperature: 35 } }, 'caution', { duty: { load: 300, temperature: 25 } }],
+  ['creep', { duty: { load: 300, temperature: 60 } }, 'caution', { duty: { load: 300, temperature: 25 } }],
   ['wear-pv', { duty: { load: 300, feed: 30, moving: '100 %' } }, 'fail', { duty: { load: 100 } }],
   [
     'wear-pv',

@@ -1,6 +1,6 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../fit/check.js';
-import { longTermShare } from '../../../mechanics/creep.js';
 import { flangeBending } from '../../../mechanics/flange/flange-bending.js';
+import { standingHeatShare } from '../../../mechanics/strength/heat-shares.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
 import { grooveWidthAt } from '../../../mechanics/thread/nut-thread.js';
@@ -144,7 +144,7 @@ export const creepCheck: NutCheck = {
       ['flange', (flangeStress(design) ?? 0) / material.tensile],
     ];
     const [where, share] = shares.reduce((worst, next) => (next[1] > worst[1] ? next : worst));
-    const most = longTermShare({ share: material.creepShare, temperature: duty.temperature });
+    const most = material.shares.years * standingHeatShare(material, duty.temperature);
     return valued(
       exactly(share),
       `${plain(100 * share, 1)} % of the strength by ${where}; ${material.name} carries ${plain(100 * most, 1)} % for good at ${plain(duty.temperature, 0)} °C`,

@@ -82,7 +82,8 @@ export interface PartKind<Sheet, Design extends DesignBase> {
   /** what it asks, in order, at most five besides that of the axis */
   readonly questions: readonly Question[];
   readonly particulars: (design: Design) => Particulars;
-  readonly bodies: (design: Design) => readonly PlannedBody[];
+  /** at the sizes in the file, or at those in use */
+  readonly bodies: (design: Design, sizes?: SizeChoice) => readonly PlannedBody[];
   /** findings of the mating test, on solids built for it */
   readonly mate: (design: Design, kernel: Kernel) => readonly Finding[];
   /** what drawing, picture and page show besides the mesh; `PartViews` says how a kind joins */

@@ -25,7 +25,7 @@ export interface KnownKind {
   readonly read: (value: unknown, locate: Locate) => KnownSheet;
   readonly runChecks: (design: DesignBase, changes: LimitChanges) => Finding[];
   readonly particulars: (design: DesignBase) => Particulars;
-  readonly bodies: (design: DesignBase) => readonly PlannedBody[];
+  readonly bodies: (design: DesignBase, sizes?: SizeChoice) => readonly PlannedBody[];
   readonly mate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
   /** findings of the part as printed, on solids; none where the kind has no such test */
   readonly virtualMate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
@@ -51,7 +51,7 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
     },
     runChecks: (design, changes) => runChecks(kind.checks, own(design), changes),
     particulars: (design) => kind.particulars(own(design)),
-    bodies: (design) => kind.bodies(own(design)),
+    bodies: (design, sizes) => kind.bodies(own(design), sizes),
     mate: (design, kernel) => kind.mate(own(design), kernel),
     virtualMate: (design, kernel) => kind.virtualMate?.(own(design), kernel) ?? [],
     tunables: (design) =>

@@ -1,6 +1,6 @@
 import { fault } from '../units/faults.js';
 import { type HalfPlane, sidesOf } from './convex.js';
-import type { Mesh } from './mesh.js';
+import type { TaggedMesh } from './mesh.js';
 import { type Outline, polygonArea } from './outline.js';
 
 /** A level of a loft: the outline's sides moved out by `offset` (in, when negative) at height `z`, mm. */
@@ -12,10 +12,10 @@ export type LoftLevel = readonly [z: number, offset: number];
  *
  * @param outline  convex, counter-clockwise                                        [mm]
  * @param levels   [z, offset] from bottom to top, at least two, z rising           [mm]
- * @returns a closed mesh
+ * @returns a closed mesh; facets tagged by wall, side by side in each step upwards, then bottom and top
  * @throws InputError a level moves the sides in so far that nothing is left
  */
-export function loftConvex(outline: Outline, levels: readonly LoftLevel[]): Mesh {
+export function loftConvex(outline: Outline, levels: readonly LoftLevel[]): TaggedMesh {
   const rings = levels.map(([, offset]) => movedSides(outline, offset));
   const count = outline.length;
   const positions = new Float64Array(rings.length * count * 3);
@@ -25,8 +25,14 @@ export function loftConvex(outline: Outline, levels: readonly LoftLevel[]): Mesh
     });
   });
   const walls = rings.slice(1).flatMap((_, level) => wall(level * count, count));
-  const caps = [...fan(0, count, true), ...fan((rings.length - 1) * count, count, false)];
-  return joined(positions, [...walls, ...caps]);
+  const steps = rings.length - 1;
+  const [bottom, top] = [fan(0, count, true), fan(steps * count, count, false)];
+  const tags = [
+    ...walls.map((_, i) => i >> 1),
+    ...bottom.map(() => steps * count),
+    ...top.map(() => steps * count + 1),
+  ];
+  return joined(positions, [...walls, ...bottom, ...top], tags);
 }
 
 /**
@@ -114,7 +120,11 @@ function fan(start: number, count: number, down: boolean): [number, number, numb
 }
 
 /** Joins corners that stand at the same place, and drops facets that thereby lost their area. */
-function joined(positions: Float64Array, facets: readonly [number, number, number][]): Mesh {
+function joined(
+  positions: Float64Array,
+  facets: readonly [number, number, number][],
+  tags: readonly number[],
+): TaggedMesh {
   const points: number[] = [];
   const indexOf = new Map<string, number>();
   const same = Array.from({ length: positions.length / 3 }, (_, i) => {
@@ -127,6 +137,17 @@ function joined(positions: Float64Array, facets: readonly [number, number, numbe
     }
     return known;
   });
-  const left = facets.map((facet) => facet.map((i) => same[i]!)).filter(([a, b, c]) => a !== b && b !== c && c !== a);
-  return { positions: Float64Array.from(points), triangles: Uint32Array.from(left.flat()) };
+  const triangles: number[] = [];
+  const kept: number[] = [];
+  facets.forEach((facet, i) => {
+    const [a, b, c] = [same[facet[0]]!, same[facet[1]]!, same[facet[2]]!];
+    if (a === b || b === c || c === a) return;
+    triangles.push(a, b, c);
+    kept.push(tags[i]!);
+  });
+  return {
+    positions: Float64Array.from(points),
+    triangles: Uint32Array.from(triangles),
+    tags: Uint32Array.from(kept),
+  };
 }

@@ -1,5 +1,5 @@
 import { cosd, sind } from './angles.js';
-import type { Outline } from './outline.js';
+import { type Curve, type Outline, withCurves } from './outline.js';
 
 /** Points nearer than this are one point, mm. */
 const TOGETHER = 1e-9;
@@ -11,7 +11,23 @@ export type HalfPlane = readonly [a: number, b: number, c: number];
  * The part of a convex outline inside a half-plane.
  * @returns corners, counter-clockwise; empty when nothing is left [mm]
  */
-export function clipped(outline: Outline, [a, b, c]: HalfPlane): Outline {
+export function clipped(outline: Outline, halfPlane: HalfPlane): Outline {
+  const sides: number[] = [];
+  const kept = clippedCorners(outline, halfPlane, sides);
+  const { curves } = outline;
+  if (!curves) return kept;
+  return withCurves(
+    kept,
+    sides.slice(0, kept.length).map((side): Curve | undefined => (side < 0 ? undefined : curves[side])),
+  );
+}
+
+/** @param sides  takes for each side of the result the side of the outline that it lies on, −1 for the cut */
+function clippedCorners(
+  outline: Outline,
+  [a, b, c]: HalfPlane,
+  sides?: number[],
+): readonly (readonly [number, number])[] {
   const depth = outline.map(([x, y]) => a * x + b * y - c);
   const kept: (readonly [number, number])[] = [];
   for (let i = 0; i < outline.length; i++) {
@@ -20,10 +36,14 @@ export function clipped(outline: Outline, [a, b, c]: HalfPlane): Outline {
     const q = outline[j]!;
     const dp = depth[i]!;
     const dq = depth[j]!;
-    if (dp <= TOGETHER) kept.push(p);
+    if (dp <= TOGETHER) {
+      kept.push(p);
+      sides?.push(dp > -TOGETHER && dq > TOGETHER ? -1 : i);
+    }
     if ((dp < -TOGETHER && dq > TOGETHER) || (dp > TOGETHER && dq < -TOGETHER)) {
       const share = dp / (dp - dq);
       kept.push([p[0] + share * (q[0] - p[0]), p[1] + share * (q[1] - p[1])]);
+      sides?.push(dp < 0 ? -1 : i);
     }
   }
   return kept.length < 3 ? [] : kept;
@@ -42,7 +62,7 @@ export function sidesOf(outline: Outline): HalfPlane[] {
 
 /** What two convex outlines have in common; empty when they do not meet. */
 export function common(a: Outline, b: Outline): Outline {
-  return sidesOf(b).reduce((left, side) => (left.length === 0 ? left : clipped(left, side)), a);
+  return sidesOf(b).reduce((left, side) => (left.length === 0 ? left : clippedCorners(left, side)), a);
 }
 
 /**

@@ -1,6 +1,6 @@
 import offsetFromPoints from '@jscad/modeling/src/operations/expansions/offsetFromPoints.js';
 import { cosd, sind } from './angles.js';
-import { circleOutline, type Outline } from './outline.js';
+import { type Curve, circleOutline, type Outline, withCurves } from './outline.js';
 
 /** Twice the area of a triangle below which its corners lie on one line, mm². */
 const FLAT = 1e-9;
@@ -17,7 +17,20 @@ export function hullOutline(outlines: readonly Outline[]): Outline {
   const distinct = new Map<string, Point>();
   for (const [x, y] of outlines.flat()) distinct.set(`${x},${y}`, [x + 0, y + 0]);
   const rising = [...distinct.values()].sort((a, b) => a[1] - b[1] || a[0] - b[0]);
-  return [...chain(rising), ...chain(rising.toReversed())];
+  const hull = [...chain(rising), ...chain(rising.toReversed())];
+  return withCurves(hull, curvesOf(hull, outlines));
+}
+
+/** The curves of the sides that the hull took over whole. */
+function curvesOf(hull: readonly Point[], outlines: readonly Outline[]): (Curve | undefined)[] {
+  const known = new Map<string, Curve | undefined>();
+  const key = (from: Point, to: Point) => `${from[0] + 0},${from[1] + 0} ${to[0] + 0},${to[1] + 0}`;
+  for (const outline of outlines) {
+    outline.forEach((corner, i) => {
+      known.set(key(corner, outline[(i + 1) % outline.length]!), outline.curves?.[i]);
+    });
+  }
+  return hull.map((corner, i) => known.get(key(corner, hull[(i + 1) % hull.length]!)));
 }
 
 /** The side of a hull along sorted points, its last point left to the other side. */

@@ -1,8 +1,9 @@
 import { fault } from '../units/faults.js';
+import { loftConvex } from './convex-loft.js';
 import { latheMesh } from './lathe-mesh.js';
 import { type Mesh, type Placement, placementMatrix } from './mesh.js';
 import { prismMesh } from './prism-mesh.js';
-import type { Shape } from './recipe.js';
+import type { Feature, Shape } from './recipe.js';
 import { sweepThread } from './thread-sweep.js';
 import { weld } from './weld.js';
 
@@ -83,6 +84,7 @@ function inScope<T>(module: SolidModule, work: (build: Build, keep: Keep) => T):
     return solid;
   };
   const build: Build = (shape) => {
+    if (shape.kind === 'feature') return build(shape.shape);
     const known = built.get(shape);
     if (known !== undefined) return known;
     const solid = keep(evaluate(module, shape, build, keep));
@@ -96,7 +98,7 @@ function inScope<T>(module: SolidModule, work: (build: Build, keep: Keep) => T):
   }
 }
 
-function evaluate(module: SolidModule, shape: Shape, build: Build, keep: Keep): Solid {
+function evaluate(module: SolidModule, shape: Exclude<Shape, Feature>, build: Build, keep: Keep): Solid {
   switch (shape.kind) {
     case 'prism':
       return solidOf(
@@ -107,6 +109,8 @@ function evaluate(module: SolidModule, shape: Shape, build: Build, keep: Keep): 
       return solidOf(module, latheMesh(shape));
     case 'thread':
       return solidOf(module, sweepThread(shape.thread));
+    case 'loft':
+      return solidOf(module, loftConvex(shape.outline, shape.levels));
     case 'mesh':
       return solidOf(module, shape.mesh);
     case 'moved':
@@ -136,11 +140,12 @@ function difference(module: SolidModule, [first, ...others]: readonly Shape[], b
 }
 
 function parts(shape: Shape): readonly Shape[] {
+  if (shape.kind === 'feature') return parts(shape.shape);
   return shape.kind === 'union' ? shape.of.flatMap(parts) : [shape];
 }
 
 function isHeavy(shape: Shape): boolean {
-  return shape.kind === 'thread' || (shape.kind === 'moved' && isHeavy(shape.shape));
+  return shape.kind === 'thread' || ((shape.kind === 'moved' || shape.kind === 'feature') && isHeavy(shape.shape));
 }
 
 function solidOf(module: SolidModule, { positions, triangles }: Mesh): Solid {

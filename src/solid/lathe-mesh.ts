@@ -1,7 +1,7 @@
 import { fault } from '../units/faults.js';
 import { requireWhole } from '../units/require.js';
 import { cosd, sind, unitAt } from './angles.js';
-import type { Mesh } from './mesh.js';
+import type { TaggedMesh } from './mesh.js';
 import { cornerRadius } from './outline.js';
 import type { Lathe } from './recipe.js';
 
@@ -9,20 +9,36 @@ import type { Lathe } from './recipe.js';
  * The closed mesh of a lathe shape: one ring of corners for each profile point, flat ends without more corners.
  *
  * @param lathe  sides and profile  [mm, degrees]
- * @returns a closed mesh, outward facets  [mm]
+ * @returns a closed mesh, outward facets tagged by side, piece by piece upwards, then bottom and top  [mm]
  * @throws InputError  fewer than 3 sides or 2 points, a repeated point, or a radius of 0 between the ends
  * @example latheMesh({ kind: 'lathe', sides: 4, circumscribed: false, profile: [[1, 0], [1, 2]] }).triangles.length / 3 // 12
  */
-export function latheMesh(lathe: Lathe): Mesh {
+export function latheMesh(lathe: Lathe): TaggedMesh {
   requireLathe(lathe);
   const { sides, profile } = lathe;
   const positions: number[] = [];
   const triangles: number[] = [];
   const rings = profile.map(([radius, z]) => ringOf(lathe, radius, z, positions));
-  for (let i = 1; i < rings.length; i++) wall(rings[i - 1]!, rings[i]!, sides, triangles);
-  for (const [a, b, c] of zigzag(rings[0]!)) triangles.push(a, c, b);
-  for (const [a, b, c] of zigzag(rings.at(-1)!)) triangles.push(a, b, c);
-  return { positions: new Float64Array(positions), triangles: new Uint32Array(triangles) };
+  const tags: number[] = [];
+  for (let i = 1; i < rings.length; i++) {
+    wall(rings[i - 1]!, rings[i]!, sides, triangles);
+    const each = rings[i - 1]!.length > 1 && rings[i]!.length > 1 ? 2 : 1;
+    for (let side = 0; side < each * sides; side++) tags.push((i - 1) * sides + Math.floor(side / each));
+  }
+  const ends = (rings.length - 1) * sides;
+  for (const [a, b, c] of zigzag(rings[0]!)) {
+    triangles.push(a, c, b);
+    tags.push(ends);
+  }
+  for (const [a, b, c] of zigzag(rings.at(-1)!)) {
+    triangles.push(a, b, c);
+    tags.push(ends + 1);
+  }
+  return {
+    positions: new Float64Array(positions),
+    triangles: new Uint32Array(triangles),
+    tags: new Uint32Array(tags),
+  };
 }
 
 /** Corners of one profile point, added to the positions: a ring, or a single corner on the axis. */

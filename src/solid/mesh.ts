@@ -9,6 +9,11 @@ export interface Mesh {
   readonly triangles: Uint32Array;
 }
 
+/** A mesh whose facets know where they come from: one tag a facet. */
+export interface TaggedMesh extends Mesh {
+  readonly tags: Uint32Array;
+}
+
 /** A named mesh of one material: one body, one file. */
 export interface Body extends Mesh {
   readonly name: string;

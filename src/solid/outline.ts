@@ -1,8 +1,85 @@
 import { requirePositive, requireRange, requireWhole } from '../units/require.js';
 import { cosd, sind, unitAt } from './angles.js';
 
-/** A closed polygon, counter-clockwise seen from +Z, the last point not repeated, mm. */
-export type Outline = readonly (readonly [number, number])[];
+/** What sides of an outline stand for: an arc of a circle, or another smooth curve. One object, one curve. */
+export type Curve =
+  | {
+      readonly kind: 'arc';
+      readonly center: readonly [number, number];
+      /** of the circle meant, mm */
+      readonly radius: number;
+      /** true: the sides touch the circle; false: the corners lie on it */
+      readonly circumscribed: boolean;
+    }
+  | { readonly kind: 'free' };
+
+/**
+ * A closed polygon, counter-clockwise seen from +Z, the last point not repeated, mm. Where sides stand for curves,
+ * `curves` says which: one entry a side, side i running from corner i to the next.
+ */
+export type Outline = readonly (readonly [number, number])[] & { readonly curves?: readonly (Curve | undefined)[] };
+
+/**
+ * Corners with the curves that their sides stand for; without any, the bare corners.
+ *
+ * @param corners  counter-clockwise            [mm]
+ * @param curves   one entry a side
+ */
+export function withCurves(
+  corners: readonly (readonly [number, number])[],
+  curves: readonly (Curve | undefined)[],
+): Outline {
+  return curves.every((curve) => curve === undefined) ? corners : Object.assign([...corners], { curves });
+}
+
+/**
+ * An outline turned about the axis, then shifted.
+ *
+ * @param outline  the outline              [mm]
+ * @param degrees  turn, counter-clockwise  [degrees]
+ * @param by       shift, default none      [mm]
+ * @returns the outline, its curves with it [mm]
+ * @example turnedOutline([[1, 0], [0, 1], [-1, 0]], 90) // [[0, 1], [-1, 0], [0, -1]]
+ */
+export function turnedOutline(outline: Outline, degrees: number, by: readonly [number, number] = [0, 0]): Outline {
+  const [c, s] = [cosd(degrees), sind(degrees)];
+  return movedOutline(outline, ([x, y]) => [c * x - s * y + by[0], s * x + c * y + by[1]]);
+}
+
+/** An outline with every corner moved by a motion that keeps lengths and does not turn the plane over. */
+export function movedOutline(
+  outline: Outline,
+  motion: (point: readonly [number, number]) => readonly [number, number],
+): Outline {
+  const corners = outline.map(motion);
+  if (!outline.curves) return corners;
+  const made = new Map<Curve, Curve>();
+  const moved = (curve: Curve | undefined): Curve | undefined => {
+    if (curve === undefined) return undefined;
+    const known =
+      made.get(curve) ?? (curve.kind === 'arc' ? { ...curve, center: motion(curve.center) } : { kind: 'free' });
+    made.set(curve, known);
+    return known;
+  };
+  return withCurves(corners, outline.curves.map(moved));
+}
+
+/** An outline moved by a motion that turns the plane over; its corners run on counter-clockwise. */
+export function mirroredOutline(
+  outline: Outline,
+  motion: (point: readonly [number, number]) => readonly [number, number],
+): Outline {
+  const moved = movedOutline(outline, motion);
+  const count = moved.length;
+  const { curves } = moved;
+  const corners = [...moved].reverse();
+  return curves
+    ? withCurves(
+        corners,
+        corners.map((_, i) => curves[(2 * count - 2 - i) % count]),
+      )
+    : corners;
+}
 
 /** How a circle is drawn as a regular polygon. */
 export interface CircleOptions {
@@ -73,11 +150,20 @@ export function circleOutline({
   requireWhole('sides', sides, 3, 100_000);
   const reach = cornerRadius(radius, sides, circumscribed);
   const [c, s] = [cosd(turn), sind(turn)];
-  return Array.from({ length: sides }, (_, i) => {
+  const corners = Array.from({ length: sides }, (_, i) => {
     const [x, y] = unitAt(i, sides);
     return [center[0] + reach * (c * x - s * y), center[1] + reach * (s * x + c * y)] as const;
   });
+  if (sides < LEAST_ROUND) return corners;
+  const arc: Curve = { kind: 'arc', center, radius, circumscribed };
+  return withCurves(
+    corners,
+    Array.from({ length: sides }, () => arc),
+  );
 }
+
+/** A polygon of fewer sides is meant as a polygon, not as a circle. */
+export const LEAST_ROUND = 12;
 
 /** A rectangle about a centre, its corners sharp or rounded. */
 export interface RectangleOptions {
@@ -105,18 +191,23 @@ export function rectangleOutline({ size, center = [0, 0], radius = 0, sides = 48
   requireRange('radius', radius, 0, Math.min(...size) / 2);
   const [x, y] = [size[0] / 2 - radius, size[1] / 2 - radius];
   const points: (readonly [number, number])[] = [];
+  const curves: (Curve | undefined)[] = [];
   const steps = radius === 0 ? 0 : Math.ceil(sides / 4);
   for (const [quarter, [sx, sy]] of QUARTERS.entries()) {
+    const corner = [center[0] + sx * x, center[1] + sy * y] as const;
+    const arc: Curve = { kind: 'arc', center: corner, radius, circumscribed: false };
     for (let i = 0; i <= steps; i++) {
       const [c, s] = radius === 0 ? [0, 0] : unitAt(quarter * steps + i, 4 * steps);
       const next = [center[0] + sx * x + radius * c, center[1] + sy * y + radius * s] as const;
       const last = points.at(-1);
       if (last === undefined || last[0] !== next[0] || last[1] !== next[1]) points.push(next);
+      // the side that starts here; that of an arc's end is straight, or the next arc's where the corner is repeated
+      curves[points.length - 1] = i < steps ? arc : undefined;
     }
   }
   const [first, last] = [points[0]!, points.at(-1)!];
   if (first[0] === last[0] && first[1] === last[1]) points.pop();
-  return points;
+  return withCurves(points, curves.slice(0, points.length));
 }
 
 const QUARTERS = [

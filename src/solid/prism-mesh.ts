@@ -1,5 +1,5 @@
 import { fault } from '../units/faults.js';
-import type { Mesh } from './mesh.js';
+import type { TaggedMesh } from './mesh.js';
 import { type Outline, polygonArea } from './outline.js';
 import type { Prism } from './recipe.js';
 
@@ -12,11 +12,11 @@ export type Triangulate = (polygons: [number, number][][]) => readonly (readonly
  *
  * @param prism        outlines and heights  [mm]
  * @param triangulate  cuts the end face into triangles
- * @returns a closed mesh, outward facets  [mm]
+ * @returns a closed mesh, outward facets tagged by wall, loop by loop as its outline runs, then bottom and top  [mm]
  * @throws InputError  an outline runs clockwise or has fewer than 3 points, or `to` is not above `from`
  * @example prismMesh({ kind: 'prism', outlines: [[[0, 0], [1, 0], [0, 1]]], from: 0, to: 1 }, () => [[0, 1, 2]]).triangles.length / 3 // 8
  */
-export function prismMesh({ outlines, from, to }: Prism, triangulate: Triangulate): Mesh {
+export function prismMesh({ outlines, from, to }: Prism, triangulate: Triangulate): TaggedMesh {
   if (!(to > from)) throw fault('to', to, `must be above ${from}`);
   const loops = outlines.map((outline, i) => loopOf(outline, i > 0));
   const points = loops.flat();
@@ -28,21 +28,25 @@ export function prismMesh({ outlines, from, to }: Prism, triangulate: Triangulat
   }
   const ends = triangulate(loops);
   const triangles = new Uint32Array(6 * ends.length + 6 * count);
+  const tags = new Uint32Array(triangles.length / 3);
   let at = 0;
   for (const [a, b, c] of ends) {
     triangles.set([a, c, b, count + a, count + b, count + c], at);
+    tags.set([count, count + 1], at / 3);
     at += 6;
   }
   let start = 0;
-  for (const loop of loops) {
+  for (const [hole, loop] of loops.entries()) {
     for (let k = 0; k < loop.length; k++) {
       const [i, j] = [start + k, start + ((k + 1) % loop.length)];
       triangles.set([i, j, count + j, i, count + j, count + i], at);
+      // a hole runs backwards, so that its side k is the one before last of its outline
+      tags.fill(start + (hole > 0 ? (2 * loop.length - 2 - k) % loop.length : k), at / 3, at / 3 + 2);
       at += 6;
     }
     start += loop.length;
   }
-  return { positions, triangles };
+  return { positions, triangles, tags };
 }
 
 function loopOf(outline: Outline, hole: boolean): [number, number][] {

@@ -1,3 +1,4 @@
+import type { LoftLevel } from './convex-loft.js';
 import type { Mesh, Placement } from './mesh.js';
 import type { Outline } from './outline.js';
 import type { ThreadSweep } from './thread-sweep.js';
@@ -30,12 +31,26 @@ export interface Lathe {
    * last radius may be 0.
    */
   readonly profile: readonly (readonly [number, number])[];
+  /** pieces of the profile, by the index of the point they start at, that only break an edge or lead into a bore */
+  readonly broken?: readonly number[];
+}
+
+/** A convex outline raised through levels, its sides moved out or in at each. */
+export interface Loft {
+  readonly kind: 'loft';
+  readonly outline: Outline;
+  readonly levels: readonly LoftLevel[];
+  /** runs of levels that stand for a fillet, from the index of the first to that of the last */
+  readonly rounds?: readonly (readonly [from: number, to: number])[];
+  /** steps, by the index of the level they start at, that only break an edge or lead into a bore */
+  readonly broken?: readonly number[];
 }
 
 /** What a solid is made of, as plain data: it can be stored, compared and sent to a worker. */
 export type Shape =
   | Prism
   | Lathe
+  | Loft
   | { readonly kind: 'thread'; readonly thread: ThreadSweep }
   | { readonly kind: 'mesh'; readonly mesh: Mesh }
   /** all together; they must overlap, never only touch */
@@ -44,7 +59,15 @@ export type Shape =
   | { readonly kind: 'difference'; readonly of: readonly Shape[] }
   /** what all have in common */
   | { readonly kind: 'intersection'; readonly of: readonly Shape[] }
-  | ({ readonly kind: 'moved'; readonly shape: Shape } & Placement);
+  | ({ readonly kind: 'moved'; readonly shape: Shape } & Placement)
+  | Feature;
+
+/** A shape by what it is for, so that a drawing can choose it; one inside another keeps its own name. */
+export interface Feature {
+  readonly kind: 'feature';
+  readonly name: string;
+  readonly shape: Shape;
+}
 
 /** One body of a part: its shape before it is fused, and what it is printed from. */
 export interface BodyRecipe {

@@ -24,7 +24,7 @@ export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
     AXIS,
   ],
   particulars: adapterParticulars,
-  bodies: (design) => [adapterBody(design)],
+  bodies: (design, sizes) => [adapterBody(design, sizes)],
   mate: mateAdapter,
   views: adapterViews,
   tunables: ADAPTER_TUNABLES,

@@ -1,6 +1,13 @@
 import { clipped, type HalfPlane, insideBy, sidesOf } from '../../solid/convex.js';
 import { hullOutline } from '../../solid/hull-outline.js';
-import { circleOutline, type Outline, rectangleOutline, sidesFor } from '../../solid/outline.js';
+import {
+  type Curve,
+  circleOutline,
+  type Outline,
+  rectangleOutline,
+  sidesFor,
+  withCurves,
+} from '../../solid/outline.js';
 import { polar, turned } from '../common/hole-pattern.js';
 import type { JointHole, Pocket } from '../common/joints.js';
 import { insideRounded, insideSimple } from '../common/polygon-distance.js';
@@ -143,13 +150,16 @@ const SAME_CORNER = 1e-3;
 /** Arcs of two discs that nearly coincide leave sides too short to have a direction. */
 function withoutTinySides(outline: Outline): Outline {
   const kept: Point[] = [];
-  for (const point of outline) {
+  const curves: (Curve | undefined)[] = [];
+  for (const [i, point] of outline.entries()) {
     const last = kept.at(-1);
     if (!last || Math.hypot(point[0] - last[0], point[1] - last[1]) > SAME_CORNER) kept.push(point);
+    // of the sides that a corner is left with, the last one is whole
+    curves[kept.length - 1] = outline.curves?.[i];
   }
   const [first, last] = [kept[0]!, kept.at(-1)!];
   if (Math.hypot(first[0] - last[0], first[1] - last[1]) <= SAME_CORNER) kept.pop();
-  return kept;
+  return withCurves(kept, curves.slice(0, kept.length));
 }
 
 /** Whether the outline has no corner that points inwards. */

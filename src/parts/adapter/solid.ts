@@ -1,5 +1,5 @@
 import { outlineBounds } from '../../solid/convex.js';
-import { type LoftLevel, loftConvex, loftVolume, movedSides } from '../../solid/convex-loft.js';
+import { type LoftLevel, loftVolume, movedSides } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import { latheVolume, prismVolume } from '../../solid/volume.js';
@@ -7,9 +7,10 @@ import { nutPocketOutline } from '../common/bought-nut.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { turned } from '../common/hole-pattern.js';
 import { boreOf } from '../common/joints.js';
-import { type PrintSizes, printSizes } from '../common/print-sizes.js';
+import { type PrintSizes, printSizes, uncompensated } from '../common/print-sizes.js';
 import { commonArea } from '../common/section-volume.js';
 import type { Expected, PlannedBody } from '../part-kind.js';
+import type { SizeChoice } from '../part-views.js';
 import { cornersLeft } from './cutouts.js';
 import type { AdapterDesign } from './dimensions.js';
 import {
@@ -31,8 +32,9 @@ interface Drawing {
 }
 
 /** The plate as a recipe, and what it must measure. */
-export function adapterBody(design: AdapterDesign): PlannedBody {
-  const { name, material, printer, layout } = design;
+export function adapterBody(design: AdapterDesign, sizes: SizeChoice = 'printed'): PlannedBody {
+  const { name, material, layout } = design;
+  const printer = sizes === 'printed' ? design.printer : uncompensated(design.printer);
   const drawing = { print: printSizes(material, printer), chordError: printer.chordError };
   const { shape, volume, bounds } = plateSolid(layout.plate, drawing);
   const turnOver = bedFace(layout.plate) === 'outside';
@@ -48,7 +50,7 @@ export function plateSolid(
   const outline = plateOutline(plate, print, chordError);
   const levels = levelsOf(plate, outline, print);
   const slab: Shape = isConvex(outline)
-    ? { kind: 'mesh', mesh: loftConvex(outline, levels) }
+    ? { kind: 'loft', outline, levels, broken: relieved(levels) }
     : { kind: 'prism', outlines: [outline], from: 0, to: print.along(plate.thickness) };
   const volume = isConvex(outline) ? loftVolume(outline, levels) : polygonArea(outline) * print.along(plate.thickness);
   const added = [...rimOf(plate, drawing), ...plate.keys.map((key) => keyOf(key, plate, print))];
@@ -90,6 +92,11 @@ function levelsOf(plate: PlateSizes, outline: Outline, print: PrintSizes): LoftL
         [top - relief, 0],
         [top, -relief],
       ];
+}
+
+/** The step of the chamfer. */
+function relieved(levels: readonly LoftLevel[]): number[] {
+  return levels.slice(1).flatMap(([, offset], i) => (offset === levels[i]![1] ? [] : [i]));
 }
 
 function boundsOf(plate: PlateSizes, outline: Outline, { print, chordError }: Drawing): Expected['bounds'] {
@@ -225,7 +232,7 @@ function boreRelief(plate: PlateSizes, { print, chordError }: Drawing): Cut[] {
       [radius, relief],
     ],
   });
-  return [{ shape: { ...lathe, profile }, volume: cone - drilled }];
+  return [{ shape: { ...lathe, profile, broken: [0] }, volume: cone - drilled }];
 }
 
 function patternCuts(

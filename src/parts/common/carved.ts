@@ -1,5 +1,4 @@
-import { cosd } from '../../solid/angles.js';
-import { type LoftLevel, loftConvex, movedSides } from '../../solid/convex-loft.js';
+import { type LoftLevel, movedSides } from '../../solid/convex-loft.js';
 import { hexagonOutline, type Outline, polygonArea } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import type { Clamp } from './clamp.js';
@@ -14,6 +13,8 @@ export interface BoreCut {
   /** a regular polygon with a corner on +X */
   readonly isRound: boolean;
   readonly levels: readonly LoftLevel[];
+  /** steps that only lead in, by the index of the level they start at */
+  readonly broken?: readonly number[];
   readonly keyway?: Outline;
   readonly keywayEnds?: readonly [from: number, to: number];
   /** between these heights the bore counts; beyond, another one does */
@@ -25,6 +26,8 @@ export interface Carved {
   readonly outline: Outline;
   /** of the outside, its chamfers included */
   readonly levels: readonly LoftLevel[];
+  /** steps that only break an edge, by the index of the level they start at */
+  readonly broken?: readonly number[];
   readonly bores: readonly BoreCut[];
   readonly slit?: { readonly width: number; readonly from: number; readonly to: number };
   readonly clamps: readonly Clamp[];
@@ -38,15 +41,15 @@ const FAR = 200;
 /** The body before it is carved, and its cutters. */
 export function carvedShapes(carved: Carved): { readonly base: Shape; readonly cutters: Shape[] } {
   const reach = outerReach(carved) + OVERSHOOT;
-  const bores = carved.bores.flatMap(({ outline, isRound, levels, keyway, keywayEnds }): Shape[] => [
-    isRound ? roundLoft(outline, levels) : { kind: 'mesh', mesh: loftConvex(outline, levels) },
+  const bores = carved.bores.flatMap(({ outline, isRound, levels, broken = [], keyway, keywayEnds }): Shape[] => [
+    isRound ? roundLoft(outline, levels, broken) : { kind: 'loft', outline, levels, broken },
     ...(keyway
       ? [{ kind: 'prism' as const, outlines: [keyway] as const, from: keywayEnds![0], to: keywayEnds![1] }]
       : []),
   ]);
   const marks = carved.marks.map(({ outline, from, to }): Shape => ({ kind: 'prism', outlines: [outline], from, to }));
   return {
-    base: roundLoft(carved.outline, carved.levels),
+    base: roundLoft(carved.outline, carved.levels, carved.broken),
     cutters: [
       ...bores,
       ...slitShapes(carved, reach),
@@ -57,12 +60,13 @@ export function carvedShapes(carved: Carved): { readonly base: Shape; readonly c
   };
 }
 
-/** The loft of a regular polygon with a corner on +X: a lathe, which is quicker to build. */
-export function roundLoft(outline: Outline, levels: readonly LoftLevel[]): Shape {
-  const sides = outline.length;
-  const corner = outline[0]![0];
-  const profile = levels.map(([z, offset]) => [corner + offset / cosd(180 / sides), z] as const);
-  return { kind: 'lathe', sides, circumscribed: false, profile };
+/** The loft of a circle about the axis: a lathe, which is quicker to build. */
+export function roundLoft(outline: Outline, levels: readonly LoftLevel[], broken: readonly number[] = []): Shape {
+  const [circle] = outline.curves ?? [];
+  if (circle?.kind !== 'arc') throw new TypeError('a round loft wants the outline of a circle');
+  const { radius, circumscribed } = circle;
+  const profile = levels.map(([z, offset]) => [radius + offset, z] as const);
+  return { kind: 'lathe', sides: outline.length, circumscribed, profile, broken };
 }
 
 function outerReach({ outline, levels }: Carved): number {

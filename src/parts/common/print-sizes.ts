@@ -27,6 +27,11 @@ export function printSizes(material: Material, printer: Printer): PrintSizes {
   };
 }
 
+/** A printer that takes every size as it is: what is drawn for it stands at the sizes in use. */
+export function uncompensated(printer: Printer): Printer {
+  return { ...printer, compensation: { shrink: 'slicer', holes: 'slicer' } };
+}
+
 /** Sizes in use, left as they are. */
 export const TRUE_SIZES: PrintSizes = {
   inside: (size) => size,

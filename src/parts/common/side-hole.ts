@@ -1,5 +1,12 @@
 import { clipped, type HalfPlane } from '../../solid/convex.js';
-import { type Outline, rectangleOutline } from '../../solid/outline.js';
+import {
+  type Curve,
+  mirroredOutline,
+  movedOutline,
+  type Outline,
+  rectangleOutline,
+  withCurves,
+} from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 
 /** Sides of a lying hole; a flat stands at every 15°, so at 45° too. */
@@ -15,7 +22,15 @@ export function roofedOutline(radius: number): Outline {
     return [Math.cos(angle), Math.sin(angle), radius];
   }).filter(([, up]) => up < Math.SQRT1_2 + 1e-6);
   const square = rectangleOutline({ size: [4 * radius, 4 * radius] });
-  return [...planes, [0, 1, radius] as const].reduce<Outline>(clipped, square);
+  const outline = [...planes, [0, 1, radius] as const].reduce<Outline>(clipped, square);
+  const arc: Curve = { kind: 'arc', center: [0, 0], radius, circumscribed: true };
+  // the sides at 45° run on to the roof, which lies over the widest place of the arc
+  const isRound = (i: number) =>
+    [outline[i]!, outline[(i + 1) % outline.length]!].every(([, y]) => y < radius * Math.SQRT1_2 + 1e-6);
+  return withCurves(
+    outline,
+    outline.map((_, i) => (isRound(i) ? arc : undefined)),
+  );
 }
 
 /** Half the width of a lying hole at a height over its centre; the outline is symmetric [mm]. */
@@ -34,7 +49,7 @@ export function halfWidthAt(outline: Outline, up: number): number {
  * @param at  x and z of the centre [mm]
  */
 export function alongY(outline: Outline, at: readonly [number, number], from: number, to: number): Shape {
-  const laid = outline.map(([x, z]): [number, number] => [-(z + at[1]), -(x + at[0])]).reverse();
+  const laid = mirroredOutline(outline, ([x, z]) => [-(z + at[1]), -(x + at[0])]);
   return { kind: 'moved', tilt: 90, turn: 90, shape: { kind: 'prism', outlines: [laid], from, to } };
 }
 
@@ -43,6 +58,6 @@ export function alongY(outline: Outline, at: readonly [number, number], from: nu
  * @param at  y and z of the centre [mm]
  */
 export function alongX(outline: Outline, at: readonly [number, number], from: number, to: number): Shape {
-  const laid = outline.map(([y, z]): [number, number] => [-(z + at[1]), y + at[0]]);
+  const laid = movedOutline(outline, ([y, z]) => [-(z + at[1]), y + at[0]]);
   return { kind: 'moved', tilt: 90, shape: { kind: 'prism', outlines: [laid], from, to } };
 }

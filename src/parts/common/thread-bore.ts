@@ -31,7 +31,9 @@ export function threadBore({ thread, bottom, top, leadIn, ...run }: ThreadBore):
     [cone + OVERSHOOT, top + OVERSHOOT],
   ];
   const openings = [lower, upper];
-  const cones = openings.map((profile): Shape => ({ kind: 'lathe', sides: run.columns, circumscribed: true, profile }));
+  const cones = openings.map(
+    (profile): Shape => ({ kind: 'lathe', sides: run.columns, circumscribed: true, profile, broken: [0] }),
+  );
   return {
     shape: { kind: 'union', of: [{ kind: 'thread', thread: cutter }, ...cones] },
     volume: threadVolume(cutter, { from: bottom, to: top, openings }),

@@ -1,18 +1,9 @@
 import type { LoftLevel } from '../../solid/convex-loft.js';
-import { circleOutline, type Outline, sidesFor } from '../../solid/outline.js';
+import { circleOutline, type Outline, sidesFor, turnedOutline } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import { outlineAt, roundLoft } from '../common/carved.js';
 import { commonArea, sectionVolume } from '../common/section-volume.js';
-import {
-  coreOutline,
-  halfPitch,
-  type JawPlan,
-  jawCutters,
-  slotLevels,
-  slotOutlines,
-  straightHalf,
-  turned,
-} from './jaws.js';
+import { coreOutline, halfPitch, type JawPlan, jawCutters, slotLevels, slotOutlines, straightHalf } from './jaws.js';
 import { lobeOutline, type SpiderPlan, spiderShape } from './spider.js';
 
 /** Hubs and insert put together: the motor hub's floor lies on z = 0, its first jaw on +X. Finished sizes. */
@@ -88,7 +79,7 @@ export function squeezedVolume({ jaws, spider, gap, chordError }: Assembly): num
   const slots = slotOutlines(jaws);
   // lobes 2k and 2k + 1 stand in gap k; facets of the room fall differently on each of them
   const pairs = Array.from({ length: 2 * jaws.count }, (_, i) => ({
-    lobe: turned(lobeOutline(spider), beta + 2 * beta * i),
+    lobe: turnedOutline(lobeOutline(spider), beta + 2 * beta * i),
     slot: slots[Math.floor(i / 2)]!,
   }));
   const core = coreOutline(jaws, chordError);
@@ -122,7 +113,7 @@ export function playAngle({ jaws, spider, gap }: Assembly): number {
   const slot = outlineAt(slotOutlines(jaws)[0]!, slotLevels(jaws), from);
   const lobe = besideJaws(lobeOutline(spider), jaws.inner);
   const isFree = (degrees: number) =>
-    turned(lobe, halfPitch(jaws.count) - degrees).every((point) => isInside(slot, point));
+    turnedOutline(lobe, halfPitch(jaws.count) - degrees).every((point) => isInside(slot, point));
   if (!isFree(0)) return 0;
   let [free, met] = [0, halfPitch(jaws.count)];
   for (let i = 0; i < 40; i++) {

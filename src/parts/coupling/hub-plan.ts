@@ -1,5 +1,5 @@
 import type { LoftLevel } from '../../solid/convex-loft.js';
-import { circleOutline, type Outline, sidesFor } from '../../solid/outline.js';
+import { circleOutline, type Outline, sidesFor, turnedOutline } from '../../solid/outline.js';
 import { type Bore, boreOutlines, printedBore } from '../common/bore.js';
 import type { BoreCut, Carved } from '../common/carved.js';
 import { type Clamp, printedClamp } from '../common/clamp.js';
@@ -7,7 +7,6 @@ import { OVERSHOOT } from '../common/cut.js';
 import type { PrintSizes } from '../common/print-sizes.js';
 import { printedSetScrew, type SetScrewPocket } from '../common/set-screw-pocket.js';
 import type { JawPlan } from './jaws.js';
-import { turned } from './jaws.js';
 
 /** One hub, standing on its end with the jaws up. Sizes of one kind: finished or printed. */
 export interface HubPlan {
@@ -80,6 +79,7 @@ export function carvedHub(hub: HubPlan, chordError: number): Carved {
   return {
     outline: hubOutline(hub, chordError),
     levels,
+    broken: [0],
     bores: [boreCut(hub, chordError)],
     ...(slit ? { slit: { width: slit.width, from: 0, to: slit.to } } : {}),
     clamps: clamp ? [clamp] : [],
@@ -108,6 +108,7 @@ function boreCut(hub: HubPlan, chordError: number): BoreCut {
     outline,
     isRound: hub.bore.form === 'round' || hub.bore.form === 'keyed',
     levels: boreLevels(hub),
+    broken: [0],
     ...(keyway ? { keyway, keywayEnds: [-OVERSHOOT, stop ? stop.from : end + OVERSHOOT / 4] as const } : {}),
     ends: [0, end],
   };
@@ -122,5 +123,5 @@ function markAt({ outside }: HubPlan, height: number) {
     [radius + OVERSHOOT, MARK.width / 2],
     [radius - MARK.depth, MARK.width / 2],
   ];
-  return { outline: turned(notch, MARK.angle), from: height, to: height + MARK.height };
+  return { outline: turnedOutline(notch, MARK.angle), from: height, to: height + MARK.height };
 }

@@ -1,6 +1,14 @@
 import { cosd, sind } from '../../solid/angles.js';
-import { type LoftLevel, loftConvex } from '../../solid/convex-loft.js';
-import { circleOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
+import type { LoftLevel } from '../../solid/convex-loft.js';
+import {
+  type Curve,
+  circleOutline,
+  type Outline,
+  polygonArea,
+  sidesFor,
+  turnedOutline,
+  withCurves,
+} from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import { outlineAt } from '../common/carved.js';
 import { OVERSHOOT } from '../common/cut.js';
@@ -127,19 +135,21 @@ export function slotOutline(plan: JawPlan): Outline {
     const out = flankOffset(plan, along);
     return [along * cosd(beta) - out * sind(beta), along * sind(beta) + out * cosd(beta)];
   });
-  return [...left.map(([x, y]): [number, number] => [x, -y]), ...left.reverse()];
-}
-
-/** An outline turned about the axis. */
-export function turned(outline: Outline, degrees: number): Outline {
-  const [c, s] = [cosd(degrees), sind(degrees)];
-  return outline.map(([x, y]): [number, number] => [c * x - s * y, s * x + c * y]);
+  const corners = [...left.map(([x, y]): [number, number] => [x, -y]), ...left.toReversed()];
+  if (plan.hollow === 0) return corners;
+  // the flanks as one curve each; between them the two ends
+  const flanks: Curve[] = [{ kind: 'free' }, { kind: 'free' }];
+  const count = left.length;
+  return withCurves(
+    corners,
+    corners.map((_, i) => ((i + 1) % count === 0 ? undefined : flanks[i < count ? 0 : 1])),
+  );
 }
 
 /** The gaps between the jaws, jaw 1 on +X. */
 export function slotOutlines(plan: JawPlan): Outline[] {
   const slot = slotOutline(plan);
-  return Array.from({ length: plan.count }, (_, i) => turned(slot, ((2 * i + 1) * 180) / plan.count));
+  return Array.from({ length: plan.count }, (_, i) => turnedOutline(slot, ((2 * i + 1) * 180) / plan.count));
 }
 
 /** The room inside the jaws. */
@@ -157,7 +167,7 @@ export function jawCutters(plan: JawPlan, floor: number, chordError: number): Sh
       from: floor - plan.recess,
       to: floor + plan.height + OVERSHOOT,
     },
-    ...slotOutlines(plan).map((slot): Shape => ({ kind: 'mesh', mesh: loftConvex(slot, levels) })),
+    ...slotOutlines(plan).map((slot): Shape => ({ kind: 'loft', outline: slot, levels })),
   ];
 }
 

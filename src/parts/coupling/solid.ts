@@ -2,20 +2,23 @@ import { outlineBounds } from '../../solid/convex.js';
 import { carvedArea, carvedBreaks, carvedShapes, clampVolume, outlineAt } from '../common/carved.js';
 import { sectionVolume } from '../common/section-volume.js';
 import type { PlannedBody } from '../part-kind.js';
+import type { SizeChoice } from '../part-views.js';
 import type { CouplingDesign, Hub } from './dimensions.js';
 import { carvedHub } from './hub-plan.js';
 import { jawArea, jawCutters, slotLevels } from './jaws.js';
 import { spiderOutline, spiderShape, spiderVolume } from './spider.js';
 
 /** Hubs and insert, each lying as it is printed. */
-export function couplingBodies(design: CouplingDesign): PlannedBody[] {
-  return [...design.hubs.map((hub) => hubBody(hub, design)), insertBody(design)];
+export function couplingBodies(design: CouplingDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
+  return [...design.hubs.map((hub) => hubBody(hub, design, sizes)), insertBody(design, sizes)];
 }
 
-function hubBody({ name, printed }: Hub, { printer, material }: CouplingDesign): PlannedBody {
-  const carved = carvedHub(printed, printer.chordError);
+function hubBody(hub: Hub, { printer, material }: CouplingDesign, sizes: SizeChoice): PlannedBody {
+  const { name } = hub;
+  const plan = hub[sizes];
+  const carved = carvedHub(plan, printer.chordError);
   const { base, cutters } = carvedShapes(carved);
-  const { length, jaws } = printed;
+  const { length, jaws } = plan;
   const [bottom, top] = [0, length + jaws.height];
   const core = length - jaws.recess;
   const [below, above] = [carvedArea(carved), jawArea(jaws, printer.chordError)];
@@ -39,17 +42,18 @@ function hubBody({ name, printed }: Hub, { printer, material }: CouplingDesign):
   };
 }
 
-function insertBody({ insert }: CouplingDesign): PlannedBody {
-  const { printed, printer, material } = insert;
-  const { min, max } = outlineBounds(spiderOutline(printed, printer.chordError));
+function insertBody({ insert }: CouplingDesign, sizes: SizeChoice): PlannedBody {
+  const { printer, material } = insert;
+  const plan = insert[sizes];
+  const { min, max } = outlineBounds(spiderOutline(plan, printer.chordError));
   return {
-    recipe: { name: 'insert', material: material.name, shape: spiderShape(printed, printer.chordError) },
+    recipe: { name: 'insert', material: material.name, shape: spiderShape(plan, printer.chordError) },
     expected: {
-      volume: spiderVolume(printed, printer.chordError),
+      volume: spiderVolume(plan, printer.chordError),
       mark: 0,
       bounds: [
         [min[0], min[1], 0],
-        [max[0], max[1], printed.height],
+        [max[0], max[1], plan.height],
       ],
     },
   };

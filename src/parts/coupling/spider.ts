@@ -1,8 +1,16 @@
 import { cosd, sind } from '../../solid/angles.js';
-import { circleOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
+import {
+  type Curve,
+  circleOutline,
+  type Outline,
+  polygonArea,
+  sidesFor,
+  turnedOutline,
+  withCurves,
+} from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import type { PrintSizes } from '../common/print-sizes.js';
-import { bulge, halfPitch, turned } from './jaws.js';
+import { bulge, halfPitch } from './jaws.js';
 
 /** The insert: lobes on a ring, or on a solid centre. Sizes of one kind: finished or printed. */
 export interface SpiderPlan {
@@ -37,7 +45,13 @@ export function lobeOutline(spider: SpiderPlan): Outline {
     const along = start + ((spider.reach - start) * i) / steps;
     return [along, lobeHalfWidth(spider, along)];
   });
-  return [...side.map(([x, y]): [number, number] => [x, -y]), ...side.reverse()];
+  const corners = [...side.map(([x, y]): [number, number] => [x, -y]), ...side.toReversed()];
+  if (spider.barrel === 0) return corners;
+  const sides: Curve[] = [{ kind: 'free' }, { kind: 'free' }];
+  return withCurves(
+    corners,
+    corners.map((_, i) => ((i + 1) % side.length === 0 ? undefined : sides[i < side.length ? 0 : 1])),
+  );
 }
 
 /** How far along a lobe its sides meet the ring, or the sides of its neighbours where those meet farther out. */
@@ -62,17 +76,21 @@ export function spiderOutline(spider: SpiderPlan, chordError: number): Outline {
   const sides = sidesFor(spider.ring, chordError);
   const steps = gap < 0.5 || Math.hypot(...root) > spider.ring + 1e-6 ? 0 : Math.max(1, Math.ceil((gap * sides) / 360));
   const points: (readonly [number, number])[] = [];
+  const curves: (Curve | undefined)[] = [];
+  const ring: Curve = { kind: 'arc', center: [0, 0], radius: spider.ring, circumscribed: false };
   for (let i = 0; i < spider.lobes; i++) {
     const angle = beta + 2 * beta * i;
-    const own = turned(lobe, angle);
+    const own = turnedOutline(lobe, angle);
     // where neighbours meet, the corner belongs to both
     points.push(...(steps === 0 ? own.slice(0, -1) : own));
-    for (let k = 1; k < steps; k++) {
+    curves.push(...own.slice(0, -1).map((_, side) => own.curves?.[side]));
+    for (let k = 0; k < steps; k++) {
       const at = angle + opening + (gap * k) / steps;
-      points.push([spider.ring * cosd(at), spider.ring * sind(at)]);
+      if (k > 0) points.push([spider.ring * cosd(at), spider.ring * sind(at)]);
+      curves.push(ring);
     }
   }
-  return points;
+  return withCurves(points, curves);
 }
 
 /** The hole in the ring. */

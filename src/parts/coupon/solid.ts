@@ -2,8 +2,9 @@ import type { PocketStep } from '../../calibrate/feature.js';
 import { clipped, outlineBounds } from '../../solid/convex.js';
 import { circleOutline, hexagonOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
-import { printSizes } from '../common/print-sizes.js';
+import { printSizes, uncompensated } from '../common/print-sizes.js';
 import type { PlannedBody } from '../part-kind.js';
+import type { SizeChoice } from '../part-views.js';
 import type { CouponDesign } from './dimensions.js';
 import { scalePlate } from './scale-plate.js';
 import { type Column, type MarkStyle, markStyle, type Plate, plateBody, type Station, strip } from './strip.js';
@@ -22,9 +23,10 @@ const POCKET_HEIGHT = 3.5;
 const BETWEEN = 4;
 
 /** Every body of a coupon, laid out on the bed one behind the other. */
-export function couponBodies(design: CouponDesign): PlannedBody[] {
+export function couponBodies(design: CouponDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
   const style = markStyle(design.printer.lineWidth);
-  return couponPlates(design).map((plate) => plateBody(plate, design.material.name, style));
+  const drawn = sizes === 'printed' ? design : { ...design, printer: uncompensated(design.printer) };
+  return couponPlates(drawn).map((plate) => plateBody(plate, design.material.name, style));
 }
 
 /** The plates of a coupon with what stands on them, in their places on the bed. */

@@ -122,7 +122,9 @@ export function plateBody(
     of: [
       prism(outline, 0, thickness),
       ...columns.map((column) => prism(column.outline, thickness / 2, column.height)),
-      ...raised.map((mark) => prism(mark, thickness - SUNK, thickness + rise)),
+      ...raised.map(
+        (mark): Shape => ({ kind: 'feature', name: 'mark', shape: prism(mark, thickness - SUNK, thickness + rise) }),
+      ),
     ],
   };
   const cuts = columns.flatMap(({ cut }) => cut ?? []);

@@ -1,5 +1,5 @@
 import { insideBy, outlineBounds, reachOf, rimAround } from '../../solid/convex.js';
-import { type LoftLevel, loftConvex, loftVolume } from '../../solid/convex-loft.js';
+import { type LoftLevel, loftVolume } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, polygonArea } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import { textOutlines } from '../../solid/text-outlines.js';
@@ -61,7 +61,11 @@ export function hullOf(
   ];
   if (!flange) {
     const levels: LoftLevel[] = [[bottom, -relief], [bottom + relief, 0], ...upper];
-    return { shapes: [loft(body, levels)], volume: loftVolume(body, levels), bounds: boundsOf(body, bottom, top) };
+    return {
+      shapes: [loft(body, levels, [0, 2])],
+      volume: loftVolume(body, levels),
+      bounds: boundsOf(body, bottom, top),
+    };
   }
   const plate = flangeOutline(flange, chordError);
   const plateLevels: LoftLevel[] = [
@@ -81,18 +85,26 @@ export function hullOf(
   const inside = corner.length > 0 ? approach(corner) : [];
   const above: LoftLevel[] = corner.length > 0 ? [...corner, ...upper] : [[flange.thickness, 0], ...upper];
   const stub = flange.offset > 0 ? loftVolume(body, [...below, [0, 0]]) : 0;
+  const foot = [...lower, ...inside];
+  const shaft = [...foot, ...corner.slice(1), ...upper];
+  const rounds = corner.length > 0 ? [[foot.length - 1, foot.length + corner.length - 2] as const] : [];
   return {
     shapes: [
-      loft(plate, plateLevels),
-      loft(body, [...lower, ...inside, ...(corner.length > 0 ? corner.slice(1) : []), ...upper]),
+      loft(plate, plateLevels, [0]),
+      loft(body, shaft, [...(flange.offset > 0 ? [0] : []), shaft.length - 2], rounds),
     ],
     volume: loftVolume(plate, plateLevels) + loftVolume(body, above) + stub,
     bounds: boundsOf(plate, bottom, top),
   };
 }
 
-function loft(outline: Outline, levels: readonly LoftLevel[]): Shape {
-  return { kind: 'mesh', mesh: loftConvex(outline, levels) };
+function loft(
+  outline: Outline,
+  levels: readonly LoftLevel[],
+  broken: readonly number[],
+  rounds: readonly (readonly [number, number])[] = [],
+): Shape {
+  return { kind: 'loft', outline, levels, broken, rounds };
 }
 
 /** A fillet in eight steps, from the flange's plane up to the body's wall. */
@@ -199,7 +211,11 @@ function raisedMark(design: NutDesign): { shapes: Shape[]; volume: number } {
   const outlines = markOutlines(design);
   const plane = design.printed.flange?.thickness ?? 0;
   const shapes = outlines.map(
-    (outline): Shape => ({ kind: 'prism', outlines: [outline], from: plane - MARK_SUNK, to: plane + MARK_HEIGHT }),
+    (outline): Shape => ({
+      kind: 'feature',
+      name: 'mark',
+      shape: { kind: 'prism', outlines: [outline], from: plane - MARK_SUNK, to: plane + MARK_HEIGHT },
+    }),
   );
   return { shapes, volume: outlines.reduce((sum, outline) => sum + polygonArea(outline) * MARK_HEIGHT, 0) };
 }

@@ -17,7 +17,7 @@ export const sleeveKind: PartKind<SleeveSheet, SleeveDesign> = {
   checks: SLEEVE_CHECKS,
   questions: [GOES_ON, TURNS, HOLDS, PRINTS],
   particulars: sleeveParticulars,
-  bodies: (design) => [sleeveBody(design)],
+  bodies: (design, sizes) => [sleeveBody(design, sizes)],
   mate: mateSleeve,
   views: sleeveViews,
   tunables: SLEEVE_TUNABLES,

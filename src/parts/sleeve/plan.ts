@@ -60,6 +60,7 @@ export function carvedSleeve(plan: SleevePlan, chordError: number): Carved {
       [length - chamfer, 0],
       [length, -chamfer],
     ],
+    broken: [0, 2],
     bores: boreCuts(plan, chordError),
     slit: { width: slit, from: 0, to: length },
     clamps,
@@ -77,7 +78,12 @@ function boreCuts({ bores: [lower, upper], length, chamfer, step }: SleevePlan, 
     [length + OVERSHOOT, chamfer + OVERSHOOT],
   ];
   if (!upper)
-    return [cutFor(lower.bore, [...mouth, ...way], [-OVERSHOOT, length + OVERSHOOT], [0, length], chordError)];
+    return [
+      {
+        ...cutFor(lower.bore, [...mouth, ...way], [-OVERSHOOT, length + OVERSHOOT], [0, length], chordError),
+        broken: [0, 2],
+      },
+    ];
   const floor = length - upper.depth;
   const narrow: LoftLevel[] = [
     [lower.depth, 0],
@@ -85,8 +91,11 @@ function boreCuts({ bores: [lower, upper], length, chamfer, step }: SleevePlan, 
     [floor + OVERSHOOT, -step],
   ];
   return [
-    cutFor(lower.bore, [...mouth, ...narrow], [-OVERSHOOT, lower.depth], [0, floor], chordError),
-    cutFor(upper.bore, [[floor, 0], ...way], [floor, length + OVERSHOOT], [floor, length], chordError),
+    { ...cutFor(lower.bore, [...mouth, ...narrow], [-OVERSHOOT, lower.depth], [0, floor], chordError), broken: [0] },
+    {
+      ...cutFor(upper.bore, [[floor, 0], ...way], [floor, length + OVERSHOOT], [floor, length], chordError),
+      broken: [1],
+    },
   ];
 }
 

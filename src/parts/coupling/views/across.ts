@@ -1,11 +1,11 @@
-import { circleOutline, type Outline } from '../../../solid/outline.js';
+import { circleOutline, type Outline, turnedOutline } from '../../../solid/outline.js';
 import { outlineAt } from '../../common/carved.js';
 import { flatArea } from '../../common/drawn/flat-area.js';
 import type { SizeWay } from '../../common/drawn/spread.js';
 import { beyond, crossing, loop, ring } from '../../common/drawn/strokes.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { DrawnView, Point, SizeMark } from '../../part-views.js';
-import { type JawPlan, jawWidth, slotLevels, slotOutlines, turned } from '../jaws.js';
+import { type JawPlan, jawWidth, slotLevels, slotOutlines } from '../jaws.js';
 import { holeOutline, spiderOutline } from '../spider.js';
 import type { CouplingInSight, Standing } from './standing.js';
 
@@ -47,7 +47,7 @@ export function jawsAt(jaws: JawPlan, up: number): Point[][] {
 function turnedInto({ way, plan }: Standing, points: readonly Point[]): readonly Point[] {
   return way === 1
     ? points
-    : turned(
+    : turnedOutline(
         points.map(([x, y]) => [-x, y] as const),
         180 / plan.jaws.count - 180,
       );
@@ -72,7 +72,7 @@ function jawSizes({ hubs, spread }: CouplingInSight): SizeMark[] {
 /** The insert by itself, a lobe on +X. */
 export function insertView({ insert, spread }: CouplingInSight): DrawnView {
   const { lobes, reach, halfWidth, middle, hole, height, ring: around } = insert;
-  const outline = turned(spiderOutline(insert, CHORD), -180 / lobes);
+  const outline = turnedOutline(spiderOutline(insert, CHORD), -180 / lobes);
   const led = leaders('insert.', spread.insert);
   return {
     title: 'Insert',

@@ -6,12 +6,13 @@ import { type NutPocket, nutPocketOutline } from '../../common/bought-nut.js';
 import { box, clampShapes, clampVolume } from '../../common/carved.js';
 import { type Clamp, printedClamp } from '../../common/clamp.js';
 import { type Cut, OVERSHOOT } from '../../common/cut.js';
-import { type PrintSizes, printSizes } from '../../common/print-sizes.js';
+import { type PrintSizes, printSizes, uncompensated } from '../../common/print-sizes.js';
 import { commonArea, sectionVolume } from '../../common/section-volume.js';
 import { alongY, roofedOutline } from '../../common/side-hole.js';
 import { threadBore } from '../../common/thread-bore.js';
 import { threadColumns } from '../../common/thread-shape.js';
 import type { Expected, PlannedBody } from '../../part-kind.js';
+import type { SizeChoice } from '../../part-views.js';
 import type { NutDesign, NutSizes } from '../dimensions.js';
 import { bodyOutline } from '../plan.js';
 import { endsOf, holeCuts, hullOf, nutBody } from '../solid.js';
@@ -21,7 +22,13 @@ import type { Family } from './types.js';
 const FAR = 300;
 
 /** The bodies of a nut, whatever its family. */
-export function nutBodies(design: NutDesign): readonly PlannedBody[] {
+export function nutBodies(design: NutDesign, sizes: SizeChoice = 'printed'): readonly PlannedBody[] {
+  return sizes === 'printed'
+    ? bodiesInFile(design)
+    : bodiesInFile({ ...design, printed: design.finished, printer: uncompensated(design.printer) });
+}
+
+function bodiesInFile(design: NutDesign): readonly PlannedBody[] {
   const { family } = design;
   if (family === undefined && design.catchPocket === undefined) return [nutBody(design)];
   const drawing = drawingOf(design);

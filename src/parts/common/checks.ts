@@ -10,7 +10,7 @@ export const heat: Check<{ readonly duty: DutySheet; readonly material: Material
   id: 'heat',
   group: 'body',
   question: 'holds',
-  title: 'Reserve of temperature before the material softens',
+  title: 'Reserve before the material softens',
   unit: '°C',
   source: 'common practice',
   limits: hard({ min: 20 }),
@@ -33,7 +33,7 @@ export const shrinkAppliedOnce: Check<{ readonly printer: Printer }> = {
   group: 'print',
   question: 'prints',
   source: 'common practice',
-  title: 'Shrink and hole offset are applied once',
+  title: 'Correction of shrink and holes',
   unit: '',
   moves: 'printer.compensation',
   run: ({ printer }) => {

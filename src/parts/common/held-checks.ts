@@ -66,7 +66,7 @@ const body = { group: 'body', question: 'holds', source: 'common practice' } as 
 const gripTorque: HeldCheck = {
   ...grip,
   id: 'grip-torque',
-  title: 'Torque that the weaker grip holds after creep',
+  title: 'Torque that the weaker grip holds',
   unit: 'N·mm',
   moves: 'motor.torque, material',
   run: ({ held, torque, material }) => {
@@ -93,7 +93,7 @@ const gripTorque: HeldCheck = {
 const flatPressure: HeldCheck = {
   ...grip,
   id: 'flat-pressure',
-  title: 'Pressure of a flat or key on its bore, for what the screws leave to it',
+  title: 'Pressure of a flat or key on its bore',
   unit: 'MPa',
   moves: 'motor.torque, material',
   run: ({ held, torque, material }) => {
@@ -113,7 +113,7 @@ const flatPressure: HeldCheck = {
 const clampPressure: HeldCheck = {
   ...grip,
   id: 'clamp-pressure',
-  title: 'Pressure under the head of a clamp screw at its tightening torque',
+  title: 'Pressure under the heads of the clamp screws',
   unit: 'MPa',
   moves: 'material',
   run: ({ held, material }) => {
@@ -158,7 +158,7 @@ const wall: HeldCheck = {
 const shaftEngagement: HeldCheck = {
   ...body,
   id: 'shaft-engagement',
-  title: 'Engaged length of the shorter hold, in shaft diameters',
+  title: 'Engaged length, in shaft diameters',
   unit: '',
   limits: hard({ min: 1.5 }),
   moves: 'motor.shaft.length, shaft.length',
@@ -175,7 +175,7 @@ const boreRunout: HeldCheck = {
   ...body,
   id: 'bore-runout',
   question: 'turns',
-  title: 'Eccentricity of a shaft when its bore closes on it',
+  title: 'Eccentricity of the shaft',
   unit: 'mm',
   limits: soft({ max: 0.1 }),
   moves: 'bore_clearance',
@@ -195,7 +195,7 @@ const toolAccess: HeldCheck = {
   ...body,
   id: 'tool-access',
   question: 'goes-on',
-  title: 'Room around the heads of the clamp screws, on the diameter',
+  title: 'Room around the heads of the clamp screws',
   unit: 'mm',
   limits: hard({ min: 0.2 }),
   moves: 'printer',
@@ -214,7 +214,7 @@ const headInside: HeldCheck = {
   ...body,
   id: 'head-inside',
   question: 'turns',
-  title: 'Heads and screw ends inside the outline',
+  title: 'Heads and screw ends under the outline',
   unit: 'mm',
   limits: hard({ min: 0 }),
   moves: 'outside diameter',
@@ -239,7 +239,7 @@ const printBridge: HeldCheck = {
   group: 'print',
   id: 'print-bridge',
   question: 'prints',
-  title: 'Widest bridge over slit and pockets',
+  title: 'Widest bridge',
   unit: 'mm',
   limits: soft({ max: 10 }),
   moves: 'clamp screws',

@@ -56,7 +56,7 @@ export const nutPosition: AdapterCheck = {
   ...joint,
   id: 'hole-position-nut',
   question: 'meets-nut',
-  title: "Error of the nut's pattern against half the play of its holes",
+  title: "Error of the nut's pattern",
   unit: 'mm',
   moves: 'nut.holes, nut.joint',
   run: (design) => position(nutSide(design), design),
@@ -66,7 +66,7 @@ export const carriagePosition: AdapterCheck = {
   ...joint,
   id: 'hole-position-carriage',
   question: 'meets-carriage',
-  title: "Error of the carriage's pattern against half the play of its holes",
+  title: "Error of the carriage's pattern",
   unit: 'mm',
   moves: 'carriage.holes, carriage.joint',
   run: (design) => position(carriageSide(design), design),
@@ -75,7 +75,7 @@ export const carriagePosition: AdapterCheck = {
 export const nutClamp: AdapterCheck = {
   ...joint,
   id: 'bolt-clamp-nut',
-  title: "Long-term clamp force of the nut's screws over the load",
+  title: "Clamp force of the nut's screws over the load",
   unit: '',
   moves: 'nut.joint, nut.holes, material',
   run: (design) => {
@@ -87,7 +87,7 @@ export const nutClamp: AdapterCheck = {
 export const carriageClamp: AdapterCheck = {
   ...joint,
   id: 'bolt-clamp-carriage',
-  title: "Long-term clamp force of the carriage's screws over the load",
+  title: "Clamp force of the carriage's screws over the load",
   unit: '',
   moves: 'carriage.joint, carriage.holes, material',
   run: (design) => judgeClamp(bolted(carriageSide(design)), design),
@@ -98,7 +98,7 @@ export const screwLength: AdapterCheck = {
   ...joint,
   id: 'screw-length',
   question: 'screws-go-in',
-  title: 'Usual screws reach their threads and do not bottom',
+  title: 'Length of the screws',
   unit: '',
   moves: 'plate.thickness, nut.joint, carriage.joint',
   run: (design) => {
@@ -130,7 +130,7 @@ export const screwLength: AdapterCheck = {
 export const threadLength: AdapterCheck = {
   ...joint,
   id: 'thread-engagement',
-  title: 'Length of inserts and tapped holes in screw diameters',
+  title: 'Threaded length, in screw diameters',
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'plate.thickness',
@@ -166,7 +166,7 @@ export const insertWall: AdapterCheck = {
 export const pocketFloor: AdapterCheck = {
   ...joint,
   id: 'pocket-floor',
-  title: 'Floor under a pocket, in layers',
+  title: 'Floor under pockets, in layers',
   unit: '',
   limits: soft({ min: 8 }, { min: 4 }),
   moves: 'plate.thickness, nut.joint, carriage.joint',

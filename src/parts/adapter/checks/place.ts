@@ -14,7 +14,7 @@ const place = { group: 'mount', question: 'holds', source: 'common practice' } a
 export const clocking: AdapterCheck = {
   ...place,
   id: 'clocking',
-  title: 'Least wall between holes, pockets, bore and edge at the best turn',
+  title: 'Least wall at the turn of the nut',
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'nut.joint, carriage.joint, plate.thickness, plate.outline, clocking',
@@ -55,7 +55,7 @@ export const headRoom: AdapterCheck = {
 export const holeEdge: AdapterCheck = {
   ...place,
   id: 'hole-edge',
-  title: 'Edge distance of the holes in screw diameters',
+  title: 'Edge distance of the holes, in screw diameters',
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'plate.outline, plate.outline.rim',
@@ -86,7 +86,7 @@ export const mountRoom: AdapterCheck = {
   ...place,
   id: 'mount-room',
   question: 'meets-carriage',
-  title: 'Plate inside the room around it',
+  title: 'Room around the plate',
   unit: 'mm',
   limits: hard({ min: 0 }),
   moves: 'plate.outline, plate.flats, plate.cutouts',

@@ -21,7 +21,7 @@ export const setScrewGrip: Check<CouplingDesign> = {
   group: 'grip',
   question: 'holds',
   source: 'common practice',
-  title: 'Set screws in a printed hub',
+  title: 'Set screws',
   unit: '',
   moves: 'motor_hub.grip, screw_hub.grip',
   run: ({ hubs }) => {

@@ -12,7 +12,7 @@ export const heat: Check<CouplingDesign> = {
   id: 'heat',
   group: 'hubs',
   question: 'holds',
-  title: 'Reserve of temperature before hub or insert softens',
+  title: 'Reserve before hub or insert softens',
   unit: '°C',
   source: 'common practice',
   limits: hard({ min: RESERVE }),

@@ -26,7 +26,7 @@ function stressesOf(design: CouplingDesign) {
 export const jawBending: CouplingCheck = {
   ...jaws,
   id: 'jaw-bending',
-  title: 'Bending at the foot of a jaw, across the layers',
+  title: 'Bending at the foot of a jaw',
   unit: 'MPa',
   moves: 'hubs.outside_diameter, jaws.width, jaws.height, material',
   run: (design) => {
@@ -44,7 +44,7 @@ export const jawBending: CouplingCheck = {
 export const jawShear: CouplingCheck = {
   ...jaws,
   id: 'jaw-shear',
-  title: 'Shear at the foot of a jaw, along the layers',
+  title: 'Shear at the foot of a jaw',
   unit: 'MPa',
   moves: 'hubs.outside_diameter, jaws.width, material',
   run: (design) => {
@@ -60,7 +60,7 @@ export const printLines: CouplingCheck = {
   group: 'print',
   id: 'print-lines',
   question: 'prints',
-  title: 'Thinnest of jaws, lobes and ring, in printed lines',
+  title: 'Thinnest of jaws, lobes and ring, in lines',
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'jaws.count, jaws.width, insert.hole, printer.nozzle',

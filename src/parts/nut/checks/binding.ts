@@ -26,7 +26,7 @@ export const mountBinding: Check<NutDesign> = {
   id: 'mount-binding',
   group: 'mount',
   question: 'turns',
-  title: 'Side load on the screw where the nut cannot float to it',
+  title: 'Side load on the screw',
   unit: 'N',
   source: 'common practice',
   limits: soft({ max: NOTICED }, { max: 3 * NOTICED }),

@@ -29,7 +29,7 @@ function creepRatio({ screw, finished }: NutDesign): number {
 export const driveHolding: NutCheck = {
   ...drive,
   id: 'drive-holding',
-  title: 'Holding without power: lead against what surely holds',
+  title: 'Holding without power',
   unit: '',
   limits: soft({ max: 1 }),
   moves: 'screw.lead, a brake, a counterweight',
@@ -71,7 +71,7 @@ function raisedBy(design: NutDesign, friction: number): number {
 export const driveTorque: NutCheck = {
   ...drive,
   id: 'drive-torque',
-  title: 'Torque to raise the load with a dry nut, against half the holding torque',
+  title: 'Torque to raise the load',
   unit: 'N·mm',
   moves: 'duty.load, duty.motor.torque, screw.lead, duty.grease',
   run: (design) => {
@@ -99,7 +99,7 @@ export const driveTorque: NutCheck = {
 export const driveLayerGrid: NutCheck = {
   ...drive,
   id: 'drive-layer-grid',
-  title: 'Layer heights on whole full steps: largest miss, in steps',
+  title: 'Layer heights off whole full steps, largest miss',
   unit: '',
   limits: soft({ max: 0.01 }),
   moves: 'duty.layer_heights, screw.lead',
@@ -124,7 +124,7 @@ export const driveLayerGrid: NutCheck = {
 export const driveWhirl: NutCheck = {
   ...drive,
   id: 'drive-whirl',
-  title: 'Screw speed against its whirling speed',
+  title: 'Speed of the screw, as a share of its whirling speed',
   unit: '',
   limits: soft({ max: DERATING }, { max: 1 }),
   moves: 'duty.feed, duty.span, duty.ends, screw.minor',

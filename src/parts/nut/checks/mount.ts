@@ -20,7 +20,7 @@ const LEAST_LIGAMENT = 1.2;
 export const holePosition: NutCheck = {
   ...mount,
   id: 'hole-position',
-  title: 'Error of the hole pattern against half the play of its holes',
+  title: 'Error of the hole pattern',
   unit: 'mm',
   moves: 'holes.diameter, holes.circle, material.shrink.plane',
   run: (design) => {
@@ -47,7 +47,7 @@ export const boltClamp: NutCheck = {
   ...mount,
   id: 'bolt-clamp',
   question: 'holds',
-  title: 'Long-term clamp force of the screws over the load',
+  title: 'Clamp force of the screws over the load',
   unit: '',
   moves: 'holes.screw, holes.count, holes.joint, material',
   run: (design) => (design.holes ? judgeClamp(boltedPattern(design), design) : undefined),
@@ -118,7 +118,7 @@ export const holeClearance: NutCheck = {
 export const holeEdge: NutCheck = {
   ...mount,
   id: 'hole-edge',
-  title: 'Edge distance of the holes in screw diameters',
+  title: 'Edge distance of the holes, in screw diameters',
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'flange.diameter, holes.circle, holes.screw',
@@ -141,7 +141,7 @@ export const holeEdge: NutCheck = {
 export const holeSpacing: NutCheck = {
   ...mount,
   id: 'hole-spacing',
-  title: 'Least ligament between neighbouring holes',
+  title: 'Ligament between neighbouring holes',
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'holes.count, holes.circle, holes.screw',
@@ -194,7 +194,7 @@ function widest({ finished: { body } }: NutDesign): number {
 export const mountSeat: NutCheck = {
   ...mount,
   id: 'mount-seat',
-  title: "Fillet beside the body against the gap in the carriage's bore",
+  title: 'Fillet beside the body',
   unit: 'mm',
   limits: soft({ max: 1 }),
   moves: 'fillet, carriage.bore',
@@ -224,7 +224,7 @@ export function radialFloat(design: NutDesign): Measured | undefined {
 export const mountFloat: NutCheck = {
   ...mount,
   id: 'mount-float',
-  title: 'Radial float of the nut on its carriage before the screws are tightened',
+  title: 'Sideways float before the screws are tightened',
   unit: 'mm',
   limits: soft({ min: 0.2, max: 0.5 }),
   moves: 'holes.diameter, carriage.bore',
@@ -267,7 +267,7 @@ function pocketWallOf(holes: Holes, finished: NutDesign['finished']): number {
 export const pocketFloor: NutCheck = {
   ...mount,
   id: 'pocket-floor',
-  title: 'Floor under a pocket, in layers',
+  title: 'Floor under pockets, in layers',
   unit: '',
   limits: soft({ min: 8 }, { min: 4 }),
   moves: 'flange.thickness, holes.joint',

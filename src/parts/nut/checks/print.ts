@@ -32,7 +32,7 @@ export const printLayers: NutCheck = {
 export const printThreadDepth: NutCheck = {
   ...print,
   id: 'print-thread-depth',
-  title: 'Radial depth of the thread in printed lines',
+  title: 'Depth of the thread, in printed lines',
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'printer.nozzle, printer.line_width',
@@ -51,7 +51,7 @@ export const printThreadDepth: NutCheck = {
 export const printOverhang: NutCheck = {
   ...print,
   id: 'print-overhang',
-  title: 'Step of the flank per layer, in lines',
+  title: 'Overhang of the flanks, in lines a layer',
   unit: '',
   limits: soft({ max: 0.75 }),
   moves: 'printer.layer, printer.line_width',
@@ -76,7 +76,7 @@ export const threadLeadIn: NutCheck = {
   ...print,
   id: 'thread-lead-in',
   question: 'goes-on',
-  title: 'Lead-in chamfer past the thread at both ends',
+  title: 'Lead-in chamfer at both ends',
   unit: 'mm',
   limits: soft({ min: 0.3 }),
   moves: 'lead_in',

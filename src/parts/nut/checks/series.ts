@@ -15,7 +15,7 @@ export const screwSeries: Check<NutDesign> = {
   id: 'screw-series',
   group: 'screw',
   question: 'goes-on',
-  title: 'Distance of the readings from the nearest series, in standard deviations',
+  title: 'Distance to the nearest thread series, in standard deviations',
   unit: '',
   source: 'common practice',
   limits: soft({ max: LIMITS.best }),

@@ -37,7 +37,7 @@ export function engagementOf({ finished, screw }: NutDesign) {
 export const threadPressureCheck: NutCheck = {
   ...strength,
   id: 'thread-pressure',
-  title: 'Pressure on the flanks, half the turns carrying',
+  title: 'Pressure on the flanks',
   moves: 'duty.load, body.length, material',
   run: (design) => {
     const { duty, material } = design;
@@ -57,7 +57,7 @@ export const threadPressureCheck: NutCheck = {
 export const threadShearCheck: NutCheck = {
   ...strength,
   id: 'thread-shear',
-  title: 'Shear at the root of the teeth, half the turns carrying',
+  title: 'Shear at the root of the teeth',
   moves: 'duty.load, body.length, material',
   run: (design) => {
     const { duty, material } = design;
@@ -76,7 +76,7 @@ export const threadShearCheck: NutCheck = {
 export const threadBendingCheck: NutCheck = {
   ...strength,
   id: 'thread-bending',
-  title: 'Bending at the root of the teeth, half the turns carrying',
+  title: 'Bending at the root of the teeth',
   moves: 'duty.load, body.length, material',
   run: (design) => {
     const { duty, material } = design;
@@ -107,7 +107,7 @@ function flangeStress({ finished, holes, duty }: NutDesign): number | undefined 
 export const flangeBendingCheck: NutCheck = {
   ...strength,
   id: 'flange-bending',
-  title: 'Bending of the flange between body and bolts',
+  title: 'Bending of the flange',
   moves: 'flange.thickness, holes.circle, duty.load, material',
   grave: true,
   run: (design) => {
@@ -128,7 +128,7 @@ export const flangeBendingCheck: NutCheck = {
 export const creepCheck: NutCheck = {
   ...strength,
   id: 'creep',
-  title: 'Load that stands for good, as a share of the short-term strength',
+  title: 'Load that stands for years',
   unit: '',
   moves: 'duty.load, duty.temperature, body.length, flange.thickness, material',
   run: (design) => {

@@ -12,7 +12,7 @@ const thread = { group: 'thread', question: 'goes-on', unit: 'mm', source: 'comm
 export const threadClearance: NutCheck = {
   ...thread,
   id: 'thread-clearance',
-  title: 'Diametral clearance at the pitch line, as printed',
+  title: 'Diametral clearance at the pitch line',
   limits: hard({ min: 0.15 }),
   moves: 'fit.diametral, printer.hole_offset, material.shrink.plane, screw.pitch_diameter',
   run: (design) => {
@@ -31,7 +31,7 @@ export const threadPitchError: NutCheck = {
   ...thread,
   id: 'thread-pitch-error',
   question: 'turns',
-  title: 'Axial clearance left after the pitch error over the whole length',
+  title: 'Play left over the whole length',
   limits: hard({ min: 0.05 }),
   moves: 'fit.axial, body.length, material.shrink.axial',
   run: (design) => {
@@ -52,7 +52,7 @@ export const threadAxial: NutCheck = {
   ...thread,
   id: 'thread-axial',
   question: 'turns',
-  title: 'Axial clearance over both flanks',
+  title: 'Axial play over both flanks',
   limits: soft({ min: 0.1, max: 0.25 }),
   moves: 'fit.axial, fit.diametral',
   run: (design) => {
@@ -71,7 +71,7 @@ export const threadBacklash: NutCheck = {
   ...thread,
   id: 'thread-backlash',
   question: 'turns',
-  title: 'Backlash of nut on screw',
+  title: 'Lost motion when the load reverses',
   limits: soft({ max: 0.3 }),
   moves: 'fit.axial, fit.diametral',
   run: (design) => {
@@ -96,7 +96,7 @@ export const threadBacklash: NutCheck = {
 export const threadCrestGap: NutCheck = {
   ...thread,
   id: 'thread-crest-gap',
-  title: 'Radial gap over the crests of the screw',
+  title: "Radial gap over the screw's crests",
   limits: hard({ min: 0.05 }),
   moves: 'fit.diametral, screw.major',
   run: (design) => {
@@ -109,7 +109,7 @@ export const threadCrestGap: NutCheck = {
 export const threadRootGap: NutCheck = {
   ...thread,
   id: 'thread-root-gap',
-  title: 'Radial gap over the roots of the screw',
+  title: "Radial gap over the screw's roots",
   limits: hard({ min: 0.05 }),
   moves: 'fit.diametral, screw.minor',
   run: (design) => {
@@ -123,7 +123,7 @@ export const screwLead: NutCheck = {
   id: 'screw-lead',
   group: 'screw',
   question: 'goes-on',
-  title: 'Lead over pitch is a whole number of starts',
+  title: 'Starts by lead and pitch',
   unit: '',
   source: 'common practice',
   limits: hard({ max: 0.03 }),
@@ -145,7 +145,7 @@ export const screwHand: NutCheck = {
   id: 'screw-hand',
   group: 'screw',
   question: 'goes-on',
-  title: 'Hand of the screw is stated',
+  title: 'Hand of the screw',
   unit: '',
   source: 'common practice',
   moves: 'screw.hand',

@@ -21,7 +21,7 @@ const PUBLISHED_PV = 0.1;
 export const wearPv: NutCheck = {
   ...wear,
   id: 'wear-pv',
-  title: 'Pressure times sliding speed, over all turns and the time in motion',
+  title: 'Pressure times sliding speed',
   unit: 'MPa·m/s',
   moves: 'duty.load, duty.feed, duty.moving, duty.grease, body.length, material',
   run: (design) => {
@@ -81,7 +81,7 @@ export const moistureCheck: NutCheck = {
   ...wear,
   id: 'moisture',
   question: 'turns',
-  title: 'Clearance left when the nut has taken up the moisture of room air',
+  title: 'Clearance left in moist air',
   unit: 'mm',
   limits: soft({ min: 0.05 }),
   moves: 'fit.diametral, fit.axial, carriage.bore, body.diameter, body.length, material',

@@ -4,6 +4,7 @@ import { dirname, join, resolve } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { fileFaultLine } from '../fleet/machines.js';
 import type { Manifest } from '../fleet/manifest.js';
+import { oddReadings } from '../fleet/odd-readings.js';
 import type { FleetPlan } from '../fleet/plan.js';
 import { parseBed } from '../fleet/plates.js';
 import { parseShard } from '../fleet/shard.js';
@@ -136,15 +137,18 @@ async function showForeseen(
   least: number,
 ): Promise<number> {
   const parts = await foresee(plan, stores, { kinds: KINDS, presets });
-  io.stdout.write(json ? jsonText({ fleet: plan.fleet, parts }) : `${foreseenLines(parts).join('\n')}\n`);
-  return Math.max(least, parts.some(({ would }) => would === 'refuse') ? EXIT.failed : EXIT.done);
+  const odd = [...oddReadings(plan.parts)].flatMap(([{ machine }, found]) => found.map((one) => ({ machine, ...one })));
+  const lines = odd.map(({ machine, role, message }) => `${machine} ${role}: ${message}`);
+  io.stdout.write(json ? jsonText({ fleet: plan.fleet, parts, odd }) : `${foreseenLines(parts, lines).join('\n')}\n`);
+  const isWhole = parts.every(({ would }) => would === 'make' || would === 'reuse');
+  return Math.max(least, isWhole ? EXIT.done : EXIT.failed);
 }
 
 type FleetPresets = Parameters<typeof foresee>[2]['presets'];
 
 function show(result: FleetResult, args: FleetArgs, out: string, io: Io): void {
-  const { manifest, made, reused, stopped } = result;
-  if (args.json) io.stdout.write(jsonText({ ...manifest, run: { made, reused, stopped } }));
+  const { manifest, made, reused, refused, stopped } = result;
+  if (args.json) io.stdout.write(jsonText({ ...manifest, run: { made, reused, refused, stopped } }));
   else io.stdout.write(`${fleetLines(result, out).join('\n')}\n`);
   if (stopped) io.stderr.write('stopped before the end; the same command goes on from here\n');
 }

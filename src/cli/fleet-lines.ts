@@ -1,25 +1,19 @@
-import type { Manifest, Standing } from '../fleet/manifest.js';
+import { leftWords, STANDING_WORDS } from '../fleet/counts.js';
+import type { Manifest, ManifestRow, Standing } from '../fleet/manifest.js';
 import { plain } from '../units/format.js';
 import type { Foreseen } from '../work/fleet/foresee.js';
 import type { FleetResult } from '../work/fleet/run-fleet.js';
 
 const MOST_LINES = 40;
-const WORDS: Readonly<Record<Standing, string>> = {
-  pass: 'PASS',
-  caution: 'CAUTION',
-  fail: 'FAIL',
-  wrong: 'WRONG',
-  missing: 'NOT MADE',
-};
 
 /** A run for people, at most some forty machines and mistakes long. */
-export function fleetLines({ manifest, made, reused, tooLarge }: FleetResult, out: string): string[] {
-  const { machines, fleet, verdict, plates, filament } = manifest;
-  const complete = machines.filter((machine) => machine.complete).length;
+export function fleetLines({ manifest, made, reused, refused, tooLarge }: FleetResult, out: string): string[] {
+  const { counts, fleet, verdict, plates, filament } = manifest;
   const grams = filament.map(({ material, mass }) => `${material} ${plain(mass, 0)} g`).join(', ');
   return [
-    `${WORDS[verdict]}  ${fleet}: ${complete} of ${machines.length} machines complete`,
-    `  ${made} parts made, ${reused} reused, ${manifest.parts.filter(({ file }) => file !== null).length} files for printers`,
+    `${loud(verdict)}  ${fleet}: ${counts.complete} of ${counts.machines} machines complete`,
+    `  ${[`${counts.parts.made} of ${counts.parts.all} parts made`, ...leftWords(counts)].join(', ')}`,
+    `  ${counts.pieces} pieces to print, ${counts.files} files for printers; of distinct parts ${made} made, ${reused} reused, ${refused} refused`,
     ...(grams === '' ? [] : [`  filament: ${grams}`]),
     ...(plates.length === 0 ? [] : [`  ${plates.length} plate${plates.length === 1 ? '' : 's'}`]),
     ...shortened(troubleLines(manifest)),
@@ -30,30 +24,50 @@ export function fleetLines({ manifest, made, reused, tooLarge }: FleetResult, ou
 
 /** One line for everything that keeps a machine from being complete. */
 function troubleLines({ machines, parts }: Manifest): string[] {
-  return machines.flatMap(({ machine, lacks, pairs }) => [
+  const rows = new Map<string, ManifestRow[]>();
+  for (const row of parts) rows.set(row.machine, [...(rows.get(row.machine) ?? []), row]);
+  return machines.flatMap(({ machine, lacks, odd, pairs }) => [
+    ...odd.map(({ role, message }) => `  ${machine} ${role}: ${message}`),
     ...lacks.map((role) => `  ${machine}: lacks ${role}, which its kind lists`),
     ...pairs
       .filter(({ verdict }) => verdict !== 'pass')
-      .map(({ roles, verdict, message }) => `  ${machine}: ${WORDS[verdict]} ${roles.join(' and ')}: ${message}`),
-    ...parts
-      .filter((row) => row.machine === machine && row.file === null)
-      .flatMap(({ role, reasons }) => reasons.map((reason) => `  ${machine} ${role}: ${reason}`)),
+      .map(({ roles, verdict, message }) => `  ${machine}: ${loud(verdict)} ${roles.join(' and ')}: ${message}`),
+    ...(rows.get(machine) ?? [])
+      .filter(({ file }) => file === null)
+      .flatMap(({ role, verdict, reasons }) =>
+        reasons
+          .filter((reason) => !odd.some(({ message }) => message === reason))
+          .map((reason) => `  ${machine} ${role}: ${loud(verdict)} ${reason}`),
+      ),
   ]);
 }
 
 /** What a run would do. */
-export function foreseenLines(parts: readonly Foreseen[]): string[] {
+export function foreseenLines(parts: readonly Foreseen[], odd: readonly string[] = []): string[] {
   const count = (would: Foreseen['would']) => parts.filter((part) => part.would === would).length;
   const rows = parts.map(({ would, name, wanted, reasons }) => {
-    const pieces = wanted.reduce((sum, { quantity }) => sum + quantity, 0);
-    const machines = new Set(wanted.map(({ machine }) => machine)).size;
-    const of = machines === 1 ? (wanted[0]?.machine ?? '') : `${machines} machines`;
+    const named = wanted.slice(0, MOST_NAMED).map(({ machine, role, pieces }) => `${machine} ${role}${times(pieces)}`);
+    const more = wanted.length - named.length;
+    const machines = more > 0 ? [...named, `${more} more`] : named;
     return [
-      `  ${would.padEnd(7)} ${name}, ${pieces} for ${of}`,
+      `  ${would.padEnd(7)} ${name === '' ? '' : `${name}: `}${machines.join(', ')}`,
       ...reasons.map((reason) => `          ${reason}`),
     ].join('\n');
   });
-  return [`${count('make')} parts to make, ${count('reuse')} to reuse, ${count('refuse')} refused`, ...shortened(rows)];
+  const unmeasured = count('measure') > 0 ? `, ${count('measure')} not measured` : '';
+  const head = `${count('make')} parts to make, ${count('reuse')} to reuse, ${count('refuse')} refused${unmeasured}`;
+  return [head, ...shortened([...odd.map((line) => `  ${line}`), ...rows])];
+}
+
+/** A distinct part may be wanted by thousands of machines. */
+const MOST_NAMED = 4;
+
+function times(pieces: number): string {
+  return pieces === 1 ? '' : ` ×${pieces}`;
+}
+
+function loud(standing: Standing): string {
+  return STANDING_WORDS[standing].toUpperCase();
 }
 
 function shortened(lines: readonly string[]): string[] {

@@ -60,24 +60,31 @@ function handReasons(a: DriveScrew, b: DriveScrew): readonly string[] {
 function holdingReasons(a: DriveScrew, b: DriveScrew): readonly string[] {
   const [first, second] = [holding(a), holding(b)];
   if (first === second) return [];
+  const [one, other] = screwName(a) === screwName(b) ? ['the first', 'the second'] : [screwName(a), screwName(b)];
   return [
-    `Without power ${screwName(a)} ${HOLDING_WORDS[first]} and ${screwName(b)} ${HOLDING_WORDS[second]}: a vertical axis drops at one end.`,
+    `Without power ${one} ${HOLDING_WORDS[first]} and ${other} ${HOLDING_WORDS[second]}: a vertical axis drops at one end.`,
   ];
 }
 
 const HOLDING_WORDS = { falls: 'falls', 'may-creep': 'may creep', holds: 'holds' } as const;
 
+/** What two threads differ in, each with both figures. */
+function differences(a: PairedScrew, b: PairedScrew): string[] {
+  const differ = (name: string, first: string | number, second: string | number, unit = '') =>
+    `${name} ${first} and ${second}${unit}`;
+  return [
+    ...(a.form === b.form ? [] : [differ('form', a.form, b.form)]),
+    ...(a.starts === b.starts ? [] : [differ('starts', a.starts, b.starts)]),
+    ...(Math.abs(a.major - b.major) > 0.1 ? [differ('major', plain(a.major), plain(b.major), ' mm')] : []),
+    ...(Math.abs(a.pitch - b.pitch) > 0.005 ? [differ('pitch', plain(a.pitch), plain(b.pitch), ' mm')] : []),
+  ];
+}
+
 function nutReasons(a: PairedScrew, b: PairedScrew): readonly string[] {
   const reasons: string[] = [];
-  if (
-    a.starts !== b.starts ||
-    a.form !== b.form ||
-    Math.abs(a.major - b.major) > 0.1 ||
-    Math.abs(a.pitch - b.pitch) > 0.005
-  ) {
-    reasons.push(
-      `The threads differ, ${screwName(a)} and ${screwName(b)}: each needs a nut of its own, and they wear apart.`,
-    );
+  const differing = differences(a, b);
+  if (differing.length > 0) {
+    reasons.push(`The threads differ, ${differing.join(', ')}: each needs a nut of its own, and they wear apart.`);
   }
   if (a.diametralClearance !== undefined && b.diametralClearance !== undefined) {
     const apart = Math.abs(a.diametralClearance - b.diametralClearance);

@@ -15,6 +15,8 @@ interface Common {
   readonly with?: Layer | undefined;
   readonly motorShaft?: number | undefined;
   readonly needs: readonly string[];
+  /** fields that must be measured at each machine */
+  readonly readings: readonly string[];
   readonly parts: ReadonlyMap<string, Entry>;
 }
 
@@ -62,7 +64,8 @@ function kindsOf(file: FleetFile | undefined): Map<string, Common> {
       const common: Common = {
         with: layer(kind.with, [...path, 'with'], find, true),
         motorShaft: kind.motor?.shaft,
-        needs: [...new Set([...(kind.needs ?? []), ...Object.keys(kind.parts ?? {})])],
+        needs: [...new Set([...(kind.needs ?? []).filter((name) => !isField(name)), ...Object.keys(kind.parts ?? {})])],
+        readings: (kind.needs ?? []).filter(isField),
         parts: entriesOf(kind.parts, [...path, 'parts'], find),
       };
       return [name, common];
@@ -70,11 +73,16 @@ function kindsOf(file: FleetFile | undefined): Map<string, Common> {
   );
 }
 
+/** Names of parts hold no points, fields do. */
+function isField(name: string): boolean {
+  return name.includes('.');
+}
+
 function groupsOf(file: FleetFile | undefined): Map<string, Common> {
   return new Map(
     Object.entries(file?.sheet.groups ?? {}).map(([name, group]) => {
       const over = layer(group.with, ['groups', name, 'with'], file!.find, true);
-      return [name, { with: over, needs: [], parts: new Map<string, Entry>() }];
+      return [name, { with: over, needs: [], readings: [], parts: new Map<string, Entry>() }];
     }),
   );
 }
@@ -115,12 +123,17 @@ function partOf(role: string, kind: Common | undefined, group: Common | undefine
   const own = machine.parts.get(role);
   const isReplaced = own?.sheet !== undefined || own?.own !== undefined;
   const over = [kind?.with, common?.with, group?.with, machine.with, own?.with];
+  const given = [...(isReplaced ? [own?.own] : []), machine.with, own?.with];
   return {
     role,
     sheet: isReplaced ? own?.sheet : common?.sheet,
     own: isReplaced ? own?.own : common?.own,
     over: over.filter((one) => one !== undefined),
+    given: given.filter((one) => one !== undefined),
+    needs: [...new Set([...(kind?.readings ?? []), ...(common?.needs ?? []), ...(own?.needs ?? [])])],
+    columns: own?.columns ?? [],
     quantity: own?.quantity ?? common?.quantity ?? 1,
+    spare: own?.spare ?? common?.spare ?? 0,
     axis: own?.axis ?? common?.axis,
     accept: Object.entries({ ...common?.accept, ...own?.accept }).map(([check, reason]) => ({ check, reason })),
     find: own?.find ?? common?.find ?? machine.find,

@@ -3,9 +3,11 @@ import { requireAcceptable } from '../pipeline/require-acceptable.js';
 import { InputError } from '../units/faults.js';
 import { type AddressBase, addresser } from './address-text.js';
 import { canonicalJson } from './canonical.js';
-import { fileFaultLine, type GivenFleet, type GivenPart, type Layer } from './machines.js';
+import { fileFaultLine, type GivenFleet, type GivenMachine, type GivenPart, type Layer } from './machines.js';
 import type { DistinctPart, FleetPlan, PlannedPart } from './plan.js';
+import { printerWords } from './printer-words.js';
 import { putTogether } from './put-together.js';
+import { readingsOf, unmeasured } from './readings.js';
 import type { FleetSheet } from './sheet.js';
 
 /** What a plan is built with. */
@@ -27,20 +29,18 @@ export function buildPlan(fleet: GivenFleet, base: PlanBase): FleetPlan {
   const parts: PlannedPart[] = [];
   const distinct = new Map<string, DistinctPart>();
   for (const machine of fleet.machines) {
-    for (const part of machine.parts) {
-      if (part.quantity === 0) continue;
-      const { role, quantity, axis } = part;
-      const own = base.openSheet(part);
-      const head = { machine: machine.name, role, quantity, axis };
-      const wrong = 'lines' in own ? own.lines : notAcceptable(part, base.kinds);
-      if ('lines' in own || wrong.length > 0) {
-        parts.push({ ...head, address: '', wrong });
-        continue;
+    const given = machine.parts
+      .filter(({ quantity, spare }) => quantity + spare > 0)
+      .map((part) => readPart(machine, part, fleet, base));
+    const blank = given.filter(({ lacks }) => lacks.length > 0);
+    for (const { planned, made, lacks } of given) {
+      if (!made) parts.push(planned);
+      else if (blank.length > 0) parts.push({ ...planned, unmeasured: lacks.length > 0 ? lacks : [waitsFor(blank)] });
+      else {
+        const address = addressOf(made.sheet, made.accept);
+        parts.push({ ...planned, address });
+        if (!distinct.has(address)) distinct.set(address, { address, ...made });
       }
-      const { sheet, find } = putTogether(part, own, fleet.defaults, base.profiles, base.kinds);
-      const address = addressOf(sheet, part.accept);
-      parts.push({ ...head, address });
-      if (!distinct.has(address)) distinct.set(address, { address, sheet, accept: part.accept, find });
     }
   }
   return {
@@ -50,6 +50,37 @@ export function buildPlan(fleet: GivenFleet, base: PlanBase): FleetPlan {
     parts,
     distinct: [...distinct.values()],
   };
+}
+
+/** A part as it is planned, its address aside. */
+interface ReadPart {
+  readonly planned: PlannedPart;
+  /** none where its sheet cannot be used */
+  readonly made?: Omit<DistinctPart, 'address'>;
+  /** what must be measured and is not, a line a field */
+  readonly lacks: readonly string[];
+}
+
+function readPart(machine: GivenMachine, part: GivenPart, fleet: GivenFleet, base: PlanBase): ReadPart {
+  const { role, quantity, spare, axis, accept } = part;
+  const own = base.openSheet(part);
+  const head = { machine: machine.name, role, quantity, spare, axis, address: '' };
+  const wrong = 'lines' in own ? own.lines : notAcceptable(part, base.kinds);
+  if ('lines' in own || wrong.length > 0) return { planned: { ...head, wrong }, lacks: [] };
+  const { sheet, find, kind } = putTogether(part, own, fleet.defaults, base.profiles, base.kinds);
+  const readings = readingsOf(part, templateOf(part, machine), sheet, kind);
+  const planned = { ...head, printer: printerWords(sheet), ...(readings.length > 0 ? { readings } : {}) };
+  return { planned, made: { sheet, find, accept }, lacks: unmeasured(part, kind) };
+}
+
+/** What parts that are held against each other have in common: the kind of machine, and the sheet or the part's name. */
+function templateOf({ sheet, role }: GivenPart, { kind = '' }: GivenMachine): string {
+  return `${kind}/${sheet ?? role}`;
+}
+
+function waitsFor(blank: readonly ReadPart[]): string {
+  const roles = blank.map(({ planned }) => planned.role);
+  return `waits for the readings of ${roles.join(', ')}`;
 }
 
 /** What is wrong with the checks that a part accepts, a line a mistake. */

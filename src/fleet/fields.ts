@@ -1,13 +1,6 @@
+import type { z } from 'zod';
+import { longForm } from '../sheet/short-forms.js';
 import type { Fields } from './sheet.js';
-
-/** Where a plain value may stand for a map, and the field of the map that it means. */
-const SHORT_FOR: Readonly<Record<string, string>> = {
-  screw: 'designation',
-  material: 'preset',
-  printer: 'preset',
-  fit: 'class',
-  shaft: 'diameter',
-};
 
 /** Whether a value is a map of fields. */
 export function isFields(value: unknown): value is Fields {
@@ -16,23 +9,30 @@ export function isFields(value: unknown): value is Fields {
 
 /**
  * The base with fields replaced, map within map; null takes a field out, and a list is replaced as a whole. A plain
- * value that stands for a map, such as `screw: Tr8x2`, is kept beside the fields that are put over it.
- * @example replaced({ screw: 'Tr8x2' }, { screw: { major: 7.9 } }) // { screw: { designation: 'Tr8x2', major: 7.9 } }
+ * value that stands for a map, such as `screw: Tr8x2`, is kept beside the fields that are put over it; one that is put
+ * over a map takes its place.
+ *
+ * @param base what lies below
+ * @param over what is put over it
+ * @param schema of the part's kind: it knows what its plain values stand for
+ * @param path where in the sheet both are
+ * @example replaced({ screw: 'Tr8x2' }, { screw: { major: 7.9 } }, nutSchema) // { screw: { designation: 'Tr8x2', major: 7.9 } }
  */
-export function replaced(base: Fields, over: Fields): Fields {
+export function replaced(base: Fields, over: Fields, schema?: z.ZodType, path: readonly string[] = []): Fields {
   const all = new Map(Object.entries(base));
   for (const [key, value] of Object.entries(over)) {
+    const here = [...path, key];
     if (value === null) all.delete(key);
-    else all.set(key, isFields(value) ? replaced(asMap(key, all.get(key)), value) : value);
+    else all.set(key, isFields(value) ? replaced(asMap(all.get(key), schema, here), value, schema, here) : value);
   }
   return Object.fromEntries(all);
 }
 
-function asMap(key: string, value: unknown): Fields {
+function asMap(value: unknown, schema: z.ZodType | undefined, path: readonly string[]): Fields {
   if (isFields(value)) return value;
-  const long = SHORT_FOR[key];
-  const isPlain = typeof value === 'string' || typeof value === 'number';
-  return long !== undefined && isPlain ? { [long]: value } : {};
+  const stands =
+    value === undefined || value === null || schema === undefined ? undefined : longForm(schema, path, value);
+  return stands ?? {};
 }
 
 /** Whether a map holds a value of its own at a path. */

@@ -14,7 +14,7 @@ nav a{margin-right:1rem}
 .figures{display:flex;flex-wrap:wrap;gap:.4rem 1.5rem;padding:0;margin:.25rem 0 .75rem;list-style:none}
 .badge{display:inline-block;padding:.05rem .55rem;border-radius:.3rem;font-size:.85rem;font-weight:600;background:var(--line);color:var(--ink);white-space:nowrap}
 .pass{background:var(--pass);color:var(--pass-ink)}.caution{background:var(--caution);color:var(--caution-ink)}
-.fail,.wrong{background:var(--fail);color:var(--fail-ink)}
+.fail,.wrong,.unmeasured{background:var(--fail);color:var(--fail-ink)}
 .filters{position:sticky;top:0;z-index:1;display:flex;flex-wrap:wrap;gap:.5rem 1rem;align-items:end;padding:.75rem 0;background:var(--ground);border-bottom:1px solid var(--line)}
 .filters[hidden]{display:none}
 .filters label{display:grid;font-size:.85rem;color:var(--soft)}

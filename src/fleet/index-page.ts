@@ -1,5 +1,6 @@
 import { xmlText as text } from '../output/xml-text.js';
 import { plain } from '../units/format.js';
+import { leftWords, STANDING_WORDS } from './counts.js';
 import { INDEX_SCRIPT, INDEX_STYLE } from './index-look.js';
 import type { MachineRow, Manifest, ManifestRow, Standing } from './manifest.js';
 
@@ -10,14 +11,6 @@ export interface IndexLinks {
   /** SHA-256 of a text as base64, for the page's security policy */
   readonly hashOf: (text: string) => string;
 }
-
-const WORDS: Readonly<Record<Standing, string>> = {
-  pass: 'pass',
-  caution: 'caution',
-  fail: 'fail',
-  wrong: 'wrong sheet',
-  missing: 'not made',
-};
 
 /**
  * The fleet at a glance: a page without anything from elsewhere, whose filters hide rows and which reads without its
@@ -60,13 +53,13 @@ ${totals(manifest)}
 `;
 }
 
-function summary({ machines, parts, verdict, filament }: Manifest): string {
-  const complete = machines.filter((machine) => machine.complete).length;
-  const pieces = [...new Map(parts.map((row) => [`${row.machine}/${row.role}`, row.quantity])).values()];
+function summary({ counts, verdict, filament }: Manifest): string {
   const grams = filament.reduce((sum, { mass }) => sum + mass, 0);
   const figures: readonly (readonly [string, string])[] = [
-    [`${complete} of ${machines.length}`, 'machines complete'],
-    [String(pieces.reduce((sum, count) => sum + count, 0)), 'parts to print'],
+    [`${counts.complete} of ${counts.machines}`, 'machines complete'],
+    [`${counts.parts.made} of ${counts.parts.all}`, ['parts made', ...leftWords(counts)].join(', ')],
+    [String(counts.pieces), 'pieces to print'],
+    [String(counts.files), 'files for printers'],
     [`${plain(grams, 0)} g`, 'of filament'],
   ];
   const list = figures.map(([figure, what]) => `<li><b>${text(figure)}</b> ${text(what)}</li>`).join('');
@@ -86,7 +79,7 @@ function filters({ machines, parts }: Manifest): string {
 <label>Machine <input id="machine" type="search" list="machines" autocomplete="off" placeholder="any part of its name"></label>
 <datalist id="machines">${options(machines.map(({ machine }) => machine))}</datalist>
 ${choice('kind', 'Kind', kinds)}
-${choice('verdict', 'Verdict', verdicts, WORDS)}
+${choice('verdict', 'Verdict', verdicts, STANDING_WORDS)}
 ${choice('material', 'Material', materials)}
 <button type="reset">Show all</button>
 </form>`;
@@ -97,6 +90,8 @@ function machineSection(machine: MachineRow, rows: readonly ManifestRow[], links
   const about = [kind, group].filter((word) => word !== null).join(', ');
   const zip = links.files.has(`zips/${name}.zip`) ? ` <a href="${path(`zips/${name}.zip`)}">zip</a>` : '';
   const notes = [
+    ...(machine.unmeasured ? ['It is not measured: nothing of it was made.'] : []),
+    ...machine.odd.map(({ role, message }) => `${role}: ${message}`),
     ...(lacks.length > 0 ? [`It lacks ${lacks.join(', ')}, which its kind lists.`] : []),
     ...pairs.filter((pair) => pair.verdict !== 'pass').map((pair) => `${pair.roles.join(' and ')}: ${pair.message}`),
   ];
@@ -113,7 +108,7 @@ ${rows.map((row, i) => partRow(row, rows[i - 1], links)).join('\n')}
 
 /** A row a file; further bodies of a part do not repeat its name and picture. */
 function partRow(row: ManifestRow, before: ManifestRow | undefined, { files }: IndexLinks): string {
-  const { role, part, name, verdict, quantity, material, mass, bounds, file, folder, reasons } = row;
+  const { role, part, name, verdict, quantity, spare, material, mass, bounds, file, folder, reasons } = row;
   const isFirst = before?.role !== role;
   const page = folder !== null && [`${folder}/report.html`, `${folder}/report.json`].find((one) => files.has(one));
   const picture = folder !== null && files.has(`${folder}/picture.png`) ? `${folder}/picture.png` : undefined;
@@ -125,7 +120,7 @@ function partRow(row: ManifestRow, before: ManifestRow | undefined, { files }: I
   const cells = [
     `<th scope="row"${isFirst ? '' : ' class="further"'}>${isFirst ? `${title}${about}` : text(bodyIn(row))}</th>`,
     `<td>${isFirst ? badge(verdict) : ''}${told}</td>`,
-    `<td class="n">${quantity}</td>`,
+    `<td class="n">${spare > 0 ? `${quantity} + ${spare}` : quantity}</td>`,
     `<td>${text(material ?? '')}</td>`,
     `<td class="n">${mass === null ? '' : `${plain(mass, 1)} g`}</td>`,
     `<td class="n">${size === '' ? '' : `${size} mm`}</td>`,
@@ -141,7 +136,7 @@ function bodyIn({ file, role }: ManifestRow): string {
 
 function reasonsOf(reasons: readonly string[], verdict: Standing): string {
   const list = `<ul>${reasons.map((reason) => `<li>${text(reason)}</li>`).join('')}</ul>`;
-  const isOpen = verdict === 'fail' || verdict === 'wrong' || verdict === 'missing';
+  const isOpen = verdict !== 'pass' && verdict !== 'caution';
   return `<details${isOpen ? ' open' : ''}><summary>${reasons.length} to mind</summary>${list}</details>`;
 }
 
@@ -162,7 +157,7 @@ function totals({ hardware, filament }: Manifest): string {
 }
 
 function badge(verdict: Standing): string {
-  return `<span class="badge ${verdict}">${WORDS[verdict]}</span>`;
+  return `<span class="badge ${verdict}">${STANDING_WORDS[verdict]}</span>`;
 }
 
 /** Names hold only letters, digits, points, - and _, so that a path needs no more than this. */

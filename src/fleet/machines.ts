@@ -41,7 +41,16 @@ export interface GivenPart {
   readonly own?: Layer | undefined;
   /** what replaces fields of the sheet, lowest first */
   readonly over: readonly Layer[];
+  /** what its own machine says of it, among all these */
+  readonly given: readonly Layer[];
+  /** fields that must be measured at its own machine */
+  readonly needs: readonly string[];
+  /** fields that its table has a column for */
+  readonly columns: readonly string[];
+  /** pieces that are mounted */
   readonly quantity: number;
+  /** pieces that are kept besides */
+  readonly spare: number;
   readonly axis?: string | undefined;
   /** failed checks that are accepted */
   readonly accept: readonly Acceptance[];
@@ -73,6 +82,10 @@ export interface Entry {
   readonly own?: Layer | undefined;
   readonly with?: Layer | undefined;
   readonly quantity?: number | undefined;
+  readonly spare?: number | undefined;
+  readonly needs?: readonly string[] | undefined;
+  /** fields that its table has a column for */
+  readonly columns?: readonly string[] | undefined;
   readonly axis?: string | undefined;
   readonly accept?: Readonly<Record<string, string>> | undefined;
   readonly find: Find;

@@ -32,6 +32,8 @@ export type Outcome =
   | { readonly state: 'made'; readonly made: MadePart }
   /** its sheet is wrong: every mistake, in one line each */
   | { readonly state: 'wrong'; readonly lines: readonly string[] }
+  /** readings of its machine are not there: what is missing, a line each */
+  | { readonly state: 'unmeasured'; readonly lines: readonly string[] }
   /** a fault of our own */
   | { readonly state: 'broken'; readonly message: string }
   /** not reached: the run was stopped, or another share makes it */

@@ -8,10 +8,12 @@ const COLUMNS = [
   'part',
   'name',
   'quantity',
+  'spare',
   'verdict',
   'file',
   'digest',
   'material',
+  'printer',
   'mass_g',
   'x_mm',
   'y_mm',
@@ -22,7 +24,22 @@ const COLUMNS = [
 /** The parts of a manifest as a table: a row a printable file; mass is of one, sizes are those around it. */
 export function manifestTable({ parts }: Manifest): Cell[][] {
   const rows = parts.map((row): Cell[] => {
-    const { machine, role, part, name, quantity, verdict, file, digest, material, mass, bounds, reasons } = row;
+    const {
+      machine,
+      role,
+      part,
+      name,
+      quantity,
+      spare,
+      verdict,
+      file,
+      digest,
+      material,
+      printer,
+      mass,
+      bounds,
+      reasons,
+    } = row;
     const sizes = [0, 1, 2].map((axis) => (bounds ? rounded(bounds[1][axis]! - bounds[0][axis]!, 3) : null));
     const told = reasons.join(' | ');
     return [
@@ -31,10 +48,12 @@ export function manifestTable({ parts }: Manifest): Cell[][] {
       part,
       name,
       quantity,
+      spare,
       verdict,
       file,
       digest,
       material,
+      printer,
       mass === null ? null : rounded(mass, 3),
       ...sizes,
       told,

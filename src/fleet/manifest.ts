@@ -1,16 +1,18 @@
 import type { Verdict } from '../fit/check.js';
 import type { HardwareRow } from '../parts/part-kind.js';
+import { type Counts, countsOf } from './counts.js';
 import type { GivenMachine } from './machines.js';
 import type { MadePart, Outcome } from './made-part.js';
 import { partFolder, placements } from './names.js';
+import { type OddReading, oddReadings } from './odd-readings.js';
 import { type Neighbour, type PairFinding, pairFindings } from './pairs.js';
 import type { FleetPlan, PlannedPart } from './plan.js';
 import type { PlateRow } from './plates.js';
 import { filamentOf, filamentSum, hardwareOf, hardwareSum, type MaterialMass } from './totals.js';
 
 /** How a part or a machine stands: judged, or not made at all. */
-export type Standing = Verdict | 'wrong' | 'missing';
-const STANDINGS: readonly Standing[] = ['pass', 'caution', 'missing', 'fail', 'wrong'];
+export type Standing = Verdict | 'wrong' | 'missing' | 'unmeasured';
+const STANDINGS: readonly Standing[] = ['pass', 'caution', 'missing', 'unmeasured', 'fail', 'wrong'];
 
 /** One printable file of one part of one machine; `file` is null where none was made. */
 export interface ManifestRow {
@@ -19,7 +21,12 @@ export interface ManifestRow {
   /** kind of part; empty where its sheet could not be read */
   readonly part: string;
   readonly name: string;
+  /** pieces that are mounted */
   readonly quantity: number;
+  /** pieces that are kept besides */
+  readonly spare: number;
+  /** the printer that its sheet is for, in words */
+  readonly printer: string | null;
   readonly axis: string | null;
   readonly verdict: Standing;
   /** why it was not made, or what to mind */
@@ -45,6 +52,10 @@ export interface MachineRow {
   readonly complete: boolean;
   /** names of parts that its kind lists and it does not have */
   readonly lacks: readonly string[];
+  /** whether readings of it are not there, so that nothing of it was made */
+  readonly unmeasured: boolean;
+  /** readings that stand far from those of its fellows */
+  readonly odd: readonly OddReading[];
   readonly pairs: readonly PairFinding[];
   readonly hardware: readonly HardwareRow[];
   readonly filament: readonly MaterialMass[];
@@ -62,6 +73,7 @@ export interface Manifest {
   readonly fleet: string;
   readonly verdict: Standing;
   readonly formats: readonly string[];
+  readonly counts: Counts;
   readonly machines: readonly MachineRow[];
   readonly parts: readonly ManifestRow[];
   readonly hardware: readonly HardwareRow[];
@@ -83,14 +95,18 @@ export type PartsOfManifest = Omit<Manifest, 'plates' | 'files'>;
  * @param outcomes what became of each distinct part, by address
  */
 export function manifestOf(plan: FleetPlan, outcomes: ReadonlyMap<string, Outcome>): PartsOfManifest {
-  const outcomeOf = (part: PlannedPart): Outcome =>
-    part.wrong ? { state: 'wrong', lines: part.wrong } : (outcomes.get(part.address) ?? NOT_REACHED);
+  const outcomeOf = (part: PlannedPart): Outcome => unreachedOf(part) ?? outcomes.get(part.address) ?? NOT_REACHED;
+  const odd = oddReadings(plan.parts);
   const byMachine = grouped(plan.parts);
   const machines = plan.machines.map((machine) => {
     const parts = (byMachine.get(machine.name) ?? []).map((part) => ({ part, outcome: outcomeOf(part) }));
-    return machineRow(machine, parts);
+    return machineRow(
+      machine,
+      parts,
+      parts.flatMap(({ part }) => odd.get(part) ?? []),
+    );
   });
-  const parts = plan.parts.flatMap((part) => rowsOf(part, outcomeOf(part)));
+  const parts = plan.parts.flatMap((part) => rowsOf(part, outcomeOf(part), odd.get(part) ?? []));
   return summed({ fleet: plan.fleet, formats: plan.formats, machines, parts });
 }
 
@@ -100,24 +116,33 @@ export function summed(rows: Pick<Manifest, 'fleet' | 'formats' | 'machines' | '
   const verdict = worstOf(machines.map((machine) => machine.verdict));
   const hardware = hardwareSum(machines.map((machine) => machine.hardware));
   const filament = filamentSum(machines.map((machine) => machine.filament));
-  return { leadwright: 1, fleet, verdict, formats, machines, parts, hardware, filament };
+  const counts = countsOf(machines, parts);
+  return { leadwright: 1, fleet, verdict, formats, counts, machines, parts, hardware, filament };
 }
 
 function machineRow(
   machine: GivenMachine,
   parts: readonly { readonly part: PlannedPart; readonly outcome: Outcome }[],
+  odd: readonly OddReading[],
 ): MachineRow {
-  const made = parts.flatMap(({ part, outcome }): (Neighbour & { quantity: number })[] =>
-    outcome.state === 'made' && outcome.made.verdict !== 'fail' ? [{ ...part, made: outcome.made }] : [],
-  );
+  const made = parts.flatMap(({ part, outcome }): (Neighbour & { quantity: number })[] => {
+    if (outcome.state !== 'made' || outcome.made.verdict === 'fail') return [];
+    const { role, axis, quantity, spare } = part;
+    return [{ role, axis, quantity: quantity + spare, made: outcome.made }];
+  });
   const pairs = pairFindings(made, machine.motorShaft);
   const lacks = machine.needs.filter((role) => !parts.some(({ part }) => part.role === role));
-  const standings = [...parts.map(({ outcome }) => standing(outcome)), ...pairs.map(({ verdict }) => verdict)];
+  const standings: Standing[] = [
+    ...parts.map(({ outcome }) => standing(outcome)),
+    ...pairs.map(({ verdict }) => verdict),
+    ...odd.map(() => 'caution' as const),
+  ];
   const verdict = worstOf(lacks.length > 0 ? [...standings, 'missing'] : standings);
   const complete = made.length === parts.length && lacks.length === 0 && verdict !== 'fail';
   const { name, kind = null, group = null } = machine;
   const totals = { hardware: hardwareOf(made), filament: filamentOf(made) };
-  return { machine: name, kind, group, verdict, complete, lacks, pairs, ...totals };
+  const unmeasured = parts.some(({ outcome }) => outcome.state === 'unmeasured');
+  return { machine: name, kind, group, verdict, complete, lacks, unmeasured, odd, pairs, ...totals };
 }
 
 function grouped(parts: readonly PlannedPart[]): Map<string, PlannedPart[]> {
@@ -134,7 +159,13 @@ const NOT_REACHED: Outcome = { state: 'missing', reason: 'not made yet' };
 
 function standing(outcome: Outcome): Standing {
   if (outcome.state === 'made') return outcome.made.verdict;
-  return outcome.state === 'missing' ? 'missing' : 'wrong';
+  return outcome.state === 'missing' || outcome.state === 'unmeasured' ? outcome.state : 'wrong';
+}
+
+/** A part whose sheet or readings keep it from being made at all. */
+function unreachedOf({ wrong, unmeasured }: PlannedPart): Outcome | undefined {
+  if (wrong) return { state: 'wrong', lines: wrong };
+  return unmeasured && { state: 'unmeasured', lines: unmeasured };
 }
 
 /** The worst of several; pass for none. */
@@ -142,16 +173,17 @@ export function worstOf(standings: readonly Standing[]): Standing {
   return standings.reduce((worst, one) => (STANDINGS.indexOf(one) > STANDINGS.indexOf(worst) ? one : worst), 'pass');
 }
 
-function rowsOf(planned: PlannedPart, outcome: Outcome): ManifestRow[] {
-  const { machine, role, quantity, axis = null, address } = planned;
-  const head = { machine, role, quantity, axis, address };
+function rowsOf(planned: PlannedPart, outcome: Outcome, odd: readonly OddReading[]): ManifestRow[] {
+  const { machine, role, quantity, spare, axis = null, printer = null, address } = planned;
+  const head = { machine, role, quantity, spare, printer, axis, address };
+  const heard = odd.map(({ message }) => message);
   const empty = { file: null, digest: null, material: null, mass: null, bounds: null, folder: null };
   const verdict = standing(outcome);
   if (outcome.state !== 'made') {
-    return [{ ...head, part: '', name: '', verdict, reasons: reasonsOf(outcome), ...empty }];
+    return [{ ...head, part: '', name: '', verdict, reasons: [...heard, ...reasonsOf(outcome)], ...empty }];
   }
   const { made } = outcome;
-  const about = { ...head, part: made.part, name: made.name, verdict, reasons: made.reasons };
+  const about = { ...head, part: made.part, name: made.name, verdict, reasons: [...heard, ...made.reasons] };
   if (made.files.length === 0) return [{ ...about, ...empty }];
   const folder = partFolder(made);
   return placements(made, machine, role).map(({ name, to }) => {
@@ -162,7 +194,7 @@ function rowsOf(planned: PlannedPart, outcome: Outcome): ManifestRow[] {
 }
 
 function reasonsOf(outcome: Exclude<Outcome, { state: 'made' }>): readonly string[] {
-  if (outcome.state === 'wrong') return outcome.lines;
+  if (outcome.state === 'wrong' || outcome.state === 'unmeasured') return outcome.lines;
   return [outcome.state === 'broken' ? `internal error: ${outcome.message}` : outcome.reason];
 }
 

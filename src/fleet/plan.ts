@@ -1,17 +1,27 @@
 import type { Acceptance } from '../fit/accept.js';
 import type { Find, GivenMachine } from './machines.js';
+import type { Reading } from './readings.js';
 import type { Fields } from './sheet.js';
 
 /** One part of one machine, its sheet put together. */
 export interface PlannedPart {
   readonly machine: string;
   readonly role: string;
+  /** pieces that are mounted */
   readonly quantity: number;
+  /** pieces that are kept besides */
+  readonly spare: number;
   readonly axis?: string | undefined;
   /** empty where its sheet cannot be used */
   readonly address: string;
   /** what is wrong with its sheet, a line a mistake */
   readonly wrong?: readonly string[];
+  /** why its machine counts as not measured, a line a field */
+  readonly unmeasured?: readonly string[];
+  /** what was measured at its own machine */
+  readonly readings?: readonly Reading[];
+  /** the printer that its sheet is for, in words */
+  readonly printer?: string;
 }
 
 /** A part that is made once, however many machines have it. */

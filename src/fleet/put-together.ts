@@ -3,12 +3,14 @@ import type { KnownKind } from '../pipeline/known-kind.js';
 import { knownKeys } from '../sheet/schema-keys.js';
 import { holds, isFields, replaced } from './fields.js';
 import type { Find, GivenPart, Layer } from './machines.js';
+import { withoutAsTemplate } from './readings.js';
 import type { Fields, FleetSheet } from './sheet.js';
 
 /** A part's whole sheet, and where each of its fields was written. */
 export interface WholeSheet {
   readonly sheet: Fields;
   readonly find: Find;
+  readonly kind: KnownKind | undefined;
 }
 
 type Profiles = NonNullable<FleetSheet['profiles']>;
@@ -36,10 +38,12 @@ export function putTogether(
     kinds,
     part.over.findLast(({ fields }) => fields.part !== undefined)?.fields.part ?? base.fields.part,
   );
-  const used = layers.map((one) => (one.shared ? { ...one, fields: fitting(one.fields, kind, []) } : one));
-  const sheet = used.reduce<Fields>((all, { fields }) => withLayer(all, fields, profiles), {});
+  const used = layers
+    .map((one) => (one.shared ? { ...one, fields: fitting(one.fields, kind, []) } : one))
+    .map((one) => withoutAsTemplate(one, kind));
+  const sheet = used.reduce<Fields>((all, { fields }) => withLayer(all, fields, profiles, kind?.schema), {});
   const named = sheet.name === undefined ? { ...sheet, name: part.role } : sheet;
-  return { sheet: named, find: (path) => whereFrom(path, used, part) };
+  return { sheet: named, find: (path) => whereFrom(path, used, part), kind };
 }
 
 /** What a kind of part has fields for, map within map. */
@@ -69,14 +73,14 @@ function besides(defaults: Layer, { fields }: Layer): Layer {
  * A profile takes the place of the material and the printer below it. One of the fleet file stands for both from here
  * on; any other is left for the sheet's reader.
  */
-function withLayer(all: Fields, fields: Fields, profiles: Profiles): Fields {
+function withLayer(all: Fields, fields: Fields, profiles: Profiles, schema: KnownKind['schema'] | undefined): Fields {
   const name = fields.profile;
-  if (name === undefined || name === null) return replaced(all, fields);
+  if (name === undefined || name === null) return replaced(all, fields, schema);
   const { material: _material, printer: _printer, profile: _old, ...below } = all;
   const profile = typeof name === 'string' && Object.hasOwn(profiles, name) ? profiles[name] : undefined;
-  if (!profile) return replaced(below, fields);
+  if (!profile) return replaced(below, fields, schema);
   const { profile: _profile, ...over } = fields;
-  return replaced({ ...below, ...profile }, over);
+  return replaced({ ...below, ...profile }, over, schema);
 }
 
 /** The highest layer that says a field; else the highest that says what is around it; else the part's entry. */

@@ -47,13 +47,15 @@ export function entriesOf(
   find: Find,
 ): Map<string, Entry> {
   return new Map(
-    Object.entries(parts ?? {}).map(([role, { sheet, part, with: over, quantity, axis, accept }]) => {
+    Object.entries(parts ?? {}).map(([role, { sheet, part, with: over, quantity, spare, needs, axis, accept }]) => {
       const own = [...path, role];
       const entry: Entry = {
         sheet,
         own: layer(part, [...own, 'part'], find),
         with: layer(over, [...own, 'with'], find),
         quantity,
+        spare,
+        needs,
         axis,
         accept,
         find: below(find, own),

@@ -1,6 +1,7 @@
 import type { KnownKind } from '../pipeline/known-kind.js';
 import { nearest } from '../sheet/nearest.js';
 import { dotted } from '../sheet/path.js';
+import { readingPaths } from '../sheet/reading-fields.js';
 import { knownKeys } from '../sheet/schema-keys.js';
 import { isFields } from './fields.js';
 import type { FileFault, GivenFleet, Layer } from './machines.js';
@@ -9,7 +10,24 @@ import type { FileFault, GivenFleet, Layer } from './machines.js';
 export function sharedFaults(fleet: GivenFleet, kinds: readonly KnownKind[]): FileFault[] {
   const over = fleet.machines.flatMap(({ parts }) => parts.flatMap((part) => part.over));
   const layers = new Set([fleet.defaults, ...over].filter((layer) => layer?.shared === true));
-  return [...layers].flatMap((layer) => (layer ? unknownIn(layer.fields, [], layer, kinds) : []));
+  return [
+    ...[...layers].flatMap((layer) => (layer ? unknownIn(layer.fields, [], layer, kinds) : [])),
+    ...unreadable(fleet, kinds),
+  ];
+}
+
+/** Fields that must be measured and that no kind of part reads. */
+function unreadable(fleet: GivenFleet, kinds: readonly KnownKind[]): FileFault[] {
+  const parts = fleet.machines.flatMap((machine) => machine.parts);
+  const wanted = new Map(parts.flatMap((part) => part.needs.map((field) => [field, part] as const)));
+  if (wanted.size === 0) return [];
+  const known = [...new Set(kinds.flatMap(({ schema }) => readingPaths(schema)))];
+  return [...wanted].flatMap(([field, { find }]) => {
+    if (known.includes(field)) return [];
+    const near = nearest(field, known);
+    const allowed = near ? `no such reading; did you mean ${near}?` : `no such reading; known: ${known.join(', ')}`;
+    return [{ ...find([]), path: 'needs', value: field, allowed }];
+  });
 }
 
 function unknownIn(

@@ -7,6 +7,11 @@ export type Fields = Readonly<Record<string, unknown>>;
 
 const fields = z.record(z.string(), z.unknown(), { error: 'must be a map of fields' });
 const over = fields.optional().describe('fields that replace those of the sheet; null takes one out');
+/** `screw.major`: a field of a part sheet; names of parts hold no points */
+const fieldPath = z
+  .string('must be a field such as screw.major')
+  .max(200, 'is too long')
+  .regex(/^[a-z_]\w*(?:\.[a-z_]\w*){1,7}$/, 'must be a field such as screw.major');
 const named = <T extends z.ZodType>(schema: T) => z.record(z.string(), schema, { error: 'must be a map of names' });
 
 const partEntry = map({
@@ -14,6 +19,12 @@ const partEntry = map({
   part: fields.optional().describe('a part sheet written here, in place of sheet'),
   with: over,
   quantity: whole(0, 10_000, 'of one machine; 0 leaves the part out').optional(),
+  spare: whole(0, 1000, 'pieces to keep on the shelf, printed besides').optional(),
+  needs: z
+    .array(fieldPath, 'must be a list of fields')
+    .max(100)
+    .optional()
+    .describe('fields that must be measured at each machine, such as screw.major'),
   axis: partName.optional().describe('nuts and couplings of one axis are compared with each other'),
   accept: named(z.string('must be a reason'))
     .optional()
@@ -24,10 +35,10 @@ const motorFields = map({ shaft: quantity('length', { above: 0, most: 100 }, 'di
 
 const kindEntry = map({
   needs: z
-    .array(partName, 'must be a list of names')
+    .array(partName.or(fieldPath), 'must be a list of names and fields')
     .max(100)
     .optional()
-    .describe('what every machine of this kind must have, by the names of its parts'),
+    .describe('what every machine of this kind must have: parts by their names, readings by their fields'),
   motor: motorFields.optional(),
   with: over,
   parts: named(partEntry).optional().describe('what every machine of this kind gets'),

@@ -36,7 +36,11 @@ export function reading(dimension: Dimension, bounds: Bounds = {}, about = '') {
       }
       return read ?? z.NEVER;
     })
-    .meta({ ...describe(dimension, about, 'may carry its uncertainty, such as 7.95 ± 0.02 mm'), quantity: true });
+    .meta({
+      ...describe(dimension, about, 'may carry its uncertainty, such as 7.95 ± 0.02 mm'),
+      quantity: true,
+      reading: dimension,
+    });
 }
 
 /** A whole number within bounds. */

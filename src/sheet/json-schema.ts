@@ -27,6 +27,7 @@ export function toJsonSchema(schema: z.ZodType, title: string): JsonSchema {
  * in place of the map, `listed` one item in place of the list.
  */
 function openUp(json: Record<string, unknown>): void {
+  delete json.reading;
   if (json.quantity === true) {
     delete json.quantity;
     json.anyOf = [...NUMBER_OR_TEXT];

@@ -90,7 +90,11 @@ describe('fleet', () => {
     const { code, stdout } = await call(cwd, ['fleet', 'fleet.yaml', '--json', ...STL]);
     const answer: { verdict: string; run: object; parts: { verdict: string; reasons: string[] }[] } =
       JSON.parse(stdout);
-    expect([code, answer.verdict, answer.run]).toEqual([1, 'wrong', { made: 1, reused: 0, stopped: false }]);
+    expect([code, answer.verdict, answer.run]).toEqual([
+      1,
+      'wrong',
+      { made: 1, reused: 0, refused: 0, stopped: false },
+    ]);
     expect(answer.parts[1]).toMatchObject({
       verdict: 'wrong',
       reasons: [expect.stringMatching(/^fleet\.yaml:1:\d+ body\.length: -1; must be above 0$/)],
@@ -118,11 +122,11 @@ describe('schema fleet', () => {
 });
 
 describe('progress', () => {
-  const step = (done: number) => ({ done, total: 40, made: done, reused: 0, current: ['z-nut'] });
+  const step = (done: number) => ({ done, total: 40, made: done, reused: 0, refused: 0, current: ['z-nut'] });
 
   it('tells parts, rate, time left and what is in hand', () => {
     expect(progressText(step(10), 4)).toBe('10 of 40 parts, 2.5 a second, 12 s left: z-nut');
-    expect(progressText({ done: 0, total: 40, made: 0, reused: 0, current: [] }, 0)).toBe('0 of 40 parts');
+    expect(progressText({ done: 0, total: 40, made: 0, reused: 0, refused: 0, current: [] }, 0)).toBe('0 of 40 parts');
   });
 
   it('writes one line anew on a terminal, and plain lines now and then elsewhere', () => {

@@ -6,7 +6,7 @@ import { cellValue } from './cell-value.js';
 import { readTable, type Table, type TableRow } from './read-table.js';
 
 /** Columns that are about the machine, not fields of the part's sheet. */
-const OWN = ['machine', 'kind', 'group', 'role', 'sheet', 'quantity', 'axis'] as const;
+const OWN = ['machine', 'kind', 'group', 'role', 'sheet', 'quantity', 'spare', 'axis'] as const;
 type Own = (typeof OWN)[number];
 const isOwn = (name: string): name is Own => OWN.some((own) => own === name);
 
@@ -19,7 +19,7 @@ const PATH = /^[a-z_][a-z0-9_-]*(?:\.[a-z_][a-z0-9_-]*)*$/i;
 
 /**
  * Reads machines and their parts from a spreadsheet, one row a part: the columns `machine`, `kind`, `group`, `role`,
- * `sheet`, `quantity` and `axis`, `accept.CHECK` with a reason, and any field of a part sheet by its dotted path, such as
+ * `sheet`, `quantity`, `spare` and `axis`, `accept.CHECK` with a reason, and any field of a part sheet by its dotted path, such as
  * `screw.major`.
  *
  * @param text the file's text, CSV or TSV
@@ -32,8 +32,9 @@ export function rowMachines(text: string, file: string): MachineGiven[] {
   requireColumns(table.columns);
   const faults: Fault[] = [];
   const machines = new Map<string, MachineGiven & { readonly parts: Map<string, Entry> }>();
+  const fieldColumns = table.columns.filter((name) => !isOwn(name) && !name.startsWith(ACCEPT));
   for (const row of table.rows) {
-    const read = readRow(row, table, file, faults);
+    const read = readRow(row, table, fieldColumns, file, faults);
     if (!read) continue;
     const known = machines.get(read.machine);
     const machine = known ?? {
@@ -68,8 +69,7 @@ function requireColumns(columns: readonly string[]): void {
     if (columns.indexOf(name) !== i) return [{ path: name, value: '', allowed: 'the column is there twice', at }];
     const isField = PATH.test(name) && !name.split('.').includes('__proto__');
     if (isOwn(name) || isField) return [];
-    const allowed =
-      'a column is named by one of machine, kind, group, role, sheet, quantity, axis or by a field such as screw.major';
+    const allowed = `a column is named by one of ${OWN.join(', ')} or by a field such as screw.major`;
     return [{ path: '', value: name, allowed, at }];
   });
   if (!columns.includes('machine')) {
@@ -80,7 +80,13 @@ function requireColumns(columns: readonly string[]): void {
   if (faults.length > 0) throw new InputError(faults);
 }
 
-function readRow(row: TableRow, { columns, decimalComma }: Table, file: string, faults: Fault[]): ReadRow | undefined {
+function readRow(
+  row: TableRow,
+  { columns, decimalComma }: Table,
+  fieldColumns: readonly string[],
+  file: string,
+  faults: Fault[],
+): ReadRow | undefined {
   const own: Partial<Record<Own, string>> = {};
   const accept: Record<string, string> = {};
   let fields: Fields = {};
@@ -103,9 +109,11 @@ function readRow(row: TableRow, { columns, decimalComma }: Table, file: string, 
   if (own.machine === undefined) return wrong('machine', '', 'is missing');
   const role = own.role ?? baseName(own.sheet) ?? textOf(fields.name);
   if (role === undefined) return wrong('role', '', 'is missing; give role, sheet or name');
-  const quantity = own.quantity === undefined ? undefined : Number(own.quantity.replace(/[.,]0+$/, ''));
-  if (quantity !== undefined && !(Number.isInteger(quantity) && quantity >= 0 && quantity <= 10_000))
+  const [quantity, spare] = [countOf(own.quantity), countOf(own.spare)];
+  if (quantity !== undefined && !(quantity >= 0 && quantity <= 10_000))
     return wrong('quantity', own.quantity ?? '', 'must be a whole number from 0 to 10000');
+  if (spare !== undefined && !(spare >= 0 && spare <= 1000))
+    return wrong('spare', own.spare ?? '', 'must be a whole number from 0 to 1000');
   const find: Find = (path) => ({ file, at: cellPlace(path, row, columns) });
   const given = { fields, find };
   const entry: Entry = {
@@ -113,11 +121,20 @@ function readRow(row: TableRow, { columns, decimalComma }: Table, file: string, 
     // without a kind of part the row changes the part that the machine's kind gives
     ...(own.sheet === undefined && fields.part !== undefined ? { own: given } : { with: given }),
     quantity,
+    spare,
+    columns: fieldColumns,
     axis: own.axis,
     accept,
     find,
   };
   return { machine: own.machine, kind: own.kind, group: own.group, role, entry };
+}
+
+/** A whole number, written with or without decimals; NaN for any other text. */
+function countOf(text: string | undefined): number | undefined {
+  if (text === undefined) return undefined;
+  const count = Number(text.replace(/[.,]0+$/, ''));
+  return Number.isInteger(count) ? count : Number.NaN;
 }
 
 function withField(fields: Fields, [key = '', ...rest]: readonly string[], value: unknown): Fields {

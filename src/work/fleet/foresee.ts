@@ -12,11 +12,12 @@ import { placedLine } from './gather.js';
 export interface Foreseen {
   readonly name: string;
   readonly address: string;
-  readonly would: 'make' | 'reuse' | 'refuse';
-  /** why it would be refused */
+  /** `measure`: readings of its machine are not there */
+  readonly would: 'make' | 'reuse' | 'refuse' | 'measure';
+  /** why it would be refused, or what must be measured */
   readonly reasons: readonly string[];
-  /** machine and part that want it, and how many */
-  readonly wanted: readonly { readonly machine: string; readonly role: string; readonly quantity: number }[];
+  /** machine and part that want it, and how many pieces, spare ones included */
+  readonly wanted: readonly { readonly machine: string; readonly role: string; readonly pieces: number }[];
 }
 
 /** What a run would make, reuse and refuse; nothing is written. A solid may still show what no check foresees. */
@@ -25,17 +26,19 @@ export async function foresee(
   stores: readonly EntryStore[],
   options: { readonly kinds: readonly KnownKind[]; readonly presets: PresetTexts },
 ): Promise<Foreseen[]> {
-  const wantedBy = (address: string) =>
-    plan.parts
-      .filter((part) => part.address === address)
-      .map(({ machine, role, quantity }) => ({ machine, role, quantity }));
-  const unread = plan.parts.flatMap(({ machine, role, quantity, wrong }): Foreseen[] =>
-    wrong ? [{ name: role, address: '', would: 'refuse', reasons: wrong, wanted: [{ machine, role, quantity }] }] : [],
-  );
+  const wanted = new Map<string, Foreseen['wanted'][number][]>();
+  const unread: Foreseen[] = [];
+  for (const { machine, role, quantity, spare, address, wrong, unmeasured } of plan.parts) {
+    const own = { machine, role, pieces: quantity + spare };
+    const reasons = wrong ?? unmeasured;
+    const would = wrong ? 'refuse' : 'measure';
+    if (reasons) unread.push({ name: '', address: '', would, reasons, wanted: [own] });
+    else if (!wanted.get(address)?.push(own)) wanted.set(address, [own]);
+  }
   const parts: Foreseen[] = [];
   for await (const [part, kept] of atHand(plan.distinct, stores)) {
     const { address, sheet } = part;
-    const about = { name: String(sheet.name), address, wanted: wantedBy(address) };
+    const about = { name: String(sheet.name), address, wanted: wanted.get(address) ?? [] };
     const reasons = kept ? kept.made.reasons : refusals(part, options);
     if (kept && kept.made.verdict !== 'fail') parts.push({ ...about, would: 'reuse', reasons: [] });
     else parts.push({ ...about, would: reasons.length > 0 ? 'refuse' : 'make', reasons });

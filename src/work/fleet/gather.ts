@@ -16,6 +16,8 @@ export interface Progress {
   readonly total: number;
   readonly made: number;
   readonly reused: number;
+  /** parts that a check refused, now or earlier */
+  readonly refused: number;
   /** names of the parts in hand */
   readonly current: readonly string[];
 }
@@ -40,6 +42,7 @@ export interface Gathered {
   readonly outcomes: ReadonlyMap<string, Outcome>;
   readonly made: number;
   readonly reused: number;
+  readonly refused: number;
   /** why the run ended before its end; nothing more can be written */
   readonly disk?: string;
 }
@@ -51,7 +54,7 @@ export interface Gathered {
 export async function gather(distinct: readonly DistinctPart[], options: GatherOptions): Promise<Gathered> {
   const outcomes = new Map<string, Outcome>();
   const current = new Set<string>();
-  const count = { made: 0, reused: 0 };
+  const count = { made: 0, reused: 0, refused: 0 };
   let disk: string | undefined;
   const tell = () =>
     options.onProgress({ done: outcomes.size, total: distinct.length, ...count, current: [...current] });
@@ -67,7 +70,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
   for await (const [part, kept] of atHand(distinct, options.stores)) {
     if (disk !== undefined || options.stopped()) break;
     if (kept) {
-      count.reused++;
+      count[kept.made.verdict === 'fail' ? 'refused' : 'reused']++;
       await take(kept.store, kept.made);
     } else toMake.push(part);
     tell();
@@ -103,7 +106,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
         else {
           const made = readFreshEntry(store, address);
           if (made) {
-            count.made++;
+            count[made.verdict === 'fail' ? 'refused' : 'made']++;
             await take(store, made);
           } else
             outcomes.set(address, { state: 'missing', reason: 'another run cleared it from the cache; run again' });

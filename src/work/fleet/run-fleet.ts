@@ -36,6 +36,7 @@ export interface FleetResult {
   readonly manifest: Manifest;
   readonly made: number;
   readonly reused: number;
+  readonly refused: number;
   /** ended before its end, by a person */
   readonly stopped: boolean;
   /** pieces larger than the bed */
@@ -83,7 +84,7 @@ function placePart(out: OutputFolder, made: MadePart, folder: string, parts: rea
 async function sumUp(
   plan: FleetPlan,
   chosen: ReadonlySet<string>,
-  { outcomes, made, reused }: Gathered,
+  { outcomes, made, reused, refused }: Gathered,
   out: OutputFolder,
   options: RunOptions,
 ): Promise<FleetResult> {
@@ -112,7 +113,7 @@ async function sumUp(
   out.finish(done);
   clearLeftovers(options.out, 2);
   pruneEntries(options.stores[0], options.cacheLimit ?? CACHE_LIMIT);
-  return { manifest: done, made, reused, stopped: options.stopped(), tooLarge };
+  return { manifest: done, made, reused, refused, stopped: options.stopped(), tooLarge };
 }
 
 /** Parts of machines that were not chosen count as not made, even where another machine has them. */

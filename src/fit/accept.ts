@@ -14,7 +14,7 @@ export type KnownCheck = Pick<CheckFacts, 'id' | 'grave'>;
 export const SOLID_GROUP = 'solid';
 
 /** Checks of the wall that is left between openings, or between them and an edge. */
-const WALL_CHECKS: readonly string[] = ['hole-edge', 'hole-spacing', 'pocket-wall', 'clocking'];
+const WALL_CHECKS: readonly string[] = ['hole-edge', 'hole-spacing', 'pocket-wall', 'clocking', 'rim-wall'];
 
 const LEAST_REASON = 10;
 

@@ -83,7 +83,7 @@ function advice({ checks, verdict }: Report, written: readonly string[] | undefi
   const change =
     own.length > 0
       ? `Change what moves ${open.length === 1 ? 'it' : 'them'}${byName}`
-      : 'This is a fault of the program; please report it.';
+      : 'What was accepted, or a limit that the sheet replaces, lets through what cannot be made: take it back.';
   return `${count(open.length, 'check')} failed, ${nothing}${change}`.replace('failed, Change', 'failed. Change');
 }
 

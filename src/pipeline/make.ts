@@ -17,6 +17,7 @@ import { kindOfDesign } from './find-kind.js';
 import { fuseBody } from './fuse-body.js';
 import { KINDS } from './kinds.js';
 import type { KnownKind } from './known-kind.js';
+import { isRelaxed, SolidFault } from './solid-fault.js';
 import { defects, type MeasuredBody, readBack, verify } from './verify.js';
 
 /** A file to be written, by its name inside the part's folder. */
@@ -56,6 +57,7 @@ export interface MakeOptions extends CheckOptions {
  * @param options presets, accepted checks, a kernel in use
  * @returns the report and the files; no files where a check fails that is not accepted
  * @throws InputError every mistake of the sheet at once
+ * @throws SolidFault the solid is not what was worked out, though nothing was accepted or loosened
  */
 export async function makePart(sheet: string | object, options: DesignOptions & MakeOptions = {}): Promise<MadePart> {
   return makeDesign(design(sheet, options), options);
@@ -76,7 +78,14 @@ export async function makeDesign(made: Design, options: MakeOptions = {}): Promi
   );
   const solid: Finding[] = [...verify(written), ...kind.mate(made, kernel)];
   const findings = [...checked.checks, ...solid];
-  if (worst(solid) === 'fail') return { report: assembleReport(made, kind, findings, []), files: [] };
+  if (worst(solid) === 'fail') {
+    if (!isRelaxed(checked.checks))
+      throw new SolidFault(
+        made.name,
+        solid.filter(({ verdict }) => verdict === 'fail'),
+      );
+    return { report: assembleReport(made, kind, findings, []), files: [] };
+  }
   const rows = planned.map(({ body, turnOver = false }, i) => bodyRow(body, written[i]!, made, turnOver));
   const report = assembleReport(made, kind, findings, rows);
   const bodies = planned.map(({ body }) => body);

@@ -3,6 +3,7 @@ import { check } from '../../src/pipeline/check.js';
 import { design } from '../../src/pipeline/design.js';
 import { makePart } from '../../src/pipeline/make.js';
 import { model } from '../../src/pipeline/model.js';
+import { SolidFault } from '../../src/pipeline/solid-fault.js';
 import { createKernel } from '../../src/solid/kernel.js';
 import { InputError } from '../../src/units/faults.js';
 import { CUBES } from '../support/cube-kind.js';
@@ -162,14 +163,23 @@ describe('model and makePart', () => {
 
   it.each([
     ['a check', { size: 3 }, 'cube-size'],
-    ['the measured volume', { measures: false }, 'solid-volume'],
-    ['mating', { mates: false }, 'mate-play'],
+    ['the volume of a sheet with a limit of its own', { measures: false, limits: { 'cube-size': 4 } }, 'solid-volume'],
   ])('gives no file where %s fails', async (_, more, id) => {
     const { report, files } = await makePart(sheet(more), options);
     expect(files).toEqual([]);
     expect(report.verdict).toBe('fail');
     expect(report.bodies).toEqual([]);
     expect(report.checks.find((finding) => finding.verdict === 'fail')!.id).toBe(id);
+  });
+
+  it.each([
+    ['volume', { measures: false }, /solid-volume is 999 \(a\.stl holds 1000 mm³, 1 mm³ were worked out\)/],
+    ['mating', { mates: false }, /mate-play is 2 mm³/],
+  ])('takes a wrong %s of a sheet that passed its checks for a fault of its own', async (_, more, told) => {
+    const failed = makePart(sheet(more), options);
+    await expect(failed).rejects.toThrow(SolidFault);
+    await expect(failed).rejects.toThrow(told);
+    await expect(failed).rejects.toThrow(/send the sheet and this line, leadwright \d/);
   });
 
   it('gives the same bytes twice, with a kernel in use or its own', async () => {

@@ -2,6 +2,7 @@ import { mkdtempSync, readdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { SolidFault } from '../../src/pipeline/solid-fault.js';
 import { createKernel } from '../../src/solid/kernel.js';
 import { makeSheets } from '../../src/work/make-sheets.js';
 import { CUBES } from '../support/cube-kind.js';
@@ -52,7 +53,7 @@ describe('makeSheets', () => {
   it('writes nothing where the mating test fails', async () => {
     const place = placeWith({ 'a.yaml': 'part: cube\nname: a\nsize: 10\nmates: false\n' });
     const [result] = await makeSheets(['a.yaml'], place, options);
-    expect(result).toMatchObject({ written: [], report: { verdict: 'fail' } });
+    expect(result).toMatchObject({ error: expect.any(SolidFault) });
     expect(readdirSync(place.cwd)).toEqual(['a.yaml']);
   });
 });

@@ -6,6 +6,7 @@ import { type Joint, type JointHole, type Pocket, pocketOf, threadReach } from '
 import { screwLengthWithin } from '../common/screw-length.js';
 import { type Clocking, clockingAt, solveClocking } from './clocking.js';
 import {
+  isSolidRim,
   type Key,
   keyOutline,
   type OutlinePlan,
@@ -147,7 +148,7 @@ function facesOf(input: LayoutInput, rim: Rim | undefined, centres: readonly Poi
     centres.every(([x, y]) => Math.hypot(x - step.center[0], y - step.center[1]) < step.diameter / 2);
   const throughRim =
     rim !== undefined &&
-    rim.inner <= bore &&
+    isSolidRim(rim, bore) &&
     centres.every(([x, y]) => Math.hypot(x - rim.center[0], y - rim.center[1]) < rim.outer / 2);
   return {
     from: throughRim ? -rim.height : innerStep && within(innerStep) ? innerStep.depth : 0,
@@ -155,15 +156,17 @@ function facesOf(input: LayoutInput, rim: Rim | undefined, centres: readonly Poi
   };
 }
 
-/** A ring that would cut the nut's holes is made solid down to the bore instead, so that they go through it. */
+/** A ring that the bore or the nut's holes would cut is made solid down to the bore instead, so that they go through it. */
 function rimOf(
   { outer, height, center }: NonNullable<LayoutInput['rim']>,
   bore: number,
   { nut, centres }: { nut: LayoutInput['nut']; centres: readonly Point[] | undefined },
 ): Rim {
   const flange = nut?.seat === 'carriage' ? Math.max(...nut.flange.size) + 0.6 : 0;
-  const inner = Math.max(bore, flange, outer - 2 * RING_WALL);
+  const hollow = Math.max(bore, flange, outer - 2 * RING_WALL);
   const centred = center[0] === 0 && center[1] === 0;
+  // a bore that would stand under the ring goes through it instead
+  const inner = hollow / 2 >= Math.hypot(...center) + bore / 2 ? hollow : bore;
   if (!nut || !centres || !centred || flange > 0) return { outer, inner, height, center };
   const radius = widest(patternHoles({ ...nut, centres }, nutMouth(nut), { from: 0, to: 1000 }));
   const cut = centres.some(

@@ -55,6 +55,16 @@ export interface Rim {
   readonly center: Point;
 }
 
+/** Whether a ring is full down to the bore, which goes through it. */
+export function isSolidRim(rim: Rim, bore: number): boolean {
+  return rim.inner <= bore;
+}
+
+/** Least wall of a ring: around its own opening, or around a bore that may stand off its middle. */
+export function rimThickness(rim: Rim, bore: number): number {
+  return isSolidRim(rim, bore) ? (rim.outer - bore) / 2 - Math.hypot(...rim.center) : (rim.outer - rim.inner) / 2;
+}
+
 /** A raised bar beside a floating nut. */
 export interface Key {
   readonly center: Point;

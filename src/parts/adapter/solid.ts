@@ -16,6 +16,7 @@ import type { AdapterDesign } from './dimensions.js';
 import {
   cutoutOutline,
   isConvex,
+  isSolidRim,
   type Key,
   keyOutline,
   type PatternHoles,
@@ -124,7 +125,7 @@ function rimOf({ rim, bore, thickness }: PlateSizes, { print, chordError }: Draw
   const center = placed(rim.center, print);
   const outer = circle(print.outside(rim.outer), center, chordError, false);
   const height = print.along(rim.height);
-  const solid = rim.inner <= bore;
+  const solid = isSolidRim(rim, bore);
   const hole = solid ? [] : [circle(print.inside(rim.inner), center, chordError, true)];
   const outlines = [outer, ...hole] as const;
   const bottom = prismVolume({ outlines: [outer, ...hole], from: 0, to: height });
@@ -150,10 +151,13 @@ function keyOf(key: Key, plate: PlateSizes, print: PrintSizes): Cut {
 function middleCuts(plate: PlateSizes, { print, chordError }: Drawing): Cut[] {
   const { outerStep, innerStep, catchPocket, rim } = plate;
   const top = print.along(plate.thickness);
-  const solidRim = rim !== undefined && rim.inner <= plate.bore;
-  const bottom = solidRim ? -print.along(rim.height) : 0;
+  const solidRim = rim && isSolidRim(rim, plate.bore) ? rim : undefined;
+  const bottom = solidRim ? -print.along(solidRim.height) : 0;
   const bore = circle(print.inside(plate.bore), [0, 0], chordError, true);
   const area = polygonArea(bore);
+  const inRim = solidRim
+    ? commonArea(circle(print.outside(solidRim.outer), placed(solidRim.center, print), chordError, false), bore)
+    : 0;
   const steps = [
     ...(outerStep
       ? [
@@ -187,7 +191,7 @@ function middleCuts(plate: PlateSizes, { print, chordError }: Drawing): Cut[] {
   });
   const through: Cut = {
     shape: { kind: 'prism', outlines: [bore], from: bottom - OVERSHOOT, to: top + OVERSHOOT },
-    volume: area * (top - bottom),
+    volume: area * top - inRim * bottom,
   };
   return [through, ...sunk, ...boreRelief(plate, { print, chordError })];
 }

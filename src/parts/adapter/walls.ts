@@ -2,7 +2,16 @@ import { nutPocketReach } from '../common/bought-nut.js';
 import { polar } from '../common/hole-pattern.js';
 import { boreOf, headRadius, pocketRadius, washerRadius } from '../common/joints.js';
 import type { ClockingTask } from './clocking.js';
-import { insideEdge, type Key, keyOutline, type PatternHoles, type PlateSizes, type Point, toCutout } from './plan.js';
+import {
+  insideEdge,
+  isSolidRim,
+  type Key,
+  keyOutline,
+  type PatternHoles,
+  type PlateSizes,
+  type Point,
+  toCutout,
+} from './plan.js';
 import type { SeatedNut } from './seated-nut.js';
 import { anyToDisc, type Disc, discInConvex, discToAny, discToDisc, discToSide, type TurnTerm } from './turn-terms.js';
 
@@ -43,7 +52,7 @@ export function wallsOf(plate: PlateSizes, around: Around): Walls {
   const fixed = both.flatMap((holes, i) => ownWalls(plate, holes, names[i]!));
   const onEdge = (holes: PatternHoles, what: string): Named[] =>
     holes.centres.map((centre) => ({ what, gap: edge(centre) - widest(holes) }));
-  const cutouts = carriage.centres.flatMap((centre) =>
+  const cutoutsToHoles = carriage.centres.flatMap((centre) =>
     plate.cutouts.map((cutout) => ({
       what: 'carriage holes and cut-outs',
       gap: toCutout(cutout, centre) - widest(carriage),
@@ -53,8 +62,9 @@ export function wallsOf(plate: PlateSizes, around: Around): Walls {
     fixed: [
       ...fixed,
       ...onEdge(carriage, 'carriage holes and the edge'),
-      ...cutouts,
-      ...middleToCutouts(plate),
+      ...cutoutsToHoles,
+      ...aroundMiddle(plate, edge),
+      ...underRim(plate, edge),
       ...(nut && turnless ? onEdge(nut, 'nut holes and the edge') : []),
     ],
     fixedRoom: fixedRoomOf(plate, around),
@@ -160,13 +170,34 @@ function toRim({ rim, bore }: PlateSizes, centre: Point, radius: number, what: s
   const distance = Math.hypot(centre[0] - rim.center[0], centre[1] - rim.center[1]);
   const outside = distance - rim.outer / 2 - radius + APART;
   const through = rim.outer / 2 - distance - radius;
-  const within = rim.inner <= bore ? through : rim.inner / 2 - distance - radius + APART;
+  const within = isSolidRim(rim, bore) ? through : rim.inner / 2 - distance - radius + APART;
   return [{ what: `${what} and the rim`, gap: Math.max(outside, within) }];
 }
 
-function middleToCutouts({ cutouts, bore, outerStep, innerStep }: PlateSizes): Named[] {
-  const radius = Math.max(bore, outerStep?.diameter ?? 0, innerStep?.diameter ?? 0) / 2;
-  return cutouts.map((cutout) => ({ what: 'bore and cut-outs', gap: toCutout(cutout, [0, 0]) - radius }));
+/** Walls from the bore and the steps around it to edge and cut-outs. */
+function aroundMiddle(plate: PlateSizes, edge: (point: Point) => number): Named[] {
+  const { cutouts, bore, outerStep, innerStep, catchPocket } = plate;
+  const openings = [
+    { what: 'bore', at: [0, 0] as const, radius: bore / 2 },
+    ...[outerStep, innerStep].flatMap((step) =>
+      step ? [{ what: 'recess', at: step.center, radius: step.diameter / 2 }] : [],
+    ),
+    ...(catchPocket ? [{ what: 'catch nut', at: [0, 0] as const, radius: nutPocketReach(catchPocket) }] : []),
+  ];
+  return openings.flatMap(({ what, at, radius }) => [
+    { what: `${what} and the edge`, gap: edge(at) - radius },
+    ...cutouts.map((cutout) => ({ what: `${what} and cut-outs`, gap: toCutout(cutout, at) - radius })),
+  ]);
+}
+
+/** A rim stands on the plate: it may be flush with the edge or a cut-out, and never beyond. */
+function underRim({ rim, cutouts }: PlateSizes, edge: (point: Point) => number): Named[] {
+  if (!rim) return [];
+  const beside = (distance: number) => distance - rim.outer / 2 + APART;
+  return [
+    { what: 'the rim and the edge', gap: beside(edge(rim.center)) },
+    ...cutouts.map((cutout) => ({ what: 'the rim and cut-outs', gap: beside(toCutout(cutout, rim.center)) })),
+  ];
 }
 
 function turningWalls(plate: PlateSizes, nut: PatternHoles): TurnTerm[] {

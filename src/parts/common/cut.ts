@@ -3,6 +3,7 @@ import type { Shape } from '../../solid/recipe.js';
 import { prismVolume } from '../../solid/volume.js';
 import type { Pocket } from './joints.js';
 import type { PrintSizes } from './print-sizes.js';
+import { commonArea } from './section-volume.js';
 
 /** Cutters stand out of what they cut by this much, mm. */
 export const OVERSHOOT = 1;
@@ -47,7 +48,7 @@ export function holeCut(hole: Hole, inside: PrintSizes['inside'], chordError: nu
   const span = side === 'low' ? { from: from - OVERSHOOT, to: from + depth } : { from: to - depth, to: to + OVERSHOOT };
   return {
     shape: { kind: 'union', of: [bore, { kind: 'prism', outlines: [sunk], ...span }] },
-    volume: drilled + (polygonArea(sunk) - polygonArea(outline)) * depth,
+    volume: drilled + (polygonArea(sunk) - commonArea(outline, sunk)) * depth,
   };
 }
 

@@ -2,6 +2,7 @@ import type { Assumptions } from '../../sheet/assumptions.js';
 import { measured, stated } from '../../sheet/measured-field.js';
 import type { HolesSheet, PatternSheet } from '../../sheet/sections/holes.js';
 import { cosd, sind } from '../../solid/angles.js';
+import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
 import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
 import { FASTENER_SIZES, type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
 import { plain } from '../../units/format.js';
@@ -109,6 +110,8 @@ export function polar(radius: number, degrees: number): [number, number] {
   return [radius * cosd(degrees), radius * sind(degrees)];
 }
 
+/** The largest screw that passes a hole; none where its head passes too. */
 function largestThrough(diameter: number): FastenerSize | undefined {
-  return FASTENER_SIZES.filter((size) => clearanceHole(size, 'fine') <= diameter + 1e-9).at(-1);
+  const largest = FASTENER_SIZES.filter((size) => clearanceHole(size, 'fine') <= diameter + 1e-9).at(-1);
+  return largest && socketCapScrew(largest).headDiameter > diameter ? largest : undefined;
 }

@@ -1,4 +1,6 @@
+import { offsetAtHeight } from '../common/carved.js';
 import type { CouplingDesign } from './dimensions.js';
+import { slotLevels } from './jaws.js';
 
 /** Angular and parallel misalignment that jaw couplings are built for. @source common-practice */
 const MOST = { angular: 1, parallel: 0.38, parallelShare: 0.01 };
@@ -7,15 +9,30 @@ const MOST = { angular: 1, parallel: 0.38, parallelShare: 0.01 };
 export const MOST_SQUEEZE = 0.15;
 
 /**
- * Squeeze of a lobe at its flank at the stated misalignment: what is built in, half the parallel offset, and what the
- * lean of half the angle adds at the ends of the insert [mm].
+ * Squeeze of a lobe at its flank at the stated misalignment: what is built in, half the parallel offset, what the lean
+ * of half the angle adds at the ends of the insert, and what the fillet takes of an edge that is pushed down on it [mm].
  */
-export function squeezeAt({ insert, misalignment: { angular, parallel } }: CouplingDesign): number {
+export function squeezeAt(design: CouplingDesign): number {
+  const { insert, misalignment } = design;
   const { height, reach, middle, barrel } = insert.finished;
-  const lean = Math.tan(((angular / 2) * Math.PI) / 180);
-  const aside = parallel / 2 + lean * (height / 2 + lean * reach);
+  const lean = leanOf(misalignment);
+  const aside = misalignment.parallel / 2 + lean * (height / 2 + lean * reach);
   // a barrelled lobe that is pushed along its own middle line meets a flank that closes on it
-  return Math.max(0, -insert.flankClearance) + aside * Math.hypot(1, (2 * barrel) / (reach - middle));
+  const pushed = aside * Math.hypot(1, (2 * barrel) / (reach - middle));
+  return Math.max(0, -insert.flankClearance) + pushed + filletBite(design);
+}
+
+/** How far the fillet at the foot of a jaw stands out where the lowest edge of a misaligned lobe comes to lie [mm]. */
+function filletBite({ insert, hubs, gap, misalignment }: CouplingDesign): number {
+  const { jaws } = hubs[0]!.finished;
+  const { height, reach } = insert.finished;
+  const lowest = (gap - height) / 2 - misalignment.axial / 2 - leanOf(misalignment) * reach;
+  return Math.max(0, -offsetAtHeight(slotLevels(jaws), Math.max(0, lowest)));
+}
+
+/** Of the insert, which takes half the angle. */
+function leanOf({ angular }: CouplingDesign['misalignment']): number {
+  return Math.tan(((angular / 2) * Math.PI) / 180);
 }
 
 /** What the coupling takes of each kind of misalignment by itself. */

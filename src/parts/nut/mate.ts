@@ -9,6 +9,9 @@ import { exactly } from '../../units/measured.js';
 import { nutCutter, screwBody, threadColumns } from '../common/thread-shape.js';
 import type { NutDesign } from './dimensions.js';
 
+/** Diametral room that the tried screw has everywhere, mm. */
+const ROOM = 0.004;
+
 /** By the helix's symmetry, one pitch over the whole turn holds every relation of screw and nut. */
 const MOST_PITCHES = 1;
 
@@ -42,11 +45,12 @@ export function nutMate(design: NutDesign): ThreadMate {
     pitchDiameter: smaller(finished.thread.pitchDiameter),
     major: smaller(finished.thread.major),
   };
+  // where readings leave open whether the largest screw goes in at all, the fit's checks say so; here it is one that does
   const bar: ThreadProfile = {
     ...finished.thread,
-    minor: screw.minor.most,
-    pitchDiameter: screw.pitchDiameter.most,
-    major: screw.major.most,
+    minor: Math.min(screw.minor.most, nut.minor - ROOM),
+    pitchDiameter: Math.min(screw.pitchDiameter.most, nut.pitchDiameter - ROOM),
+    major: Math.min(screw.major.most, nut.major - ROOM),
     grooveWidth: finished.thread.pitch / 2,
   };
   const run = {

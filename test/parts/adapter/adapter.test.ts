@@ -195,6 +195,73 @@ describe('adapter', () => {
     expect(finding(report, 'mount-float')!.value).toBeCloseTo(0.25, 9);
   });
 
+  describe('with a rim', () => {
+    const rimmed = (aside: number) => ({
+      part: 'adapter',
+      name: 'rim',
+      kind: 'blank',
+      carriage: {
+        bore: 19.6,
+        thickness: 10,
+        offset: [aside, 0],
+        holes: { count: 2, circle: 56.2, diameter: 3.4, screw: 'M3' },
+      },
+      plate: { bore: 15.8 },
+      register: { carriage: 'rim' },
+      material: 'petg',
+      printer: { compensation: 'none' },
+    });
+
+    // 19.6 mm of bore less 0.2 mm of clearance, 15.8 mm of bore in it: (19.4 − 15.8)/2 − aside
+    it.each([
+      [0, 1.8, 'pass'],
+      [0.3, 1.5, 'caution'],
+      [0.9, 0.9, 'caution'],
+      [1.7, 0.1, 'fail'],
+      [2.5, -0.7, 'fail'],
+    ])('whose bore stands %d mm off its middle, leaves a wall of %d mm', (aside, wall, verdict) => {
+      const found = finding(judged(rimmed(aside)), 'rim-wall')!;
+      expect(found.value).toBeCloseTo(wall, 6);
+      expect(found.verdict).toBe(verdict);
+    });
+
+    it('is never accepted where its wall is gone', () => {
+      const accept = [{ check: 'rim-wall', reason: 'the rim only shows where the plate goes' }];
+      expect(() => check(design(rimmed(2.5)), { accept })).toThrow(/cannot be accepted below 0 mm/);
+      expect(check(design(rimmed(1.7)), { accept }).verdict).toBe('caution');
+    });
+
+    it('must stand on the plate', () => {
+      const plate = { bore: 15.8, outline: { shape: 'rectangular', size: [70, 18] } };
+      const found = finding(judged({ ...rimmed(0), plate }), 'clocking')!;
+      // the bore of 15.8 mm in 18 mm leaves 1.1 mm; the rim of 19.4 mm hangs over the edge by 0.7 mm, of 1.2 mm wanted
+      expect(found.value).toBeCloseTo(0.5, 6);
+      expect(found.message).toContain('the rim and the edge');
+    });
+  });
+
+  it.each([7.4, 12.5, 15, 18])(
+    'is a blank plate with holes of %d mm, of the volume that was worked out',
+    async (diameter) => {
+      const { report } = await makePart(
+        {
+          part: 'adapter',
+          name: 'blank',
+          kind: 'blank',
+          carriage: { thickness: 10, holes: { count: 4, circle: 70, diameter } },
+          plate: { bore: 15.8 },
+          material: 'petg',
+          printer: { compensation: 'file', chord_error: 0.05 },
+        },
+        { kernel },
+      );
+      expect(report.verdict).not.toBe('fail');
+      // no listed head covers a hole above 13 mm
+      const screw = report.assumptions.find(({ field }) => field === 'carriage.holes.screw');
+      expect(screw?.value).toBe(diameter > 13 ? undefined : diameter < 8 ? 'M6' : 'M8');
+    },
+  );
+
   it('puts a rim into the carriage and a catch nut under the flange', async () => {
     const carriage = {
       ...PLAIN.carriage,

@@ -12,6 +12,7 @@ import {
 import { designCoupling } from '../../../src/parts/coupling/dimensions.js';
 import { jawWidth } from '../../../src/parts/coupling/jaws.js';
 import { assemblyOf, mateCoupling } from '../../../src/parts/coupling/mate.js';
+import { squeezeAt } from '../../../src/parts/coupling/misalignment.js';
 import { couplingSchema } from '../../../src/parts/coupling/sheet.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { validate } from '../../../src/sheet/validate.js';
@@ -37,6 +38,25 @@ describe('hubs and insert', () => {
       ['solid-squeeze', 'pass'],
       ['solid-play', 'pass'],
     ]);
+  });
+
+  it.each([0, 0.01, 0.02, 0.05, 0.08])(
+    'mate with %d mm at each flank, though an edge is pushed down on a fillet',
+    (gap) => {
+      const findings = mateCoupling(designed({ insert: { flank_clearance: gap } }), kernel);
+      expect(findings.filter(({ verdict }) => verdict !== 'pass')).toEqual([]);
+    },
+  );
+
+  it('count what a fillet takes of an edge that is pushed down on it', () => {
+    const squeeze = (axial: number) =>
+      squeezeAt(
+        designed({ insert: { flank_clearance: 0 }, jaws: { fillet: 0.5 }, misalignment: { angular: 0, axial } }),
+      );
+    // by hand: the insert lies 0.55 mm over the floor and comes down by half of 0.5 mm, to 0.3 mm; there the fillet of
+    // 0.5 mm stands out by 0.5 − √(0.5² − 0.2²) = 0.0417 mm, its chords by up to 0.01 mm more
+    expect(squeeze(0.5) - squeeze(0)).toBeGreaterThan(0.0417);
+    expect(squeeze(0.5) - squeeze(0)).toBeLessThan(0.0517);
   });
 
   it('collide when they should: jaws on jaws, squeezed lobes, too much misalignment', () => {

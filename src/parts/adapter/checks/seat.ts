@@ -4,6 +4,7 @@ import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured
 import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import { planeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
+import { isSolidRim, rimThickness } from '../plan.js';
 import { bedFace, hanging, LEDGE } from '../print-advice.js';
 import { flangeShape } from '../seated-nut.js';
 
@@ -112,13 +113,15 @@ export const rimWall: AdapterCheck = {
   title: 'Wall of the rim',
   unit: 'mm',
   limits: soft({ min: 1.6 }, { min: 0.8 }),
-  moves: 'carriage.bore, plate.bore, register.carriage',
+  moves: 'carriage.bore, carriage.offset, plate.bore, register.carriage',
   run: ({ layout: { plate } }) => {
     const { rim } = plate;
     if (!rim) return undefined;
-    const wall = (rim.outer - rim.inner) / 2;
-    const solid = rim.inner <= plate.bore ? ', solid down to the bore' : '';
-    return valued(exactly(wall), `the rim is ${plain(wall)} mm thick${solid} and ${plain(rim.height)} mm high`);
+    const wall = rimThickness(rim, plate.bore);
+    const solid = isSolidRim(rim, plate.bore) ? ', solid down to the bore' : '';
+    const aside = Math.hypot(...rim.center);
+    const off = aside > 0 ? ` where the bore stands ${plain(aside)} mm off its middle` : '';
+    return valued(exactly(wall), `the rim is ${plain(wall)} mm thick${solid}${off} and ${plain(rim.height)} mm high`);
   },
 };
 

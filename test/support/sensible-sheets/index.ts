@@ -1,0 +1,5 @@
+export { sensibleAdapter } from './adapters.js';
+export { sensibleCoupling } from './couplings.js';
+export { sensibleCoupon } from './coupons.js';
+export { sensibleNut } from './nuts.js';
+export { sensibleSleeve } from './sleeves.js';

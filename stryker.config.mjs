@@ -1,0 +1,22 @@
+// Mutation testing, a folder at a time: MUTANTS names the sources, MUTANT_TESTS the tests that must notice.
+const list = (name) => (process.env[name] ?? '').split(' ').filter((word) => word !== '');
+
+export default {
+  testRunner: 'vitest',
+  // its TypeScript preprocessor knows older compilers only; the runner strips types by itself
+  tsconfigFile: 'none',
+  vitest: { configFile: 'vitest.mutants.config.ts', related: false },
+  mutate: list('MUTANTS'),
+  // messages are worded freely; figures, comparisons and choices are what must be held
+  mutator: { excludedMutations: ['StringLiteral'] },
+  coverageAnalysis: 'perTest',
+  ignoreStatic: true,
+  concurrency: 2,
+  timeoutMS: 20_000,
+  tempDirName: '.mutants',
+  ignorePatterns: ['/dist', '/out', '/docs', '/bench'],
+  reporters: ['json'],
+  jsonReporter: { fileName: process.env.MUTANT_REPORT ?? '.mutants/report.json' },
+  allowEmpty: true,
+  cleanTempDir: 'always',
+};

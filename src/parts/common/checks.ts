@@ -16,10 +16,10 @@ export const heat: Check<{ readonly duty: DutySheet; readonly material: Material
   limits: hard({ min: 20 }),
   moves: 'duty.temperature, material',
   grave: true,
-  run: ({ duty, material }) => {
+  run: ({ duty, material }, { pass: { min = 0 } }) => {
     if (duty.temperature === undefined) return notJudged('duty.temperature');
     const reserve = material.softening - duty.temperature;
-    const cure = reserve < 20 ? '; use a material that softens later, or keep the heat away' : '';
+    const cure = reserve < min ? '; use a material that softens later, or keep the heat away' : '';
     return valued(
       exactly(reserve),
       `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(duty.temperature, 0)} °C around it${cure}`,

@@ -162,10 +162,10 @@ const shaftEngagement: HeldCheck = {
   unit: '',
   limits: hard({ min: 1.5 }),
   moves: 'motor.shaft.length, shaft.length',
-  run: ({ held }) => {
+  run: ({ held }, { pass: { min = 0 } }) => {
     const rows = held.map((one) => ({ one, ratio: one.engagement / one.shaft.diameter.likely }));
     const { one, ratio } = rows.reduce((a, b) => (b.ratio < a.ratio ? b : a));
-    const cure = ratio < 1.5 ? '; the shaft must reach further in, or the bore be longer' : '';
+    const cure = ratio < min ? '; the shaft must reach further in, or the bore be longer' : '';
     return valued(exactly(ratio), `${plain(one.engagement, 1)} mm in the ${one.name}${cure}`);
   },
 };

@@ -19,10 +19,11 @@ const mass: CouponCheck = {
   unit: 'g',
   limits: soft({ max: 15 }),
   moves: 'purposes, scale.height, thread.steps, pockets.steps',
-  run: (design) => {
+  run: (design, { pass: { max = Infinity } }) => {
     const volume = couponVolume(design);
     const grams = (volume / 1000) * design.material.density;
-    return valued(exactly(grams), `${plain(volume / 1000, 1)} cm³ of ${design.material.name}`);
+    const cure = grams > max ? '; fewer purposes or steps make it lighter' : '';
+    return valued(exactly(grams), `${plain(volume / 1000, 1)} cm³ of ${design.material.name}${cure}`);
   },
 };
 
@@ -34,12 +35,12 @@ const time: CouponCheck = {
   unit: 'min',
   limits: soft({ max: 90 }),
   moves: 'purposes, printer.layer',
-  run: (design) => {
+  run: (design, { pass: { max = Infinity } }) => {
     const { minutes, speed } = printTime(couponVolume(design), design.printer);
     const { layer, lineWidth } = design.printer;
     return valued(
       exactly(minutes),
-      `solid, layers of ${plain(layer)} mm, lines of ${plain(lineWidth)} mm at ${plain(speed)} mm/s on the mean, travel included`,
+      `solid, layers of ${plain(layer)} mm, lines of ${plain(lineWidth)} mm at ${plain(speed)} mm/s on the mean, travel included${minutes > max ? '; fewer purposes or a thicker layer take less' : ''}`,
     );
   },
 };
@@ -51,10 +52,13 @@ const diameters: CouponCheck = {
   unit: '',
   limits: soft({ min: 4 }),
   moves: 'bores',
-  run: ({ plan }) => {
+  run: ({ plan }, { pass: { min = 0 } }) => {
     if (!plan.diameters) return undefined;
     const different = new Set(plan.diameters).size;
-    return valued(exactly(different), 'a line over the diameter wants four, so that a misread one shows');
+    return valued(
+      exactly(different),
+      `${different} in all; a line over the diameter wants ${min}, so that a misread one shows`,
+    );
   },
 };
 

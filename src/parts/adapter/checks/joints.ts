@@ -134,7 +134,7 @@ export const threadLength: AdapterCheck = {
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'plate.thickness',
-  run: (design) => {
+  run: (design, { pass: { min = 0 } }) => {
     const lengths = [nutSide(design), carriageSide(design)].flatMap((drawn) => {
       const { screw, joint: kind } = drawn?.holes.hole ?? {};
       if (!drawn || screw === undefined || (kind !== 'insert' && kind !== 'tapped')) return [];
@@ -142,7 +142,8 @@ export const threadLength: AdapterCheck = {
     });
     if (lengths.length === 0) return undefined;
     const least = Math.min(...lengths);
-    return valued(exactly(least), `${plain(least, 2)} diameters of thread`);
+    const cure = least < min ? '; a thicker plate holds more' : '';
+    return valued(exactly(least), `${plain(least, 2)} diameters of thread${cure}`);
   },
 };
 
@@ -154,11 +155,12 @@ export const insertWall: AdapterCheck = {
   unit: 'mm',
   limits: soft({ min: 2 }, { min: 1.5 }),
   moves: 'plate.outline, clocking',
-  run: (design) => {
+  run: (design, { pass: { min = 0 } }) => {
     const drawn = [nutSide(design), carriageSide(design)];
     if (!drawn.some((one) => one?.holes.hole.joint === 'insert')) return undefined;
     const { gap, what } = design.layout.ligament;
-    return valued(exactly(gap), `${plain(gap)} mm between ${what}`);
+    const cure = gap < min ? '; a wider outline or another turn gives more' : '';
+    return valued(exactly(gap), `${plain(gap)} mm between ${what}${cure}`);
   },
 };
 
@@ -170,13 +172,15 @@ export const pocketFloor: AdapterCheck = {
   unit: '',
   limits: soft({ min: 8 }, { min: 4 }),
   moves: 'plate.thickness, nut.joint, carriage.joint',
-  run: (design) => {
+  run: (design, { pass: { min = 0 } }) => {
     const floors = [nutSide(design), carriageSide(design)].flatMap((drawn) =>
       drawn?.holes.pocket ? [drawn.holes.to - drawn.holes.from - drawn.holes.pocket.depth] : [],
     );
     if (floors.length === 0) return undefined;
     const least = Math.min(...floors);
-    return valued(exactly(least / design.printer.layer), `${plain(least)} mm of floor under the deepest pocket`);
+    const { layer } = design.printer;
+    const cure = least < min * layer ? `; make the plate ${plain(min * layer - least)} mm thicker` : '';
+    return valued(exactly(least / layer), `${plain(least)} mm of floor under the deepest pocket${cure}`);
   },
 };
 

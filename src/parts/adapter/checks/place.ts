@@ -18,10 +18,10 @@ export const clocking: AdapterCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'nut.joint, carriage.joint, plate.thickness, plate.outline, clocking',
-  run: ({ layout, input }) => {
+  run: ({ layout, input }, { pass: { min = LEAST_LIGAMENT } }) => {
     const { ligament, clocking } = layout;
     const how = input.clocking === undefined ? 'turned' : 'as stated, turned';
-    const missing = LEAST_LIGAMENT - ligament.gap;
+    const missing = min - ligament.gap;
     const help =
       missing > 0
         ? `; ${plain(missing)} mm are missing. ${input.clocking === undefined ? 'No turn is better' : 'Leave clocking out to have it worked out'}: ${cures(input).join('; else ')}`
@@ -59,7 +59,7 @@ export const holeEdge: AdapterCheck = {
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'plate.outline, plate.outline.rim',
-  run: ({ layout: { plate } }) => {
+  run: ({ layout: { plate } }, { of }) => {
     const edge = insideEdge(plate);
     const rows = [plate.nutHoles, plate.carriageHoles].flatMap((holes) => {
       if (holes?.hole.screw === undefined) return [];
@@ -73,9 +73,10 @@ export const holeEdge: AdapterCheck = {
     if (rows.length === 0) return undefined;
     const worst = rows.reduce((a, b) => (b.value < a.value ? b : a));
     const limits: Limits = { pass: { min: Math.max(1.5, worst.least) }, fail: { min: Math.max(1, worst.least) } };
+    const cure = worst.value < (of(limits).pass.min ?? 0) ? '; a wider outline gives edge' : '';
     return valued(
       exactly(worst.value),
-      `${plain(worst.value, 2)} screw diameters from hole to edge, ${plain(worst.ligament)} mm beside the opening`,
+      `${plain(worst.value, 2)} screw diameters from hole to edge, ${plain(worst.ligament)} mm beside the opening${cure}`,
       limits,
     );
   },
@@ -90,10 +91,10 @@ export const mountRoom: AdapterCheck = {
   unit: 'mm',
   limits: hard({ min: 0 }),
   moves: 'plate.outline, plate.flats, plate.cutouts',
-  run: (design) => {
+  run: (design, { pass: { min = 0 } }) => {
     if (!design.carriage.room) return undefined;
     const left = roomLeft(design);
-    const cure = left < 0 ? '; cut flats or cut-outs, or draw the outline as a polygon' : '';
+    const cure = left < min ? '; cut flats or cut-outs, or draw the outline as a polygon' : '';
     return valued(exactly(left), `the plate keeps ${plain(left)} mm inside its room${cure}`);
   },
 };

@@ -19,7 +19,7 @@ export const mountSeat: AdapterCheck = {
   unit: 'mm',
   limits: soft({ min: 2 }, { min: 0.5 }),
   moves: 'plate.bore, nut.flange',
-  run: ({ nut, layout: { plate }, seatHeight, registers }) => {
+  run: ({ nut, layout: { plate }, seatHeight, registers }, { pass: { min = 0 } }) => {
     if (!nut) return undefined;
     const reach = Math.min(
       ...flangeShape(nut.flange).map((point) => Math.hypot(...point)),
@@ -29,10 +29,13 @@ export const mountSeat: AdapterCheck = {
     const opening = Math.max(plate.bore / 2, plate.catchPocket ? nutPocketReach(plate.catchPocket) : 0);
     const ring = side - opening;
     const off = registers.nut === 'none' ? '' : `, within ${plain(registers.clearance / 2)} mm of the middle`;
-    return valued(
-      exactly(ring),
-      `the flange lies flat on a ring ${plain(ring)} mm wide, square to the axis, ${plain(seatHeight)} mm from the carriage's face${off}`,
-    );
+    const place = `square to the axis, ${plain(seatHeight)} mm from the carriage's face${off}`;
+    const found =
+      ring > 0
+        ? `the flange lies on a ring ${plain(ring)} mm wide, ${place}`
+        : `the opening is ${plain(-2 * ring)} mm wider than the flange, which falls through`;
+    const cure = ring < min ? '; a smaller plate.bore gives it a seat' : '';
+    return valued(exactly(ring), `${found}${cure}`);
   },
 };
 
@@ -114,14 +117,18 @@ export const rimWall: AdapterCheck = {
   unit: 'mm',
   limits: soft({ min: 1.6 }, { min: 0.8 }),
   moves: 'carriage.bore, carriage.offset, plate.bore, register.carriage',
-  run: ({ layout: { plate } }) => {
+  run: ({ layout: { plate } }, { pass: { min = 0 } }) => {
     const { rim } = plate;
     if (!rim) return undefined;
     const wall = rimThickness(rim, plate.bore);
     const solid = isSolidRim(rim, plate.bore) ? ', solid down to the bore' : '';
     const aside = Math.hypot(...rim.center);
     const off = aside > 0 ? ` where the bore stands ${plain(aside)} mm off its middle` : '';
-    return valued(exactly(wall), `the rim is ${plain(wall)} mm thick${solid}${off} and ${plain(rim.height)} mm high`);
+    const cure = wall < min ? '; a smaller plate.bore thickens it, or leave it out with register.carriage: none' : '';
+    return valued(
+      exactly(wall),
+      `the rim is ${plain(wall)} mm thick${solid}${off} and ${plain(rim.height)} mm high${cure}`,
+    );
   },
 };
 
@@ -134,14 +141,13 @@ export const rimHeight: AdapterCheck = {
   unit: 'mm',
   moves: 'register.depth, carriage.thickness',
   trifle: true,
-  run: ({ layout: { plate }, carriage }) => {
+  run: ({ layout: { plate }, carriage }, { of }) => {
     if (!plate.rim || !carriage.thickness) return undefined;
     const most = carriage.thickness.likely;
-    return valued(
-      exactly(plate.rim.height),
-      `${plain(plate.rim.height)} mm into ${plain(most)} mm`,
-      soft({ max: most }),
-    );
+    const own = soft({ max: most });
+    const cure =
+      plate.rim.height > (of(own).pass.max ?? most) ? '; it keeps the plate off: a smaller register.depth' : '';
+    return valued(exactly(plate.rim.height), `${plain(plate.rim.height)} mm into ${plain(most)} mm${cure}`, own);
   },
 };
 
@@ -155,11 +161,11 @@ export const printSupport: AdapterCheck = {
   unit: 'mm',
   limits: soft({ max: LEDGE.pass }, { max: LEDGE.fail }),
   moves: 'register.nut, register.carriage, nut.joint, carriage.joint',
-  run: ({ layout: { plate } }) => {
+  run: ({ layout: { plate } }, { pass: { max = LEDGE.pass } }) => {
     const bed = bedFace(plate);
     const ledge = hanging(plate, bed);
     const cure =
-      ledge > LEDGE.pass
+      ledge > max
         ? '; pockets on both faces, or a rim opposite a recess, need support: use register.nut: bore, or other joints'
         : '';
     return valued(

@@ -18,7 +18,7 @@ export const heat: Check<CouplingDesign> = {
   limits: hard({ min: RESERVE }),
   moves: 'motor.temperature, duty.temperature, material, insert.material',
   grave: true,
-  run: (design) => {
+  run: (design, { pass: { min = RESERVE } }) => {
     const { material, motor, duty, insert, hubs } = design;
     const onMotor = hubs.some(({ name }) => name === 'motor-hub');
     const hub = onMotor ? Math.max(motor.temperature, duty.temperature) : duty.temperature;
@@ -34,7 +34,7 @@ export const heat: Check<CouplingDesign> = {
       },
     ];
     const { reserve, words } = rows.reduce((a, b) => (b.reserve < a.reserve ? b : a));
-    const cure = reserve < RESERVE ? '; use a material that softens later, or keep the heat away' : '';
+    const cure = reserve < min ? '; use a material that softens later, or keep the heat away' : '';
     return valued(exactly(reserve), `${words}${cure}`);
   },
 };

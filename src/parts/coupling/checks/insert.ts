@@ -51,15 +51,17 @@ export const insertStress: CouplingCheck = {
   unit: 'MPa',
   source: 'DIN 740-2 factors; allowance: common practice',
   moves: 'motor.torque, hubs.outside_diameter, insert.height, insert.hardness',
-  run: (design) => {
+  run: (design, limits) => {
     const { warm } = factors(design);
     const stress = warm * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
     const { normal } = allowanceOf(design);
-    const cure = stress > normal ? '; a larger outside, a higher insert or a harder one carries it' : '';
+    const own = hard({ max: normal });
+    const { max = normal } = limits.of(own).pass;
+    const cure = stress > max ? '; a larger outside, a higher insert or a harder one carries it' : '';
     return valued(
       exactly(stress),
-      `${plain(stress, 2)} MPa with temperature factor ${plain(warm, 1)}; ${design.insert.hardness} carries ${plain(normal, 2)} MPa${cure}`,
-      hard({ max: normal }),
+      `${plain(stress, 2)} MPa with temperature factor ${plain(warm, 1)}; ${design.insert.hardness} carries ${plain(max, 2)} MPa${cure}`,
+      own,
     );
   },
 };
@@ -72,16 +74,18 @@ export const insertPeak: CouplingCheck = {
   unit: 'MPa',
   source: 'DIN 740-2 factors; allowance: common practice',
   moves: 'motor.torque, duty.starts, duty.shock, hubs.outside_diameter, insert.height',
-  run: (design) => {
+  run: (design, limits) => {
     const { warm, start, shock } = factors(design);
     const factor = warm * Math.max(start * 1.5, shock);
     const stress = factor * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
     const { peak } = allowanceOf(design);
-    const cure = stress > peak ? '; a larger outside, a higher insert or a harder one carries it' : '';
+    const own = hard({ max: peak });
+    const { max = peak } = limits.of(own).pass;
+    const cure = stress > max ? '; a larger outside, a higher insert or a harder one carries it' : '';
     return valued(
       exactly(stress),
-      `${plain(stress, 2)} MPa at ${plain(factor, 2)} × the motor torque; ${design.insert.hardness} carries ${plain(peak, 2)} MPa${cure}`,
-      hard({ max: peak }),
+      `${plain(stress, 2)} MPa at ${plain(factor, 2)} × the motor torque; ${design.insert.hardness} carries ${plain(max, 2)} MPa${cure}`,
+      own,
     );
   },
 };
@@ -94,10 +98,14 @@ export const insertSqueeze: CouplingCheck = {
   unit: '',
   limits: { pass: { max: MOST_SQUEEZE }, fail: { max: 0.25 } },
   moves: 'insert.flank_clearance, misalignment',
-  run: (design) => {
+  run: (design, { pass: { max = MOST_SQUEEZE } }) => {
     const squeeze = squeezeAt(design);
     const width = 2 * design.insert.finished.halfWidth;
-    return valued(exactly(squeeze / width), `${plain(squeeze)} mm at one flank of a lobe ${plain(width, 2)} mm wide`);
+    const cure = squeeze > max * width ? '; more insert.flank_clearance or better lined up shafts ease it' : '';
+    return valued(
+      exactly(squeeze / width),
+      `${plain(squeeze)} mm at one flank of a lobe ${plain(width, 2)} mm wide${cure}`,
+    );
   },
 };
 

@@ -98,7 +98,7 @@ export const shaftGap: CouplingCheck = {
   moves: 'insert.pad, motor_hub.stop, screw_hub.stop',
   run: ({ hubs, shaftGap: gap, insert: { pad } }) => {
     if (hubs.length < 2) return undefined;
-    if (gap === undefined) return notJudged('a stop in both bores');
+    if (gap === undefined) return notJudged('motor_hub.stop', 'screw_hub.stop');
     return valued(
       exactly(gap),
       pad.kind === 'none' ? `${plain(gap)} mm between the stops` : `${plain(gap)} mm, the pad between them`,
@@ -172,11 +172,11 @@ export const speed: CouplingCheck = {
   limits: soft({ max: 1500 }),
   moves: 'duty.speed',
   trifle: true,
-  run: ({ duty: { speed: rpm } }) => {
+  run: ({ duty: { speed: rpm } }, { pass: { max = Infinity } }) => {
     if (rpm === undefined) return undefined;
     return valued(
       exactly(rpm),
-      `${plain(rpm, 0)} rpm; screws on one side are not balanced: above 1500 rpm it may shake`,
+      `${plain(rpm, 0)} rpm; screws on one side are not balanced: above ${plain(max, 0)} rpm it may shake`,
     );
   },
 };

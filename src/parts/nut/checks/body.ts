@@ -15,7 +15,7 @@ export const wall: NutCheck = {
   source: 'common practice',
   limits: hard({ min: 1.6 }),
   moves: 'body.diameter, holes.circle',
-  run: ({ finished, holes, screw, printer }) => {
+  run: ({ finished, holes, screw, printer }, limits) => {
     const { body, thread, flange } = finished;
     const across = Math.min(body.across, body.flats ?? Infinity, flange?.flats ?? Infinity);
     const spread = scaled(shifted(screw.major, -screw.major.likely), -0.5);
@@ -25,9 +25,16 @@ export const wall: NutCheck = {
       : Infinity;
     const least = smallest(beside, shifted(spread, inFlange));
     const lines = least.likely / printer.lineWidth;
+    const own = limitsFor(printer.nozzle);
+    const { min = 0 } = limits.of(own).pass;
+    const slimmest = thread.major + 2 * (min + spread.likely - spread.least);
     const cure =
-      least.likely < 1.6 ? `; a body of ${plain(thread.major + 3.2, 2)} mm is the slimmest for this screw` : '';
-    return valued(least, `${plain(least.likely)} mm, ${plain(lines, 1)} lines${cure}`, limitsFor(printer.nozzle));
+      least.least >= min
+        ? ''
+        : inFlange < (across - thread.major) / 2
+          ? '; a larger circle of holes leaves more'
+          : `; a body of ${plain(slimmest, 2)} mm is the slimmest for this screw`;
+    return valued(least, `${plain(least.likely)} mm, ${plain(lines, 1)} lines${cure}`, own);
   },
 };
 

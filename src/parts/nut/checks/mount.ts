@@ -85,7 +85,7 @@ export const holeClearance: NutCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_GAP }),
   moves: 'holes.circle, holes.screw, holes.head, body.diameter, fillet',
-  run: ({ holes, finished }) => {
+  run: ({ holes, finished }, { pass: { min = LEAST_GAP } }) => {
     if (!holes) return undefined;
     const { body, flange, fillet, thread, leadIn } = finished;
     const head = headRadius(holes);
@@ -107,8 +107,8 @@ export const holeClearance: NutCheck = {
     const gap = Math.min(...gaps);
     const what = holes.head === 'none' ? 'holes' : `heads on the ${holes.head} side`;
     const cure =
-      gap < LEAST_GAP
-        ? `; ${plain(LEAST_GAP - gap)} mm are missing: use a larger circle, a smaller screw, a slimmer body, or heads on the other side`
+      gap < min
+        ? `; ${plain(min - gap)} mm are missing: use a larger circle, a smaller screw, a slimmer body, or heads on the other side`
         : '';
     return valued(exactly(gap), `${what} keep ${plain(gap)} mm from body, fillet and bore${cure}`);
   },
@@ -122,16 +122,21 @@ export const holeEdge: NutCheck = {
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'flange.diameter, holes.circle, holes.screw',
-  run: ({ holes, finished }) => {
+  run: ({ holes, finished }, { of }) => {
     if (!holes) return undefined;
     const unit = holes.screwDiameter || holes.diameter.likely;
     const edge = Math.min(...holes.centres.map((centre) => edgeDistance(finished, centre)));
     const ligament = edge - openingRadius(holes);
     const least = (openingRadius(holes) + LEAST_LIGAMENT) / unit;
     const limits: Limits = { pass: { min: Math.max(1.5, least) }, fail: { min: Math.max(1, least) } };
+    const { min = 0 } = of(limits).pass;
+    const cure =
+      edge < min * unit
+        ? `; ${plain(min * unit - edge)} mm more of edge are wanted: a larger flange or a smaller circle`
+        : '';
     return valued(
       exactly(edge / unit),
-      `centres ${plain(edge)} mm from the edge, ${plain(ligament)} mm of material left`,
+      `centres ${plain(edge)} mm from the edge, ${plain(ligament)} mm of material left${cure}`,
       limits,
     );
   },
@@ -145,13 +150,14 @@ export const holeSpacing: NutCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'holes.count, holes.circle, holes.screw',
-  run: ({ holes }) => {
+  run: ({ holes }, { pass: { min = 0 } }) => {
     if (!holes || holes.centres.length < 2) return undefined;
     const between = least(
       holes.centres.flatMap((a, i) => holes.centres.slice(i + 1).map((b) => Math.hypot(a[0] - b[0], a[1] - b[1]))),
     );
     const ligament = between - 2 * Math.max(openingRadius(holes), headRadius(holes) - LEAST_LIGAMENT / 2);
-    return valued(exactly(ligament), `${plain(ligament)} mm between holes, their pockets and heads`);
+    const cure = ligament < min ? '; use fewer or smaller screws, or a larger circle' : '';
+    return valued(exactly(ligament), `${plain(ligament)} mm between holes, their pockets and heads${cure}`);
   },
 };
 
@@ -198,13 +204,17 @@ export const mountSeat: NutCheck = {
   unit: 'mm',
   limits: soft({ max: 1 }),
   moves: 'fillet, carriage.bore',
-  run: ({ carriage, finished }) => {
+  run: ({ carriage, finished }, limits) => {
     if (!carriage.bore || !finished.flange || finished.fillet === 0) return undefined;
     const gap = Math.max(0, (carriage.bore.likely - finished.body.across) / 2);
+    const own = soft({ max: gap });
+    const { max = gap } = limits.of(own).pass;
+    const cure =
+      finished.fillet > max ? "; chamfer the edge of the carriage's bore by that much, or use a smaller fillet" : '';
     return valued(
       exactly(finished.fillet),
-      `fillet ${plain(finished.fillet)} mm, gap ${plain(gap)} mm; a larger fillet needs a chamfer of its size on the bore's edge`,
-      soft({ max: gap }),
+      `a fillet of ${plain(finished.fillet)} mm beside a gap of ${plain(gap)} mm${cure}`,
+      own,
     );
   },
 };
@@ -228,13 +238,13 @@ export const mountFloat: NutCheck = {
   unit: 'mm',
   limits: soft({ min: 0.2, max: 0.5 }),
   moves: 'holes.diameter, carriage.bore',
-  run: (design) => {
+  run: (design, { pass: { min = 0 } }) => {
     const { holes } = design;
     const float = radialFloat(design);
     if (!holes || !float) return undefined;
     const larger = holes.screw ? `, such as the coarse series, ${plain(clearanceHole(holes.screw, 'coarse'))} mm` : '';
     const help =
-      float.likely < 0.2
+      float.likely < min
         ? `; larger holes${larger} let the nut find the screw`
         : '; tighten the screws with the axis at the end where the nut sits';
     return valued(float, `the nut can move ${plain(float.likely)} mm sideways${help}`);
@@ -248,11 +258,13 @@ export const pocketWall: NutCheck = {
   title: 'Least wall beside inserts and pockets',
   unit: 'mm',
   moves: 'holes.circle, flange.diameter, body.diameter',
-  run: ({ holes, finished }) => {
+  run: ({ holes, finished }, { of }) => {
     if (!holes || holes.joint === 'through') return undefined;
     const wall = pocketWallOf(holes, finished);
     const limits = holes.joint === 'insert' ? soft({ min: 2 }, { min: 1.5 }) : hard({ min: 1.6 });
-    return valued(exactly(wall), `${plain(wall)} mm beside the ${holes.joint}`, limits);
+    const { min = 0 } = of(limits).pass;
+    const cure = wall < min ? `; ${plain(min - wall)} mm are missing: a larger flange or another circle` : '';
+    return valued(exactly(wall), `${plain(wall)} mm beside the ${holes.joint}${cure}`, limits);
   },
 };
 
@@ -263,6 +275,10 @@ function pocketWallOf(holes: Holes, finished: NutDesign['finished']): number {
   return Math.min(toEdge, toBore) - opening;
 }
 
+function floorCure(floor: number, least: number): string {
+  return floor < least ? `; make the flange ${plain(least - floor)} mm thicker` : '';
+}
+
 /** A pocket needs a floor for its screw to pull on. */
 export const pocketFloor: NutCheck = {
   ...mount,
@@ -271,13 +287,13 @@ export const pocketFloor: NutCheck = {
   unit: '',
   limits: soft({ min: 8 }, { min: 4 }),
   moves: 'flange.thickness, holes.joint',
-  run: ({ holes, finished, printer }) => {
+  run: ({ holes, finished, printer }, { pass: { min = 0 } }) => {
     const pocket = holes && pocketOf(holes);
     if (!pocket) return undefined;
     const floor = (finished.flange?.thickness ?? finished.length) - pocket.pocket.depth;
     return valued(
       exactly(floor / printer.layer),
-      `${plain(floor)} mm of floor under a pocket ${plain(pocket.pocket.depth)} mm deep`,
+      `${plain(floor)} mm of floor under a pocket ${plain(pocket.pocket.depth)} mm deep${floorCure(floor, min * printer.layer)}`,
     );
   },
 };

@@ -10,6 +10,11 @@ type NutCheck = Check<NutDesign>;
 const print = { group: 'print', question: 'prints', source: 'common practice' } as const;
 const TAP = 'print a plain pilot hole and tap it with the screw or a tap instead';
 
+/** A layer height that is no higher, to a hundredth. */
+function floored(height: number): number {
+  return Math.floor(100 * height + 1e-9) / 100;
+}
+
 /** A pitch needs layers to show in. */
 export const printLayers: NutCheck = {
   ...print,
@@ -18,9 +23,10 @@ export const printLayers: NutCheck = {
   unit: '',
   limits: soft({ min: 10 }, { min: 6 }),
   moves: 'printer.layer',
-  run: ({ screw, printer }) => {
+  run: ({ screw, printer }, { pass: { min = 0 } }) => {
     const layers = layersPerPitch({ pitch: screw.pitch.likely, layer: printer.layer });
-    const help = layers < 6 ? `; use a layer of at most ${plain(screw.pitch.likely / 10, 2)} mm, or ${TAP}` : '';
+    const help =
+      layers < min ? `; use a layer of at most ${plain(floored(screw.pitch.likely / min), 2)} mm, or ${TAP}` : '';
     return valued(
       exactly(layers),
       `${plain(layers, 1)} layers of ${plain(printer.layer)} mm in a pitch of ${plain(screw.pitch.likely)} mm${help}`,
@@ -36,10 +42,10 @@ export const printThreadDepth: NutCheck = {
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'printer.nozzle, printer.line_width',
-  run: ({ screw, printer }) => {
+  run: ({ screw, printer }, { pass: { min = 0 } }) => {
     const depth = (screw.form === 'metric-v' ? 0.541266 : 0.5) * screw.pitch.likely;
     const lines = threadDepthInLines({ depth, line: printer.lineWidth });
-    const help = lines < 2 ? `; use a finer nozzle, or ${TAP}` : '';
+    const help = lines < min ? `; use a finer nozzle, or ${TAP}` : '';
     return valued(
       exactly(lines),
       `${plain(depth)} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${help}`,
@@ -55,17 +61,17 @@ export const printOverhang: NutCheck = {
   unit: '',
   limits: soft({ max: 0.75 }),
   moves: 'printer.layer, printer.line_width',
-  run: ({ screw, printer, finished }) => {
+  run: ({ screw, printer, finished }, { pass: { max = 0 } }) => {
     const angles = {
       flankAngle: screw.flankAngle,
       leadAngle: leadAngle({ lead: finished.lead, meanDiameter: screw.pitchDiameter.likely }),
     };
     const step = flankOverhangStep({ ...angles, layer: printer.layer });
-    const best = largestLayer({ ...angles, step: 0.75 * printer.lineWidth });
+    const best = largestLayer({ ...angles, step: max * printer.lineWidth });
     const ratio = step / printer.lineWidth;
     const help =
-      ratio > 0.75
-        ? `; layers of ${plain(Math.floor(best * 100) / 100, 2)} mm give a clean underside, else chase the thread with the screw`
+      ratio > max
+        ? `; layers of ${plain(floored(best), 2)} mm give a clean underside, else chase the thread with the screw`
         : '';
     return valued(exactly(ratio), `each layer reaches ${plain(step)} mm over the one below${help}`);
   },
@@ -81,6 +87,8 @@ export const threadLeadIn: NutCheck = {
   limits: soft({ min: 0.3 }),
   moves: 'lead_in',
   trifle: true,
-  run: ({ finished }) =>
-    valued(exactly(finished.leadIn), `${plain(finished.leadIn)} mm at 45° at both ends of the bore`),
+  run: ({ finished: { leadIn } }, { pass: { min = 0 } }) => {
+    const cure = leadIn < min ? `; the first turn starts easier from lead_in: ${plain(min)} mm on` : '';
+    return valued(exactly(leadIn), `${plain(leadIn)} mm at 45° at both ends of the bore${cure}`);
+  },
 };

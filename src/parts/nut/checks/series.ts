@@ -20,11 +20,11 @@ export const screwSeries: Check<NutDesign> = {
   source: 'common practice',
   limits: soft({ max: LIMITS.best }),
   moves: 'screw.major, screw.pitch, screw.form',
-  run: (design) => {
+  run: (design, { pass: { max = LIMITS.best } }) => {
     const { form, major, pitch, designation } = design.screw;
     if (form === 'free') return undefined;
     const [best, second] = nearestSeries({ form, major, pitch });
-    if (best.sigma > LIMITS.best) return valued(exactly(best.sigma), oddWords(design, best));
+    if (best.sigma > max) return valued(exactly(best.sigma), oddWords(design, best));
     return designation === undefined
       ? namedOrTwin(best, second)
       : valued(exactly(best.sigma), `readings agree with ${designation}`);

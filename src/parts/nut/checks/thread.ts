@@ -1,7 +1,7 @@
-import { type Check, hard, soft, told, valued } from '../../../fit/check.js';
+import { type Bounds, type Check, hard, soft, told, valued } from '../../../fit/check.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
 import { plain } from '../../../units/format.js';
-import { halfWidth, plusMinus, shifted, widened } from '../../../units/measured.js';
+import { halfWidth, type Measured, plusMinus, shifted, widened } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 import { judgedFit } from '../stack.js';
 
@@ -15,13 +15,15 @@ export const threadClearance: NutCheck = {
   title: 'Diametral clearance at the pitch line',
   limits: hard({ min: 0.15 }),
   moves: 'fit.diametral, printer.hole_offset, material.shrink.plane, screw.pitch_diameter',
-  run: (design) => {
+  run: (design, limits) => {
     const { diametral } = judgedFit(design);
-    const least = design.fit.name === 'close' ? 0.05 : 0.15;
+    const own = hard({ min: design.fit.name === 'close' ? 0.05 : 0.15 });
+    const { min = 0 } = limits.of(own).pass;
+    const cure = diametral.least < min ? `; a fit.diametral ${plain(min - diametral.least)} mm larger gives it` : '';
     return valued(
       diametral,
-      `${plain(diametral.likely)} mm on the diameter between flanks; the nut starts above ${least} mm`,
-      hard({ min: least }),
+      `${plain(diametral.likely)} mm on the diameter between flanks; the nut starts from ${plain(min)} mm${cure}`,
+      own,
     );
   },
 };
@@ -34,15 +36,16 @@ export const threadPitchError: NutCheck = {
   title: 'Play left over the whole length',
   limits: hard({ min: 0.05 }),
   moves: 'fit.axial, body.length, material.shrink.axial',
-  run: (design) => {
+  run: (design, { pass: { min = 0 } }) => {
     const { play, axialResidual } = judgedFit(design);
     const length = design.finished.length;
     const drift = axialResidual * length;
     const pitchDoubt = (halfWidth(design.screw.pitch) / design.screw.pitch.likely) * length;
     const left = widened(shifted(play, -drift), pitchDoubt);
+    const cure = left.least < min ? '; a shorter nut or a larger fit.axial leaves more' : '';
     return valued(
       left,
-      `${plain(play.likely)} mm of play less ${plain(drift)} mm of pitch error over ${plain(length)} mm leaves ${plain(left.likely)} mm`,
+      `${plain(play.likely)} mm of play less ${plain(drift)} mm of pitch error over ${plain(length)} mm leaves ${plain(left.likely)} mm${cure}`,
     );
   },
 };
@@ -74,20 +77,20 @@ export const threadBacklash: NutCheck = {
   title: 'Lost motion when the load reverses',
   limits: soft({ max: 0.3 }),
   moves: 'fit.axial, fit.diametral',
-  run: (design) => {
+  run: (design, limits) => {
     const { play } = judgedFit(design);
     const { axis } = design.duty;
-    const most = axis === 'vertical' ? 0.3 : 0.1;
-    const why =
-      axis === 'vertical'
-        ? 'weight holds one flank'
-        : axis === 'horizontal'
-          ? 'the load reverses'
-          : 'taken as horizontal, duty.axis is missing';
+    const own = axis === 'vertical' ? 0.3 : 0.1;
+    const { max: most = own } = limits.of(soft({ max: own })).pass;
+    const usual = {
+      vertical: 'is usual where weight holds one flank',
+      horizontal: 'is usual where the load reverses',
+      untold: 'is usual where the load reverses, as taken since duty.axis is missing',
+    }[axis ?? 'untold'];
     return valued(
       play,
-      `${plain(play.likely)} mm of lost motion; up to ${most} mm is usual where ${why}`,
-      soft({ max: most }),
+      `${plain(play.likely)} mm of lost motion; up to ${plain(most)} mm ${most === own ? usual : 'is allowed by the sheet'}`,
+      soft({ max: own }),
     );
   },
 };
@@ -99,9 +102,9 @@ export const threadCrestGap: NutCheck = {
   title: "Radial gap over the screw's crests",
   limits: hard({ min: 0.05 }),
   moves: 'fit.diametral, screw.major',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { crestGap: gap } = judgedFit(design);
-    return valued(gap, `${plain(gap.likely)} mm of air over the screw's crests`);
+    return valued(gap, `${plain(gap.likely)} mm of air over the screw's crests${airCure(gap, pass)}`);
   },
 };
 
@@ -112,11 +115,19 @@ export const threadRootGap: NutCheck = {
   title: "Radial gap over the screw's roots",
   limits: hard({ min: 0.05 }),
   moves: 'fit.diametral, screw.minor',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { rootGap: gap } = judgedFit(design);
-    return valued(gap, `${plain(gap.likely)} mm of air between the nut's crests and the screw's core`);
+    return valued(
+      gap,
+      `${plain(gap.likely)} mm of air between the nut's crests and the screw's core${airCure(gap, pass)}`,
+    );
   },
 };
+
+/** Air over crests grows by half of what the diameter is opened. */
+function airCure({ least }: Measured, { min = 0 }: Bounds): string {
+  return least < min ? `; a fit.diametral ${plain(2 * (min - least))} mm larger gives it` : '';
+}
 
 /** Lead and pitch must agree with a whole number of starts. */
 export const screwLead: NutCheck = {
@@ -128,12 +139,12 @@ export const screwLead: NutCheck = {
   source: 'common practice',
   limits: hard({ max: 0.03 }),
   moves: 'screw.lead, screw.travel, screw.pitch, screw.starts',
-  run: ({ screw }) => {
+  run: ({ screw }, { pass: { max = 0 } }) => {
     const off = Math.abs(screw.leadOverPitch / screw.starts - 1);
     const lead = screw.leadOverPitch * screw.pitchRead;
     const told = `lead ${plain(lead)} mm over pitch ${plain(screw.pitchRead)} mm is ${plain(screw.leadOverPitch)}`;
     const help =
-      off > 0.03
+      off > max
         ? `; starts come in whole numbers, so the pitch, the lead or a reading is wrong`
         : `, so ${screw.starts} start${screw.starts === 1 ? '' : 's'}`;
     return valued(plusMinus(off, 0), told + help);

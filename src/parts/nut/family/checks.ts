@@ -39,7 +39,7 @@ export const splitJoint: NutCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'holes.start, holes.circle',
-  run: ({ family, holes, finished }) => {
+  run: ({ family, holes, finished }, { pass: { min = LEAST_LIGAMENT } }) => {
     if (family?.kind !== 'split' || !holes) return undefined;
     const { pins } = family;
     const reach = pins.length / 2 + 0.25;
@@ -49,9 +49,7 @@ export const splitJoint: NutCheck = {
     });
     const least = Math.min(...walls);
     const cure =
-      least < LEAST_LIGAMENT
-        ? `; turn the pattern: holes.start: ${plain(180 / finished.holes!.centres.length)} deg, for one`
-        : '';
+      least < min ? `; turn the pattern: holes.start: ${plain(180 / finished.holes!.centres.length)} deg, for one` : '';
     return valued(exactly(least), `${plain(least)} mm beside the plane through the axis along X${cure}`);
   },
 };
@@ -64,7 +62,7 @@ export const pocketRoom: NutCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'body, holes.circle',
-  run: ({ family, catchPocket, finished, holes }) => {
+  run: ({ family, catchPocket, finished, holes }, { pass: { min = LEAST_LIGAMENT } }) => {
     const pocket = family?.kind === 'holder' ? family.pocket : catchPocket;
     if (!pocket) return undefined;
     const reach = nutPocketReach(pocket);
@@ -74,7 +72,8 @@ export const pocketRoom: NutCheck = {
         ? holes.centres.map((centre) => Math.hypot(...centre) - openingRadius(holes) - reach)
         : [];
     const least = Math.min(outside, ...beside);
-    return valued(exactly(least), `${plain(least)} mm beside the corners of the bought nut`);
+    const cure = least < min ? `; make the body ${plain(2 * (min - least))} mm wider, or move the holes out` : '';
+    return valued(exactly(least), `${plain(least)} mm beside the corners of the bought nut${cure}`);
   },
 };
 
@@ -87,7 +86,7 @@ export const springForce: NutCheck = {
   unit: '',
   limits: soft({ min: 1.2 }, { min: 1 }),
   moves: 'family.spring.working, family.spring.rate',
-  run: (design) => {
+  run: (design, { pass: { min = 1 } }) => {
     const { family } = design;
     if (family?.kind !== 'anti-backlash') return undefined;
     const needed = neededSpringForce(design);
@@ -95,8 +94,8 @@ export const springForce: NutCheck = {
     const { working } = family.spring;
     const force = springForceOf(family);
     const cure =
-      force < 1.2 * needed
-        ? `; ${plain(needed * 1.2, 1)} N are wanted: a stiffer spring, or a shorter family.spring.working`
+      force < min * needed
+        ? `; ${plain(needed * min, 1)} N are wanted: a stiffer spring, or a shorter family.spring.working`
         : '';
     return valued(
       exactly(force / needed),
@@ -114,10 +113,12 @@ export const springTravel: NutCheck = {
   unit: 'mm',
   limits: soft({ min: 1 }, { min: 0.3 }),
   moves: 'family.spring.working',
-  run: ({ family }) => {
+  run: ({ family }, { pass: { min = 0 } }) => {
     if (family?.kind !== 'anti-backlash') return undefined;
     const { working, solid } = family.spring;
-    return valued(exactly(working - solid), `${plain(working)} mm in the nut, solid at ${plain(solid)} mm`);
+    const left = working - solid;
+    const cure = left < min ? `; a family.spring.working from ${plain(solid + min)} mm on leaves it` : '';
+    return valued(exactly(left), `${plain(working)} mm in the nut, solid at ${plain(solid)} mm${cure}`);
   },
 };
 

@@ -1,9 +1,10 @@
 import { fault } from '../units/faults.js';
 import { loftConvex } from './convex-loft.js';
 import { latheMesh } from './lathe-mesh.js';
-import { type Mesh, type Placement, placementMatrix } from './mesh.js';
+import { type Mesh, type Placement, placementMatrix, type TaggedMesh } from './mesh.js';
 import { prismMesh } from './prism-mesh.js';
 import type { Feature, Shape } from './recipe.js';
+import { type Leaf, placedSurface, type Surface, surfacesOf, threadCore } from './surfaces.js';
 import { sweepThread } from './thread-sweep.js';
 import { weld } from './weld.js';
 
@@ -18,6 +19,13 @@ export interface Kernel {
    * @throws InputError  a shape of the recipe is not a solid
    */
   fuse(shape: Shape): Mesh;
+  /**
+   * Evaluates recipes to closed meshes as they come, threads as plain cylinders, whose facets know the surface of the
+   * recipe that they lie on: for drawing, not for files. Every moved shape has surfaces of its own.
+   *
+   * @throws InputError  a shape of a recipe is not a solid
+   */
+  surfaced(shapes: readonly Shape[]): SurfacedMesh[];
   /** Volume that `a` and the moved `b` have in common, for each pose, mm³; exactly 0 where they do not meet. */
   commonVolumes(a: Shape, b: Shape, poses: readonly Pose[]): number[];
   /** Volume of a shape, mm³. */
@@ -36,6 +44,7 @@ export async function createKernel(): Promise<Kernel> {
   module.setup();
   return {
     fuse: (shape) => inScope(module, (build) => weld(meshOf(build(shape)))),
+    surfaced: (shapes) => surfacedMeshes(module, shapes),
     volume: (shape) => inScope(module, (build) => build(shape).volume()),
     commonVolumes: (a, b, poses) =>
       inScope(module, (build, keep) => {
@@ -48,6 +57,11 @@ export async function createKernel(): Promise<Kernel> {
   };
 }
 
+/** A mesh whose tags count its surfaces. */
+export interface SurfacedMesh extends TaggedMesh {
+  readonly surfaces: readonly Surface[];
+}
+
 /** What is used of the kernel's own objects; they live outside the garbage collector and must be deleted. */
 interface Solid {
   transform(matrix: number[]): Solid;
@@ -55,7 +69,7 @@ interface Solid {
   subtract(other: Solid): Solid;
   volume(): number;
   status(): string;
-  getMesh(): { numProp: number; vertProperties: Float32Array; triVerts: Uint32Array };
+  getMesh(): { numProp: number; vertProperties: Float32Array; triVerts: Uint32Array; faceID: Uint32Array };
   delete(): void;
 }
 
@@ -69,7 +83,12 @@ interface SolidModule {
     difference(solids: Solid[]): Solid;
     intersection(solids: Solid[]): Solid;
   };
-  Mesh: new (mesh: { numProp: number; vertProperties: Float32Array; triVerts: Uint32Array }) => object;
+  Mesh: new (mesh: {
+    numProp: number;
+    vertProperties: Float32Array;
+    triVerts: Uint32Array;
+    faceID?: Uint32Array;
+  }) => object;
 }
 
 type Keep = (solid: Solid) => Solid;
@@ -100,26 +119,97 @@ function inScope<T>(module: SolidModule, work: (build: Build, keep: Keep) => T):
 
 function evaluate(module: SolidModule, shape: Exclude<Shape, Feature>, build: Build, keep: Keep): Solid {
   switch (shape.kind) {
-    case 'prism':
-      return solidOf(
-        module,
-        prismMesh(shape, (polygons) => module.triangulate(polygons, -1)),
-      );
-    case 'lathe':
-      return solidOf(module, latheMesh(shape));
-    case 'thread':
-      return solidOf(module, sweepThread(shape.thread));
-    case 'loft':
-      return solidOf(module, loftConvex(shape.outline, shape.levels));
-    case 'mesh':
-      return solidOf(module, shape.mesh);
     case 'moved':
       return build(shape.shape).transform(columnMajor(shape));
-    default: {
-      if (shape.of.length === 0) throw fault('of', shape.kind, 'must name at least one shape');
-      if (shape.kind === 'difference') return difference(module, shape.of, build, keep);
-      return module.Manifold[shape.kind](shape.of.map(build));
-    }
+    case 'difference':
+      return difference(module, together(shape), build, keep);
+    case 'union':
+    case 'intersection':
+      return module.Manifold[shape.kind](together(shape).map(build));
+    default:
+      return solidOf(module, leafMesh(module, shape));
+  }
+}
+
+function together({ kind, of }: Extract<Shape, { of: unknown }>): readonly Shape[] {
+  if (of.length === 0) throw fault('of', kind, 'must name at least one shape');
+  return of;
+}
+
+function leafMesh(module: SolidModule, leaf: Leaf): Mesh {
+  switch (leaf.kind) {
+    case 'prism':
+      return prismMesh(leaf, (polygons) => module.triangulate(polygons, -1));
+    case 'lathe':
+      return latheMesh(leaf);
+    case 'thread':
+      return sweepThread(leaf.thread);
+    case 'loft':
+      return loftConvex(leaf.outline, leaf.levels);
+    case 'mesh':
+      return leaf.mesh;
+  }
+}
+
+/** Where a shape stands in a recipe: the moves around it, the innermost first, and its feature. */
+interface Standing {
+  readonly moves: readonly Placement[];
+  readonly feature?: string;
+}
+
+const AT_HOME: Standing = { moves: [] };
+
+/** Builds shapes with a number on every flat facet; what each number means is kept beside. */
+function surfacedMeshes(module: SolidModule, shapes: readonly Shape[]): SurfacedMesh[] {
+  const kept: Solid[] = [];
+  const built = new Map<Shape, Solid>();
+  const surfaces: Surface[] = [];
+  const surfaceOf: number[] = [];
+  const keep: Keep = (solid) => {
+    kept.push(solid);
+    return solid;
+  };
+  const numbered = (leaf: Leaf, { moves, feature }: Standing): Solid => {
+    const shape = leaf.kind === 'thread' ? threadCore(leaf.thread) : leaf;
+    const mesh = leafMesh(module, shape);
+    const { surfaces: own, ofTag } = surfacesOf(shape);
+    const [first, number] = [surfaces.length, surfaceOf.length];
+    surfaces.push(
+      ...own.map((surface) => ({
+        ...moves.reduce(placedSurface, surface),
+        ...(feature === undefined ? {} : { feature }),
+      })),
+    );
+    for (const tag of ofTag) surfaceOf.push(first + tag);
+    const tags = 'tags' in mesh ? (mesh.tags as Uint32Array) : new Uint32Array(mesh.triangles.length / 3);
+    return solidOf(
+      module,
+      mesh,
+      tags.map((tag) => number + tag),
+    );
+  };
+  const buildAt = (shape: Shape, at: Standing): Solid => {
+    if (shape.kind === 'feature') return buildAt(shape.shape, { ...at, feature: shape.name });
+    const known = at === AT_HOME ? built.get(shape) : undefined;
+    if (known !== undefined) return known;
+    const solid = keep(
+      shape.kind === 'moved'
+        ? buildAt(shape.shape, { ...at, moves: [shape, ...at.moves] }).transform(columnMajor(shape))
+        : 'of' in shape
+          ? evaluate(module, shape, (part) => buildAt(part, at), keep)
+          : numbered(shape, at),
+    );
+    if (at === AT_HOME) built.set(shape, solid);
+    return solid;
+  };
+  try {
+    return shapes.map((shape) => {
+      const solid = buildAt(shape, AT_HOME);
+      const tags = solid.getMesh().faceID.map((number) => surfaceOf[number]!);
+      return { ...meshOf(solid), tags, surfaces };
+    });
+  } finally {
+    for (const solid of kept) solid.delete();
   }
 }
 
@@ -140,7 +230,7 @@ function difference(module: SolidModule, [first, ...others]: readonly Shape[], b
 }
 
 function parts(shape: Shape): readonly Shape[] {
-  if (shape.kind === 'feature') return parts(shape.shape);
+  if (shape.kind === 'feature') return parts(shape.shape).map((part) => ({ ...shape, shape: part }));
   return shape.kind === 'union' ? shape.of.flatMap(parts) : [shape];
 }
 
@@ -148,8 +238,13 @@ function isHeavy(shape: Shape): boolean {
   return shape.kind === 'thread' || ((shape.kind === 'moved' || shape.kind === 'feature') && isHeavy(shape.shape));
 }
 
-function solidOf(module: SolidModule, { positions, triangles }: Mesh): Solid {
-  const mesh = new module.Mesh({ numProp: 3, vertProperties: new Float32Array(positions), triVerts: triangles });
+function solidOf(module: SolidModule, { positions, triangles }: Mesh, faceID?: Uint32Array): Solid {
+  const mesh = new module.Mesh({
+    numProp: 3,
+    vertProperties: new Float32Array(positions),
+    triVerts: triangles,
+    ...(faceID ? { faceID } : {}),
+  });
   try {
     return new module.Manifold(mesh);
   } catch (error) {

@@ -74,11 +74,14 @@ export function jawWidth(plan: JawPlan, radius: number): number {
   return (2 * (radius * sind(beta) - flankOffset(plan, radius * cosd(beta)))) / cosd(beta);
 }
 
+/** Steps of a fillet between a flank and the floor. */
+const FILLET_STEPS = 4;
+
 /** How the sides of a gap between jaws move along the axis, from the floor at z = 0 upwards: fillet, draft, bevel. */
 export function slotLevels({ height, draft, fillet, bevel }: JawPlan): LoftLevel[] {
   const lean = (z: number) => z * Math.tan((draft * Math.PI) / 180);
   const levels: [number, number][] = [];
-  const steps = fillet > 0 ? 4 : 0;
+  const steps = fillet > 0 ? FILLET_STEPS : 0;
   for (let i = 0; i < steps; i++) {
     const angle = (i * Math.PI) / (2 * steps);
     const z = fillet * (1 - Math.cos(angle));
@@ -167,7 +170,15 @@ export function jawCutters(plan: JawPlan, floor: number, chordError: number): Sh
       from: floor - plan.recess,
       to: floor + plan.height + OVERSHOOT,
     },
-    ...slotOutlines(plan).map((slot): Shape => ({ kind: 'loft', outline: slot, levels })),
+    ...slotOutlines(plan).map(
+      (slot): Shape => ({
+        kind: 'loft',
+        outline: slot,
+        levels,
+        rounds: plan.fillet > 0 ? [[0, FILLET_STEPS]] : [],
+        broken: plan.bevel > 0 ? [levels.length - 3, levels.length - 2] : [],
+      }),
+    ),
   ];
 }
 

@@ -1,4 +1,5 @@
 import { requireEnds, type ScrewEnds } from '../mechanics/ends.js';
+import { PLASTIC_NUT_SPEED } from '../mechanics/sliding.js';
 import { ASSUMED_MOTOR_SPEED } from '../mechanics/stepper.js';
 import { fault } from '../units/faults.js';
 import { plain } from '../units/format.js';
@@ -57,9 +58,6 @@ export interface FullDuty extends Duty {
   readonly assumptions: readonly Assumption[];
 }
 
-/** Sliding speed taken for a plastic nut [mm/s]; dry prints were tested at 200 to 1000. */
-const ASSUMED_SLIDING_SPEED = 500;
-
 /**
  * Checks a duty and fills in what can be assumed, each value listed.
  * @throws InputError  a value is outside its range; the path names the field as in a sheet
@@ -83,12 +81,7 @@ export function fullDuty(duty: Duty): FullDuty {
       'rpm; small motors keep their torque to about 300 to 600',
     );
   }
-  const slidingSpeed = or(
-    duty.slidingSpeed,
-    'duty.sliding_speed',
-    ASSUMED_SLIDING_SPEED,
-    'mm/s; what a plastic nut bears',
-  );
+  const slidingSpeed = or(duty.slidingSpeed, 'duty.sliding_speed', PLASTIC_NUT_SPEED, 'mm/s; what a plastic nut bears');
   const why = 'the least stiff way, as nothing else is known';
   const ends = duty.span === undefined ? (duty.ends ?? 'fixed-free') : or(duty.ends, 'duty.ends', 'fixed-free', why);
   if (duty.load !== undefined)

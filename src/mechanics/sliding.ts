@@ -2,6 +2,9 @@ import { requireNotNegative } from '../units/require.js';
 import { radians } from './angle.js';
 import { leadAngle } from './power-screw/lead-angle.js';
 
+/** Sliding speed above which no printed nut is run [mm/s]; dry prints were tested at 200 to 1000. @source common-practice */
+export const PLASTIC_NUT_SPEED = 500;
+
 /**
  * How far the flanks slide on each other for a millimetre of travel.
  *

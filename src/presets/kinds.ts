@@ -120,6 +120,7 @@ export const NEEDED_FIGURES: Readonly<Partial<Record<PresetKind, readonly string
     'stiffness.at_100',
     'pressure_cap',
     'speed_limit',
+    'heat_capacity',
     'moisture_growth',
   ],
   printer: ['nozzle', 'layer', 'line_width', 'hole_offset', 'outside_offset'],

@@ -21,6 +21,10 @@ export interface Material extends Plastic {
   readonly pressureCap: number;
   /** mm/s, sliding on steel */
   readonly speedLimit: number;
+  /** J/(kg·K) */
+  readonly heatCapacity: number;
+  /** whether oil, solvent or threadlocker cracks it under stress */
+  readonly stressCracks: boolean;
   /** mm per km of sliding and MPa; undefined where nobody has measured it */
   readonly wear?: number;
   /** linear growth from dry to room air, as a fraction */

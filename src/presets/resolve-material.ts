@@ -57,6 +57,8 @@ function toMaterial(name: string, data: PresetData<'material'>): Material {
     pressureCap: data.pressure_cap!,
     pvLimit: data.pv_limit!,
     speedLimit: data.speed_limit!,
+    heatCapacity: data.heat_capacity!,
+    stressCracks: data.stress_cracks === undefined ? data.heat!.glass !== undefined : data.stress_cracks === 'yes',
     shares: { hour: data.shares!.hour!, thousandHours: data.shares!.thousand_hours!, years: data.creep_share! },
     heat: heatLoss(data.heat!)!,
     standingLimit: data.standing_limit!,
@@ -111,6 +113,8 @@ function merged(name: string, own: Figures, base: Material, assumptions: Assumpt
     pressureCap: take('pressure_cap', own.pressure_cap, base.pressureCap),
     pvLimit: take('pv_limit', own.pv_limit, base.pvLimit),
     speedLimit: take('speed_limit', own.speed_limit, base.speedLimit),
+    heatCapacity: take('heat_capacity', own.heat_capacity, base.heatCapacity),
+    stressCracks: takeCracks(own, base, assumptions),
     shares: {
       hour: take('shares.hour', own.shares?.hour, base.shares.hour),
       thousandHours: take('shares.thousand_hours', own.shares?.thousand_hours, base.shares.thousandHours),
@@ -130,6 +134,14 @@ function merged(name: string, own: Figures, base: Material, assumptions: Assumpt
     ...(wear === undefined ? {} : { wear }),
     moistureGrowth: take('moisture_growth', own.moisture_growth, base.moistureGrowth),
   };
+}
+
+/** A glass of one's own is taken to crack where nothing is said of it. */
+function takeCracks(own: Figures, base: Material, assumptions: Assumptions | undefined): boolean {
+  if (own.stress_cracks !== undefined) return own.stress_cracks === 'yes';
+  const cracks = base.stressCracks || own.heat?.glass !== undefined;
+  assumptions?.note('material.stress_cracks', cracks ? 'yes' : 'no', cracks ? 'as a glass may' : `as ${base.name}`);
+  return cracks;
 }
 
 function takeHeat(own: Figures['heat'], base: Material, assumptions: Assumptions | undefined): HeatLoss {

@@ -5,6 +5,7 @@ export type Dimension =
   | 'force'
   | 'torque'
   | 'speed'
+  | 'time'
   | 'ratio'
   | 'temperature'
   | 'stress'
@@ -80,6 +81,7 @@ export const UNITS: Readonly<Record<Dimension, Units>> = {
     bare: 'mm/s',
     factors: { 'mm/s': 1, 'mm/min': 1 / 60, 'm/s': 1000, 'm/min': 1000 / 60, 'in/s': INCH, 'in/min': INCH / 60 },
   },
+  time: { base: 's', bare: 's', factors: { s: 1, min: 60, h: 3600, ms: 0.001 } },
   ratio: { base: '', bare: '', factors: { '%': 0.01 } },
   temperature: { base: '°C', bare: 'C', factors: { C: 1, '°C': 1, degC: 1 } },
   stress: { base: 'MPa', bare: 'MPa', factors: { MPa: 1, kPa: 0.001, GPa: 1000, 'N/mm2': 1, 'N/mm²': 1 } },

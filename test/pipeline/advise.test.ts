@@ -15,7 +15,7 @@ const CURABLE: readonly [string, Record<string, unknown>][] = [
   ['thread-clearance', { fit: { diametral: 0.1, axial: 0.2 } }],
   ['thread-pitch-error', { body: { length: 40 }, fit: { diametral: 0.3, axial: 0.05 } }],
   ['print-layers', { printer: { nozzle: 0.6, layer: 0.4 } }],
-  ['print-thread-depth', { screw: 'M5', body: { diameter: 12 } }],
+  ['print-thread-depth', { screw: 'M5', body: { diameter: 12 }, duty: { motor: { torque: '0.1 N m' } } }],
   ['wall', { body: { diameter: 13.8 } }],
   ['hole-position', { holes: { fit: undefined, diameter: 3.1 } }],
   ['hole-position', { carriage: { holes: { ...PATTERN, circle: 24 } } }],

@@ -93,6 +93,7 @@ describe('resolveMaterial', () => {
       ...{ density: 1, softening: 80, tensile: 30, tensile_across: 15, shear: 15, compressive: 40, modulus: 2000 },
       ...{ pressure_limit: 1, pv_limit: 0.05, creep_share: '20 %', moisture_growth: '0 %', wear: 0.3 },
       ...{ pressure_cap: 2, speed_limit: 100, heat: { glass: 70 }, standing_limit: 50 },
+      ...{ heat_capacity: 1300, stress_cracks: 'no' },
       ...{ shares: { hour: '40 %', thousand_hours: '25 %' }, creep: { hour: '80 %', exponent: 0.05, strain: '1 %' } },
       stiffness: { at_40: '90 %', at_60: '70 %', at_80: '0 %', at_100: '0 %' },
     };

@@ -14,6 +14,8 @@ export const SOUND_NUT = {
     axis: 'vertical',
     load: 30,
     moving: '15 %',
+    on_time: '9 s',
+    cycle: '60 s',
     temperature: 30,
     grease: 'greased',
     feed: 6,

@@ -119,7 +119,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const duty = sheet.duty ?? {};
   const family = familyOf(sheet.family, { finished, screw, duty }, assumptions);
   const catchPocket = catchPocketOf(sheet.catch_nut, finished, assumptions);
-  const drive = nutDrive({ screw, fit, duty });
+  const drive = nutDrive({ screw, fit, duty, material });
   return {
     part: 'nut',
     name: sheet.name,

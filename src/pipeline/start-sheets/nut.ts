@@ -37,9 +37,11 @@ printer: {nozzle: 0.4 mm, layer: 0.12 mm, hole_offset: 0.15 mm, compensation: fi
 duty:
   axis: vertical                # vertical, horizontal
   load: 25 N                    # along the screw
-  moving: 10 %                  # share of the time
+  on_time: 10 s                 # in motion, in one go
+  cycle: 100 s                  # from one start to the next: a nut that rests bears more
   temperature: 25 C             # around the part
-  grease: greased               # dry, greased
+  grease: greased               # dry, greased; regrease: yes where it is put on again and again
+  dust: no                      # grit, chips or fibres around the screw: yes, no
   feed: 10 mm/s
   motor: {steps: 200, microsteps: 16, torque: 0.4 N m}
   span: 320 mm                  # free length of the screw

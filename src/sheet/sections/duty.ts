@@ -1,13 +1,21 @@
 import * as z from 'zod';
-import { map, quantity, whole, word } from '../fields.js';
+import { plain } from '../../units/format.js';
+import { EVEN_IF_WRONG, map, quantity, whole, word } from '../fields.js';
+
+/** Two statements of the share in motion may differ by so much. */
+const SAME_SHARE = 0.03;
 
 /** How the part is used. Nothing here has a silent default that a check would rest on. */
 export const dutySection = map({
   axis: word(['vertical', 'horizontal']).optional(),
   load: quantity('force', { above: 0, most: 20000 }, 'along the screw').optional(),
   moving: quantity('ratio', { least: 0, most: 1 }, 'share of the time in motion').optional(),
+  on_time: quantity('time', { above: 0, most: 1e6 }, 'in motion, in one go').optional(),
+  cycle: quantity('time', { above: 0, most: 1e6 }, 'from one start to the next').optional(),
   temperature: quantity('temperature', { least: -40, most: 250 }, 'around the part').optional(),
   grease: word(['dry', 'greased']).optional(),
+  regrease: word(['yes', 'no'], 'whether grease is put on again and again').optional(),
+  dust: word(['yes', 'no'], 'grit, chips or fibres around the screw').optional(),
   feed: quantity('speed', { above: 0, most: 2000 }).optional(),
   motor: map({
     steps: whole(4, 4000, 'full steps a turn').optional(),
@@ -35,5 +43,11 @@ export const dutySection = map({
     .array(quantity('length', { above: 0, most: 2 }), 'must be a list of heights')
     .max(50)
     .optional(),
-});
+}).superRefine(({ on_time, cycle, moving }, context) => {
+  if (typeof on_time !== 'number' || typeof cycle !== 'number') return;
+  const refuse = (path: string, message: string) => context.addIssue({ code: 'custom', path: [path], message });
+  if (on_time > cycle) refuse('on_time', `must be at most the cycle, ${plain(cycle)} s`);
+  else if (typeof moving === 'number' && Math.abs(moving - on_time / cycle) > SAME_SHARE)
+    refuse('moving', `does not agree with on_time over cycle, ${plain((100 * on_time) / cycle, 1)} %`);
+}, EVEN_IF_WRONG);
 export type DutySheet = z.output<typeof dutySection>;

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { map, orShort, quantity, reading } from '../fields.js';
+import { map, orShort, quantity, reading, word } from '../fields.js';
 
 const strength = quantity('stress', { above: 0, most: 500 });
 const share = quantity('ratio', { least: 0, most: 1 });
@@ -59,6 +59,8 @@ export const materialFigures = {
     .describe('shares of the modulus that are left at 40, 60, 80 and 100 °C'),
   pressure_cap: quantity('stress', { above: 0, most: 100 }, 'moving, whatever the share of the time').optional(),
   speed_limit: quantity('speed', { above: 0, most: 10000 }, 'sliding on steel').optional(),
+  heat_capacity: z.number('must be a number in J/(kg·K)').min(200).max(5000).optional().describe('J/(kg·K)'),
+  stress_cracks: word(['yes', 'no'], 'whether oil, solvent or threadlocker cracks it under stress').optional(),
   wear: z.number('must be a number in mm/(km·MPa)').min(0).max(100).optional().describe('mm per km of sliding and MPa'),
   moisture_growth: quantity('ratio', { least: 0, most: 0.05 }, 'from dry to room air').optional(),
 };

@@ -8,7 +8,6 @@ import { moistureGrowth } from '../../../src/mechanics/print/moisture.js';
 import { printedInside } from '../../../src/mechanics/print/printed-size.js';
 import { thermalGrowth } from '../../../src/mechanics/print/thermal.js';
 import { asPrintedThread } from '../../../src/mechanics/thread/as-printed-thread.js';
-import { threadBending } from '../../../src/mechanics/thread/bending.js';
 import { nutThread } from '../../../src/mechanics/thread/nut-thread.js';
 import { printedThread } from '../../../src/mechanics/thread/printed-thread.js';
 
@@ -106,13 +105,6 @@ it('heat opens a plastic bore on steel, cold closes it', () => {
   // (90 − 12)·10⁻⁶ × 50
   expect(thermalGrowth({ temperature: 70 })).toBeCloseTo(0.0039, 12);
   expect(thermalGrowth({ temperature: -20 })).toBeCloseTo(-0.00312, 12);
-});
-
-describe('thread bending', () => {
-  it('machine design textbook, power screws example 8-1 (from memory, recomputed): 0.38 of 6400 N on one square thread, 41.5 MPa', () => {
-    const square = { rootDiameter: 28, rootWidth: 2, depth: 2, engagedLength: 4, pitch: 4, share: 1 };
-    expect(threadBending({ ...square, axialForce: 0.38 * 6400 })).toBeCloseTo(41.5, 1);
-  });
 });
 
 it('flange bending is 6·F·e/(π·D·t²): 100 N on 14, circle 23, 4 thick: 2700/703.7', () => {

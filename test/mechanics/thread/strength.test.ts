@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { slidingPerTravel } from '../../../src/mechanics/sliding.js';
+import { slidingPerTravel, slidingSpeed } from '../../../src/mechanics/sliding.js';
 import { threadPressure } from '../../../src/mechanics/thread/bearing-pressure.js';
+import { threadBending, toothArm } from '../../../src/mechanics/thread/bending.js';
 import { threadShear, toothWidth } from '../../../src/mechanics/thread/shear.js';
-import { pressureVelocity, wearDepth } from '../../../src/mechanics/thread/wear.js';
+import { bearablePv, GREASE, pressureVelocity, wearDepth } from '../../../src/mechanics/thread/wear.js';
 
 // Worked example of common practice: 8 mm screw, lead 2, 15 mm nut, H1 0.8, flank area 132 mm².
 const nut = { pitchDiameter: 7, flankDepth: 0.8, engagedLength: 15, pitch: 2 };
@@ -21,8 +22,23 @@ describe('pressure and PV', () => {
       12,
     );
   });
-  it('counts only the time in motion when told', () => {
-    expect(pressureVelocity({ pressure: 0.4, slidingSpeed: 100, moving: 0.1 })).toBeCloseTo(0.004, 12);
+  it('over half the flank: Tr8x2, 15 long, 60 N, 300 rpm: 0.728 MPa, 110.4 mm/s, PV 0.0803 (worked by hand)', () => {
+    const pressure = threadPressure({ ...nut, flankDepth: 1, axialForce: 60 });
+    const speed = slidingSpeed({ feed: 10, lead: 2, meanDiameter: 7 });
+    expect(pressure).toBeCloseTo(0.728, 3);
+    expect(speed).toBeCloseTo(110.4, 1);
+    expect(pressureVelocity({ pressure, slidingSpeed: speed })).toBeCloseTo(0.0803, 4);
+  });
+  it('what a nut bears: grease once 1.3, kept 2; half of it where the air takes half the room', () => {
+    const at = (grease: number, temperature: number) =>
+      bearablePv({ dry: 0.025, grease, temperature, standingLimit: 45 });
+    expect(at(GREASE.dry, 23)).toBe(0.025);
+    expect(at(GREASE.once, 23)).toBeCloseTo(0.0325, 12);
+    expect(at(GREASE.kept, 34)).toBeCloseTo(0.025, 12);
+    expect(at(GREASE.dry, -10)).toBe(0.025);
+    expect(at(GREASE.dry, 50)).toBe(0);
+    // greased or not, 0.0803 is too much for it: by 3.2 dry
+    expect(0.0803 / at(1, 23)).toBeCloseTo(3.2, 1);
   });
 });
 
@@ -35,6 +51,24 @@ describe('shear', () => {
     const shear = { axialForce: 100, rootDiameter: 8.5, rootWidth: 1.4, engagedLength: 15, pitch: 2 };
     expect(threadShear({ ...shear, share: 1 })).toBeCloseTo(0.35665, 5);
     expect(threadShear(shear)).toBeCloseTo(2 * 0.35665, 4);
+  });
+});
+
+describe('bending', () => {
+  it('the load stands between nut minor and screw major: Tr8x2 at 0.3 of clearance, by hand', () => {
+    // (8.8 − (6.3 + 8)/2)/2 = 0.825, where half the depth of the tooth would be 0.625: 32 % more
+    const arm = toothArm({ rootDiameter: 8.8, nutMinor: 6.3, screwMajor: 8 });
+    expect(arm).toBeCloseTo(0.825, 12);
+    // 6·100·0.825/(π·8.8·1.3²·3.75) = 495/175.2
+    const tooth = { rootDiameter: 8.8, rootWidth: 1.3, arm, engagedLength: 15, pitch: 2 };
+    expect(threadBending({ ...tooth, axialForce: 100 })).toBeCloseTo(2.825, 3);
+  });
+  it('machine design textbook, power screws example 8-1 (from memory, recomputed): 0.38 of 6400 N on one square thread, 41.5 MPa', () => {
+    const square = { rootDiameter: 28, rootWidth: 2, arm: 1, engagedLength: 4, pitch: 4, share: 1 };
+    expect(threadBending({ ...square, axialForce: 0.38 * 6400 })).toBeCloseTo(41.5, 1);
+  });
+  it('refuses a contact outside the root', () => {
+    expect(() => toothArm({ rootDiameter: 7, nutMinor: 6.3, screwMajor: 8 })).toThrow(/^rootDiameter: /);
   });
 });
 
@@ -52,6 +86,7 @@ it('refuses values outside their ranges', () => {
   expect(() => threadShear({ axialForce: 1, rootDiameter: 8, rootWidth: 0, engagedLength: 15, pitch: 2 })).toThrow(
     /^rootWidth: /,
   );
-  expect(() => pressureVelocity({ pressure: 1, slidingSpeed: 1, moving: 1.5 })).toThrow(/^moving: /);
+  expect(() => bearablePv({ dry: 1, grease: 0.5, temperature: 23, standingLimit: 45 })).toThrow(/^grease: /);
+  expect(() => bearablePv({ dry: 1, grease: 1, temperature: 23, standingLimit: 20 })).toThrow(/^standingLimit: /);
   expect(() => wearDepth({ wearRate: -1, pressure: 1, slidingDistance: 1 })).toThrow(/^wearRate: /);
 });

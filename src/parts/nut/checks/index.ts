@@ -17,6 +17,7 @@ import {
   pocketWall,
 } from './mount.js';
 import { printLayers, printOverhang, printThreadDepth, threadLeadIn } from './print.js';
+import { wearHeat, wearPeak, wearPv, wearSpeed } from './rubbing.js';
 import { screwSeries } from './series.js';
 import {
   creepCheck,
@@ -24,6 +25,7 @@ import {
   threadBendingCheck,
   threadPressureCheck,
   threadShearCheck,
+  threadStallCheck,
 } from './strength.js';
 import {
   screwHand,
@@ -35,7 +37,7 @@ import {
   threadPitchError,
   threadRootGap,
 } from './thread.js';
-import { moistureCheck, wearDepthCheck, wearPv } from './wear.js';
+import { greaseCheck, moistureCheck, wearDepthCheck, wearDust, wearLimit } from './wear.js';
 
 /** Every check of a nut, in the order of the report. */
 export const NUT_CHECKS: readonly Check<NutDesign>[] = [
@@ -68,10 +70,17 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   threadPressureCheck,
   threadShearCheck,
   threadBendingCheck,
+  threadStallCheck,
   flangeBendingCheck,
   creepCheck,
   wearPv,
+  wearPeak,
+  wearSpeed,
+  wearHeat,
   wearDepthCheck,
+  wearLimit,
+  wearDust,
+  greaseCheck,
   moistureCheck,
   driveHolding,
   driveTorque,

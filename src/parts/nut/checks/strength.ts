@@ -1,95 +1,148 @@
-import { type Check, hard, notJudged, soft, valued } from '../../../fit/check.js';
+import { type Check, hard, type LimitsInForce, notJudged, type Outcome, soft, valued } from '../../../fit/check.js';
 import { flangeBending } from '../../../mechanics/flange/flange-bending.js';
-import { standingHeatShare } from '../../../mechanics/strength/heat-shares.js';
+import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
+import { momentHeatShare } from '../../../mechanics/strength/heat-shares.js';
+import { ROOM } from '../../../mechanics/strength/plastic.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
-import { grooveWidthAt } from '../../../mechanics/thread/nut-thread.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';
+import type { Material } from '../../../presets/material.js';
 import { plain } from '../../../units/format.js';
-import { exactly } from '../../../units/measured.js';
+import { exactly, scaled } from '../../../units/measured.js';
+import { stallForce } from '../../common/stall-force.js';
 import type { NutDesign } from '../dimensions.js';
+import { type TeethFormula, worstTeeth } from '../engagement.js';
 
 type NutCheck = Check<NutDesign>;
 const strength = { group: 'strength', question: 'holds', unit: 'MPa', source: 'common practice' } as const;
-
-/** Design stress is the strength divided by this for loads that stand still. @source common-practice */
-const SAFETY = 3;
+const TEETH = { ...strength, moves: 'duty.load, duty.temperature, body.length, material', grave: true } as const;
 
 /** Ridges of a printed flank carry the load: half of what a smooth one bears. @source common-practice */
 const PRINTED_SURFACE = 0.5;
 
-/** The turns of a nut and the flank they share with the screw, finished sizes. */
-export function engagementOf({ finished, screw }: NutDesign) {
-  const { thread, length } = finished;
-  const overlap = Math.min(screw.major.likely, thread.major) - Math.max(screw.minor.likely, thread.minor);
-  return {
-    pitchDiameter: screw.pitchDiameter.likely,
-    flankDepth: Math.max(0.01, overlap / 2),
-    engagedLength: length,
-    pitch: thread.pitch,
-    rootDiameter: thread.major,
-    rootWidth: thread.pitch - grooveWidthAt(thread, thread.major),
-    depth: (thread.major - thread.minor) / 2,
-  };
+/** Temperature to judge by: room where none is told, which only a fail can rest on. */
+function temperatureOf({ duty }: NutDesign): number {
+  return duty.temperature ?? ROOM;
 }
 
-/** A flank that is pressed too hard creeps out of shape. */
+/** What a printed flank or tooth bears. */
+function allowed(material: Material, asked: AskedStress): number {
+  return (asked.kind === 'pressure' ? PRINTED_SURFACE : 1) * allowableStress(material, asked);
+}
+
+/** A flank that is pressed too hard wears and flows while it moves. */
 export const threadPressureCheck: NutCheck = {
   ...strength,
   id: 'thread-pressure',
   title: 'Pressure on the flanks',
-  moves: 'duty.load, body.length, material',
-  run: (design) => {
+  moves: 'duty.load, duty.temperature, body.length, material',
+  run: (design, limits) => {
     const { duty, material } = design;
     if (duty.load === undefined) return notJudged('duty.load');
-    const pressure = threadPressure({ ...engagementOf(design), axialForce: duty.load });
-    const most = PRINTED_SURFACE * material.pressureLimit;
-    const cure = pressure > most ? '; a longer nut, another material or less load' : '';
+    const { name, value } = worstTeeth(design, duty.load, threadPressure);
+    const warm = momentHeatShare(material, temperatureOf(design));
+    const usual = warm * PRINTED_SURFACE * material.pressureLimit;
+    const cap = Math.max(usual, Math.min(3 * usual, warm * material.pressureCap));
+    const own = soft({ max: usual }, { max: cap });
+    const { pass, fail } = limits.of(own);
+    if (duty.temperature === undefined && value.likely <= fail!.max!) return notJudged('duty.temperature');
+    const cure = value.likely > pass.max! ? '; a longer nut, another material or less load' : '';
     return valued(
-      exactly(pressure),
-      `${plain(pressure)} MPa; a printed flank of ${material.name} bears ${plain(most)} MPa in motion${cure}`,
-      soft({ max: most }, { max: 3 * most }),
+      value,
+      `${plain(value.likely)} MPa${name}; a printed flank of ${material.name} bears ${plain(pass.max!)} MPa in motion ${heatWords(design)}, and never above ${plain(fail!.max!)}${cure}`,
+      own,
     );
   },
 };
 
 /** Teeth that shear off at their root. */
 export const threadShearCheck: NutCheck = {
-  ...strength,
+  ...TEETH,
   id: 'thread-shear',
   title: 'Shear at the root of the teeth',
-  moves: 'duty.load, body.length, material',
-  run: (design) => {
-    const { duty, material } = design;
-    if (duty.load === undefined) return notJudged('duty.load');
-    const shear = threadShear({ ...engagementOf(design), axialForce: duty.load });
-    const most = material.shear / SAFETY;
-    return valued(
-      exactly(shear),
-      `${plain(shear)} MPa of ${plain(most)} MPa, a third of what ${material.name} stands`,
-      hard({ max: most }),
-    );
-  },
+  run: (design, limits) => judgeStanding(design, limits, { kind: 'shear', formula: threadShear }),
 };
 
 /** Teeth that bend off. */
 export const threadBendingCheck: NutCheck = {
-  ...strength,
+  ...TEETH,
   id: 'thread-bending',
   title: 'Bending at the root of the teeth',
-  moves: 'duty.load, body.length, material',
+  run: (design, limits) => judgeStanding(design, limits, { kind: 'tension', formula: threadBending }),
+};
+
+/** A pressure that never lets go makes plastic flow. */
+export const creepCheck: NutCheck = {
+  ...TEETH,
+  id: 'creep',
+  title: 'Pressure that stands on the flanks',
+  run: (design, limits) => judgeStanding(design, limits, { kind: 'pressure', formula: threadPressure }),
+};
+
+/** A stress under the load that stands, against what the plastic bears so long and so warm. */
+function judgeStanding(
+  design: NutDesign,
+  limits: LimitsInForce,
+  { kind, formula }: { readonly kind: AskedStress['kind']; readonly formula: TeethFormula },
+): Outcome {
+  const { duty, material } = design;
+  if (duty.load === undefined) return notJudged('duty.load');
+  const { name, value } = worstTeeth(design, duty.load, formula);
+  const duration = standingDuration(duty.axis);
+  const own = hard({ max: allowed(material, { kind, duration, temperature: temperatureOf(design) }) });
+  const most = limits.of(own).pass.max!;
+  const fails = value.likely > most;
+  if (duty.temperature === undefined && !fails) return notJudged('duty.temperature');
+  const time = duration === 'years' ? 'for years' : 'for 1,000 hours';
+  const cure = fails ? '; a longer nut, a stronger material, less load or less heat' : '';
+  return valued(
+    value,
+    `${plain(value.likely)} MPa${name} of ${plain(most)} MPa that ${material.name} bears ${time} ${heatWords(design)}${cure}`,
+    own,
+  );
+}
+
+/** A motor that runs against a stop pushes with all that it has. */
+export const threadStallCheck: NutCheck = {
+  ...TEETH,
+  id: 'thread-stall',
+  title: 'Teeth at the stall force of the motor',
+  unit: '',
+  limits: hard({ max: 1 }),
+  moves: 'duty.motor.torque, duty.temperature, body.length, material',
   run: (design) => {
     const { duty, material } = design;
-    if (duty.load === undefined) return notJudged('duty.load');
-    const bending = threadBending({ ...engagementOf(design), axialForce: duty.load });
-    const most = material.tensile / SAFETY;
+    if (duty.motor?.torque === undefined)
+      return notJudged(duty.motor === undefined ? 'duty.motor' : 'duty.motor.torque');
+    const force = stallForce(design)!;
+    const temperature = temperatureOf(design);
+    const rows = STALLED.map(({ kind, formula, what }) => {
+      const most = allowed(material, { kind, duration: 'moment', temperature });
+      const { value } = worstTeeth(design, force, formula);
+      return { what, most, value, share: most > 0 ? scaled(value, 1 / most) : exactly(Number.MAX_VALUE) };
+    });
+    const worst = rows.reduce((a, b) => (b.share.likely > a.share.likely ? b : a));
+    if (duty.temperature === undefined && worst.share.likely <= 1) return notJudged('duty.temperature');
+    const crash = worst.share.likely > 0.5 ? '; a crash into an end doubles it: fit end stops that stop the motor' : '';
     return valued(
-      exactly(bending),
-      `${plain(bending)} MPa of ${plain(most)} MPa, a third of what ${material.name} stands`,
-      soft({ max: most }, { max: material.tensile }),
+      worst.share,
+      `stalled on a greased screw the motor pushes with ${plain(force, 0)} N: ${plain(worst.value.likely)} MPa of ${worst.what}, of ${plain(worst.most)} MPa for a moment ${heatWords(design)}${crash}`,
     );
   },
 };
+
+const STALLED: readonly { kind: AskedStress['kind']; formula: TeethFormula; what: string }[] = [
+  { kind: 'pressure', formula: threadPressure, what: 'pressure' },
+  { kind: 'shear', formula: threadShear, what: 'shear' },
+  { kind: 'tension', formula: threadBending, what: 'bending' },
+];
+
+function heatWords(design: NutDesign): string {
+  return `at ${plain(temperatureOf(design), 0)} °C`;
+}
+
+/** Design stress is the strength divided by this for loads that stand still. @source common-practice */
+const SAFETY = 3;
 
 /** Bending in the flange, or undefined where no bolts hold one. */
 function flangeStress({ finished, holes, duty }: NutDesign): number | undefined {
@@ -120,35 +173,6 @@ export const flangeBendingCheck: NutCheck = {
       exactly(stress),
       `${plain(stress)} MPa of ${plain(most)} MPa where flange and body meet`,
       soft({ max: most }, { max: material.tensile }),
-    );
-  },
-};
-
-/** A load that never lets go makes plastic flow. */
-export const creepCheck: NutCheck = {
-  ...strength,
-  id: 'creep',
-  title: 'Load that stands for years',
-  unit: '',
-  moves: 'duty.load, duty.temperature, body.length, flange.thickness, material',
-  run: (design) => {
-    const { duty, material } = design;
-    if (duty.axis === 'horizontal') return undefined;
-    if (duty.load === undefined) return notJudged('duty.load');
-    if (duty.temperature === undefined) return notJudged('duty.temperature');
-    const at = { ...engagementOf(design), axialForce: duty.load };
-    const shares: readonly (readonly [string, number])[] = [
-      ['flanks', threadPressure(at) / (PRINTED_SURFACE * material.compressive)],
-      ['shear of the teeth', threadShear(at) / material.shear],
-      ['bending of the teeth', threadBending(at) / material.tensile],
-      ['flange', (flangeStress(design) ?? 0) / material.tensile],
-    ];
-    const [where, share] = shares.reduce((worst, next) => (next[1] > worst[1] ? next : worst));
-    const most = material.shares.years * standingHeatShare(material, duty.temperature);
-    return valued(
-      exactly(share),
-      `${plain(100 * share, 1)} % of the strength by ${where}; ${material.name} carries ${plain(100 * most, 1)} % for good at ${plain(duty.temperature, 0)} °C`,
-      soft({ max: most }, { max: 3 * most }),
     );
   },
 };

@@ -1,56 +1,25 @@
-import { type Check, notJudged, soft, valued } from '../../../fit/check.js';
-import { slidingPerTravel, slidingSpeed } from '../../../mechanics/sliding.js';
+import { type Check, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { slidingPerTravel } from '../../../mechanics/sliding.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
-import { pressureVelocity, wearDepth } from '../../../mechanics/thread/wear.js';
+import { wearDepth } from '../../../mechanics/thread/wear.js';
 import { plain } from '../../../units/format.js';
-import { exactly, shifted, smallest } from '../../../units/measured.js';
+import { exactly, type Measured, scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
+import { worstTeeth } from '../engagement.js';
 import { boreGrowth, isHeld, judgedFit } from '../stack.js';
-import { engagementOf } from './strength.js';
 
 type NutCheck = Check<NutDesign>;
 const wear = { group: 'wear', question: 'holds', source: 'common practice' } as const;
 
-/** Grease about doubles what a plastic nut stands. @source common-practice */
-const GREASED = 2;
-
-/** Figures from here on are those of POM and PA, which have been published; lower ones are cautious guesses. */
-const PUBLISHED_PV = 0.1;
-
-/** A nut that rubs too hard and too fast melts. */
-export const wearPv: NutCheck = {
-  ...wear,
-  id: 'wear-pv',
-  title: 'Pressure times sliding speed',
-  unit: 'MPa·m/s',
-  moves: 'duty.load, duty.feed, duty.moving, duty.grease, body.length, material',
-  run: (design) => {
-    const { duty, material, finished, screw } = design;
-    if (duty.load === undefined) return notJudged('duty.load');
-    if (duty.feed === undefined) return notJudged('duty.feed');
-    const pressure = threadPressure({ ...engagementOf(design), axialForce: duty.load, share: 1 });
-    const speed = slidingSpeed({
-      feed: duty.feed,
-      lead: finished.lead,
-      meanDiameter: screw.pitchDiameter.likely,
-    });
-    const moving = duty.moving ?? 1;
-    const pv = pressureVelocity({ pressure, slidingSpeed: speed, moving });
-    const [dry, greased] = [material.pvLimit, GREASED * material.pvLimit];
-    const most = duty.grease === 'greased' ? greased : dry;
-    const share =
-      duty.moving === undefined ? 'all the time, as duty.moving is missing' : `${plain(100 * moving, 0)} % of the time`;
-    return valued(
-      exactly(pv),
-      `${plain(pressure)} MPa at ${plain(speed, 0)} mm/s ${share}; ${material.name} stands ${plain(dry)} MPa·m/s dry, ${plain(greased)} greased`,
-      soft({ max: most }, { max: material.pvLimit >= PUBLISHED_PV ? most : 3 * most }),
-    );
-  },
-};
-
 const TRAVEL = 100_000;
 /** Wear that a user notices as play: half the backlash that is usual on a light axis. */
 const NOTICED = 0.05;
+
+/** Grit counts tenfold: rates in print differ by so much, and it puts them at the top. @source derived */
+const GRIT = 10;
+
+/** A nut is worn out when so much of its tooth is gone. @source common-practice */
+const WORN_SHARE = 0.25;
 
 /** Wear adds to the backlash. */
 export const wearDepthCheck: NutCheck = {
@@ -58,21 +27,96 @@ export const wearDepthCheck: NutCheck = {
   id: 'wear-depth',
   title: 'Wear of the flanks in 100 m of travel',
   unit: 'mm',
-  moves: 'duty.load, body.length, material',
+  moves: 'duty.load, duty.dust, body.length, material',
   run: (design) => {
-    const { duty, material, finished, screw } = design;
+    const { duty, material } = design;
     if (material.wear === undefined) return undefined;
     if (duty.load === undefined) return notJudged('duty.load');
-    const pressure = threadPressure({ ...engagementOf(design), axialForce: duty.load, share: 1 });
-    const sliding = TRAVEL * slidingPerTravel({ lead: finished.lead, meanDiameter: screw.pitchDiameter.likely });
-    const depth = wearDepth({ wearRate: material.wear, pressure, slidingDistance: sliding });
+    const depth = scaled(wornAway(design, material.wear, duty.load), duty.dust === 'yes' ? GRIT : 1);
     const until =
-      depth > 0 ? `; ${plain((0.1 * TRAVEL) / (1000 * depth), 0)} m until the play has grown by 0.1 mm` : '';
+      depth.likely > 0
+        ? `; ${plain((0.1 * TRAVEL) / (1000 * depth.likely), 0)} m until the play has grown by 0.1 mm`
+        : '';
     return valued(
-      exactly(depth),
-      `${plain(depth, 4)} mm off the flanks, measured dry${until}`,
+      depth,
+      `${plain(depth.likely, 4)} mm off the flanks, measured dry, ${dustWords(duty)}${until}`,
       soft({ max: NOTICED }, { max: 3 * NOTICED }),
     );
+  },
+};
+
+/** Depth that 100 m of travel take off the flanks, half the turns carrying. */
+function wornAway(design: NutDesign, wearRate: number, load: number): Measured {
+  const { finished, screw } = design;
+  const perTravel = slidingPerTravel({ lead: finished.lead, meanDiameter: screw.pitchDiameter.likely });
+  const { value } = worstTeeth(design, load, threadPressure);
+  const at = (pressure: number) => wearDepth({ wearRate, pressure, slidingDistance: TRAVEL * perTravel });
+  return { least: at(value.least), likely: at(value.likely), most: at(value.most) };
+}
+
+function dustWords({ dust }: NutDesign['duty']): string {
+  if (dust === 'yes') return `grit counted ${GRIT} times`;
+  return dust === 'no' ? 'no grit about' : 'clean; grit would multiply it (duty.dust)';
+}
+
+/** A worn tooth lets go all at once. */
+export const wearLimit: NutCheck = {
+  ...wear,
+  id: 'wear-limit',
+  title: 'Growth of the play at which the nut is worn out',
+  unit: 'mm',
+  limits: soft({ min: 0.1 }),
+  moves: 'screw.pitch, fit.axial, catch_nut',
+  run: (design, limits) => {
+    const { duty, finished, catchPocket, material } = design;
+    const { pitch, grooveWidth } = finished.thread;
+    const quarter = WORN_SHARE * (pitch - grooveWidth);
+    const drops =
+      duty.axis === 'horizontal'
+        ? ''
+        : catchPocket
+          ? '; the catch nut takes over when it fails'
+          : '; worn through it drops the axis, and no catch nut stands by (catch_nut)';
+    const rate = material.wear === undefined ? `; nobody has measured how fast ${material.name} wears here` : '';
+    const fine = quarter < limits.pass.min! ? ', too little to measure with calipers: use a dial' : '';
+    return valued(
+      exactly(quarter),
+      `replace it when its play has grown by ${plain(quarter, 2)} mm${fine}; look every month, ${dustWords(duty)}${rate}${drops}`,
+    );
+  },
+};
+
+/** Grit beds in plastic and laps the steel. */
+export const wearDust: NutCheck = {
+  ...wear,
+  id: 'wear-dust',
+  title: 'Grit around the screw',
+  unit: '',
+  moves: 'duty.dust',
+  run: ({ duty }) =>
+    duty.dust === 'yes'
+      ? told(
+          'caution',
+          'grit beds in the plastic and laps the screw: cover the screw, wipe it before greasing, and look at the play every week',
+        )
+      : undefined,
+};
+
+/** Some plastics crack under stress in oil. */
+export const greaseCheck: NutCheck = {
+  ...wear,
+  id: 'grease',
+  title: 'Grease on this plastic',
+  unit: '',
+  moves: 'duty.grease, material',
+  run: ({ duty, material }) => {
+    if (!material.stressCracks) return undefined;
+    if (duty.grease === 'greased')
+      return told(
+        'caution',
+        `${material.name} cracks under stress in oil: grease of silicone or PFPE alone, tried on a test piece; no spray, no solvent`,
+      );
+    return told('pass', `${material.name} runs dry; keep oil, solvent and threadlocker off it`);
   },
 };
 

@@ -1,0 +1,212 @@
+import { type Check, hard, notJudged, soft, valued } from '../../../fit/check.js';
+import { FRICTION } from '../../../mechanics/friction.js';
+import { PLASTIC_NUT_SPEED, slidingSpeed } from '../../../mechanics/sliding.js';
+import { ROOM } from '../../../mechanics/strength/plastic.js';
+import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
+import {
+  type NutWarmth,
+  nutWarmth,
+  SKIN_TIME,
+  skinWarmth,
+  warmShare,
+} from '../../../mechanics/thread/friction-heat.js';
+import { bearablePv, GREASE, pressureVelocity } from '../../../mechanics/thread/wear.js';
+import { plain } from '../../../units/format.js';
+import { exactly, type Measured, scaled } from '../../../units/measured.js';
+import type { NutDesign } from '../dimensions.js';
+import { worstTeeth } from '../engagement.js';
+
+type NutCheck = Check<NutDesign>;
+const rubbing = { group: 'wear', question: 'holds', source: 'common practice' } as const;
+
+/** Figures from here on are those of POM and PA, which have been published; lower ones are cautious guesses. */
+const PUBLISHED_PV = 0.1;
+
+/** PV in motion may be so much above what is borne on average, whatever the rests. @source derived */
+const PEAK = 3;
+
+/** Pressure and speed of the flanks while the axis runs, half the turns carrying. */
+interface Rubbing {
+  readonly pressure: Measured;
+  /** mm/s */
+  readonly speed: number;
+  /** MPa·m/s */
+  readonly pv: Measured;
+  /** N, on the thread that rubs hardest */
+  readonly force: number;
+  readonly words: string;
+}
+
+function speedOf({ screw, finished }: NutDesign, feed: number): number {
+  return slidingSpeed({ feed, lead: finished.lead, meanDiameter: screw.pitchDiameter.likely });
+}
+
+function rubbingOf(design: NutDesign, load: number, feed: number): Rubbing {
+  const { name, force, value: pressure } = worstTeeth(design, load, threadPressure);
+  const speed = speedOf(design, feed);
+  const at = (value: number) => pressureVelocity({ pressure: value, slidingSpeed: speed });
+  const pv = { least: at(pressure.least), likely: at(pressure.likely), most: at(pressure.most) };
+  const words = `${plain(pressure.likely)} MPa${name} at ${plain(speed, 0)} mm/s`;
+  return { pressure, speed, pv, force, words };
+}
+
+/** Field without which rubbing cannot be judged. */
+function missingOf({ duty }: NutDesign): string | undefined {
+  return (['load', 'feed'] as const).find((field) => duty[field] === undefined);
+}
+
+/** What the material bears, greased as told, in the air as told. */
+function bearable({ duty, material }: NutDesign): number {
+  return bearablePv({
+    dry: material.pvLimit,
+    grease: GREASE[greaseOf(duty)],
+    temperature: duty.temperature ?? ROOM,
+    standingLimit: material.standingLimit,
+  });
+}
+
+function greaseOf({ grease, regrease }: NutDesign['duty']): keyof typeof GREASE {
+  if (grease !== 'greased') return 'dry';
+  return regrease === 'yes' ? 'kept' : 'once';
+}
+
+function bearsWords(design: NutDesign, most: number): string {
+  const greased = { dry: 'dry', once: 'greased once', kept: 'kept greased' }[greaseOf(design.duty)];
+  const temperature = design.duty.temperature ?? ROOM;
+  return `${design.material.name} bears ${plain(most)} MPa·m/s ${greased} in air of ${plain(temperature, 0)} °C`;
+}
+
+/** How the barrel around the thread warms. */
+export function warmthOf({ finished: { body, thread, length }, material }: NutDesign): NutWarmth {
+  return nutWarmth({
+    outside: Math.min(body.across, body.flats ?? Infinity),
+    bore: thread.pitchDiameter,
+    length,
+    density: material.density,
+    heatCapacity: material.heatCapacity,
+  });
+}
+
+/** How long the axis runs in one go and from start to start, where that is told. */
+function timesOf({ moving, on_time: onTime, cycle }: NutDesign['duty']) {
+  if (cycle === undefined) return undefined;
+  const on = onTime ?? (moving === undefined ? undefined : moving * cycle);
+  return on === undefined ? undefined : { onTime: on, cycle };
+}
+
+/** A nut that rubs too hard and too fast melts. */
+export const wearPv: NutCheck = {
+  ...rubbing,
+  id: 'wear-pv',
+  title: 'Pressure times sliding speed',
+  unit: 'MPa·m/s',
+  moves: 'duty.load, duty.feed, duty.on_time, duty.cycle, duty.grease, duty.regrease, body.length, material',
+  run: (design, limits) => {
+    const missing = missingOf(design);
+    if (missing !== undefined) return notJudged(`duty.${missing}`);
+    const { duty, material } = design;
+    const { pv, words } = rubbingOf(design, duty.load!, duty.feed!);
+    const { time } = warmthOf(design);
+    const times = timesOf(duty);
+    const share = times ? warmShare({ ...times, time }) : 1;
+    const lasting = scaled(pv, share);
+    const most = bearable(design);
+    const isPublished = material.pvLimit >= PUBLISHED_PV;
+    const own = times ? soft({ max: most }, { max: isPublished ? most : PEAK * most }) : soft({ max: most });
+    const inForce = limits.of(own);
+    const fails = inForce.fail !== undefined && lasting.likely > inForce.fail.max!;
+    if (duty.temperature === undefined && !fails) return notJudged('duty.temperature');
+    const rests = times
+      ? `, running ${plain(times.onTime, 0)} s of every ${plain(times.cycle, 0)} s: ${plain(100 * share, 0)} % of that by the nut’s own time of ${plain(time, 0)} s`
+      : ', as if it ran all the time';
+    const cure =
+      lasting.likely <= inForce.pass.max!
+        ? ''
+        : times
+          ? '; a longer nut, less load or feed, longer rests'
+          : `; tell duty.on_time and duty.cycle to have its rests counted, its own time is ${plain(time, 0)} s`;
+    return valued(lasting, `${words}${rests}; ${bearsWords(design, inForce.pass.max!)}${cure}`, own);
+  },
+};
+
+/** What no rest excuses: the flanks melt while they run. */
+export const wearPeak: NutCheck = {
+  ...rubbing,
+  id: 'wear-peak',
+  title: 'Pressure times sliding speed while it runs',
+  unit: 'MPa·m/s',
+  moves: 'duty.load, duty.feed, duty.grease, body.length, material',
+  run: (design, limits) => {
+    const missing = missingOf(design);
+    if (missing !== undefined) return notJudged(`duty.${missing}`);
+    const { duty } = design;
+    const { pv, words } = rubbingOf(design, duty.load!, duty.feed!);
+    const own = hard({ max: PEAK * bearable(design) });
+    const most = limits.of(own).pass.max!;
+    if (duty.temperature === undefined && pv.likely <= most) return notJudged('duty.temperature');
+    const cure = pv.likely > most ? '; a longer nut, less load, a slower feed or a coarser lead' : '';
+    return valued(
+      pv,
+      `${words}; at most ${plain(most)} MPa·m/s, ${PEAK} times what it bears all the time, however long it rests${cure}`,
+      own,
+    );
+  },
+};
+
+/** Flanks that slide too fast heat in a moment, however light the load. */
+export const wearSpeed: NutCheck = {
+  ...rubbing,
+  id: 'wear-speed',
+  title: 'Sliding speed of the flanks',
+  unit: 'mm/s',
+  moves: 'duty.feed, screw.lead, material',
+  run: (design, limits) => {
+    const { duty, material } = design;
+    if (duty.feed === undefined) return notJudged('duty.feed');
+    const speed = speedOf(design, duty.feed);
+    const usual = material.speedLimit;
+    const own = soft({ max: usual }, { max: Math.max(usual, Math.min(3 * usual, PLASTIC_NUT_SPEED)) });
+    const { pass, fail } = limits.of(own);
+    const cure = speed > pass.max! ? '; a slower feed or a coarser lead' : '';
+    return valued(
+      exactly(speed),
+      `${plain(speed, 0)} mm/s at ${plain(duty.feed)} mm/s of feed; ${material.name} slides up to ${plain(pass.max!, 0)} mm/s, and never above ${plain(fail!.max!, 0)}${cure}`,
+      own,
+    );
+  },
+};
+
+/** The skin of the flanks is hotter than the nut, and the nut hotter than the air. */
+export const wearHeat: NutCheck = {
+  ...rubbing,
+  id: 'wear-heat',
+  title: 'Temperature of the flanks',
+  unit: '°C',
+  moves: 'duty.temperature, duty.load, duty.feed, duty.grease, duty.on_time, duty.cycle, body.length, material',
+  run: (design, limits) => {
+    const missing = missingOf(design);
+    if (missing !== undefined) return notJudged(`duty.${missing}`);
+    const { duty, material } = design;
+    if (duty.temperature === undefined) return notJudged('duty.temperature');
+    const { pv, speed, force, words } = rubbingOf(design, duty.load!, duty.feed!);
+    const friction = duty.grease === 'greased' ? FRICTION.nominal : FRICTION.high;
+    const times = timesOf(duty);
+    const { time, perWatt } = warmthOf(design);
+    const share = times ? warmShare({ ...times, time }) : 1;
+    const onTime = Math.min(SKIN_TIME, times?.onTime ?? SKIN_TIME);
+    const skin = skinWarmth({ friction, pressureVelocity: pv.likely, onTime });
+    const mean = (share * perWatt * friction * force * speed) / 1000;
+    const own = hard({ max: material.standingLimit });
+    const most = limits.of(own).pass.max!;
+    const flanks = duty.temperature + skin;
+    const tell = times ? '' : ', and tell duty.on_time and duty.cycle';
+    const cure =
+      flanks + mean > most ? `; a slower feed, less load, grease, or a plastic that bears more heat${tell}` : '';
+    const rests = times ? 'with the rests told' : 'without a rest';
+    return valued(
+      { least: flanks, likely: flanks, most: flanks + mean },
+      `air of ${plain(duty.temperature, 0)} °C and ${plain(skin, 1)} K on the skin at friction ${friction}, ${words}; the nut itself warms by up to ${plain(mean, 0)} K ${rests}, if screw and carriage take no heat from it; ${material.name} bears ${plain(most, 0)} °C${cure}`,
+      own,
+    );
+  },
+};

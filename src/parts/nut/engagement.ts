@@ -1,0 +1,72 @@
+import { toothArm } from '../../mechanics/thread/bending.js';
+import { grooveWidthAt } from '../../mechanics/thread/nut-thread.js';
+import type { Measured } from '../../units/measured.js';
+import type { NutDesign } from './dimensions.js';
+import { springForceOf } from './family/anti-backlash.js';
+
+/** A thread's teeth and the flank that they share with the screw, finished sizes. */
+export interface Teeth {
+  readonly pitchDiameter: number;
+  readonly flankDepth: number;
+  readonly engagedLength: number;
+  readonly pitch: number;
+  readonly rootDiameter: number;
+  readonly rootWidth: number;
+  readonly arm: number;
+}
+
+/** One thread of a nut, and what it is pushed with. */
+interface Thread {
+  /** in words, empty where the nut has but one */
+  readonly name: string;
+  readonly length: number;
+  /** N, when the nut is pushed with a force */
+  readonly under: (force: number) => number;
+}
+
+/** A stress in the thread that has it worst, over what the screw's major may be. */
+export interface TeethStress {
+  readonly name: string;
+  /** N, on this thread */
+  readonly force: number;
+  readonly value: Measured;
+}
+
+/** What a stress is worked out from. */
+export type TeethFormula = (loaded: Teeth & { readonly axialForce: number }) => number;
+
+/** The worst of the nut's threads when the nut is pushed with a force. */
+export function worstTeeth(design: NutDesign, force: number, formula: TeethFormula): TeethStress {
+  const { least, likely, most } = design.screw.major;
+  const rows = threadsOf(design).map(({ name, length, under }) => {
+    const axialForce = under(force);
+    const at = (major: number) => formula({ ...teethOf(design, length, major), axialForce });
+    return { name, force: axialForce, value: { least: at(most), likely: at(likely), most: at(least) } };
+  });
+  return rows.reduce((worst, next) => (next.value.likely > worst.value.likely ? next : worst));
+}
+
+/** The flanks meet from nut minor to screw major; the tooth is rooted at the nut's major. */
+function teethOf({ finished: { thread }, screw }: NutDesign, engagedLength: number, screwMajor: number): Teeth {
+  const overlap = Math.min(screwMajor, thread.major) - Math.max(screw.minor.likely, thread.minor);
+  return {
+    pitchDiameter: screw.pitchDiameter.likely,
+    flankDepth: Math.max(0.01, overlap / 2),
+    engagedLength,
+    pitch: thread.pitch,
+    rootDiameter: thread.major,
+    rootWidth: thread.pitch - grooveWidthAt(thread, thread.major),
+    arm: toothArm({ rootDiameter: thread.major, nutMinor: thread.minor, screwMajor }),
+  };
+}
+
+/** A spring between two nuts loads both of them, and the working one besides its load. */
+function threadsOf({ finished, family, catchPocket }: NutDesign): readonly Thread[] {
+  const length = finished.length - (catchPocket?.depth ?? 0);
+  if (family?.kind !== 'anti-backlash') return [{ name: '', length, under: (force) => force }];
+  const spring = springForceOf(family);
+  return [
+    { name: ' in the main nut, its spring included', length, under: (force) => force + spring },
+    { name: ' in the follower', length: family.follower, under: () => spring },
+  ];
+}

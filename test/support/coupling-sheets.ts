@@ -2,13 +2,17 @@ import { changed } from './nut-sheets.js';
 
 type Tree = { readonly [key: string]: unknown };
 
-/** Two shafts, a torque and a mounting, nothing else. */
+/** Two shafts, a torque, a mounting, and hubs that keep their grip on a motor of 70 °C. */
 export const PLAIN_COUPLING = {
   part: 'coupling',
   name: 'plain',
   motor: { shaft: { diameter: 5, flat: 4.5 }, torque: 0.3 },
-  screw: 'Tr8x2',
+  screw: { designation: 'Tr8x2', major: 7.95 },
   mounting: 'motor-below',
+  material: 'pc',
+  motor_hub: { clamp: { screw: 'M3', count: 2, washers: 'yes' } },
+  screw_hub: { clamp: { screw: 'M3', count: 2, washers: 'yes' }, degreased: 'yes' },
+  duty: { temperature: 25 },
 } as const;
 
 /** The plain coupling with changes, map by map; `undefined` takes a field out. */

@@ -1,5 +1,6 @@
 import { fault } from '../../units/faults.js';
-import { requireNotNegative, requirePositive, requireRange, requireWhole } from '../../units/require.js';
+import { requireNotNegative, requirePositive, requireRange } from '../../units/require.js';
+import { BEDDED } from '../strength/relaxation.js';
 
 /** How the pressure of a clamp spreads around the shaft: only along two lines, as a cosine, or evenly. */
 export type ClampContact = 'line' | 'cosine' | 'uniform';
@@ -35,33 +36,45 @@ export function gripTorque(p: {
 }
 
 /**
- * Torque at which a shaft slips in a printed clamp hub, each screw counted once, after the plastic has crept.
+ * Force that presses a slit hub on its shaft: the hub is a lever about its back.
  *
- *     T = n·µ·q·F·d
+ *     N = F·(e + R) / R
  *
- * @param p.screws    n  clamp screws on this shaft                          [-]   whole, 1 to 12
- * @param p.preload   F  force of one screw, freshly tightened               [N]   0 or above
- * @param p.diameter  d  shaft diameter                                      [mm]  > 0
- * @param p.friction  µ  friction on the shaft                               [-]   0 to 2
- * @param p.kept      q  share of the preload that is left after creep       [-]   0 to 1, default 0.5
- * @returns T [N·mm]
+ * @param p.force   F  of all screws across the slit        [N]   0 or above
+ * @param p.offset  e  of the screws from the axis          [mm]  > 0
+ * @param p.radius  R  middle of the wall at the back       [mm]  > 0
+ * @returns N [N]
  * @throws InputError  a value is outside its range
- * @validity line contact of one slit hub; on the safe side of `gripTorque`, since the hub's own stiffness takes its part
- * @source common-practice: printed clamp hubs
- * @example clampHubTorque({ screws: 1, preload: 500, diameter: 5, friction: 0.2 }) // 250
+ * @validity the slit is not closed, and no web holds it open
+ * @source derived: lever with its hinge at the back
+ * @example leverForce({ force: 405.9, offset: 14, radius: 9.5 }) // 1004
  */
-export function clampHubTorque(p: {
-  readonly screws: number;
-  readonly preload: number;
-  readonly diameter: number;
-  readonly friction: number;
-  readonly kept?: number | undefined;
-}): number {
-  const { kept = 0.5 } = p;
-  requireWhole('screws', p.screws, 1, 12);
-  requireRange('kept', kept, 0, 1);
+export function leverForce(p: { readonly force: number; readonly offset: number; readonly radius: number }): number {
+  requireNotNegative('force', p.force);
+  requirePositive('offset', p.offset);
+  requirePositive('radius', p.radius);
+  return (p.force * (p.offset + p.radius)) / p.radius;
+}
+
+/**
+ * Force across the slit of a printed hub that is left to grip: preload and the force that closes the hub are both
+ * strains held in the same plastic, and relax alike.
+ *
+ *     F = q·(0.9·F0 − Fs)      never below 0
+ *
+ * @param p.preload  F0  of all screws that count, freshly tightened    [N]  0 or above
+ * @param p.closing  Fs  that closes the hub on its shaft               [N]  0 or above
+ * @param p.kept     q   share of a held strain's force that is left    [-]  0 to 1
+ * @returns F [N]
+ * @throws InputError  a value is outside its range
+ * @source derived: relaxation of strains in one plastic
+ * @example keptForce({ preload: 500, closing: 44.1, kept: 0.556 }) // 225.7
+ */
+export function keptForce(p: { readonly preload: number; readonly closing: number; readonly kept: number }): number {
   requireNotNegative('preload', p.preload);
-  return gripTorque({ normalForce: p.screws * p.preload * kept, diameter: p.diameter, friction: p.friction });
+  requireNotNegative('closing', p.closing);
+  requireRange('kept', p.kept, 0, 1);
+  return p.kept * Math.max(0, BEDDED * p.preload - p.closing);
 }
 
 /**

@@ -24,6 +24,10 @@ export interface Shaft {
   readonly flatLength?: number;
   /** free length that can enter the hub */
   readonly length?: number;
+  /** a screw that is held over its crests */
+  readonly crests?: true;
+  /** of a screw whose crests nobody measured: as thin as its class allows, or thinner still */
+  readonly thinnest?: number;
 }
 
 /** A bore for a shaft, its flat or keyway on −X. Sizes of one kind: finished or printed. */

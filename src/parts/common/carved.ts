@@ -1,7 +1,7 @@
 import { type LoftLevel, movedSides } from '../../solid/convex-loft.js';
-import { hexagonOutline, type Outline, polygonArea } from '../../solid/outline.js';
+import { type Outline, polygonArea } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
-import type { Clamp } from './clamp.js';
+import { type Clamp, nutPocket } from './clamp.js';
 import { OVERSHOOT } from './cut.js';
 import { commonArea, sectionVolume } from './section-volume.js';
 import type { SetScrewPocket } from './set-screw-pocket.js';
@@ -93,7 +93,7 @@ export function clampShapes(clamp: Clamp, height: number, reach: number): Shape[
   return [
     alongY(roofedOutline(clamp.hole / 2), at, -clamp.headSeat - OVERSHOOT / 2, clamp.nutSeat + OVERSHOOT / 2),
     alongY(roofedOutline(clamp.head / 2), at, -reach, -clamp.headSeat),
-    alongY(hexagonOutline({ acrossFlats: clamp.nut }), at, clamp.nutSeat, reach),
+    alongY(nutPocket(clamp), at, clamp.nutSeat, reach),
   ];
 }
 
@@ -164,11 +164,11 @@ function slitBox(width: number): Outline {
 export function clampVolume({ outline, clamps, slit }: Pick<Carved, 'outline' | 'clamps' | 'slit'>): number {
   const slitPlan = slit && slitBox(slit.width);
   const one = (clamp: Clamp) => {
-    const { offset, hole, head, headSeat, nut, nutSeat } = clamp;
+    const { offset, hole, head, headSeat, nutSeat } = clamp;
     const pieces = [
       [roofedOutline(head / 2), -FAR, -headSeat],
       [roofedOutline(hole / 2), -headSeat, nutSeat],
-      [hexagonOutline({ acrossFlats: nut }), nutSeat, FAR],
+      [nutPocket(clamp), nutSeat, FAR],
     ] as const;
     return pieces.reduce((sum, [plan, from, to]) => {
       const areaAt = (up: number) => {

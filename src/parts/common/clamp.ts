@@ -1,8 +1,11 @@
+import { hexagonOutline, type Outline } from '../../solid/outline.js';
 import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
 import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import type { FastenerSize } from '../../standards/fasteners/sizes.js';
+import { washer } from '../../standards/fasteners/washer.js';
 import type { PrintSizes } from './print-sizes.js';
+import { roofedOutline } from './side-hole.js';
 import { LEAST_WALL } from './walls.js';
 
 /** Heads and screw ends stay this far inside the outline, mm. */
@@ -10,6 +13,8 @@ const INSIDE_OUTLINE = 0.3;
 /** Room around a head and across the flats of a nut, on the diameter, mm. @source common-practice */
 const HEAD_ROOM = 0.5;
 const NUT_ROOM = 0.2;
+/** Room of a nut driver around a nut that lies on a washer, on the diameter, mm. @source common-practice */
+const DRIVER_ROOM = 2;
 /** Least plastic between a seat and the slit, mm. */
 const LEAST_SEAT = 2;
 
@@ -28,8 +33,10 @@ export interface Clamp {
   /** −y of the head's seat, y of the nut's */
   readonly headSeat: number;
   readonly nutSeat: number;
-  /** nut pocket across flats */
+  /** nut pocket: across flats, or round where the nut lies on a washer */
   readonly nut: number;
+  /** under head and nut */
+  readonly washers: boolean;
   /** under the head, usual length */
   readonly screwLength: number;
 }
@@ -43,20 +50,58 @@ export interface ClampPlace {
   readonly slit: number;
 }
 
+/** Distance of clamp screws from the axis, beside a bore that reaches so far. */
+export function clampOffset(bore: number, screw: FastenerSize): number {
+  return bore + LEAST_WALL + 0.1 + clearanceHole(screw, 'medium') / 2;
+}
+
+/** A nut's pocket seen along the screw: a nut driver holds a nut that lies on a washer. */
+export function nutPocket({ nut, washers }: Pick<Clamp, 'nut' | 'washers'>): Outline {
+  return washers ? roofedOutline(nut / 2) : hexagonOutline({ acrossFlats: nut });
+}
+
+/** How far a nut's pocket reaches from its screw. */
+export function nutPocketReach({ nut, washers }: Pick<Clamp, 'nut' | 'washers'>): number {
+  return washers ? nut / 2 : nut / Math.sqrt(3);
+}
+
+/** What stands on the seats of a clamp screw: how wide each pocket is, how high head and nut stand in it. */
+function pockets(screw: FastenerSize, washers: boolean) {
+  const { headDiameterKnurled, headHeight } = socketCapScrew(screw);
+  const nut = hexNut(screw);
+  if (!washers)
+    return {
+      wide: headDiameterKnurled,
+      head: headDiameterKnurled + HEAD_ROOM,
+      headHeight,
+      nut: nut.acrossFlats + NUT_ROOM,
+      nutHeight: nut.height,
+      under: 0,
+    };
+  const { outside, thickness } = washer(screw);
+  return {
+    wide: outside,
+    head: outside + HEAD_ROOM,
+    headHeight: headHeight + thickness,
+    nut: Math.max(outside + HEAD_ROOM, nut.acrossCorners + DRIVER_ROOM),
+    nutHeight: nut.height + thickness,
+    under: thickness,
+  };
+}
+
 /**
  * Fits clamp screws beside a bore so that nothing stands out of the outline.
  * @returns the clamp without its heights, or undefined where the outline is too small
  */
-export function fitClamp(place: ClampPlace, screw: FastenerSize): Omit<Clamp, 'heights'> | undefined {
-  const { headDiameterKnurled, headHeight, lengths } = socketCapScrew(screw);
-  const nut = hexNut(screw);
+export function fitClamp(place: ClampPlace, screw: FastenerSize, washers = false): Omit<Clamp, 'heights'> | undefined {
+  const { lengths } = socketCapScrew(screw);
+  const { wide, head, headHeight, nut, nutHeight, under } = pockets(screw, washers);
   const hole = clearanceHole(screw, 'medium');
-  const offset = place.bore + LEAST_WALL + 0.1 + hole / 2;
+  const offset = clampOffset(place.bore, screw);
   const within = (x: number) => {
     const room = (place.radius - INSIDE_OUTLINE) ** 2 - x ** 2;
     return room > 0 ? Math.sqrt(room) : 0;
   };
-  const pocket = headDiameterKnurled + HEAD_ROOM;
   const least = (half: number) => {
     const besideBore = (place.bore + LEAST_WALL + 0.1) ** 2 - Math.max(0, offset - half) ** 2;
     return Math.max(place.slit / 2 + LEAST_SEAT + 0.05, Math.sqrt(Math.max(0, besideBore)));
@@ -65,25 +110,27 @@ export function fitClamp(place: ClampPlace, screw: FastenerSize): Omit<Clamp, 'h
     const room = place.radius ** 2 - (reach + LEAST_WALL + 0.05) ** 2;
     return room > 0 ? Math.sqrt(room) : 0;
   };
-  const headMost = Math.min(within(offset + headDiameterKnurled / 2) - headHeight, walled(offset + pocket / 2));
-  const flats = nut.acrossFlats + NUT_ROOM;
-  const nutMost = Math.min(within(offset + flats / Math.sqrt(3)) - nut.height, walled(offset + flats / Math.sqrt(3)));
-  const [headLeast, nutLeast] = [least(pocket / 2), least(flats / Math.sqrt(3))];
+  const headMost = Math.min(within(offset + wide / 2) - headHeight, walled(offset + head / 2));
+  const reach = nutPocketReach({ nut, washers });
+  const nutMost = Math.min(within(offset + reach) - nutHeight, walled(offset + reach));
+  const [headLeast, nutLeast] = [least(head / 2), least(reach)];
   if (headMost < headLeast || nutMost < nutLeast) return undefined;
   const endMost = within(offset + hole / 2);
   for (const screwLength of lengths) {
-    const headSeat = Math.max(headLeast, Math.min(headMost, screwLength - endMost));
-    const end = screwLength - headSeat;
-    const nutSeat = Math.min(nutMost, end - nut.height);
+    const shank = screwLength - under;
+    const headSeat = Math.max(headLeast, Math.min(headMost, shank - endMost));
+    const end = shank - headSeat;
+    const nutSeat = Math.min(nutMost, end - nutHeight);
     if (end <= endMost + 1e-9 && nutSeat >= nutLeast - 1e-9) {
       return {
         screw,
+        washers,
         offset,
         hole,
-        head: pocket,
+        head,
         headSeat: tenth(headSeat),
         nutSeat: tenth(nutSeat),
-        nut: flats,
+        nut,
         screwLength,
       };
     }
@@ -97,24 +144,26 @@ function tenth(size: number): number {
 }
 
 /** The least radius of an outline that holds such a clamp, in half millimetres; Infinity where none up to 100 mm does. */
-export function leastClampRadius(bore: number, screw: FastenerSize): number {
+export function leastClampRadius(bore: number, screw: FastenerSize, washers = false): number {
   for (let radius = Math.ceil(2 * bore) / 2 + 1; radius <= 100; radius += 0.5) {
-    if (fitClamp({ radius, bore, slit: SLIT_WIDTH }, screw)) return radius;
+    if (fitClamp({ radius, bore, slit: SLIT_WIDTH }, screw, washers)) return radius;
   }
   return Infinity;
 }
 
 /** Half the room that a screw's pockets take along the axis of the hub. */
-export function clampHalfHeight(screw: FastenerSize): number {
-  return (socketCapScrew(screw).headDiameterKnurled + HEAD_ROOM) / 2;
+export function clampHalfHeight(screw: FastenerSize, washers = false): number {
+  const { head, nut } = pockets(screw, washers);
+  return (washers ? Math.max(head, nut) : head) / 2;
 }
 
 /** Heights of clamp screws from an end, walls between their pockets, and how much of the hub they take. */
 export function clampHeights(
   screw: FastenerSize,
   count: number,
+  washers = false,
 ): { readonly heights: number[]; readonly length: number } {
-  const half = clampHalfHeight(screw);
+  const half = clampHalfHeight(screw, washers);
   const pitch = 2 * half + LEAST_WALL + 0.1;
   const first = half + LEAST_WALL + 0.3;
   const heights = Array.from({ length: count }, (_, i) => first + i * pitch);

@@ -1,9 +1,11 @@
-import type { Material } from '../../presets/material.js';
 import type { FastenerSize } from '../../standards/fasteners/sizes.js';
 import { plain } from '../../units/format.js';
-import { type Bore, boreReach, type Shaft } from './bore.js';
-import { clampHeights, leastClampRadius } from './clamp.js';
-import { type Grip, gripOf } from './grip.js';
+import type { Bore } from './bore.js';
+import { boreReach } from './bore.js';
+import { leastClampRadius } from './clamp.js';
+import { freeSlit, ringFor } from './clamp-ring.js';
+import { type ClampScrews, type Grip, type GripLife, type GripPlace, gripOf } from './grip.js';
+import { dryFriction } from './hold-figures.js';
 
 const TRIED: readonly (readonly [FastenerSize, number])[] = [
   ['M3', 1],
@@ -18,24 +20,82 @@ const TRIED: readonly (readonly [FastenerSize, number])[] = [
 /** A grip that holds too little. */
 export interface WeakGrip {
   readonly grip: Grip;
-  readonly shaft: Shaft;
+  readonly place: GripPlace;
   readonly bore: Bore;
-  readonly engagement: number;
   readonly outside: number;
-  readonly torque: number;
-  readonly material: Material;
+  readonly slit?: { readonly length: number; readonly web: boolean };
+  readonly life: GripLife & { readonly material: { readonly name: string } };
 }
 
-/** What would hold the torque: other clamp screws with the outside they need, or no printed hub at all. */
-export function gripCure({ grip, shaft, bore, engagement, outside, torque, material }: WeakGrip): string {
-  for (const [screw, count] of TRIED) {
-    const { length } = clampHeights(screw, count);
-    const held = gripOf({ ...grip, clamp: { screw, count } }, shaft, Math.max(engagement, length), material).total;
-    if (held < torque) continue;
-    const least = 2 * leastClampRadius(boreReach(bore).slit, screw);
-    const larger = least > outside + 1e-9 ? `, with an outside of ${plain(least)} mm or more` : '';
-    return `${count === 1 ? 'one' : 'two'} ${screw} clamp screw${count === 1 ? '' : 's'} would hold ${plain(held, 0)} N·mm${larger}`;
-  }
+/** A change of a grip, and how much it is to do. */
+interface Change {
+  readonly degreased: boolean;
+  readonly retighten: boolean;
+  readonly clamp: ClampScrews;
+  readonly effort: number;
+}
+
+/** What would hold a torque with the least to do, and what it needs; undefined where nothing does. */
+export function gripCure(weak: WeakGrip, torque: number): string | undefined {
+  const tried = changesOf(weak)
+    .map((change) => ({ change, ...holdsWith(weak, change) }))
+    .filter(({ holds }) => holds >= torque);
+  if (tried.length === 0) return undefined;
+  const { change, holds, outside, slit } = tried.reduce((a, b) => (b.change.effort < a.change.effort ? b : a));
+  const wider = outside > weak.outside + 1e-9 ? `, with an outside of ${plain(outside)} mm or more` : '';
+  const longer = weak.slit && slit > weak.slit.length + 1e-6 ? `, ${plain(slit - weak.slit.length, 1)} mm longer` : '';
+  return `${changeWords(weak, change)} would hold ${plain(holds, 0)} N·mm${wider}${longer}`;
+}
+
+/** What to do where no clamp of this plastic holds. */
+export function hopelessWords({ place: { shaft }, life: { material } }: WeakGrip): string {
   const flat = shaft.form === 'round' ? ', a shaft with a flat or a key' : '';
-  return `no clamp of ${material.name} up to two M6 holds it on ${plain(shaft.diameter.likely, 2)} mm: use metal hubs with the printed insert, a thicker shaft${flat}, or a stronger material`;
+  return `no clamp of ${material.name} up to two M6 holds it on ${plain(shaft.diameter.likely, 2)} mm: use metal hubs with the printed insert, a thicker shaft${flat}, less heat, or a stronger material`;
+}
+
+function changesOf({ grip, place, life }: WeakGrip): Change[] {
+  const { clamp } = grip;
+  const sizes = [...(clamp ? [[clamp.screw, clamp.count] as const] : []), ...TRIED];
+  const either = (now: boolean) => (now ? [true] : [false, true]);
+  const greasy = place.shaft.crests === true && grip.friction < dryFriction(life.material);
+  return sizes.flatMap(([screw, count], size) =>
+    either(life.retighten).flatMap((retighten) =>
+      either(clamp?.washers ?? false).flatMap((washers) =>
+        either(!greasy).map((degreased) => ({
+          clamp: { screw, count, washers },
+          retighten,
+          degreased,
+          effort:
+            2 * size +
+            (retighten === life.retighten ? 0 : 1) +
+            (washers === (clamp?.washers ?? false) ? 0 : 1.5) +
+            (greasy && degreased ? 0.5 : 0),
+        })),
+      ),
+    ),
+  );
+}
+
+function holdsWith(weak: WeakGrip, { clamp, retighten, degreased }: Change) {
+  const { grip, place, bore, outside: own, life } = weak;
+  const { length, web } = weak.slit ?? { length: place.engagement, web: false };
+  const outer = Math.max(own / 2, leastClampRadius(boreReach(bore).slit, clamp.screw, clamp.washers));
+  const slit = web ? Math.max(length, freeSlit(outer, bore, clamp)) : length;
+  const ring = ringFor({ bore, outer, web, length: slit }, clamp);
+  const friction = degreased ? Math.max(grip.friction, dryFriction(life.material)) : grip.friction;
+  const held = gripOf({ ...grip, friction, clamp }, { ...place, ring }, { ...life, retighten });
+  return { holds: held.holds, outside: 2 * outer, slit };
+}
+
+function changeWords({ grip, life }: WeakGrip, { clamp, retighten, degreased }: Change): string {
+  const now = grip.clamp;
+  const same = now?.screw === clamp.screw && now.count === clamp.count;
+  const washers = clamp.washers && !now?.washers;
+  const parts = [
+    ...(same ? [] : [`${clamp.count === 1 ? 'one' : 'two'} ${clamp.screw} clamp screw${clamp.count === 1 ? '' : 's'}`]),
+    ...(washers ? ['washers under head and nut'] : []),
+    ...(retighten && !life.retighten ? ['one retightening (retighten: yes)'] : []),
+    ...(degreased && grip.friction < dryFriction(life.material) ? ['a screw free of grease (degreased: yes)'] : []),
+  ];
+  return parts.join(' and ') || 'a longer hub';
 }

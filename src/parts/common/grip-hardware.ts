@@ -26,6 +26,7 @@ export function gripHardware({ clamp, setScrew, outside, far }: HeldGrip): Hardw
     rows.push(
       { item: 'socket cap screw ISO 4762', size: `${clamp.screw}x${plain(clamp.screwLength)}`, count },
       { item: 'hexagon nut ISO 4032', size: clamp.screw, count },
+      ...(clamp.washers ? [{ item: 'washer ISO 7089', size: clamp.screw, count: 2 * count }] : []),
     );
   }
   if (setScrew) {
@@ -51,11 +52,33 @@ export function counted(rows: readonly HardwareRow[]): HardwareRow[] {
   return kept;
 }
 
-/** How hard to tighten, in words; undefined where the sheet says it, or there is no clamp. */
+/** How hard to tighten, in words; undefined where there is no clamp. */
 export function tighteningWords(grip: Grip, material: Material): string | undefined {
-  if (!grip.clamp || grip.tightening !== undefined) return undefined;
-  const { force, heldBy } = clampPreload(grip.clamp.screw, material);
-  const torque = torqueForPreload({ preload: force, diameter: fastenerThread(grip.clamp.screw).diameter });
-  const under = heldBy === 'tightening' ? 'the screw' : `${material.name} under the ${heldBy}`;
-  return `Tighten each ${grip.clamp.screw} clamp screw to ${plain(torque / 1000, 2)} N·m and no more: ${under} bears ${plain(force, 0)} N. Tighten again after a day, when the plastic has crept.`;
+  if (!grip.clamp) return undefined;
+  const { screw, washers } = grip.clamp;
+  const { force, heldBy } = clampPreload(grip.clamp, material, grip.tightening);
+  const torque = torqueForPreload({ preload: force, diameter: fastenerThread(screw).diameter });
+  const seat = washers ? 'washers' : heldBy;
+  const under = heldBy === 'tightening' ? 'the screw' : `${material.name} under the ${seat}`;
+  const driver = washers ? ', and hold the nut with a nut driver' : '';
+  return `Tighten each ${screw} clamp screw to ${plain(torque / 1000, 2)} N·m and no more${driver}: ${under} bears ${plain(force, 0)} N.`;
+}
+
+/** What clamped plastic asks for over its life; the line on retightening stands here only where it is counted on. */
+export function clampCareWords(
+  grips: readonly Grip[],
+  { material, retighten }: { readonly material: Material; readonly retighten: boolean },
+): string[] {
+  if (!grips.some(({ clamp }) => clamp)) return [];
+  const glass = 'glass' in material.heat;
+  return [
+    ...(retighten
+      ? [
+          'Tighten the clamp screws again once: cold, after the first hot day, to the same torque. The grip counts on it.',
+        ]
+      : []),
+    'Wash shaft and bore free of grease before they are clamped.',
+    'Clamp screws work loose as the plastic gives: mark heads and hub with a line of paint, and look at it now and then.',
+    ...(glass ? [`No threadlocker, solvent or oil on ${material.name}: it cracks under stress.`] : []),
+  ];
 }

@@ -1,52 +1,19 @@
 import { type Check, hard, soft, valued } from '../../fit/check.js';
-import { preloadFromTorque, pressureUnderHead } from '../../mechanics/bolt/preload.js';
-import { residualSpread } from '../../mechanics/print/residual-spread.js';
-import type { Material } from '../../presets/material.js';
-import type { Printer } from '../../presets/printer.js';
 import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
-import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
-import { fastenerThread } from '../../standards/fasteners/sizes.js';
+import { hexNut } from '../../standards/fasteners/nuts.js';
+import { washer } from '../../standards/fasteners/washer.js';
 import { plain } from '../../units/format.js';
-import { exactly, type Measured, plusMinus, scaled } from '../../units/measured.js';
-import type { Shaft } from './bore.js';
-import { bearingPressure, type Grip, gripOf } from './grip.js';
-import { gripCure } from './grip-cure.js';
-import { type HeldBody, heldWalls } from './hub-walls.js';
+import { exactly, type Measured, scaled } from '../../units/measured.js';
+import { borePlay } from './bore-play.js';
+import type { Clamp } from './clamp.js';
+import { GRIP_CHECKS } from './grip-checks.js';
+import type { HeldView } from './held.js';
+import { heldWalls } from './hub-walls.js';
 import { LEAST_WALL, thinnest } from './walls.js';
-
-/** One shaft in the body that holds it, finished sizes. */
-export interface Held extends HeldBody {
-  /** such as `motor hub` */
-  readonly name: string;
-  readonly shaft: Shaft;
-  readonly grip: Grip;
-  readonly engagement: number;
-  /** diametral, before the clamp closes */
-  readonly clearance: number;
-}
-
-/** What the checks of held shafts look at. */
-export interface HeldView {
-  readonly held: readonly Held[];
-  /** N·mm that each must hold */
-  readonly torque: number;
-  readonly material: Material;
-  readonly printer: Printer;
-}
 
 /** Checks of everything that holds a shaft, whatever the part; the fields that move them are the part's own. */
 export function heldChecks<Design>(viewOf: (design: Design) => HeldView | undefined, moves: string): Check<Design>[] {
-  return [
-    gripTorque,
-    flatPressure,
-    clampPressure,
-    wall,
-    shaftEngagement,
-    boreRunout,
-    toolAccess,
-    headInside,
-    printBridge,
-  ].map(
+  return [...GRIP_CHECKS, wall, shaftEngagement, boreRunout, toolAccess, headInside, printBridge].map(
     (check): Check<Design> => ({
       ...check,
       moves: `${check.moves}, ${moves}`,
@@ -59,80 +26,7 @@ export function heldChecks<Design>(viewOf: (design: Design) => HeldView | undefi
 }
 
 type HeldCheck = Check<HeldView>;
-const grip = { group: 'grip', question: 'holds', source: 'common practice' } as const;
 const body = { group: 'body', question: 'holds', source: 'common practice' } as const;
-
-/** A body that slips on its shaft. */
-const gripTorque: HeldCheck = {
-  ...grip,
-  id: 'grip-torque',
-  title: 'Torque that the weaker grip holds',
-  unit: 'N·mm',
-  moves: 'motor.torque, material',
-  run: ({ held, torque, material }) => {
-    const rows = held.map((one) => ({ one, holds: gripOf(one.grip, one.shaft, one.engagement, material) }));
-    const { one, holds } = rows.reduce((a, b) => (b.holds.total < a.holds.total ? b : a));
-    const { clamp } = one.grip;
-    const parts = [
-      ...(clamp ? [`${clamp.count} × ${clamp.screw} at ${plain(holds.preload, 0)} N ${plain(holds.clamp, 0)}`] : []),
-      ...(holds.flats > 0 ? [`${one.shaft.key ? 'the key' : 'the flat'} ${plain(holds.flats, 0)}`] : []),
-      ...(holds.setScrew > 0 ? [`the set screw ${plain(holds.setScrew, 0)}`] : []),
-    ];
-    const missing = holds.total < torque;
-    const reach = missing ? `${plain(torque, 0)} N·mm cannot be reached: ` : '';
-    const cure = missing ? `; ${gripCure({ ...one, torque, material })}` : '';
-    return valued(
-      exactly(holds.total),
-      `${reach}the ${one.name} holds ${plain(holds.total, 0)} N·mm (${parts.join(', ')}) of ${plain(torque, 0)} N·mm, 1.5 × the motor's${cure}`,
-      hard({ min: torque }),
-    );
-  },
-};
-
-/** A flat or a key that is crushed. */
-const flatPressure: HeldCheck = {
-  ...grip,
-  id: 'flat-pressure',
-  title: 'Pressure of a flat or key on its bore',
-  unit: 'MPa',
-  moves: 'motor.torque, material',
-  run: ({ held, torque, material }) => {
-    const allowed = bearingPressure(material);
-    const rows = held.flatMap((one) => {
-      const { flats, clamp, setScrew } = gripOf(one.grip, one.shaft, one.engagement, material);
-      return flats === 0 ? [] : [{ one, pressure: (allowed * Math.max(0, torque - clamp - setScrew)) / flats }];
-    });
-    if (rows.length === 0) return undefined;
-    const { one, pressure } = rows.reduce((a, b) => (b.pressure > a.pressure ? b : a));
-    const words = `${plain(pressure, 1)} MPa in the ${one.name} of ${plain(allowed, 1)} MPa`;
-    return valued(exactly(pressure), words, hard({ max: allowed }));
-  },
-};
-
-/** A screw that is tightened into the plastic. */
-const clampPressure: HeldCheck = {
-  ...grip,
-  id: 'clamp-pressure',
-  title: 'Pressure under the heads of the clamp screws',
-  unit: 'MPa',
-  moves: 'material',
-  run: ({ held, material }) => {
-    const pressures = held.flatMap(({ grip: { clamp, tightening } }) => {
-      if (!clamp || tightening === undefined) return [];
-      const preload = preloadFromTorque({ torque: tightening, diameter: fastenerThread(clamp.screw).diameter });
-      const { headDiameter } = socketCapScrew(clamp.screw);
-      return [pressureUnderHead({ preload, headDiameter, holeDiameter: clearanceHole(clamp.screw, 'medium') })];
-    });
-    if (pressures.length === 0) return undefined;
-    const pressure = Math.max(...pressures);
-    const allowed = bearingPressure(material);
-    const cure = pressure > allowed ? '; the head sinks in: tighten less' : '';
-    return valued(exactly(pressure), `${plain(pressure, 1)} MPa of ${plain(allowed, 1)} MPa${cure}`, {
-      pass: { max: allowed },
-      fail: { max: material.compressive * 1.5 },
-    });
-  },
-};
 
 /** A thin wall splits. */
 const wall: HeldCheck = {
@@ -179,14 +73,17 @@ const boreRunout: HeldCheck = {
   unit: 'mm',
   limits: soft({ max: 0.1 }),
   moves: 'bore_clearance',
-  run: ({ held }) => {
-    const spread = residualSpread('pa').holeOffset;
-    const offsets = held.map(({ clearance, shaft }): Measured => {
-      const half = spread + (shaft.diameter.most - shaft.diameter.likely);
-      return scaled(plusMinus(Math.max(0, clearance), half), 0.5);
+  run: (view, { pass: { max = 0.1 } }) => {
+    const offsets = view.held.map((one): Measured => {
+      const { least, likely, most } = scaled(borePlay(one, view), 0.5);
+      return { least: Math.max(0, least), likely: Math.max(0, likely), most: Math.max(0, most) };
     });
     const worst = offsets.reduce((a, b) => (b.most > a.most ? b : a));
-    return valued(worst, `half of the bore clearance, ${plain(worst.likely)} mm to one side`);
+    const cure = worst.most > max ? '; a smaller bore_clearance keeps it in the middle' : '';
+    return valued(
+      worst,
+      `half of the play of bore and shaft, ${plain(worst.likely)} mm to one side, ${plain(worst.most)} mm at most${cure}`,
+    );
   },
 };
 
@@ -203,11 +100,19 @@ const toolAccess: HeldCheck = {
   run: ({ held }) => {
     const rows = held.flatMap(({ clamp }) => (clamp ? [clamp] : []));
     if (rows.length === 0) return undefined;
-    const room = Math.min(...rows.map(({ head, screw }) => head - socketCapScrew(screw).headDiameterKnurled));
+    const room = Math.min(...rows.map(headRoom));
     const keys = [...new Set(rows.map(({ screw }) => `${plain(socketCapScrew(screw).key)} mm for ${screw}`))];
     return valued(exactly(room), `straight in from the side with a key of ${keys.join(', ')}`);
   },
 };
+
+/** Room around the head or the washer, and around a nut that a nut driver holds. */
+function headRoom({ head, nut, screw, washers }: Clamp): number {
+  const { headDiameterKnurled } = socketCapScrew(screw);
+  if (!washers) return head - headDiameterKnurled;
+  const { outside } = washer(screw);
+  return Math.min(head - outside, nut - Math.max(outside, hexNut(screw).acrossCorners));
+}
 
 /** Nothing may stick out of a turning body. */
 const headInside: HeldCheck = {
@@ -223,8 +128,9 @@ const headInside: HeldCheck = {
     const rooms = held.flatMap(({ clamp, outside }) => {
       if (!clamp) return [];
       const { headDiameterKnurled, headHeight } = socketCapScrew(clamp.screw);
-      const head = Math.hypot(clamp.offset + headDiameterKnurled / 2, clamp.headSeat + headHeight);
-      const end = Math.hypot(clamp.offset + clamp.hole / 2, clamp.screwLength - clamp.headSeat);
+      const under = clamp.washers ? washer(clamp.screw).thickness : 0;
+      const head = Math.hypot(clamp.offset + headDiameterKnurled / 2, clamp.headSeat + under + headHeight);
+      const end = Math.hypot(clamp.offset + clamp.hole / 2, clamp.screwLength - under - clamp.headSeat);
       return [outside / 2 - Math.max(head, end)];
     });
     if (rooms.length === 0) return undefined;
@@ -246,7 +152,9 @@ const printBridge: HeldCheck = {
   run: ({ held }) => {
     const bridges = held.flatMap(({ slit, clamp, setScrew }) => [
       ...(slit ? [slit.width] : []),
-      ...(clamp ? [clamp.nut / Math.sqrt(3), clamp.head * (Math.SQRT2 - 1)] : []),
+      ...(clamp
+        ? [clamp.washers ? clamp.nut * (Math.SQRT2 - 1) : clamp.nut / Math.sqrt(3), clamp.head * (Math.SQRT2 - 1)]
+        : []),
       ...(setScrew?.slot ? [setScrew.slot.thickness] : []),
     ]);
     if (bridges.length === 0) return undefined;

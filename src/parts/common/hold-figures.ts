@@ -1,22 +1,51 @@
 import type { Assumptions } from '../../sheet/assumptions.js';
-import { SHAFT_FRICTION } from './grip.js';
+import type { Shaft } from './bore.js';
 
-/** Diametral clearance of a bore before its clamp closes, mm. @source common-practice */
-const BORE_CLEARANCE = 0.1;
+/** Diametral clearance of a bore: one that a clamp closes, one that stays as it is, mm. @source common-practice */
+const BORE_CLEARANCE = { clamp: 0.05, fixed: 0.1 };
+
+/** Friction of a printed bore on a clean steel shaft, on the low side. @source common-practice */
+const DRY = { usual: 0.15, pom: 0.1 };
+
+/** Friction on a screw whose grease was left on it. @source common-practice */
+const GREASED = 0.05;
+
+/** Friction of a bore of this material on a shaft that was washed free of grease. */
+export function dryFriction({ name }: { readonly name: string }): number {
+  return /^pom\b/i.test(name) ? DRY.pom : DRY.usual;
+}
+
+/** What a sheet says of a bore. */
+interface HoldSheet {
+  readonly bore_clearance?: number | undefined;
+  readonly friction?: number | undefined;
+  readonly degreased?: 'yes' | 'no' | undefined;
+}
+
+/** Where a shaft is held. */
+interface HoldPlace {
+  readonly field: string;
+  readonly shaft: Shaft;
+  readonly clamped: boolean;
+  readonly material: { readonly name: string };
+}
 
 /** Clearance and friction of a bore: the sheet's, or the usual ones, which are listed. */
 export function holdFigures(
-  own: { readonly bore_clearance?: number | undefined; readonly friction?: number | undefined },
-  field: string,
+  own: HoldSheet,
+  { field, shaft, clamped, material }: HoldPlace,
   assumptions: Assumptions,
 ): { readonly clearance: number; readonly friction: number } {
-  const slides = 'slides on; the slit closes it';
-  const clearance = assumptions.or<number>(own.bore_clearance, `${field}.bore_clearance`, BORE_CLEARANCE, slides);
+  const [usual, why] = clamped
+    ? [BORE_CLEARANCE.clamp, 'the slit opens for the shaft, and closes on it']
+    : [BORE_CLEARANCE.fixed, 'slides on'];
+  const clearance = assumptions.or<number>(own.bore_clearance, `${field}.bore_clearance`, usual, why);
+  const greased = own.degreased === undefined ? shaft.crests === true : own.degreased === 'no';
   const friction = assumptions.or<number>(
     own.friction,
     `${field}.friction`,
-    SHAFT_FRICTION,
-    'steel in plastic, clean and dry',
+    greased ? GREASED : dryFriction(material),
+    greased ? `grease of the screw; ${field}.degreased: yes counts more` : 'steel in plastic, washed free of grease',
   );
   return { clearance, friction };
 }

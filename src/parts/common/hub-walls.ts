@@ -1,5 +1,5 @@
 import { type Bore, boreReach } from './bore.js';
-import type { Clamp } from './clamp.js';
+import { type Clamp, nutPocketReach } from './clamp.js';
 import type { SetScrewPocket } from './set-screw-pocket.js';
 import type { Wall } from './walls.js';
 
@@ -7,8 +7,9 @@ import type { Wall } from './walls.js';
 export interface HeldBody {
   readonly outside: number;
   readonly bore: Bore;
-  readonly slit?: { readonly width: number };
-  /** height of the end that the screws' heights are counted from, and of the end of the slit's free part */
+  /** its width, its length from the open end, and whether a web ends it there */
+  readonly slit?: { readonly width: number; readonly length: number; readonly web: boolean };
+  /** heights of its screws from the open end */
   readonly clamp?: Clamp;
   readonly setScrew?: SetScrewPocket;
 }
@@ -38,10 +39,12 @@ function clampWalls(
   at: { readonly radius: number; readonly bore: number; readonly slit: number },
 ): Wall[] {
   const { offset, hole, head, headSeat, nut, nutSeat, heights } = clamp;
-  const corner = nut / Math.sqrt(3);
+  const corner = nutPocketReach(clamp);
+  const pocket = clamp.washers ? Math.max(head, nut) : head;
   const outer = (seat: number) => Math.sqrt(Math.max(0, at.radius ** 2 - seat ** 2));
   const inner = (half: number, seat: number) => Math.hypot(Math.max(0, offset - half), seat) - at.bore;
-  const between = heights.length > 1 ? [{ where: 'between the pockets', size: heights[1]! - heights[0]! - head }] : [];
+  const between =
+    heights.length > 1 ? [{ where: 'between the pockets', size: heights[1]! - heights[0]! - pocket }] : [];
   return [
     { where: 'clamp screw to bore', size: offset - hole / 2 - at.bore },
     { where: 'head pocket to outside', size: outer(headSeat) - offset - head / 2 },
@@ -50,7 +53,7 @@ function clampWalls(
     { where: 'nut pocket to bore', size: inner(corner, nutSeat) },
     { where: 'head seat to slit', size: headSeat - at.slit / 2 },
     { where: 'nut seat to slit', size: nutSeat - at.slit / 2 },
-    { where: 'pocket to the end', size: heights[0]! - head / 2 },
+    { where: 'pocket to the end', size: heights[0]! - pocket / 2 },
     ...between,
   ];
 }

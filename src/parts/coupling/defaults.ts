@@ -2,11 +2,8 @@
 export const COUPLING_DEFAULTS = {
   /** half-width of a reading by ordinary calipers */
   calipers: 0.03,
-  /** motor holding torque times this is what the coupling is sized for: stall and reversal */
-  torqueFactor: 1.5,
   /** stepper cases run at 50 to 80 °C */
   motorTemperature: 70,
-  ambient: 25,
   /** material that the inserts are printed from */
   insertMaterial: 'tpu95a',
   /** at each flank; the lobes are squeezed so that nothing plays */

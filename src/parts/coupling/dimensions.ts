@@ -7,19 +7,25 @@ import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew } from '../../sheet/resolve-screw.js';
+import type { AxialPath, Mounting } from '../common/axial-path.js';
 import type { Shaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
+import { defined } from '../common/defined.js';
 import type { Grip } from '../common/grip.js';
+import { type GripDemand, gripDemand } from '../common/grip-demand.js';
+import type { HubTemperature } from '../common/held.js';
 import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
 import { type HubPlan, printedHub } from './hub-plan.js';
 import { jawWidth } from './jaws.js';
 import { layOut } from './layout.js';
+import { peakTorque } from './peak-torque.js';
 import { motorShaft, screwShaft } from './shafts.js';
 import type { CouplingSheet } from './sheet.js';
 import { printedSpider, type SpiderPlan } from './spider.js';
+import { hubTemperatures } from './temperatures.js';
 import { within } from './within.js';
 
 /** Names of the hubs, as in their files. */
@@ -35,14 +41,13 @@ export interface Hub {
   readonly engagement: number;
   /** how far from the hub's end the shaft goes in */
   readonly depth: number;
+  readonly temperature: HubTemperature;
   readonly finished: HubPlan;
   readonly printed: HubPlan;
 }
 
 /** What both shaft ends stand on. */
 export type Pad = 'disc' | 'ball' | 'soft' | 'none';
-
-export type Mounting = 'motor-below' | 'motor-above' | 'horizontal';
 
 /** The insert, worked out. */
 export interface Insert {
@@ -67,17 +72,20 @@ export interface CouplingDesign extends DesignBase {
   readonly gap: number;
   /** between the two shaft ends; undefined where nothing sets it */
   readonly shaftGap?: number;
-  readonly mounting: Mounting;
-  readonly thrustBearing: boolean;
+  /** what acts along the screw, and what carries it */
+  readonly axial: AxialPath & { readonly mounting: Mounting };
   readonly motor: { readonly torque: number; readonly axialLimit?: number; readonly temperature: number };
-  /** N·mm that the coupling is sized for */
-  readonly torque: number;
+  /** what its grips must hold */
+  readonly demand: GripDemand;
+  readonly retighten: boolean;
+  readonly reversing: boolean;
   /** travel per turn of the driven screw */
   readonly lead?: number;
   readonly misalignment: { readonly angular: number; readonly parallel: number; readonly axial: number };
   readonly duty: {
     readonly load?: number;
-    readonly temperature: number;
+    /** undefined where nobody tells */
+    readonly temperature?: number;
     readonly speed?: number;
     readonly starts?: number;
     readonly shock: Shock;
@@ -109,19 +117,52 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     'motor-hub': motorShaft(sheet, calipers, assumptions),
     'screw-hub': screwShaft(sheet, screw, calipers, assumptions),
   };
-  const factor = D.torqueFactor;
-  assumptions.note('torque factor', factor, 'holding torque × 1.5: stall and reversal');
-  const torque = factor * sheet.motor.torque;
+  const { duty = {}, motor, misalignment: given = {} } = sheet;
+  const shock = assumptions.or<Shock>(duty.shock, 'duty.shock', 'none', 'not given');
+  const demand = gripDemand({
+    motor: motor.torque,
+    screw,
+    load: duty.load,
+    shock,
+    lies: sheet.mounting === 'horizontal',
+  });
+  const motorTemperature = assumptions.or<number>(
+    motor.temperature,
+    'motor.temperature',
+    D.motorTemperature,
+    'stepper cases run at 50 to 80 °C',
+  );
+  const temperatures = hubTemperatures(motorTemperature, duty.temperature);
+  const retighten = assumptions.or(sheet.retighten, 'retighten', 'no', 'clamp screws are tightened once') === 'yes';
+  const turns = assumptions.or(duty.reversing, 'duty.reversing', 'yes', 'a screw turns both ways under load');
+  const reversing = turns === 'yes';
+  const misalignment = misalignmentOf(given, assumptions);
   const elastomer = insertMaterial(sheet, printer, presets, assumptions);
-  const laid = layOut(sheet, { shafts, material, torque }, assumptions);
+  const laid = layOut(
+    sheet,
+    {
+      shafts,
+      demand,
+      life: { material, retighten, reversing },
+      printer,
+      temperatures,
+      modulus: elastomer.modulus,
+      angle: misalignment.angular,
+      peak: peakTorque({ torque: motor.torque, starts: duty.starts, shock }),
+    },
+    assumptions,
+  );
   const sizes = printSizes(material, printer);
-  const hubs = laid.hubs.map((hub) => ({ ...hub, printed: printedHub(hub.finished, sizes) }));
+  const hubs = laid.hubs.map((hub) => ({
+    ...hub,
+    temperature: temperatures[hub.name],
+    printed: printedHub(hub.finished, sizes),
+  }));
   const insert = {
     ...laid.insert,
     ...elastomer,
     printed: printedSpider(laid.insert.finished, printSizes(elastomer.material, elastomer.printer)),
   };
-  const { duty = {}, motor, misalignment = {} } = sheet;
   return {
     part: 'coupling',
     name: sheet.name,
@@ -129,46 +170,25 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     insert,
     gap: laid.gap,
     ...(laid.shaftGap === undefined ? {} : { shaftGap: laid.shaftGap }),
-    mounting: sheet.mounting,
-    thrustBearing: sheet.thrust_bearing === 'yes',
+    axial: {
+      mounting: sheet.mounting,
+      thrustBearing: sheet.thrust_bearing === 'yes',
+      locatingHolder: sheet.locating_holder === 'yes',
+      ...defined({ screw: shafts['screw-hub'], load: duty.load, upward: duty.upward, span: duty.span }),
+    },
     motor: {
       torque: motor.torque,
       ...(motor.axial_limit === undefined ? {} : { axialLimit: motor.axial_limit }),
-      temperature: assumptions.or<number>(
-        motor.temperature,
-        'motor.temperature',
-        D.motorTemperature,
-        'stepper cases run at 50 to 80 °C',
-      ),
+      temperature: motorTemperature,
     },
-    torque,
+    demand,
+    retighten,
+    reversing,
     ...(screw ? { lead: screw.lead } : {}),
-    misalignment: {
-      angular: assumptions.or<number>(
-        misalignment.angular,
-        'misalignment.angular',
-        D.misalignment.angular,
-        'shafts set by eye, degrees',
-      ),
-      parallel: assumptions.or<number>(
-        misalignment.parallel,
-        'misalignment.parallel',
-        D.misalignment.parallel,
-        'shafts set with care',
-      ),
-      axial: assumptions.or<number>(
-        misalignment.axial,
-        'misalignment.axial',
-        D.misalignment.axial,
-        'shafts set with care',
-      ),
-    },
+    misalignment,
     duty: {
-      ...(duty.load === undefined ? {} : { load: duty.load }),
-      temperature: assumptions.or<number>(duty.temperature, 'duty.temperature', D.ambient, 'an ordinary room'),
-      ...(duty.speed === undefined ? {} : { speed: duty.speed }),
-      ...(duty.starts === undefined ? {} : { starts: duty.starts }),
-      shock: assumptions.or<Shock>(duty.shock, 'duty.shock', 'none', 'not given'),
+      ...defined({ load: duty.load, temperature: duty.temperature, speed: duty.speed, starts: duty.starts }),
+      shock,
     },
     skipped: laid.skipped,
     jawsKnown: sheet.jaws?.count !== undefined && sheet.jaws.height !== undefined && sheet.jaws.width !== undefined,
@@ -179,6 +199,17 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     assumptions: assumptions.list,
     limits: sheet.limits ?? {},
     densities: { [material.name]: material.density, [elastomer.material.name]: elastomer.material.density },
+  };
+}
+
+function misalignmentOf(given: NonNullable<CouplingSheet['misalignment']>, assumptions: Assumptions) {
+  const { angular, parallel, axial } = D.misalignment;
+  const usual = (key: keyof typeof given, value: number, why: string) =>
+    assumptions.or<number>(given[key], `misalignment.${key}`, value, why);
+  return {
+    angular: usual('angular', angular, 'shafts set by eye, degrees'),
+    parallel: usual('parallel', parallel, 'shafts set with care'),
+    axial: usual('axial', axial, 'shafts set with care'),
   };
 }
 

@@ -1,20 +1,26 @@
 import { lobeStress } from '../../mechanics/coupling/insert-stress.js';
 import type { Material } from '../../presets/material.js';
-import type { Assumptions } from '../../sheet/assumptions.js';
+import type { Printer } from '../../presets/printer.js';
+import { Assumptions } from '../../sheet/assumptions.js';
 import { cosd, sind } from '../../solid/angles.js';
 import type { FastenerSize } from '../../standards/fasteners/sizes.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { type Bore, boreFor, boreReach, type Shaft } from '../common/bore.js';
-import { chooseClamp, leastRadiusFor } from '../common/choose-clamp.js';
+import { borePlay } from '../common/bore-play.js';
+import { chooseClamp, clampWords, leastRadiusFor } from '../common/choose-clamp.js';
 import { clampHeights, fitClamp, leastClampRadius, SLIT_WIDTH } from '../common/clamp.js';
-import type { Grip } from '../common/grip.js';
+import { freeSlit } from '../common/clamp-ring.js';
+import type { Grip, GripLife } from '../common/grip.js';
+import { type GripDemand, gripLimits } from '../common/grip-demand.js';
+import type { HubTemperature } from '../common/held.js';
 import { holdFigures } from '../common/hold-figures.js';
 import { fitSetScrew, leastSetScrewRadius, type SetScrewJoint, setScrewTop } from '../common/set-screw-pocket.js';
 import { LEAST_WALL } from '../common/walls.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
 import type { Hub, HubName, Insert, Pad } from './dimensions.js';
 import type { HubPlan } from './hub-plan.js';
+import { jawLoads } from './jaw-load.js';
 import { halfPitch, type JawPlan, jawWidth, slotLevels, slotStart, straightHalf } from './jaws.js';
 import type { CouplingSheet } from './sheet.js';
 import type { SpiderPlan } from './spider.js';
@@ -22,14 +28,24 @@ import type { SpiderPlan } from './spider.js';
 /** What a coupling is laid out for. */
 export interface Task {
   readonly shafts: Readonly<Record<HubName, Shaft | undefined>>;
-  readonly material: Material;
-  /** N·mm */
-  readonly torque: number;
+  readonly demand: GripDemand;
+  readonly life: Omit<GripLife, 'temperature'> & { readonly material: Material };
+  readonly printer: Printer;
+  readonly temperatures: Readonly<Record<HubName, HubTemperature>>;
+  /** of the insert [MPa] */
+  readonly modulus: number;
+  /** between the shafts, degrees */
+  readonly angle: number;
+  /** torque of start, stall and shock [N·mm] */
+  readonly peak: number;
 }
+
+/** A hub laid out. */
+export type LaidHub = Omit<Hub, 'printed' | 'temperature'>;
 
 /** A coupling laid out at finished sizes. */
 export interface Layout {
-  readonly hubs: readonly Omit<Hub, 'printed'>[];
+  readonly hubs: readonly LaidHub[];
   readonly insert: Pick<Insert, 'finished' | 'pad' | 'flankClearance'>;
   readonly gap: number;
   readonly shaftGap?: number;
@@ -39,6 +55,8 @@ export interface Layout {
 const HUBS = ['motor-hub', 'screw-hub'] as const satisfies readonly HubName[];
 const SHEET_OF = { 'motor-hub': 'motor_hub', 'screw-hub': 'screw_hub' } as const;
 const MOST_RADIUS = 60;
+/** What the lobes are laid out for, over the motor's holding torque. */
+const LOBE_RESERVE = 1.5;
 
 /** A hub before the outline is known. */
 interface Wish {
@@ -60,12 +78,16 @@ interface Wish {
  */
 export function layOut(sheet: CouplingSheet, task: Task, assumptions: Assumptions): Layout {
   const given = sheet.hubs?.outside_diameter;
-  const wishes = HUBS.flatMap((name): Wish[] => {
-    const shaft = task.shafts[name];
-    return shaft ? [wishFor(sheet, { name, shaft, task, given }, assumptions)] : [];
-  });
+  const wishesIn = (radius: number | undefined, notes: Assumptions) =>
+    HUBS.flatMap((name): Wish[] => {
+      const shaft = task.shafts[name];
+      return shaft ? [wishFor(sheet, { name, shaft, task, radius }, notes)] : [];
+    });
+  // a thick wall is stiff to close: clamps are chosen again in the outline that jaws and insert want
+  const first = given === undefined ? firstRadius(sheet, { task, wishesIn }) : given / 2;
+  const wishes = wishesIn(first, assumptions);
   const pad = padOf(sheet, wishes, assumptions);
-  const { radius, jaws, hole } = outlineFor(sheet, { wishes, pad, torque: task.torque, given }, assumptions);
+  const { radius, jaws, hole } = outlineFor(sheet, { wishes, pad, task, given }, assumptions);
   const { insert, flankClearance } = insertFor(sheet, { jaws, hole, radius }, assumptions);
   const gap = gapFor(jaws, insert.height);
   const hubs = wishes.map((wish) => hubFor(sheet, { wish, radius, jaws, pad, gap }, assumptions));
@@ -79,6 +101,19 @@ export function layOut(sheet: CouplingSheet, task: Task, assumptions: Assumption
   };
 }
 
+interface FirstInput {
+  readonly task: Task;
+  readonly wishesIn: (radius: number | undefined, notes: Assumptions) => Wish[];
+}
+
+/** Radius of the outline with the clamps that the least outline would want. */
+function firstRadius(sheet: CouplingSheet, { task, wishesIn }: FirstInput): number {
+  const scratch = new Assumptions();
+  const wishes = wishesIn(undefined, scratch);
+  const pad = padOf(sheet, wishes, scratch);
+  return outlineFor(sheet, { wishes, pad, task, given: undefined }, scratch).radius;
+}
+
 function padded(pad: PadPlan, insert: SpiderPlan): Insert['pad'] {
   return pad.kind === 'soft' ? { ...pad, thickness: insert.height } : pad;
 }
@@ -87,15 +122,18 @@ interface WishInput {
   readonly name: HubName;
   readonly shaft: Shaft;
   readonly task: Task;
-  readonly given: number | undefined;
+  /** of the outline, where it is known */
+  readonly radius: number | undefined;
 }
 
-function wishFor(sheet: CouplingSheet, { name, shaft, task, given }: WishInput, assumptions: Assumptions): Wish {
+function wishFor(sheet: CouplingSheet, { name, shaft, task, radius }: WishInput, assumptions: Assumptions): Wish {
   const field = SHEET_OF[name];
   const own = sheet[field] ?? {};
-  const { clearance, friction } = holdFigures(own, field, assumptions);
-  const bore = boreFor(shaft, clearance);
+  const { material } = task.life;
   const kind = assumptions.or(own.grip, `${field}.grip`, 'clamp', 'holds better than a set screw, and marks no shaft');
+  const clamped = kind !== 'set-screw';
+  const { clearance, friction } = holdFigures(own, { field, shaft, clamped, material }, assumptions);
+  const bore = boreFor(shaft, clearance);
   const setScrew = kind === 'clamp' ? undefined : (own.set_screw?.screw ?? setScrewFor(shaft));
   const joint = own.set_screw?.joint ?? 'nut';
   const base: Grip = {
@@ -105,25 +143,27 @@ function wishFor(sheet: CouplingSheet, { name, shaft, task, given }: WishInput, 
   };
   const setLength = setScrew ? setScrewTop(fitSetScrew(boreReach(bore).far, setScrew, joint)) + LEAST_WALL : 0;
   const setRadius = setScrew ? leastSetScrewRadius(boreReach(bore).far, setScrew, joint) : 0;
-  if (kind === 'set-screw') {
+  if (!clamped) {
     return { name, field, shaft, clearance, bore, grip: base, joint, gripLength: setLength, radius: setRadius };
   }
   const engagement = (length: number) => Math.max(D.engagement * shaft.diameter.likely, length);
   const clamp = chooseClamp({
     shaft,
     bore,
-    torque: task.torque,
-    material: task.material,
+    play: borePlay({ clearance, shaft, bore }, { material, printer: task.printer }).most,
+    torque: gripLimits(task.demand).pass.min!,
+    life: { ...task.life, temperature: task.temperatures[name].at },
     grip: base,
-    ...(given === undefined ? {} : { radius: given / 2 }),
+    ...(radius === undefined ? {} : { radius }),
+    web: true,
     engagement,
     given: own.clamp ?? {},
   });
-  if (!clamp) throw tooSlim(given!, bore, own.clamp?.screw);
+  if (!clamp) throw tooSlim(2 * radius!, bore, { screw: own.clamp?.screw, washers: own.clamp?.washers === 'yes' });
   if (own.clamp?.screw === undefined)
     assumptions.note(
       `${field}.clamp`,
-      `${clamp.count} × ${clamp.screw}`,
+      clampWords(clamp),
       'the smallest that holds the torque, or the strongest of the usual ones',
     );
   return {
@@ -134,8 +174,8 @@ function wishFor(sheet: CouplingSheet, { name, shaft, task, given }: WishInput, 
     bore,
     grip: { ...base, clamp },
     joint,
-    gripLength: Math.max(setLength, clampHeights(clamp.screw, clamp.count).length),
-    radius: Math.max(setRadius, leastClampRadius(boreReach(bore).slit, clamp.screw)),
+    gripLength: Math.max(setLength, clampHeights(clamp.screw, clamp.count, clamp.washers).length),
+    radius: Math.max(setRadius, leastClampRadius(boreReach(bore).slit, clamp.screw, clamp.washers)),
   };
 }
 
@@ -144,8 +184,13 @@ function setScrewFor({ diameter }: Shaft): FastenerSize {
   return diameter.likely > 8.5 ? 'M4' : 'M3';
 }
 
-function tooSlim(outside: number, bore: Bore, screw: FastenerSize | undefined) {
-  const least = 2 * leastRadiusFor(bore, screw);
+interface ScrewWish {
+  readonly screw?: FastenerSize | undefined;
+  readonly washers: boolean;
+}
+
+function tooSlim(outside: number, bore: Bore, { screw, washers }: ScrewWish) {
+  const least = 2 * leastRadiusFor(bore, screw, washers);
   return fault(
     'hubs.outside_diameter',
     `${plain(outside)} mm`,
@@ -193,12 +238,12 @@ function padOf(sheet: CouplingSheet, wishes: readonly Wish[], assumptions: Assum
 interface OutlineInput {
   readonly wishes: readonly Wish[];
   readonly pad: PadPlan;
-  readonly torque: number;
+  readonly task: Task;
   readonly given: number | undefined;
 }
 
 /** The outline that both hubs share, and jaws on it. */
-function outlineFor(sheet: CouplingSheet, { wishes, pad, torque, given }: OutlineInput, assumptions: Assumptions) {
+function outlineFor(sheet: CouplingSheet, { wishes, pad, task, given }: OutlineInput, assumptions: Assumptions) {
   const least = Math.max(
     ...wishes.map(({ radius, bore }) =>
       Math.max(radius, boreReach(bore).most + LEAST_WALL + 0.1, 0.525 * bore.diameter * 2),
@@ -215,7 +260,7 @@ function outlineFor(sheet: CouplingSheet, { wishes, pad, torque, given }: Outlin
   if (given !== undefined) {
     const radius = given / 2;
     const slim = wishes.find((wish) => wish.radius > radius + 1e-9 || boreReach(wish.bore).most + 1 > radius);
-    if (slim) throw tooSlim(given, slim.bore, slim.grip.clamp?.screw);
+    if (slim) throw tooSlim(given, slim.bore, { washers: false, ...slim.grip.clamp });
     const jaws = jawsFor(sheet, radius, core);
     return { radius, jaws: fitting(jaws, sheet, radius), hole };
   }
@@ -225,13 +270,17 @@ function outlineFor(sheet: CouplingSheet, { wishes, pad, torque, given }: Outlin
     const jaws = jawsFor(sheet, radius, core);
     if (!isSound(jaws, sheet)) continue;
     first ??= { radius, jaws };
-    if (stressOf(jaws, torque) <= 1) {
+    if (isStrong(sheet, { jaws, hole, radius }, task)) {
       first = { radius, jaws };
       break;
     }
   }
   if (!first) throw narrow(jawsFor(sheet, MOST_RADIUS, core), sheet);
-  assumptions.note('hubs.outside_diameter', 2 * first.radius, 'the least that holds bores, clamp screws and insert');
+  assumptions.note(
+    'hubs.outside_diameter',
+    2 * first.radius,
+    'the least that holds bores, clamp screws, jaws and insert',
+  );
   noteJaws(first.jaws, sheet, assumptions);
   return { ...first, hole };
 }
@@ -242,9 +291,26 @@ function noteJaws(jaws: JawPlan, sheet: CouplingSheet, assumptions: Assumptions)
   if (sheet.jaws?.height === undefined) assumptions.note('jaws.height', jaws.height, 'as high as the insert');
 }
 
-function stressOf(jaws: JawPlan, torque: number): number {
+/** Whether the lobes bear the motor's torque with some reserve, and the jaws what they go through. */
+function isStrong(sheet: CouplingSheet, at: InsertInput, task: Task): boolean {
+  const { jaws } = at;
   const meanRadius = (jaws.inner + jaws.outer) / 2;
-  return lobeStress({ torque, jaws: jaws.count, meanRadius, length: jaws.outer - jaws.inner, height: jaws.height });
+  const lobes = { jaws: jaws.count, meanRadius, length: jaws.outer - jaws.inner, height: jaws.height };
+  if (lobeStress({ torque: LOBE_RESERVE * task.demand.motor, ...lobes }) > 1) return false;
+  const { insert, flankClearance } = insertFor(sheet, at, new Assumptions());
+  const loads = jawLoads({
+    jaws,
+    spider: insert,
+    gap: gapFor(jaws, insert.height),
+    flankClearance,
+    modulus: task.modulus,
+    angle: task.angle,
+    working: task.demand.working,
+    peak: task.peak,
+    material: task.life.material,
+    temperature: Math.max(...Object.values(task.temperatures).map(({ at: hot }) => hot)),
+  });
+  return loads.every((load) => load.bending <= load.bendingBorne && load.shear <= load.shearBorne);
 }
 
 /** Jaws on an outline; the room inside them grows until they part from one another. */
@@ -367,11 +433,7 @@ interface HubInput {
   readonly gap: number;
 }
 
-function hubFor(
-  sheet: CouplingSheet,
-  { wish, radius, jaws, pad, gap }: HubInput,
-  assumptions: Assumptions,
-): Omit<Hub, 'printed'> {
+function hubFor(sheet: CouplingSheet, { wish, radius, jaws, pad, gap }: HubInput, assumptions: Assumptions): LaidHub {
   const { field, shaft, bore, grip, gripLength } = wish;
   const own = sheet[field] ?? {};
   const stops = pad.kind === 'none' && (own.stop ?? 'cone') === 'cone';
@@ -385,12 +447,13 @@ function hubFor(
   const drop = Math.max(Math.min(1, 0.2 * bore.diameter), reach.most - jaws.inner + 0.6);
   const end = stops ? D.recess + D.stopFloor + drop : D.recess;
   const least = Math.ceil(2 * (gripLength + (grip.clamp ? D.slitFloor : end) - 1e-9)) / 2;
-  const usual = Math.max(least, Math.ceil(2 * (D.engagement * shaft.diameter.likely + end)) / 2);
+  const free = grip.clamp ? freeSlit(radius, bore, grip.clamp) + D.slitFloor : 0;
+  const usual = Math.max(least, Math.ceil(2 * Math.max(D.engagement * shaft.diameter.likely + end, free) - 1e-9) / 2);
   const length = assumptions.or<number>(
     own.length,
     `${field}.length`,
     usual,
-    'room for the grip, and 1.6 shaft diameters engaged',
+    'room for the grip, screws far enough from the web that they close the slit, 1.6 shaft diameters engaged',
   );
   if (length < least - 1e-9)
     throw fault(
@@ -405,7 +468,8 @@ function hubFor(
     0.1,
     Math.min(bored, (shaft.length ?? Infinity) - Math.max(0, over) - (pad.kind === 'none' ? 0 : D.recess)),
   );
-  const clamp = grip.clamp && fitClamp({ radius, bore: reach.slit, slit: SLIT_WIDTH }, grip.clamp.screw);
+  const clamp =
+    grip.clamp && fitClamp({ radius, bore: reach.slit, slit: SLIT_WIDTH }, grip.clamp.screw, grip.clamp.washers);
   const finished: HubPlan = {
     outside: 2 * radius,
     length,
@@ -415,7 +479,7 @@ function hubFor(
     ...(clamp && grip.clamp
       ? {
           slit: { width: SLIT_WIDTH, to: length - D.slitFloor },
-          clamp: { ...clamp, heights: clampHeights(grip.clamp.screw, grip.clamp.count).heights },
+          clamp: { ...clamp, heights: clampHeights(grip.clamp.screw, grip.clamp.count, grip.clamp.washers).heights },
         }
       : {}),
     ...(grip.setScrew ? { setScrew: fitSetScrew(reach.far, grip.setScrew, wish.joint) } : {}),
@@ -426,7 +490,7 @@ function hubFor(
 }
 
 /** Between the shaft ends: the pad, or what both stops leave; undefined where nothing sets it. */
-function shaftGapOf(hubs: readonly Omit<Hub, 'printed'>[], pad: PadPlan, gap: number): number | undefined {
+function shaftGapOf(hubs: readonly LaidHub[], pad: PadPlan, gap: number): number | undefined {
   if (pad.kind === 'soft') return gap - 2 * D.axialGap;
   if (pad.kind !== 'none') return pad.thickness;
   if (hubs.length < 2 || hubs.some(({ finished }) => !finished.stop)) return undefined;

@@ -2,13 +2,13 @@ import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { boreReach } from '../common/bore.js';
 import { DRIVE_CAUTIONS } from '../common/cautions.js';
-import { counted, gripHardware, tighteningWords } from '../common/grip-hardware.js';
+import { clampCareWords, counted, gripHardware, tighteningWords } from '../common/grip-hardware.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
 import type { CouplingDesign } from './dimensions.js';
 
 /** What to buy, how to print, and what to beware of. */
 export function couplingParticulars(design: CouplingDesign): Particulars {
-  const { hubs, insert, material, printer, mounting } = design;
+  const { hubs, insert, material, printer, axial } = design;
   const tightening = new Set(hubs.flatMap(({ grip }) => tighteningWords(grip, material) ?? []));
   const hung = 'A jaw coupling comes apart along its axis: it must never carry a hanging screw.';
   return {
@@ -17,8 +17,12 @@ export function couplingParticulars(design: CouplingDesign): Particulars {
       ...padHardware(design),
     ]),
     cautions: [
-      ...(mounting === 'motor-above' ? [hung] : []),
+      ...(axial.mounting === 'motor-above' ? [hung] : []),
       ...tightening,
+      ...clampCareWords(
+        hubs.map(({ grip }) => grip),
+        design,
+      ),
       ...depthWords(design),
       'Inspect the insert now and then: heat, misalignment and overload wear it, and a set insert shows as play. Without it the jaws still meet and turn, with play.',
       'Guard the coupling: a turning hub draws in hair, cuffs and gloves.',

@@ -3,6 +3,7 @@ import type { Screw } from '../../sheet/resolve-screw.js';
 import { motorFrame } from '../../standards/shafts/motor-frame.js';
 import { plusMinus } from '../../units/measured.js';
 import { resolveShaft, roundShaft, type Shaft } from '../common/bore.js';
+import { crestShaft } from '../common/crest-shaft.js';
 import type { CouplingSheet } from './sheet.js';
 
 /** The motor's shaft: measured, or the customary one of its frame; undefined where its hub is not made. */
@@ -26,5 +27,5 @@ export function screwShaft(
   assumptions: Assumptions,
 ): Shaft | undefined {
   if (sheet.shaft) return resolveShaft(sheet.shaft, 'shaft', calipers, assumptions);
-  return screw && roundShaft(screw.major);
+  return screw && crestShaft(screw, sheet.screw?.major !== undefined);
 }

@@ -7,7 +7,7 @@ import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
 import { MOTOR_FRAMES } from '../../standards/shafts/motor-frame.js';
-import { gripFields } from '../common/grip-section.js';
+import { gripFields, RETIGHTEN, REVERSING } from '../common/grip-section.js';
 import { shaftSection } from '../common/shaft-section.js';
 
 const size = (most: number, about: string) => quantity('length', { above: 0, most }, about).optional();
@@ -77,6 +77,8 @@ export const couplingSchema = map({
   shaft: shaftSection.optional().describe('the driven shaft, where its end is turned down or it is no screw'),
   mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is'),
   thrust_bearing: word(['yes', 'no'], 'a bearing and collar carry the screw along its axis').optional(),
+  locating_holder: word(['yes', 'no'], 'a holder at the other end carries the screw along its axis').optional(),
+  retighten: RETIGHTEN,
   hubs: map({ outside_diameter: size(120, 'of both hubs') }).optional(),
   motor_hub: hubSection.optional(),
   screw_hub: hubSection.optional(),
@@ -89,6 +91,9 @@ export const couplingSchema = map({
   }).optional(),
   duty: map({
     load: quantity('force', { least: 0, most: 20_000 }, 'along the screw').optional(),
+    upward: quantity('force', { least: 0, most: 20_000 }, 'with which the work lifts a standing screw').optional(),
+    span: quantity('length', { above: 0, most: 5000 }, 'free length of the screw').optional(),
+    reversing: REVERSING,
     temperature: quantity('temperature', { least: -30, most: 120 }, 'around the coupling').optional(),
     speed: z.number('must be a number in rpm').positive('must be above 0').max(20_000).optional().describe('rpm'),
     starts: z.number('must be a number').min(0).max(20_000).optional().describe('starts and reversals an hour'),

@@ -2,28 +2,20 @@ import { type Check, hard, notJudged, soft, told, valued } from '../../fit/check
 import { gripPull } from '../../mechanics/shaft/clamp-grip.js';
 import { plain } from '../../units/format.js';
 import { exactly, plusMinus } from '../../units/measured.js';
+import { type AxialPath, carriedWords, judgeMotorThrust, ownWeight } from '../common/axial-path.js';
 import { boreReach } from '../common/bore.js';
 import { shrinkAppliedOnce } from '../common/checks.js';
-import { gripOf } from '../common/grip.js';
+import { gripOfHeld, type Held, type HeldView } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
 import { planeResidual } from '../common/residual.js';
 import type { SleeveDesign } from './dimensions.js';
+import { heldIn } from './held-in.js';
 
 type SleeveCheck = Check<SleeveDesign>;
 const body = { group: 'body', question: 'holds', source: 'common practice' } as const;
 
 /** What holds for every body that holds a shaft; a bush holds nothing by itself. */
-const holding = heldChecks<SleeveDesign>((design) => {
-  const { ends, finished, torque, material, printer } = design;
-  if (ends.length === 0 || torque === undefined) return undefined;
-  const held = ends.map((end, i) => {
-    const [clamp, { bore }] = [finished.clamps[i]!, finished.bores[i]!];
-    // heights of the upper clamp counted from its own end
-    const heights = i === 0 ? clamp.heights : clamp.heights.map((height) => finished.length - height);
-    return { ...end, bore, outside: finished.outside, slit: { width: finished.slit }, clamp: { ...clamp, heights } };
-  });
-  return { held, torque, material, printer };
-}, 'outside_diameter, motor_end, screw_end');
+const holding = heldChecks<SleeveDesign>(heldIn, 'outside_diameter, motor_end, screw_end');
 
 /** Two shafts held rigidly have two bearings each. */
 const overConstraint: SleeveCheck = {
@@ -55,25 +47,71 @@ const axialGrip: SleeveCheck = {
   id: 'axial-grip',
   title: 'Axial pull that the weaker clamp holds',
   unit: 'N',
-  moves: 'duty.load, motor_end.clamp, screw_end.clamp',
-  run: ({ ends, duty: { load }, material, torque }) => {
-    if (ends.length === 0 || torque === undefined) return undefined;
-    if (load === undefined) return notJudged('duty.load');
-    const pulls = ends.map(({ grip, shaft, engagement }) => {
-      const { clamp, flats } = gripOf(grip, shaft, engagement, material);
-      // friction shared by torque and pull: what the torque leaves
-      const turning = Math.max(0, torque - flats);
-      return turning >= clamp
-        ? 0
-        : gripPull({ torque: Math.sqrt(clamp ** 2 - turning ** 2), diameter: shaft.diameter.likely });
-    });
-    const pull = Math.min(...pulls);
+  source: 'derived: relaxation of held strains',
+  moves: 'mounting, duty.load, duty.upward, duty.span, motor_end.clamp, screw_end.clamp, retighten',
+  grave: true,
+  run: (design, inForce) => {
+    const view = heldIn(design);
+    if (!view) return undefined;
+    const pull = Math.min(...view.held.map((one) => pullOf(one, view)));
+    const { axial } = design;
+    const carried = carriedWords(axial);
+    if (carried !== undefined) return valued(exactly(pull), carried, hard({ min: 0 }));
+    const { needed, words, missing } = pullNeeded(axial);
+    const own = hard({ min: needed });
+    const { min: enough = needed } = inForce.of(own).pass;
+    const unknown = [
+      ...missing,
+      ...(view.held.every(({ temperature }) => temperature.known) ? [] : ['duty.temperature']),
+    ];
+    if (pull >= enough && unknown.length > 0) return notJudged(...unknown);
+    const cure =
+      pull < enough ? '; use washers, larger screws, one retightening or a thrust bearing (thrust_bearing: yes)' : '';
     return valued(
       exactly(pull),
-      `${plain(pull, 0)} N are left beside the torque, ${plain(load, 0)} N pull; the motor's bearing carries them: see its data`,
-      hard({ min: load }),
+      `${plain(pull, 0)} N are left, ${plain(enough, 0)} N are asked: 2 × ${words}${cure}`,
+      own,
     );
   },
+};
+
+/** Friction shared by torque and pull: what the torque in work leaves. */
+function pullOf(one: Held, view: HeldView): number {
+  const { clamp } = gripOfHeld(one, view);
+  const torque = clamp ? (view.retighten ? clamp.again : clamp.hot) : 0;
+  const { working } = view.demand;
+  if (working >= torque) return 0;
+  return gripPull({ torque: Math.sqrt(torque ** 2 - working ** 2), diameter: one.shaft.diameter.likely });
+}
+
+/** Twice what pulls along the screw, and what is not told of it; a screw whose mounting is not told may hang. */
+function pullNeeded(axial: AxialPath): { needed: number; words: string; missing: string[] } {
+  const { mounting, load = 0, upward = 0 } = axial;
+  const own = mounting === 'horizontal' ? { force: 0, words: '' } : ownWeight(axial);
+  const missing = [
+    ...(mounting === undefined ? ['mounting'] : []),
+    ...(axial.load === undefined ? ['duty.load'] : []),
+    ...(mounting === 'motor-below' && axial.upward === undefined ? ['duty.upward'] : []),
+  ];
+  const weight = own.force + load;
+  const parts = [...(load > 0 ? [`${plain(load, 1)} N`] : []), ...(own.force > 0 ? [own.words] : [])].join(' and ');
+  return upward > weight
+    ? { needed: 2 * upward, words: `${plain(upward, 1)} N with which the work lifts it`, missing }
+    : { needed: 2 * weight, words: parts || 'no load', missing };
+}
+
+/** The motor's own bearing carries what a rigid sleeve holds. */
+const motorThrust: SleeveCheck = {
+  ...body,
+  group: 'mount',
+  id: 'motor-thrust',
+  title: "Axial load on the motor's bearing",
+  unit: 'N',
+  source: 'the motor’s data',
+  moves: 'motor.axial_limit, duty.load, duty.span, thrust_bearing',
+  grave: true,
+  run: ({ form, axial, axialLimit }, limits) =>
+    form === 'clamp' ? judgeMotorThrust(axial, axialLimit, limits) : undefined,
 };
 
 /** A bush without a wall. */
@@ -108,7 +146,8 @@ const bushRunout: SleeveCheck = {
     const { form, fills, finished, shaft } = design;
     if (form === 'clamp' || fills === undefined) return undefined;
     const play = fills - finished.outside + (finished.bores[0].bore.diameter - shaft.diameter.likely);
-    const spread = 0.05 + planeResidual(design, finished.outside).most;
+    const residual = planeResidual(design, finished.outside);
+    const spread = design.printer.holeSpread + (residual.most - residual.likely);
     return valued(
       plusMinus(play / 2, spread / 2),
       `two clearances in a row, ${plain(play, 2)} mm on the diameter before the clamp closes`,
@@ -125,11 +164,12 @@ const heat: SleeveCheck = {
   limits: hard({ min: 20 }),
   moves: 'motor.temperature, duty.temperature, material',
   grave: true,
-  run: ({ material, motorTemperature, duty }) => {
-    if (motorTemperature === undefined && duty.temperature === undefined) return notJudged('duty.temperature');
-    const local = Math.max(motorTemperature ?? -Infinity, duty.temperature ?? -Infinity);
+  run: ({ material, temperature }, { pass: { min = 20 } }) => {
+    if (temperature === undefined) return notJudged('duty.temperature');
+    const { at: local, known } = temperature;
     const reserve = material.softening - local;
-    const cure = reserve < 20 ? '; use a material that softens later, or keep the heat away' : '';
+    if (reserve >= min && !known) return notJudged('duty.temperature');
+    const cure = reserve < min ? '; use a material that softens later, or keep the heat away' : '';
     return valued(
       exactly(reserve),
       `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(local, 0)} °C at the shaft${cure}`,
@@ -141,6 +181,7 @@ const heat: SleeveCheck = {
 export const SLEEVE_CHECKS: readonly SleeveCheck[] = [
   ...holding.filter(({ id }) => id !== 'bore-runout'),
   axialGrip,
+  motorThrust,
   overConstraint,
   bushWall,
   bushRunout,

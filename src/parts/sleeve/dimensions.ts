@@ -1,3 +1,5 @@
+import type { Shock } from '../../mechanics/coupling/service-factors.js';
+import { ROOM } from '../../mechanics/strength/plastic.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import { resolveMaterial } from '../../presets/resolve-material.js';
@@ -5,11 +7,16 @@ import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew } from '../../sheet/resolve-screw.js';
+import type { AxialPath } from '../common/axial-path.js';
 import type { Shaft } from '../common/bore.js';
-import { resolveShaft, roundShaft } from '../common/bore.js';
+import { resolveShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
+import { crestShaft } from '../common/crest-shaft.js';
+import { defined } from '../common/defined.js';
 import type { Grip } from '../common/grip.js';
+import { type GripDemand, gripDemand } from '../common/grip-demand.js';
+import type { HubTemperature } from '../common/held.js';
 import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase } from '../part-kind.js';
 import { layOutBush, layOutClamp } from './layout.js';
@@ -37,19 +44,23 @@ export interface SleeveDesign extends DesignBase {
   readonly shaft: Shaft;
   /** bore that a bush fills */
   readonly fills?: number;
-  readonly motorTorque?: number;
-  /** N·mm that a clamp sleeve is sized for */
-  readonly torque?: number;
+  /** what the grips of a clamp sleeve must hold */
+  readonly demand?: GripDemand;
+  readonly retighten: boolean;
+  readonly reversing: boolean;
+  /** what acts along the screw, and what carries it */
+  readonly axial: AxialPath;
+  /** that the motor's bearing may carry along its shaft [N] */
+  readonly axialLimit?: number;
   readonly offset?: number;
-  /** undefined where no motor is named */
-  readonly motorTemperature?: number;
-  readonly duty: { readonly load?: number; readonly temperature?: number; readonly speed?: number };
+  /** undefined where neither motor nor room is told */
+  readonly temperature?: HubTemperature;
   readonly material: Material;
   readonly printer: Printer;
 }
 
 /** Figures that a sleeve starts from where its sheet does not say. @source common-practice */
-const D = { calipers: 0.03, motorTemperature: 70, torqueFactor: 1.5 };
+const D = { calipers: 0.03, motorTemperature: 70 };
 
 /**
  * Works a sleeve out from its sheet.
@@ -65,26 +76,40 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
   );
   const material = resolveMaterial(sheet.material, presets, assumptions);
   const printer = resolvePrinter(sheet.printer, presets, assumptions);
-  const shaft = sheet.screw
-    ? roundShaft(resolveScrew(sheet.screw, calipers, assumptions).major)
+  const screw = sheet.screw && resolveScrew(sheet.screw, calipers, assumptions);
+  const shaft = screw
+    ? crestShaft(screw, sheet.screw?.major !== undefined)
     : resolveShaft(sheet.shaft!, 'shaft', calipers, assumptions);
-  const motorTorque = sheet.motor?.torque;
-  const torque = sheet.form === 'clamp' ? D.torqueFactor * motorTorque! : undefined;
-  const laid =
-    sheet.form === 'bush'
-      ? layOutBush(sheet, shaft, assumptions)
-      : layOutClamp(
-          sheet,
-          {
-            motor: resolveShaft(sheet.motor!.shaft!, 'motor.shaft', calipers, assumptions),
-            screw: shaft,
-            torque: torque!,
-            material,
-          },
-          assumptions,
-        );
+  const { motor, duty = {} } = sheet;
+  const temperature = temperatureOf(sheet, assumptions);
+  const clamps = sheet.form === 'clamp';
+  const retighten =
+    clamps && assumptions.or(sheet.retighten, 'retighten', 'no', 'clamp screws are tightened once') === 'yes';
+  const reversing =
+    clamps && assumptions.or(duty.reversing, 'duty.reversing', 'yes', 'a screw turns both ways under load') === 'yes';
+  const demand = clamps
+    ? gripDemand({
+        motor: motor!.torque!,
+        screw,
+        load: duty.load,
+        shock: assumptions.or<Shock>(duty.shock, 'duty.shock', 'none', 'not given'),
+        lies: sheet.mounting === 'horizontal',
+      })
+    : undefined;
+  const laid = demand
+    ? layOutClamp(
+        sheet,
+        {
+          motor: resolveShaft(motor!.shaft!, 'motor.shaft', calipers, assumptions),
+          screw: shaft,
+          demand,
+          life: { material, retighten, reversing, temperature: temperature?.at ?? ROOM },
+          printer,
+        },
+        assumptions,
+      )
+    : layOutBush(sheet, shaft, assumptions);
   const printed = printedSleeve(laid.plan, printSizes(material, printer));
-  const { load, temperature, speed } = sheet.duty ?? {};
   return {
     part: 'sleeve',
     name: sheet.name,
@@ -94,23 +119,14 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
     ends: laid.ends,
     shaft,
     ...(sheet.bore === undefined ? {} : { fills: sheet.bore }),
-    ...(motorTorque === undefined ? {} : { motorTorque }),
-    ...(torque === undefined ? {} : { torque }),
-    ...(sheet.offset === undefined ? {} : { offset: sheet.offset }),
-    ...(sheet.motor
-      ? {
-          motorTemperature: assumptions.or<number>(
-            sheet.motor.temperature,
-            'motor.temperature',
-            D.motorTemperature,
-            'stepper cases run at 50 to 80 °C',
-          ),
-        }
-      : {}),
-    duty: {
-      ...(load === undefined ? {} : { load }),
-      ...(temperature === undefined ? {} : { temperature }),
-      ...(speed === undefined ? {} : { speed }),
+    ...defined({ demand, offset: sheet.offset, temperature, axialLimit: motor?.axial_limit }),
+    retighten,
+    reversing,
+    axial: {
+      thrustBearing: sheet.thrust_bearing === 'yes',
+      locatingHolder: sheet.locating_holder === 'yes',
+      screw: shaft,
+      ...defined({ mounting: sheet.mounting, load: duty.load, upward: duty.upward, span: duty.span }),
     },
     material,
     printer,
@@ -119,6 +135,21 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
     limits: sheet.limits ?? {},
     densities: { [material.name]: material.density },
   };
+}
+
+/** As hot as the motor's shaft or the room; at least so warm where the room is not told. */
+function temperatureOf({ motor, duty }: SleeveSheet, assumptions: Assumptions): HubTemperature | undefined {
+  const around = duty?.temperature;
+  const shaft =
+    motor &&
+    assumptions.or<number>(
+      motor.temperature,
+      'motor.temperature',
+      D.motorTemperature,
+      'stepper cases run at 50 to 80 °C',
+    );
+  if (shaft === undefined && around === undefined) return undefined;
+  return { at: Math.max(shaft ?? -Infinity, around ?? -Infinity), known: around !== undefined };
 }
 
 function named({ outside, length, slit, bores: [lower, upper], clamps }: SleevePlan) {

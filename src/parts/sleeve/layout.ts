@@ -1,11 +1,14 @@
 import type { Material } from '../../presets/material.js';
+import type { Printer } from '../../presets/printer.js';
 import type { Assumptions } from '../../sheet/assumptions.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { boreFor, boreReach, type Shaft } from '../common/bore.js';
-import { chooseClamp, leastRadiusFor } from '../common/choose-clamp.js';
+import { borePlay } from '../common/bore-play.js';
+import { chooseClamp, clampWords, leastRadiusFor } from '../common/choose-clamp.js';
 import { clampHeights, fitClamp, leastClampRadius, SLIT_WIDTH } from '../common/clamp.js';
-import type { Grip } from '../common/grip.js';
+import type { Grip, GripLife } from '../common/grip.js';
+import { type GripDemand, gripLimits } from '../common/grip-demand.js';
 import { holdFigures } from '../common/hold-figures.js';
 import type { SleeveEnd } from './dimensions.js';
 import type { SleevePlan } from './plan.js';
@@ -67,8 +70,9 @@ export function layOutBush(sheet: SleeveSheet, shaft: Shaft, assumptions: Assump
 interface ClampTask {
   readonly motor: Shaft;
   readonly screw: Shaft;
-  readonly torque: number;
-  readonly material: Material;
+  readonly demand: GripDemand;
+  readonly life: GripLife & { readonly material: Material };
+  readonly printer: Printer;
 }
 
 /** An end before the outside is known. */
@@ -92,7 +96,9 @@ export function layOutClamp(sheet: SleeveSheet, task: ClampTask, assumptions: As
     wishFor(sheet, 'screw_end', task.screw, task, assumptions),
   ];
   const [lower, upper] = wishes.sort((a, b) => boreReach(a.bore).most - boreReach(b.bore).most) as [Wish, Wish];
-  const least = Math.max(...wishes.map(({ bore, grip }) => leastClampRadius(boreReach(bore).slit, grip.clamp.screw)));
+  const least = Math.max(
+    ...wishes.map(({ bore, grip }) => leastClampRadius(boreReach(bore).slit, grip.clamp.screw, grip.clamp.washers)),
+  );
   const outside = assumptions.or<number>(
     sheet.outside_diameter,
     'outside_diameter',
@@ -122,8 +128,8 @@ export function layOutClamp(sheet: SleeveSheet, task: ClampTask, assumptions: As
       `must be at least ${plain(lowerDepth + upper.length + web)} mm for both clamps`,
     );
   const clampAt = ({ bore, grip: { clamp } }: Wish, place: (height: number) => number) => ({
-    ...fitClamp({ radius: outside / 2, bore: boreReach(bore).slit, slit: SLIT_WIDTH }, clamp.screw)!,
-    heights: clampHeights(clamp.screw, clamp.count).heights.map(place),
+    ...fitClamp({ radius: outside / 2, bore: boreReach(bore).slit, slit: SLIT_WIDTH }, clamp.screw, clamp.washers)!,
+    heights: clampHeights(clamp.screw, clamp.count, clamp.washers).heights.map(place),
   });
   const plan: SleevePlan = {
     outside,
@@ -148,18 +154,21 @@ function wishFor(
   sheet: SleeveSheet,
   field: 'motor_end' | 'screw_end',
   shaft: Shaft,
-  { torque, material }: ClampTask,
+  { demand, life, printer }: ClampTask,
   assumptions: Assumptions,
 ): Wish {
   const own = sheet[field] ?? {};
-  const { clearance, friction } = holdFigures(own, field, assumptions);
+  const { material } = life;
+  const { clearance, friction } = holdFigures(own, { field, shaft, clamped: true, material }, assumptions);
   const bore = boreFor(shaft, clearance);
   const base: Grip = { friction, ...(own.tightening === undefined ? {} : { tightening: own.tightening }) };
   const clamp = chooseClamp({
     shaft,
     bore,
-    torque,
-    material,
+    play: borePlay({ clearance, shaft, bore }, { material, printer }).most,
+    torque: gripLimits(demand).pass.min!,
+    life,
+    web: false,
     grip: base,
     ...(sheet.outside_diameter === undefined ? {} : { radius: sheet.outside_diameter / 2 }),
     engagement: (screws) => Math.max(screws, D.engagement * shaft.diameter.likely),
@@ -169,15 +178,15 @@ function wishFor(
     throw fault(
       'outside_diameter',
       `${plain(sheet.outside_diameter!)} mm`,
-      `must be at least ${plain(2 * leastRadiusFor(bore, own.clamp?.screw))} mm for a clamp screw beside a bore of ${plain(bore.diameter)} mm`,
+      `must be at least ${plain(2 * leastRadiusFor(bore, own.clamp?.screw, own.clamp?.washers === 'yes'))} mm for a clamp screw beside a bore of ${plain(bore.diameter)} mm`,
     );
   if (own.clamp?.screw === undefined)
     assumptions.note(
       `${field}.clamp`,
-      `${clamp.count} × ${clamp.screw}`,
+      clampWords(clamp),
       'the smallest that holds the torque, or the strongest of the usual ones',
     );
-  const { length } = clampHeights(clamp.screw, clamp.count);
+  const { length } = clampHeights(clamp.screw, clamp.count, clamp.washers);
   return {
     name: field === 'motor_end' ? 'motor end' : 'screw end',
     field,

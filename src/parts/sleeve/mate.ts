@@ -8,11 +8,13 @@ import { cylinder, type Shape } from '../../solid/recipe.js';
 import { exactly } from '../../units/measured.js';
 import { boreOutlines } from '../common/bore.js';
 import { carvedShapes } from '../common/carved.js';
-import type { SleeveDesign } from './dimensions.js';
+import type { SleeveDesign, SleeveEnd } from './dimensions.js';
 import { carvedSleeve, type SleeveBore } from './plan.js';
 
 const LOOSE = 0.01;
 const CHORD = 0.05;
+/** Chords of a bar stand out of its round by this; a shaft that leaves less room opens the slit. */
+const BAR_CHORD = 0.002;
 
 /** Tries both shafts in the sleeve at finished sizes, up to their stops, and a bush in the bore it fills. */
 export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
@@ -20,7 +22,7 @@ export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
   const { base, cutters } = carvedShapes(carvedSleeve(finished, CHORD));
   const sleeve: Shape = { kind: 'difference', of: [base, ...cutters] };
   const [lower, upper] = finished.bores;
-  const diameters = ends.length > 0 ? ends.map((end) => end.shaft.diameter.most) : [shaft.diameter.most];
+  const diameters = ends.length > 0 ? ends.map((end, i) => largestIn(end, finished.bores[i]!)) : [shaft.diameter.most];
   const bars = [
     barIn(lower, diameters[0]!, -5, ends.length > 0 ? lower.depth - LOOSE : finished.length + 5),
     ...(upper ? [barIn(upper, diameters[1]!, finished.length - upper.depth + LOOSE, finished.length + 5)] : []),
@@ -43,9 +45,17 @@ export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
   return [
     finding(
       about,
-      valued(exactly(Math.max(...volumes)), 'at finished sizes, the shafts at their largest, up to their stops'),
+      valued(
+        exactly(Math.max(...volumes)),
+        'at finished sizes, the shafts at their largest, as far as no slit opens for them, up to their stops',
+      ),
     ),
   ];
+}
+
+/** A shaft at its largest, or as large as the bore takes before its slit opens. */
+function largestIn({ shaft }: SleeveEnd, { bore }: SleeveBore): number {
+  return Math.min(shaft.diameter.most, bore.diameter - 3 * BAR_CHORD);
 }
 
 /** A shaft of the bore's own form, as much smaller than it as the shaft is. */
@@ -55,7 +65,7 @@ function barIn({ bore }: SleeveBore, diameter: number, from: number, to: number)
   const { key: _, ...plainBore } = shrunk;
   const [outline] = boreOutlines(
     { ...plainBore, form: plainBore.form === 'keyed' ? 'round' : plainBore.form },
-    CHORD / 2,
+    BAR_CHORD,
   );
   return { kind: 'prism', outlines: [outline], from, to };
 }

@@ -2,7 +2,7 @@ import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { boreReach } from '../common/bore.js';
 import { DRIVE_CAUTIONS } from '../common/cautions.js';
-import { counted, gripHardware, tighteningWords } from '../common/grip-hardware.js';
+import { clampCareWords, counted, gripHardware, tighteningWords } from '../common/grip-hardware.js';
 import type { Particulars } from '../part-kind.js';
 import type { SleeveDesign } from './dimensions.js';
 
@@ -30,6 +30,10 @@ export function sleeveParticulars(design: SleeveDesign): Particulars {
         ? ['Put the slit of the bush under the slit of the hub that clamps it; under a set screw it is crushed.']
         : []),
       ...tightening,
+      ...clampCareWords(
+        ends.map(({ grip }) => grip),
+        design,
+      ),
       ...DRIVE_CAUTIONS,
     ],
     applied: appliedWords(material, printer),

@@ -1,11 +1,12 @@
 import { z } from 'zod';
+import { SHOCK_FACTORS } from '../../mechanics/coupling/service-factors.js';
 import { map, quantity, word } from '../../sheet/fields.js';
 import { partName } from '../../sheet/sections/common.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
-import { gripFields } from '../common/grip-section.js';
+import { gripFields, RETIGHTEN, REVERSING } from '../common/grip-section.js';
 import { shaftSection } from '../common/shaft-section.js';
 
 const { grip: _, set_screw: __, ...clampFields } = gripFields;
@@ -19,8 +20,13 @@ export const sleeveSchema = map({
   motor: map({
     shaft: shaftSection.optional(),
     torque: quantity('torque', { above: 0, most: 100_000 }, 'holding torque').optional(),
+    axial_limit: quantity('force', { above: 0, most: 5000 }, 'along the shaft, that its bearing may carry').optional(),
     temperature: quantity('temperature', { least: -20, most: 150 }, 'of its shaft').optional(),
   }).optional(),
+  mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is').optional(),
+  thrust_bearing: word(['yes', 'no'], 'a bearing and collar carry the screw along its axis').optional(),
+  locating_holder: word(['yes', 'no'], 'a holder at the other end carries the screw along its axis').optional(),
+  retighten: RETIGHTEN,
   shaft: shaftSection.optional().describe('the other shaft; of a bush, the shaft it is pushed on'),
   screw: screwSection.optional().describe('in place of shaft: a screw, held over its crests'),
   bore: quantity('length', { above: 0, most: 60 }, 'of a bush: the bore it fills').optional(),
@@ -31,6 +37,12 @@ export const sleeveSchema = map({
   offset: quantity('length', { least: 0, most: 5 }, 'by which the two shafts are out of line').optional(),
   duty: map({
     load: quantity('force', { least: 0, most: 20_000 }, 'along the screw').optional(),
+    upward: quantity('force', { least: 0, most: 20_000 }, 'with which the work lifts a standing screw').optional(),
+    span: quantity('length', { above: 0, most: 5000 }, 'free length of the screw').optional(),
+    shock: word(
+      Object.keys(SHOCK_FACTORS) as [keyof typeof SHOCK_FACTORS, ...(keyof typeof SHOCK_FACTORS)[]],
+    ).optional(),
+    reversing: REVERSING,
     temperature: quantity('temperature', { least: -30, most: 150 }, 'around the sleeve').optional(),
     speed: z.number('must be a number in rpm').positive('must be above 0').max(20_000).optional().describe('rpm'),
   }).optional(),
@@ -44,7 +56,16 @@ export const sleeveSchema = map({
   if (!sheet.screw && !sheet.shaft) refuse(['shaft'], 'is missing; give shaft or screw');
   if (sheet.form === 'bush') {
     if (sheet.bore === undefined) refuse(['bore'], 'is missing; a bush fills a bore');
-    for (const key of ['outside_diameter', 'motor_end', 'screw_end', 'offset'] as const)
+    for (const key of [
+      'outside_diameter',
+      'motor_end',
+      'screw_end',
+      'offset',
+      'retighten',
+      'mounting',
+      'thrust_bearing',
+      'locating_holder',
+    ] as const)
       if (sheet[key] !== undefined) refuse([key], 'does not belong to a bush');
     if (sheet.motor?.shaft) refuse(['motor', 'shaft'], 'does not belong to a bush; give shaft');
     return;

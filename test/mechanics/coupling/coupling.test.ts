@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { plasticPreload } from '../../../src/mechanics/bolt/plastic-preload.js';
 import { elastomerModulus } from '../../../src/mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../src/mechanics/coupling/insert-stress.js';
-import { jawStresses } from '../../../src/mechanics/coupling/jaw-strength.js';
+import { jawArm, jawRadius, jawStresses } from '../../../src/mechanics/coupling/jaw-strength.js';
 import { startFactor, temperatureFactor } from '../../../src/mechanics/coupling/service-factors.js';
 import { axialLostMotion, flankTurn, windUp } from '../../../src/mechanics/coupling/wind-up.js';
 import { keyPressure } from '../../../src/mechanics/shaft/key-pressure.js';
@@ -82,10 +82,30 @@ describe('the insert', () => {
 });
 
 describe('hubs', () => {
-  it('bend their jaws as short cantilevers', () => {
-    // F = 900/(3·10) = 30 N; M = 150 N·mm; Z = 6·25/6 = 25 mm³: 6 MPa; τ = 1.5·30/30 = 1.5 MPa
-    const stresses = jawStresses({ torque: 900, jaws: 3, meanRadius: 10, arm: 5, length: 6, width: 5 });
-    expect(stresses).toEqual({ bending: 6, shear: 1.5 });
+  // derived, worked: 1 N·m on 3 jaws at r 10, one carrying 1.5 times its part: 50 N; root 8 × 6, height 8: Z 48 mm³
+  it('bend their jaws with 8.33 MPa at the tip, 4.17 MPa in the middle', () => {
+    const jaw = { torque: 1000, jaws: 3, radius: 10, length: 8, width: 6 };
+    expect(jawStresses({ ...jaw, arm: 8 }).bending).toBeCloseTo(8.33, 2);
+    expect(jawStresses({ ...jaw, arm: 4 }).bending).toBeCloseTo(4.17, 2);
+    // 1.5·50/48
+    expect(jawStresses({ ...jaw, arm: 4 }).shear).toBeCloseTo(1.5625, 6);
+    // one jaw of hard plastic against another: 100 N
+    expect(jawStresses({ ...jaw, arm: 8, jaws: 1, uneven: 1 }).bending).toBeCloseTo(16.67, 2);
+  });
+
+  it('push their jaws at 10.3 mm between radii of 13 and 7 mm', () => {
+    expect(jawRadius({ outer: 13, inner: 7 })).toBeCloseTo(10.3, 9);
+  });
+
+  it('push a jaw further up the more the shafts lean', () => {
+    const jaw = { tip: 8, middle: 4, height: 8 };
+    // tan 0.3° · 8 = 0.0419 mm
+    expect(jawArm({ ...jaw, angle: 0, squeeze: 0.1 })).toBe(4);
+    expect(jawArm({ ...jaw, angle: 0, squeeze: 0 })).toBe(4);
+    expect(jawArm({ ...jaw, angle: 0.3, squeeze: 0.0838 })).toBeCloseTo(6, 2);
+    expect(jawArm({ ...jaw, angle: 0.3, squeeze: 0.02 })).toBe(8);
+    expect(jawArm({ ...jaw, angle: 0.3, squeeze: 0 })).toBe(8);
+    expect(() => jawArm({ ...jaw, tip: 3, angle: 0, squeeze: 0 })).toThrow(/^tip: /);
   });
 
   it('bear a key on half its height', () => {
@@ -94,7 +114,7 @@ describe('hubs', () => {
   });
 
   it('bear a head before a nut of the same width across flats, and before the screw', () => {
-    const m3 = { pressure: 80 / 3, headDiameter: 5.5, acrossFlats: 5.5, holeDiameter: 3.4, tightening: 2240 };
+    const m3 = { pressure: 80 / 3, headDiameter: 5.5, nut: { acrossFlats: 5.5 }, holeDiameter: 3.4, tightening: 2240 };
     // common practice: 300 to 500 N for an M3 in plastic
     const { force, heldBy } = plasticPreload(m3);
     expect(heldBy).toBe('head');

@@ -1,7 +1,7 @@
 import type { LoftLevel } from '../../../solid/convex-loft.js';
-import { hexagonOutline, type Outline } from '../../../solid/outline.js';
+import type { Outline } from '../../../solid/outline.js';
 import { type Bore, boreReach } from '../bore.js';
-import type { Clamp } from '../clamp.js';
+import { type Clamp, nutPocket } from '../clamp.js';
 import type { SetScrewPocket } from '../set-screw-pocket.js';
 import { roofedOutline } from '../side-hole.js';
 import { faceBox, lyingFaces } from './cut-face.js';
@@ -28,13 +28,13 @@ export function boreFaces(bore: Bore, levels: readonly LoftLevel[], keyTo: numbe
 
 /** Faces that the half-plane at an angle cuts from the pockets and passages of clamp screws. */
 export function clampFaces(clamp: Clamp, angle: number): Outline[] {
-  const { offset, heights, hole, head, headSeat, nut, nutSeat } = clamp;
+  const { offset, heights, hole, head, headSeat, nutSeat } = clamp;
   return heights.flatMap((height) => {
     const at = [offset, height] as const;
     return [
       ...lyingFaces({ outline: roofedOutline(hole / 2), at, from: -headSeat, to: nutSeat }, angle),
       ...lyingFaces({ outline: roofedOutline(head / 2), at, from: -FAR, to: -headSeat }, angle),
-      ...lyingFaces({ outline: hexagonOutline({ acrossFlats: nut }), at, from: nutSeat, to: FAR }, angle),
+      ...lyingFaces({ outline: nutPocket(clamp), at, from: nutSeat, to: FAR }, angle),
     ];
   });
 }

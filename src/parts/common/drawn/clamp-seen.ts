@@ -1,6 +1,5 @@
-import { hexagonOutline } from '../../../solid/outline.js';
 import type { LineKind, Point, Stroke } from '../../part-views.js';
-import type { Clamp } from '../clamp.js';
+import { type Clamp, nutPocket, nutPocketReach } from '../clamp.js';
 import { roofedOutline } from '../side-hole.js';
 import { line, loop } from './strokes.js';
 
@@ -8,11 +7,12 @@ import { line, loop } from './strokes.js';
  * Clamp screws on +X seen along the axis: passage, head pocket and nut pocket between their seats and the outside.
  * @param radius of the round outside [mm]
  */
-export function clampSeenAlong({ offset, hole, head, headSeat, nut, nutSeat }: Clamp, radius: number): Stroke[] {
+export function clampSeenAlong(clamp: Clamp, radius: number): Stroke[] {
+  const { offset, hole, head, headSeat, nutSeat } = clamp;
   const walls = (half: number, from: number, way: 1 | -1): Stroke[] =>
     [offset - half, offset + half].map((x) => line('hidden', [x, from], [x, way * Math.sqrt(radius ** 2 - x ** 2)]));
   const seat = (half: number, y: number) => line('hidden', [offset - half, y], [offset + half, y]);
-  const corners = nut / Math.sqrt(3);
+  const corners = nutPocketReach(clamp);
   return [
     ...[-1, 1].map((side): Stroke => {
       const x = offset + (side * hole) / 2;
@@ -33,7 +33,7 @@ export function clampSeenAlong({ offset, hole, head, headSeat, nut, nutSeat }: C
  */
 export function clampSeenAcross(clamp: Clamp, onPaper: (point: Point) => Point, behind: 'nut' | 'head'): Stroke[] {
   const { offset, heights, hole, head, nut } = clamp;
-  const pocket = behind === 'nut' ? hexagonOutline({ acrossFlats: nut }) : roofedOutline(head / 2);
+  const pocket = behind === 'nut' ? nutPocket(clamp) : roofedOutline(head / 2);
   return heights.flatMap((height) => {
     const drawn = (kind: LineKind, outline: readonly Point[]) =>
       loop(

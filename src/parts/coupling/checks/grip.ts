@@ -6,9 +6,15 @@ import type { CouplingDesign } from '../dimensions.js';
 
 /** What holds for every body that holds a shaft. */
 export const holdingChecks: readonly Check<CouplingDesign>[] = heldChecks<CouplingDesign>(
-  ({ hubs, torque, material, printer }) => ({
-    held: hubs.map(({ name, finished, ...hub }) => ({ ...finished, ...hub, name: name.replace('-', ' ') })),
-    torque,
+  ({ hubs, demand, retighten, reversing, material, printer }) => ({
+    held: hubs.map(({ name, finished, ...hub }) => {
+      const { slit, ...body } = finished;
+      const closed = slit && { width: slit.width, length: slit.to, web: true };
+      return { ...body, ...(closed ? { slit: closed } : {}), ...hub, name: name.replace('-', ' ') };
+    }),
+    demand,
+    retighten,
+    reversing,
     material,
     printer,
   }),

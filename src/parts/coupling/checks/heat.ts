@@ -1,8 +1,8 @@
-import { type Check, hard, valued } from '../../../fit/check.js';
+import { type Check, hard, notJudged, valued } from '../../../fit/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import type { CouplingDesign } from '../dimensions.js';
-import { insertTemperature } from './insert.js';
+import { insertTemperature } from '../temperatures.js';
 
 /** Reserve below the softening, °C. @source common-practice */
 const RESERVE = 20;
@@ -19,10 +19,11 @@ export const heat: Check<CouplingDesign> = {
   moves: 'motor.temperature, duty.temperature, material, insert.material',
   grave: true,
   run: (design, { pass: { min = RESERVE } }) => {
-    const { material, motor, duty, insert, hubs } = design;
-    const onMotor = hubs.some(({ name }) => name === 'motor-hub');
-    const hub = onMotor ? Math.max(motor.temperature, duty.temperature) : duty.temperature;
-    const rubber = insertTemperature(design);
+    const { material, insert, hubs } = design;
+    const hottest = hubs.reduce((a, b) => (b.temperature.at > a.temperature.at ? b : a));
+    const { at: hub, known } = hottest.temperature;
+    const onMotor = hottest.name === 'motor-hub';
+    const rubber = insertTemperature(design).at;
     const rows = [
       {
         reserve: material.softening - hub,
@@ -34,6 +35,7 @@ export const heat: Check<CouplingDesign> = {
       },
     ];
     const { reserve, words } = rows.reduce((a, b) => (b.reserve < a.reserve ? b : a));
+    if (reserve >= min && !known) return notJudged('duty.temperature');
     const cure = reserve < min ? '; use a material that softens later, or keep the heat away' : '';
     return valued(exactly(reserve), `${words}${cure}`);
   },

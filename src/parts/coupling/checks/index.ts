@@ -4,7 +4,7 @@ import type { CouplingDesign } from '../dimensions.js';
 import { holdingChecks, setScrewGrip } from './grip.js';
 import { heat } from './heat.js';
 import { couplingPlay, insertPeak, insertSqueeze, insertStress, lostMotion, misalignmentTaken } from './insert.js';
-import { jawBending, jawShear, printLines } from './jaws.js';
+import { jawBare, jawBending, jawShear, printLines } from './jaws.js';
 import {
   assemblyEntry,
   assemblyRoom,
@@ -31,6 +31,7 @@ export const COUPLING_CHECKS: readonly Check<CouplingDesign>[] = [
   lostMotion,
   jawBending,
   jawShear,
+  jawBare,
   shaftGap,
   assemblyRoom,
   assemblyEntry,

@@ -1,4 +1,4 @@
-import { type Check, hard, soft, valued } from '../../../fit/check.js';
+import { type Check, hard, notJudged, soft, valued } from '../../../fit/check.js';
 import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
 import { SHOCK_FACTORS, startFactor, temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
@@ -7,36 +7,27 @@ import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { playAngle } from '../assembly.js';
 import type { CouplingDesign } from '../dimensions.js';
+import { contactIn } from '../jaw-load.js';
 import { assemblyOf } from '../mate.js';
 import { allowedMisalignment, MOST_SQUEEZE, squeezeAt, usedMisalignment } from '../misalignment.js';
+import { insertTemperature } from '../temperatures.js';
 
 type CouplingCheck = Check<CouplingDesign>;
 const insert = { group: 'insert', question: 'carries', source: 'common practice' } as const;
 
 /** Where jaws and lobes touch, finished sizes. */
-export function contactOf({ insert: { finished }, hubs, gap }: CouplingDesign) {
+function contactOf({ insert: { finished }, hubs, gap }: CouplingDesign) {
   const { jaws } = hubs[0]!.finished;
-  const from = Math.sqrt(Math.max(0, jaws.inner ** 2 - jaws.halfSlot ** 2));
-  const bottom = Math.max(jaws.fillet, (gap - finished.height) / 2);
-  const top = Math.min(jaws.height - jaws.bevel, (gap + finished.height) / 2);
-  return {
-    jaws: jaws.count,
-    meanRadius: (from + finished.reach) / 2,
-    length: finished.reach - from,
-    height: top - bottom,
-  };
-}
-
-/** Temperature at the insert: between the motor's shaft and the room. */
-export function insertTemperature({ motor, duty }: CouplingDesign): number {
-  return (motor.temperature + duty.temperature) / 2;
+  const { bottom: _, top: __, ...contact } = contactIn({ jaws, spider: finished, gap });
+  return contact;
 }
 
 function factors(design: CouplingDesign) {
-  const warm = temperatureFactor(Math.min(120, insertTemperature(design)));
+  const { at, known } = insertTemperature(design);
+  const warm = temperatureFactor(Math.min(120, at));
   const start = startFactor(design.duty.starts ?? 0);
   const shock = SHOCK_FACTORS[design.duty.shock];
-  return { warm, start, shock };
+  return { warm, known, start, shock };
 }
 
 function allowanceOf({ insert: { modulus } }: CouplingDesign) {
@@ -52,11 +43,12 @@ export const insertStress: CouplingCheck = {
   source: 'DIN 740-2 factors; allowance: common practice',
   moves: 'motor.torque, hubs.outside_diameter, insert.height, insert.hardness',
   run: (design, limits) => {
-    const { warm } = factors(design);
+    const { warm, known } = factors(design);
     const stress = warm * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
     const { normal } = allowanceOf(design);
     const own = hard({ max: normal });
     const { max = normal } = limits.of(own).pass;
+    if (stress <= max && !known) return notJudged('duty.temperature');
     const cure = stress > max ? '; a larger outside, a higher insert or a harder one carries it' : '';
     return valued(
       exactly(stress),
@@ -75,12 +67,13 @@ export const insertPeak: CouplingCheck = {
   source: 'DIN 740-2 factors; allowance: common practice',
   moves: 'motor.torque, duty.starts, duty.shock, hubs.outside_diameter, insert.height',
   run: (design, limits) => {
-    const { warm, start, shock } = factors(design);
+    const { warm, known, start, shock } = factors(design);
     const factor = warm * Math.max(start * 1.5, shock);
     const stress = factor * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
     const { peak } = allowanceOf(design);
     const own = hard({ max: peak });
     const { max = peak } = limits.of(own).pass;
+    if (stress <= max && !known) return notJudged('duty.temperature');
     const cure = stress > max ? '; a larger outside, a higher insert or a harder one carries it' : '';
     return valued(
       exactly(stress),

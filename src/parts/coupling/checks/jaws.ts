@@ -1,25 +1,44 @@
-import { type Check, hard, soft, valued } from '../../../fit/check.js';
-import { jawStresses } from '../../../mechanics/coupling/jaw-strength.js';
-import { SHOCK_FACTORS, startFactor } from '../../../mechanics/coupling/service-factors.js';
+import { type Check, hard, type LimitsInForce, notJudged, soft, valued } from '../../../fit/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import type { CouplingDesign } from '../dimensions.js';
+import { bareJaw, type JawLoad, type JawWork, jawLoads } from '../jaw-load.js';
 import { jawWidth } from '../jaws.js';
-import { contactOf } from './insert.js';
+import { peakTorque } from '../peak-torque.js';
 
 type CouplingCheck = Check<CouplingDesign>;
-const jaws = { group: 'hubs', question: 'carries', source: 'common practice' } as const;
+const jaws = { group: 'hubs', question: 'carries', source: 'derived: strength by duration and heat' } as const;
 
-/** A static load may use a third of the strength. */
-const SAFETY = 3;
+/** The jaws of the hotter hub. */
+function workOf({ hubs, insert, gap, misalignment, demand, motor, duty, material }: CouplingDesign): JawWork {
+  return {
+    jaws: hubs[0]!.finished.jaws,
+    spider: insert.finished,
+    gap,
+    modulus: insert.modulus,
+    flankClearance: insert.flankClearance,
+    angle: misalignment.angular,
+    working: demand.working,
+    peak: peakTorque({ torque: motor.torque, starts: duty.starts, shock: duty.shock }),
+    material,
+    temperature: Math.max(...hubs.map(({ temperature }) => temperature.at)),
+  };
+}
 
-function stressesOf(design: CouplingDesign) {
-  const { jaws: plan } = design.hubs[0]!.finished;
-  const { meanRadius, length } = contactOf(design);
-  const torque =
-    design.motor.torque * Math.max(1.5 * startFactor(design.duty.starts ?? 0), SHOCK_FACTORS[design.duty.shock]);
-  const arm = Math.max(0.5, design.gap / 2);
-  return jawStresses({ torque, jaws: plan.count, meanRadius, arm, length, width: jawWidth(plan, meanRadius) });
+/** The load that comes nearest to what the plastic bears. */
+function worstOf(design: CouplingDesign, kind: 'bending' | 'shear') {
+  const of = (load: JawLoad) => ({ stress: load[kind], borne: load[`${kind}Borne`], when: load.when });
+  const rows = jawLoads(workOf(design)).map(of);
+  return rows.reduce((a, b) => (b.stress * a.borne > a.stress * b.borne ? b : a));
+}
+
+function judgeJaw(design: CouplingDesign, limits: LimitsInForce, kind: 'bending' | 'shear', cure: string) {
+  const { stress, borne, when } = worstOf(design, kind);
+  const own = hard({ max: borne });
+  const { max = borne } = limits.of(own).pass;
+  if (stress <= max && design.hubs.some(({ temperature }) => !temperature.known)) return notJudged('duty.temperature');
+  const words = `${plain(stress, 2)} MPa ${when}, of ${plain(max, 2)} MPa at ${plain(workOf(design).temperature, 0)} °C`;
+  return valued(exactly(stress), `${words}${stress > max ? `; ${cure}` : ''}`, own);
 }
 
 /** A jaw that breaks off at its foot, between two layers. */
@@ -28,16 +47,14 @@ export const jawBending: CouplingCheck = {
   id: 'jaw-bending',
   title: 'Bending at the foot of a jaw',
   unit: 'MPa',
-  moves: 'hubs.outside_diameter, jaws.width, jaws.height, material',
-  run: (design) => {
-    const { bending } = stressesOf(design);
-    const allowed = design.material.tensileAcross / SAFETY;
-    return valued(
-      exactly(bending),
-      `${plain(bending, 2)} MPa at start or shock; a third of the strength across the layers is ${plain(allowed, 1)} MPa`,
-      hard({ max: allowed }),
-    );
-  },
+  moves: 'hubs.outside_diameter, jaws.width, jaws.height, misalignment.angular, duty.load, material',
+  run: (design, limits) =>
+    judgeJaw(
+      design,
+      limits,
+      'bending',
+      'a larger outside, wider or lower jaws, shafts better in line or duty.load told',
+    ),
 };
 
 /** A jaw that shears off along a layer. */
@@ -46,17 +63,32 @@ export const jawShear: CouplingCheck = {
   id: 'jaw-shear',
   title: 'Shear at the foot of a jaw',
   unit: 'MPa',
-  moves: 'hubs.outside_diameter, jaws.width, material',
-  run: (design) => {
-    const { shear } = stressesOf(design);
-    const allowed = design.material.shear / SAFETY;
-    return valued(exactly(shear), `${plain(shear, 2)} MPa of ${plain(allowed, 1)} MPa`, hard({ max: allowed }));
+  moves: 'hubs.outside_diameter, jaws.width, duty.load, material',
+  run: (design, limits) => judgeJaw(design, limits, 'shear', 'a larger outside or wider jaws'),
+};
+
+/** Jaws that meet tip to tip when the insert is worn away. */
+export const jawBare: CouplingCheck = {
+  ...jaws,
+  id: 'jaw-bare',
+  title: 'Bending of a jaw without the insert',
+  unit: 'MPa',
+  moves: 'hubs.outside_diameter, jaws.width, jaws.height, material',
+  run: (design, limits) => {
+    const { bending, bendingBorne } = bareJaw(workOf(design), design.motor.torque);
+    const own = soft({ max: bendingBorne });
+    const { max = bendingBorne } = limits.of(own).pass;
+    if (bending <= max && design.hubs.some(({ temperature }) => !temperature.known))
+      return notJudged('duty.temperature');
+    const cure = bending > max ? ': never run it without its insert, a jaw may break off' : '';
+    return valued(exactly(bending), `${plain(bending, 2)} MPa for a moment, of ${plain(max, 2)} MPa${cure}`, own);
   },
 };
 
 /** What is thinner than two lines is not printed whole. */
 export const printLines: CouplingCheck = {
   ...jaws,
+  source: 'common practice',
   group: 'print',
   id: 'print-lines',
   question: 'prints',

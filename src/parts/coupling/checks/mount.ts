@@ -1,7 +1,8 @@
-import { type Check, hard, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { type Check, hard, notJudged, type Outcome, soft, told, valued } from '../../../fit/check.js';
 import { polygonArea } from '../../../solid/outline.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { type AxialPath, carriedWords, judgeMotorThrust, judgeStanding, ownWeight } from '../../common/axial-path.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { squeezeAt } from '../misalignment.js';
 import { spiderOutline } from '../spider.js';
@@ -10,7 +11,7 @@ type CouplingCheck = Check<CouplingDesign>;
 const mount = { group: 'mount', question: 'carries', source: 'common practice' } as const;
 
 const CURE =
-  'carry the screw by a thrust bearing and a collar (thrust_bearing: yes), or join the shafts by a rigid clamp sleeve (part: sleeve)';
+  'carry the screw by a thrust bearing and a collar (thrust_bearing: yes) or by a holder that locates it (locating_holder: yes), or join the shafts by a rigid clamp sleeve (part: sleeve)';
 
 /** Jaws carry no pull. */
 export const couplingAxial: CouplingCheck = {
@@ -19,22 +20,32 @@ export const couplingAxial: CouplingCheck = {
   title: 'Axial pull on the coupling',
   unit: 'N',
   limits: hard({ max: 0 }),
-  moves: 'mounting, thrust_bearing, duty.load',
+  moves: 'mounting, thrust_bearing, locating_holder, duty.load, duty.upward, duty.span',
   grave: true,
-  run: ({ mounting, thrustBearing, duty: { load } }) => {
-    if (thrustBearing) return valued(exactly(0), 'a thrust bearing carries the screw along its axis');
-    if (mounting === 'motor-below') return valued(exactly(0), 'the weight pushes the halves together');
-    if (load === undefined) return notJudged('duty.load');
-    const what =
-      mounting === 'motor-above' ? 'the screw hangs from the coupling' : 'the screw pulls one way and the other';
-    if (load === 0 && mounting === 'horizontal') return valued(exactly(0), 'no load along the screw');
-    if (load === 0) return told('caution', `the screw's own weight still hangs from the coupling; ${CURE}`, 0);
-    return valued(
-      exactly(load),
-      `${what} with ${plain(load, 0)} N, and nothing holds jaws together along the axis; ${CURE}`,
-    );
+  run: ({ axial }) => {
+    const carried = carriedWords(axial);
+    if (carried !== undefined) return valued(exactly(0), carried);
+    if (axial.mounting === 'motor-below') return judgeStanding(axial, CURE);
+    return axial.mounting === 'motor-above' ? hanging(axial) : lying(axial.load);
   },
 };
+
+/** A screw that hangs weighs at least what it weighs itself, whatever is told of load. */
+function hanging(axial: AxialPath): Outcome {
+  const own = ownWeight(axial);
+  const load = axial.load ?? 0;
+  const words = `the screw hangs from the coupling with ${load > 0 ? `${plain(load, 1)} N and ` : ''}${own.words}, and nothing holds jaws together along the axis; ${CURE}`;
+  return own.force + load > 0 ? valued(exactly(own.force + load), words) : told('fail', words);
+}
+
+function lying(load: number | undefined): Outcome {
+  if (load === undefined) return notJudged('duty.load');
+  if (load === 0) return valued(exactly(0), 'no load along the screw');
+  return valued(
+    exactly(load),
+    `the screw pulls one way and the other with ${plain(load, 0)} N, and nothing holds jaws together along the axis; ${CURE}`,
+  );
+}
 
 /** The motor's own bearing. */
 export const motorThrust: CouplingCheck = {
@@ -43,19 +54,10 @@ export const motorThrust: CouplingCheck = {
   title: "Axial load on the motor's bearing",
   unit: 'N',
   source: 'the motor’s data',
-  moves: 'motor.axial_limit, duty.load, thrust_bearing',
+  moves: 'motor.axial_limit, duty.load, duty.span, thrust_bearing',
   grave: true,
-  run: ({ mounting, thrustBearing, motor, duty: { load } }) => {
-    if (mounting !== 'motor-below' || thrustBearing) return undefined;
-    if (load === undefined) return notJudged('duty.load');
-    if (motor.axialLimit === undefined) return notJudged('motor.axial_limit');
-    const cure = load > motor.axialLimit ? '; carry the screw by a thrust bearing and a collar' : '';
-    return valued(
-      exactly(load),
-      `${plain(load, 0)} N stand on the motor shaft, which may carry ${plain(motor.axialLimit, 0)} N${cure}`,
-      hard({ max: motor.axialLimit }),
-    );
-  },
+  run: ({ axial, motor }, limits) =>
+    axial.mounting === 'motor-below' ? judgeMotorThrust(axial, motor.axialLimit, limits) : undefined,
 };
 
 /** A soft pad creeps and lets the axis sink. */
@@ -66,8 +68,9 @@ export const insertThrust: CouplingCheck = {
   unit: '',
   limits: { pass: { max: 0 }, fail: { max: 0.05 } },
   moves: 'insert.pad, duty.load, thrust_bearing',
-  run: ({ mounting, thrustBearing, insert, duty: { load }, hubs, printer }) => {
-    if (mounting !== 'motor-below' || thrustBearing) return undefined;
+  run: ({ axial, insert, hubs, printer }) => {
+    const { load } = axial;
+    if (axial.mounting !== 'motor-below' || carriedWords(axial) !== undefined) return undefined;
     const { kind, diameter, thickness } = insert.pad;
     if (kind === 'disc' || kind === 'ball') {
       const size = kind === 'ball' ? plain(diameter) : `${plain(diameter)} × ${plain(thickness)}`;
@@ -78,11 +81,12 @@ export const insertThrust: CouplingCheck = {
       kind === 'soft'
         ? Math.min(...hubs.map(({ shaft }) => (Math.PI / 4) * shaft.diameter.likely ** 2))
         : polygonArea(spiderOutline(insert.finished, printer.chordError)) - (Math.PI / 4) * insert.finished.hole ** 2;
-    const squeeze = load / (area * insert.modulus);
+    const weight = load + ownWeight(axial).force;
+    const squeeze = weight / (area * insert.modulus);
     const sinks = `${plain(squeeze * insert.finished.height, 2)} mm, and it creeps further`;
     return valued(
       exactly(squeeze),
-      `${plain(load, 0)} N rest on rubber: it sinks by ${sinks}; use insert.pad: disc or ball`,
+      `${plain(weight, 0)} N rest on rubber: it sinks by ${sinks}; use insert.pad: disc or ball`,
     );
   },
 };
@@ -97,6 +101,12 @@ export const shaftGap: CouplingCheck = {
   limits: hard({ min: 0.5 }),
   moves: 'insert.pad, motor_hub.stop, screw_hub.stop',
   run: ({ hubs, shaftGap: gap, insert: { pad } }) => {
+    const short = hubs.find(({ shaft, depth }) => pad.kind !== 'none' && (shaft.length ?? Infinity) < depth - 1e-6);
+    if (short)
+      return told(
+        'fail',
+        `the shaft of the ${short.name.replace('-', ' ')} is ${plain(short.shaft.length!, 1)} mm long and must go in ${plain(short.depth, 1)} mm to stand on the pad; a shorter hub or insert, or one clamp screw`,
+      );
     if (hubs.length < 2) return undefined;
     if (gap === undefined) return notJudged('motor_hub.stop', 'screw_hub.stop');
     return valued(

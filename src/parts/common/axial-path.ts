@@ -1,0 +1,83 @@
+import { hard, type LimitsInForce, notJudged, type Outcome, valued } from '../../fit/check.js';
+import { barWeight } from '../../mechanics/bar-weight.js';
+import { plain } from '../../units/format.js';
+import { exactly } from '../../units/measured.js';
+import type { Shaft } from './bore.js';
+
+/** Where the motor of a drive is. */
+export type Mounting = 'motor-below' | 'motor-above' | 'horizontal';
+
+/** A screw weighs at least this much length, where nobody tells its own, mm. */
+const LEAST_SPAN = 100;
+
+/** What acts along a screw. */
+export interface AxialPath {
+  /** undefined where nobody tells */
+  readonly mounting?: Mounting;
+  /** a bearing and collar, or a holder at the screw's end, carry it */
+  readonly thrustBearing: boolean;
+  readonly locatingHolder: boolean;
+  /** the screw, or the shaft that is driven */
+  readonly screw?: Shaft;
+  /** N, along the screw: on a vertical axis the weight on it */
+  readonly load?: number;
+  /** N, with which the work lifts the screw */
+  readonly upward?: number;
+  /** free length of the screw, mm */
+  readonly span?: number;
+}
+
+/** What carries the screw in place of the coupling, in words; undefined where nothing does. */
+export function carriedWords({ thrustBearing, locatingHolder }: AxialPath): string | undefined {
+  if (thrustBearing) return 'a thrust bearing carries the screw along its axis';
+  return locatingHolder ? 'the holder at its end carries the screw along its axis' : undefined;
+}
+
+/** Weight of the screw itself, at least, and in words [N]. */
+export function ownWeight({ screw, span }: Pick<AxialPath, 'screw' | 'span'>): {
+  readonly force: number;
+  readonly words: string;
+} {
+  if (!screw) return { force: 0, words: 'its own weight' };
+  const force = barWeight({ diameter: screw.diameter.likely, length: span ?? LEAST_SPAN });
+  const length = span === undefined ? `${LEAST_SPAN} mm of it, duty.span not being told` : `${plain(span)} mm of it`;
+  return { force, words: `${plain(force, 1)} N of its own weight (${length})` };
+}
+
+/** Whether work lifts a screw that only stands on its motor: that is asked, and is to be less than what weighs on it. */
+export function judgeStanding(path: AxialPath, cure: string): Outcome {
+  const { upward, load } = path;
+  if (upward === undefined) return notJudged('duty.upward');
+  if (upward === 0) return valued(exactly(0), 'the weight pushes the halves together, and nothing lifts the screw');
+  if (load === undefined) return notJudged('duty.load');
+  const weight = load + (path.span === undefined ? 0 : ownWeight(path).force);
+  const up = `the work lifts with ${plain(upward, 1)} N, ${plain(weight, 1)} N weigh on the screw`;
+  return valued(exactly(upward - weight), upward > weight ? `${up}: nothing holds it down; ${cure}` : up);
+}
+
+/** What the motor's bearing carries along its shaft against what it may carry. */
+export function judgeMotorThrust(
+  path: AxialPath,
+  axialLimit: number | undefined,
+  limits: LimitsInForce,
+): Outcome | undefined {
+  const { load, mounting } = path;
+  if (carriedWords(path) !== undefined) return undefined;
+  const missing = [
+    ...(load === undefined ? ['duty.load'] : []),
+    ...(axialLimit === undefined ? ['motor.axial_limit'] : []),
+  ];
+  if (load === undefined || axialLimit === undefined) return notJudged(...missing);
+  const screw = mounting === 'horizontal' ? { force: 0, words: '' } : ownWeight(path);
+  const force = load + screw.force;
+  const parts = screw.force > 0 ? ` (${plain(load, 1)} N and ${screw.words})` : '';
+  const own = hard({ max: axialLimit });
+  const { max = axialLimit } = limits.of(own).pass;
+  const cure = force > max ? '; carry the screw by a thrust bearing and a collar' : '';
+  const acts = { 'motor-below': 'stand on', 'motor-above': 'hang from', horizontal: 'pull or push' };
+  return valued(
+    exactly(force),
+    `${plain(force, 1)} N${parts} ${acts[mounting ?? 'motor-above']} the motor shaft, which may carry ${plain(max, 1)} N${cure}`,
+    own,
+  );
+}

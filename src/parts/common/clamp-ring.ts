@@ -1,0 +1,70 @@
+import { type Bore, boreReach } from './bore.js';
+import { clampHeights, clampOffset, leastClampRadius } from './clamp.js';
+import type { ClampScrews } from './grip.js';
+
+/** A slit body as a ring that its clamp screws close. Finished sizes. */
+export interface ClampRing {
+  /** middle of the wall from the axis */
+  readonly radius: number;
+  /** of the wall */
+  readonly thickness: number;
+  /** of the screws from the axis */
+  readonly offset: number;
+  /** along the axis: all that the slit has to close */
+  readonly length: number;
+  /** screws that close it: one nearer to a web than the ring's radius only bends the web */
+  readonly counted: number;
+}
+
+/** What a ring is worked out from. */
+export interface RingBody {
+  /** on the diameter */
+  readonly outside: number;
+  readonly bore: Bore;
+  readonly offset: number;
+  /** of the screws from the open end */
+  readonly heights: readonly number[];
+  /** the slit's length, and whether a web ends it there */
+  readonly slit: { readonly length: number; readonly web: boolean };
+}
+
+/** The ring of a body as it is laid out. */
+export function ringOf({ outside, bore, offset, heights, slit }: RingBody): ClampRing {
+  const { radius, thickness } = wallOf(outside / 2, bore);
+  const free = slit.web ? slit.length - radius : Infinity;
+  const counted = heights.filter((height) => height <= free + 1e-9).length;
+  return { radius, thickness, offset, length: slit.length, counted };
+}
+
+function wallOf(outer: number, bore: Bore): { readonly radius: number; readonly thickness: number } {
+  const inner = (bore.form === 'hexagon' ? bore.across! : bore.diameter) / 2;
+  return { radius: (inner + outer) / 2, thickness: outer - inner };
+}
+
+/** Length of slit from the open end at which every screw is far enough from a web to count. */
+export function freeSlit(outer: number, bore: Bore, { screw, count, washers }: ClampScrews): number {
+  return clampHeights(screw, count, washers).heights.at(-1)! + wallOf(outer, bore).radius;
+}
+
+/** Where screws are to be tried. */
+export interface RingWish {
+  readonly bore: Bore;
+  /** of the outline, where it is known */
+  readonly outer?: number;
+  readonly web: boolean;
+  /** engaged length */
+  readonly length: number;
+}
+
+/** The ring of clamp screws that are not laid out yet, in the least outline that takes them, all of them counting. */
+export function ringFor({ bore, outer, web, length }: RingWish, screws: ClampScrews): ClampRing {
+  const reach = boreReach(bore).slit;
+  const least = Math.max(outer ?? 0, leastClampRadius(reach, screws.screw, screws.washers));
+  const slit = Math.max(length, web ? freeSlit(least, bore, screws) : 0);
+  return {
+    ...wallOf(least, bore),
+    offset: clampOffset(reach, screws.screw),
+    length: slit,
+    counted: screws.count,
+  };
+}

@@ -1,0 +1,63 @@
+import type { Limits } from '../../fit/check.js';
+import { SHOCK_FACTORS, type Shock } from '../../mechanics/coupling/service-factors.js';
+import { FRICTION } from '../../mechanics/friction.js';
+import { holding } from '../../mechanics/power-screw/holding.js';
+import { raisingTorque } from '../../mechanics/power-screw/raising-torque.js';
+import { canBeRaised } from '../../mechanics/power-screw/thread.js';
+import type { Screw } from '../../sheet/resolve-screw.js';
+import { plain } from '../../units/format.js';
+
+/** A grip holds so much more than the greatest working torque, and than the motor's. @source derived */
+const OVER_WORKING = 1.3;
+const OVER_MOTOR = 1.5;
+
+/** Torque that a grip must hold. */
+export interface GripDemand {
+  /** greatest torque in work, and where it comes from [N·mm] */
+  readonly working: number;
+  readonly words: string;
+  /** holding torque of the motor [N·mm] */
+  readonly motor: number;
+  /** whether the axis falls where a grip slips */
+  readonly falls: boolean;
+}
+
+/** What a drive asks of its grips. */
+export interface DriveTask {
+  readonly motor: number;
+  readonly screw?: Screw | undefined;
+  readonly load?: number | undefined;
+  readonly shock: Shock;
+  /** an axis that is not known to lie counts as one that stands */
+  readonly lies: boolean;
+}
+
+/** The greatest torque that goes through a grip: that of load and screw where both are told, else the motor's. */
+export function gripDemand({ motor, screw, load, shock, lies }: DriveTask): GripDemand {
+  const falls = !lies && (screw === undefined || holdingOf(screw) === 'falls');
+  const raised = screw && load ? raisedBy(screw, load) : undefined;
+  if (raised === undefined)
+    return { working: motor, words: "the motor's, since load or screw is not told", motor, falls };
+  const factor = SHOCK_FACTORS[shock];
+  const struck = factor === 1 ? '' : `, shock × ${plain(factor, 1)}`;
+  const words = `${plain(load!, 0)} N on the screw at friction ${FRICTION.high}${struck}`;
+  const working = raised * factor;
+  return working < motor
+    ? { working, words, motor, falls }
+    : { working: motor, words: "the motor's, which load and shock use up", motor, falls };
+}
+
+function holdingOf({ lead, major, pitchDiameter, flankAngle }: Screw) {
+  return holding({ lead, major: major.likely, pitchDiameter: pitchDiameter.likely, flankAngle });
+}
+
+function raisedBy({ lead, pitchDiameter, flankAngle }: Screw, axialForce: number): number | undefined {
+  const loaded = { axialForce, lead, meanDiameter: pitchDiameter.likely, flankAngle, friction: FRICTION.high };
+  return canBeRaised(loaded) ? raisingTorque(loaded) : undefined;
+}
+
+/** Fail below 1.3 × the working torque, or where the axis would fall below 1.5 × the motor's; caution below the latter. */
+export function gripLimits({ working, motor, falls }: GripDemand): Limits {
+  const jam = OVER_MOTOR * motor;
+  return { pass: { min: jam }, fail: { min: falls ? jam : OVER_WORKING * working } };
+}

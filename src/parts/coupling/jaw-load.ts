@@ -1,0 +1,101 @@
+import { lobeStress } from '../../mechanics/coupling/insert-stress.js';
+import { type JawStresses, jawArm, jawRadius, jawStresses } from '../../mechanics/coupling/jaw-strength.js';
+import { allowableStress } from '../../mechanics/strength/allowable.js';
+import type { Plastic } from '../../mechanics/strength/plastic.js';
+import { type JawPlan, jawWidth } from './jaws.js';
+import type { SpiderPlan } from './spider.js';
+
+/** Jaws and lobes between two floors, finished sizes. */
+export interface JawPlace {
+  readonly jaws: JawPlan;
+  readonly spider: SpiderPlan;
+  readonly gap: number;
+}
+
+/** Where jaws and lobes touch. */
+export function contactIn({ jaws, spider, gap }: JawPlace) {
+  const from = Math.sqrt(Math.max(0, jaws.inner ** 2 - jaws.halfSlot ** 2));
+  const bottom = Math.max(jaws.fillet, (gap - spider.height) / 2);
+  const top = Math.min(jaws.height - jaws.bevel, (gap + spider.height) / 2);
+  return {
+    jaws: jaws.count,
+    meanRadius: (from + spider.reach) / 2,
+    length: spider.reach - from,
+    height: top - bottom,
+    bottom,
+    top,
+  };
+}
+
+/** What jaws go through. */
+export interface JawWork extends JawPlace {
+  /** of the insert [MPa] */
+  readonly modulus: number;
+  readonly flankClearance: number;
+  /** between the shafts, degrees */
+  readonly angle: number;
+  /** greatest torque in work, which reverses, and that of start, stall and shock [N·mm] */
+  readonly working: number;
+  readonly peak: number;
+  readonly material: Plastic;
+  /** of the hub [°C] */
+  readonly temperature: number;
+}
+
+/** Stresses at the foot of a jaw, one torque, with what the plastic bears so [MPa]. */
+export interface JawLoad extends JawStresses {
+  readonly when: string;
+  readonly bendingBorne: number;
+  readonly shearBorne: number;
+}
+
+/** The jaw that carries most: in work, where the torque reverses all its life, and for a moment. */
+export function jawLoads(work: JawWork): JawLoad[] {
+  return [
+    loadOf(work, { torque: work.working, duration: 'repeated', when: 'in work, reversing' }),
+    loadOf(work, { torque: work.peak, duration: 'moment', when: 'at start, stall or shock' }),
+  ];
+}
+
+interface Moment {
+  readonly torque: number;
+  readonly duration: 'repeated' | 'moment';
+  readonly when: string;
+}
+
+function loadOf(work: JawWork, { torque, duration, when }: Moment): JawLoad {
+  return { ...evenedBySoft(work, torque), ...borne(work, duration), when };
+}
+
+function borne({ material, temperature }: JawWork, duration: Moment['duration']) {
+  return {
+    bendingBorne: allowableStress(material, { kind: 'tension', direction: 'across', duration, temperature }),
+    shearBorne: allowableStress(material, { kind: 'shear', duration, temperature }),
+  };
+}
+
+function evenedBySoft(work: JawWork, torque: number): JawStresses {
+  const { jaws, spider, modulus, flankClearance, angle } = work;
+  const { top, bottom, ...contact } = contactIn(work);
+  const byLoad = (lobeStress({ torque, ...contact }) * 2 * spider.halfWidth) / modulus;
+  const arm = jawArm({
+    tip: top,
+    middle: (top + bottom) / 2,
+    angle,
+    height: jaws.height,
+    squeeze: Math.max(0, -flankClearance) + byLoad,
+  });
+  return jawStresses({ torque, jaws: jaws.count, arm, ...footOf(jaws) });
+}
+
+function footOf(jaws: JawPlan) {
+  const radius = jawRadius(jaws);
+  return { radius, length: jaws.outer - jaws.inner, width: jawWidth(jaws, radius) };
+}
+
+/** One jaw against one jaw at their tips, the insert gone, for a moment. */
+export function bareJaw(work: JawWork, torque: number): JawLoad {
+  const { jaws } = work;
+  const stresses = jawStresses({ torque, jaws: 1, uneven: 1, arm: jaws.height, ...footOf(jaws) });
+  return { ...stresses, ...borne(work, 'moment'), when: 'without the insert' };
+}

@@ -15,6 +15,7 @@ export interface Command {
 
 /** Options that several commands share. */
 export const SHARED = {
+  all: { type: 'boolean', describe: 'show everything that was found, and not only the answer' },
   json: { type: 'boolean', describe: 'print the result as JSON' },
   accept: {
     type: 'string',

@@ -14,6 +14,7 @@ process.exitCode = await run(process.argv.slice(2), {
   cwd: process.cwd(),
   env: process.env,
   isTty: process.stdout.isTTY === true,
+  columns: process.stdout.isTTY === true ? process.stdout.columns : undefined,
   stderrColumns: process.stderr.isTTY === true ? process.stderr.columns : undefined,
   onInterrupt: (stop) => {
     // a second Ctrl-C ends the process at once, which leaves whole files too

@@ -4,31 +4,35 @@ import { faultLine, InputError } from '../units/faults.js';
 import type { SheetResult } from '../work/make-sheets.js';
 import { EXIT } from './exit-codes.js';
 import { internalLine } from './internal-line.js';
-import { type Io, wantsColour } from './io.js';
+import { type Io, wantsColour, widthOf } from './io.js';
 
 /** How results are shown. */
 export interface ShowOptions {
   readonly json: boolean;
   /** whether files were to be written */
   readonly writes: boolean;
+  /** everything, and not only the answer */
+  readonly all: boolean;
 }
 
 /**
  * Shows what became of each sheet: reports on stdout, mistakes on stderr.
  * @returns the highest exit code
  */
-export function showResults(results: readonly SheetResult[], io: Io, { json, writes }: ShowOptions): number {
+export function showResults(results: readonly SheetResult[], io: Io, { json, writes, all }: ShowOptions): number {
   for (const result of results) for (const line of messages(result, io)) io.stderr.write(`${line}\n`);
   if (json) {
     const answers = results.map(answer);
     io.stdout.write(jsonText(answers.length === 1 ? answers[0] : answers));
   } else {
+    const width = widthOf(io);
+    const look = { colour: wantsColour(io), width, all };
     const reports = results.flatMap((result) =>
       'report' in result
-        ? [terminalReport(result.report, { colour: wantsColour(io), ...(writes ? { written: result.written } : {}) })]
+        ? [terminalReport(result.report, { ...look, ...(writes ? { written: result.written } : {}) })]
         : [],
     );
-    if (reports.length > 0) io.stdout.write(reports.join(`\n${'─'.repeat(80)}\n\n`));
+    if (reports.length > 0) io.stdout.write(reports.join(`\n${'─'.repeat(width)}\n\n`));
   }
   return Math.max(...results.map(codeOf));
 }

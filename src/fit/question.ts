@@ -4,4 +4,6 @@ export interface Question {
   readonly id: string;
   /** as people read it, such as `Goes on?` */
   readonly title: string;
+  /** left out where nothing was told of it, unless that can hurt */
+  readonly onlyWhereTold?: true;
 }

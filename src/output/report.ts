@@ -5,6 +5,7 @@ import type { FitBlock } from '../fit/stack/fit-block.js';
 import type { HardwareRow, PrintAdvice, Sizes } from '../parts/part-kind.js';
 import type { ProfileUse } from '../presets/profile.js';
 import type { Assumption } from '../sheet/assumptions.js';
+import type { Answer, FirstThing } from './answers/answer.js';
 
 /** A body as it lies in its file. */
 export interface BodyRow {
@@ -27,6 +28,12 @@ export interface Report {
   readonly part: string;
   readonly name: string;
   readonly verdict: Verdict;
+  /** the answer in one sentence */
+  readonly sentence: string;
+  /** what its kind asks, answered, in order */
+  readonly questions: readonly Answer[];
+  /** what to see to, the most urgent first */
+  readonly first: readonly FirstThing[];
   readonly accepted: readonly { readonly check: string; readonly reason: string }[];
   readonly checks: readonly Finding[];
   readonly dimensions: { readonly finished: Sizes; readonly printed: Sizes };

@@ -81,6 +81,8 @@ export interface PartKind<Sheet, Design extends DesignBase> {
   readonly checks: readonly Check<Design>[];
   /** what it asks, in order, at most five besides that of the axis */
   readonly questions: readonly Question[];
+  /** what one that passes does; `It fits` unless said otherwise */
+  readonly promise?: string;
   readonly particulars: (design: Design) => Particulars;
   /** at the sizes in the file, or at those in use */
   readonly bodies: (design: Design, sizes?: SizeChoice) => readonly PlannedBody[];

@@ -1,6 +1,9 @@
 import { type Acceptance, accept } from '../fit/accept.js';
 import type { Finding } from '../fit/check.js';
 import { worst } from '../fit/run-checks.js';
+import { answerQuestions } from '../output/answers/answer-questions.js';
+import { firstThings } from '../output/answers/first-things.js';
+import { sentence } from '../output/answers/sentence.js';
 import type { BodyRow, Report } from '../output/report.js';
 import { figuresWords } from '../parts/common/profile-words.js';
 import type { Kernel } from '../solid/kernel.js';
@@ -62,6 +65,9 @@ export function assembleReport(
     part: design.part,
     name: design.name,
     verdict: worst(findings),
+    sentence: sentence(findings, kind.promise),
+    questions: answerQuestions(kind.questions, findings),
+    first: firstThings(findings),
     accepted: acceptedRows(findings),
     checks: findings,
     dimensions: design.dimensions,

@@ -21,6 +21,7 @@ export interface KnownKind {
   readonly schema: z.ZodType;
   readonly checks: readonly CheckFacts[];
   readonly questions: readonly Question[];
+  readonly promise?: string;
   /** @throws InputError every mistake of the sheet at once */
   readonly read: (value: unknown, locate: Locate) => KnownSheet;
   readonly runChecks: (design: DesignBase, changes: LimitChanges) => Finding[];
@@ -45,6 +46,7 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
     schema: kind.schema,
     checks: kind.checks,
     questions: kind.questions,
+    ...(kind.promise === undefined ? {} : { promise: kind.promise }),
     read: (value, locate) => {
       const sheet = validate(kind.schema, value, locate);
       return { design: (presets) => kind.design(sheet, presets) };

@@ -27,7 +27,9 @@ describe('make', () => {
       'report.html',
       'report.json',
     ]);
-    expect(stdout).toContain(`written: ${join('out', 'my-nut', 'my-nut.stl')}`);
+    expect(stdout).toContain(`written   ${join('out', 'my-nut', 'x').slice(0, -1)} my-nut.stl, my-nut.3mf`);
+    const all = await call(cwd, ['make', 'nut.yaml', '--all']);
+    expect(all.stdout).toContain(`written: ${join('out', 'my-nut', 'my-nut.stl')}`);
     expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
     expect(stdout).not.toContain('\u001b');
   });
@@ -35,8 +37,10 @@ describe('make', () => {
   it('keeps to 80 columns where much is assumed and much is said', async () => {
     const bare = 'part: nut\nname: bare\nscrew: {form: acme, major: 3/8 in, crests: {count: 10, length: 1 in}}\n';
     const cwd = folderWith({ 'nut.yaml': `${bare}body: {diameter: 20 mm, length: 20 mm}\n` });
-    const { stdout } = await call(cwd, ['check', 'nut.yaml']);
-    expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
+    for (const more of [[], ['--all'], ['--advise']]) {
+      const { stdout } = await call(cwd, ['check', 'nut.yaml', ...more]);
+      expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
+    }
   });
 
   it('--json gives the same report as the file, and nothing else', async () => {
@@ -87,7 +91,8 @@ describe('make', () => {
   it('neither offers nor takes what cannot be modelled: holes that run out of the edge', async () => {
     const cwd = folderWith({ 'nut.yaml': GOOD.replace(/circle: [\d.]+/, 'circle: 34') });
     const told = await call(cwd, ['check', 'nut.yaml']);
-    expect(told.stdout).toMatch(/Failed\n {2}hole-edge /);
+    expect(told.stdout).toMatch(/^FAIL .*Do not print it yet/);
+    expect(told.stdout).toMatch(/Mounts\? +no +Edge distance/);
     expect(told.stdout).not.toContain('--accept hole-edge');
     const { code, stderr } = await call(cwd, ['make', 'nut.yaml', '--accept', 'hole-edge=open slots']);
     expect([code, stderr]).toEqual([2, expect.stringContaining('hole-edge; cannot be accepted below 0 mm')]);
@@ -104,7 +109,10 @@ describe('make', () => {
     const accepts = ids.flatMap((id) => ['--accept', `${id}=a trial piece only`]);
     const { code, stdout } = await call(cwd, ['make', 'nut.yaml', ...accepts]);
     expect(code).toBe(0);
-    expect(stdout.split('\n').slice(0, 4).join('\n')).toContain(
+    expect(stdout).toMatch(/^CAUTION {2}my-nut .* only as far as you stand by what you\s+accepted/);
+    expect(stdout).toContain('! accepted although it fails: wall — a trial piece only');
+    const all = await call(cwd, ['check', 'nut.yaml', ...accepts, '--all']);
+    expect(all.stdout.split('\n').slice(0, 4).join('\n')).toContain(
       'accepted although it fails: wall — a trial piece only',
     );
     expect(JSON.parse(readFileSync(join(cwd, 'out/my-nut/report.json'), 'utf8'))).toMatchObject({ verdict: 'caution' });

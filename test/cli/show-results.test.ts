@@ -12,7 +12,7 @@ function shown(results: readonly SheetResult[], env: Record<string, string> = {}
   });
   async function* stdin() {}
   const io = { stdout: stream('stdout'), stderr: stream('stderr'), stdin, cwd: '/', env, isTty: false };
-  const code = showResults(results, io, { json: true, writes: true });
+  const code = showResults(results, io, { json: true, writes: true, all: false });
   return { code, stderr: texts.stderr, answer: JSON.parse(texts.stdout) };
 }
 

@@ -169,7 +169,7 @@ describe('leadwright check', () => {
   it('shows the fit: figures, chances and causes of spread', async () => {
     const folder = callFolder();
     writeFileSync(join(folder, 'sound.yaml'), stringify(nutSheet()));
-    const { stdout } = await call(folder, ['check', 'sound.yaml']);
+    const { stdout } = await call(folder, ['check', 'sound.yaml', '--all']);
     expect(stdout).toMatch(/Fit on the bench\n {2}it will turn: starts above 99\.9 %, turns over its whole length/);
     expect(stdout).toMatch(/spread from {2}shrink along the axis/);
     const json = await call(folder, ['check', 'sound.yaml', '--json']);

@@ -6,6 +6,7 @@ const OPTIONS = {
   accept: SHARED.accept,
   advise: { type: 'boolean', describe: 'work out the least changes that bring open checks to pass' },
   mate: { type: 'boolean', describe: 'hold the screw in the part as printed, as solids' },
+  all: SHARED.all,
   json: SHARED.json,
 } as const satisfies Record<string, Options>;
 
@@ -21,9 +22,10 @@ export const checkCommand: Command = {
           .positional('sheets', SHEETS)
           .options(OPTIONS)
           .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
-          .example('leadwright check my-nut.yaml', 'sizes, checks and drive numbers')
+          .example('leadwright check my-nut.yaml', 'whether it fits, and what to see to')
+          .example('leadwright check my-nut.yaml --all', 'sizes, every check and drive numbers')
           .example('leadwright check my-nut.yaml --advise', 'and what would cure what is open'),
-      ({ sheets, accept, advise, mate, json }) =>
+      ({ sheets, accept, advise, mate, all, json }) =>
         start(async () => {
           const acceptances = parseAccept(accept);
           const [{ checkSheets }, { showResults }] = await Promise.all([
@@ -35,7 +37,7 @@ export const checkCommand: Command = {
             advise: advise === true,
             mate: mate === true,
           });
-          return showResults(results, io, { json: json === true, writes: false });
+          return showResults(results, io, { json: json === true, writes: false, all: all === true });
         }),
     ),
 };

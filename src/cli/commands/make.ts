@@ -17,6 +17,7 @@ const OPTIONS = {
   projection: { choices: ['first', 'third'], default: 'first', describe: 'angle by which the drawing shows its views' },
   picture: { type: 'string', requiresArg: true, describe: 'render the part to this PNG file' },
   show: { choices: ['whole', 'section', 'apart'], describe: 'what the picture shows; whole unless given' },
+  all: SHARED.all,
   json: SHARED.json,
 } as const satisfies Record<string, Options>;
 
@@ -33,7 +34,7 @@ export const makeCommand: Command = {
           .options(OPTIONS)
           .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
           .example('leadwright make my-nut.yaml', 'writes out/my-nut/'),
-      ({ sheets, out, accept, formats, drawing, projection, picture: file, show, json }) =>
+      ({ sheets, out, accept, formats, drawing, projection, picture: file, show, all, json }) =>
         start(async () => {
           const chosen = requireFormats(formats);
           const picture = pictureCall(file, show, sheets);
@@ -54,7 +55,7 @@ export const makeCommand: Command = {
             projection,
             ...(picture ? { picture } : {}),
           });
-          return showResults(results, io, { json: json === true, writes: true });
+          return showResults(results, io, { json: json === true, writes: true, all: all === true });
         }),
     ),
 };

@@ -1,5 +1,5 @@
 import { plain } from '../../units/format.js';
-import { boundsText, figure } from '../terminal/figures.js';
+import { boundsText, figure } from '../figures.js';
 import { columns, words, wrapped } from '../terminal/layout.js';
 import { type Change, type CheckChange, type Comparison, moved } from './compare-reports.js';
 

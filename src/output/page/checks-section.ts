@@ -1,5 +1,5 @@
 import type { Finding } from '../../fit/check.js';
-import { boundsText, figure, valueText } from '../terminal/figures.js';
+import { boundsText, figure, valueText } from '../figures.js';
 import { xmlText } from '../xml-text.js';
 import { badge } from './html.js';
 

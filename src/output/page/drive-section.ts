@@ -1,5 +1,5 @@
 import type { ByFriction, DriveNumbers } from '../../drive/numbers.js';
-import { figure } from '../terminal/figures.js';
+import { figure } from '../figures.js';
 import { xmlText } from '../xml-text.js';
 import { chart, label, px, ticksOf } from './chart.js';
 import { list, table } from './html.js';

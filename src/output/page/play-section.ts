@@ -1,7 +1,7 @@
 import type { Finding } from '../../fit/check.js';
 import type { FitBlock } from '../../fit/stack/fit-block.js';
+import { figure } from '../figures.js';
 import type { Report } from '../report.js';
-import { figure } from '../terminal/figures.js';
 import { words } from '../terminal/layout.js';
 import { xmlText } from '../xml-text.js';
 import { chart, label, px, ticksOf } from './chart.js';

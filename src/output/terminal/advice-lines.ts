@@ -2,30 +2,30 @@ import type { Advice, CheckAdvice } from '../../fit/advice.js';
 import { wrapped } from './layout.js';
 
 /** Cures by check, the least change first, and all together as lines to paste into the sheet. */
-export function adviceLines({ checks, together }: Advice): string[] {
+export function adviceLines({ checks, together }: Advice, width?: number): string[] {
   if (checks.length === 0) return ['  nothing is open that a change of the sheet could cure'];
-  return [...checks.flatMap(checkLines), ...(together ? togetherLines(together) : [])];
+  return [...checks.flatMap((one) => checkLines(one, width)), ...(together ? togetherLines(together, width) : [])];
 }
 
-function checkLines({ check, cures, none }: CheckAdvice): string[] {
-  if (none !== undefined) return [`  ${check}`, ...wrapped(`none: ${none}`, 6)];
+function checkLines({ check, cures, none }: CheckAdvice, width?: number): string[] {
+  if (none !== undefined) return [`  ${check}`, ...wrapped(`none: ${none}`, 6, width)];
   return [
     `  ${check}`,
     ...cures.flatMap(({ set, reaches, costs }) => [
       `      ${Object.entries(set)
         .map(([path, value]) => `${path}: ${value}`)
         .join('   ')}`,
-      ...(reaches === 'pass' ? [] : wrapped('which still leaves a caution', 8)),
-      ...(costs.length === 0 ? [] : wrapped(`at the cost of a caution: ${costs.join(', ')}`, 8)),
+      ...(reaches === 'pass' ? [] : wrapped('which still leaves a caution', 8, width)),
+      ...(costs.length === 0 ? [] : wrapped(`at the cost of a caution: ${costs.join(', ')}`, 8, width)),
     ]),
   ];
 }
 
-function togetherLines({ lines, verdict, still }: NonNullable<Advice['together']>): string[] {
+function togetherLines({ lines, verdict, still }: NonNullable<Advice['together']>, width?: number): string[] {
   const left = still.length === 0 ? '' : `; still open: ${still.join(', ')}`;
   return [
     '',
-    ...wrapped(`all together, in place of these lines of the sheet (then: ${verdict}${left})`, 2),
+    ...wrapped(`all together, in place of these lines of the sheet (then: ${verdict}${left})`, 2, width),
     ...lines.map((line) => `    ${line}`),
   ];
 }

@@ -1,18 +1,18 @@
 import type { Finding } from '../../fit/check.js';
-import { boundsText, figure, valueText } from './figures.js';
-import { beside, columns, wrapped } from './layout.js';
+import { boundsText, figure, valueText } from '../figures.js';
+import { beside, columns, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
 
 /** A check that wants attention: its figures, what it means, and what moves it. */
-export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint): string[] {
+export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint, width = WIDTH): string[] {
   const name = finding.verdict === 'fail' ? bad(bold(finding.id)) : warn(bold(finding.id));
   const figures = [valueText(finding), ...limitTexts(finding)].filter((part) => part !== '').join('   ');
   return [
     `  ${name}   ${figures}`.trimEnd(),
-    ...wrapped(finding.title, 6),
-    ...wrapped(finding.message, 6),
-    ...wrapped(`moved by: ${finding.moves}`, 6).map(dim),
-    ...(finding.accepted === undefined ? [] : wrapped(`accepted: ${finding.accepted}`, 6)),
+    ...wrapped(finding.title, 6, width),
+    ...wrapped(finding.message, 6, width),
+    ...wrapped(`moved by: ${finding.moves}`, 6, width).map(dim),
+    ...(finding.accepted === undefined ? [] : wrapped(`accepted: ${finding.accepted}`, 6, width)),
   ];
 }
 
@@ -33,7 +33,7 @@ function limitTexts({ limit, margin, replaced_limit, verdict }: Finding): string
 }
 
 /** Checks that pass, one row each; those without a figure say what they found. */
-export function quietChecks(findings: readonly Finding[]): string[] {
+export function quietChecks(findings: readonly Finding[], width = WIDTH): string[] {
   const column = Math.max(0, ...findings.map(({ id }) => id.length)) + 4;
   const measured = findings.filter(({ value }) => value !== null);
   const rows = columns(
@@ -46,5 +46,5 @@ export function quietChecks(findings: readonly Finding[]): string[] {
     ]),
   );
   const told = findings.filter(({ value }) => value === null);
-  return [...rows, ...told.flatMap(({ id, message }) => beside(`  ${id}`, column, message))];
+  return [...rows, ...told.flatMap(({ id, message }) => beside(`  ${id}`, column, message, width))];
 }

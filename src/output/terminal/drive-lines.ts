@@ -1,19 +1,19 @@
 import type { ByFriction, DriveNumbers, LayerNumbers } from '../../drive/numbers.js';
-import { figure } from './figures.js';
+import { figure } from '../figures.js';
 import { beside, columns, wrapped } from './layout.js';
 
 const COLUMN = 18;
 
 /** Drive numbers: single ones a line each, those that depend on friction as a table, then layers and plain words. */
-export function driveLines(drive: DriveNumbers): string[] {
+export function driveLines(drive: DriveNumbers, width?: number): string[] {
   return [
-    ...singles(drive).flatMap(([label, text]) => beside(`  ${label}`, COLUMN, text)),
+    ...singles(drive).flatMap(([label, text]) => beside(`  ${label}`, COLUMN, text, width)),
     '',
     ...frictionTable(drive),
     ...(drive.layers.length > 0 ? [''] : []),
-    ...drive.layers.flatMap((layer) => beside(`  layer ${figure(layer.height)} mm`, COLUMN, layerText(layer))),
+    ...drive.layers.flatMap((layer) => beside(`  layer ${figure(layer.height)} mm`, COLUMN, layerText(layer), width)),
     ...(drive.words.length > 0 ? [''] : []),
-    ...drive.words.flatMap((sentence) => wrapped(sentence, 2)),
+    ...drive.words.flatMap((sentence) => wrapped(sentence, 2, width)),
   ];
 }
 

@@ -4,7 +4,7 @@ import type { ByFriction, DriveNumbers } from '../../drive/numbers.js';
 import { USABLE_TORQUE_SHARE } from '../../mechanics/stepper.js';
 import { DERATING } from '../../mechanics/whirl.js';
 import { plain } from '../../units/format.js';
-import { figure } from './figures.js';
+import { figure } from '../figures.js';
 import { columns, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
 

@@ -4,9 +4,9 @@ import { columns, words, wrapped } from './layout.js';
 const FIGURES = ['diametral_clearance', 'crest_gap', 'root_gap', 'axial_clearance', 'backlash'] as const;
 
 /** The fit as it will lie on the bench: play at worst and as usual, the chances, and what the spread comes from. */
-export function fitLines(fit: FitBlock): string[] {
+export function fitLines(fit: FitBlock, width?: number): string[] {
   return [
-    ...wrapped(`${fit.words}: ${chances(fit)}`, 2),
+    ...wrapped(`${fit.words}: ${chances(fit)}`, 2, width),
     '',
     ...columns(
       [['  mm', 'least', 'likely', 'most', '19 of 20 prints'], ...FIGURES.map((name) => row(name, fit[name]))],
@@ -24,7 +24,7 @@ export function fitLines(fit: FitBlock): string[] {
       ]),
       [2, 3, 4],
     ),
-    ...toleranceLines(fit),
+    ...toleranceLines(fit, width),
   ];
 }
 
@@ -42,10 +42,10 @@ function row(name: string, { least, likely, most, usual }: FitFigure): string[] 
   return [`  ${words(name)}`, fixed(least), fixed(likely), fixed(most), `${fixed(usual[0])} to ${fixed(usual[1])}`];
 }
 
-function toleranceLines({ screw_tolerance }: FitBlock): string[] {
+function toleranceLines({ screw_tolerance }: FitBlock, width?: number): string[] {
   if (!screw_tolerance) return [];
   const { tolerance, source, backlash } = screw_tolerance;
-  return wrapped(`a screw made to ${tolerance} of ${source} has ${range(backlash)} mm of backlash`, 2);
+  return wrapped(`a screw made to ${tolerance} of ${source} has ${range(backlash)} mm of backlash`, 2, width);
 }
 
 function range({ least, likely, most }: FitRange): string {

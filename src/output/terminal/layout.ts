@@ -21,8 +21,8 @@ export function wrapped(text: string, indent = 0, width = WIDTH): string[] {
  * A label with a text beside it that wraps in its own column; below it where the label is too long.
  * @example beside('  count', 9, 'four') // ['  count  four']
  */
-export function beside(label: string, column: number, text: string): string[] {
-  const [first = '', ...rest] = wrapped(text, column);
+export function beside(label: string, column: number, text: string, width = WIDTH): string[] {
+  const [first = '', ...rest] = wrapped(text, column, width);
   if (label.length >= column) return [label, first, ...rest];
   return [`${label}${first.slice(label.length)}`.trimEnd(), ...rest];
 }

@@ -7,4 +7,4 @@ export const HOLDS: Question = { id: 'holds', title: 'Holds?' };
 export const PRINTS: Question = { id: 'prints', title: 'Prints?' };
 
 /** Asked where duty tells of it, so that the others are about the part. */
-export const AXIS: Question = { id: 'axis', title: 'The axis?' };
+export const AXIS: Question = { id: 'axis', title: 'The axis?', onlyWhereTold: true };

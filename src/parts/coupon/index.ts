@@ -13,6 +13,7 @@ export const couponKind: PartKind<CouponSheet, CouponDesign> = {
   schema: couponSchema,
   design: designCoupon,
   checks: COUPON_CHECKS,
+  promise: 'It tells what it should',
   questions: [
     { id: 'tells-enough', title: 'Tells enough?' },
     { id: 'worth-printing', title: 'Worth printing?' },

@@ -1,5 +1,5 @@
-import type { Bounds, Finding } from '../../fit/check.js';
-import { plain } from '../../units/format.js';
+import type { Bounds, Finding } from '../fit/check.js';
+import { plain } from '../units/format.js';
 
 /**
  * A figure with as many decimals as it needs to be told from 0.

@@ -1,0 +1,40 @@
+import type { Bounds, Finding } from '../../fit/check.js';
+import { figure, valueText } from '../figures.js';
+
+/**
+ * What was found in one line: the title, the figure and its limit; where there is none, what is missing or was told.
+ * @example figureLine(finding) // 'Least wall beside the thread: 0.9 ± 0.05 mm, at least 1.6'
+ */
+export function figureLine(finding: Finding): string {
+  return `${finding.title}: ${foundIn(finding)}`;
+}
+
+/** The same inside a sentence, such as `least wall beside the thread (0.9 ± 0.05 mm, at least 1.6)`. */
+export function figureWords(finding: Finding): string {
+  return `${lowered(finding.title)} (${foundIn(finding)})`;
+}
+
+/** A title inside a sentence. */
+export function lowered(title: string): string {
+  return /^[A-Z][a-z]/.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
+}
+
+function foundIn(finding: Finding): string {
+  const { message, missing, limit, value } = finding;
+  if (missing) return `${missing.join(' and ')} ${missing.length === 1 ? 'is' : 'are'} not told`;
+  if (value === null || limit === null) return firstClause(message);
+  const bounds = boundsWords(limit);
+  return `${valueText(finding)}${bounds === '' ? '' : `, ${bounds}`}`;
+}
+
+/** A message up to its first stop. */
+function firstClause(message: string): string {
+  return message.split(/[;:.] /, 1)[0] ?? message;
+}
+
+/** `at least 0.15`, `at most 0.3` or `0.1 to 0.3` */
+function boundsWords({ min, max }: Bounds): string {
+  if (min !== undefined && max !== undefined) return `${figure(min)} to ${figure(max)}`;
+  if (min !== undefined) return `at least ${figure(min)}`;
+  return max === undefined ? '' : `at most ${figure(max)}`;
+}

@@ -1,0 +1,48 @@
+import type { Finding } from '../../fit/check.js';
+import { type FirstThing, urgency } from './answer.js';
+import { lowered } from './figure-line.js';
+
+/**
+ * What to see to, the most urgent first: accepted fails, open ones, what can hurt and was not told, then the rest. What was
+ * not judged for want of the same field is one thing.
+ */
+export function firstThings(findings: readonly Finding[]): FirstThing[] {
+  const open = findings.filter(({ word }) => word !== 'yes' && word !== 'not-told');
+  const single = open.map((finding) => ({ rank: rankOf(finding), thing: thingOf(finding) }));
+  const things = [...single, ...untold(findings)];
+  return things.sort((a, b) => b.rank - a.rank).map(({ thing }) => thing);
+}
+
+/** Accepted fails stand before open ones: nobody may overlook what was taken all the same. */
+function rankOf(finding: Finding): number {
+  return finding.accepted === undefined ? urgency(finding) : 7;
+}
+
+function thingOf({ id, word, title, message, accepted }: Finding): FirstThing {
+  return { word, checks: [id], text: `${title}: ${message}`, ...(accepted === undefined ? {} : { accepted }) };
+}
+
+/** One thing for each missing field, with all that hangs on it. */
+function untold(findings: readonly Finding[]): { readonly rank: number; readonly thing: FirstThing }[] {
+  const fields = [...new Set(findings.flatMap(({ missing = [] }) => missing))];
+  const groups = fields.map((field) => ({
+    field,
+    own: findings.filter(({ missing = [] }) => missing.includes(field)),
+  }));
+  return groups
+    .sort((a, b) => b.own.length - a.own.length)
+    .map(({ field, own }) => {
+      const grave = own.filter((finding) => finding.grave);
+      const ordered = [...grave, ...own.filter((finding) => !finding.grave)];
+      const names = ordered.map(({ title }, i) => (i === 0 ? title : lowered(title)));
+      const text = `${field} is not told, and without it nobody can judge: ${listed(names)}`;
+      const checks = ordered.map(({ id }) => id);
+      return { rank: Math.max(...own.map(urgency)), thing: { word: 'not-told', checks, text, field } };
+    });
+}
+
+/** `a, b and c` */
+function listed(names: readonly string[]): string {
+  const last = names.at(-1) ?? '';
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+}

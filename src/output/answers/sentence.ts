@@ -1,0 +1,44 @@
+import { SOLID_GROUP } from '../../fit/accept.js';
+import type { Finding } from '../../fit/check.js';
+import { urgency } from './answer.js';
+import { figureWords } from './figure-line.js';
+
+/**
+ * The answer in one sentence: it fits, it fits if …, or do not print it yet, because ….
+ * @param findings what was found
+ * @param promise what a part that passes does, such as `It fits`
+ */
+export function sentence(findings: readonly Finding[], promise = 'It fits'): string {
+  const open = findings.filter((finding) => urgency(finding) === 6);
+  if (open.some(({ group, id }) => group === SOLID_GROUP || id.startsWith('mate-')))
+    return 'Do not print it: the solid is not what was worked out, which is our own fault; please report it.';
+  if (open.length > 0) return `Do not print it yet, because ${failing(open)}.`;
+  const accepted = findings.filter(({ accepted: reason }) => reason !== undefined);
+  const condition = conditionOf(findings);
+  if (accepted.length > 0) {
+    const names = accepted.map(({ id }) => id).join(', ');
+    return `${promise} only as far as you stand by what you accepted although it fails: ${names}${condition.startsWith(' if') ? `, and${condition}` : ''}.`;
+  }
+  return condition === '' ? `${promise}: every check passes.` : `${promise}${condition}.`;
+}
+
+function failing(open: readonly Finding[]): string {
+  const first = figureWords(open[0]!);
+  return open.length === 1 ? `one check fails: ${first}` : `${open.length} checks fail, the first: ${first}`;
+}
+
+function conditionOf(findings: readonly Finding[]): string {
+  const grave = fieldsOf(findings.filter(({ grave: hurts }) => hurts));
+  if (grave.length > 0)
+    return ` if ${grave.join(' and ')} ${grave.length === 1 ? 'allows' : 'allow'} it, which nobody told`;
+  const unsure = findings.find(({ word }) => word === 'perhaps');
+  if (unsure) return ` if the sizes come out as is likely, since this is not sure: ${figureWords(unsure)}`;
+  const missing = fieldsOf(findings);
+  if (missing.length > 0) return `, as far as it can be judged without ${missing.join(', ')}`;
+  const weak = findings.find(({ word }) => word === 'but');
+  return weak ? `, but may disappoint: ${figureWords(weak)}` : '';
+}
+
+function fieldsOf(findings: readonly Finding[]): string[] {
+  return [...new Set(findings.flatMap(({ missing = [] }) => missing))];
+}

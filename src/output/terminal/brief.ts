@@ -1,0 +1,135 @@
+import { isBroken, SOLID_GROUP } from '../../fit/accept.js';
+import { type Answer, type FirstThing, wordText } from '../answers/answer.js';
+import type { Report } from '../report.js';
+import { beside, WIDTH, wrapped } from './layout.js';
+import type { Paint } from './paint.js';
+
+/** Lines that a usual part's answer takes at most. */
+export const MOST_LINES = 24;
+/** Lines that one thing to see to takes at most. */
+const MOST_THING_LINES = 3;
+const MOST_UNTOLD_LINES = 2;
+const MOST_THINGS = 3;
+
+/** How a brief report is shown. */
+export interface BriefOptions {
+  /** files that were written, as they are named to the reader; absent where nothing was to be written */
+  readonly written?: readonly string[];
+  readonly width?: number;
+}
+
+/** The answer, the questions, what to see to first, and how to go on; the whole report is a longer story. */
+export function briefLines(report: Report, style: Paint, { written, width = WIDTH }: BriefOptions): string[] {
+  const head = [...headLines(report, style, width), '', ...questionLines(report.questions, style, width)];
+  const tail = tailLines(report, written, width);
+  const room = MOST_LINES - head.length - tail.length - 2;
+  const first = thingLines(report.first, room, style, width);
+  return [...head, ...(first.length > 0 ? ['', ...first] : []), ...(tail.length > 0 ? ['', ...tail] : [])];
+}
+
+/** The verdict, the name and the sentence. */
+export function headLines({ verdict, name, part, sentence }: Report, style: Paint, width = WIDTH): string[] {
+  const word = { pass: style.good('PASS'), caution: style.warn('CAUTION'), fail: style.bad('FAIL') }[verdict];
+  const [first = '', ...rest] = wrapped(`${name} (${part}): ${sentence}`, verdict.length + 2, width);
+  return [`${style.bold(word)}  ${first.trimStart()}`, ...rest];
+}
+
+/** A row a question: its word, and the figure that leads it. */
+export function questionLines(answers: readonly Answer[], style: Paint, width = WIDTH): string[] {
+  const columns = [
+    Math.max(0, ...answers.map(({ title }) => title.length)) + 4,
+    Math.max(0, ...answers.map((answer) => wordText(answer).length)) + 2,
+  ] as const;
+  return answers.flatMap((answer) => {
+    const label = `  ${answer.title}`.padEnd(columns[0]);
+    const word = wordText(answer);
+    const [first = '', ...rest] = beside(`${label}${word}`, columns[0] + columns[1], answer.text, width);
+    return [`${label}${painted(answer, style)}${first.slice(label.length + word.length)}`, ...rest];
+  });
+}
+
+function painted(answer: Pick<Answer, 'word' | 'accepted'>, { good, warn, bad }: Paint): string {
+  const text = wordText(answer);
+  if (answer.word === 'yes') return good(text);
+  return answer.word === 'no' && answer.accepted === undefined ? bad(text) : warn(text);
+}
+
+/** The most urgent things, as many as there is room for; what was accepted although it fails in any case. */
+function thingLines(things: readonly FirstThing[], room: number, style: Paint, width: number): string[] {
+  const lines: string[] = [];
+  let shown = 0;
+  for (const thing of things) {
+    const own = thingOf(thing, style, width);
+    const isLast = shown + 1 === things.length;
+    const hasRoom = shown < MOST_THINGS && lines.length + own.length + (isLast ? 0 : 1) <= room;
+    if (shown > 0 && !hasRoom && thing.accepted === undefined) break;
+    lines.push(...own);
+    shown += 1;
+  }
+  const left = things.length - shown;
+  return left === 0 ? lines : [...lines, `  and ${left} more, and every figure: --all`];
+}
+
+function thingOf({ text, accepted, checks, word }: FirstThing, style: Paint, width: number): string[] {
+  const whole =
+    accepted === undefined ? text : `accepted although it fails: ${checks.join(', ')} — ${accepted}. ${text}`;
+  const lines = wrapped(whole, 4, width);
+  const most = word === 'not-told' ? MOST_UNTOLD_LINES : MOST_THING_LINES;
+  const kept = lines.length > most ? [...lines.slice(0, most - 1), shortened(lines[most - 1]!, width)] : lines;
+  const bullet = word === 'no' ? '!' : '–';
+  return kept
+    .map((line, i) => (i === 0 ? `  ${bullet} ${line.trimStart()}` : line))
+    .map(accepted === undefined ? plainly : style.bold);
+}
+
+function plainly(line: string): string {
+  return line;
+}
+
+function shortened(line: string, width: number): string {
+  return line.length + 2 <= width ? `${line} …` : `${line.slice(0, line.lastIndexOf(' '))} …`;
+}
+
+/** Files, how to print, what to buy, and what to mind. */
+function tailLines(report: Report, written: readonly string[] | undefined, width: number): string[] {
+  const { print, bodies, hardware, verdict } = report;
+  if (verdict === 'fail')
+    return [...overrideLines(report, width), ...(written === undefined ? [] : ['  nothing was written'])];
+  const materials = [...new Set(bodies.map(({ material }) => material))];
+  const grams = bodies.reduce((sum, { mass }) => sum + mass, 0);
+  const made = bodies.length === 0 ? [] : [materials.join(' and '), `${grams.toFixed(1)} g`];
+  const support = print?.support === 'none' ? 'no support' : 'with support';
+  const laid = print ? [`face up: ${print.face_up}`, support] : [];
+  const bought = hardware.map(({ item, size, count }) => `${count} × ${size} ${item}`);
+  const rows: [string, string][] = [
+    ['written', written === undefined ? '' : filesText(written)],
+    ['print', [...made, ...laid].join(', ')],
+    ['buy', bought.join('; ')],
+    ['mind', mindText(written)],
+  ];
+  return rows.flatMap(([label, text]) => (text === '' ? [] : beside(`  ${label}`, 12, text, width)));
+}
+
+/** How to go on where a check fails. */
+export function overrideLines({ checks }: Report, width?: number): string[] {
+  const open = checks.filter(({ word, accepted }) => word === 'no' && accepted === undefined);
+  const override = open.find((finding) => finding.group !== SOLID_GROUP && !isBroken(finding));
+  if (!override) return [];
+  return wrapped(`change what moves it, or accept it by name: --accept ${override.id}=REASON`, 2, width);
+}
+
+/** Files of one folder, which is named once. */
+function filesText(files: readonly string[]): string {
+  const [first = ''] = files;
+  const folder = first.slice(0, Math.max(first.lastIndexOf('/'), first.lastIndexOf('\\')) + 1);
+  const isShared = files.every((file) => file.startsWith(folder));
+  return isShared ? `${folder} ${files.map((file) => file.slice(folder.length)).join(', ')}` : files.join(', ');
+}
+
+function mindText(written: readonly string[] | undefined): string {
+  const safe = 'isolate power and block the axis before anything is loosened';
+  if (written === undefined) return `${safe}; the card that make writes goes step by step`;
+  return written.some((file) => file.endsWith('report.html'))
+    ? `${safe}; the workshop card in report.html goes step by step`
+    : `${safe}; --all says the rest`;
+}

@@ -3,6 +3,7 @@ import { ALL_SERIES } from '../standards/threads/series.js';
 import type { SeriesName, SeriesRow } from '../standards/threads/series-row.js';
 import { threadSizes } from '../standards/threads/sizes.js';
 import type { ThreadLimits } from '../standards/tolerances/limits.js';
+import { ROLLED_PITCH_ERROR } from '../standards/tolerances/rolled-pitch.js';
 import { screwLimits } from '../standards/tolerances/thread-limits.js';
 import { once } from '../units/once.js';
 
@@ -30,9 +31,6 @@ export interface Candidate {
   /** weight before anything is measured: usual sizes are met more often */
   readonly prior: number;
 }
-
-/** Pitch error of ordinary rolled screws, share of the length; common practice. */
-const PITCH_ERROR = 0.001;
 
 /** Share of a pitch by which a rolled root may be deeper than a cut one: 0.15, ISO 2904. */
 const ROLLED_ROOT = 0.15;
@@ -66,7 +64,7 @@ function priorOf(row: SeriesRow): number {
 }
 
 function around(nominal: number): Band {
-  return { nominal, least: nominal * (1 - PITCH_ERROR), most: nominal * (1 + PITCH_ERROR) };
+  return { nominal, least: nominal * (1 - ROLLED_PITCH_ERROR), most: nominal * (1 + ROLLED_PITCH_ERROR) };
 }
 
 /** A screw of a series with the ranges its standard allows. */

@@ -1,4 +1,4 @@
-import { parseDesignation } from '../standards/threads/designation.js';
+import { type Designation, parseDesignation } from '../standards/threads/designation.js';
 import { designationText } from '../standards/threads/designation-text.js';
 import { FLANK_ANGLES, type ThreadForm } from '../standards/threads/form.js';
 import { trapezoidalClearance } from '../standards/threads/trapezoidal.js';
@@ -6,10 +6,11 @@ import { pitchDiameterOverWires, steepLeadDoubt } from '../standards/three-wire.
 import { type LeastRoot, leastRoot, leastRootOf } from '../standards/tolerances/least-root.js';
 import { type Fault, InputError, shown } from '../units/faults.js';
 import { plain } from '../units/format.js';
-import { exactly, type Measured, plusMinus, scaled, shifted, widened } from '../units/measured.js';
+import { exactly, halfWidth, type Measured, plusMinus, scaled, shifted, widened } from '../units/measured.js';
 import type { Quantity } from '../units/quantity.js';
 import type { Assumptions } from './assumptions.js';
 import { measured, shared, stated } from './measured-field.js';
+import { type ClassedSize, rolled, type ScrewInHand, screwInHand, toothSpread } from './screw-in-hand.js';
 import type { ScrewSheet } from './sections/screw.js';
 
 /** Thread forms a part can be made for; `free` is a trapezoid of any flank angle. */
@@ -28,6 +29,8 @@ export interface Screw {
   /** the thinnest its root may be: what whirls and buckles */
   readonly leastRoot: LeastRoot;
   readonly pitch: Measured;
+  /** what it may measure, where the sizes above are those that parts are cut for */
+  readonly inHand: ScrewInHand;
   readonly starts: number;
   /** travel per turn: pitch × starts */
   readonly lead: number;
@@ -42,7 +45,7 @@ export interface Screw {
   readonly crests?: { readonly count: number; readonly length: number };
 }
 
-type Named = ReturnType<typeof parseDesignation>;
+type Named = Designation;
 
 /**
  * Joins designation and readings; a reading replaces the designation's value of the same name.
@@ -57,7 +60,7 @@ export function resolveScrew(sheet: ScrewSheet, instrument: number, assumptions:
   const major = given(sheet.major, instrument) ?? exactly(named!.major);
   const lead = leadReading(sheet, instrument);
   const turn = turnOf(sheet, named, { pitch: read.likely, lead: lead?.likely }, assumptions);
-  const pitch = surerPitch(read, lead, turn.starts);
+  const pitch = surerPitch(read, lead, { starts: turn.starts, named, sheet }, assumptions);
   const pitchDiameter = pitchDiameterOf(
     sheet,
     named,
@@ -66,6 +69,14 @@ export function resolveScrew(sheet: ScrewSheet, instrument: number, assumptions:
   );
   const minor = minorOf(sheet, named, { major, pitch, form, instrument }, assumptions);
   requireOrder(sheet, { major, pitchDiameter, minor });
+  const inHand = screwInHand({
+    form,
+    starts: turn.starts,
+    ...(named ? { named } : {}),
+    basic: { major, pitchDiameter, minor, pitch },
+    read: readSizes(sheet, pitch),
+  });
+  noteClass(named, inHand, assumptions);
   return {
     ...(named ? { designation: nameOf(named, turn.starts, assumptions) } : {}),
     form,
@@ -75,6 +86,7 @@ export function resolveScrew(sheet: ScrewSheet, instrument: number, assumptions:
     minor,
     leastRoot: thinnestRoot(sheet, named, { minor, pitch, form }),
     pitch,
+    inHand,
     ...turn,
     lead: pitch.likely * turn.starts,
     pitchRead: read.likely,
@@ -127,18 +139,58 @@ function leadReading({ travel, lead }: ScrewSheet, instrument: number): Measured
   return lead && stated(lead);
 }
 
+/** A travel that is further from the lead of a designation than this is of another screw, or misread. */
+const OF_ONE_NAME = 0.005;
+
 /**
  * The pitch, or the lead over the starts where that is at least as sure and says nearly the same: an error of the pitch
- * comes back in the lead as many times over as there are starts.
+ * comes back in the lead as many times over as there are starts. What is only named keeps what ordinary screws keep. A
+ * reading that is not used is listed.
  */
-function surerPitch(pitch: Measured, lead: Measured | undefined, starts: number): Measured {
+function surerPitch(
+  pitch: Measured,
+  lead: Measured | undefined,
+  { starts, named, sheet }: { starts: number; named: Designation | undefined; sheet: ScrewSheet },
+  assumptions: Assumptions,
+): Measured {
   if (lead === undefined || apart(lead.likely, starts * pitch.likely)) return pitch;
+  const isNamed = named !== undefined && !sheet.pitch && !sheet.crests;
+  const known = isNamed || (sheet.pitch && sheet.pitch.half === undefined) ? rolled(pitch) : pitch;
   const shareOfLead = scaled(lead, 1 / starts);
-  return widthOf(shareOfLead) <= widthOf(pitch) ? shareOfLead : pitch;
+  const other = sheet.travel && Math.abs(lead.likely / (starts * pitch.likely) - 1) > OF_ONE_NAME && isNamed;
+  if (!other && halfWidth(shareOfLead) <= halfWidth(known)) return shareOfLead;
+  if (sheet.travel && Math.abs(lead.likely - starts * pitch.likely) > 1e-9)
+    assumptions.note(
+      'screw.travel',
+      `${plain(lead.likely)} mm a turn`,
+      `set aside: ${isNamed ? named.text : 'the pitch'} says ${plain(starts * pitch.likely)} mm${other ? ', more than a true lead is off' : ' and is surer'}`,
+    );
+  return pitch;
 }
 
-function widthOf({ least, most }: Measured): number {
-  return most - least;
+/** Sizes that were read, or stated with an uncertainty of their own. */
+function readSizes(sheet: ScrewSheet, pitch: Measured): ClassedSize[] {
+  const isRead: Readonly<Record<ClassedSize, boolean>> = {
+    major: sheet.major !== undefined,
+    pitchDiameter: sheet.pitch_diameter !== undefined || sheet.wires !== undefined,
+    minor: sheet.minor !== undefined,
+    pitch: halfWidth(pitch) > 0 || sheet.pitch?.half !== undefined,
+  };
+  return (Object.keys(isRead) as ClassedSize[]).filter((size) => isRead[size]);
+}
+
+/** A named screw is not an exact screw: what its class allows is listed beside the basic size that parts are cut for. */
+function noteClass(
+  named: Named | undefined,
+  { tolerance, pitchDiameter, level }: ScrewInHand,
+  assumptions: Assumptions,
+): void {
+  if (!named || !tolerance || !level.includes('pitchDiameter')) return;
+  assumptions.note(
+    'screw.tolerance',
+    tolerance.class,
+    `${tolerance.source}: its pitch diameter may be ${plain(pitchDiameter.least)} to ${plain(pitchDiameter.most)} mm; the fit is judged over all of them`,
+  );
 }
 
 function turnOf(
@@ -194,14 +246,6 @@ function pitchDiameterOf(
   return estimate;
 }
 
-/**
- * How far the pitch diameter may be from the one that the crest suggests: about the grade 7 pitch-diameter tolerance
- * of ISO 2903, which is 0.19 mm at pitch 2 and 0.27 mm at pitch 4 for the diameters met here.
- */
-function toothSpread(pitch: number): number {
-  return 0.1 + 0.042 * pitch;
-}
-
 function minorOf(
   sheet: ScrewSheet,
   named: Named | undefined,
@@ -251,6 +295,7 @@ function requireAgreement(sheet: ScrewSheet, named: Named | undefined): void {
       allowed: `does not agree with starts ${sheet.starts} × pitch ${plain(pitch)} mm = ${plain(sheet.starts * pitch)} mm`,
     });
   }
+  if (named) faults.push(...againstName(sheet, named));
   if (named && sheet.form !== undefined && sheet.form !== named.form) {
     faults.push({
       path: 'screw.form',
@@ -266,6 +311,26 @@ function requireAgreement(sheet: ScrewSheet, named: Named | undefined): void {
     });
   }
   if (faults.length > 0) throw new InputError(faults);
+}
+
+/** A reading that the named screw cannot give. */
+function againstName(sheet: ScrewSheet, named: Named): Fault[] {
+  const { crests, pitch: stated, major } = sheet;
+  const pitch = crests ? crests.length.value / crests.count : stated?.value;
+  const faults: Fault[] = [];
+  if (pitch !== undefined && apart(pitch, named.pitch))
+    faults.push({
+      path: crests ? 'screw.crests' : 'screw.pitch',
+      value: `${plain(pitch)} mm${crests ? ' a crest' : ''}`,
+      allowed: `does not agree with ${named.text}, whose pitch is ${plain(named.pitch)} mm`,
+    });
+  if (major && Math.abs(major.value - named.major) > named.pitch / 2)
+    faults.push({
+      path: 'screw.major',
+      value: `${plain(major.value)} mm`,
+      allowed: `does not agree with ${named.text}, which is ${plain(named.major)} mm over its crests`,
+    });
+  return faults;
 }
 
 function apart(a: number, b: number): boolean {

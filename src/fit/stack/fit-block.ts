@@ -1,19 +1,12 @@
 import type { Verdict } from '../check.js';
 
-/** Play as it will come out: worst-case bounds, and the bounds that 19 of 20 prints keep. */
+/** Play as it will come out: half of the prints lie below `likely`, 19 of 20 between `least` and `most`. */
 export interface FitFigure {
   readonly least: number;
   readonly likely: number;
   readonly most: number;
-  /** mean less and plus two standard deviations */
-  readonly usual: readonly [number, number];
-}
-
-/** Plain bounds of a figure. */
-export interface FitRange {
-  readonly least: number;
-  readonly likely: number;
-  readonly most: number;
+  /** with everything at its worse bound at once: nothing lies outside */
+  readonly worst: readonly [number, number];
 }
 
 /** One cause of spread, largest first. */
@@ -35,20 +28,24 @@ export interface FitBlock {
   /** radial, over the crests and over the roots of the screw */
   readonly crest_gap: FitFigure;
   readonly root_gap: FitFigure;
-  /** what is left of the play when the pitch has drifted over the engaged length */
+  /** what is left of the play when the pitch has drifted over the engaged length, of a nut that has run in */
   readonly axial_clearance: FitFigure;
+  /** the same fresh from the printer, the edges of its layers in full */
+  readonly axial_clearance_fresh: FitFigure;
+  /** lost motion of a nut that has run in */
   readonly backlash: FitFigure;
-  readonly probabilities: { readonly starts: number; readonly turns: number; readonly under_wanted_play: number };
+  readonly probabilities: {
+    readonly starts: number;
+    /** over the whole length, fresh from the printer */
+    readonly turns: number;
+    readonly turns_run_in: number;
+    readonly under_wanted_play: number;
+  };
   readonly wanted_play: number;
   /** causes of the spread of the axial clearance, the five largest */
   readonly contributors: readonly FitContributor[];
-  /** what a screw made to the limits of its standard adds to the play, where only its designation is known */
-  readonly screw_tolerance?: {
-    readonly tolerance: string;
-    readonly source: string;
-    readonly diametral_clearance: FitRange;
-    readonly backlash: FitRange;
-  };
+  /** the class that stood for the pitch diameter of the screw, which was not measured */
+  readonly screw_tolerance?: { readonly tolerance: string; readonly source: string };
   /** how far each hole may be from its place, along the line from the centre */
   readonly holes?: readonly {
     readonly hole: number;

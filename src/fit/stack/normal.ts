@@ -13,5 +13,19 @@ export function normalBelow(z: number): number {
   if (z > 8) return 1;
   const t = 1 / (1 + 0.2316419 * z);
   const series = t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-  return 1 - (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * series;
+  return 1 - normalDensity(z) * series;
+}
+
+/**
+ * Density of a normal distribution of mean 0 and standard deviation 1.
+ *
+ *     φ(z) = exp(−z²/2) / √(2π)
+ *
+ * @param z distance from the mean in standard deviations
+ * @returns density
+ * @source definition
+ * @example normalDensity(0) // 0.3989
+ */
+export function normalDensity(z: number): number {
+  return Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
 }

@@ -1,12 +1,12 @@
-import { type Contribution, type StackInput, type StackModel, type StackResult, valuesOf } from './stack.js';
+import { type Contribution, type StackInput, type StackModel, type StackResult, sigmaOf, valuesOf } from './stack.js';
 
 /**
  * Propagates the uncertainty of the inputs of a chain to its results, to first order.
  *
  *     worst   y ± Σ |∂y/∂xᵢ|·Δᵢ           mean  y + Σ ∂y/∂xᵢ·(mᵢ − xᵢ)        σ = √Σ (∂y/∂xᵢ·σᵢ)²
  *
- * with mᵢ the middle between an input's bounds, and σᵢ a quarter of their distance. Slopes are central differences
- * over the bounds.
+ * with mᵢ the middle between an input's bounds, and σᵢ a quarter of their distance, or 1/√12 of it where an input is
+ * level. Slopes are central differences over the bounds.
  *
  * @param inputs independent inputs, each with its bounds
  * @param model the chain, smooth between the bounds
@@ -21,14 +21,15 @@ export function propagate<Input extends string, Result extends string>(
   const nominal = model(likely);
   const ends = inputs
     .filter(({ value }) => value.most > value.least)
-    .map(({ name, value }) => ({
+    .map(({ name, value, level = false }) => ({
       name,
       value,
+      level,
       low: model({ ...likely, [name]: value.least }),
       high: model({ ...likely, [name]: value.most }),
     }));
   const resultOf = (key: Result): StackResult<Input> => {
-    const parts = ends.map(({ name, value, low, high }) => {
+    const parts = ends.map(({ name, value, level, low, high }) => {
       const sensitivity = (high[key] - low[key]) / (value.most - value.least);
       const sides = [sensitivity * (value.least - value.likely), sensitivity * (value.most - value.likely)];
       return {
@@ -36,7 +37,8 @@ export function propagate<Input extends string, Result extends string>(
         sensitivity,
         down: Math.min(0, ...sides),
         up: Math.max(0, ...sides),
-        sigma: (Math.abs(sensitivity) * (value.most - value.least)) / 4,
+        level,
+        sigma: Math.abs(sensitivity) * sigmaOf({ value, level }),
         shift: sensitivity * ((value.least + value.most) / 2 - value.likely),
       };
     });
@@ -57,14 +59,13 @@ export function propagate<Input extends string, Result extends string>(
 }
 
 type Part<Input extends string> = Omit<Contribution<Input>, 'share'> & {
-  readonly sigma: number;
   readonly shift: number;
 };
 
 function ranked<Input extends string>(parts: readonly Part<Input>[], variance: number): Contribution<Input>[] {
   return parts
     .filter(({ sigma }) => sigma > 1e-12)
-    .map(({ name, sensitivity, down, up, sigma }) => ({ name, sensitivity, down, up, share: sigma ** 2 / variance }))
+    .map(({ shift, ...part }) => ({ ...part, share: part.sigma ** 2 / variance }))
     .sort((a, b) => b.share - a.share || (a.name < b.name ? -1 : 1));
 }
 

@@ -1,12 +1,15 @@
 import type { Measured } from '../../units/measured.js';
 
 /**
- * What a chain of sizes starts from. Its bounds are worst-case bounds; in statistics they are two standard deviations
- * from their middle, so an effect that can only act one way (least = likely = 0) also moves the mean.
+ * What a chain of sizes starts from. Its bounds are worst-case bounds. In statistics they are two standard deviations
+ * from their middle; or, where nothing but the bounds is known (a tolerance, an effect between none and full), every
+ * value between them is as likely as any other. Either way the middle is the mean.
  */
 export interface StackInput<Input extends string> {
   readonly name: Input;
   readonly value: Measured;
+  /** as likely anywhere between the bounds */
+  readonly level?: boolean;
 }
 
 /** Works every result of a chain out from one value of each input. */
@@ -22,6 +25,9 @@ export interface Contribution<Input extends string> {
   /** change of the result with the input at its bounds, against its likely value; `down` is not above 0 */
   readonly down: number;
   readonly up: number;
+  /** standard deviation that it gives the result */
+  readonly sigma: number;
+  readonly level: boolean;
   /** share of the variance, 0 to 1 */
   readonly share: number;
 }
@@ -35,6 +41,11 @@ export interface StackResult<Input extends string> {
   readonly sigma: number;
   /** largest share first, those without any left out */
   readonly contributions: readonly Contribution<Input>[];
+}
+
+/** Standard deviation of an input: a quarter of the distance of its bounds, or 1/√12 of it where it is level. @internal */
+export function sigmaOf({ value, level = false }: Omit<StackInput<string>, 'name'>): number {
+  return (value.most - value.least) / (level ? Math.sqrt(12) : 4);
 }
 
 /** The values of the inputs by name, each picked by `pick`. @internal */

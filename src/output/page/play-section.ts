@@ -2,6 +2,7 @@ import type { Finding } from '../../fit/check.js';
 import type { FitBlock } from '../../fit/stack/fit-block.js';
 import { figure } from '../figures.js';
 import type { Report } from '../report.js';
+import { FIT_FIGURES, fitChances, judgedBy } from '../terminal/fit-lines.js';
 import { words } from '../terminal/layout.js';
 import { xmlText } from '../xml-text.js';
 import { chart, label, px, ticksOf } from './chart.js';
@@ -13,12 +14,9 @@ interface Range {
   readonly least: number;
   readonly likely: number;
   readonly most: number;
-  /** what 19 of 20 prints keep */
-  readonly usual?: readonly [number, number];
   readonly limit?: { readonly min?: number; readonly max?: number };
 }
 
-const FIT_FIGURES = ['diametral_clearance', 'crest_gap', 'root_gap', 'axial_clearance', 'backlash'] as const;
 const ROW = 34;
 const WIDTH = 640;
 
@@ -26,38 +24,36 @@ const WIDTH = 640;
 export function playSection({ fit, checks }: Report): string {
   const ranges = fit ? fitRanges(fit, checks) : checkRanges(checks);
   if (ranges.length === 0) return '';
-  const rows = ranges.map(({ name, least, likely, most, usual }) => [
-    name,
-    figure(least),
-    figure(likely),
-    figure(most),
-    usual ? `${figure(usual[0])} to ${figure(usual[1])}` : '',
-  ]);
-  const said = fit ? `<p>${xmlText(chances(fit))}</p>` : '';
+  const rows = ranges.map(({ name, least, likely, most }) => [name, figure(least), figure(likely), figure(most)]);
+  const said = fit
+    ? `<p>${xmlText(`Most likely ${fit.words}. Chances: ${fitChances(fit)}. ${capital(judgedBy(fit))}.`)}</p>`
+    : '';
   return [
     said,
     bars(ranges),
-    table('The same in figures, mm', ['', 'least', 'likely', 'most', '19 of 20 prints'], rows, [1, 2, 3, 4]),
+    table(
+      `The same in figures, mm${fit ? ': 19 of 20 nuts lie between least and most' : ''}`,
+      ['', 'least', 'likely', 'most'],
+      rows,
+      [1, 2, 3],
+    ),
   ].join('\n');
 }
 
-function chances({ words: outlook, probabilities, wanted_play }: FitBlock): string {
-  const percent = (chance: number) =>
-    chance >= 0.999 ? 'above 99.9 %' : `${(Math.floor(1000 * chance) / 10).toFixed(1)} %`;
-  const { starts, turns, under_wanted_play } = probabilities;
-  return `Most likely ${outlook}. Chances: starts on the screw ${percent(starts)}, turns over its whole length ${percent(turns)}, play below ${figure(wanted_play)} mm ${percent(under_wanted_play)}.`;
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function fitRanges(fit: FitBlock, checks: readonly Finding[]): Range[] {
-  const limits: Partial<Record<(typeof FIT_FIGURES)[number], string>> = {
+  const limits: Partial<Record<(typeof FIT_FIGURES)[number][0], string>> = {
     diametral_clearance: 'thread-clearance',
     crest_gap: 'thread-crest-gap',
     root_gap: 'thread-root-gap',
     backlash: 'thread-backlash',
   };
-  return FIT_FIGURES.map((name) => {
+  return FIT_FIGURES.map(([name, told]) => {
     const limit = checks.find(({ id }) => id === limits[name])?.limit;
-    return { name: words(name), ...fit[name], ...(limit ? { limit } : {}) };
+    return { name: told, ...fit[name], ...(limit ? { limit } : {}) };
   });
 }
 
@@ -85,11 +81,11 @@ function bars(ranges: readonly Range[]): string {
   );
   return [
     chart(WIDTH, height, `Least, likely and most in mm: ${told.join('; ')}`, [...grid, ...rows]),
-    '<p class="key"><span class="swatch wide"></span> least to most <span class="swatch narrow"></span> 19 of 20 prints <span class="swatch dot"></span> likely <span class="swatch limit"></span> limit; all mm</p>',
+    '<p class="key"><span class="swatch wide"></span> least to most <span class="swatch dot"></span> likely <span class="swatch limit"></span> limit; all mm</p>',
   ].join('\n');
 }
 
-function row({ name, least, likely, most, usual, limit }: Range, y: number, x: (value: number) => number): string[] {
+function row({ name, least, likely, most, limit }: Range, y: number, x: (value: number) => number): string[] {
   const bar = (from: number, to: number, half: number, kind: string) =>
     `<rect class="${kind}" x="${px(x(from))}" y="${px(y - half)}" width="${px(Math.max(1, x(to) - x(from)))}" height="${px(2 * half)}" rx="2"/>`;
   const marks = [limit?.min, limit?.max].flatMap((at) =>
@@ -98,7 +94,6 @@ function row({ name, least, likely, most, usual, limit }: Range, y: number, x: (
   return [
     label(142, y + 4, name, 'end'),
     bar(least, most, 4, 'range'),
-    ...(usual ? [bar(Math.max(least, usual[0]), Math.min(most, usual[1]), 4, 'usual')] : []),
     `<circle class="likely" cx="${px(x(likely))}" cy="${px(y)}" r="5"/>`,
     ...marks,
   ];

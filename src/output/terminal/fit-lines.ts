@@ -1,16 +1,24 @@
-import type { FitBlock, FitFigure, FitRange } from '../../fit/stack/fit-block.js';
+import type { FitBlock, FitFigure } from '../../fit/stack/fit-block.js';
 import { columns, words, wrapped } from './layout.js';
 
-const FIGURES = ['diametral_clearance', 'crest_gap', 'root_gap', 'axial_clearance', 'backlash'] as const;
+/** The figures of a predicted fit under the names that people read. */
+export const FIT_FIGURES = [
+  ['diametral_clearance', 'diametral clearance'],
+  ['crest_gap', 'crest gap'],
+  ['root_gap', 'root gap'],
+  ['axial_clearance_fresh', 'axial clearance, fresh'],
+  ['axial_clearance', 'axial clearance, run in'],
+  ['backlash', 'backlash, run in'],
+] as const satisfies readonly (readonly [keyof FitBlock, string])[];
 
-/** The fit as it will lie on the bench: play at worst and as usual, the chances, and what the spread comes from. */
+/** The fit as it will lie on the bench: play as usual, the chances, and what the spread comes from. */
 export function fitLines(fit: FitBlock, width?: number): string[] {
   return [
-    ...wrapped(`${fit.words}: ${chances(fit)}`, 2, width),
+    ...wrapped(`${fit.words}: ${fitChances(fit)}`, 2, width),
     '',
     ...columns(
-      [['  mm', 'least', 'likely', 'most', '19 of 20 prints'], ...FIGURES.map((name) => row(name, fit[name]))],
-      [1, 2, 3, 4],
+      [['  mm', 'likely', '19 of 20 nuts'], ...FIT_FIGURES.map(([name, told]) => row(told, fit[name]))],
+      [1, 2],
       3,
     ),
     '',
@@ -24,12 +32,21 @@ export function fitLines(fit: FitBlock, width?: number): string[] {
       ]),
       [2, 3, 4],
     ),
-    ...toleranceLines(fit, width),
+    ...wrapped(judgedBy(fit), 2, width),
   ];
 }
 
-function chances({ probabilities: { starts, turns, under_wanted_play }, wanted_play }: FitBlock): string {
-  return `starts ${percent(starts)}, turns over its whole length ${percent(turns)}, play below ${wanted_play} mm ${percent(under_wanted_play)}`;
+/** The chances in words. */
+export function fitChances({ probabilities, wanted_play }: FitBlock): string {
+  const { starts, turns, turns_run_in, under_wanted_play } = probabilities;
+  return `starts ${percent(starts)}, turns over its whole length ${percent(turns)} fresh and ${percent(turns_run_in)} run in, play below ${wanted_play} mm ${percent(under_wanted_play)} run in`;
+}
+
+/** What stood for the screw where its flanks were not read. */
+export function judgedBy({ screw_tolerance }: FitBlock): string {
+  if (!screw_tolerance) return 'play is that of one tooth; 19 of 20 nuts lie within the range';
+  const { tolerance, source } = screw_tolerance;
+  return `the pitch diameter was not measured: screws to ${tolerance} of ${source} are counted, each size within its limits as likely as any other`;
 }
 
 /** Never rounded up to certainty. */
@@ -38,18 +55,8 @@ function percent(chance: number): string {
   return shown >= 99.9 ? 'above 99.9 %' : `${shown.toFixed(shown > 99 ? 1 : 0)} %`;
 }
 
-function row(name: string, { least, likely, most, usual }: FitFigure): string[] {
-  return [`  ${words(name)}`, fixed(least), fixed(likely), fixed(most), `${fixed(usual[0])} to ${fixed(usual[1])}`];
-}
-
-function toleranceLines({ screw_tolerance }: FitBlock, width?: number): string[] {
-  if (!screw_tolerance) return [];
-  const { tolerance, source, backlash } = screw_tolerance;
-  return wrapped(`a screw made to ${tolerance} of ${source} has ${range(backlash)} mm of backlash`, 2, width);
-}
-
-function range({ least, likely, most }: FitRange): string {
-  return `${fixed(least)} to ${fixed(most)}, likely ${fixed(likely)}`;
+function row(name: string, { least, likely, most }: FitFigure): string[] {
+  return [`  ${words(name)}`, fixed(likely), `${fixed(least)} to ${fixed(most)}`];
 }
 
 function signed(value: number): string {

@@ -48,9 +48,9 @@ export function nutMate(design: NutDesign): ThreadMate {
   // where readings leave open whether the largest screw goes in at all, the fit's checks say so; here it is one that does
   const bar: ThreadProfile = {
     ...finished.thread,
-    minor: Math.min(screw.minor.most, nut.minor - ROOM),
-    pitchDiameter: Math.min(screw.pitchDiameter.most, nut.pitchDiameter - ROOM),
-    major: Math.min(screw.major.most, nut.major - ROOM),
+    minor: Math.min(screw.inHand.minor.most, nut.minor - ROOM),
+    pitchDiameter: Math.min(screw.inHand.pitchDiameter.most + screw.inHand.crest.most, nut.pitchDiameter - ROOM),
+    major: Math.min(screw.inHand.major.most, nut.major - ROOM),
     grooveWidth: finished.thread.pitch / 2,
   };
   const run = {

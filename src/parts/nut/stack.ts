@@ -10,6 +10,7 @@ import { PLASTIC_EXPANSION, thermalGrowth } from '../../mechanics/print/thermal.
 import { asPrintedThread } from '../../mechanics/thread/as-printed-thread.js';
 import { rootDiameterOf, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import { printedThread } from '../../mechanics/thread/printed-thread.js';
+import type { ClassedSize } from '../../sheet/screw-in-hand.js';
 import { exactly, halfWidth, type Measured, plusMinus } from '../../units/measured.js';
 import { threadColumns } from '../common/thread-shape.js';
 import type { NutDesign } from './dimensions.js';
@@ -25,8 +26,8 @@ export type NutInput =
   | 'screw_major'
   | 'screw_minor'
   | 'screw_pitch'
-  /** axial play that the edges of the layers take; nothing once the nut has run in */
-  | 'layers'
+  /** flanks and root of the screw against its crest, on the diameter, where only the crest was read */
+  | 'screw_crest'
   /** diametral, at the end of the bore */
   | 'first_layer'
   /** share of the growth from dry to room air that has happened since the part was measured */
@@ -36,11 +37,13 @@ export type NutInput =
   /** diametral, in the corners of the facets */
   | 'facets';
 
-/** What comes of it, mm; every one but the first four must stay above 0 for the nut to do its work. */
+/** What comes of it once the nut has run in, mm; all but the drift must stay above 0 for the nut to do its work. */
 export type NutResult =
   | 'diametral'
   /** over both flanks, the pitch taken as true */
   | 'play'
+  /** the same at the ends of a nut whose pitch is off, before its drift is taken from it */
+  | 'clear'
   /** drift of the nut's pitch against the screw's over the engaged length */
   | 'drift'
   | 'crestGap'
@@ -61,65 +64,24 @@ export interface AsPrinted {
 export interface NutChain {
   readonly inputs: readonly StackInput<NutInput>[];
   readonly model: StackModel<NutInput, NutResult>;
-  /** both threads for one value of each input */
-  readonly threads: (at: Readonly<Record<NutInput, number>>) => AsPrinted;
+  /** axial play that the edges of the layers take from a fresh print, in full until the screw has worn them off */
+  readonly layers: number;
+  /** both threads for one value of each input, run in or fresh */
+  readonly threads: (at: Readonly<Record<NutInput, number>>, state?: 'run-in' | 'fresh') => AsPrinted;
 }
 
-/** What is left of compensation, and the readings: by these the checks judge. */
-const JUDGED: readonly NutInput[] = [
-  'hole_offset',
-  'shrink_plane',
-  'screw_pitch_diameter',
-  'screw_major',
-  'screw_minor',
-];
-
-/** The fit by which the checks judge: readings and residuals after compensation, no effect of form. */
-export interface JudgedFit {
-  readonly diametral: Measured;
-  /** axial play over both flanks, pitch error aside */
-  readonly play: Measured;
-  readonly crestGap: Measured;
-  readonly rootGap: Measured;
-  /** shrink along the axis that nobody takes out, at its worst, as a fraction */
-  readonly axialResidual: number;
-}
-
-/** Works out the fit of the nut as it will come off the printer, by readings and residuals alone. */
-export function judgedFit(design: NutDesign): JudgedFit {
-  const chain = nutChain(design);
-  const inputs = chain.inputs.map((input) =>
-    JUDGED.includes(input.name) ? input : { ...input, value: exactly(isOfForm(input) ? 0 : input.value.likely) },
-  );
-  const { diametral, play, crestGap, rootGap } = propagate(inputs, chain.model);
-  const { axial } = design.material.shrink;
-  const leftIn = design.printer.compensation.shrink === 'none' ? Math.abs(axial.likely) : 0;
-  const spread = design.effects.shrink ? axial.most - axial.likely : 0;
-  return {
-    diametral: diametral.worst,
-    play: play.worst,
-    crestGap: crestGap.worst,
-    rootGap: rootGap.worst,
-    axialResidual: leftIn + spread,
-  };
-}
-
-/** Results with all effects of form. */
+/** The results of a design's chain, with their bounds and spread. */
 export function predictFit(design: NutDesign): Readonly<Record<NutResult, StackResult<NutInput>>> {
   const { inputs, model } = nutChain(design);
   return propagate(inputs, model);
 }
 
-const OF_FORM: readonly NutInput[] = ['layers', 'first_layer', 'moisture', 'temperature', 'facets'];
-
-function isOfForm({ name }: StackInput<NutInput>): boolean {
-  return OF_FORM.includes(name);
-}
-
 /** The chain of one design. */
 export function nutChain(design: NutDesign): NutChain {
-  const { finished, material } = design;
+  const { finished, material, screw } = design;
   const given = inputValues(design);
+  const layers = design.effects.layers ? steppingOf(design) : 0;
+  const rootByCrest = screw.inHand.level.includes('minor') ? 1 : 0;
   const sent = sentThread(design);
   const leadSlope = leadSlopeOf(design);
   const left = { plane: material.shrink.plane.likely, axial: material.shrink.axial.likely };
@@ -127,7 +89,7 @@ export function nutChain(design: NutDesign): NutChain {
     growth: design.effects.moisture ? material.moistureGrowth : 0,
     bore: design.effects.moisture ? boreGrowth(design) : 0,
   };
-  const threads = (at: Readonly<Record<NutInput, number>>): AsPrinted => {
+  const threads = (at: Readonly<Record<NutInput, number>>, state: 'run-in' | 'fresh' = 'run-in'): AsPrinted => {
     const dry = asPrintedThread(sent, {
       plane: left.plane + at.shrink_plane * (1 - left.plane),
       axial: left.axial + at.shrink_axial * (1 - left.axial),
@@ -143,12 +105,12 @@ export function nutChain(design: NutDesign): NutChain {
         pitchDiameter: wider(dry.pitchDiameter),
         major: wider(dry.major),
         pitch: dry.pitch * longer,
-        grooveWidth: dry.grooveWidth * longer - at.layers,
+        grooveWidth: dry.grooveWidth * longer - (state === 'fresh' ? layers : 0),
         flankSlope: dry.flankSlope,
       },
       screw: {
-        minor: at.screw_minor,
-        pitchDiameter: at.screw_pitch_diameter,
+        minor: at.screw_minor + rootByCrest * at.screw_crest,
+        pitchDiameter: at.screw_pitch_diameter + at.screw_crest,
         major: at.screw_major,
         pitch: at.screw_pitch,
         grooveWidth: at.screw_pitch / 2,
@@ -164,6 +126,7 @@ export function nutChain(design: NutDesign): NutChain {
     return {
       diametral: nut.pitchDiameter - screw.pitchDiameter + at.facets,
       play,
+      clear,
       drift,
       crestGap,
       rootGap: (nut.minor + at.facets - screw.minor) / 2,
@@ -172,7 +135,7 @@ export function nutChain(design: NutDesign): NutChain {
       playPlusDrift: clear + drift,
     };
   };
-  return { inputs: given, model, threads };
+  return { inputs: given, model, layers, threads };
 }
 
 /** Axial play of one tooth in its groove. */
@@ -219,11 +182,11 @@ function inputValues(design: NutDesign): StackInput<NutInput>[] {
     hole_offset: plusMinus(offset, effects.hole_offset ? printer.holeSpread : 0),
     shrink_plane: residual(material.shrink.plane),
     shrink_axial: residual(material.shrink.axial),
-    screw_pitch_diameter: screw.pitchDiameter,
-    screw_major: screw.major,
-    screw_minor: screw.minor,
-    screw_pitch: screw.pitch,
-    layers: upTo(effects.layers ? steppingOf(design) : 0),
+    screw_pitch_diameter: screw.inHand.pitchDiameter,
+    screw_major: screw.inHand.major,
+    screw_minor: screw.inHand.minor,
+    screw_pitch: screw.inHand.pitch,
+    screw_crest: screw.inHand.crest,
     first_layer: upTo(
       effects.first_layer ? firstLayerIntrusion({ spread: printer.firstLayer, chamfer: finished.leadIn }) : 0,
     ),
@@ -232,12 +195,23 @@ function inputValues(design: NutDesign): StackInput<NutInput>[] {
     facets: upTo(effects.facets ? openingOf(design) : 0),
   };
   const names = Object.keys(value) as NutInput[];
-  return names.map((name) => ({ name, value: value[name] }));
+  const level = new Set<NutInput>([...BOUNDS_ONLY, ...screw.inHand.level.map((size) => CLASSED[size])]);
+  return names.map((name) => ({ name, value: value[name], ...(level.has(name) ? { level: true } : {}) }));
 }
+
+/** Inputs of which nothing but their bounds is known. */
+const BOUNDS_ONLY: readonly NutInput[] = ['screw_crest', 'first_layer', 'moisture', 'temperature', 'facets'];
+
+const CLASSED = {
+  major: 'screw_major',
+  pitchDiameter: 'screw_pitch_diameter',
+  minor: 'screw_minor',
+  pitch: 'screw_pitch',
+} as const satisfies Readonly<Record<ClassedSize, NutInput>>;
 
 /** An effect that is not there at best, and in full at worst. */
 function upTo(most: number): Measured {
-  return { least: 0, likely: 0, most };
+  return { least: 0, likely: most / 2, most };
 }
 
 function expansion(temperature: number): Measured {

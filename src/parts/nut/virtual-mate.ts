@@ -53,7 +53,7 @@ export function mateCases(design: NutDesign, columns?: number): MateCase[] {
     columns: columns ?? threadColumns(design.finished.thread, design.finished.lead, design.printer.chordError),
   };
   return [
-    { name: 'most material', ...threads(at('least')), length, run },
+    { name: 'most material', ...threads(at('least'), 'fresh'), length, run },
     { name: 'likely', ...threads(at('likely')), length, run },
     { name: 'least material', ...threads(at('most')), length, run },
   ];

@@ -23,6 +23,21 @@ export const DEFAULT_CLASSES: Readonly<Record<SeriesName, readonly [screw: strin
   unified: ['2A', '2B'],
 };
 
+/** The standard that limits a family of threads. */
+export type LimitsSource = 'ISO 2903' | 'ASME B1.5' | 'ISO 965-1' | 'ASME B1.1';
+
+const SOURCE_OF: Readonly<Record<SeriesName, LimitsSource>> = {
+  trapezoidal: 'ISO 2903',
+  acme: 'ASME B1.5',
+  'metric-v': 'ISO 965-1',
+  unified: 'ASME B1.1',
+};
+
+/** The standard whose classes limit a thread of that series. @internal */
+export function limitsSource({ series }: Pick<Designation, 'series'>): LimitsSource {
+  return SOURCE_OF[series];
+}
+
 type LimitsOf = (thread: Designation, tolerance: string) => ThreadLimits;
 
 const SCREWS: Readonly<Record<SeriesName, LimitsOf>> = {

@@ -4,6 +4,7 @@ import { normalBelow } from '../../../src/fit/stack/normal.js';
 import { chanceAbove } from '../../../src/fit/stack/probability.js';
 import { propagate } from '../../../src/fit/stack/propagate.js';
 import { seededNormal, seededUniform } from '../../../src/fit/stack/seeded.js';
+import { spreadLessDrift, spreadOf } from '../../../src/fit/stack/spread.js';
 import type { StackInput } from '../../../src/fit/stack/stack.js';
 import { exactly, plusMinus } from '../../../src/units/measured.js';
 
@@ -62,20 +63,19 @@ describe('normal distribution', () => {
   });
 });
 
+const one = (mean: number, sigma: number) => spreadOf({ mean, sigma, contributions: [] });
+
 describe('chances', () => {
   it('bound the chance of several margins: no better than the worst, no worse than all fails apart', () => {
     // Φ(1) = 0.8413, Φ(2) = 0.9772
-    const chance = chanceAbove([
-      { mean: 1, sigma: 1 },
-      { mean: 2, sigma: 1 },
-    ]);
+    const chance = chanceAbove([one(1, 1), one(2, 1)]);
     expect(chance.most).toBeCloseTo(0.8413, 4);
     expect(chance.least).toBeCloseTo(0.8413 + 0.9772 - 1, 3);
   });
 
   it('are certain without spread', () => {
-    expect(chanceAbove([{ mean: 0.1, sigma: 0 }]).least).toBe(1);
-    expect(chanceAbove([{ mean: -0.1, sigma: 0 }])).toEqual({ least: 0, most: 0 });
+    expect(chanceAbove([one(0.1, 0)]).least).toBe(1);
+    expect(chanceAbove([one(-0.1, 0)])).toEqual({ least: 0, most: 0 });
   });
 });
 
@@ -110,4 +110,43 @@ it('drawing a linear chain agrees with first order within three standard errors'
   expect(Math.abs(drawn.mean.gap - first.mean)).toBeLessThan((3 * first.sigma) / Math.sqrt(draws));
   expect(Math.abs(drawn.sigma.gap / first.sigma - 1)).toBeLessThan(3 / Math.sqrt(2 * draws));
   expect(drawn.chanceAbove(['gap'])).toBe(1);
+});
+
+describe('spreads', () => {
+  const part = (name: string, sensitivity: number, sigma: number, level: boolean) => ({
+    name,
+    sensitivity,
+    sigma,
+    level,
+    down: 0,
+    up: 0,
+    share: 0,
+  });
+
+  it('a level input alone: 2.5 % of a width of 2 inside each end', () => {
+    const level = { mean: 5, sigma: 1 / Math.sqrt(3), contributions: [part('a', 1, 1 / Math.sqrt(3), true)] };
+    expect(spreadOf(level).quantile(0.025)).toBeCloseTo(4.05, 4);
+    expect(spreadOf(level).below(5.5)).toBeCloseTo(0.75, 6);
+  });
+
+  it('play less a drift without play’s spread: 1 − |N(0, 1)| is below 1 − 1.96 in one of twenty', () => {
+    const play = { mean: 1, sigma: 0, contributions: [] };
+    const drift = { mean: 0, sigma: 1, contributions: [part('z', 1, 1, false)] };
+    expect(spreadLessDrift(play, drift).below(1 - 1.96)).toBeCloseTo(0.05, 1);
+    const smooth = { mean: 1, sigma: 0.5, contributions: [part('y', 1, 0.5, false)] };
+    // drawn: 1 + 0.5·y − |z|
+    const normal = seededNormal(5);
+    const draws = Array.from({ length: 40_000 }, () => 1 + 0.5 * normal() - Math.abs(normal()));
+    for (const x of [-1, 0, 0.5, 1]) {
+      const share = draws.filter((value) => value < x).length / draws.length;
+      expect(spreadLessDrift(smooth, drift).below(x)).toBeCloseTo(share, 2);
+    }
+  });
+
+  it('counts an input that moves both: growth that widens the groove and lengthens the pitch', () => {
+    const play = { mean: 1, sigma: 0.5, contributions: [part('shrink', -1, 0.5, false)] };
+    const drift = { mean: 2, sigma: 0.5, contributions: [part('shrink', -1, 0.5, false)] };
+    // 1 − s − (2 − s) = −1 whatever s
+    expect(spreadLessDrift(play, drift).quantile(0.4)).toBeCloseTo(-1, 3);
+  });
 });

@@ -36,6 +36,7 @@ import {
   threadCrestGap,
   threadPitchError,
   threadRootGap,
+  threadRunningIn,
 } from './thread.js';
 import { greaseCheck, moistureCheck, wearDepthCheck, wearDust, wearLimit } from './wear.js';
 
@@ -50,6 +51,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   threadBacklash,
   threadCrestGap,
   threadRootGap,
+  threadRunningIn,
   threadLeadIn,
   printLayers,
   printThreadDepth,

@@ -1,9 +1,10 @@
 import { type Bounds, type Check, hard, soft, told, valued } from '../../../fit/check.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
 import { plain } from '../../../units/format.js';
-import { halfWidth, type Measured, plusMinus, shifted, widened } from '../../../units/measured.js';
+import { exactly, type Measured, plusMinus } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
-import { judgedFit } from '../stack.js';
+import { FIT_CLASSES, type FitClass } from '../fit-classes.js';
+import { fitFigures } from '../fit-figures.js';
 
 type NutCheck = Check<NutDesign>;
 const thread = { group: 'thread', question: 'goes-on', unit: 'mm', source: 'common practice' } as const;
@@ -16,7 +17,7 @@ export const threadClearance: NutCheck = {
   limits: hard({ min: 0.15 }),
   moves: 'fit.diametral, printer.hole_offset, material.shrink.plane, screw.pitch_diameter',
   run: (design, limits) => {
-    const { diametral } = judgedFit(design);
+    const { diametral } = fitFigures(design);
     const own = hard({ min: design.fit.name === 'close' ? 0.05 : 0.15 });
     const { min = 0 } = limits.of(own).pass;
     const cure = diametral.least < min ? `; a fit.diametral ${plain(min - diametral.least)} mm larger gives it` : '';
@@ -28,27 +29,86 @@ export const threadClearance: NutCheck = {
   },
 };
 
-/** Play that is eaten by the pitch drifting over the engaged length. */
+/** Play that is eaten by the pitch drifting over the engaged length: what one nut in forty is left with. */
 export const threadPitchError: NutCheck = {
   ...thread,
   id: 'thread-pitch-error',
   question: 'turns',
-  title: 'Play left over the whole length',
+  title: 'Least play left over the whole length',
   limits: hard({ min: 0.05 }),
-  moves: 'fit.axial, body.length, material.shrink.axial',
+  moves: 'fit.axial, fit.diametral, body.length, material.shrink.axial, screw.pitch_diameter, screw.wires',
   run: (design, { pass: { min = 0 } }) => {
-    const { play, axialResidual } = judgedFit(design);
-    const length = design.finished.length;
-    const drift = axialResidual * length;
-    const pitchDoubt = (halfWidth(design.screw.pitch) / design.screw.pitch.likely) * length;
-    const left = widened(shifted(play, -drift), pitchDoubt);
-    const cure = left.least < min ? '; a shorter nut or a larger fit.axial leaves more' : '';
+    const { play, axial } = fitFigures(design);
+    const cure = axial.least < min ? `; ${tightCure(design, min)}` : '';
     return valued(
-      left,
-      `${plain(play.likely)} mm of play less ${plain(drift)} mm of pitch error over ${plain(length)} mm leaves ${plain(left.likely)} mm${cure}`,
+      exactly(axial.least),
+      `${rangeWords(play)} mm of play less the pitch error over ${plain(design.finished.length)} mm leaves ${rangeWords(axial)} mm in 19 of 20 nuts${cure}`,
     );
   },
 };
+
+/** A fresh print has the edges of its layers on: it may be tight where the run-in nut is not. */
+export const threadRunningIn: NutCheck = {
+  ...thread,
+  id: 'thread-running-in',
+  question: 'turns',
+  title: 'Play fresh from the printer, edges of the layers still on',
+  limits: soft({ min: 0 }),
+  moves: 'printer.layer, fit.axial, body.length',
+  run: (design, { pass: { min = 0 } }) => {
+    const { freshAxial, layers } = fitFigures(design);
+    if (layers === 0) return undefined;
+    const cure =
+      freshAxial.least < min
+        ? '; run it in on the screw, dry, in short turns back and forth, or print finer layers, or take more axial clearance'
+        : '';
+    return valued(
+      freshAxial,
+      `the edges of the layers take ${plain(layers)} mm until the screw has worn them off; ${rangeWords(freshAxial)} mm are left over the whole length${cure}`,
+    );
+  },
+};
+
+/** What frees a nut that may be too tight: the size that was not read, or the fit that is enough without it. */
+function tightCure(design: NutDesign, wanted: number): string {
+  const { inHand } = design.screw;
+  const isEnough = (fit: FitClass) => fitFigures(withFit(design, fit)).axial.least >= wanted;
+  const named = Object.entries(FIT_CLASSES).find(([, fit]) => fit.axial > design.fit.axial && isEnough(fit));
+  const enough = named ? `fit: ${named[0]} is enough` : ownFit(design, isEnough);
+  if (!inHand.level.includes('pitchDiameter')) return `a shorter nut or a larger fit.axial leaves more: ${enough}`;
+  const { pitchDiameter, crest } = inHand;
+  const range = rangeWords({ least: pitchDiameter.least + crest.least, most: pitchDiameter.most + crest.most });
+  return `measure the pitch diameter (screw.pitch_diameter, or screw.wires): unmeasured it may be ${range} mm; without it ${enough}`;
+}
+
+/** Clearances that are enough where no class is. */
+function ownFit({ fit }: NutDesign, isEnough: (fit: FitClass) => boolean): string {
+  const diametral = Math.max(fit.diametral, FIT_CLASSES.loose.diametral);
+  const steps = Array.from({ length: 40 }, (_, i) => Math.round(100 * (fit.axial + 0.05 * (i + 1))) / 100);
+  const axial = steps.find((step) => isEnough({ diametral, axial: step }));
+  return axial === undefined
+    ? 'no clearance is enough at this length'
+    : `fit: {diametral: ${plain(diametral)}, axial: ${plain(axial)}} is enough`;
+}
+
+/** The same nut cut for another fit. */
+function withFit(design: NutDesign, { diametral, axial }: FitClass): NutDesign {
+  const { fit, finished } = design;
+  const wider = diametral - fit.diametral;
+  const { minor, pitchDiameter, major, grooveWidth } = finished.thread;
+  const cut = {
+    ...finished.thread,
+    minor: minor + wider,
+    pitchDiameter: pitchDiameter + wider,
+    major: major + wider,
+    grooveWidth: grooveWidth + axial - fit.axial,
+  };
+  return { ...design, fit: { name: 'own', diametral, axial }, finished: { ...finished, thread: cut } };
+}
+
+function rangeWords({ least, most }: Pick<Measured, 'least' | 'most'>): string {
+  return `${plain(least)} to ${plain(most)}`;
+}
 
 /** A trapezoid is hardly freed by opening its diameter. */
 export const threadAxial: NutCheck = {
@@ -56,10 +116,10 @@ export const threadAxial: NutCheck = {
   id: 'thread-axial',
   question: 'turns',
   title: 'Axial play over both flanks',
-  limits: soft({ min: 0.1, max: 0.25 }),
+  limits: soft({ min: 0.1 }),
   moves: 'fit.axial, fit.diametral',
   run: (design) => {
-    const { play } = judgedFit(design);
+    const { play } = fitFigures(design);
     const fromDiameter = axialPlay({
       diametralClearance: design.fit.diametral,
       axialClearance: 0,
@@ -78,7 +138,7 @@ export const threadBacklash: NutCheck = {
   limits: soft({ max: 0.3 }),
   moves: 'fit.axial, fit.diametral',
   run: (design, limits) => {
-    const { play } = judgedFit(design);
+    const { play } = fitFigures(design);
     const { axis } = design.duty;
     const own = axis === 'vertical' ? 0.3 : 0.1;
     const { max: most = own } = limits.of(soft({ max: own })).pass;
@@ -103,7 +163,7 @@ export const threadCrestGap: NutCheck = {
   limits: hard({ min: 0.05 }),
   moves: 'fit.diametral, screw.major',
   run: (design, { pass }) => {
-    const { crestGap: gap } = judgedFit(design);
+    const { crestGap: gap } = fitFigures(design);
     return valued(gap, `${plain(gap.likely)} mm of air over the screw's crests${airCure(gap, pass)}`);
   },
 };
@@ -116,7 +176,7 @@ export const threadRootGap: NutCheck = {
   limits: hard({ min: 0.05 }),
   moves: 'fit.diametral, screw.minor',
   run: (design, { pass }) => {
-    const { rootGap: gap } = judgedFit(design);
+    const { rootGap: gap } = fitFigures(design);
     return valued(
       gap,
       `${plain(gap.likely)} mm of air between the nut's crests and the screw's core${airCure(gap, pass)}`,

@@ -6,7 +6,8 @@ import { plain } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 import { worstTeeth } from '../engagement.js';
-import { boreGrowth, isHeld, judgedFit } from '../stack.js';
+import { fitFigures } from '../fit-figures.js';
+import { boreGrowth, isHeld } from '../stack.js';
 
 type NutCheck = Check<NutDesign>;
 const wear = { group: 'wear', question: 'holds', source: 'common practice' } as const;
@@ -132,7 +133,7 @@ export const moistureCheck: NutCheck = {
   run: (design) => {
     const { material, finished } = design;
     if (material.moistureGrowth === 0) return undefined;
-    const { diametral, play } = judgedFit(design);
+    const { diametral, play } = fitFigures({ ...design, effects: { ...design.effects, moisture: false } });
     const bore = boreGrowth(design);
     const longer = material.moistureGrowth * finished.length;
     const held = isHeld(design);

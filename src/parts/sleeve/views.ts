@@ -67,8 +67,8 @@ function notesOf({ form, ends, shaft, fills, finished }: SleeveDesign): string[]
       (end, i) => `${sentence(end.name)}: shaft of ${shaftWords(end.shaft)}, in up to ${plain(bores[i]!.depth, 2)}`,
     ),
     ...clamps.map(
-      ({ screw, head, headSeat, nut, nutSeat }, i) =>
-        `${sentence(ends[i]!.name)}: ${screw} across the slit, head ⌀${plain(head, 2)} from y −${plain(headSeat, 2)}, nut ${plain(nut, 2)} across flats from y ${plain(nutSeat, 2)}`,
+      ({ screw, washers, head, headSeat, nut, nutSeat }, i) =>
+        `${sentence(ends[i]!.name)}: ${screw} across the slit, head${washers ? ' on a washer' : ''} ⌀${plain(head, 2)} from y −${plain(headSeat, 2)}, nut ${washers ? `on a washer ⌀${plain(nut, 2)}` : `${plain(nut, 2)} across flats`} from y ${plain(nutSeat, 2)}`,
     ),
     edges,
   ];

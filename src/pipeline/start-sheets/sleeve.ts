@@ -19,11 +19,12 @@ offset: 0.03 mm                 # by which the shafts are out of line; a rigid s
 # Plastic gives under a clamp: washers spread its force, and a second tightening (cold, after the first hot day) brings
 # much of it back. yes counts on it, and writes it on the workshop card.
 retighten: yes
-motor_end: {clamp: {screw: M3, count: 1, washers: yes}}
+length: 34 mm                   # the crests of a screw are a third of its bore: longer, so that they do not sink in
+motor_end: {clamp: {screw: M3, count: 1, washers: yes}, bore_clearance: 0.02 mm}
 screw_end: {clamp: {screw: M3, count: 1, washers: yes}, degreased: yes}   # degreased: no grease left where it is held
 
 # For a bush, in place of motor and screw:
-#   form: bush                 # without retighten, motor_end, screw_end, mounting
+#   form: bush                 # without retighten, motor_end, screw_end, mounting, offset
 #   shaft: 5 mm                 # the shaft
 #   bore: 8 mm                  # the bore it is to fill
 #   length: 12 mm

@@ -20,13 +20,14 @@ const hub = fc
   .record({
     grip: fc.constantFrom('clamp', 'clamp', 'set-screw', 'both'),
     count: maybe(fc.constantFrom(1, 2)),
+    washers: fc.boolean(),
     joint: fc.constantFrom('nut', 'insert'),
     stop: maybe(fc.constantFrom('cone', 'none')),
     more: maybe(within(0, 8)),
   })
-  .map(({ grip, count, joint, stop, more }) => ({
+  .map(({ grip, count, washers, joint, stop, more }) => ({
     grip,
-    ...(count ? { clamp: { count } } : {}),
+    ...(count || washers ? { clamp: { ...(count ? { count } : {}), washers: washers ? 'yes' : 'no' } } : {}),
     set_screw: { joint },
     ...(stop ? { stop } : {}),
     ...(more ? { length: 26 + more } : {}),
@@ -71,10 +72,13 @@ export const randomCoupling = fc
   .map(({ r, motor, driven, jaws: jawSheet, motorHub, screwHub }) => ({
     part: 'coupling',
     name: 'random',
-    motor: { torque: r.torque, ...(r.motorHub || !r.screwHub ? { shaft: motor } : {}) },
+    motor: { torque: r.torque, temperature: 30, ...(r.motorHub || !r.screwHub ? { shaft: motor } : {}) },
     ...(r.screwHub || !r.motorHub ? { shaft: driven } : {}),
     mounting: r.mounting,
     thrust_bearing: 'yes',
+    material: 'pc',
+    retighten: 'yes',
+    duty: { temperature: 25 },
     ...(r.outside ? { hubs: { outside_diameter: r.outside } } : {}),
     ...(jawSheet ? { jaws: jawSheet } : {}),
     ...(motorHub ? { motor_hub: motorHub } : {}),
@@ -86,4 +90,6 @@ export const randomCoupling = fc
     },
     misalignment: { angular: 0.2, parallel: 0.05, axial: 0.1 },
     printer: { nozzle: 0.4, layer: 0.16, compensation: 'file' },
+    // strength is for the checks' own tests: here the solids are hunted
+    limits: { 'grip-torque': { min: 0 }, 'closing-strain': { max: 10 } },
   }));

@@ -36,7 +36,7 @@ function hubRows(standing: Standing): HoleRow[] {
         at: [clamp!.offset, 0],
         height,
         diameter: clamp!.hole,
-        note: `${clamp!.screw}x${plain(clamp!.screwLength)}, ${clamp!.washers ? '2 washers, ' : ''}nut ${clamp!.screw}`,
+        note: `${clamp!.screw}x${plain(clamp!.screwLength)}, nut ${clamp!.screw}${clamp!.washers ? ', 2 washers' : ''}`,
       }),
     ),
     ...(setScrew ? [setRow(standing, set!, nextSetScrewLength(outside / 2 - boreReach(bore).far))] : []),

@@ -34,6 +34,7 @@ export function workshopCard(report: Report, finished: DrawnOnes): string {
     firstMoves(report),
     level(report),
     afterADay(report),
+    everyMonth(report),
   ].flatMap((step) => (step ? [step] : []));
   const items = steps.map(({ title, lines, more = '' }, i) => {
     const id = `step-${i + 1}`;
@@ -71,6 +72,7 @@ function print({ print: advice, bodies, applied }: Report): Step | undefined {
     lines: [
       `Face up: ${advice.face_up}${advice.support === 'none' ? '; no support' : '; with support'}.`,
       ...files.map((file) => `${file}.`),
+      'Solid: walls all through or infill of 100 %, dry filament; every strength here is of solid plastic. Print a strip standing beside it and break it by hand: if it parts cleanly between two layers, print hotter or slower before anything hangs on it.',
       `Leave scaling and hole widening off in the slicer unless it says otherwise here: ${applied}.`,
     ],
   };
@@ -96,14 +98,14 @@ function sizesToMeasure(marks: readonly SizeMark[]): string {
   return table('Sizes to find, mm', ['', 'should be', 'found'], rows, [1]);
 }
 
-function chase({ fit, drive }: Report): Step | undefined {
+function chase({ fit, drive, cautions }: Report): Step | undefined {
   if (!fit && !drive) return undefined;
   const screw = drive?.designation ?? 'the screw';
   return {
     title: 'Chase or lap',
     lines: [
       `Run ${screw} through by hand, clean and dry. Where it binds, work it to and fro; a spare end of the screw with a slot filed across its thread chases best.`,
-      'If it still drags, run it in on the screw with plain grease at low speed. No abrasive: it embeds in plastic and laps the screw.',
+      `If it still drags, run it in on the screw with ${cracks(cautions).length > 0 ? 'silicone or PFPE' : 'plain'} grease at low speed. No abrasive: it embeds in plastic and laps the screw.`,
       ...(fit
         ? [
             `Play to find along the axis: about ${figure(fit.backlash.likely)} mm, from ${figure(Math.max(0, fit.backlash.least))} to ${figure(fit.backlash.most)}.`,
@@ -113,13 +115,14 @@ function chase({ fit, drive }: Report): Step | undefined {
   };
 }
 
-function mount({ hardware, checks }: Report): Step {
+function mount({ hardware, checks, cautions }: Report): Step {
   const float = check(checks, 'mount-float')?.value;
   const items = hardware.map(({ item, size, count }) => `${count} × ${size} ${item}`);
   return {
     title: 'Mount in this order',
     lines: [
       'Seat the part on its face without screws and look for light under it.',
+      ...cracks(cautions),
       ...(items.length > 0 ? [`Put in ${items.join('; ')}: finger tight.`] : []),
       typeof float === 'number'
         ? `It can shift ${figure(float)} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
@@ -138,13 +141,16 @@ function turnByHand({ drive }: Report): Step {
   };
 }
 
-function tellController({ drive }: Report): Step | undefined {
+function tellController({ drive, checks }: Report): Step | undefined {
   if (!drive) return undefined;
   return {
     title: 'Tell the controller',
     lines: [
       `Steps per mm: ${figure(drive.steps_per_mm)} (lead ${plain(drive.lead)} mm, full step ${figure(drive.full_step)} mm). Read the value that is set now, and write it down first.`,
       `Feed at most ${figure(drive.feed_limit.value)} mm/s on this axis, jogging and homing included.`,
+      ...(check(checks, 'thread-stall')
+        ? ['Set travel limits and end stops inside the nut’s ends: a crash pushes with up to twice the stall force.']
+        : []),
       ...(drive.play
         ? [`Play ${figure(drive.play.axial)} mm at each reversal, if the controller can take it up.`]
         : []),
@@ -183,6 +189,26 @@ function afterADay({ fit }: Report): Step {
       `Plastic settles under screws. Tighten them once more, and measure again: ${play}. Note it here for the next time.`,
     ],
   };
+}
+
+/** A worn nut is changed before it lets go. */
+function everyMonth({ checks }: Report): Step | undefined {
+  const worn = check(checks, 'wear-limit');
+  if (typeof worn?.value !== 'number') return undefined;
+  const drops = checks.some(({ id }) => id === 'drive-holding')
+    ? ' A nut that is worn through drops the axis: prop it before you look.'
+    : '';
+  return {
+    title: 'Every month: look at the play',
+    lines: [
+      `Replace the nut when its play has grown by ${figure(worn.value)} mm, a quarter of its tooth, or when plastic lies on the screw.${drops}`,
+    ],
+  };
+}
+
+/** What is said of plastics that crack in oil. */
+function cracks(cautions: readonly string[]): readonly string[] {
+  return cautions.filter((text) => /cracks under stress/.test(text));
 }
 
 function check(checks: readonly Finding[], id: string): Finding | undefined {

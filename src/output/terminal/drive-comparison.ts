@@ -130,6 +130,7 @@ const TAKEN: Readonly<Record<string, (value: string) => string>> = {
   'duty.sliding_speed': (value) => `a nut good to ${value} mm/s of sliding`,
   'duty.ends': (value) => `ends ${value}`,
   'duty.collar': () => 'a rolling thrust bearing',
+  'screw.minor': () => 'roots as thin as their class allows (a rolled one may be 0.15 pitch thinner)',
   fit: (value) => `a ${value} fit of the nut`,
 };
 

@@ -1,6 +1,7 @@
 import type { Comparison } from '../../drive/compare-screws.js';
 import type { Duty } from '../../drive/duty.js';
 import type { ByFriction, DriveNumbers } from '../../drive/numbers.js';
+import { DRY_PRINT_MOST, FRICTION } from '../../mechanics/friction.js';
 import { USABLE_TORQUE_SHARE } from '../../mechanics/stepper.js';
 import { DERATING } from '../../mechanics/whirl.js';
 import { plain } from '../../units/format.js';
@@ -58,7 +59,7 @@ function legend({ screws }: Comparison, anyMarked: boolean): string[] {
     ...(off ? ['off: mm from a full step at worst'] : []),
   ];
   return [
-    '  three figures: friction 0.08, freshly greased / 0.2, usual / 0.5, dry print',
+    `  friction ${FRICTION.low}, freshly greased / ${FRICTION.nominal}, usual / ${FRICTION.high}, dry print (some reach ${DRY_PRINT_MOST})`,
     ...wrapped(further.join('; '), 2),
   ];
 }

@@ -1,3 +1,5 @@
+import type { Material } from '../../presets/material.js';
+
 /** Cautions that go with every printed part of a screw drive. */
 export const DRIVE_CAUTIONS: readonly string[] = [
   'A vertical axis falls: block or lower it before the nut or coupling is taken out, and do not rely on the screw alone to hold it.',
@@ -7,3 +9,11 @@ export const DRIVE_CAUTIONS: readonly string[] = [
   'Turn by hand over the whole travel first, then run at a tenth of the feed with a hand on the stop.',
   'This is geometry and arithmetic, not certification: local codes, employer rules and licensed practice come first.',
 ];
+
+/** Said of plastics that crack under stress in oil, before anybody reaches for the threadlocker. */
+export function crackCautions({ name, stressCracks }: Pick<Material, 'name' | 'stressCracks'>): string[] {
+  if (!stressCracks) return [];
+  return [
+    `${name} cracks under stress: no threadlocker, solvent, spray or oil near it. Lock screws by captive or prevailing-torque nuts; grease with silicone or PFPE alone.`,
+  ];
+}

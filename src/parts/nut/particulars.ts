@@ -4,7 +4,7 @@ import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
 import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
-import { DRIVE_CAUTIONS } from '../common/cautions.js';
+import { crackCautions, DRIVE_CAUTIONS } from '../common/cautions.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
 import type { NutDesign } from './dimensions.js';
@@ -34,10 +34,8 @@ export function nutParticulars(design: NutDesign): Particulars {
 }
 
 function materialCautions({ material }: NutDesign): string[] {
-  if (material.moistureGrowth < 0.003) return [];
-  return [
-    `${material.name} grows with moisture: let the nut reach room air before measuring it, and check the fit again in humid weather.`,
-  ];
+  const grows = `${material.name} grows with moisture: let the nut reach room air before measuring it, and check the fit again in humid weather.`;
+  return [...(material.moistureGrowth < 0.003 ? [] : [grows]), ...crackCautions(material)];
 }
 
 function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {

@@ -110,6 +110,28 @@ describe('members of the nut family', () => {
     expect(finished.length).toBeGreaterThanOrEqual(made.family!.kind === 'anti-backlash' ? made.family!.follower : 0);
   });
 
+  it('judges the plastic under a metal nut: its circle less the bore, for good and for a sudden load', () => {
+    const holder = (duty: object) => ({
+      ...BASE,
+      family: { kind: 'holder', nut: METAL },
+      duty: { ...BASE.duty, ...duty },
+    });
+    // π/4·(13² − 8.8²) = 71.91 mm²; PETG at 25 °C for a moment 1.2·44·0.5·(45/47)^0.75 = 25.55 MPa, twice the load
+    const share = (2 * 900) / ((Math.PI / 4) * (13 ** 2 - 8.8 ** 2)) / (26.4 * (45 / 47) ** 0.75);
+    expect(finding(holder({ load: 900 }), 'nut-seat')).toMatchObject({ verdict: 'pass' });
+    expect(finding(holder({ load: 900 }), 'nut-seat')!.value).toBeCloseTo(share, 5);
+    expect(finding(holder({ load: 945 }), 'nut-seat')!.verdict).toBe('fail');
+    // standing for years PETG bears 1.2·44·0.2·φ, φ (20/47)^1.5 at 50 °C, less than a sudden load takes
+    const warm = finding(holder({ load: 200, axis: 'vertical', temperature: 50 }), 'nut-seat')!;
+    expect(warm.value).toBeCloseTo(200 / 71.91 / (10.56 * (20 / 47) ** 1.5), 3);
+    expect(finding(holder({ load: undefined }), 'nut-seat')!.word).toBe('not-told');
+    expect(finding(holder({ temperature: undefined }), 'nut-seat')!.word).toBe('not-told');
+    expect(finding(holder({ load: 2000, temperature: undefined }), 'nut-seat')!.verdict).toBe('fail');
+    expect(finding({ ...BASE, catch_nut: METAL }, 'nut-seat')!.verdict).toBe('pass');
+    expect(finding(BASE, 'nut-seat')).toBeUndefined();
+    expect(finding(holder({}), 'thread-bending')).toBeUndefined();
+  });
+
   it('judges the spring by the load and the friction of the keys', () => {
     const sheet = { ...BASE, family: { kind: 'anti-backlash', spring: { ...SPRING, working: 12 } } };
     const { value, message } = finding(sheet, 'spring-force')!;

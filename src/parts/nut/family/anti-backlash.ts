@@ -1,3 +1,4 @@
+import { FRICTION } from '../../../mechanics/friction.js';
 import { raisingTorque } from '../../../mechanics/power-screw/raising-torque.js';
 import type { Assumptions } from '../../../sheet/assumptions.js';
 import { fault } from '../../../units/faults.js';
@@ -108,8 +109,8 @@ export function neededSpringForce({ duty, screw, finished }: FamilyBase): number
     lead: finished.lead,
     meanDiameter: screw.pitchDiameter.likely,
     flankAngle: screw.flankAngle,
-    friction: 0.2,
+    friction: FRICTION.nominal,
   });
   const atKeys = torque / (finished.thread.major / 2 + finished.leadIn + 1.5);
-  return duty.load + 0.2 * atKeys;
+  return duty.load + FRICTION.nominal * atKeys;
 }

@@ -5,6 +5,7 @@ import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../comm
 import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
 import { neededSpringForce, springForceOf } from './anti-backlash.js';
+import { nutSeat } from './nut-seat.js';
 
 type NutCheck = Check<NutDesign>;
 const about = { group: 'family', question: 'holds', source: 'common practice' } as const;
@@ -18,7 +19,8 @@ const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
 
 /** The checks of a plain nut, less those that its family makes pointless, and the family's own. */
 export function withFamilyChecks(checks: readonly NutCheck[]): readonly NutCheck[] {
-  return [...checks.map(unlessPointless), splitJoint, pocketRoom, springForce, springTravel, catchNut, printSupport];
+  const own = [splitJoint, pocketRoom, nutSeat, springForce, springTravel, catchNut, printSupport];
+  return [...checks.map(unlessPointless), ...own];
 }
 
 function unlessPointless(check: NutCheck): NutCheck {

@@ -20,9 +20,15 @@ import {
   namingOptions,
   overlaid,
   paired,
+  plainValue,
   type TypedField,
   typedFields,
 } from './typed.js';
+
+/** `6.1`, or `6.0=6.3`: the shank that goes in and the one that does not. */
+function shankOrPair(text: string, option: string): unknown {
+  return text.includes('=') ? paired('goes', 'stops', '6.0=6.3')(text, option) : plainValue(text);
+}
 
 const READINGS = {
   major: { path: 'major', read: listed },
@@ -30,6 +36,7 @@ const READINGS = {
   travel: { path: 'travel', read: paired('turns', 'length', '10=80.1') },
   starts: { path: 'starts' },
   minor: { path: 'minor' },
+  'nut-bore': { path: 'nut_bore', read: shankOrPair },
   'crest-flat': { path: 'crest_flat' },
   wires: { path: 'wires', read: paired('wire', 'over', '1.0=8.31') },
   crest: { path: 'crest' },
@@ -65,7 +72,7 @@ export async function identifyCall(args: IdentifyArgs, io: Io): Promise<number> 
 }
 
 function nothingRead() {
-  const options = ['major', 'crests', 'travel', 'minor', 'wires'].map((name) => `--${name}`).join(', ');
+  const options = ['major', 'crests', 'travel', 'minor', 'wires', 'nut-bore'].map((name) => `--${name}`).join(', ');
   return fault(
     '',
     '',

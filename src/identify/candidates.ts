@@ -4,7 +4,7 @@ import type { SeriesName, SeriesRow } from '../standards/threads/series-row.js';
 import { threadSizes } from '../standards/threads/sizes.js';
 import type { ThreadLimits } from '../standards/tolerances/limits.js';
 import { ROLLED_PITCH_ERROR } from '../standards/tolerances/rolled-pitch.js';
-import { screwLimits } from '../standards/tolerances/thread-limits.js';
+import { nutLimits, screwLimits } from '../standards/tolerances/thread-limits.js';
 import { once } from '../units/once.js';
 
 /** The nominal size and the range a sound screw may have [mm]. */
@@ -26,6 +26,8 @@ export interface Candidate {
   readonly pitchDiameter: Band;
   readonly minor: Band;
   readonly crestFlat: Band;
+  /** bore of its nut */
+  readonly nutMinor: Band;
   readonly pitch: Band;
   readonly leadBand: Band;
   /** weight before anything is measured: usual sizes are met more often */
@@ -95,6 +97,7 @@ export function candidate(row: SeriesRow): Candidate {
     pitchDiameter,
     minor: { ...root, least: root.least - ROLLED_ROOT * row.pitch },
     crestFlat: crestBand(row, major, pitchDiameter, flankAngle),
+    nutMinor: span(sizes.nutMinor, [nutLimits({ designation: row.designation }).minor]),
     pitch: around(row.pitch),
     leadBand: around(lead),
     prior: priorOf(row),

@@ -2,6 +2,7 @@ import type { SourceKey } from '../standards/sources.js';
 import { designationText } from '../standards/threads/designation-text.js';
 import type { ThreadForm } from '../standards/threads/form.js';
 import type { SeriesName } from '../standards/threads/series-row.js';
+import type { Candidate } from './candidates.js';
 import { contradictionsIn } from './contradictions.js';
 import { sigmasOutside } from './likelihood.js';
 import { type MeasuredScrew, measuredScrew, screwBlock } from './measured-screw.js';
@@ -75,20 +76,44 @@ export function identify(readings: Readings): Identification {
   const ranked = rank(observations, readings);
   const first = ranked[0]!;
   const hand = readings.hand ?? 'right';
-  const fits = misfit(first.candidate, observations) <= FAR_OFF;
+  const isBall = readings.crest === 'round';
+  const fits = !isBall && misfit(first.candidate, observations) <= FAR_OFF;
   const twins = fits ? ranked.slice(1).filter(({ probability }) => probability * APART > first.probability) : [];
-  const screw = measuredScrew(readings, observations, first.candidate, fits);
+  const separable = fits && twins.length === 0;
+  const oneProfile = twins.every(({ candidate }) => isOneProfile(candidate, first.candidate));
+  const isNamed = separable || (fits && readings.starts !== undefined && oneProfile);
+  const screw = measuredScrew(readings, observations, first.candidate);
   const candidates = ranked.map((one) => identifiedScrew(one, observations, hand));
   return {
     candidates,
     fits,
-    separable: fits && twins.length === 0,
+    separable,
     twins: twins.map(({ candidate }) => designationText({ ...candidate.row, hand })),
-    nextMeasurement: fits ? nextMeasurement(ranked, readings) : null,
-    contradictions: contradictionsIn(readings, observations, first.candidate),
+    nextMeasurement: isBall ? null : fits ? nextMeasurement(ranked, readings) : oddNext(readings),
+    contradictions: isBall ? [BALL_SCREW] : contradictionsIn(readings, observations, first.candidate),
     screw,
-    block: screwBlock(screw, readings, fits ? candidates[0]! : undefined),
+    block: isBall ? '' : screwBlock(screw, readings, isNamed ? candidates[0]! : undefined),
   };
+}
+
+/** Whether two screws differ in nothing but their starts. */
+function isOneProfile(a: Candidate, b: Candidate): boolean {
+  return a.form === b.form && a.row.major === b.row.major && a.row.pitch === b.row.pitch;
+}
+
+const BALL_SCREW =
+  'crest: round grooves are those of a ball screw: its nut runs on balls, and a printed nut is wrong for it; ' +
+  'get the ball nut of its maker, or change screw and nut together';
+
+/** What would make an odd screw surer: its form by the crests, then its flanks. */
+function oddNext(readings: Readings): NextMeasurement | null {
+  if (readings.crest === undefined)
+    return { what: 'crest', why: 'whether the crests are flat or sharp tells the form of an odd screw', bits: 1 };
+  if (readings.wires === undefined && readings.major !== undefined && readings.crests !== undefined) {
+    const wire = Number((0.52 * (readings.crests.length / readings.crests.count)).toFixed(2));
+    return { what: 'wires', why: 'the size over three wires tells the flanks of an odd screw', bits: 1, wire };
+  }
+  return null;
 }
 
 function identifiedScrew(

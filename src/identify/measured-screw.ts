@@ -21,7 +21,6 @@ export interface MeasuredScrew {
  * @param readings lengths [mm]
  * @param observations the same, made comparable [mm]
  * @param best the most likely screw
- * @param fits whether the readings agree with it; if not, a form that nobody saw is taken for trapezoidal
  * @returns sizes to 0.001                                     [mm]
  * @source derived: starts are the whole number nearest lead over pitch
  */
@@ -29,7 +28,6 @@ export function measuredScrew(
   readings: Readings,
   observations: readonly Observation[],
   best: Candidate,
-  fits: boolean,
 ): MeasuredScrew {
   const value = (what: Observation['what']) => observations.find((one) => one.what === what)?.value;
   const [major, lead] = [value('major'), value('lead')];
@@ -37,7 +35,7 @@ export function measuredScrew(
   const pitch = value('pitch') ?? (lead === undefined ? undefined : lead / counted);
   const { minor, crestFlat } = readings;
   return {
-    form: formOf(readings, best, fits),
+    form: formOf(readings, best),
     ...(major === undefined ? {} : { major: thousandth(major) }),
     ...(pitch === undefined ? {} : { pitch: thousandth(pitch) }),
     starts: counted,
@@ -52,9 +50,8 @@ function startsOf(readings: Readings, pitch: number | undefined, lead: number | 
   return readings.starts ?? best.row.starts;
 }
 
-function formOf(readings: Readings, best: Candidate, fits: boolean): ThreadForm {
+function formOf(readings: Readings, best: Candidate): ThreadForm {
   if (readings.crest === 'sharp') return 'metric-v';
-  if (!fits && readings.crest === undefined) return 'trapezoidal';
   if (readings.crest === 'flat' && best.form === 'metric-v') return 'trapezoidal';
   return best.form;
 }
@@ -89,7 +86,9 @@ export function screwBlock(
   if (fitting && readings.starts !== undefined && readings.starts !== fitting.starts)
     lines.push(`starts: ${readings.starts}`);
   if (designation === undefined)
-    lines.push(`form: ${screw.form}${readings.crest === undefined ? '  # assumed: look at the crests' : ''}`);
+    lines.push(
+      `form: ${screw.form}${readings.crest === undefined ? '  # of the nearest series: look at the crests' : ''}`,
+    );
   if (screw.major !== undefined) lines.push(`major: ${around('major', screw.major)}`);
   else if (designation === undefined) lines.push('# major: measure it over the crests');
   // A named screw's pitch is better known from its name than from calipers.
@@ -97,7 +96,10 @@ export function screwBlock(
     if (crests !== undefined)
       lines.push(`crests: {count: ${crests.count}, length: ${around('crests', crests.length)}}`);
     else lines.push(screw.pitch === undefined ? '# pitch: measure it over 10 pitches' : `pitch: ${screw.pitch} mm`);
-    if (travel === undefined) lines.push(`starts: ${screw.starts}`);
+    if (travel === undefined)
+      lines.push(
+        `starts: ${screw.starts}${readings.starts === undefined ? '  # assumed: count the grooves that begin at its end' : ''}`,
+      );
     else lines.push(`travel: {turns: ${travel.turns}, length: ${around('travel', travel.length)}}`);
     lines.push(readings.hand === undefined ? '# hand: right or left, look at the screw' : `hand: ${readings.hand}`);
   }

@@ -1,6 +1,7 @@
 import { designationText } from '../standards/threads/designation-text.js';
 import { bestWire } from '../standards/three-wire.js';
-import type { Band, Candidate } from './candidates.js';
+import { ROLLED_PITCH_ERROR } from '../standards/tolerances/rolled-pitch.js';
+import { type Band, type Candidate, candidates } from './candidates.js';
 import { flatChance, plateauDensity, startsChance } from './likelihood.js';
 import { deviationOf, type ObservedLength, wiresBand } from './observations.js';
 import { APART, type Ranked } from './rank.js';
@@ -66,6 +67,15 @@ export function nextMeasurement(ranked: readonly Ranked[], readings: Readings): 
     (found, one) => (found === null || worth(one) > worth(found) ? one : found),
     null,
   );
+  const first = ranked[0]!.candidate;
+  const twin = readings.crest === undefined && !readings.wires ? twinOfOtherForm(first) : undefined;
+  if (twin) {
+    return {
+      what: 'crest',
+      why: `whether the crests are flat or sharp: ${crestWords(first)} for ${nameOf(first)}, ${crestWords(twin)} for ${nameOf(twin)}, which a worn screw is taken for`,
+      bits: Number((options.find(({ what }) => what === 'crest')?.bits ?? 0).toFixed(3)),
+    };
+  }
   if (best === null || best.bits < 0.01) return null;
   return {
     what: best.what,
@@ -73,6 +83,28 @@ export function nextMeasurement(ranked: readonly Ranked[], readings: Readings): 
     bits: Number(best.bits.toFixed(3)),
     ...(best.wire === undefined ? {} : { wire: best.wire }),
   };
+}
+
+/** Share of the diameter within which wear brings a screw of another form. */
+const NEAR = 0.03;
+
+/** A screw of another form that shares pitch and size, so that wear alone may have made it look like this one. */
+function twinOfOtherForm(one: Candidate): Candidate | undefined {
+  const isSharp = ({ form }: Candidate) => form === 'metric-v';
+  return candidates().find(
+    (other) =>
+      isSharp(other) !== isSharp(one) &&
+      Math.abs(other.row.pitch / one.row.pitch - 1) < 2 * ROLLED_PITCH_ERROR &&
+      Math.abs(other.row.major / one.row.major - 1) < NEAR,
+  );
+}
+
+function crestWords({ form }: Candidate): string {
+  return form === 'metric-v' ? 'sharp' : 'flat';
+}
+
+function nameOf({ row }: Candidate): string {
+  return designationText({ ...row, hand: 'right' });
 }
 
 function worth(option: Option): number {

@@ -3,7 +3,7 @@ import type { Band, Candidate } from './candidates.js';
 import { type Readings, uncertaintyOf } from './readings.js';
 
 /** The lengths that can be compared with a candidate. */
-export type ObservedLength = 'major' | 'pitch' | 'lead' | 'minor' | 'crest_flat' | 'wires';
+export type ObservedLength = 'major' | 'pitch' | 'lead' | 'minor' | 'nut_bore' | 'crest_flat' | 'wires';
 
 /** One measured length, its standard deviation, and what a candidate lets it be [mm]. */
 export interface Observation {
@@ -69,7 +69,7 @@ export function observationsOf(readings: Readings): Observation[] {
   const found: Observation[] = [];
   const add = (what: ObservedLength, value: number, deviation: number, bandOf: (candidate: Candidate) => Band) =>
     found.push({ what, value, deviation, bandOf });
-  const { major, crests, travel, minor, crestFlat, wires } = readings;
+  const { major, crests, travel, minor, nutBore, crestFlat, wires } = readings;
   if (major !== undefined && major.length > 0) {
     add(
       'major',
@@ -97,6 +97,15 @@ export function observationsOf(readings: Readings): Observation[] {
   }
   if (minor !== undefined)
     add('minor', minor, deviationOf('minor', uncertaintyOf(readings, 'minor')), (one) => one.minor);
+  if (nutBore !== undefined) {
+    const { goes, stops } = nutBore;
+    add(
+      'nut_bore',
+      (goes + stops) / 2,
+      boreDeviation(nutBore, uncertaintyOf(readings, 'nutBore')),
+      (one) => one.nutMinor,
+    );
+  }
   if (crestFlat !== undefined) {
     add(
       'crest_flat',
@@ -108,6 +117,11 @@ export function observationsOf(readings: Readings): Observation[] {
   if (wires !== undefined)
     add('wires', wires.over, deviationOf('wires', uncertaintyOf(readings, 'wires')), wiresBand(wires.wire));
   return found;
+}
+
+/** A bore lies anywhere between the shank that goes and the one that does not. */
+function boreDeviation({ goes, stops }: NonNullable<Readings['nutBore']>, uncertainty: number): number {
+  return Math.hypot((stops - goes) / Math.sqrt(12), uncertainty / 2);
 }
 
 /** The mean, summed from the smallest up so that the order of reading cannot show. */

@@ -12,12 +12,14 @@ export interface Readings {
   readonly starts?: number;
   /** over the root */
   readonly minor?: number;
+  /** bore of the nut that ran on it: the drill shank that goes in, and the next that does not; alike where it was measured */
+  readonly nutBore?: { readonly goes: number; readonly stops: number };
   /** width of a crest along the axis */
   readonly crestFlat?: number;
   /** measured over three wires of one diameter */
   readonly wires?: { readonly wire: number; readonly over: number };
   /** what the crests look like */
-  readonly crest?: 'flat' | 'sharp';
+  readonly crest?: 'flat' | 'sharp' | 'round';
   readonly hand?: 'right' | 'left';
   /** of every length: worst-case half-width, taken as two standard deviations; `READINGS_DEFAULTS` */
   readonly uncertainty?: number;
@@ -26,7 +28,7 @@ export interface Readings {
 }
 
 /** The readings that are lengths. */
-export type LengthReading = 'major' | 'crests' | 'travel' | 'minor' | 'crestFlat' | 'wires';
+export type LengthReading = 'major' | 'crests' | 'travel' | 'minor' | 'nutBore' | 'crestFlat' | 'wires';
 
 /** Uncertainty of calipers in a steady hand [mm]. */
 export const READINGS_DEFAULTS = { uncertainty: 0.03 } as const;
@@ -77,6 +79,10 @@ export function requireReadings(readings: Readings): void {
   length('travel.length', readings.travel?.length);
   whole('starts', readings.starts, 12);
   length('minor', readings.minor);
+  length('nut_bore.goes', readings.nutBore?.goes);
+  length('nut_bore.stops', readings.nutBore?.stops);
+  if (readings.nutBore && readings.nutBore.stops < readings.nutBore.goes)
+    add('nut_bore.stops', readings.nutBore.stops, 'must not be below the shank that goes in');
   length('crest_flat', readings.crestFlat);
   length('wires.wire', readings.wires?.wire);
   length('wires.over', readings.wires?.over);
@@ -92,7 +98,7 @@ export function requireReadings(readings: Readings): void {
   };
   half('uncertainty', readings.uncertainty);
   for (const [what, value] of Object.entries(readings.uncertainties ?? {})) half(`uncertainties.${what}`, value);
-  if (isEmpty(readings)) add('', '', 'needs at least one of major, crests, travel, minor, wires');
+  if (isEmpty(readings)) add('', '', 'needs at least one of major, crests, travel, minor, wires, nut_bore');
   if (readings.minor !== undefined && readings.major?.some((major) => readings.minor! >= major)) {
     add('minor', readings.minor, 'must be below the major diameter');
   }
@@ -100,6 +106,6 @@ export function requireReadings(readings: Readings): void {
 }
 
 function isEmpty(readings: Readings): boolean {
-  const { major, crests, travel, minor, wires } = readings;
-  return !major?.length && !crests && !travel && minor === undefined && !wires;
+  const { major, crests, travel, minor, wires, nutBore, crest } = readings;
+  return !major?.length && !crests && !travel && minor === undefined && !wires && !nutBore && crest !== 'round';
 }

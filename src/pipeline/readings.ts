@@ -4,13 +4,14 @@ import type { Quantity } from '../units/quantity.js';
 
 /** The readings of a screw, as typed, in the form in which a screw is named from them. */
 export function readingsOf(sheet: ReadingsSheet): Readings {
-  const { major, crests, travel, starts, minor, crest_flat, wires, crest, hand, uncertainty } = sheet;
+  const { major, crests, travel, starts, minor, nut_bore, crest_flat, wires, crest, hand, uncertainty } = sheet;
   return {
     ...(major && { major: major.map(({ value }) => value) }),
     ...(crests && { crests: { count: crests.count, length: crests.length.value } }),
     ...(travel && { travel: { turns: travel.turns, length: travel.length.value } }),
     ...(starts !== undefined && { starts }),
     ...(minor && { minor: minor.value }),
+    ...(nut_bore && { nutBore: { goes: nut_bore.goes.value, stops: nut_bore.stops.value } }),
     ...(crest_flat && { crestFlat: crest_flat.value }),
     ...(wires && { wires: { wire: wires.wire, over: wires.over.value } }),
     ...(crest && { crest }),
@@ -21,6 +22,7 @@ export function readingsOf(sheet: ReadingsSheet): Readings {
       crests: crests?.length.half,
       travel: travel?.length.half,
       minor: minor?.half,
+      nutBore: nut_bore?.goes.half,
       crestFlat: crest_flat?.half,
       wires: wires?.over.half,
     }),

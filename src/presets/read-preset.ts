@@ -50,8 +50,22 @@ export function readPreset<K extends PresetKind>(
   return inFile(file, () => parsePreset(kind, id, presets[file]!));
 }
 
+/** What plastics are called at the bench. */
+const TRADE_NAMES: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries({
+    nylon: ['pa6', 'pa12'],
+    polyamide: ['pa6', 'pa12'],
+    pa: ['pa6', 'pa12'],
+    acetal: ['pom'],
+    polycarbonate: ['pc'],
+    pet: ['petg'],
+    tpu: ['tpu95a'],
+  }),
+);
+
 function unknownPreset(kind: PresetKind, name: string, known: readonly string[], field: string): InputError {
-  const near = nearest(name, known);
+  const meant = (TRADE_NAMES.get(name.trim().toLowerCase()) ?? []).filter((id) => known.includes(id));
+  const near = meant.length > 0 ? meant.join(' or ') : nearest(name, known);
   const hint = near === undefined ? '' : `; did you mean ${near}?`;
   return fault(field, name, `no ${kind} preset of this name${hint} (known: ${known.join(', ')})`);
 }

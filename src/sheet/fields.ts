@@ -51,7 +51,29 @@ export function whole(least: number, most: number, about = '') {
 
 /** One of a few words. */
 export function word<const T extends readonly [string, ...string[]]>(words: T, about = '') {
-  return z.enum(words, `must be one of ${words.join(', ')}`).describe(about);
+  const error = ({ input }: { readonly input?: unknown }) =>
+    `must be one of ${words.join(', ')}${meantWord(input, words)}`;
+  return z.enum(words, { error }).describe(about);
+}
+
+/** What the trade writes for some of the words. */
+const SHORT: Readonly<Record<string, string>> = {
+  rh: 'right',
+  lh: 'left',
+  r: 'right',
+  l: 'left',
+  trap: 'trapezoidal',
+  tr: 'trapezoidal',
+  metric: 'metric-v',
+  v: 'metric-v',
+  pointed: 'sharp',
+};
+
+function meantWord(input: unknown, words: readonly string[]): string {
+  if (typeof input !== 'string') return '';
+  const typed = input.trim().toLowerCase();
+  const meant = words.find((one) => one.toLowerCase() === typed || one === SHORT[typed]);
+  return meant === undefined ? '' : `; did you mean ${meant}?`;
 }
 
 /** A map that knows all its keys. */

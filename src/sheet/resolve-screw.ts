@@ -1,6 +1,7 @@
 import { type Designation, parseDesignation } from '../standards/threads/designation.js';
 import { designationText } from '../standards/threads/designation-text.js';
 import { FLANK_ANGLES, type ThreadForm } from '../standards/threads/form.js';
+import { meantWords } from '../standards/threads/trade-words.js';
 import { trapezoidalClearance } from '../standards/threads/trapezoidal.js';
 import { pitchDiameterOverWires, steepLeadDoubt } from '../standards/three-wire.js';
 import { type LeastRoot, leastRoot, leastRootOf } from '../standards/tolerances/least-root.js';
@@ -101,7 +102,14 @@ function readDesignation(text: string): Named {
     return parseDesignation(text);
   } catch (error) {
     if (error instanceof InputError) {
-      throw new InputError(error.faults.map((fault) => ({ ...fault, path: 'screw.designation', value: shown(text) })));
+      throw new InputError(
+        error.faults.map((fault) => ({
+          ...fault,
+          path: 'screw.designation',
+          value: shown(text),
+          allowed: `${fault.allowed}${meantWords(text)}`,
+        })),
+      );
     }
     throw error;
   }

@@ -26,11 +26,14 @@ export function validate<T extends z.ZodType>(
 
 function toFaults(issue: z.core.$ZodIssue, schema: z.ZodType, root: unknown, locate: Locate): Fault[] {
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => unknownKey(issue.path, key, schema, locate));
+    return issue.keys.map(
+      (key) => commaKey(issue.path, key, root, locate) ?? unknownKey(issue.path, key, schema, locate),
+    );
   }
   const { value, path } = reached(root, issue.path);
   const missing = value === undefined;
-  const allowed = missing ? missingText(issue.message) : issue.message;
+  const comma = inWholeNumbers(root, path) ? '; a decimal is written with a point, as in 0.2' : '';
+  const allowed = (missing ? missingText(issue.message) : issue.message) + comma;
   return [located({ path: dotted(path), value: missing ? '' : shown(value), allowed }, path, locate)];
 }
 
@@ -43,6 +46,32 @@ function unknownKey(path: readonly PropertyKey[], key: string, schema: z.ZodType
   const near = nearest(key, known);
   const allowed = near ? `unknown field; did you mean ${near}?` : `unknown field; known here: ${known.join(', ')}`;
   return located({ path: dotted([...path, shown(key)]), value: '', allowed }, [...path, key], locate);
+}
+
+/** `{diameter: 14,2 mm}` reads as a diameter of 14 and a field called `2 mm`: the comma was meant as a decimal mark. */
+function commaKey(path: readonly PropertyKey[], key: string, root: unknown, locate: Locate): Fault | undefined {
+  const within = path.reduce<unknown>((value, step) => (isRecord(value) ? value[step] : undefined), root);
+  if (!/^\d/.test(key) || !isRecord(within) || within[key] !== null) return undefined;
+  const keys = Object.keys(within);
+  // whole numbers come first among the keys of an object, whatever their place in the text
+  const before = /^\d+$/.test(key) ? undefined : keys[keys.indexOf(key) - 1];
+  const whole = before === undefined ? undefined : within[before];
+  const field = [...path, before ?? key];
+  const told = typeof whole === 'number' ? `${shown(whole)},${key}` : `,${key}`;
+  const allowed =
+    typeof whole === 'number'
+      ? `write the decimal with a point, not a comma: ${shown(whole)}.${key}`
+      : 'write the decimal with a point, not a comma';
+  return located({ path: dotted(field), value: told, allowed }, [...path, key], locate);
+}
+
+/** A wrong list of nothing but whole numbers: commas between them may have been meant as decimal marks. */
+function inWholeNumbers(root: unknown, path: readonly PropertyKey[]): boolean {
+  const steps = path.map((_, i) => path.slice(0, i + 1)).concat([[]]);
+  const lists = steps.map((step) =>
+    step.reduce<unknown>((value, key) => (isRecord(value) ? value[key] : undefined), root),
+  );
+  return lists.some((list) => Array.isArray(list) && list.length > 2 && list.every((one) => Number.isInteger(one)));
 }
 
 function located(fault: Fault, path: readonly PropertyKey[], locate: Locate): Fault {

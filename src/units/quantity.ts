@@ -81,9 +81,24 @@ function inBaseUnits({ number, unit }: Typed, dimension: Dimension): Quantity | 
   const folded = foldUnit(unit);
   if (folded === '') return new Refused(`needs a unit: ${unitChoices(dimension)}`);
   const factor = Object.hasOwn(factors, folded) ? factors[folded] : undefined;
-  if (factor === undefined) return new Refused(`unit must be one of ${unitChoices(dimension)}`);
+  if (factor === undefined)
+    return new Refused(`unit must be one of ${unitChoices(dimension)}${tradeUnit(dimension, number, folded)}`);
   const value = toNumber(number) * factor;
   return Number.isFinite(value) ? { value } : notAQuantity(dimension);
+}
+
+/** What is meant by a unit of daily speech. */
+function tradeUnit(dimension: Dimension, number: string, unit: string): string {
+  const meant = (text: string) => `; did you mean ${text}?`;
+  const folded = unit.toLowerCase();
+  if (dimension === 'force') {
+    const force = { kg: 'kgf', g: 'gf', lb: 'lbf', lbs: 'lbf', oz: 'ozf' }[folded];
+    if (force) return meant(`${number} ${force}`);
+  }
+  if (dimension === 'temperature' && /^(?:f|°f|degf)$/.test(folded)) {
+    return meant(`${((toNumber(number) - 32) / 1.8).toFixed(1)} C`);
+  }
+  return '';
 }
 
 function toNumber(text: string): number {

@@ -21,7 +21,7 @@ travel: {turns: 10, length: 80.1 mm}
 crest: flat
 hand: left
 `,
-  'wrong.yaml': 'major: 7.9\nminor: 9\ncrest: round\nwire: 1\n',
+  'wrong.yaml': 'major: 7.9\nminor: 9\ncrest: bent\nwire: 1\n',
   'crossed.yaml': 'major: 7.9\nminor: 9\n',
   'list.yaml': '- 7.9\n',
 });
@@ -42,7 +42,8 @@ describe('identify', () => {
     expect(stdout).toMatch(/^Tr8x2, Tr8x4\(P2\) or Tr8x8\(P2\): these readings cannot tell them apart\.\n/);
     expect(stdout).toMatch(/Measure next\n {2}the threads that begin .*1 for Tr8x2, 2 for Tr8x4\(P2\),\s+4 for Tr8x8/);
     expect(stdout).toContain('Then add --starts N');
-    expect(stdout).not.toContain('For a part sheet');
+    expect(stdout).toMatch(/For a part sheet\n {2}screw:\n {4}form: trapezoidal/);
+    expect(stdout).not.toContain('designation:');
   });
 
   it('gives an odd screw as a block that a sheet takes', async () => {
@@ -155,8 +156,8 @@ describe('identify', () => {
 
 describe('identify refuses', () => {
   it.each([
-    [[], 'leadwright: readings are missing: a file, or some of --major, --crests, --travel, --minor, --wires; '],
-    [['--hand', 'left'], 'leadwright: needs at least one of major, crests, travel, minor, wires'],
+    [[], 'leadwright: readings are missing: a file, or some of --major, --crests, --travel, --minor, --wires, '],
+    [['--hand', 'left'], 'leadwright: needs at least one of major, crests, travel, minor, wires, nut_bore'],
     [['--major', 'abc'], 'leadwright: --major: abc; must be a finite number or a quantity such as 12 mm or 0.5 in'],
     [['--major', '7.9,,8'], 'leadwright: --major: must be a finite number'],
     [['--major', '1/4'], 'leadwright: --major: 1/4; needs a unit: mm, cm, m, µm, in, ft'],
@@ -171,7 +172,9 @@ describe('identify refuses', () => {
     [['--wires', '1.0='], 'leadwright: --wires: 1.0=; must be two values such as 1.0=8.31'],
     [['--major', '8', '--starts', '0'], 'leadwright: --starts: 0; must be a whole number from 1 to 12'],
     [['--major', '8', '--hand', 'up'], 'leadwright: --hand: up; must be one of right, left'],
-    [['--major', '8', '--crest', 'round'], 'leadwright: --crest: round; must be one of flat, sharp'],
+    [['--major', '8', '--crest', 'bent'], 'leadwright: --crest: bent; must be one of flat, sharp, round'],
+    [['--major', '8', '--hand', 'RH'], 'leadwright: --hand: RH; must be one of right, left; did you mean right?'],
+    [['--nut-bore', '6.3=6'], 'leadwright: --nut-bore: 6; must not be below the shank that goes in'],
     [['--major', '8', '--minor', '9'], 'leadwright: --minor: 9; must be below the major diameter'],
     [['--major', '8', '--uncertainty', '0'], 'leadwright: --uncertainty: 0; must be above 0'],
     [['--major', '8', '--major', '9'], 'leadwright: --major: 8, 9; must be given once'],
@@ -191,7 +194,7 @@ describe('identify refuses', () => {
     expect(code).toBe(2);
     expect(stderr.trimEnd().split('\n').sort()).toEqual([
       'leadwright: --starts: x; must be a whole number from 1 to 12',
-      'wrong.yaml:3:8 crest: round; must be one of flat, sharp',
+      'wrong.yaml:3:8 crest: bent; must be one of flat, sharp, round',
       'wrong.yaml:4:7 wire: unknown field; did you mean wires?',
     ]);
   });

@@ -66,10 +66,10 @@ describe('identify', () => {
 
   it('reports a screw of no series as an odd one, with a block to paste', () => {
     const found = identify({ major: [8.6], crests: { count: 10, length: 23 }, starts: 1, hand: 'right' });
-    expect(found).toMatchObject({ fits: false, separable: false, twins: [], nextMeasurement: null });
+    expect(found).toMatchObject({ fits: false, separable: false, twins: [], nextMeasurement: { what: 'crest' } });
     expect(found.screw).toEqual({ form: 'trapezoidal', major: 8.6, pitch: 2.3, starts: 1, hand: 'right' });
     expect(found.block).toBe(
-      'screw:\n  form: trapezoidal  # assumed: look at the crests\n  major: 8.6 ± 0.03 mm\n' +
+      'screw:\n  form: trapezoidal  # of the nearest series: look at the crests\n  major: 8.6 ± 0.03 mm\n' +
         '  crests: {count: 10, length: 23 ± 0.03 mm}\n  starts: 1\n  hand: right\n',
     );
   });
@@ -98,6 +98,55 @@ describe('identify', () => {
 
   it('gives a block with the designation where one fits', () => {
     expect(identify({ ...TR8, starts: 1 }).block).toBe('screw:\n  designation: Tr8x2\n  major: 7.923 ± 0.03 mm\n');
+  });
+});
+
+describe('wear, twins and what is left', () => {
+  const readings = (major: number, length: number, more: Partial<Readings> = {}): Readings => ({
+    major: [major],
+    crests: { count: 10, length },
+    ...more,
+  });
+
+  it('counts wear as a tail below the band: 47.63 over pitch 3 may be M48x3 or a Tr48x3 worn by 0.13 mm', () => {
+    const found = identify(readings(47.63, 30));
+    expect(found.separable).toBe(false);
+    expect(found.twins).toEqual(['Tr48x3']);
+    expect(found.nextMeasurement?.what).toBe('crest');
+    // coarse V threads have a flat that shows, an eighth of a pitch; 0.366 of a pitch is a trapezoid's
+    expect(identify(readings(47.63, 30, { crest: 'flat' })).nextMeasurement?.what).toBe('crest_flat');
+    const flat = readings(47.63, 30, { crest: 'flat', crestFlat: 1.1, starts: 1 });
+    expect(identify(flat).candidates[0]!.designation).toBe('Tr48x3');
+  });
+
+  it('asks for the crest wherever a screw of another form shares pitch and size', () => {
+    for (const [major, length] of [
+      [29.9, 30],
+      [23.9, 30],
+    ] as const) {
+      expect(identify(readings(major, length, { starts: 1 })).nextMeasurement?.what).toBe('crest');
+      expect(identify(readings(major, length)).nextMeasurement?.why).toMatch(
+        /flat for Tr.*sharp for M|sharp for M.*flat for Tr/,
+      );
+    }
+  });
+
+  it('finds a lost screw from the bore of its nut and its travel: D1 of Tr8x8(P2) is 6 to 6.236', () => {
+    const found = identify({ nutBore: { goes: 6, stops: 6.3 }, travel: { turns: 1, length: 8 } });
+    expect([found.separable, found.candidates[0]!.designation]).toEqual([true, 'Tr8x8(P2)']);
+  });
+
+  it('gives an odd or worn screw its sheet lines, its form by the nearest series, and what to measure', () => {
+    const found = identify({ major: [9.31, 9.28, 9.35], crests: { count: 8, length: 25.4 }, starts: 1 });
+    expect(found.block).toMatch(/^screw:\n {2}form: acme .*\n {2}major: 9\.313 ± 0\.03 mm\n {2}crests: /);
+    expect(found.nextMeasurement?.what).toBe('crest');
+    expect(found.contradictions.join()).toMatch(/worn/);
+  });
+
+  it('tells a ball screw by its round grooves', () => {
+    const found = identify({ major: [11.9], crest: 'round' });
+    expect(found.contradictions.join()).toMatch(/ball screw.*a printed nut is wrong for it/);
+    expect(found).toMatchObject({ fits: false, separable: false, block: '' });
   });
 });
 

@@ -27,9 +27,9 @@ export function identificationText(
     [
       ['', headLines(found, readings, style)],
       ['Does not go together', contradictions.flatMap((one) => beside('  –', 4, one))],
-      ['Measure next', next !== null && wantsMore(found) ? nextLines(next) : []],
+      ['Measure next', next !== null && wantsMore(found, next) ? nextLines(next) : []],
       [found.fits ? 'Candidates' : 'Nearest of the series', candidateLines(found)],
-      ['For a part sheet', hasBlock(found) ? blockLines(found.block) : []],
+      ['For a part sheet', found.block === '' ? [] : blockLines(found.block)],
     ],
     style,
   );
@@ -38,18 +38,14 @@ export function identificationText(
 /** Below this the first candidate deserves another look, although it stands alone. */
 const SURE = 0.97;
 
-function wantsMore({ candidates, separable }: Identification): boolean {
-  return !separable || candidates[0]!.probability < SURE;
-}
-
-/** A name in doubt is no base for a part, nor are readings that a slip explains. */
-function hasBlock({ fits, separable, contradictions }: Identification): boolean {
-  return separable || (!fits && contradictions.length === 0);
+function wantsMore({ candidates, separable }: Identification, next: NextMeasurement): boolean {
+  return !separable || candidates[0]!.probability < SURE || next.what === 'crest';
 }
 
 function headLines(found: Identification, readings: Readings, style: Paint): string[] {
   const { candidates, fits, separable, twins } = found;
   const first = candidates[0]!;
+  if (readings.crest === 'round') return [style.bold('A ball screw: a printed nut is wrong for it.')];
   if (!fits) {
     return [
       style.bold(

@@ -23,12 +23,21 @@ export const readingsSection = map({
   }).optional(),
   starts: whole(1, 12, 'grooves that begin at the end of the screw').optional(),
   minor: across('over the root').optional(),
+  nut_bore: z
+    .preprocess(
+      (input) => (typeof input === 'number' || typeof input === 'string' ? { goes: input, stops: input } : input),
+      map({
+        goes: across('the drill shank that goes into the nut'),
+        stops: across('the next larger one, which does not'),
+      }),
+    )
+    .optional(),
   crest_flat: across('width of a crest along the axis').optional(),
   wires: map({
     wire: quantity('length', { above: 0, most: 100 }, 'diameter of each of the three wires'),
     over: across('over all three'),
   }).optional(),
-  crest: word(['flat', 'sharp'], 'what the crests look like').optional(),
+  crest: word(['flat', 'sharp', 'round'], 'what the crests look like').optional(),
   hand: word(['right', 'left']).optional(),
   uncertainty: quantity('length', { above: 0, most: 5 }, 'half-width of every reading without its own').optional(),
 });

@@ -121,8 +121,8 @@ describe('wear, twins and what is left', () => {
 
   it('asks for the crest wherever a screw of another form shares pitch and size', () => {
     for (const [major, length] of [
-      [29.9, 30],
-      [23.9, 30],
+      [47.9, 30],
+      [35.9, 30],
     ] as const) {
       expect(identify(readings(major, length, { starts: 1 })).nextMeasurement?.what).toBe('crest');
       expect(identify(readings(major, length)).nextMeasurement?.why).toMatch(

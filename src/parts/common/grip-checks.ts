@@ -74,22 +74,22 @@ function gripWords(one: Held, { clamp, form, setScrew, holds, by, preload }: Gri
   const figures = [
     ...(clamp && screws
       ? [
-          `${clampWords(screws)} at ${plain(preload, 0)} N, ${countWords(one, view)}: first day ${plain(clamp.firstDay, 0)}, at the end cold ${plain(clamp.cold, 0)}, hot ${plain(clamp.hot, 0)}, retightened once ${plain(clamp.again, 0)}`,
+          `${clampWords(screws)} at ${plain(preload, 0)} N${countWords(one, view)}: first day ${plain(clamp.firstDay, 0)}, at the end cold ${plain(clamp.cold, 0)}, hot ${plain(clamp.hot, 0)}, retightened once ${plain(clamp.again, 0)}`,
         ]
       : []),
     ...(form > 0 ? [`${formName} by itself ${plain(form, 0)}`] : []),
     ...(setScrew > 0 ? [`set screw ${plain(setScrew, 0)}`] : []),
   ];
   const carries = { clamp: 'clamp', form: formName, 'set screw': 'set screw' }[by];
-  return `the ${one.name} holds ${plain(holds, 0)} N·mm by its ${carries} after five years at ${plain(one.temperature.at, 0)} °C (${figures.join('; ')})`;
+  return `the ${one.name} holds ${plain(holds, 0)} N·mm by its ${carries} after five years at ${plain(one.temperature.at, 0)} °C and friction ${plain(one.grip.friction, 2)} (${figures.join('; ')})`;
 }
 
 /** How many screws close the hub: those too near to the web only bend that. */
 function countWords(one: Held, view: HeldView): string {
   const { count } = one.grip.clamp!;
   const counted = placeOf(one, view).ring?.counted ?? 0;
-  if (counted === count) return `friction ${plain(one.grip.friction, 2)}`;
-  return `${counted === 0 ? 'none' : 'one'} of them far enough from the slit's end to close it`;
+  if (counted === count) return '';
+  return `, ${counted === 0 ? 'none' : 'one'} of them far enough from the slit's end to close it`;
 }
 
 /** The least to do that brings it out of failing, or that brings it to pass; a plastic that heat spares. */

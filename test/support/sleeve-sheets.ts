@@ -1,0 +1,17 @@
+/** Two level shafts, joined so that they stay joined. */
+export const CLAMP = {
+  part: 'sleeve',
+  name: 'joint',
+  form: 'clamp',
+  motor: { shaft: { diameter: 5, flat: 4.5, flat_length: 15 }, torque: 0.25, temperature: 55 },
+  shaft: 8,
+  mounting: 'horizontal',
+  retighten: 'yes',
+  motor_end: { clamp: { screw: 'M3', washers: 'yes' } },
+  screw_end: { clamp: { screw: 'M3', washers: 'yes' } },
+  material: 'pc',
+  duty: { temperature: 30 },
+};
+
+/** A bush for a bore that is too large. */
+export const BUSH = { part: 'sleeve', name: 'bush', form: 'bush', shaft: 5, bore: 8, length: 12 };

@@ -4,6 +4,7 @@ import type { Tunable } from '../fit/advice.js';
 import type { Check, Finding } from '../fit/check.js';
 import type { Question } from '../fit/question.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
+import type { Printer } from '../presets/printer.js';
 import type { ProfileUse } from '../presets/profile.js';
 import type { PresetTexts } from '../presets/texts.js';
 import type { Assumption } from '../sheet/assumptions.js';
@@ -59,6 +60,10 @@ export interface PlannedBody {
   readonly expected: Expected;
   /** true where it lies on the bed the other way up than it is modelled */
   readonly turnOver?: boolean;
+  /** what it is printed with */
+  readonly printer: Pick<Printer, 'layer' | 'lineWidth'>;
+  /** the thinnest wall that was worked out, as it stands in the file, mm; left out where no law names every wall */
+  readonly leastWall?: number;
 }
 
 /** What a part kind says of a design besides its checks. */

@@ -8,6 +8,7 @@ import type { PictureOptions } from '../output/picture/picture.js';
 import type { BodyRow, Report } from '../output/report.js';
 import { reportJson } from '../output/report-json.js';
 import { writeStl } from '../output/write-stl.js';
+import type { PlannedBody } from '../parts/part-kind.js';
 import type { SizeChoice } from '../parts/part-views.js';
 import { createKernel, type Kernel } from '../solid/kernel.js';
 import type { Body } from '../solid/mesh.js';
@@ -17,6 +18,7 @@ import { kindOfDesign } from './find-kind.js';
 import { fuseBody } from './fuse-body.js';
 import { KINDS } from './kinds.js';
 import type { KnownKind } from './known-kind.js';
+import { type FusedBody, measureBody, measuredFindings, needsSupport } from './measure-solid.js';
 import { isRelaxed, SolidFault } from './solid-fault.js';
 import { defects, type MeasuredBody, readBack, verify } from './verify.js';
 
@@ -70,13 +72,14 @@ export async function makeDesign(made: Design, options: MakeOptions = {}): Promi
   const { kinds = KINDS } = options;
   const kernel = await (options.kernel ?? createKernel());
   const kind = kindOfDesign(kinds, made);
-  const planned = kind
-    .bodies(made)
-    .map(({ recipe, expected, turnOver }) => ({ body: fuseBody(kernel, recipe), expected, turnOver }));
-  const written = planned.map(({ body, expected }) =>
-    readBack({ file: fileName(made, body, planned.length), bytes: writeStl(body), expected }),
-  );
-  const solid: Finding[] = [...verify(written), ...kind.mate(made, kernel)];
+  const bodiesPlanned = kind.bodies(made);
+  const planned = bodiesPlanned.map((plan): FusedBody & PlannedBody => {
+    const body = fuseBody(kernel, plan.recipe);
+    return { ...plan, body, file: fileName(made, body, bodiesPlanned.length) };
+  });
+  const written = planned.map(({ body, expected, file }) => readBack({ file, bytes: writeStl(body), expected }));
+  const measured = planned.map(measureBody);
+  const solid: Finding[] = [...verify(written), ...measuredFindings(measured), ...kind.mate(made, kernel)];
   const findings = [...checked.checks, ...solid];
   if (worst(solid) === 'fail') {
     if (!isRelaxed(checked.checks))
@@ -87,9 +90,14 @@ export async function makeDesign(made: Design, options: MakeOptions = {}): Promi
     return { report: assembleReport(made, kind, findings, []), files: [] };
   }
   const rows = planned.map(({ body, turnOver = false }, i) => bodyRow(body, written[i]!, made, turnOver));
-  const report = assembleReport(made, kind, findings, rows);
+  const report = withSupport(assembleReport(made, kind, findings, rows), measured.some(needsSupport));
   const bodies = planned.map(({ body }) => body);
   return filesOf({ report, bodies, written }, { made, kind }, options);
+}
+
+/** What was measured says whether support is needed, whatever was foreseen. */
+function withSupport(report: Report, needed: boolean): Report {
+  return report.print && needed ? { ...report, print: { ...report.print, support: 'needed' } } : report;
 }
 
 interface Built {

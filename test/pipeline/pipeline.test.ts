@@ -151,6 +151,8 @@ describe('model and makePart', () => {
       ['solid-closed', 'pass'],
       ['solid-volume', 'pass'],
       ['solid-bounds', 'pass'],
+      ['measured-wall', 'pass'],
+      ['measured-overhang', 'pass'],
       ['mate-play', 'pass'],
     ]);
     expect(JSON.parse(new TextDecoder().decode(files[1]!.bytes))).toEqual(report);

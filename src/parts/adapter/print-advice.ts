@@ -1,10 +1,8 @@
 import { nutPocketReach } from '../common/bought-nut.js';
 import { boreOf, pocketRadius } from '../common/joints.js';
+import { LEDGE } from '../common/ledge.js';
 import type { PrintAdvice } from '../part-kind.js';
 import type { PatternHoles, PlateSizes } from './plan.js';
-
-/** A pocket's ceiling that hangs further than this over its hole wants support, mm. @source common-practice */
-export const LEDGE = { pass: 2.5, fail: 5 };
 
 /** The face that lies on the bed: whatever stands out of the plate points up, else the deeper ledge does. */
 export function bedFace(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>): 'carriage' | 'outside' {
@@ -40,5 +38,5 @@ export function adapterAdvice(plate: PlateSizes): PrintAdvice {
     : plate.keys.length > 0
       ? 'the keys then point up'
       : 'the larger pockets then open upwards';
-  return { face_up: turn, why, support: ledge > LEDGE.pass ? 'needed' : 'none' };
+  return { face_up: turn, why, support: ledge > LEDGE.pass.max ? 'needed' : 'none' };
 }

@@ -39,7 +39,7 @@ export function adapterBody(design: AdapterDesign, sizes: SizeChoice = 'printed'
   const drawing = { print: printSizes(material, printer), chordError: printer.chordError };
   const { shape, volume, bounds } = plateSolid(layout.plate, drawing);
   const turnOver = bedFace(layout.plate) === 'outside';
-  return { recipe: { name, material: material.name, shape }, expected: { volume, mark: 0, bounds }, turnOver };
+  return { recipe: { name, material: material.name, shape }, expected: { volume, mark: 0, bounds }, turnOver, printer };
 }
 
 /** Shape, volume and bounds of a plate. */

@@ -39,6 +39,7 @@ function hubBody(hub: Hub, { printer, material }: CouplingDesign, sizes: SizeCho
         [max[0], max[1], top],
       ],
     },
+    printer,
   };
 }
 
@@ -56,5 +57,6 @@ function insertBody({ insert }: CouplingDesign, sizes: SizeChoice): PlannedBody 
         [max[0], max[1], plan.height],
       ],
     },
+    printer,
   };
 }

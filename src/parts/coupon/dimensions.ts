@@ -9,11 +9,13 @@ import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { FastenerSize } from '../../standards/fasteners/sizes.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
+import { requireFacetBudget } from '../common/facet-budget.js';
 import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { type CouponPlan, featuresOf, type PocketPlan, type ScalePlan, stepHeights, type ThreadPlan } from './plan.js';
 import { roomForMarks } from './scale-plate.js';
 import { type CouponSheet, PURPOSES, type Purpose } from './sheet.js';
+import { shortNutLength } from './short-nut-length.js';
 import { markStyle } from './strip.js';
 
 /** A coupon, worked out. Scale, bores and posts stand in the file as they are meant; threads and pockets are compensated. */
@@ -49,6 +51,7 @@ export function designCoupon(sheet: CouponSheet, presets: PresetTexts): CouponDe
   const printer = resolvePrinter(sheet.printer, presets, assumptions);
   const plan = planOf(sheet, printer, assumptions);
   const features = featuresOf(plan);
+  if (screw) requireThreadBudget(screw, printer.chordError, features.threads.length);
   return {
     part: 'coupon',
     name: sheet.name,
@@ -147,4 +150,9 @@ function sizesOf(
 /** Name of a mark's size in the report. */
 export function keyOf(mark: string): string {
   return mark.toLowerCase().replaceAll(' ', '_');
+}
+
+function requireThreadBudget({ major, minor, pitch, lead }: Screw, chordError: number, nuts: number): void {
+  const thread = { major: major.likely, minor: minor.likely, pitch: pitch.likely };
+  requireFacetBudget({ thread, lead, length: nuts * shortNutLength(pitch.likely), chordError });
 }

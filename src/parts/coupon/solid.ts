@@ -26,7 +26,7 @@ const BETWEEN = 4;
 export function couponBodies(design: CouponDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
   const style = markStyle(design.printer.lineWidth);
   const drawn = sizes === 'printed' ? design : { ...design, printer: uncompensated(design.printer) };
-  return couponPlates(drawn).map((plate) => plateBody(plate, design.material.name, style));
+  return couponPlates(drawn).map((plate) => plateBody(plate, design, style));
 }
 
 /** The plates of a coupon with what stands on them, in their places on the bed. */

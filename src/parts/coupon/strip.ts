@@ -112,7 +112,7 @@ export function strip(
 /** A plate as a recipe, and what it must measure. */
 export function plateBody(
   { name, outline, thickness, columns, marks }: Plate,
-  material: string,
+  { material, printer }: { readonly material: { readonly name: string } } & Pick<PlannedBody, 'printer'>,
   { rise }: MarkStyle,
 ): PlannedBody {
   const raised = marks.flatMap(({ strokes }) => strokes);
@@ -134,7 +134,7 @@ export function plateBody(
   return {
     recipe: {
       name,
-      material,
+      material: material.name,
       shape: cuts.length === 0 ? solid : { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape)] },
     },
     expected: {
@@ -145,5 +145,6 @@ export function plateBody(
         [max[0], max[1], Math.max(thickness + (marks.length > 0 ? rise : 0), ...columns.map(({ height }) => height))],
       ],
     },
+    printer,
   };
 }

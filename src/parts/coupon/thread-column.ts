@@ -7,6 +7,7 @@ import { circleOutline } from '../../solid/outline.js';
 import { threadBore } from '../common/thread-bore.js';
 import { threadColumns } from '../common/thread-shape.js';
 import type { CouponDesign } from './dimensions.js';
+import { shortNutLength } from './short-nut-length.js';
 import type { Station } from './strip.js';
 
 /** A coupon with short nuts. */
@@ -14,10 +15,6 @@ export type ThreadedCoupon = CouponDesign & { readonly screw: Screw };
 
 /** Chamfer past the thread at both ends, mm. */
 const LEAD_IN = 0.4;
-/** A short nut holds so many pitches, within these lengths, mm. */
-const PITCHES = 4;
-const [SHORTEST, LONGEST] = [5, 16];
-
 /** Thread of a short nut as it should come out. */
 export function shortNut({ screw }: ThreadedCoupon, { diametral, axial }: ThreadStep): ThreadProfile {
   return nutThread({
@@ -42,11 +39,6 @@ export function shortNutInFile(design: ThreadedCoupon, step: ThreadStep): Thread
     offset: holes === 'file' ? offsetAt(design.printer.holeOffset, finished.pitchDiameter) : 0,
     leadSlope: design.screw.lead / (Math.PI * finished.pitchDiameter),
   });
-}
-
-/** Length of a short nut, mm. */
-export function shortNutLength(pitch: number): number {
-  return Math.min(LONGEST, Math.max(SHORTEST, PITCHES * pitch));
 }
 
 /** A short nut as a station: a ring with the thread and its chamfers. */

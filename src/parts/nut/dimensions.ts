@@ -18,6 +18,7 @@ import { fault, InputError } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
 import type { NutPocket } from '../common/bought-nut.js';
+import { requireFacetBudget } from '../common/facet-budget.js';
 import { type HolePattern, measuredPattern, ownPattern } from '../common/hole-pattern.js';
 import type { Joint } from '../common/joints.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
@@ -116,6 +117,8 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const carriage = carriageOf(sheet, calipers, assumptions);
   const finished = finishedSizes(sheet, { screw, fit, holes, carriage, chordError: printer.chordError }, assumptions);
   const printed = printedSizes(finished, material, printer);
+  const { thread, lead, length } = printed;
+  requireFacetBudget({ thread, lead, length, chordError: printer.chordError });
   const duty = sheet.duty ?? {};
   const family = familyOf(sheet.family, { finished, screw, duty }, assumptions);
   const catchPocket = catchPocketOf(sheet.catch_nut, finished, assumptions);

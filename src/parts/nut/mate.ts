@@ -2,6 +2,7 @@ import { SOLID_GROUP } from '../../fit/accept.js';
 import { type CheckFacts, type Finding, hard, valued } from '../../fit/check.js';
 import { finding } from '../../fit/run-checks.js';
 import { axialPlay, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { cosd } from '../../solid/angles.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { mateThreads, NO_COMMON_VOLUME, type ThreadMate } from '../../solid/mate.js';
 import { plain } from '../../units/format.js';
@@ -9,8 +10,11 @@ import { exactly } from '../../units/measured.js';
 import { nutCutter, screwBody, threadColumns } from '../common/thread-shape.js';
 import type { NutDesign } from './dimensions.js';
 
-/** Diametral room that the tried screw has everywhere, mm. */
+/** Diametral room that the tried screw has everywhere, facets aside, mm. */
 const ROOM = 0.004;
+
+/** Both are drawn at least so finely, mm: coarser facets would take the play that is tried. */
+const CHORD = 0.01;
 
 /** By the helix's symmetry, one pitch over the whole turn holds every relation of screw and nut. */
 const MOST_PITCHES = 1;
@@ -45,18 +49,22 @@ export function nutMate(design: NutDesign): ThreadMate {
     pitchDiameter: smaller(finished.thread.pitchDiameter),
     major: smaller(finished.thread.major),
   };
+  const columns = threadColumns(finished.thread, finished.lead, Math.min(CHORD, printer.chordError));
+  // corners of the screw's facets, turned half a column, stand out over the middles of the nut's
+  const facets = finished.thread.major * (1 / cosd(180 / columns) - 1);
+  const room = ROOM + facets;
   // where readings leave open whether the largest screw goes in at all, the fit's checks say so; here it is one that does
   const bar: ThreadProfile = {
     ...finished.thread,
-    minor: Math.min(screw.inHand.minor.most, nut.minor - ROOM),
-    pitchDiameter: Math.min(screw.inHand.pitchDiameter.most + screw.inHand.crest.most, nut.pitchDiameter - ROOM),
-    major: Math.min(screw.inHand.major.most, nut.major - ROOM),
+    minor: Math.min(screw.inHand.minor.most, nut.minor - room),
+    pitchDiameter: Math.min(screw.inHand.pitchDiameter.most + screw.inHand.crest.most, nut.pitchDiameter - room),
+    major: Math.min(screw.inHand.major.most, nut.major - room),
     grooveWidth: finished.thread.pitch / 2,
   };
   const run = {
     starts: screw.starts,
     hand: screw.hand,
-    columns: threadColumns(finished.thread, finished.lead, printer.chordError),
+    columns,
     from: 0,
     to: 1,
   };
@@ -64,7 +72,7 @@ export function nutMate(design: NutDesign): ThreadMate {
     nut: nutCutter(nut, run),
     screw: screwBody(bar, run),
     play: axialPlay({
-      diametralClearance: nut.pitchDiameter - bar.pitchDiameter,
+      diametralClearance: nut.pitchDiameter - bar.pitchDiameter - facets,
       axialClearance: fit.axial,
       flankAngle: screw.flankAngle,
     }),

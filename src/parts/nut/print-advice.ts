@@ -1,5 +1,7 @@
+import { pocketRadius } from '../common/joints.js';
 import type { PrintAdvice } from '../part-kind.js';
 import type { NutDesign } from './dimensions.js';
+import { boreOf, pocketOf } from './pockets.js';
 
 const CLEAN = 'the flank that carries the load then faces up and comes out clean';
 /** A flange that ends so near the body's end lies on the bed [mm]. */
@@ -21,6 +23,14 @@ export function topFace({ duty, mounting, finished }: NutDesign): TopFace {
 /** Whether the way up was worked out from the mounting, and so is marked on the part. */
 export function isMarked({ duty, mounting, finished }: NutDesign): boolean {
   return duty.axis === 'vertical' && mounting !== undefined && finished.flange !== undefined;
+}
+
+/** How far ceilings of pockets that open on the bed hang over their holes; 0 where none does [mm]. */
+export function hangingLedge(design: NutDesign): number {
+  const { holes, family } = design;
+  const sunk = holes && pocketOf(holes);
+  const turned = family?.kind === 'holder' ? family.opens === 'face' : topFace(design) === 'flange-face';
+  return sunk && (sunk.side === 'flange') !== turned ? pocketRadius(sunk.pocket) - boreOf(holes) / 2 : 0;
 }
 
 /** The same in words for the report. */

@@ -38,6 +38,7 @@ export function nutBody(design: NutDesign): PlannedBody {
       bounds: hull.bounds,
     },
     turnOver: topFace(design) === 'flange-face',
+    printer,
   };
 }
 

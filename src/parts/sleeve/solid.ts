@@ -25,5 +25,6 @@ export function sleeveBody(design: SleeveDesign, sizes: SizeChoice = 'printed'):
         [beside.max[0], max[1], plan.length],
       ],
     },
+    printer,
   };
 }

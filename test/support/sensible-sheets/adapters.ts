@@ -21,8 +21,8 @@ const pattern = fc.record({
   count: fc.integer({ min: 2, max: 6 }),
   start: within(0, 90),
   room: within(0, 8),
-  bare: fc.boolean(),
-  diameter: within(0.8, 1.6),
+  stated: fc.constantFrom('screw', 'screw', 'both', 'diameter'),
+  wide: within(1, 2.6),
 });
 
 /** Plates that carry a bought nut, plates on which it floats, and blank ones. */
@@ -47,6 +47,7 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
     cutout: fc.constantFrom(undefined, undefined, undefined, 'round', 'square'),
     step: maybe(fc.tuple(within(2, 10), within(1, 3))),
     hold: fc.constantFrom(undefined, 'screws', 'keys'),
+    flange: fc.constantFrom('round', 'round', 'flats', 'square'),
     thickness: maybe(within(6, 14)),
     relief: maybe(within(0, 0.8)),
     material,
@@ -57,6 +58,11 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
     const bore = r.kind === 'blank' ? r.bore : r.body;
     const nutRadius = tidy(r.body / 2 + 1.6 * nutScrew + 1.5);
     const flange = tidy(2 * nutRadius + 3.4 * nutScrew);
+    const flangeSheet = {
+      round: { diameter: flange, thickness: 4 },
+      flats: { diameter: flange, flats: tidy(0.8 * flange), thickness: 4 },
+      square: { shape: 'square', size: [flange, flange], thickness: 4 },
+    }[r.flange];
     const carriageScrew = nominal(r.carriage.screw);
     const inner = r.kind === 'blank' ? bore / 2 + 3 + (r.step?.[0] ?? 0) / 2 : flange / 2 + 1.2 * carriageScrew;
     const opening = r.carriageBore === undefined ? undefined : tidy(bore + 1 + r.carriageBore);
@@ -78,8 +84,11 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
         ].map(([x, y]) => [tidy(x!), tidy(y!)]),
       },
     }[r.outline];
-    const hole = (p: typeof r.nut) =>
-      p.bare ? { diameter: tidy(nominal(p.screw) * 1.06 + 0.2), screw: p.screw } : { screw: p.screw };
+    const hole = (p: typeof r.nut) => {
+      const drilled = tidy(nominal(p.screw) * 1.06 + 0.2);
+      if (p.stated === 'both') return { diameter: drilled, screw: p.screw };
+      return p.stated === 'screw' ? { screw: p.screw } : { diameter: tidy(drilled * p.wide) };
+    };
     return given({
       part: 'adapter',
       name: 'sheet',
@@ -90,7 +99,7 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
           : given({
               body: r.body,
               length: tidy(1.4 * r.body),
-              flange: { diameter: flange, thickness: 4 },
+              flange: flangeSheet,
               holes: {
                 ...places('circle', { radius: nutRadius, count: r.nut.count, start: r.nut.start }),
                 ...hole(r.nut),

@@ -84,7 +84,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
     kind: fc.constantFrom('plain', 'plain', 'plain', 'split', 'clamped', 'holder', 'anti-backlash', 'catch'),
     body: fc.constantFrom('round', 'round', 'square', 'hexagon'),
     wall: within(0.3, 0.9),
-    length: within(1.2, 3),
+    length: within(0.8, 1.8),
     flange: maybe(flange),
     holes,
     fit,
@@ -104,7 +104,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
   })
   .map((r) => {
     const { major, pitch } = r.screw;
-    const roomy = { plain: 0, split: 9, clamped: 8, holder: 8, 'anti-backlash': 5, catch: 4 }[r.kind];
+    const roomy = { plain: 0, split: 9, clamped: 8, holder: 8, 'anti-backlash': 7, catch: 4 }[r.kind];
     const across = tidy(major + 2 * (2.5 + r.wall * Math.sqrt(major) * 1.6 + roomy));
     const flanged = r.flange !== undefined || r.kind === 'split';
     const d = nominal(r.holes.screw);
@@ -144,8 +144,8 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
       'anti-backlash': {
         kind: 'anti-backlash',
         spring: {
-          inside: tidy(major + 2 + 2 * r.spring),
-          outside: tidy(major + 4.4 + 2 * r.spring),
+          inside: tidy(major + 5 + 2 * r.spring),
+          outside: tidy(major + 7.4 + 2 * r.spring),
           free: 18,
           solid: 7,
           rate: 4,

@@ -2,10 +2,11 @@ import { type Check, soft, told, valued } from '../../../fit/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
 import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
+import { LEDGE } from '../../common/ledge.js';
 import { planeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { isSolidRim, rimThickness } from '../plan.js';
-import { bedFace, hanging, LEDGE } from '../print-advice.js';
+import { bedFace, hanging } from '../print-advice.js';
 import { flangeShape } from '../seated-nut.js';
 
 type AdapterCheck = Check<AdapterDesign>;
@@ -159,9 +160,9 @@ export const printSupport: AdapterCheck = {
   source: 'common practice',
   title: 'Ledges over air',
   unit: 'mm',
-  limits: soft({ max: LEDGE.pass }, { max: LEDGE.fail }),
+  limits: soft(LEDGE.pass, LEDGE.fail),
   moves: 'register.nut, register.carriage, nut.joint, carriage.joint',
-  run: ({ layout: { plate } }, { pass: { max = LEDGE.pass } }) => {
+  run: ({ layout: { plate } }, { pass: { max = 0 } }) => {
     const bed = bedFace(plate);
     const ledge = hanging(plate, bed);
     const cure =

@@ -16,7 +16,7 @@ import {
   pocketFloor,
   pocketWall,
 } from './mount.js';
-import { printLayers, printOverhang, printThreadDepth, threadLeadIn } from './print.js';
+import { printLayers, printOverhang, printSupport, printThreadDepth, threadLeadIn } from './print.js';
 import { wearHeat, wearPeak, wearPv, wearSpeed } from './rubbing.js';
 import { screwSeries } from './series.js';
 import {
@@ -56,6 +56,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   printLayers,
   printThreadDepth,
   printOverhang,
+  printSupport,
   shrinkAppliedOnce,
   wall,
   holePosition,

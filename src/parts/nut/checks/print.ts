@@ -1,10 +1,12 @@
-import { type Check, soft, valued } from '../../../fit/check.js';
+import { type Check, soft, told, valued } from '../../../fit/check.js';
 import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
 import { flankOverhangStep, largestLayer } from '../../../mechanics/print/flank-overhang.js';
 import { layersPerPitch, threadDepthInLines } from '../../../mechanics/print/resolution.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { LEDGE } from '../../common/ledge.js';
 import type { NutDesign } from '../dimensions.js';
+import { hangingLedge, printAdvice } from '../print-advice.js';
 
 type NutCheck = Check<NutDesign>;
 const print = { group: 'print', question: 'prints', source: 'common practice' } as const;
@@ -50,6 +52,25 @@ export const printThreadDepth: NutCheck = {
       exactly(lines),
       `${plain(depth)} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${help}`,
     );
+  },
+};
+
+/** What hangs over air as the nut lies on the bed: the flange itself, or ceilings of pockets that open downwards. */
+export const printSupport: NutCheck = {
+  ...print,
+  id: 'print-support',
+  title: 'Ledge that is printed over air',
+  unit: 'mm',
+  limits: soft(LEDGE.pass, LEDGE.fail),
+  moves: 'holes.head, holes.joint, flange.offset, mounting',
+  run: (design, { pass: { max = 0 } }) => {
+    if (!design.family && printAdvice(design).support === 'needed')
+      return told('caution', 'the flange is printed over air and wants support underneath');
+    const ledge = hangingLedge(design);
+    const cure = ledge > max ? '; let them open upwards with holes.head, or take a joint without pockets' : '';
+    return ledge > 0
+      ? valued(exactly(ledge), `ceilings of the pockets that open on the bed reach ${plain(ledge)} mm over air${cure}`)
+      : valued(exactly(0), 'no pocket of the holes opens on the bed');
   },
 };
 

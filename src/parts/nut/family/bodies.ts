@@ -89,6 +89,7 @@ function cutBody(design: NutDesign, { hull }: Drawing, cuts: readonly Cut[]): Pl
       shape: { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape)] },
     },
     expected: { volume: hull.volume - total(cuts), mark: 0, bounds: hull.bounds },
+    printer: design.printer,
   };
 }
 
@@ -133,6 +134,7 @@ function halves(design: NutDesign, family: Family & { kind: 'split' }, drawing: 
         mark: 0,
         bounds: upper ? [[lowest[0], 0, lowest[2]], highest] : [lowest, [highest[0], 0, highest[2]]],
       },
+      printer: design.printer,
     };
   });
 }
@@ -240,6 +242,7 @@ function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash
   );
   const plainMain = whole(design, drawing, [threadBore(bore)]);
   const main = {
+    printer: design.printer,
     recipe: {
       ...plainMain.recipe,
       shape: { kind: 'union', of: [plainMain.recipe.shape, ...bars.map(({ shape }) => shape)] } satisfies Shape,
@@ -283,6 +286,7 @@ function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash
         ],
       },
       turnOver: true,
+      printer: design.printer,
     },
   ];
 }

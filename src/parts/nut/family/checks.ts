@@ -19,7 +19,7 @@ const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
 
 /** The checks of a plain nut, less those that its family makes pointless, and the family's own. */
 export function withFamilyChecks(checks: readonly NutCheck[]): readonly NutCheck[] {
-  const own = [splitJoint, pocketRoom, nutSeat, springForce, springTravel, catchNut, printSupport];
+  const own = [splitJoint, pocketRoom, nutSeat, springForce, springTravel, catchNut];
   return [...checks.map(unlessPointless), ...own];
 }
 
@@ -151,18 +151,4 @@ export const catchNut: NutCheck = {
     if (screwHolding(screw) === 'holds') return undefined;
     return told('caution', CATCH_OFFER);
   },
-};
-
-/** Members of the family print as they are, or are refused before. */
-export const printSupport: NutCheck = {
-  ...about,
-  id: 'print-support',
-  question: 'prints',
-  title: 'Overhangs in the stated orientation',
-  unit: '',
-  moves: 'flange.offset, family.pocket',
-  run: ({ family, catchPocket }) =>
-    family || catchPocket
-      ? told('pass', 'lying holes have roofs of 45°, pockets open upwards, nothing hangs over air')
-      : undefined,
 };

@@ -1,0 +1,146 @@
+import { cornerBeyond, type FacetGraph, facing, middleOf, sideOf } from './facet-graph.js';
+import { ROLE } from './facet-roles.js';
+import type { Ray, RayCaster } from './ray-caster.js';
+
+/** The thinnest place of a body. */
+export interface ThinPlace {
+  /** along the ray, mm */
+  readonly thickness: number;
+  /** where the ray starts, on the surface, mm */
+  readonly at: readonly [number, number, number];
+}
+
+/** Both faces of a wall look apart to within this angle: others meet in an edge. */
+const FACING = Math.cos((40 * Math.PI) / 180);
+/** Faces that look apart to within this are taken for parallel: they meet nowhere near. */
+const PARALLEL = Math.cos((4 * Math.PI) / 180);
+/** An edge where two faces meet is looked for this much farther than two flat ones would meet. */
+const FARTHER = 1.5;
+/** Normals of facets that go on smoothly into one another agree to within this angle. */
+const SMOOTH = Math.cos((25 * Math.PI) / 180);
+/** Facets are asked so far apart from one another. */
+const STRIDE = 61;
+/** One in so many facets of a thread's roots starts a ray: they all stand alike along a helix. */
+const THREAD_SHARE = 3;
+/** A ray passes by what is nearer than this: the facet it starts from and its neighbours, mm. */
+const OWN = 1e-4;
+
+/**
+ * The least thickness of a body's walls, by rays through the solid: from the middle of each facet, and from the middle
+ * of each edge that stands into the solid, against the normals beside it. What a ray finds is a wall where the face it
+ * leaves and the face it meets look apart; where those two meet in an edge near by, it is that edge and no wall. Facets
+ * of bevels and marks bound no wall; a thread does across its axis only, by its roots: it may end on a face as thin as
+ * it likes.
+ *
+ * @param mesh    a closed mesh                                    [mm]
+ * @param roles   of its facets                                    [-]
+ * @param caster  of the same mesh
+ * @returns the thinnest place; undefined where no ray finds a wall  [mm]
+ */
+export function thinnestWall(mesh: FacetGraph, roles: Uint8Array, caster: RayCaster): ThinPlace | undefined {
+  const { sharp, hollow } = edgesOf(mesh, roles);
+  let thin: Candidate | undefined;
+  const cast = (ray: Ray, from: number): void => {
+    const hit = caster.first(ray, OWN, thin?.thickness);
+    if (!hit) return;
+    const one = { ray, from, to: hit.facet, thickness: hit.distance };
+    if (bounds(one, mesh, roles) && !meetsInEdge(one, mesh, sharp)) thin = one;
+  };
+  // in strides, so that something thin is found early and most rays need not go far
+  for (let start = 0; start < STRIDE; start++) {
+    for (let facet = start; facet < roles.length; facet += STRIDE) {
+      if (starts(facet, mesh, roles)) cast(rayAt(mesh, middleOf(mesh, facet), facet), facet);
+    }
+  }
+  for (const { at, facets } of hollow) {
+    for (const facet of facets) cast(rayAt(mesh, at, facet), facet);
+    cast(between(mesh, at, facets), facets[0]);
+  }
+  return thin && { thickness: thin.thickness, at: [thin.ray[0], thin.ray[1], thin.ray[2]] };
+}
+
+interface Candidate {
+  readonly ray: Ray;
+  readonly from: number;
+  readonly to: number;
+  readonly thickness: number;
+}
+
+type Place = readonly [number, number, number];
+
+interface Edge {
+  readonly at: Place;
+  /** half its length, mm */
+  readonly reach: number;
+  readonly facets: readonly [number, number];
+}
+
+/** Edges at which the solid stands out, and those at which openings stand into it; of plain faces. */
+function edgesOf(mesh: FacetGraph, roles: Uint8Array): { readonly sharp: Edge[]; readonly hollow: Edge[] } {
+  const { positions: p, normals: n, across } = mesh;
+  const [sharp, hollow]: [Edge[], Edge[]] = [[], []];
+  for (let side = 0; side < across.length; side++) {
+    const other = across[side]!;
+    if (other < side) continue;
+    const facets = [Math.trunc(side / 3), Math.trunc(other / 3)] as const;
+    if (roles[facets[0]] === ROLE.thread || facing(mesh, ...facets) > SMOOTH) continue;
+    const { from, to } = sideOf(mesh, side);
+    const [a, b, far, k] = [3 * from, 3 * to, 3 * cornerBeyond(mesh, other), 3 * facets[0]];
+    const out =
+      n[k]! * (p[far]! - p[a]!) + n[k + 1]! * (p[far + 1]! - p[a + 1]!) + n[k + 2]! * (p[far + 2]! - p[a + 2]!);
+    const at: Place = [(p[a]! + p[b]!) / 2, (p[a + 1]! + p[b + 1]!) / 2, (p[a + 2]! + p[b + 2]!) / 2];
+    const reach = Math.hypot(p[a]! - p[b]!, p[a + 1]! - p[b + 1]!, p[a + 2]! - p[b + 2]!) / 2;
+    if (out < 0) sharp.push({ at, reach, facets });
+    else if (facets.every((facet) => roles[facet] === ROLE.plain)) hollow.push({ at, reach, facets });
+  }
+  return { sharp, hollow };
+}
+
+/** Threads start rays at their roots and crests only, whose normals stand across the axis, and at some of many. */
+function starts(facet: number, { normals }: FacetGraph, roles: Uint8Array): boolean {
+  if (roles[facet] === ROLE.plain) return true;
+  return roles[facet] === ROLE.thread && facet % THREAD_SHARE === 0 && Math.abs(normals[3 * facet + 2]!) < 0.05;
+}
+
+function rayAt({ normals }: FacetGraph, [x, y, z]: Place, facet: number): Ray {
+  return [x, y, z, 0 - normals[3 * facet]!, 0 - normals[3 * facet + 1]!, 0 - normals[3 * facet + 2]!];
+}
+
+/** Midway between the two normals of an edge. */
+function between({ normals }: FacetGraph, [x, y, z]: Place, [one, other]: Edge['facets']): Ray {
+  const sum = [0, 1, 2].map((axis) => normals[3 * one + axis]! + normals[3 * other + axis]!) as [
+    number,
+    number,
+    number,
+  ];
+  const length = Math.hypot(...sum) || 1;
+  return [x, y, z, 0 - sum[0] / length, 0 - sum[1] / length, 0 - sum[2] / length];
+}
+
+/** Whether what a ray passes is a wall: its far face looks the way the ray goes, and neither face breaks an edge. */
+function bounds({ ray, from, to }: Candidate, { normals }: FacetGraph, roles: Uint8Array): boolean {
+  const [, , , dx, dy, dz] = ray;
+  const along = dx * normals[3 * to]! + dy * normals[3 * to + 1]! + dz * normals[3 * to + 2]!;
+  if (along < FACING) return false;
+  const [leaves, meets] = [roles[from]!, roles[to]!];
+  if (meets === ROLE.bevel || meets === ROLE.mark) return false;
+  if (leaves === ROLE.thread && meets === ROLE.thread) return false;
+  return (leaves !== ROLE.thread && meets !== ROLE.thread) || Math.abs(dz) < 0.5;
+}
+
+/**
+ * Whether the face that a ray leaves and the face that it meets come together in an edge: two flat faces at an angle α
+ * that are t apart do so t/tan α on.
+ */
+function meetsInEdge({ ray, from, to, thickness }: Candidate, mesh: FacetGraph, sharp: readonly Edge[]): boolean {
+  const apart = 0 - facing(mesh, from, to);
+  if (apart > PARALLEL) return false;
+  const angle = Math.acos(Math.max(0.02, apart));
+  const far = FARTHER * (thickness / Math.tan(angle)) + thickness;
+  const [x, y, z] = ray;
+  return sharp.some(({ at, reach, facets: [one, other] }) => {
+    if (Math.hypot(at[0] - x, at[1] - y, at[2] - z) > far + reach) return false;
+    const goesOn = (a: number, b: number) => facing(mesh, a, from) > SMOOTH && facing(mesh, b, to) > SMOOTH;
+    return goesOn(one, other) || goesOn(other, one);
+  });
+}

@@ -1,0 +1,110 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { facetGraph } from '../../src/solid/facet-graph.js';
+import { facetRoles } from '../../src/solid/facet-roles.js';
+import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import { hexagonOutline, rectangleOutline } from '../../src/solid/outline.js';
+import { rayCaster } from '../../src/solid/ray-caster.js';
+import { cylinder, type Shape } from '../../src/solid/recipe.js';
+import { thinnestWall } from '../../src/solid/wall-thickness.js';
+import { nutThread, TR8X2 } from './examples.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
+
+function wallOf(shape: Shape) {
+  const mesh = facetGraph(kernel.fuse(shape));
+  return thinnestWall(mesh, facetRoles(mesh, shape), rayCaster(mesh));
+}
+
+const round = (radius: number, from: number, to: number, circumscribed = false) =>
+  cylinder({ radius, sides: 96, circumscribed, from, to });
+const moved = (shape: Shape, x: number, y = 0): Shape => ({ kind: 'moved', by: [x, y, 0], shape });
+const slab = (x: number, y: number, to: number): Shape => ({
+  kind: 'prism',
+  outlines: [rectangleOutline({ size: [x, y] })],
+  from: 0,
+  to,
+});
+
+describe('the thinnest wall', () => {
+  it('of a tube is its wall', () => {
+    const wall = wallOf({ kind: 'difference', of: [round(10, 0, 30), round(8, -1, 31, true)] })!;
+    expect(wall.thickness).toBeCloseTo(2, 1);
+    expect(Math.hypot(wall.at[0], wall.at[1])).toBeGreaterThan(7.9);
+  });
+
+  it('of a plate is its thickness, or what is left under a pocket', () => {
+    expect(wallOf(slab(40, 30, 6))!.thickness).toBeCloseTo(6, 5);
+    const sunk: Shape = { kind: 'difference', of: [slab(40, 30, 6), round(5, 4.8, 7)] };
+    expect(wallOf(sunk)!.thickness).toBeCloseTo(4.8, 5);
+  });
+
+  it('lies between two holes, and between a hole and the edge', () => {
+    const two: Shape = {
+      kind: 'difference',
+      of: [slab(60, 40, 20), moved(round(5, -1, 21, true), -6), moved(round(4, -1, 21, true), 4.3)],
+    };
+    // 10.3 mm from axis to axis, less 5 and 4
+    expect(wallOf(two)!.thickness).toBeCloseTo(1.3, 1);
+    const edge: Shape = { kind: 'difference', of: [slab(60, 40, 20), moved(round(5, -1, 21, true), 0, 13.6)] };
+    expect(wallOf(edge)!.thickness).toBeCloseTo(1.4, 2);
+  });
+
+  it('lies at the corner of a pocket, which no facet looks along', () => {
+    // hexagon of 10 mm across flats, its corner on +X at 5.7735 mm; the side of the slab stands at 7 mm
+    const shape: Shape = {
+      kind: 'difference',
+      of: [slab(14, 60, 30), { kind: 'prism', outlines: [hexagonOutline({ acrossFlats: 10 })], from: -1, to: 31 }],
+    };
+    expect(wallOf(shape)!.thickness).toBeCloseTo(7 - 10 / Math.sqrt(3), 2);
+  });
+
+  it('is no edge in which two faces meet, however sharp', () => {
+    const wedge: Shape = {
+      kind: 'prism',
+      outlines: [
+        [
+          [0, 0],
+          [30, 0],
+          [30, 12],
+        ],
+      ],
+      from: 0,
+      to: 25,
+    };
+    expect(wallOf(wedge)?.thickness ?? 25).toBeGreaterThan(9);
+  });
+
+  it('of a nut is left by the roots of its thread, not by where the thread ends', () => {
+    const nut: Shape = {
+      kind: 'difference',
+      of: [round(6.5, 0, 13.3), { kind: 'thread', thread: nutThread(TR8X2, -1, 14.3) }],
+    };
+    const root = Math.max(...nutThread(TR8X2, 0, 1).profile.map(([, radius]) => radius));
+    expect(Math.abs(wallOf(nut)!.thickness - (6.5 - root))).toBeLessThan(0.02);
+  });
+
+  it('is no bevel: a lead-in may come near the outside', () => {
+    const bored = (broken: readonly number[]): Shape => ({
+      kind: 'difference',
+      of: [
+        round(10, 0, 20),
+        round(8, -1, 21, true),
+        {
+          kind: 'lathe',
+          sides: 96,
+          circumscribed: true,
+          profile: [
+            [9.5, -1],
+            [7, 9],
+          ],
+          broken,
+        },
+      ],
+    });
+    expect(wallOf(bored([0]))!.thickness).toBeCloseTo(2, 1);
+    expect(wallOf(bored([]))!.thickness).toBeLessThan(1.7);
+  });
+});

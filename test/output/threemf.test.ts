@@ -9,6 +9,7 @@ import { makePart } from '../../src/pipeline/make.js';
 import { measureMesh } from '../../src/solid/measure.js';
 import type { Mesh } from '../../src/solid/mesh.js';
 import { CUBES } from '../support/cube-kind.js';
+import { readStrictly } from '../support/reference-reader.js';
 import { modelFaults, threeMfFaults } from '../support/threemf-faults.js';
 
 const SHEETS = join(import.meta.dirname, '../../presets/sheets');
@@ -50,6 +51,44 @@ describe('writeThreeMf', () => {
     expect(threeMfFaults(packages[0]!.bytes)).toEqual([]);
   });
 
+  it.each([
+    ['demo-nut.yaml', 1],
+    ['demo-coupling.yaml', 3],
+    ['demo-adapter.yaml', 1],
+  ])('passes the reference library, its bodies apart and on the bed: %s', async (sheet, count) => {
+    const { files, report } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), { formats: ['3mf'] });
+    const read = await readStrictly(files.find(({ name }) => name.endsWith('.3mf'))!.bytes);
+    expect(read.warnings).toEqual([]);
+    expect(read.objects).toHaveLength(count);
+    expect(read.objects.filter(({ isSound }) => !isSound)).toEqual([]);
+    expect(read.items.map(({ partNumber }) => `${partNumber}.stl`)).toEqual(report.bodies.map(({ file }) => file));
+    expect(read.items.filter(({ hasTransform }) => hasTransform)).toEqual([]);
+    for (const [i, { low, high }] of read.objects.entries()) {
+      expect(low[2]).toBe(0);
+      expect(Math.min(low[0]!, low[1]!)).toBeGreaterThan(1);
+      for (const other of read.objects.slice(i + 1)) expect(other.low[0]! - high[0]!).toBeGreaterThan(5);
+    }
+  });
+
+  it('lays a body that is printed the other way up on its other end', async () => {
+    const sheet = readFileSync(join(SHEETS, 'demo-adapter.yaml'), 'utf8');
+    const { files, report } = await makePart(sheet, { formats: ['stl', '3mf'] });
+    const [row] = report.bodies;
+    const [mesh] = meshes(
+      strFromU8(unzipSync(files.find(({ name }) => name.endsWith('.3mf'))!.bytes)['3D/3dmodel.model']!),
+    );
+    const stl = readStl(files.find(({ name }) => name.endsWith('.stl'))!.bytes);
+    const up = row!.turn_over ? -1 : 1;
+    // heights over the bed, and how much of the surface lies there
+    const heights = (all: Float64Array, sign: number) => {
+      const z = [...all].filter((_, i) => i % 3 === 2).map((value) => sign * value);
+      const bed = Math.min(...z);
+      return [...new Set(z.map((value) => (value - bed).toFixed(4)))].sort();
+    };
+    expect(heights(mesh!.positions, 1)).toEqual(heights(stl.positions, up));
+    expect(measureMesh(mesh!).volume).toBeCloseTo(row!.volume, 2);
+  });
+
   it('is found at fault where it is', async () => {
     const { files } = await make();
     const xml = strFromU8(unzipSync(files.find(({ name }) => name === 'a.3mf')!.bytes)['3D/3dmodel.model']!);
@@ -67,17 +106,27 @@ describe('writeThreeMf', () => {
     for (const [from, to, said] of spoilt) expect(modelFaults(xml.replace(from, to)).join()).toMatch(said);
   });
 
-  it('holds the meshes of the STL files, in millimetres, where they were modelled', async () => {
+  it('holds the meshes of the STL files, in millimetres, beside one another', async () => {
     const { files } = await make();
     const xml = strFromU8(unzipSync(files.find(({ name }) => name === 'a.3mf')!.bytes)['3D/3dmodel.model']!);
     expect(xml).toContain('<model unit="millimeter"');
     expect(xml).not.toContain('transform');
-    expect([...xml.matchAll(/<item objectid="(\d+)"\/>/g)].map((m) => m[1])).toEqual(['2', '3']);
+    const items = [...xml.matchAll(/<item objectid="(\d+)" partnumber="([^"]+)"\/>/g)].map((m) => m.slice(1));
+    expect(items).toEqual([
+      ['2', 'a-b1'],
+      ['3', 'a-b2'],
+    ]);
     const read = meshes(xml);
     ['a-b1.stl', 'a-b2.stl'].forEach((name, i) => {
       const stl = readStl(files.find((file) => file.name === name)!.bytes);
       const [wanted, got] = [measureMesh(stl), measureMesh(read[i]!)];
-      expect(got).toMatchObject({ facets: wanted.facets, openEdges: 0, shells: 1, bounds: wanted.bounds });
+      expect(got).toMatchObject({ facets: wanted.facets, openEdges: 0, shells: 1 });
+      // cubes of edge 10 about the axis: 8 mm off the corner of the bed, and 8 mm apart
+      const first = 8 + 18 * i;
+      expect(got.bounds).toEqual([
+        [first, 8, 0],
+        [first + 10, 18, 10],
+      ]);
       // a cube of edge 10
       expect(got.volume).toBeCloseTo(1000, 6);
     });

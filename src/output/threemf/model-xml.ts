@@ -19,7 +19,7 @@ export function materialsXml(names: readonly string[]): string {
   return `<basematerials id="1">\n${bases.join('')}</basematerials>\n`;
 }
 
-/** The 3D model of a part: materials, one object a body, each built once where it was modelled. */
+/** The 3D model of a part: materials, one object a body, each built once where it lies. */
 export function modelXml(bodies: readonly Body[], report: Pick<Report, 'name' | 'part' | 'applied'>): string {
   const materials = [...new Set(bodies.map(({ material }) => material))];
   return [
@@ -34,9 +34,16 @@ export function modelXml(bodies: readonly Body[], report: Pick<Report, 'name' | 
     materialsXml(materials),
     ...bodies.map((body, i) => objectXml(body, i + 2, materials.indexOf(body.material))),
     '</resources>\n<build>\n',
-    ...bodies.map((_, i) => `<item objectid="${i + 2}"/>\n`),
+    ...bodies.map(
+      ({ name }, i) => `<item objectid="${i + 2}" partnumber="${xmlText(itemName(report.name, name))}"/>\n`,
+    ),
     '</build>\n</model>\n',
   ].join('');
+}
+
+/** What a body is called among others. */
+function itemName(part: string, body: string): string {
+  return body === part ? part : `${part}-${body}`;
 }
 
 /** One line of metadata. */

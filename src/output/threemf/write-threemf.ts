@@ -1,6 +1,7 @@
 import { strToU8, type Zippable, zipSync } from 'fflate';
 import type { PartInHand } from '../part-in-hand.js';
 import { stillPicture } from '../picture/picture.js';
+import { layBodies } from './lay-bodies.js';
 import { modelXml } from './model-xml.js';
 
 /** Times in a zip are local ones without a zone, so that this one reads the same everywhere. */
@@ -25,8 +26,8 @@ ${MODEL_RELATION}${pictured ? THUMBNAIL_RELATION : ''}</Relationships>
 `;
 
 /**
- * Writes a part as 3MF: millimetres, one object a body with its name and its material's, placed as modelled, with a
- * picture of the part.
+ * Writes a part as 3MF: millimetres, one object a body with its name and its material's, each laid on the bed beside the
+ * others as it is printed, with a picture of the part.
  *
  * Of the writers in the registry, one snaps vertices to a grid before it writes, the other knows no materials and
  * escapes no names; both write the time of day. So the model is written here, and only the zip is a library's.
@@ -38,7 +39,7 @@ ${MODEL_RELATION}${pictured ? THUMBNAIL_RELATION : ''}</Relationships>
  */
 export function writeThreeMf(part: PartInHand, thumbnail = stillPicture(part)): Uint8Array {
   const { report, bodies } = part;
-  return packThreeMf(modelXml(bodies, report), thumbnail);
+  return packThreeMf(modelXml(layBodies(bodies, report.bodies), report), thumbnail);
 }
 
 /**

@@ -61,7 +61,7 @@ export interface PlannedBody {
   /** true where it lies on the bed the other way up than it is modelled */
   readonly turnOver?: boolean;
   /** what it is printed with */
-  readonly printer: Pick<Printer, 'layer' | 'lineWidth'>;
+  readonly printer: Pick<Printer, 'layer' | 'lineWidth' | 'compensation'>;
   /** the thinnest wall that was worked out, as it stands in the file, mm; left out where no law names every wall */
   readonly leastWall?: number;
 }

@@ -7,6 +7,7 @@ import type { PartInHand } from '../output/part-in-hand.js';
 import type { PictureOptions } from '../output/picture/picture.js';
 import type { BodyRow, Report } from '../output/report.js';
 import { reportJson } from '../output/report-json.js';
+import { stlAbout } from '../output/stl-about.js';
 import { writeStl } from '../output/write-stl.js';
 import type { PlannedBody } from '../parts/part-kind.js';
 import type { SizeChoice } from '../parts/part-views.js';
@@ -77,7 +78,9 @@ export async function makeDesign(made: Design, options: MakeOptions = {}): Promi
     const body = fuseBody(kernel, plan.recipe);
     return { ...plan, body, file: fileName(made, body, bodiesPlanned.length) };
   });
-  const written = planned.map(({ body, expected, file }) => readBack({ file, bytes: writeStl(body), expected }));
+  const written = planned.map(({ body, expected, file, printer }) =>
+    readBack({ file, bytes: writeStl(body, stlAbout({ part: made.part, file, printer })), expected }),
+  );
   const measured = planned.map(measureBody);
   const solid: Finding[] = [...verify(written), ...measuredFindings(measured), ...kind.mate(made, kernel)];
   const findings = [...checked.checks, ...solid];

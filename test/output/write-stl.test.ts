@@ -1,6 +1,7 @@
 import { STLLoader } from 'three/examples/jsm/loaders/STLLoader.js';
 import { describe, expect, it } from 'vitest';
 import { readStl } from '../../src/output/read-stl.js';
+import { stlAbout } from '../../src/output/stl-about.js';
 import { writeStl } from '../../src/output/write-stl.js';
 import { measureMesh } from '../../src/solid/measure.js';
 import type { Mesh } from '../../src/solid/mesh.js';
@@ -25,6 +26,26 @@ describe('writeStl', () => {
     expect(bytes.length).toBe(84 + 50 * 4);
     expect(new TextDecoder().decode(bytes.subarray(0, 5))).not.toBe('solid');
     expect(new DataView(bytes.buffer).getUint32(80, true)).toBe(4);
+  });
+
+  it('says in its header what wrote it and what it holds, in 80 bytes of ASCII', () => {
+    const header = (about?: string) => new TextDecoder('ascii').decode(writeStl(tetrahedron, about).subarray(0, 80));
+    expect(header()).toBe('leadwright'.padEnd(80));
+    expect(header('nut z-left mm, shrink: file, holes: none')).toBe(
+      'leadwright nut z-left mm, shrink: file, holes: none'.padEnd(80),
+    );
+    expect(header('ä'.repeat(100))).toBe(`leadwright ${'?'.repeat(69)}`);
+  });
+
+  it('keeps unit and compensation in the header, however long the name is', () => {
+    const compensation = { shrink: 'slicer', holes: 'slicer' } as const;
+    const about = stlAbout({
+      part: 'end-holder',
+      file: `${'n'.repeat(64)}-body.stl`,
+      printer: { layer: 0.2, lineWidth: 0.4, compensation },
+    });
+    const header = new TextDecoder().decode(writeStl(tetrahedron, about).subarray(0, 80));
+    expect(header).toMatch(/^leadwright end-holder n{23}~ mm, shrink: slicer, holes: slicer *$/);
   });
 
   it('keeps every float32 of the mesh, in order', () => {

@@ -108,7 +108,7 @@ export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
           [half, half, sheet.size],
         ] as const,
       },
-      printer: { layer: 0.2, lineWidth: 0.45 },
+      printer: { layer: 0.2, lineWidth: 0.45, compensation: { shrink: 'file' as const, holes: 'none' as const } },
     }));
   },
   mate: ({ sheet }) => [

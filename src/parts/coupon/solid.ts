@@ -26,7 +26,13 @@ const BETWEEN = 4;
 export function couponBodies(design: CouponDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
   const style = markStyle(design.printer.lineWidth);
   const drawn = sizes === 'printed' ? design : { ...design, printer: uncompensated(design.printer) };
-  return couponPlates(drawn).map((plate) => plateBody(plate, design, style));
+  return couponPlates(drawn).map((plate) => plateBody(plate, asInFile(plate.name, drawn), style));
+}
+
+/** Scale, bores and posts stand in the file as they are meant. */
+function asInFile(plate: string, design: CouponDesign): CouponDesign {
+  const isTrue = plate === 'scale' || plate === 'bores';
+  return isTrue ? { ...design, printer: uncompensated(design.printer) } : design;
 }
 
 /** The plates of a coupon with what stands on them, in their places on the bed. */

@@ -5,7 +5,7 @@ import { comparisonText } from '../output/terminal/drive-comparison.js';
 import { travelText } from '../output/terminal/drive-travel.js';
 import { withFit } from '../pipeline/drive-sheet.js';
 import { Assumptions } from '../sheet/assumptions.js';
-import { readDuty, readQuestion } from './drive-options.js';
+import { type DriveQuestion, readDuty, readQuestion } from './drive-options.js';
 import { type DriveSource, isSheet, openDriveSource, screwNamed } from './drive-source.js';
 import { EXIT } from './exit-codes.js';
 import { type Io, wantsColour } from './io.js';
@@ -34,7 +34,7 @@ export async function driveCall(args: DriveArgs, io: Io): Promise<number> {
     const assumptions = new Assumptions();
     const screws = sources.map((source) => withFit(source.screw, fit ?? source.fit, assumptions));
     const comparison = {
-      ...compareScrews(screws, duty, { ...question, from }),
+      ...compareScrews(screws, duty, { ...question, from, lifts: liftsOf(question) }),
       assumptions: assumptions.list.slice(0, 1),
     };
     const { commanded, measured, stepsPerMm } = question;
@@ -55,7 +55,7 @@ export async function driveCall(args: DriveArgs, io: Io): Promise<number> {
       const options = { colour: wantsColour(io) };
       io.stdout.write(
         travel === undefined
-          ? comparisonText(comparison, duty, options)
+          ? comparisonText(comparison, duty, { ...options, levelled: question.endDifference !== undefined })
           : travelText(travel, { screw: comparison.screws[0]!.designation, stepsPerMm }, options),
       );
     }
@@ -63,6 +63,11 @@ export async function driveCall(args: DriveArgs, io: Io): Promise<number> {
   } catch (error) {
     return tellFaults(error, io, sheet?.file);
   }
+}
+
+function liftsOf({ lifts, liftHeight, acceleration }: DriveQuestion) {
+  if (lifts === undefined || liftHeight === undefined || acceleration === undefined) return undefined;
+  return { count: lifts, height: liftHeight, acceleration };
 }
 
 /** Every screw and sheet; undefined where one of them is wrong, which is then told. */

@@ -1,10 +1,11 @@
 import * as z from 'zod';
 import type { Duty } from '../drive/duty.js';
+import { MOTOR_PLACES } from '../drive/levelling.js';
 import { PURPOSES } from '../drive/rank-screws.js';
 import { driveDuty } from '../parts/common/drive-view.js';
 import type { GivenFit } from '../parts/nut/fit-classes.js';
 import { driveSection } from '../pipeline/drive-sheet.js';
-import { map, quantity, reading, word } from '../sheet/fields.js';
+import { map, quantity, reading, whole, word } from '../sheet/fields.js';
 import { validate } from '../sheet/validate.js';
 import { fault } from '../units/faults.js';
 import type { DriveSource } from './drive-source.js';
@@ -57,6 +58,10 @@ const QUESTION = {
   commanded: { path: 'commanded' },
   measured: { path: 'measured' },
   'end-difference': { path: 'endDifference' },
+  motor: { path: 'motor' },
+  lifts: { path: 'lifts' },
+  'lift-height': { path: 'liftHeight' },
+  acceleration: { path: 'acceleration' },
 } as const satisfies Record<string, TypedField>;
 
 const perMm = z.number('must be a number').positive('must be above 0').max(1e7, 'must be at most 10000000');
@@ -68,6 +73,10 @@ const questionSection = map({
   commanded: quantity('length', { least: -10_000, most: 10_000 }).optional(),
   measured: reading('length', { least: -300_000, most: 300_000 }).optional(),
   endDifference: quantity('length', { least: -100, most: 100 }).optional(),
+  motor: word(MOTOR_PLACES).optional(),
+  lifts: whole(1, 1e9).optional(),
+  liftHeight: quantity('length', { above: 0, most: 10_000 }).optional(),
+  acceleration: z.number('must be a number, mm/s²').positive('must be above 0').max(1e6).optional(),
 });
 
 /** What is asked beyond the figures of the screws. */
@@ -91,5 +100,15 @@ export function readQuestion(args: Fields & { readonly screws: readonly string[]
   refuse('commanded', !isAlone, 'goes with one screw, the one in the machine');
   refuse('steps-per-mm', commanded === undefined, 'goes with --commanded and --measured');
   refuse('old-steps-per-mm', args.from === undefined && isAlone, 'needs --from SCREW, the one that was in before');
+  const ofLifts = ['lifts', 'lift-height', 'acceleration', 'feed'];
+  const missing = ofLifts.filter((name) => args[name] === undefined);
+  for (const name of ofLifts.slice(0, 3))
+    refuse(
+      name,
+      missing.length > 0,
+      `needs ${missing.map((one) => `--${one}`).join(', ')} too; --feed is that of the old screw`,
+    );
+  refuse('lifts', args.from === undefined && isAlone, 'needs --from SCREW, the one that was in before');
+  refuse('motor', args['end-difference'] === undefined, 'goes with --end-difference');
   return question;
 }

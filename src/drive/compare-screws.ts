@@ -1,10 +1,12 @@
 import { stepsPerMm } from '../mechanics/travel.js';
+import { travelTime } from '../mechanics/travel-time.js';
 import { fault } from '../units/faults.js';
 import { rounded } from '../units/format.js';
 import { type PairedScrew, type PairVerdict, screwsOfOneAxisMayDiffer } from './axis-pair.js';
 import { type ControllerChange, controllerChange } from './controller-change.js';
 import { driveNumbers } from './drive-numbers.js';
 import { type Duty, fullDuty } from './duty.js';
+import { type Levelling, levelling, type MotorPlace } from './levelling.js';
 import type { DriveNumbers } from './numbers.js';
 import { PURPOSES, type Purpose, type RankedScrew, rankScrews } from './rank-screws.js';
 import { type DriveScrew, screwName } from './screw.js';
@@ -20,10 +22,30 @@ export interface ComparisonOptions {
   readonly oldStepsPerMm?: number | undefined;
   /** how much one end of an axis on two screws is higher than the other [mm]; 0.1 unless given */
   readonly endDifference?: number | undefined;
+  /** where the motors sit */
+  readonly motor?: MotorPlace | undefined;
+  /** moves whose time is compared; the duty's feed is that of the old screw */
+  readonly lifts?: Lifts | undefined;
 }
 
 /** A change from one screw to another. */
-export type NamedChange = ControllerChange & { readonly from: string; readonly to: string };
+export type NamedChange = ControllerChange & {
+  readonly from: string;
+  readonly to: string;
+  /** feed of the old screw, and of the new one at the same speed of the motor [mm/s] */
+  readonly feed?: { readonly old: number; readonly new: number };
+  /** time of all lifts at those feeds [s]; saved is below 0 where the swap costs time */
+  readonly lifts?: { readonly count: number; readonly old: number; readonly new: number; readonly saved: number };
+};
+
+/** Moves whose time is asked for. */
+export interface Lifts {
+  readonly count: number;
+  /** [mm] */
+  readonly height: number;
+  /** [mm/s²] */
+  readonly acceleration: number;
+}
 
 /** Screws side by side. */
 export interface Comparison {
@@ -38,7 +60,7 @@ export interface Comparison {
     /** [mm] */
     readonly difference: number;
     /** [degrees] */
-    readonly turns: readonly { readonly designation: string; readonly degrees: number }[];
+    readonly turns: readonly (Levelling & { readonly designation: string })[];
   };
   readonly purpose?: Purpose;
   /** best first; only with a purpose */
@@ -79,11 +101,16 @@ export function compareScrews(screws: readonly PairedScrew[], duty: Duty, option
       difference,
       turns: screws.map((screw) => ({
         designation: screwName(screw),
-        degrees: rounded(endDifference({ difference, lead: screw.lead })),
+        ...levelled(screw, difference, options.motor),
       })),
     },
     ...(purpose !== undefined && { purpose, ranking: rankScrews(numbers, purpose) }),
   };
+}
+
+function levelled(screw: DriveScrew, difference: number, motor: MotorPlace | undefined): Levelling {
+  const found = levelling(screw, difference, motor);
+  return { ...found, degrees: rounded(endDifference({ difference, lead: screw.lead })) };
 }
 
 function withClearances(duty: Duty, screw: PairedScrew): Duty {
@@ -101,6 +128,29 @@ function changesOf(screws: readonly DriveScrew[], duty: Duty, options: Compariso
   return others.map((screw) => ({
     from: screwName(from),
     to: screwName(screw),
-    ...controllerChange({ oldLead: from.lead, newLead: screw.lead, oldStepsPerMm }),
+    ...controllerChange({
+      oldLead: from.lead,
+      newLead: screw.lead,
+      oldStepsPerMm,
+      reverses: from.hand !== screw.hand,
+    }),
+    ...feedsOf(from, screw, duty.feed, options.lifts),
   }));
+}
+
+/** The feed that the same motor speed gives, and what that does to the time of many moves. */
+function feedsOf(
+  from: DriveScrew,
+  to: DriveScrew,
+  feed: number | undefined,
+  lifts: Lifts | undefined,
+): Pick<NamedChange, 'feed' | 'lifts'> {
+  if (feed === undefined) return {};
+  const after = (feed * to.lead) / from.lead;
+  const told = { feed: { old: feed, new: rounded(after) } };
+  if (lifts === undefined) return told;
+  const { count, height, acceleration } = lifts;
+  const time = (at: number) => count * travelTime({ distance: height, feed: at, acceleration });
+  const [old, now] = [time(feed), time(after)];
+  return { ...told, lifts: { count, old: rounded(old), new: rounded(now), saved: rounded(old - now) } };
 }

@@ -9,6 +9,8 @@ export interface ControllerChange {
   readonly steps_per_mm?: number;
   /** travel of a machine that was not told, over what was asked */
   readonly if_forgotten: number;
+  /** the new screw is of the other hand: the direction turns round */
+  readonly reverses: boolean;
   readonly words: string;
 }
 
@@ -20,6 +22,7 @@ export interface ControllerChange {
  * @param p.oldLead        l₁  lead of the screw taken out      [mm]    > 0
  * @param p.newLead        l₂  lead of the screw put in         [mm]    > 0
  * @param p.oldStepsPerMm  k₁  what the controller held so far  [1/mm]  > 0; leave it out for the factor alone
+ * @param p.reverses       the hands of the screws differ
  * @returns the factor, the figure, and what happens when it is forgotten
  * @throws InputError  a value is not above 0
  * @source derived: from the definitions
@@ -29,6 +32,7 @@ export function controllerChange(p: {
   readonly oldLead: number;
   readonly newLead: number;
   readonly oldStepsPerMm?: number | undefined;
+  readonly reverses?: boolean | undefined;
 }): ControllerChange {
   requirePositive('oldLead', p.oldLead);
   requirePositive('newLead', p.newLead);
@@ -39,9 +43,14 @@ export function controllerChange(p: {
     factor: rounded(factor, 9),
     ...(steps !== undefined && { steps_per_mm: rounded(steps) }),
     if_forgotten: rounded(1 / factor, 9),
-    words: changeWords(factor, p.oldStepsPerMm, steps),
+    reverses: p.reverses === true,
+    words: changeWords(factor, p.oldStepsPerMm, steps) + (p.reverses ? ` ${TURNS_ROUND}` : ''),
   };
 }
+
+/** What a screw of the other hand asks of the controller. */
+export const TURNS_ROUND =
+  'The hand is the other one, so the axis moves the other way: invert the direction in the controller, or reverse one coil pair with the power off, not both.';
 
 function changeWords(factor: number, before: number | undefined, after: number | undefined): string {
   if (Math.abs(factor - 1) < 1e-9) return 'The lead is the same: the controller needs no change.';

@@ -35,8 +35,8 @@ export interface TravelExplanation {
   readonly slips: readonly Slip[];
   /** what to multiply the controller's figure by, whatever the cause: exact for a slip, else as measured */
   readonly factor: number;
-  /** steps per mm to set: for the likeliest slip */
-  readonly steps_per_mm: number;
+  /** steps per mm to set: for the likeliest slip; not known where no slip explains and the controller's figure is not told */
+  readonly steps_per_mm?: number;
   readonly words: readonly string[];
   readonly assumptions: readonly Assumption[];
 }
@@ -83,7 +83,7 @@ export function explainTravel(p: TravelReading): TravelExplanation {
     reversed,
     slips,
     factor: rounded(factor),
-    steps_per_mm: rounded(steps),
+    ...(steps === undefined ? {} : { steps_per_mm: rounded(steps) }),
     words: explanationWords({ verdict, reversed, slips, ratio, factor, steps }),
     assumptions: [
       ...(p.uncertainty === undefined
@@ -139,11 +139,13 @@ function correction(found: {
   readonly asTold: boolean;
   readonly described: number;
   readonly held: number | undefined;
-}): { readonly factor: number; readonly steps: number } {
+}): { readonly factor: number; readonly steps: number | undefined } {
   const { ratio, slips, asTold, described, held } = found;
   const [first] = slips;
   if (asTold) return { factor: 1, steps: held ?? described };
-  if (first === undefined) return { factor: 1 / ratio.likely, steps: (held ?? described) / ratio.likely };
+  if (first === undefined) {
+    return { factor: 1 / ratio.likely, steps: held === undefined ? undefined : held / ratio.likely };
+  }
   if (first.wrong === 'reading') return { factor: 1, steps: held ?? described };
   return { factor: 1 / first.ratio, steps: held === undefined ? first.steps_per_mm : held / first.ratio };
 }
@@ -154,7 +156,7 @@ function explanationWords(found: {
   readonly slips: readonly Slip[];
   readonly ratio: Measured;
   readonly factor: number;
-  readonly steps: number;
+  readonly steps: number | undefined;
 }): readonly string[] {
   const { verdict, reversed, slips, ratio, factor, steps } = found;
   const turned = reversed
@@ -162,7 +164,8 @@ function explanationWords(found: {
     : [];
   if (verdict === 'as-told') return [...turned, 'The travel is as told, within the error of the reading.'];
   const share = `It travels ${plain(ratio.likely, 4)} times what was asked`;
-  const set = `Multiply the controller's figure by ${plain(factor, 4)}: ${plain(steps, 3)} steps per mm.`;
+  const right = steps === undefined ? '' : `: ${plain(steps, 3)} steps per mm`;
+  const set = `Multiply the controller's figure by ${plain(factor, 4)}${right}.`;
   if (verdict === 'slip') {
     const several = slips.length > 1 ? `, which ${slips.length} slips explain` : '';
     return [...turned, `${share}${several}.`, ...slips.map((slip) => `${slip.words} ${figures(slip)}`), set];

@@ -55,8 +55,10 @@ export function knownSlips(screw: DriveScrew, duty: FullDuty, right: number, old
   const swap = forgottenSwap(screw, oldLead);
   const told = ({ slip, ratio }: Draft) =>
     swap.some((known) => known.slip === slip && Math.abs(known.ratio / ratio - 1) < 1e-9);
+  const byStarts = startSlips(screw).filter((draft) => !told(draft));
   const drafts = [
-    ...startSlips(screw).filter((draft) => !told(draft)),
+    ...byStarts,
+    ...commonSwaps(screw).filter((draft) => ![...swap, ...byStarts].some((known) => sameCause(known, draft))),
     ...microstepSlips(duty),
     ...angleSlips(duty),
     ...gearSlips(duty),
@@ -81,6 +83,32 @@ function forgottenSwap(screw: DriveScrew, oldLead: number | undefined): readonly
       words: `The controller is still set for the old screw: it holds ${plain(oldLead, 4)} mm a turn; this one has ${plain(screw.lead, 4)} mm.`,
     },
   ];
+}
+
+function sameCause(a: Draft, b: Draft): boolean {
+  return a.slip === b.slip && a.wrong === b.wrong && Math.abs(a.ratio / b.ratio - 1) < 1e-9;
+}
+
+/** Screws that are often in a machine before a swap, by their travel a turn. */
+const COMMON_BEFORE: readonly (readonly [name: string, lead: number])[] = [
+  ['M5', 0.8],
+  ['M6', 1],
+  ['M8', 1.25],
+  ['M10 or Tr8x1.5', 1.5],
+  ['Tr8x2', 2],
+  ['Tr12x3', 3],
+  ['Tr8x4(P2), Tr16x4 or Tr20x4', 4],
+  ['Tr8x8(P2)', 8],
+];
+
+/** The controller was never told of the new screw, and the old one is not known: one of those that are usual. */
+function commonSwaps(screw: DriveScrew): readonly Draft[] {
+  return COMMON_BEFORE.filter(([, lead]) => Math.abs(lead / screw.lead - 1) > 1e-9).map(([name, lead]) => ({
+    slip: 'old-screw',
+    ratio: screw.lead / lead,
+    wrong: 'controller',
+    words: `The controller is still set for the old screw: ${plain(lead)} mm a turn is that of ${name}; this one has ${plain(screw.lead, 4)} mm.`,
+  }));
 }
 
 function startSlips(screw: DriveScrew): readonly Draft[] {

@@ -137,7 +137,7 @@ describe('drive', () => {
 
   it('a difference between two ends in degrees at each coupling', async () => {
     const { end_difference } = await json('Tr8x2', '--end-difference', '0.4mm');
-    expect(end_difference).toEqual({ difference: 0.4, turns: [{ designation: 'Tr8x2', degrees: 72 }] });
+    expect(end_difference).toMatchObject({ difference: 0.4, turns: [{ designation: 'Tr8x2', degrees: 72 }] });
   });
 
   it.each([
@@ -243,5 +243,55 @@ describe('drive refuses', () => {
       'wrong.yaml:4:24 duty.spin: unknown field; did you mean span?',
     ]);
     expect((await drive('no.yaml', 'none.yaml', 'Tz8')).stderr.trimEnd().split('\n')).toHaveLength(3);
+  });
+});
+
+describe('after the swap', () => {
+  const drive = async (...argv: string[]) => (await call(callFolder(), ['drive', ...argv])).stdout;
+
+  it('tries the screws that are common before a swap: 2.5 times too far is an M5, 4000 held where 1600 is right', async () => {
+    const text = await drive('Tr8x2', '--commanded', '100', '--measured', '250');
+    expect(text).toContain('If the controller holds 4000 steps per mm, set 1600:');
+    expect(text).toMatch(/0\.8 mm a turn is that of M5/);
+    expect(text).not.toContain('640');
+  });
+
+  it('prints no figure that rests on what the controller is not known to hold', async () => {
+    const text = await drive('Tr8x2', '--commanded', '100', '--measured', '173');
+    expect(text).toMatch(/Multiply the controller's figure by 0\.578\./);
+    expect(text).not.toMatch(/\d steps per mm/);
+    expect(await drive('Tr8x2', '--commanded', '100', '--measured', '173', '--steps-per-mm', '1600')).toContain(
+      '924.855',
+    );
+  });
+
+  it('says that a screw of the other hand turns the direction round', async () => {
+    expect((await drive('Tr10x2-LH', '--from', 'Tr10x2')).replaceAll(/\s+/g, ' ')).toContain(
+      'the axis moves the other way',
+    );
+    expect(await drive('Tr10x2', '--from', 'Tr10x3')).not.toContain('the other way');
+  });
+
+  it('tells the new feed at the same motor speed, and the time that many lifts take', async () => {
+    // 3 mm/s at lead 3 are 2 mm/s at lead 2: 10,000 lifts of 0.4 mm at 100 mm/s² take 1633 and 2200 s
+    const lifts = ['--feed', '3', '--lifts', '10000', '--lift-height', '0.4', '--acceleration', '100'];
+    const text = (await drive('Tr10x2', '--from', 'Tr10x3', ...lifts)).replaceAll(/\s+/g, ' ');
+    expect(text).toContain('at the same motor speed 3 mm/s become 2 mm/s');
+    expect(text).toContain('27 min 13 s with Tr10x3 and 36 min 40 s with Tr10x2: 9 min 27 s more');
+  });
+
+  it('levels: which end, which way, how far', async () => {
+    const text = (await drive('Tr8x2', '--end-difference', '-0.35', '--motor', 'above')).replaceAll(/\s+/g, ' ');
+    expect(text).toContain('The left end is 0.35 mm low');
+    expect(text).toContain('63° clockwise as seen from above');
+  });
+
+  it.each([
+    [['Tr8x2', '--lifts', '10'], '--lifts: 10; needs --lift-height, --acceleration, --feed too'],
+    [['Tr8x2', '--motor', 'above'], '--motor: above; goes with --end-difference'],
+  ])('%j is refused', async (argv, line) => {
+    const { code, stderr } = await call(callFolder(), ['drive', ...argv]);
+    expect(code).toBe(2);
+    expect(stderr).toContain(line);
   });
 });

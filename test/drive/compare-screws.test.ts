@@ -31,7 +31,7 @@ it('changes from the screw that is taken out, with the figure that the controlle
 
 it('says what levels an axis on two screws', () => {
   // 360° · 0.1 mm / lead
-  expect(compareScrews(three, duty).end_difference).toEqual({
+  expect(compareScrews(three, duty).end_difference).toMatchObject({
     difference: 0.1,
     turns: [
       { designation: 'Tr8x2', degrees: 18 },

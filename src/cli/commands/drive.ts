@@ -26,7 +26,11 @@ const OPTIONS = {
   commanded: option('travel asked for; with --measured names the slip'),
   measured: option('travel that came of it'),
   'steps-per-mm': option('what the controller holds now, for --measured'),
-  'end-difference': option('between two ends of one axis, 0.1 mm unless given'),
+  'end-difference': option('left end less right end of one axis, 0.1 mm unless given'),
+  motor: option('above or below, for --end-difference'),
+  lifts: option('how many moves; with the next two the time that a swap saves'),
+  'lift-height': option('of each, mm'),
+  acceleration: option('of the axis, mm/s²'),
   json: SHARED.json,
 } as const satisfies Record<string, Options>;
 

@@ -147,6 +147,11 @@ function tellController({ drive, checks }: Report): Step | undefined {
     title: 'Tell the controller',
     lines: [
       `Steps per mm: ${figure(drive.steps_per_mm)} (lead ${plain(drive.lead)} mm, full step ${figure(drive.full_step)} mm). Read the value that is set now, and write it down first.`,
+      ...(drive.hand === 'left'
+        ? [
+            'A left-hand screw: in place of a right-hand one the direction turns round. Invert it in the controller, or reverse one coil pair with the power off, not both.',
+          ]
+        : ['If the screw that came out was left-hand, the direction turns round: invert it in the controller.']),
       `Feed at most ${figure(drive.feed_limit.value)} mm/s on this axis, jogging and homing included.`,
       ...(check(checks, 'thread-stall')
         ? ['Set travel limits and end stops inside the nut’s ends: a crash pushes with up to twice the stall force.']
@@ -173,10 +178,12 @@ function firstMoves({ drive }: Report): Step {
 
 function level({ drive }: Report): Step | undefined {
   if (!drive) return undefined;
+  const leftHand = drive.hand === 'left';
   return {
     title: 'Level both ends',
     lines: [
-      'Where two screws carry the axis, measure from the frame to both ends and turn one screw until they agree.',
+      'Where two screws carry the axis: power off, the same block under both ends, hold one coupling and turn the other.',
+      `To lift an end, turn its screw ${leftHand ? 'counter-clockwise' : 'clockwise'} as seen from above, wherever the motor sits: ${figure(36 / drive.lead)}° for 0.1 mm. Then check near both ends of the travel.`,
     ],
   };
 }

@@ -1,4 +1,5 @@
 import type { Comparison } from '../../drive/compare-screws.js';
+import { TURNS_ROUND } from '../../drive/controller-change.js';
 import type { Assumption, Duty } from '../../drive/duty.js';
 import { PURPOSES, type Purpose, rankScrews } from '../../drive/rank-screws.js';
 import type { Holding } from '../../mechanics/power-screw/holding.js';
@@ -18,13 +19,13 @@ export type ShownComparison = Comparison & { readonly assumptions: readonly Assu
  *
  * @param comparison the screws, at one duty
  * @param duty as it was given
- * @param options colour
+ * @param options colour, and whether the levelling of two ends is told
  * @returns lines, a line break after each
  */
 export function comparisonText(
   comparison: ShownComparison,
   duty: Duty,
-  { colour = false }: { readonly colour?: boolean } = {},
+  { colour = false, levelled = false }: { readonly colour?: boolean; readonly levelled?: boolean } = {},
 ): string {
   const style = paint(colour);
   return sectionsText(
@@ -35,6 +36,7 @@ export function comparisonText(
       [choiceTitle(comparison), choiceLines(comparison)],
       [controllerTitle(comparison), changeLines(comparison)],
       ['Two of them on one axis', pairLines(comparison)],
+      ['Level both ends', levelLines(comparison, levelled)],
       [comparison.screws.length === 1 ? 'In words' : 'Mind', wordLines(comparison, duty)],
       ['', footLines(comparison, duty, style)],
     ],
@@ -90,11 +92,39 @@ function controllerTitle({ changes }: Comparison): string {
 
 function changeLines({ changes }: Comparison): string[] {
   const column = 4 + Math.max(0, ...changes.map(({ to }) => to.length));
-  return changes.flatMap(({ to, factor, steps_per_mm, if_forgotten }) => {
-    if (factor === 1 || steps_per_mm === undefined) return beside(`  ${to}`, column, 'no change, the lead is the same');
-    const told = `${plain(steps_per_mm)} steps per mm instead of ${plain(steps_per_mm / factor)}`;
-    return beside(`  ${to}`, column, `${told}; forgotten, 100 mm become ${plain(100 * if_forgotten, 1)}`);
+  return changes.flatMap((change) => {
+    const { to, factor, steps_per_mm, if_forgotten, reverses } = change;
+    const steps =
+      factor === 1 || steps_per_mm === undefined
+        ? 'no change, the lead is the same'
+        : `${plain(steps_per_mm)} steps per mm instead of ${plain(steps_per_mm / factor)}; forgotten, 100 mm become ${plain(100 * if_forgotten, 1)}`;
+    const told = [steps, ...(reverses ? [TURNS_ROUND] : []), ...feedWords(change)];
+    return told.flatMap((line, i) => beside(i === 0 ? `  ${to}` : '', column, line));
   });
+}
+
+function feedWords({ from, to, feed, lifts }: Comparison['changes'][number]): string[] {
+  if (feed === undefined) return [];
+  const same = `at the same motor speed ${plain(feed.old)} mm/s become ${plain(feed.new)} mm/s`;
+  if (lifts === undefined) return [same];
+  const way = lifts.saved >= 0 ? 'saved' : 'more';
+  return [
+    same,
+    `${lifts.count} lifts take ${duration(lifts.old)} with ${from} and ${duration(lifts.new)} with ${to}: ${duration(Math.abs(lifts.saved))} ${way}`,
+  ];
+}
+
+function duration(seconds: number): string {
+  const whole = Math.round(seconds);
+  if (whole < 60) return `${plain(seconds, 1)} s`;
+  const [hours, minutes] = [Math.floor(whole / 3600), Math.floor((whole % 3600) / 60)];
+  return hours > 0 ? `${hours} h ${minutes} min` : `${minutes} min ${whole % 60} s`;
+}
+
+/** How two ends are brought level, where a difference was asked about. */
+function levelLines({ end_difference }: ShownComparison, asked: boolean): string[] {
+  if (!asked) return [];
+  return end_difference.turns.flatMap(({ designation, words: told }) => hung(`${designation}: ${told}`));
 }
 
 function pairLines({ pairs }: Comparison): string[] {

@@ -57,7 +57,7 @@ function advice({ slips, factor, steps_per_mm }: TravelExplanation, held: number
     return wrapped(
       factor === 1
         ? `Leave the ${plain(held)} steps per mm that it holds.`
-        : `It holds ${plain(held)} steps per mm: set ${plain(steps_per_mm)}.`,
+        : `It holds ${plain(held)} steps per mm: set ${plain(steps_per_mm ?? held * factor)}.`,
     );
   }
   const several = new Set(slips.map(headOf)).size > 1;

@@ -141,6 +141,26 @@ describe('architecture', () => {
     expect(users.map(({ file }) => file)).toEqual([]);
   });
 
+  it('only the writer changes the disk, through one object', () => {
+    const asks = new Set([
+      'readFile',
+      'readdir',
+      'stat',
+      'open',
+      'FileHandle',
+      'readFileSync',
+      'readdirSync',
+      'statSync',
+      'existsSync',
+    ]);
+    const changes = sources.flatMap(({ file, text }) => {
+      const found = withoutComments(text).matchAll(/import\s+(?:type\s+)?(.+?)\s+from\s+'node:fs(?:\/promises)?'/gs);
+      const names = [...found].flatMap(([, list = '']) => list.replace(/[{}]|\btype\b/g, '').split(','));
+      return names.map((name) => ({ file, to: name.trim() })).filter(({ to }) => to !== '' && !asks.has(to));
+    });
+    expect(lines(changes)).toEqual(['work/writer/disk.ts → * as fs']);
+  });
+
   it('only the kernel knows the boolean package', () => {
     const users = sources.filter(({ imports }) => imports.some((name) => name.startsWith('manifold-3d')));
     expect(users.map(({ file }) => file)).toEqual(['solid/kernel.ts']);

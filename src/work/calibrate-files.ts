@@ -11,8 +11,12 @@ import {
 } from '../pipeline/calibrate.js';
 import { PROFILE_NAME } from '../sheet/sections/profile.js';
 import { type Fault, fault, InputError } from '../units/faults.js';
+import { diskReason } from './disk-reason.js';
 import { type InputPlace, readInput } from './read-input.js';
-import { writeFolder } from './write-folder.js';
+import { withFolders } from './writer/basics.js';
+import { putFile } from './writer/files.js';
+import { settleAll } from './writer/settle.js';
+import { withLock } from './writer/with-lock.js';
 
 /** What is done with a profile that is there already. */
 export type WhenThere = 'keep' | 'refine' | 'replace';
@@ -51,17 +55,36 @@ export async function calibrateFiles(
   if (!PROFILE_NAME.test(id)) throw fault('--name', id, 'must be small letters, digits, points and hyphens');
   const folder = resolve(place.cwd, options.to);
   const path = join(options.to, `${id}.yaml`);
-  const old = (await readdir(folder).catch((): string[] => [])).includes(`${id}.yaml`)
-    ? await readInput(join(folder, `${id}.yaml`), place)
-    : undefined;
-  const { calibrated, revision } = await ofFile(files.length === 1 ? files[0]! : path, async () =>
-    decided(id, path, { old, runs, whenThere: options.whenThere }),
-  );
-  if (options.writes) {
-    const bytes = new TextEncoder().encode(writeProfile(id, revision, calibrated));
-    await writeFolder(folder, [{ name: `${id}.yaml`, bytes }]);
-  }
+  const decide = async () => {
+    const old = (await readdir(folder).catch((): string[] => [])).includes(`${id}.yaml`)
+      ? await readInput(join(folder, `${id}.yaml`), place)
+      : undefined;
+    return ofFile(files.length === 1 ? files[0]! : path, async () =>
+      decided(id, path, { old, runs, whenThere: options.whenThere }),
+    );
+  };
+  const { calibrated, revision } = options.writes ? await written(folder, id, decide) : await decide();
   return { ...calibrated, id, revision, path };
+}
+
+type Decided = ReturnType<typeof decided>;
+
+/** Decides and writes while no other run may touch the profile: of two runs that refine it, each adds to the other. */
+async function written(folder: string, id: string, decide: () => Promise<Decided>): Promise<Decided> {
+  const path = join(folder, `${id}.yaml`);
+  settleAll(folder);
+  try {
+    return await withFolders(folder, () =>
+      withLock(path, async () => {
+        const made = await decide();
+        putFile(path, writeProfile(id, made.revision, made.calibrated));
+        return made;
+      }),
+    );
+  } catch (error) {
+    if (error instanceof FileMistakes) throw error;
+    throw fault(folder, '', diskReason(error));
+  }
 }
 
 interface Given {

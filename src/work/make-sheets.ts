@@ -7,15 +7,18 @@ import type { PictureOptions } from '../output/picture/picture.js';
 import type { Report } from '../output/report.js';
 import type { SizeChoice } from '../parts/part-views.js';
 import type { Design, DesignOptions } from '../pipeline/design.js';
-import { makeDesign } from '../pipeline/make.js';
+import { type MadeFile, makeDesign } from '../pipeline/make.js';
 import { requireAcceptable } from '../pipeline/require-acceptable.js';
 import type { Kernel } from '../solid/kernel.js';
+import { fault } from '../units/faults.js';
 import { asError } from './as-error.js';
+import { diskReason } from './disk-reason.js';
 import { earlierFiles } from './earlier-files.js';
 import { openSheets } from './open-sheets.js';
 import type { InputPlace } from './read-input.js';
-import { replaceFile } from './replace-file.js';
-import { writeFolder } from './write-folder.js';
+import { replaceFile } from './writer/files.js';
+import { replaceFolder } from './writer/replace-folder.js';
+import { settleAll } from './writer/settle.js';
 
 /** What became of one sheet. */
 export type SheetResult =
@@ -48,6 +51,7 @@ export async function makeSheets(
   options: MakeSheetsOptions,
 ): Promise<SheetResult[]> {
   requireAcceptable(options.accept ?? [], options.kinds);
+  settleAll(resolve(place.cwd, options.out));
   const results: SheetResult[] = [];
   for (const sheet of await openSheets(files, place, options)) {
     const { file } = sheet;
@@ -71,13 +75,25 @@ async function makeOne(design: Design, place: InputPlace, options: MakeSheetsOpt
   const made = await makeDesign(design, { ...rest, ...(wanted ? { picture: wanted.options } : {}) });
   const { report, files, picture } = made;
   if (files.length === 0) return { report, written: [] };
-  const names = files.map(({ name }) => name);
-  const stale = (await earlierFiles(folder)).filter((name) => !names.includes(name));
-  await writeFolder(folder, files, stale);
-  const written = names.map((name) => join(folder, name));
+  await writePart(folder, files);
+  const written = files.map(({ name }) => join(folder, name));
   if (!wanted || !picture) return { report, written };
   await replaceFile('--picture', wanted.file, picture, place.cwd);
   return { report, written: [...written, resolve(place.cwd, wanted.file)] };
+}
+
+/** The part's folder becomes what this make says; files of others in it stay. */
+async function writePart(folder: string, files: readonly MadeFile[]): Promise<void> {
+  try {
+    await replaceFolder(folder, {
+      earlier: earlierFiles,
+      fill: ({ write }) => {
+        for (const { name, bytes } of files) write(name, bytes);
+      },
+    });
+  } catch (error) {
+    throw fault(folder, '', diskReason(error));
+  }
 }
 
 async function leftovers(folder: string, place: InputPlace): Promise<{ earlier?: string }> {

@@ -44,7 +44,7 @@ export const compareCommand: Command = {
           if (page !== undefined) {
             const [{ writeComparePage }, { replaceFile }] = await Promise.all([
               import('../../output/compare/compare-page.js'),
-              import('../../work/replace-file.js'),
+              import('../../work/writer/files.js'),
             ]);
             await replaceFile('--page', page, await writeComparePage(first, second, comparison), io.cwd);
             io.stderr.write(`${page}: written\n`);

@@ -26,7 +26,7 @@ export const newCommand: Command = {
         start(async () => {
           const [{ newText }, { writeNewFile }] = await Promise.all([
             import('../../work/new-text.js'),
-            import('../../work/write-new-file.js'),
+            import('../../work/writer/files.js'),
           ]);
           const text = await newText(kind, sheet, io);
           if (to === undefined) io.stdout.write(text);

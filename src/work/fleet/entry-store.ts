@@ -1,10 +1,11 @@
-import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, utimesSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { basename, join } from 'node:path';
 import type { DigestedFile, MadePart } from '../../fleet/made-part.js';
+import { addFolder, discardFolder } from '../writer/add-folder.js';
+import { disk } from '../writer/disk.js';
+import { clearLeftovers } from '../writer/leftovers.js';
 import { sha256, sha256Aside } from './digest.js';
-import { clearLeftovers } from './leftovers.js';
-import { temporaryBeside, writeWhole } from './whole-file.js';
 
 /** A file of a part, by its name in the part's folder. */
 export interface PartFile {
@@ -73,8 +74,7 @@ async function isWhole(folder: string, { name, size, digest }: DigestedFile): Pr
 /** What was used last is kept longest. */
 function touch(folder: string): void {
   try {
-    const now = Date.now() / 1000;
-    utimesSync(folder, now, now);
+    disk.touch(folder, Date.now() / 1000);
   } catch {
     // another run may have cleared it, or the disk is read-only: neither matters here
   }
@@ -83,50 +83,15 @@ function touch(folder: string): void {
 /** Adds a part; where another run added it first, and it is sound, that one stays. */
 export async function writeEntry(store: EntryStore, made: MadePart, files: readonly PartFile[]): Promise<void> {
   const folder = entryFolder(store, made.address);
-  mkdirSync(dirname(folder), { recursive: true });
-  const temporary = temporaryBeside(folder);
-  try {
-    mkdirSync(temporary);
-    for (const { name, bytes } of files) writeWhole(join(temporary, name), bytes);
-    const json = JSON.stringify(made);
-    writeWhole(join(temporary, RECORD), `${sha256(json)}\n${json}`);
-    await renameOver(store, temporary, folder, made.address);
-  } finally {
-    rmSync(temporary, { recursive: true, force: true });
-  }
-}
-
-async function renameOver(store: EntryStore, temporary: string, folder: string, address: string): Promise<void> {
-  try {
-    renameSync(temporary, folder);
-  } catch (error) {
-    if (!isTaken(error)) throw error;
-    if (await readEntry(store, address)) return;
-    discardEntry(store, address);
-    try {
-      renameSync(temporary, folder);
-    } catch (again) {
-      // another run was quicker, with the same bytes
-      if (!isTaken(again)) throw again;
-    }
-  }
-}
-
-function isTaken(error: unknown): boolean {
-  const code = error instanceof Error && 'code' in error ? error.code : undefined;
-  return code === 'ENOTEMPTY' || code === 'EEXIST' || code === 'EPERM';
-}
-
-/** Takes an entry away in one step, so that nobody reads half of it. */
-export function discardEntry(store: EntryStore, address: string): void {
-  const folder = entryFolder(store, address);
-  const temporary = temporaryBeside(folder);
-  try {
-    renameSync(folder, temporary);
-  } catch {
-    return;
-  }
-  rmSync(temporary, { recursive: true, force: true });
+  const json = JSON.stringify(made);
+  const all = [
+    ...files.map(({ name, bytes }) => ({ name, content: bytes })),
+    { name: RECORD, content: `${sha256(json)}\n${json}` },
+  ];
+  if (addFolder(folder, all) || (await readEntry(store, made.address))) return;
+  discardFolder(folder);
+  // where another run was quicker, it has written the same bytes
+  addFolder(folder, all);
 }
 
 /**
@@ -147,7 +112,7 @@ export function pruneEntries(store: EntryStore, most: number): void {
   let bytes = entries.reduce((sum, entry) => sum + entry.bytes, 0);
   for (const entry of entries.sort((a, b) => a.used - b.used || (a.address < b.address ? -1 : 1))) {
     if (bytes <= most) break;
-    discardEntry(store, entry.address);
+    discardFolder(entryFolder(store, entry.address));
     bytes -= entry.bytes;
   }
 }

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { carryOver } from '../../fleet/carry-over.js';
 import { csvText } from '../../fleet/csv/write-csv.js';
@@ -6,17 +7,19 @@ import type { MadePart, Outcome } from '../../fleet/made-part.js';
 import { type FileRow, type Manifest, manifestOf } from '../../fleet/manifest.js';
 import { manifestTable } from '../../fleet/manifest-csv.js';
 import { partFolder, placements } from '../../fleet/names.js';
-import type { FleetPlan, PlannedPart } from '../../fleet/plan.js';
+import type { FleetPlan } from '../../fleet/plan.js';
 import type { Bed } from '../../fleet/plates.js';
+import type { StoredManifest } from '../../fleet/stored-manifest.js';
 import { hardwareTable } from '../../fleet/totals.js';
+import { jsonText } from '../../output/report-json.js';
 import { fault } from '../../units/faults.js';
 import { diskReason } from '../disk-reason.js';
+import { replaceFolder, type Stage } from '../writer/replace-folder.js';
 import { sha256, sha256Base64 } from './digest.js';
 import { pruneEntries } from './entry-store.js';
 import { type Gathered, type GatherOptions, gather } from './gather.js';
-import { clearLeftovers } from './leftovers.js';
 import { PAGE_SCRIPT } from './make-entry.js';
-import { type OutputFolder, openOutput } from './output-folder.js';
+import { earlierFiles, MANIFEST, readManifest, withWholeMachines } from './output-folder.js';
 import { writePlates } from './write-plates.js';
 import { writeZips } from './write-zips.js';
 
@@ -47,56 +50,70 @@ export interface FleetResult {
 export const CACHE_LIMIT = 2_000_000_000;
 
 /**
- * Runs a fleet: brings every distinct part to hand, gives every machine its files, and sums up.
- * @throws InputError the folder belongs to another fleet, or the disk cannot be written
+ * Runs a fleet: brings every distinct part to hand, then builds the output folder anew beside the old one, gives every
+ * machine its files there, sums up, and puts it in the old one's place.
+ * @throws InputError the folder belongs to another fleet or its manifest is damaged, or the disk cannot be written
  */
 export async function runFleet(plan: FleetPlan, options: RunOptions): Promise<FleetResult> {
-  const out = openOutput(options.out);
-  requireSameFleet(out, plan);
   const chosen = new Set(options.only ?? plan.machines.map(({ name }) => name));
-  const parts = plan.parts.filter(({ machine }) => chosen.has(machine));
-  const wanted = new Map<string, PlannedPart[]>();
-  for (const part of parts) wanted.set(part.address, [...(wanted.get(part.address) ?? []), part]);
+  const isPart = chosen.size < plan.machines.length;
+  openEarlier(options.out, plan, isPart);
+  const wanted = new Set(plan.parts.filter(({ machine }) => chosen.has(machine)).map(({ address }) => address));
   const distinct = plan.distinct.filter(({ address }) => wanted.has(address));
-  const onPart = (made: MadePart, folder: string) => placePart(out, made, folder, wanted.get(made.address) ?? []);
+  const folders = new Map<string, string>();
+  const onPart = ({ address }: MadePart, folder: string) => void folders.set(address, folder);
   const gathered = await gather(distinct, { ...options, onPart });
   if (gathered.disk !== undefined)
-    throw fault(options.out, '', `${gathered.disk}; what is written so far is whole, run again to go on`);
+    throw fault(options.out, '', `${gathered.disk}; what is made so far is whole, run again to go on`);
+  const run: Run = { plan, chosen, gathered, folders };
+  let earlier: StoredManifest | undefined;
   try {
-    return await sumUp(plan, chosen, gathered, out, options);
+    return await replaceFolder(options.out, {
+      earlier: (path) => {
+        earlier = openEarlier(path, plan, isPart);
+        return earlierFiles(path, earlier);
+      },
+      fill: (stage, path) => sumUp(run, stage, earlier && withWholeMachines(path, earlier), options),
+    });
   } catch (error) {
     throw fault(options.out, '', diskReason(error));
+  } finally {
+    pruneEntries(options.stores[0], options.cacheLimit ?? CACHE_LIMIT);
   }
 }
 
-function requireSameFleet({ path, earlier }: OutputFolder, { fleet }: FleetPlan): void {
-  if (earlier === undefined || earlier.fleet === fleet) return;
+/** What is at hand when the folder is built. */
+interface Run {
+  readonly plan: FleetPlan;
+  readonly chosen: ReadonlySet<string>;
+  readonly gathered: Gathered;
+  /** where the files of each part lie, by address */
+  readonly folders: ReadonlyMap<string, string>;
+}
+
+function openEarlier(path: string, { fleet }: FleetPlan, withRows: boolean): StoredManifest | undefined {
+  const earlier = readManifest(path, withRows);
+  if (earlier === undefined || earlier.fleet === fleet) return earlier;
   throw fault(path, '', `holds the fleet ${earlier.fleet}; give ${fleet} another folder with --out`);
 }
 
-function placePart(out: OutputFolder, made: MadePart, folder: string, parts: readonly PlannedPart[]): void {
-  for (const { name } of made.files) out.link(join(folder, name), `${partFolder(made)}/${name}`);
-  for (const { machine, role } of parts) {
-    for (const { name, to } of placements(made, machine, role)) out.link(join(folder, name), to);
-  }
-}
-
 async function sumUp(
-  plan: FleetPlan,
-  chosen: ReadonlySet<string>,
-  { outcomes, made, reused, refused }: Gathered,
-  out: OutputFolder,
+  run: Run,
+  stage: Stage,
+  earlier: StoredManifest | undefined,
   options: RunOptions,
 ): Promise<FleetResult> {
-  const files: FileRow[] = [];
+  const { plan, chosen, gathered } = run;
+  const files = new Map<string, FileRow>();
+  const outcomes = await placeParts(run, stage, files);
   const write = (file: string, content: string | Uint8Array) => {
-    out.write(file, content);
-    files.push({ file, digest: sha256(content) });
+    stage.write(file, content);
+    files.set(file, { file, digest: sha256(content) });
   };
-  const carried = carryOver(manifestOf(plan, chosenOnly(plan, chosen, outcomes)), chosen, out.earlier);
+  const carried = carryOver(manifestOf(plan, chosenOnly(plan, chosen, outcomes)), chosen, earlier);
+  for (const row of carried.files) if (!files.has(row.file) && stage.keep(row.file)) files.set(row.file, row);
   const { manifest } = carried;
-  const placed = placedFiles(plan, chosen, outcomes);
-  const source = { plan, chosen, outcomes, out: options.out };
+  const source = { plan, chosen, outcomes, out: stage.path };
   const { rows: plates, tooLarge } = options.bed ? writePlates(source, options.bed, write) : { rows: [], tooLarge: [] };
   if (options.zip) await writeZips(source, write);
   if (plan.formats.includes('page')) write(PAGE_SCRIPT, (await import('../../output/page/assets.js')).SCRIPT);
@@ -106,14 +123,45 @@ async function sumUp(
     'hardware.csv',
     csvText(hardwareTable(manifest.hardware, new Map(manifest.machines.map((row) => [row.machine, row.hardware])))),
   );
-  const before = new Map([...carried.files, ...placed, ...files].map((row) => [row.file, row]));
-  write('index.html', indexPage(whole, { files: new Set(before.keys()), hashOf: sha256Base64 }));
-  const all = new Map([...before, ...files.map((row) => [row.file, row] as const)]);
-  const done: Manifest = { ...whole, files: [...all.values()].sort((a, b) => (a.file < b.file ? -1 : 1)) };
-  out.finish(done);
-  clearLeftovers(options.out, 2);
-  pruneEntries(options.stores[0], options.cacheLimit ?? CACHE_LIMIT);
+  write('index.html', indexPage(whole, { files: new Set(files.keys()), hashOf: sha256Base64 }));
+  const done: Manifest = { ...whole, files: [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1)) };
+  stage.write(MANIFEST, jsonText(done));
+  const { made, reused, refused } = gathered;
   return { manifest: done, made, reused, refused, stopped: options.stopped(), tooLarge };
+}
+
+/** After so many parts others get their turn. */
+const BREATH = 100;
+
+/** Gives every machine its files. A part that another run has cleared from the cache in the meantime counts as not made. */
+async function placeParts(
+  { plan, chosen, gathered, folders }: Run,
+  stage: Stage,
+  files: Map<string, FileRow>,
+): Promise<ReadonlyMap<string, Outcome>> {
+  const outcomes = new Map(gathered.outcomes);
+  const placed = new Set<string>();
+  for (const [i, { machine, role, address }] of plan.parts.entries()) {
+    if (i % BREATH === 0) await new Promise((resolve) => setImmediate(resolve));
+    const outcome = outcomes.get(address);
+    if (!chosen.has(machine) || outcome?.state !== 'made') continue;
+    const { made } = outcome;
+    const from = folders.get(address) ?? '';
+    const put = (name: string, file: string) => {
+      stage.link(join(from, name), file);
+      files.set(file, { file, digest: made.files.find((one) => one.name === name)!.digest });
+    };
+    if (!placed.has(address)) {
+      if (!made.files.every(({ name }) => existsSync(join(from, name)))) {
+        outcomes.set(address, { state: 'missing', reason: 'another run cleared it from the cache; run again' });
+        continue;
+      }
+      for (const { name } of made.files) put(name, `${partFolder(made)}/${name}`);
+      placed.add(address);
+    }
+    for (const { name, to } of placements(made, machine, role)) put(name, to);
+  }
+  return outcomes;
 }
 
 /** Parts of machines that were not chosen count as not made, even where another machine has them. */
@@ -126,18 +174,4 @@ function chosenOnly(
   const left: Outcome = { state: 'missing', reason: 'left out by --only' };
   const others = plan.parts.filter(({ machine, address }) => !chosen.has(machine) && !outcomes.has(address));
   return new Map([...others.map(({ address }) => [address, left] as const), ...outcomes]);
-}
-
-function placedFiles(plan: FleetPlan, chosen: ReadonlySet<string>, outcomes: ReadonlyMap<string, Outcome>): FileRow[] {
-  const rows = new Map<string, FileRow>();
-  for (const { machine, role, address } of plan.parts) {
-    const outcome = outcomes.get(address);
-    if (!chosen.has(machine) || outcome?.state !== 'made') continue;
-    const { made } = outcome;
-    const folder = partFolder(made);
-    const digests = new Map(made.files.map(({ name, digest }) => [name, digest]));
-    for (const [name, digest] of digests) rows.set(`${folder}/${name}`, { file: `${folder}/${name}`, digest });
-    for (const { name, to } of placements(made, machine, role)) rows.set(to, { file: to, digest: digests.get(name)! });
-  }
-  return [...rows.values()];
 }

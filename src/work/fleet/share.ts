@@ -5,9 +5,12 @@ import { inShard, type Shard } from '../../fleet/shard.js';
 import { jsonText } from '../../output/report-json.js';
 import { fault } from '../../units/faults.js';
 import { diskReason } from '../disk-reason.js';
+import { makeFolders } from '../writer/basics.js';
+import { replaceFile } from '../writer/files.js';
+import { clearLeftovers } from '../writer/leftovers.js';
+import { settleAll } from '../writer/settle.js';
 import { type EntryStore, entryFolder, readEntry, writeEntry } from './entry-store.js';
 import { type Gathered, type GatherOptions, gather } from './gather.js';
-import { writeWhole } from './whole-file.js';
 
 /** What a share of a run leaves. */
 export interface ShareResult {
@@ -31,6 +34,8 @@ export async function runShare(
 ): Promise<ShareResult> {
   const own = plan.distinct.filter(({ address }) => inShard(address, shard));
   const share: EntryStore = { folder: options.out };
+  for (const { folder } of [options.stores[0], share]) clearLeftovers(folder, 1);
+  settleAll(options.out);
   const gathered = await gather(own, { ...options, onPart: (made) => copyEntry(options.stores, share, made.address) });
   if (gathered.disk !== undefined) throw fault(options.out, '', gathered.disk);
   const told = {
@@ -38,11 +43,9 @@ export async function runShare(
     shard: `${shard.index}/${shard.count}`,
     addresses: own.map(({ address }) => address).sort(),
   };
-  try {
-    writeWhole(join(options.out, `share-${shard.index}-of-${shard.count}.json`), jsonText(told));
-  } catch (error) {
-    throw fault(options.out, '', diskReason(error));
-  }
+  const list = `share-${shard.index}-of-${shard.count}.json`;
+  await makeShare(options.out);
+  await replaceFile('', join(options.out, list), jsonText(told), '.');
   return {
     parts: own.length,
     made: gathered.made,
@@ -50,6 +53,15 @@ export async function runShare(
     ...failures(gathered),
     stopped: options.stopped(),
   };
+}
+
+/** A share without parts is a folder too. */
+async function makeShare(folder: string): Promise<void> {
+  try {
+    makeFolders(folder);
+  } catch (error) {
+    throw fault(folder, '', diskReason(error));
+  }
 }
 
 async function copyEntry(from: readonly EntryStore[], to: EntryStore, address: string): Promise<void> {

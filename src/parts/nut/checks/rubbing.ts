@@ -1,5 +1,5 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../fit/check.js';
-import { FRICTION } from '../../../mechanics/friction.js';
+import { DRY_PRINT_MOST, FRICTION } from '../../../mechanics/friction.js';
 import { PLASTIC_NUT_SPEED, slidingSpeed } from '../../../mechanics/sliding.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
@@ -189,7 +189,9 @@ export const wearHeat: NutCheck = {
     const { duty, material } = design;
     if (duty.temperature === undefined) return notJudged('duty.temperature');
     const { pv, speed, force, words } = rubbingOf(design, duty.load!, duty.feed!);
-    const friction = duty.grease === 'greased' ? FRICTION.nominal : FRICTION.high;
+    const dry = duty.grease !== 'greased';
+    const friction = dry ? FRICTION.high : FRICTION.nominal;
+    const reached = dry ? DRY_PRINT_MOST / FRICTION.high : 1;
     const times = timesOf(duty);
     const { time, perWatt } = warmthOf(design);
     const share = times ? warmShare({ ...times, time }) : 1;
@@ -200,12 +202,12 @@ export const wearHeat: NutCheck = {
     const most = limits.of(own).pass.max!;
     const flanks = duty.temperature + skin;
     const tell = times ? '' : ', and tell duty.on_time and duty.cycle';
-    const cure =
-      flanks + mean > most ? `; a slower feed, less load, grease, or a plastic that bears more heat${tell}` : '';
+    const hottest = duty.temperature + reached * (skin + mean);
+    const cure = hottest > most ? `; a slower feed, less load, grease, or a plastic that bears more heat${tell}` : '';
     const rests = times ? 'with the rests told' : 'without a rest';
     return valued(
-      { least: flanks, likely: flanks, most: flanks + mean },
-      `air of ${plain(duty.temperature, 0)} °C and ${plain(skin, 1)} K on the skin at friction ${friction}, ${words}; the nut itself warms by up to ${plain(mean, 0)} K ${rests}, if screw and carriage take no heat from it; ${material.name} bears ${plain(most, 0)} °C${cure}`,
+      { least: flanks, likely: flanks, most: hottest },
+      `air of ${plain(duty.temperature, 0)} °C and ${plain(skin, 1)} K on the skin at friction ${friction}${dry ? ` (a dry print may reach ${DRY_PRINT_MOST})` : ''}, ${words}; the nut itself warms by up to ${plain(mean, 0)} K ${rests}, if screw and carriage take no heat from it; ${material.name} bears ${plain(most, 0)} °C${cure}`,
       own,
     );
   },

@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest';
+import { limitsInForce } from '../../../src/fit/limits-in-force.js';
+import {
+  type AxialPath,
+  carriedWords,
+  judgeMotorThrust,
+  judgeStanding,
+  ownWeight,
+} from '../../../src/parts/common/axial-path.js';
+import { exactly } from '../../../src/units/measured.js';
+
+const PATH: AxialPath = {
+  mounting: 'motor-below',
+  thrustBearing: false,
+  locatingHolder: false,
+  screw: { form: 'round', diameter: exactly(8) },
+};
+// 8 mm steel: 0.395 kg a metre
+const METRE = 0.395 * 9.80665;
+
+describe('what carries a screw', () => {
+  it('is a bearing or a holder, else nothing', () => {
+    expect(carriedWords(PATH)).toBeUndefined();
+    expect(carriedWords({ ...PATH, thrustBearing: true })).toMatch(/thrust bearing/);
+    expect(carriedWords({ ...PATH, locatingHolder: true })).toMatch(/holder/);
+  });
+});
+
+describe('the weight of a screw', () => {
+  it('is that of a steel bar over its length, or of 100 mm at least', () => {
+    expect(ownWeight({ ...PATH, span: 600 }).force).toBeCloseTo(0.6 * METRE, 2);
+    expect(ownWeight(PATH).force).toBeCloseTo(0.1 * METRE, 2);
+    expect(ownWeight(PATH).words).toMatch(/duty.span not being told/);
+    expect(ownWeight({ ...PATH, span: 600 }).words).not.toMatch(/duty.span/);
+    const { screw: _, ...unknown } = PATH;
+    expect(ownWeight(unknown).force).toBe(0);
+  });
+});
+
+describe('a standing screw', () => {
+  const judge = (more: Partial<AxialPath>) => judgeStanding({ ...PATH, ...more }, 'CURE');
+
+  it('is an open question where nobody tells what lifts it, or what weighs on it', () => {
+    expect(judge({})).toMatchObject({ kind: 'not-judged', missing: ['duty.upward'] });
+    expect(judge({ upward: 3 })).toMatchObject({ kind: 'not-judged', missing: ['duty.load'] });
+  });
+
+  it('stays where nothing lifts it', () => {
+    expect(judge({ upward: 0 })).toMatchObject({ kind: 'value', value: exactly(0) });
+  });
+
+  it('is held down by its load, and by itself where its length is told', () => {
+    expect(judge({ upward: 30, load: 25 })).toMatchObject({
+      value: exactly(5),
+      message: expect.stringMatching(/CURE/),
+    });
+    expect(judge({ upward: 20, load: 25 })).toMatchObject({ value: exactly(-5) });
+    const own = judge({ upward: 25, load: 25, span: 1000 });
+    expect(own.kind === 'value' && own.value.likely).toBeCloseTo(-METRE, 2);
+    expect(own.message).not.toMatch(/CURE/);
+  });
+});
+
+describe("the motor's bearing", () => {
+  const judge = (more: Partial<AxialPath>, limit?: number) =>
+    judgeMotorThrust({ ...PATH, ...more }, limit, limitsInForce());
+
+  it('asks for load and limit, both where both are missing', () => {
+    expect(judge({})).toMatchObject({ missing: ['duty.load', 'motor.axial_limit'] });
+    expect(judge({ load: 5 })).toMatchObject({ missing: ['motor.axial_limit'] });
+    expect(judge({}, 5)).toMatchObject({ missing: ['duty.load'] });
+  });
+
+  it('carries nothing where something else does', () => {
+    expect(judge({ load: 5, thrustBearing: true }, 1)).toBeUndefined();
+    expect(judge({ load: 5, locatingHolder: true }, 1)).toBeUndefined();
+  });
+
+  it('carries load and screw; of a level screw the load alone', () => {
+    const standing = judge({ load: 5, span: 1000 }, 6)!;
+    expect(standing.kind === 'value' && standing.value.likely).toBeCloseTo(5 + METRE, 2);
+    expect(standing.message).toMatch(
+      /stand on the motor shaft, which may carry 6 N; carry the screw by a thrust bearing/,
+    );
+    const level = judge({ mounting: 'horizontal', load: 5, span: 1000 }, 6)!;
+    expect(level).toMatchObject({ value: exactly(5), limits: { pass: { max: 6 }, fail: { max: 6 } } });
+    expect(level.message).toBe('5 N pull or push the motor shaft, which may carry 6 N');
+    const { mounting: _, ...unknown } = PATH;
+    expect(judgeMotorThrust({ ...unknown, load: 5 }, 9, limitsInForce())!.message).toMatch(/hang from/);
+  });
+});

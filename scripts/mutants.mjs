@@ -23,6 +23,9 @@ const FOLDERS = {
     'test/docs-examples.test.ts',
   ],
   'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
+  'parts/common/{grip,axial-path,clamp-ring,grip-demand}.ts': [
+    'test/parts/common/{grip,axial-path,clamp,grip-demand}.test.ts',
+  ],
   'parts/nut/checks': ['test/parts/nut/checks/*.test.ts', 'test/parts/nut/{checks,strength,stack}.test.ts'],
   'parts/adapter/checks': ['test/parts/adapter/checks/*.test.ts', 'test/parts/adapter/{adapter,clocking}.test.ts'],
   'parts/coupling/checks': ['test/parts/coupling/checks/*.test.ts', 'test/parts/coupling/coupling.test.ts'],

@@ -67,6 +67,7 @@ describe('the ring that a clamp closes', () => {
     const screws = { screw: 'M3', count: 2, washers: true } as const;
     const heights = clampHeights('M3', 2, true).heights;
     expect(freeSlit(14, BORE, screws)).toBeCloseTo(heights[1]! + 9, 9);
+    expect(freeSlit(14, BORE, { ...screws, count: 1 })).toBeCloseTo(heights[0]! + 9, 9);
     const ring = ringFor({ bore: BORE, outer: 20, web: true, length: 10 }, screws);
     expect(ring).toMatchObject({ radius: 12, thickness: 16, counted: 2, length: heights[1]! + 12 });
     expect(ring.offset).toBeCloseTo(4 + 1.7 + 1.7, 9);

@@ -127,6 +127,12 @@ describe('flats, keys and set screws', () => {
     expect(gripOf({ friction: 0.15 }, open, LIFE).holds).toBeCloseTo(form / 2, 6);
   });
 
+  it('bear the less of what stands for years and what repeats, hot', () => {
+    // u = 43/80: φ = u^1.5 = 0.394, r = u^0.75 = 0.628
+    const hot = gripOf(clamp(), place, { ...LIFE, temperature: 60, reversing: false }).form;
+    expect(hot).toBeCloseTo(9 * 1.2 * 36 * 0.2 * (43 / 80) ** 1.5, 6);
+  });
+
   it('end where the flat ends', () => {
     const short = { ...place, shaft: { ...flatShaft, flatLength: 6 } };
     expect(gripOf(clamp(), short, { ...LIFE, reversing: false }).form).toBeCloseTo(form / 2, 6);

@@ -1,6 +1,10 @@
 /** Who puts a correction into the size: the file we write, the slicer, or nobody. */
 export type Compensator = 'file' | 'slicer' | 'none';
 
+/** How ceilings of pockets that open on the bed are made to print: closed by a layer to be drilled through, stepped, or not. */
+export const BRIDGINGS = ['membrane', 'steps', 'none'] as const;
+export type Bridging = (typeof BRIDGINGS)[number];
+
 /** An offset of a contour as a line over the finished diameter. */
 export interface OffsetLine {
   /** mm */
@@ -28,4 +32,5 @@ export interface Printer {
   /** false where the sheet did not say who compensates */
   readonly compensationKnown: boolean;
   readonly chordError: number;
+  readonly bridging: Bridging;
 }

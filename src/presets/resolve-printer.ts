@@ -73,6 +73,7 @@ export function resolvePrinter(
       d.chordError,
       'finer than a print shows',
     ),
+    bridging: own.bridging ?? 'none',
   };
 }
 

@@ -3,7 +3,7 @@ import { type FacetGraph, middleOf } from './facet-graph.js';
 import { type Placement, placementMatrix } from './mesh.js';
 import type { Shape } from './recipe.js';
 
-/** What a facet belongs to, as far as walls and ceilings are judged differently. */
+/** What a facet belongs to, as far as walls and ceilings are judged differently; a mark is whatever bounds no wall. */
 export const ROLE = { plain: 0, thread: 1, bevel: 2, mark: 3 } as const;
 
 /** Tells from a point on a facet and its normal, both in the recipe's own frame, whether the facet is meant. */
@@ -12,6 +12,9 @@ interface Region {
   readonly matrix: readonly number[];
   readonly holds: (x: number, y: number, z: number, nx: number, ny: number, nz: number) => boolean;
 }
+
+/** Name of the feature that is a hole closed by a layer to be drilled through. */
+export const MEMBRANE = 'membrane';
 
 const STILL = placementMatrix({});
 /** How far a facet's middle may stand off the surface it was cut from, besides its chord, mm. */
@@ -57,7 +60,9 @@ function regionsOf(shape: Shape, matrix: readonly number[]): Region[] {
     case 'moved':
       return regionsOf(shape.shape, followed(matrix, shape));
     case 'feature':
-      return shape.name === 'mark' ? markRegions(shape.shape, matrix) : regionsOf(shape.shape, matrix);
+      if (shape.name === 'mark') return markRegions(shape.shape, matrix);
+      if (shape.name === MEMBRANE) return endRegions(shape.shape, matrix);
+      return regionsOf(shape.shape, matrix);
     case 'thread':
       return [threadRegion(shape.thread, matrix)];
     case 'lathe':
@@ -128,6 +133,16 @@ function markRegions(shape: Shape, matrix: readonly number[]): Region[] {
   const within = (x: number, y: number) =>
     x > min[0] - NEAR && x < max[0] + NEAR && y > min[1] - NEAR && y < max[1] + NEAR;
   const holds: Region['holds'] = (x, y, z) => z > shape.from - NEAR && z < shape.to + NEAR && within(x, y);
+  return [{ role: ROLE.mark, matrix, holds }];
+}
+
+/** The flat ends of a hole that stops a layer short of what it opens into. */
+function endRegions(shape: Shape, matrix: readonly number[]): Region[] {
+  if (shape.kind !== 'prism') return [];
+  const { min, max } = outlineBounds(shape.outlines[0]);
+  const within = (x: number, y: number) => x > min[0] && x < max[0] && y > min[1] && y < max[1];
+  const holds: Region['holds'] = (x, y, z, _nx, _ny, nz) =>
+    Math.abs(nz) > 0.99 && Math.min(Math.abs(z - shape.from), Math.abs(z - shape.to)) < NEAR && within(x, y);
   return [{ role: ROLE.mark, matrix, holds }];
 }
 

@@ -135,8 +135,9 @@ const WAYS = 5;
 function bridged(rim: readonly RimSide[], middles: readonly Point[]): number | undefined {
   const ways = new Set<number>();
   for (const { from, to, held } of rim) {
-    const across = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI + 90;
-    if (held) ways.add((Math.round(across / WAYS) * WAYS + 360) % 180);
+    // away from a side that holds, or beside one that ends in the air
+    const along = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+    ways.add((Math.round((along + (held ? 90 : 0)) / WAYS) * WAYS + 360) % 180);
   }
   let least: number | undefined;
   for (const way of ways) {

@@ -24,6 +24,7 @@ describe('resolvePrinter', () => {
       compensation: { shrink: 'file', holes: 'file' },
       compensationKnown: false,
       chordError: 0.01,
+      bridging: 'none',
     });
     expect(listed).toEqual([
       'printer.nozzle',

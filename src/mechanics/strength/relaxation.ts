@@ -4,6 +4,8 @@ import { type Plastic, ROOM } from './plastic.js';
 
 /** Share of a fresh screw force that is left once the printed skin has bedded in. @source derived */
 export const BEDDED = 0.9;
+/** The same under a head whose seat was bridged over a pocket, and lies on fewer and looser lines. @source derived */
+export const BEDDED_ON_BRIDGE = 0.75;
 
 type Creeping = Pick<Plastic, 'creep' | 'heat'>;
 

@@ -67,7 +67,8 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
   const registers = registersOf(sheet, nut, notes);
   const float = kind === 'floating' ? notes.or(sheet.float, 'float', 0.3, 'enough for a bent screw') : undefined;
   const hold = kind === 'floating' ? notes.or(sheet.hold, 'hold', 'screws', 'through the holes of the nut') : undefined;
-  const known = withJoints(sheet, { nut, carriage, registers, float, hold, screw }, notes);
+  const roof = printer.bridging === 'none' ? {} : { roof: printer.bridging };
+  const known = withJoints(sheet, { nut, carriage, registers, float, hold, screw, ...roof }, notes);
   const input = inputOf(sheet, known, notes);
   requireSense(sheet, input);
   const laid = layout(input);

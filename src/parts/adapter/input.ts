@@ -18,16 +18,18 @@ export interface Known {
   readonly float: number | undefined;
   readonly hold: 'screws' | 'keys' | undefined;
   readonly screw: Screw | undefined;
+  /** over pockets that open on the bed */
+  readonly roof?: JointHole['roof'];
 }
 
 /** What a plate is laid out from: every size that the sheet leaves open is worked out and listed. */
 export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): LayoutInput {
-  const { nut, carriage, registers, float = 0, hold } = known;
+  const { nut, carriage, registers, float = 0, hold, roof } = known;
   const depth = sheet.register?.depth ?? 1;
   if (registers.nut === 'recess' || registers.carriage !== 'none')
     notes.or(sheet.register?.depth, 'register.depth', 1, 'enough to find the middle');
   const steps = stepsOf(sheet, known, depth);
-  const joints = [jointHole(carriage), ...(nut && hold !== 'keys' ? [jointHole(nut)] : [])];
+  const joints = [jointHole(carriage, roof), ...(nut && hold !== 'keys' ? [jointHole(nut, roof)] : [])];
   const catching = catchPocketOf(sheet, known);
   const sunk = Math.max(steps.outerStep?.depth ?? 0, catching?.depth ?? 0) + (steps.innerStep?.depth ?? 0);
   const needed = Math.ceil(2 * (Math.max(...joints.map(thicknessFor)) + sunk) - 1e-9) / 2;
@@ -37,7 +39,7 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
       ? {
           nut: {
             centres: hold === 'keys' ? [] : nut.pattern.centres,
-            hole: jointHole(nut),
+            hole: jointHole(nut, roof),
             clamped: nut.flangeThickness,
             seat: nut.seat,
             flange: nut.flange,
@@ -47,7 +49,7 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
       : {}),
     carriage: {
       centres: carriage.pattern.centres,
-      hole: jointHole(carriage),
+      hole: jointHole(carriage, roof),
       center: carriage.offset,
       ...(carriage.bore ? { bore: carriage.bore.likely } : {}),
       ...(carriage.thickness ? { clamped: carriage.thickness.likely } : {}),
@@ -74,8 +76,8 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
 }
 
 /** One of a pattern's holes: the clearance hole of the plate is that of the screw, or as large as the bought part's. */
-function jointHole({ pattern, joint }: Side): JointHole {
-  return { joint, diameter: pattern.diameter.likely, ...(pattern.screw ? { screw: pattern.screw } : {}) };
+function jointHole({ pattern: { diameter, screw }, joint }: Side, roof: Known['roof']): JointHole {
+  return { joint, diameter: diameter.likely, ...(screw ? { screw } : {}), ...(roof ? { roof } : {}) };
 }
 
 function boreFor(sheet: AdapterSheet, { nut, registers, screw }: Known, float: number, notes: Assumptions): number {

@@ -206,11 +206,11 @@ function nutPocket(pocket: Pocket, { screw }: JointHole, depth: number, clamped:
 }
 
 /** Least thickness in which a joint finds its room. */
-export function thicknessFor({ joint, screw }: JointHole): number {
+export function thicknessFor({ joint, screw, roof }: JointHole): number {
   if (screw === undefined) return 4;
   const floor = 1.6;
   const hexagon = hexNut(screw).height + fastenerThread(screw).pitch + 2 + floor;
-  const pocket = pocketOf({ joint, screw, diameter: 1 });
+  const pocket = pocketOf({ joint, screw, diameter: 1, ...(roof ? { roof } : {}) });
   const needs: Record<Joint, number> = {
     through: 4,
     counterbore: (pocket?.depth ?? 0) + 2,

@@ -1,20 +1,26 @@
 import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { CATCH_OFFER, screwHolding } from '../common/bought-nut.js';
-import { DRIVE_CAUTIONS } from '../common/cautions.js';
+import { DRIVE_CAUTIONS, roofCautions } from '../common/cautions.js';
 import type { Particulars } from '../part-kind.js';
 import type { AdapterDesign } from './dimensions.js';
-import { adapterAdvice } from './print-advice.js';
+import { adapterAdvice, bedFace, opensOnBed } from './print-advice.js';
 import { adapterHardware } from './screws.js';
 
 /** What to buy, how to print, and what to beware of. */
 export function adapterParticulars(design: AdapterDesign): Particulars {
   return {
     hardware: adapterHardware(design),
-    cautions: [...ownCautions(design), ...DRIVE_CAUTIONS],
+    cautions: [...roofWords(design), ...ownCautions(design), ...DRIVE_CAUTIONS],
     applied: appliedWords(design.material, design.printer),
     print: adapterAdvice(design.layout.plate),
   };
+}
+
+function roofWords({ layout: { plate }, printer }: AdapterDesign): string[] {
+  if (printer.bridging === 'none') return [];
+  const down = [plate.nutHoles, plate.carriageHoles].some((holes) => holes && opensOnBed(holes, bedFace(plate)));
+  return roofCautions(printer.bridging, down);
 }
 
 function ownCautions({ nut, seatHeight, carriage, hold, screw, catchNut, kind }: AdapterDesign): string[] {

@@ -11,6 +11,11 @@ export function bedFace(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>
   return hanging(plate, 'outside') < hanging(plate, 'carriage') ? 'outside' : 'carriage';
 }
 
+/** Whether pockets of a pattern open on the bed. */
+export function opensOnBed({ pocket, opens }: PatternHoles, bed: 'carriage' | 'outside'): boolean {
+  return pocket !== undefined && (opens === 'high') === (bed === 'outside');
+}
+
 /** How far ceilings of pockets and steps that open to the bed hang over the openings below them, mm. */
 export function hanging(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>, bed: 'carriage' | 'outside'): number {
   const { outerStep, innerStep, catchPocket, bore } = plate;
@@ -20,9 +25,9 @@ export function hanging(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>
   return Math.max(step ? (step.diameter - bore) / 2 : 0, caught, ...pockets);
 }
 
-function ledgeOf({ pocket, opens, hole }: PatternHoles, bed: 'carriage' | 'outside'): number {
-  const down = (opens === 'high') === (bed === 'outside');
-  return pocket && down ? pocketRadius(pocket) - boreOf(hole) / 2 : 0;
+function ledgeOf(holes: PatternHoles, bed: 'carriage' | 'outside'): number {
+  const { pocket, hole } = holes;
+  return pocket && !hole.roof && opensOnBed(holes, bed) ? pocketRadius(pocket) - boreOf(hole) / 2 : 0;
 }
 
 /** The same in words for the report. */

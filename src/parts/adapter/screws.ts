@@ -61,7 +61,7 @@ function lengthsFor(
     return beyond === undefined ? undefined : [beyond + Math.min(1.5 * diameter, held), beyond + held];
   if (hole.joint === 'hexagon')
     return beyond === undefined ? undefined : [beyond + depth - sunk + nut + pitch, beyond + depth];
-  const grip = hole.joint === 'through' ? depth + ring : depth - sunk;
+  const grip = hole.joint === 'through' ? depth + ring : depth - sunk + (hole.roof ? ring : 0);
   if (tapped) return [grip + Math.min(diameter, beyond ?? diameter), grip + (beyond ?? 2 * diameter)];
   return beyond === undefined ? undefined : [grip + beyond + end, Infinity];
 }
@@ -69,9 +69,10 @@ function lengthsFor(
 /** Screws, nuts, washers and inserts to buy. */
 export function adapterHardware(design: AdapterDesign): HardwareRow[] {
   const { nut, carriage } = design;
+  const roofed = design.printer.bridging !== 'none';
   const rows = [
-    ...(nut ? rowsFor(nutScrews(design), nut) : []),
-    ...rowsFor(carriageScrews(design), carriage),
+    ...(nut ? rowsFor(nutScrews(design), nut, roofed) : []),
+    ...rowsFor(carriageScrews(design), carriage, roofed),
     ...(design.catchNut && design.screw
       ? [{ item: 'catch nut, metal', size: design.screw.designation ?? 'as the screw', count: 1 }]
       : []),
@@ -85,7 +86,7 @@ export function adapterHardware(design: AdapterDesign): HardwareRow[] {
   return merged;
 }
 
-function rowsFor(screws: Screws | undefined, { joint, tapped }: Side): HardwareRow[] {
+function rowsFor(screws: Screws | undefined, { joint, tapped }: Side, roofed: boolean): HardwareRow[] {
   if (!screws) return [];
   const { size, count, length } = screws;
   const screw = {
@@ -98,7 +99,7 @@ function rowsFor(screws: Screws | undefined, { joint, tapped }: Side): HardwareR
   if (joint === 'insert') return [screw, { item: 'heat-set insert', size, count }];
   if (joint === 'tapped') return [screw];
   if (joint === 'hexagon') return [screw, nuts];
-  const head = joint === 'through' ? 1 : 0;
+  const head = joint === 'through' || roofed ? 1 : 0;
   if (tapped) return head === 0 ? [screw] : [screw, washers(head)];
   return [screw, nuts, washers(head + 1)];
 }

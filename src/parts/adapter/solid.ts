@@ -24,19 +24,21 @@ import {
   type Point,
   plateOutline,
 } from './plan.js';
-import { bedFace } from './print-advice.js';
+import { bedFace, opensOnBed } from './print-advice.js';
 
 /** Sizes of the file, and how finely arcs are drawn. */
 interface Drawing {
   readonly print: PrintSizes;
   readonly chordError: number;
+  /** height of a layer, where pockets are roofed as they are printed; they stand open otherwise  [mm] */
+  readonly layer?: number;
 }
 
 /** The plate as a recipe, and what it must measure. */
 export function adapterBody(design: AdapterDesign, sizes: SizeChoice = 'printed'): PlannedBody {
   const { name, material, layout } = design;
   const printer = sizes === 'printed' ? design.printer : uncompensated(design.printer);
-  const drawing = { print: printSizes(material, printer), chordError: printer.chordError };
+  const drawing = { print: printSizes(material, printer), chordError: printer.chordError, layer: printer.layer };
   const { shape, volume, bounds } = plateSolid(layout.plate, drawing);
   const turnOver = bedFace(layout.plate) === 'outside';
   return { recipe: { name, material: material.name, shape }, expected: { volume, mark: 0, bounds }, turnOver, printer };
@@ -57,7 +59,9 @@ export function plateSolid(
   const added = [...rimOf(plate, drawing), ...plate.keys.map((key) => keyOf(key, plate, print))];
   const cuts = [
     ...middleCuts(plate, drawing),
-    ...[plate.nutHoles, plate.carriageHoles].flatMap((holes) => (holes ? patternCuts(holes, drawing) : [])),
+    ...[plate.nutHoles, plate.carriageHoles].flatMap((holes) =>
+      holes ? patternCuts(holes, bedFace(plate), drawing) : [],
+    ),
     ...plate.cutouts.map((cutout) =>
       cutoutCut(cutoutOutline(cutout, print, chordError), { outline, levels, thickness: print.along(plate.thickness) }),
     ),
@@ -240,9 +244,12 @@ function boreRelief(plate: PlateSizes, { print, chordError }: Drawing): Cut[] {
 }
 
 function patternCuts(
-  { centres, hole, opens, from, to, pocket, blind }: PatternHoles,
-  { print, chordError }: Drawing,
+  holes: PatternHoles,
+  bed: ReturnType<typeof bedFace>,
+  { print, chordError, layer }: Drawing,
 ): Cut[] {
+  const { centres, hole, opens, from, to, pocket, blind } = holes;
+  const roof = hole.roof && layer !== undefined && opensOnBed(holes, bed) ? { roof: { kind: hole.roof, layer } } : {};
   return centres.map((centre) =>
     holeCut(
       {
@@ -251,7 +258,7 @@ function patternCuts(
         to: print.along(to),
         bore: boreOf(hole),
         ...(blind === undefined ? {} : { blind: { side: opens, depth: print.along(blind) } }),
-        ...(pocket ? { pocket: { pocket, side: opens, depth: print.along(pocket.depth) } } : {}),
+        ...(pocket ? { pocket: { pocket, side: opens, depth: print.along(pocket.depth), ...roof } } : {}),
       },
       print.inside,
       chordError,

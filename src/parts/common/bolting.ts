@@ -2,6 +2,7 @@ import { hard, notJudged, type Outcome, soft, valued } from '../../fit/check.js'
 import { forcedScrewLoad } from '../../mechanics/bolt/forced-screw.js';
 import { preloadFromTorque, pressureUnderHead, torqueForPreload } from '../../mechanics/bolt/preload.js';
 import { pullOutForce } from '../../mechanics/bolt/pull-out.js';
+import { BEDDED, BEDDED_ON_BRIDGE } from '../../mechanics/strength/relaxation.js';
 import type { Material } from '../../presets/material.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
@@ -38,7 +39,7 @@ export function clampForce(hole: JointHole, length: number, material: Material):
   const { diameter } = fastenerThread(screw);
   const ceiling = preloadFromTorque({ torque: seatingTorque(screw, 'clamp'), diameter });
   const capped = (force: number, by: 'bearing' | 'pull-out'): ClampForce => {
-    const kept = Math.min(force, ceiling);
+    const kept = Math.min(force, ceiling) * (hole.roof ? BEDDED_ON_BRIDGE / BEDDED : 1);
     return { force: kept, torque: torqueForPreload({ preload: kept, diameter }), by: kept < force ? 'the screw' : by };
   };
   if (joint === 'insert' || joint === 'tapped') {
@@ -57,7 +58,7 @@ export function clampForce(hole: JointHole, length: number, material: Material):
 
 /** Diameter of what bears on the plastic: a washer under a proud head, a bare head in its counterbore, a nut's flats. */
 function seatDiameter(hole: JointHole): number {
-  if (hole.joint === 'through') return 2 * washerRadius(hole);
+  if (hole.joint === 'through' || (hole.joint === 'counterbore' && hole.roof)) return 2 * washerRadius(hole);
   if (hole.joint === 'hexagon' && hole.screw !== undefined) return hexNut(hole.screw).acrossFlats;
   return 2 * headRadius(hole) - 0.5;
 }

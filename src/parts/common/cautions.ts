@@ -1,4 +1,5 @@
 import type { Material } from '../../presets/material.js';
+import type { JointHole } from './joints.js';
 
 /** Cautions that go with every printed part of a screw drive. */
 export const DRIVE_CAUTIONS: readonly string[] = [
@@ -16,4 +17,13 @@ export function crackCautions({ name, stressCracks }: Pick<Material, 'name' | 's
   return [
     `${name} cracks under stress: no threadlocker, solvent, spray or oil near it. Lock screws by captive or prevailing-torque nuts; grease with silicone or PFPE alone.`,
   ];
+}
+
+/** What to do with roofs over pockets that opened on the bed. */
+export function roofCautions(roof: JointHole['roof'], opensOnBed: boolean): string[] {
+  if (!roof || !opensOnBed) return [];
+  const washers = 'put a washer under each head there, and tighten again the next day: what is bridged beds in';
+  return roof === 'membrane'
+    ? [`Each pocket on the bed is closed by one layer: drill it through, then ${washers}.`]
+    : [`The pockets on the bed are roofed in steps: ${washers}.`];
 }

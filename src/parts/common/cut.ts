@@ -1,8 +1,10 @@
+import { MEMBRANE } from '../../solid/facet-roles.js';
 import { circleOutline, hexagonOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
-import type { Shape } from '../../solid/recipe.js';
+import type { Prism, Shape } from '../../solid/recipe.js';
 import { prismVolume } from '../../solid/volume.js';
 import type { Pocket } from './joints.js';
 import type { PrintSizes } from './print-sizes.js';
+import { type Roof, roofLayers, steppedRoof } from './roof.js';
 import { commonArea } from './section-volume.js';
 
 /** Cutters stand out of what they cut by this much, mm. */
@@ -24,7 +26,13 @@ export interface Hole {
   readonly bore: number;
   /** a blind hole ends this far from the face it starts at */
   readonly blind?: { readonly side: 'low' | 'high'; readonly depth: number };
-  readonly pocket?: { readonly pocket: Pocket; readonly side: 'low' | 'high'; readonly depth: number };
+  readonly pocket?: {
+    readonly pocket: Pocket;
+    readonly side: 'low' | 'high';
+    readonly depth: number;
+    /** where it opens on the bed and is bridged */
+    readonly roof?: Roof;
+  };
   /** corner of a hexagon pocket turned so far past the hole's own direction from the axis, degrees */
   readonly turn?: number;
 }
@@ -35,7 +43,7 @@ export function holeCut(hole: Hole, inside: PrintSizes['inside'], chordError: nu
   const radius = inside(hole.bore) / 2;
   const outline = circleOutline({ radius, sides: sidesFor(radius, chordError), circumscribed: true, center });
   const [low, high] = spanOf(hole);
-  const bore: Shape = {
+  const bore: Prism = {
     kind: 'prism',
     outlines: [outline],
     from: low <= from ? from - OVERSHOOT : low,
@@ -46,9 +54,64 @@ export function holeCut(hole: Hole, inside: PrintSizes['inside'], chordError: nu
   const { side, depth, pocket } = hole.pocket;
   const sunk = pocketOutline(pocket, { center, turn: hole.turn ?? 30, chordError, inside });
   const span = side === 'low' ? { from: from - OVERSHOOT, to: from + depth } : { from: to - depth, to: to + OVERSHOOT };
-  return {
+  const plain: Cut = {
     shape: { kind: 'union', of: [bore, { kind: 'prism', outlines: [sunk], ...span }] },
     volume: drilled + (polygonArea(sunk) - commonArea(outline, sunk)) * depth,
+  };
+  const { roof } = hole.pocket;
+  const floor = to - from - depth;
+  // a floor that is not thicker than its roof stays as it is
+  if (!roof || floor < (roofLayers(roof) + 1) * roof.layer) return plain;
+  return roofed({ plain, bore, outline, sunk, center, radius }, { from, to, side, depth, roof });
+}
+
+interface Drilled {
+  readonly plain: Cut;
+  readonly bore: Prism;
+  readonly outline: Outline;
+  readonly sunk: Outline;
+  readonly center: Hole['center'];
+  readonly radius: number;
+}
+
+/** The same with a roof over the pocket: the hole begins a layer on, or is led to in steps. */
+function roofed(
+  { plain, bore, outline, sunk, center, radius }: Drilled,
+  at: {
+    readonly from: number;
+    readonly to: number;
+    readonly side: 'low' | 'high';
+    readonly depth: number;
+    readonly roof: Roof;
+  },
+): Cut {
+  const { from, to, side, depth, roof } = at;
+  const { layer } = roof;
+  const along = (near: number, far: number) =>
+    side === 'low' ? { from: from + near, to: from + far } : { from: to - far, to: to - near };
+  const sunkShape: Shape = { kind: 'prism', outlines: [sunk], ...along(-OVERSHOOT, depth) };
+  if (roof.kind === 'membrane') {
+    const rest =
+      side === 'low' ? { from: from + depth + layer, to: bore.to } : { from: bore.from, to: to - depth - layer };
+    return {
+      shape: { kind: 'union', of: [{ kind: 'feature', name: MEMBRANE, shape: { ...bore, ...rest } }, sunkShape] },
+      volume: plain.volume - polygonArea(outline) * layer,
+    };
+  }
+  const reach = radius / Math.cos(Math.PI / outline.length);
+  const steps = steppedRoof(sunk, center, reach);
+  return {
+    shape: {
+      kind: 'union',
+      of: [
+        bore,
+        sunkShape,
+        ...steps.map(
+          (step, i): Shape => ({ kind: 'prism', outlines: [step], ...along(depth / 2, depth + (i + 1) * layer) }),
+        ),
+      ],
+    },
+    volume: plain.volume + steps.reduce((sum, step) => sum + (polygonArea(step) - polygonArea(outline)) * layer, 0),
   };
 }
 

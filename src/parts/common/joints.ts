@@ -1,3 +1,4 @@
+import type { Bridging } from '../../presets/printer.js';
 import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { heatSetBore } from '../../standards/fasteners/plastic-holes.js';
@@ -19,6 +20,8 @@ export interface JointHole {
   readonly screw?: FastenerSize;
   /** clearance hole, mm */
   readonly diameter: number;
+  /** roof over its pocket where that opens on the bed; a counterbore then takes a washer, which covers what is bridged */
+  readonly roof?: Exclude<Bridging, 'none'>;
 }
 
 /** An opening around a hole's axis, finished sizes. */
@@ -27,11 +30,16 @@ export type Pocket =
   | { readonly kind: 'hexagon'; readonly acrossFlats: number; readonly depth: number };
 
 /** The pocket that a joint needs, for its head or for its nut; undefined for a hole of one diameter. */
-export function pocketOf({ joint, screw }: JointHole): Pocket | undefined {
+export function pocketOf({ joint, screw, roof }: JointHole): Pocket | undefined {
   if (screw === undefined) return undefined;
   if (joint === 'counterbore') {
     const { headDiameterKnurled, headHeight } = socketCapScrew(screw);
-    return { kind: 'round', diameter: headDiameterKnurled + HEAD_ROOM, depth: headHeight };
+    const ring = roof ? washer(screw) : { outside: 0, thickness: 0 };
+    return {
+      kind: 'round',
+      diameter: Math.max(headDiameterKnurled, ring.outside) + HEAD_ROOM,
+      depth: headHeight + ring.thickness,
+    };
   }
   if (joint !== 'hexagon') return undefined;
   const { acrossFlats, height } = hexNut(screw);
@@ -66,10 +74,10 @@ export function openingRadius(hole: JointHole): number {
 }
 
 /** Radius of a head that stands proud of its face, and of the room that a sunk one takes; 0 without a screw. */
-export function headRadius({ joint, screw }: JointHole): number {
+export function headRadius(hole: JointHole): number {
+  const { joint, screw } = hole;
   if (screw === undefined) return 0;
-  const { headDiameter, headDiameterKnurled } = socketCapScrew(screw);
-  return joint === 'counterbore' ? (headDiameterKnurled + HEAD_ROOM) / 2 : headDiameter / 2;
+  return joint === 'counterbore' ? pocketRadius(pocketOf(hole)!) : socketCapScrew(screw).headDiameter / 2;
 }
 
 /** Radius of the washer under a proud head or nut; 0 without a screw. */

@@ -20,7 +20,7 @@ import type { Measured } from '../../units/measured.js';
 import type { NutPocket } from '../common/bought-nut.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
 import { type HolePattern, measuredPattern, ownPattern } from '../common/hole-pattern.js';
-import type { Joint } from '../common/joints.js';
+import type { Joint, JointHole } from '../common/joints.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
@@ -44,6 +44,8 @@ export type HeadSide = 'body' | 'flange' | 'none';
 export interface Holes extends HolePattern {
   readonly joint: Joint;
   readonly head: HeadSide;
+  /** how its pockets are roofed where they open on the bed */
+  readonly roof?: JointHole['roof'];
 }
 
 /** What the nut is mounted to. */
@@ -113,7 +115,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const material = resolveMaterial(sheet.material, presets, assumptions);
   const printer = resolvePrinter(sheet.printer, presets, assumptions);
   const fit = resolveFit(sheet.fit, assumptions);
-  const holes = holesOf(sheet, assumptions);
+  const holes = holesOf(sheet, printer, assumptions);
   const carriage = carriageOf(sheet, calipers, assumptions);
   const finished = finishedSizes(sheet, { screw, fit, holes, carriage, chordError: printer.chordError }, assumptions);
   const printed = printedSizes(finished, material, printer);
@@ -152,7 +154,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   };
 }
 
-function holesOf(sheet: NutSheet, assumptions: Assumptions): Holes | undefined {
+function holesOf(sheet: NutSheet, { bridging }: Printer, assumptions: Assumptions): Holes | undefined {
   if (!sheet.holes) return undefined;
   const pattern = ownPattern(sheet.holes, 'holes', assumptions);
   const joint = assumptions.or<Joint>(sheet.holes.joint, 'holes.joint', 'through', 'a plain clearance hole');
@@ -162,7 +164,7 @@ function holesOf(sheet: NutSheet, assumptions: Assumptions): Holes | undefined {
     'body',
     'the tighter side, so nothing is overlooked',
   );
-  return { ...pattern, joint, head };
+  return { ...pattern, joint, head, ...(bridging === 'none' ? {} : { roof: bridging }) };
 }
 
 function carriageOf(sheet: NutSheet, calipers: number, assumptions: Assumptions): Carriage {

@@ -4,13 +4,13 @@ import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
 import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
-import { crackCautions, DRIVE_CAUTIONS } from '../common/cautions.js';
+import { crackCautions, DRIVE_CAUTIONS, roofCautions } from '../common/cautions.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
 import type { NutDesign } from './dimensions.js';
 import { nutFit } from './fit-block.js';
 import { pocketOf } from './pockets.js';
-import { printAdvice } from './print-advice.js';
+import { opensOnBed, printAdvice } from './print-advice.js';
 import { markOutlines } from './solid.js';
 
 /** What to buy, how to print, and what to beware of. */
@@ -22,6 +22,7 @@ export function nutParticulars(design: NutDesign): Particulars {
     hardware: hardware(design),
     cautions: [
       ...(unmarked ? [`The mark "${mark}" was left out: ${why}.`] : []),
+      ...roofCautions(design.holes?.roof, opensOnBed(design)),
       ...materialCautions(design),
       ...switchedOff(design),
       ...DRIVE_CAUTIONS,
@@ -44,7 +45,8 @@ function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {
   const count = holes.centres.length;
   const plate = finished.flange?.thickness ?? finished.length;
   const pocket = pocketOf(holes);
-  const grip = plate - (joint === 'counterbore' ? (pocket?.pocket.depth ?? 0) : 0);
+  const ring = holes.roof ? washer(screw).thickness : 0;
+  const grip = plate - (joint === 'counterbore' ? (pocket?.pocket.depth ?? 0) - ring : 0);
   const beyond =
     joint === 'insert'
       ? -plate / 3
@@ -58,6 +60,7 @@ function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {
   if (joint === 'insert') rows.push({ item: 'heat-set insert', size: screw, count });
   else rows.push({ item: 'hexagon nut ISO 4032', size: screw, count });
   if (joint === 'through') rows.push({ item: 'plain washer ISO 7089', size: screw, count: 2 * count });
+  if (joint === 'counterbore' && holes.roof) rows.push({ item: 'plain washer ISO 7089', size: screw, count });
   return rows;
 }
 

@@ -8,8 +8,8 @@ export interface SidedPocket {
 }
 
 /** A nut's hole as a joint. */
-export function jointOf({ joint, screw, diameter }: Holes): joints.JointHole {
-  return { joint, diameter: diameter.likely, ...(screw ? { screw } : {}) };
+export function jointOf({ joint, screw, diameter, roof }: Holes): joints.JointHole {
+  return { joint, diameter: diameter.likely, ...(screw ? { screw } : {}), ...(roof ? { roof } : {}) };
 }
 
 /** The pocket that a joint needs, or undefined for a plain hole. A nut sits opposite the head. */

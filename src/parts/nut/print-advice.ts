@@ -25,12 +25,19 @@ export function isMarked({ duty, mounting, finished }: NutDesign): boolean {
   return duty.axis === 'vertical' && mounting !== undefined && finished.flange !== undefined;
 }
 
-/** How far ceilings of pockets that open on the bed hang over their holes; 0 where none does [mm]. */
-export function hangingLedge(design: NutDesign): number {
+/** Whether the pockets of the holes open on the bed. */
+export function opensOnBed(design: NutDesign): boolean {
   const { holes, family } = design;
   const sunk = holes && pocketOf(holes);
   const turned = family?.kind === 'holder' ? family.opens === 'face' : topFace(design) === 'flange-face';
-  return sunk && (sunk.side === 'flange') !== turned ? pocketRadius(sunk.pocket) - boreOf(holes) / 2 : 0;
+  return sunk !== undefined && (sunk.side === 'flange') !== turned;
+}
+
+/** How far ceilings of pockets that open on the bed hang over their holes; 0 where none does, or where they are roofed [mm]. */
+export function hangingLedge(design: NutDesign): number {
+  const { holes } = design;
+  if (!holes || holes.roof || !opensOnBed(design)) return 0;
+  return pocketRadius(pocketOf(holes)!.pocket) - boreOf(holes) / 2;
 }
 
 /** The same in words for the report. */

@@ -12,7 +12,7 @@ import type { Expected, PlannedBody } from '../part-kind.js';
 import type { NutDesign, NutSizes } from './dimensions.js';
 import { bodyOutline, flangeOutline } from './plan.js';
 import { boreOf, headRadius, openingRadius, pocketOf } from './pockets.js';
-import { isMarked, topFace } from './print-advice.js';
+import { isMarked, opensOnBed, topFace } from './print-advice.js';
 
 const MARK_HEIGHT = 0.6;
 const MARK_SUNK = 0.2;
@@ -156,6 +156,7 @@ export function holeCuts(design: NutDesign): Cut[] {
     pocket: sunk.pocket,
     side: sunk.side === 'flange' ? ('low' as const) : ('high' as const),
     depth: along(sunk.pocket.depth),
+    ...(holes.roof && opensOnBed(design) ? { roof: { kind: holes.roof, layer: printer.layer } } : {}),
   };
   return printed.holes.centres.map((center) =>
     holeCut({ center, from, to, bore: boreOf(holes), ...(pocket ? { pocket } : {}) }, inside, printer.chordError),

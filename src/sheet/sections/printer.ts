@@ -33,6 +33,10 @@ const printerFields = map({
   ...printerFigures,
   compensation: orShort(compensationFields, (short) => ({ shrink: short, holes: short }), 'string').optional(),
   chord_error: quantity('length', { least: 0.001, most: 0.1 }, 'how far a facet may be off its arc').optional(),
+  bridging: word(
+    ['membrane', 'steps', 'none'],
+    'roofs over pockets that open on the bed: one layer to be drilled through, or steps that turn the rim of the hole into bridges',
+  ).optional(),
 });
 
 /** A printer preset by name, settings of one's own, or a preset with some settings replaced. */

@@ -24,6 +24,7 @@ export const printing = fc.record({
   chord_error: fc.constantFrom(0.1, 0.1, 0.1, 0.05, 0.05, 0.02),
   hole_offset: within(0, 0.25),
   compensation: fc.constantFrom('file', 'file', 'slicer', 'none'),
+  bridging: fc.constantFrom('none', 'none', 'membrane', 'steps'),
 });
 
 /** What a part is printed from. */

@@ -167,7 +167,7 @@ export const printSupport: AdapterCheck = {
     const ledge = hanging(plate, bed);
     const cure =
       ledge > max
-        ? '; pockets on both faces, or a rim opposite a recess, need support: use register.nut: bore, or other joints'
+        ? '; pockets on both faces, or a rim opposite a recess, need support: use register.nut: bore, other joints, or for pockets of screws printer: {bridging: membrane}'
         : '';
     return valued(
       exactly(ledge),

@@ -6,7 +6,7 @@ import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { LEDGE } from '../../common/ledge.js';
 import type { NutDesign } from '../dimensions.js';
-import { hangingLedge, printAdvice } from '../print-advice.js';
+import { hangingLedge, opensOnBed, printAdvice } from '../print-advice.js';
 
 type NutCheck = Check<NutDesign>;
 const print = { group: 'print', question: 'prints', source: 'common practice' } as const;
@@ -67,10 +67,16 @@ export const printSupport: NutCheck = {
     if (!design.family && printAdvice(design).support === 'needed')
       return told('caution', 'the flange is printed over air and wants support underneath');
     const ledge = hangingLedge(design);
-    const cure = ledge > max ? '; let them open upwards with holes.head, or take a joint without pockets' : '';
+    const cure =
+      ledge > max
+        ? '; let them open upwards with holes.head, take a joint without pockets, or have them roofed: printer: {bridging: membrane}'
+        : '';
     return ledge > 0
       ? valued(exactly(ledge), `ceilings of the pockets that open on the bed reach ${plain(ledge)} mm over air${cure}`)
-      : valued(exactly(0), 'no pocket of the holes opens on the bed');
+      : valued(
+          exactly(0),
+          opensOnBed(design) ? 'pockets that open on the bed are roofed' : 'no pocket of the holes opens on the bed',
+        );
   },
 };
 

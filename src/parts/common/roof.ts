@@ -1,0 +1,45 @@
+import type { Bridging } from '../../presets/printer.js';
+import { common } from '../../solid/convex.js';
+import type { Outline } from '../../solid/outline.js';
+
+/** How the ceiling of a pocket is made to print without support. */
+export interface Roof {
+  readonly kind: Exclude<Bridging, 'none'>;
+  /** height of a layer, mm */
+  readonly layer: number;
+}
+
+/** Sides of the openings that lead from the pocket to the hole, layer by layer: two chords, a square, an octagon. */
+const STEPS = [[0], [0, 90], [0, 45, 90, 135]] as const;
+
+/** Layers that a roof takes over the ceiling of its pocket. */
+export function roofLayers({ kind }: Roof): number {
+  return kind === 'membrane' ? 1 : STEPS.length;
+}
+
+/**
+ * The openings of a stepped roof from the ceiling of the pocket upwards, one a layer: each is spanned by lines that end
+ * on the one below, and holds the hole whole.
+ *
+ * @param pocket  its outline, convex                                  [mm]
+ * @param center  of the hole                                          [mm]
+ * @param half    of the openings across their sides: the hole's reach [mm]
+ * @returns outlines, the widest first
+ */
+export function steppedRoof(pocket: Outline, center: readonly [number, number], half: number): Outline[] {
+  return STEPS.map((angles) =>
+    angles.reduce<Outline>((left, angle) => common(left, band(center, half, angle)), pocket),
+  );
+}
+
+/** A long strip about a line through the centre. */
+function band([x, y]: readonly [number, number], half: number, degrees: number): Outline {
+  const [c, s] = [Math.cos((degrees * Math.PI) / 180), Math.sin((degrees * Math.PI) / 180)];
+  const far = 1000;
+  return [
+    [-far, -half],
+    [far, -half],
+    [far, half],
+    [-far, half],
+  ].map(([u, v]): [number, number] => [x + c * u! - s * v!, y + s * u! + c * v!]);
+}

@@ -46,6 +46,11 @@ export function worstTeeth(design: NutDesign, force: number, formula: TeethFormu
   return rows.reduce((worst, next) => (next.value.likely > worst.value.likely ? next : worst));
 }
 
+/** What gives the nut's threads more flank, in words. */
+export function longer({ family }: NutDesign): string {
+  return family?.kind === 'anti-backlash' ? 'a longer nut and family.follower, a softer spring' : 'a longer nut';
+}
+
 /** The flanks meet from nut minor to screw major; the tooth is rooted at the nut's major. */
 function teethOf({ finished: { thread }, screw }: NutDesign, engagedLength: number, screwMajor: number): Teeth {
   const overlap = Math.min(screwMajor, thread.major) - Math.max(screw.minor.likely, thread.minor);

@@ -3,6 +3,7 @@ import { slidingPerTravel, slidingSpeed } from '../../../src/mechanics/sliding.j
 import { threadPressure } from '../../../src/mechanics/thread/bearing-pressure.js';
 import { threadBending, toothArm } from '../../../src/mechanics/thread/bending.js';
 import { threadShear, toothWidth } from '../../../src/mechanics/thread/shear.js';
+import { spreadForce } from '../../../src/mechanics/thread/spread.js';
 import { bearablePv, GREASE, pressureVelocity, wearDepth } from '../../../src/mechanics/thread/wear.js';
 
 // Worked example of common practice: 8 mm screw, lead 2, 15 mm nut, H1 0.8, flank area 132 mm².
@@ -70,6 +71,14 @@ describe('bending', () => {
   it('refuses a contact outside the root', () => {
     expect(() => toothArm({ rootDiameter: 7, nutMinor: 6.3, screwMajor: 8 })).toThrow(/^rootDiameter: /);
   });
+});
+
+it('a screw wedges halves apart: by hand the radial pushes of a half, added up over its turn', () => {
+  let sum = 0;
+  for (let i = 0; i < 1000; i++) sum += (Math.sin((Math.PI * (i + 0.5)) / 1000) * 200 * Math.tan(Math.PI / 6)) / 2000;
+  expect(spreadForce({ axialForce: 200, flankAngle: 30 })).toBeCloseTo(sum, 3);
+  expect(() => spreadForce({ axialForce: -1, flankAngle: 30 })).toThrow(/^axialForce: /);
+  expect(() => spreadForce({ axialForce: 1, flankAngle: 61 })).toThrow(/^flankAngle: /);
 });
 
 it('wear: 0.2 mm/(km·MPa) at 0.15 MPa and lead 2 takes 0.1 mm in about 300 m of travel (common practice)', () => {

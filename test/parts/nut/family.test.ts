@@ -132,6 +132,26 @@ describe('members of the nut family', () => {
     expect(finding(holder({}), 'thread-bending')).toBeUndefined();
   });
 
+  it('judges the plastic under the screws that hold halves or slit closed against the wedge of the thread', () => {
+    const split = (duty: object, family: object = { kind: 'split' }) => ({
+      ...BASE,
+      family,
+      duty: { ...BASE.duty, ...duty },
+    });
+    // F·tan 15°/π on two M3 heads, π/4·(5.5² − 3.4²) = 14.68 mm²; PETG for 1,000 hours 1.2·44·0.28·(45/47)^1.5
+    const allowed = 14.784 * (45 / 47) ** 1.5;
+    const share = (load: number, screws: number) =>
+      (load * Math.tan(Math.PI / 12)) / Math.PI / screws / 14.68 / allowed;
+    expect(finding(split({ load: 900 }), 'split-hold')!.value).toBeCloseTo(share(900, 2), 3);
+    expect(finding(split({ load: 900 }, { kind: 'clamped' }), 'split-hold')!.value).toBeCloseTo(share(900, 1), 3);
+    expect(finding(split({ load: 900 }), 'split-hold')!.verdict).toBe('pass');
+    expect(finding(split({ load: 1000, axis: 'vertical', temperature: 51 }), 'split-hold')!.verdict).toBe('fail');
+    expect(finding(split({ load: undefined }), 'split-hold')!.word).toBe('not-told');
+    expect(finding(split({ temperature: undefined }), 'split-hold')!.word).toBe('not-told');
+    expect(finding(split({}, { kind: 'split', closed: 'ring' }), 'split-hold')).toBeUndefined();
+    expect(finding(BASE, 'split-hold')).toBeUndefined();
+  });
+
   it('judges the spring by the load and the friction of the keys', () => {
     const sheet = { ...BASE, family: { kind: 'anti-backlash', spring: { ...SPRING, working: 12 } } };
     const { value, message } = finding(sheet, 'spring-force')!;

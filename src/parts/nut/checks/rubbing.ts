@@ -14,7 +14,7 @@ import { bearablePv, GREASE, pressureVelocity } from '../../../mechanics/thread/
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, scaled } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
-import { worstTeeth } from '../engagement.js';
+import { longer, worstTeeth } from '../engagement.js';
 
 type NutCheck = Check<NutDesign>;
 const rubbing = { group: 'wear', question: 'holds', source: 'common practice' } as const;
@@ -123,7 +123,7 @@ export const wearPv: NutCheck = {
       lasting.likely <= inForce.pass.max!
         ? ''
         : times
-          ? '; a longer nut, less load or feed, longer rests'
+          ? `; ${longer(design)}, less load or feed, longer rests`
           : `; tell duty.on_time and duty.cycle to have its rests counted, its own time is ${plain(time, 0)} s`;
     return valued(lasting, `${words}${rests}; ${bearsWords(design, inForce.pass.max!)}${cure}`, own);
   },
@@ -144,7 +144,7 @@ export const wearPeak: NutCheck = {
     const own = hard({ max: PEAK * bearable(design) });
     const most = limits.of(own).pass.max!;
     if (duty.temperature === undefined && pv.likely <= most) return notJudged('duty.temperature');
-    const cure = pv.likely > most ? '; a longer nut, less load, a slower feed or a coarser lead' : '';
+    const cure = pv.likely > most ? `; ${longer(design)}, less load, a slower feed or a coarser lead` : '';
     return valued(
       pv,
       `${words}; at most ${plain(most)} MPa·m/s, ${PEAK} times what it bears all the time, however long it rests${cure}`,

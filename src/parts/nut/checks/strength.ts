@@ -11,7 +11,7 @@ import { plain } from '../../../units/format.js';
 import { exactly, scaled } from '../../../units/measured.js';
 import { stallForce } from '../../common/stall-force.js';
 import type { NutDesign } from '../dimensions.js';
-import { type TeethFormula, worstTeeth } from '../engagement.js';
+import { longer, type TeethFormula, worstTeeth } from '../engagement.js';
 
 type NutCheck = Check<NutDesign>;
 const strength = { group: 'strength', question: 'holds', unit: 'MPa', source: 'common practice' } as const;
@@ -46,7 +46,7 @@ export const threadPressureCheck: NutCheck = {
     const own = soft({ max: usual }, { max: cap });
     const { pass, fail } = limits.of(own);
     if (duty.temperature === undefined && value.likely <= fail!.max!) return notJudged('duty.temperature');
-    const cure = value.likely > pass.max! ? '; a longer nut, another material or less load' : '';
+    const cure = value.likely > pass.max! ? `; ${longer(design)}, another material or less load` : '';
     return valued(
       value,
       `${plain(value.likely)} MPa${name}; a printed flank of ${material.name} bears ${plain(pass.max!)} MPa in motion ${heatWords(design)}, and never above ${plain(fail!.max!)}${cure}`,
@@ -94,7 +94,7 @@ function judgeStanding(
   const fails = value.likely > most;
   if (duty.temperature === undefined && !fails) return notJudged('duty.temperature');
   const time = duration === 'years' ? 'for years' : 'for 1,000 hours';
-  const cure = fails ? '; a longer nut, a stronger material, less load or less heat' : '';
+  const cure = fails ? `; ${longer(design)}, a stronger material, less load or less heat` : '';
   return valued(
     value,
     `${plain(value.likely)} MPa${name} of ${plain(most)} MPa that ${material.name} bears ${time} ${heatWords(design)}${cure}`,

@@ -6,6 +6,7 @@ import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
 import { neededSpringForce, springForceOf } from './anti-backlash.js';
 import { nutSeat } from './nut-seat.js';
+import { splitHold } from './split-hold.js';
 
 type NutCheck = Check<NutDesign>;
 const about = { group: 'family', question: 'holds', source: 'common practice' } as const;
@@ -19,7 +20,7 @@ const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
 
 /** The checks of a plain nut, less those that its family makes pointless, and the family's own. */
 export function withFamilyChecks(checks: readonly NutCheck[]): readonly NutCheck[] {
-  const own = [splitJoint, pocketRoom, nutSeat, springForce, springTravel, catchNut];
+  const own = [splitJoint, splitHold, pocketRoom, nutSeat, springForce, springTravel, catchNut];
   return [...checks.map(unlessPointless), ...own];
 }
 

@@ -1,0 +1,43 @@
+import { notJudged, type Outcome, valued } from '../../../fit/check.js';
+import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
+import { ROOM } from '../../../mechanics/strength/plastic.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import { stallForce } from '../../common/stall-force.js';
+import type { NutDesign } from '../dimensions.js';
+
+/** Stresses that a force on the nut sets up somewhere in it. */
+export type StressesUnder = (
+  force: number,
+) => readonly { readonly kind: AskedStress['kind']; readonly stress: number }[];
+
+/**
+ * The worst share of what the plastic bears: under the load for as long as it stands, and for a moment at the motor's
+ * stall force or a sudden load. Without a temperature only a fail is told.
+ *
+ * @param sudden  how many times the load comes down at once, 1 where it does not
+ */
+export function borneShare(
+  design: NutDesign,
+  { stresses, sudden, where, cure }: { stresses: StressesUnder; sudden: number; where: string; cure: string },
+): Outcome {
+  const { duty, material } = design;
+  if (duty.load === undefined) return notJudged('duty.load');
+  const temperature = duty.temperature ?? ROOM;
+  const cases = [
+    [duty.load, standingDuration(duty.axis)],
+    [Math.max(sudden * duty.load, stallForce(design) ?? 0), 'moment'],
+  ] as const;
+  const rows = cases.flatMap(([force, duration]) =>
+    stresses(force).map(({ kind, stress }) => {
+      const most = allowableStress(material, { kind, duration, temperature });
+      return { force, kind, stress, most, share: most > 0 ? stress / most : Number.MAX_VALUE };
+    }),
+  );
+  const worst = rows.reduce((a, b) => (b.share > a.share ? b : a));
+  if (duty.temperature === undefined && worst.share <= 1) return notJudged('duty.temperature');
+  return valued(
+    exactly(worst.share),
+    `${plain(worst.stress)} MPa of ${worst.kind} ${where} under ${plain(worst.force, 0)} N, of ${plain(worst.most)} MPa at ${plain(temperature, 0)} °C${worst.share > 1 ? `; ${cure}` : ''}`,
+  );
+}

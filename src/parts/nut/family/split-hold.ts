@@ -1,0 +1,37 @@
+import { type Check, hard } from '../../../fit/check.js';
+import { pressureUnderHead } from '../../../mechanics/bolt/preload.js';
+import { spreadForce } from '../../../mechanics/thread/spread.js';
+import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';
+import { washer } from '../../../standards/fasteners/washer.js';
+import { plain } from '../../../units/format.js';
+import type { NutDesign } from '../dimensions.js';
+import { borneShare } from './borne-share.js';
+
+/** The screw wedges halves and slit open; the closing screws' heads press on the plastic against it. */
+export const splitHold: Check<NutDesign> = {
+  id: 'split-hold',
+  group: 'family',
+  question: 'holds',
+  title: 'Plastic under the closing screws, as a share of what it bears',
+  unit: '',
+  source: 'common practice',
+  limits: hard({ max: 1 }),
+  moves: 'duty.load, duty.temperature, family.screw, material',
+  run: (design) => {
+    const { family, screw } = design;
+    const clamp = family?.kind === 'split' || family?.kind === 'clamped' ? family.clamp : undefined;
+    if (!clamp) return undefined;
+    const count = family?.kind === 'split' ? 2 : 1;
+    const headDiameter = clamp.washers ? washer(clamp.screw).outside : socketCapScrew(clamp.screw).headDiameter;
+    const spread = (force: number) => spreadForce({ axialForce: force, flankAngle: screw.flankAngle });
+    return borneShare(design, {
+      stresses: (force) => {
+        const preload = spread(force) / count;
+        return [{ kind: 'pressure', stress: pressureUnderHead({ preload, headDiameter, holeDiameter: clamp.hole }) }];
+      },
+      sudden: 1,
+      where: `under each ${clamp.screw} head, wedged by ${plain((100 * spread(1)) / count, 1)} % of the load,`,
+      cure: 'wider screws (family.screw), a stronger material or less heat',
+    });
+  },
+};

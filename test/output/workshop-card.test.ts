@@ -1,9 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { makePart } from '../../src/pipeline/make.js';
 import { nutSheet } from '../support/nut-sheets.js';
+import { CLAMP } from '../support/sleeve-sheets.js';
 
 async function cardOf(changes: Record<string, unknown> = {}): Promise<string> {
-  const { files } = await makePart(nutSheet(changes), { formats: ['page'] });
+  return cardOfSheet(nutSheet(changes));
+}
+
+async function cardOfSheet(sheet: object): Promise<string> {
+  const { files } = await makePart(sheet, { formats: ['page'] });
   const page = new TextDecoder().decode(files.find(({ name }) => name === 'report.html')!.bytes);
   const from = page.indexOf('<ol class="card">');
   return page.slice(from, page.indexOf('</ol>', from));
@@ -30,5 +35,22 @@ describe('the workshop card of a nut', () => {
     expect(card).toContain('silicone or PFPE grease');
     expect(card).not.toContain('plain grease');
     expect(card).not.toContain('drops the axis');
+  });
+});
+
+describe('the workshop card of a clamp sleeve', () => {
+  it('says how hard to tighten, and again only where the grip counts on it', async () => {
+    const [once, twice] = [
+      await cardOfSheet({ ...CLAMP, retighten: 'no', motor: { ...CLAMP.motor, torque: 0.1 } }),
+      await cardOfSheet(CLAMP),
+    ];
+    for (const card of [once, twice]) {
+      // 0.5·1.2·57.5 MPa under a washer of 7 mm on a hole of 3.4 mm: 1014 N; 0.2·3·1014 = 0.61 N·m
+      expect(card).toContain('Tighten each M3 clamp screw to 0.61 N·m and no more');
+      expect(card).toContain('free of grease');
+      expect(card).toContain('pc cracks under stress');
+    }
+    expect(twice).toContain('cold, after the first hot day, to the same torque');
+    expect(once).not.toContain('first hot day');
   });
 });

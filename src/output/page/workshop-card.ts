@@ -1,4 +1,5 @@
 import type { Finding } from '../../fit/check.js';
+import { TIGHTEN_AGAIN, TIGHTEN_EACH, WASH } from '../../parts/common/grip-hardware.js';
 import { drawnViews, type SizeMark } from '../../parts/part-views.js';
 import { plain } from '../../units/format.js';
 import { sizeText } from '../drawing/size-text.js';
@@ -123,10 +124,12 @@ function mount({ hardware, checks, cautions }: Report): Step {
     lines: [
       'Seat the part on its face without screws and look for light under it.',
       ...cracks(cautions),
+      ...cautions.filter((text) => text === WASH),
       ...(items.length > 0 ? [`Put in ${items.join('; ')}: finger tight.`] : []),
       typeof float === 'number'
         ? `It can shift ${figure(float)} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
         : 'Let the screw or the shafts centre it, then tighten crosswise in two rounds.',
+      ...cautions.filter((text) => text.startsWith(TIGHTEN_EACH)),
     ],
   };
 }
@@ -188,11 +191,12 @@ function level({ drive }: Report): Step | undefined {
   };
 }
 
-function afterADay({ fit }: Report): Step {
+function afterADay({ fit, cautions }: Report): Step {
   const play = fit ? `the play should still be below ${figure(fit.backlash.most)} mm` : 'compare with the sizes above';
   return {
     title: 'After a day: retighten and remeasure',
     lines: [
+      ...cautions.filter((text) => text === TIGHTEN_AGAIN),
       `Plastic settles under screws. Tighten them once more, and measure again: ${play}. Note it here for the next time.`,
     ],
   };

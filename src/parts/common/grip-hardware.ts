@@ -3,6 +3,7 @@ import type { Material } from '../../presets/material.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { plain } from '../../units/format.js';
 import type { HardwareRow } from '../part-kind.js';
+import { crackCautions } from './cautions.js';
 import type { Clamp } from './clamp.js';
 import { clampPreload, type Grip } from './grip.js';
 import { nextSetScrewLength } from './screw-length.js';
@@ -52,6 +53,9 @@ export function counted(rows: readonly HardwareRow[]): HardwareRow[] {
   return kept;
 }
 
+/** How the lines begin that say how hard to tighten. */
+export const TIGHTEN_EACH = 'Tighten each';
+
 /** How hard to tighten, in words; undefined where there is no clamp. */
 export function tighteningWords(grip: Grip, material: Material): string | undefined {
   if (!grip.clamp) return undefined;
@@ -61,8 +65,15 @@ export function tighteningWords(grip: Grip, material: Material): string | undefi
   const seat = washers ? 'washers' : heldBy;
   const under = heldBy === 'tightening' ? 'the screw' : `${material.name} under the ${seat}`;
   const driver = washers ? ', and hold the nut with a nut driver' : '';
-  return `Tighten each ${screw} clamp screw to ${plain(torque / 1000, 2)} N·m and no more${driver}: ${under} bears ${plain(force, 0)} N.`;
+  return `${TIGHTEN_EACH} ${screw} clamp screw to ${plain(torque / 1000, 2)} N·m and no more${driver}: ${under} bears ${plain(force, 0)} N.`;
 }
+
+/** The line that lets a second tightening count. */
+export const TIGHTEN_AGAIN =
+  'Tighten the clamp screws again once: cold, after the first hot day, to the same torque. The grip counts on it.';
+
+/** What is done to shafts before they are clamped. */
+export const WASH = 'Wash shaft and bore free of grease before they are clamped.';
 
 /** What clamped plastic asks for over its life; the line on retightening stands here only where it is counted on. */
 export function clampCareWords(
@@ -70,15 +81,10 @@ export function clampCareWords(
   { material, retighten }: { readonly material: Material; readonly retighten: boolean },
 ): string[] {
   if (!grips.some(({ clamp }) => clamp)) return [];
-  const glass = 'glass' in material.heat;
   return [
-    ...(retighten
-      ? [
-          'Tighten the clamp screws again once: cold, after the first hot day, to the same torque. The grip counts on it.',
-        ]
-      : []),
-    'Wash shaft and bore free of grease before they are clamped.',
+    ...(retighten ? [TIGHTEN_AGAIN] : []),
+    WASH,
     'Clamp screws work loose as the plastic gives: mark heads and hub with a line of paint, and look at it now and then.',
-    ...(glass ? [`No threadlocker, solvent or oil on ${material.name}: it cracks under stress.`] : []),
+    ...crackCautions(material),
   ];
 }

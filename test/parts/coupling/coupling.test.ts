@@ -181,7 +181,7 @@ describe('grip', () => {
     expect(wide!.hardware).toContainEqual({ item: 'washer ISO 7089', size: 'M3', count: 8 });
     expect(bare!.hardware.some(({ item }) => item.startsWith('washer'))).toBe(false);
     expect(wide!.cautions.join(' ')).toMatch(/hold the nut with a nut driver/);
-    expect(wide!.cautions.join(' ')).toMatch(/No threadlocker, solvent or oil on pc/);
+    expect(wide!.cautions.join(' ')).toMatch(/pc cracks under stress: no threadlocker/);
   });
 
   it('takes the spread of the printer and the material that is used', () => {

@@ -19,6 +19,9 @@ export interface PrintedAs {
   readonly layer: number;
 }
 
+/** A line that is held at one end only prints so far, mm. @source common-practice */
+export const LEDGE = 0.5;
+
 /** Surfaces that lean farther from the vertical than this want support, degrees. @source common-practice */
 export const STEEPEST = 45;
 /** A surface drawn at that angle exactly does not; facets of a cone lean by a little more or less than it does. */
@@ -113,7 +116,7 @@ function ceilingOf(
     const [a, b, c] = [t[3 * facet]!, t[3 * facet + 1]!, t[3 * facet + 2]!];
     return [(p[3 * a]! + p[3 * b]! + p[3 * c]!) / 3, (p[3 * a + 1]! + p[3 * b + 1]! + p[3 * c + 1]!) / 3];
   });
-  const bridge = bridged(sides, middles);
+  const bridge = bridged(sides, middles) ?? narrow(sides);
   return { area, height: lowest, ...(bridge === undefined ? {} : { bridge }) };
 }
 
@@ -123,6 +126,27 @@ interface RimSide {
   readonly from: Point;
   readonly to: Point;
   readonly held: boolean;
+}
+
+/** How far a ceiling reaches from what holds it, where that is no farther than a ledge; undefined where it is. */
+function narrow(rim: readonly RimSide[]): number | undefined {
+  const [held, free] = [rim.filter((side) => side.held), rim.filter((side) => !side.held)];
+  let reach = 0;
+  for (const { from } of free) {
+    let near = Number.POSITIVE_INFINITY;
+    for (const side of held) near = Math.min(near, toSide(from, side));
+    reach = Math.max(reach, near);
+    if (reach > LEDGE) return undefined;
+  }
+  return reach;
+}
+
+function toSide([x, y]: Point, { from, to }: RimSide): number {
+  const [ux, uy] = [to[0] - from[0], to[1] - from[1]];
+  const square = ux * ux + uy * uy;
+  const along = (x - from[0]) * ux + (y - from[1]) * uy;
+  const share = square === 0 ? 0 : Math.min(1, Math.max(0, along / square));
+  return Math.hypot(x - from[0] - share * ux, y - from[1] - share * uy);
 }
 
 /** Ways in which lines are laid that are told apart, degrees. */
@@ -153,7 +177,7 @@ function bridged(rim: readonly RimSide[], middles: readonly Point[]): number | u
   return least;
 }
 
-/** Length of the line through a point to the rim on either side; endless where either end is not held. */
+/** Length of the line through a point to the rim on either side; endless where an end is not held. */
 function lineThrough([x, y]: Point, c: number, s: number, rim: readonly RimSide[]): number {
   let [before, after] = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
   let [heldBefore, heldAfter] = [false, false];
@@ -165,5 +189,8 @@ function lineThrough([x, y]: Point, c: number, s: number, rim: readonly RimSide[
     if (along >= 0 && along < after) [after, heldAfter] = [along, held];
     if (along < 0 && along > before) [before, heldBefore] = [along, held];
   }
-  return heldBefore && heldAfter ? after - before : Number.POSITIVE_INFINITY;
+  const length = after - before;
+  // a short line need be held at one end only
+  const isHeld = length <= LEDGE ? heldBefore || heldAfter : heldBefore && heldAfter;
+  return isHeld ? length : Number.POSITIVE_INFINITY;
 }

@@ -89,3 +89,11 @@ describe('ceilings', () => {
     expect(ceilings(nut).filter(({ area }) => area > 0.05)).toEqual([]);
   });
 });
+
+describe('a ledge', () => {
+  it('of half a millimetre prints, a wider one does not', () => {
+    const ring = (radius: number): Shape => ({ kind: 'difference', of: [slab, hole(3, -1, 11), hole(radius, -1, 4)] });
+    expect(ceilings(ring(3.4))[0]!.bridge).toBeLessThan(0.5);
+    expect(ceilings(ring(3.7))[0]!.bridge).toBeUndefined();
+  });
+});

@@ -1,5 +1,6 @@
 import type { Bridging } from '../../presets/printer.js';
 import { common } from '../../solid/convex.js';
+import { movedSides } from '../../solid/convex-loft.js';
 import type { Outline } from '../../solid/outline.js';
 
 /** How the ceiling of a pocket is made to print without support. */
@@ -11,6 +12,9 @@ export interface Roof {
 
 /** Sides of the openings that lead from the pocket to the hole, layer by layer: two chords, a square, an octagon. */
 const STEPS = [[0], [0, 90], [0, 45, 90, 135]] as const;
+
+/** How far the openings stand off the pocket's wall and the hole, so that no two of them share a wall, mm. */
+const APART = 0.05;
 
 /** Layers that a roof takes over the ceiling of its pocket. */
 export function roofLayers({ kind }: Roof): number {
@@ -27,8 +31,9 @@ export function roofLayers({ kind }: Roof): number {
  * @returns outlines, the widest first
  */
 export function steppedRoof(pocket: Outline, center: readonly [number, number], half: number): Outline[] {
+  const within = movedSides(pocket, -APART);
   return STEPS.map((angles) =>
-    angles.reduce<Outline>((left, angle) => common(left, band(center, half, angle)), pocket),
+    angles.reduce<Outline>((left, angle) => common(left, band(center, half + APART, angle)), within),
   );
 }
 

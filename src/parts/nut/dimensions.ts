@@ -29,6 +29,7 @@ import { catchPocketOf } from './family/pocket.js';
 import { withFamilySizes } from './family/sizes.js';
 import type { Family } from './family/types.js';
 import { type Fit, resolveFit } from './fit-classes.js';
+import { type Mark, requireMarkFits } from './mark.js';
 import { type BodyPlan, bodyOutline, type FlangePlan, flangeOutline } from './plan.js';
 import type { NutSheet } from './sheet.js';
 
@@ -80,7 +81,7 @@ export interface NutDesign extends DesignBase {
   readonly holes?: Holes;
   readonly carriage: Carriage;
   readonly mounting?: 'flange-up' | 'flange-down';
-  readonly mark?: string;
+  readonly mark?: Mark;
   readonly material: Material;
   readonly printer: Printer;
   readonly duty: DutySheet;
@@ -124,6 +125,15 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const duty = sheet.duty ?? {};
   const family = familyOf(sheet.family, { finished, screw, duty }, assumptions);
   const catchPocket = catchPocketOf(sheet.catch_nut, finished, assumptions);
+  const mark = sheet.mark && { text: sheet.mark.text, style: sheet.mark.style ?? ('raised' as const) };
+  requireMarkFits({
+    printed,
+    carriage,
+    printer,
+    ...(mark ? { mark } : {}),
+    ...(holes ? { holes } : {}),
+    ...(family ? { family } : {}),
+  });
   const drive = nutDrive({ screw, fit, duty, material });
   return {
     part: 'nut',
@@ -135,7 +145,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     ...(holes ? { holes } : {}),
     carriage,
     ...(sheet.mounting ? { mounting: sheet.mounting } : {}),
-    ...(sheet.mark ? { mark: sheet.mark } : {}),
+    ...(mark ? { mark } : {}),
     material,
     printer,
     duty,

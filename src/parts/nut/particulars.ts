@@ -11,17 +11,13 @@ import type { NutDesign } from './dimensions.js';
 import { nutFit } from './fit-block.js';
 import { pocketOf } from './pockets.js';
 import { opensOnBed, printAdvice } from './print-advice.js';
-import { markOutlines } from './solid.js';
 
 /** What to buy, how to print, and what to beware of. */
 export function nutParticulars(design: NutDesign): Particulars {
-  const { drive, mark, carriage } = design;
-  const unmarked = mark !== undefined && markOutlines(design).length === 0;
-  const why = carriage.bore ? 'it would lie between flange and carriage' : 'there is no room for legible strokes';
+  const { drive } = design;
   return {
     hardware: hardware(design),
     cautions: [
-      ...(unmarked ? [`The mark "${mark}" was left out: ${why}.`] : []),
       ...roofCautions(design.holes?.roof, opensOnBed(design)),
       ...materialCautions(design),
       ...switchedOff(design),

@@ -99,13 +99,20 @@ export const nutSchema = map({
   lead_in: quantity('length', { least: 0, most: 10 }, 'depth of the chamfer past the thread at both ends').optional(),
   relief: quantity('length', { least: 0, most: 5 }, 'chamfer against the squashed first layer').optional(),
   fillet: quantity('length', { least: 0, most: 20 }, 'between flange and body').optional(),
-  mark: z
-    .string('must be text')
-    .min(1)
-    .max(16)
-    .regex(/^[\x20-\x7e]+$/, 'must be plain letters, digits and signs')
+  mark: orShort(
+    map({
+      text: z
+        .string('must be text')
+        .min(1, 'must hold something')
+        .max(40, 'must have at most 40 characters')
+        .regex(/^[\x20-\x7e]+$/, 'must be plain letters, digits and signs'),
+      style: word(['raised', 'engraved']).optional(),
+    }),
+    (short) => ({ text: short }),
+    'string',
+  )
     .optional()
-    .describe('raised on the flange'),
+    .describe('raised on the flange, or cut into it; broken into lines where it is long'),
   family: familySection.optional(),
   catch_nut: catchNutSection.optional(),
   calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),

@@ -1,8 +1,7 @@
-import { insideBy, outlineBounds, reachOf, rimAround } from '../../solid/convex.js';
+import { insideBy, outlineBounds } from '../../solid/convex.js';
 import { type LoftLevel, loftVolume } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, polygonArea } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
-import { textOutlines } from '../../solid/text-outlines.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { polar } from '../common/hole-pattern.js';
 import { printSizes } from '../common/print-sizes.js';
@@ -10,12 +9,11 @@ import { threadBore } from '../common/thread-bore.js';
 import { threadColumns } from '../common/thread-shape.js';
 import type { Expected, PlannedBody } from '../part-kind.js';
 import type { NutDesign, NutSizes } from './dimensions.js';
+import { markShapes } from './mark.js';
 import { bodyOutline, flangeOutline } from './plan.js';
 import { boreOf, headRadius, openingRadius, pocketOf } from './pockets.js';
 import { isMarked, opensOnBed, topFace } from './print-advice.js';
 
-const MARK_HEIGHT = 0.6;
-const MARK_SUNK = 0.2;
 const UP_MARK = { depth: 0.4, radius: 1.1, clear: 0.5 };
 
 /** The nut as a recipe, and what it must measure. */
@@ -23,18 +21,18 @@ export function nutBody(design: NutDesign): PlannedBody {
   const { printed, printer } = design;
   const hull = hullOf(printed, printer.chordError);
   const bore = boreCuts(design);
+  const mark = markShapes(design);
   const cuts = [bore, ...holeCuts(design), ...upMark(design)];
-  const mark = raisedMark(design);
-  const solid: Shape = { kind: 'union', of: [...hull.shapes, ...mark.shapes] };
+  const solid: Shape = { kind: 'union', of: [...hull.shapes, ...mark.raised] };
   return {
     recipe: {
       name: design.name,
       material: design.material.name,
-      shape: { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape)] },
+      shape: { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape), ...mark.cut] },
     },
     expected: {
-      volume: hull.volume - cuts.reduce((sum, { volume }) => sum + volume, 0),
-      mark: mark.volume,
+      volume: hull.volume - mark.taken - cuts.reduce((sum, { volume }) => sum + volume, 0),
+      mark: mark.leeway,
       bounds: hull.bounds,
     },
     turnOver: topFace(design) === 'flange-face',
@@ -206,55 +204,4 @@ function freePlace(
     if (!best || room > best.room + 1e-9) best = { at, angle, room };
   }
   return best;
-}
-
-/** A name raised on the flange beside the body, where there is room for legible strokes. */
-function raisedMark(design: NutDesign): { shapes: Shape[]; volume: number } {
-  const outlines = markOutlines(design);
-  const plane = design.printed.flange?.thickness ?? 0;
-  const shapes = outlines.map(
-    (outline): Shape => ({
-      kind: 'feature',
-      name: 'mark',
-      shape: { kind: 'prism', outlines: [outline], from: plane - MARK_SUNK, to: plane + MARK_HEIGHT },
-    }),
-  );
-  return { shapes, volume: outlines.reduce((sum, outline) => sum + polygonArea(outline) * MARK_HEIGHT, 0) };
-}
-
-/** Strokes of the mark on the flange, or none where it was not asked for or finds no room. */
-export function markOutlines(design: NutDesign): readonly Outline[] {
-  const { printed, mark, carriage, holes, printer } = design;
-  if (mark === undefined || !printed.flange || carriage.bore) return [];
-  const plate = flangeOutline(printed.flange, printer.chordError);
-  const body = bodyOutline(printed.body, printer.chordError);
-  const stroke = 2 * printer.lineWidth;
-  for (const height of [5, 4, 3.5, 3]) {
-    for (const angle of [0, 90, 180, 270, 45, 135, 225, 315]) {
-      const reach = (reachOf(body, angle) + reachOf(plate, angle)) / 2;
-      const strokes = textOutlines({ text: mark, height, stroke }).map((outline) => placed(outline, reach, angle));
-      const keep = strokes.every((outline) => fits(outline, { plate, body, fillet: printed.fillet, holes, printed }));
-      if (strokes.length > 0 && keep) return strokes;
-    }
-  }
-  return [];
-}
-
-function placed(outline: Outline, reach: number, angle: number): Outline {
-  const [ox, oy] = polar(reach, angle);
-  const [c, s] = polar(1, angle - 90);
-  return outline.map(([x, y]): [number, number] => [ox + c * x - s * y, oy + s * x + c * y]);
-}
-
-function fits(
-  outline: Outline,
-  at: { plate: Outline; body: Outline; fillet: number; holes: NutDesign['holes']; printed: NutSizes },
-): boolean {
-  const clear = 0.4;
-  if (rimAround(outline, at.plate) < clear) return false;
-  if (outline.some((point) => -insideBy(at.body, point) < at.fillet + clear)) return false;
-  const radius = at.holes ? Math.max(openingRadius(at.holes), headRadius(at.holes)) : 0;
-  return (at.printed.holes?.centres ?? []).every(([x, y]) =>
-    outline.every(([u, v]) => Math.hypot(u - x, v - y) > radius + clear),
-  );
 }

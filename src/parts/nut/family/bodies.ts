@@ -14,6 +14,7 @@ import { threadColumns } from '../../common/thread-shape.js';
 import type { Expected, PlannedBody } from '../../part-kind.js';
 import type { SizeChoice } from '../../part-views.js';
 import type { NutDesign, NutSizes } from '../dimensions.js';
+import { markShapes } from '../mark.js';
 import { bodyOutline } from '../plan.js';
 import { endsOf, holeCuts, hullOf, nutBody } from '../solid.js';
 import { type BoreShape, boreShareIn, boreVolumeIn } from './bore-section.js';
@@ -80,15 +81,16 @@ function drawingOf(design: NutDesign): Drawing {
 
 /** The hull less some cuts, as one body. */
 function cutBody(design: NutDesign, { hull }: Drawing, cuts: readonly Cut[]): PlannedBody {
-  const solid: Shape = { kind: 'union', of: hull.shapes };
+  const mark = markShapes(design);
+  const solid: Shape = { kind: 'union', of: [...hull.shapes, ...mark.raised] };
   const total = (list: readonly Cut[]) => list.reduce((sum, { volume }) => sum + volume, 0);
   return {
     recipe: {
       name: design.name,
       material: design.material.name,
-      shape: { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape)] },
+      shape: { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape), ...mark.cut] },
     },
-    expected: { volume: hull.volume - total(cuts), mark: 0, bounds: hull.bounds },
+    expected: { volume: hull.volume - total(cuts) - mark.taken, mark: mark.leeway, bounds: hull.bounds },
     printer: design.printer,
   };
 }

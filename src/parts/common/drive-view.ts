@@ -36,7 +36,12 @@ export function driveDuty({ motor = {}, ...duty }: DutySheet): Duty {
     span: duty.span,
     ends: duty.ends,
     feed: duty.feed,
-    moving: duty.moving,
+    moving: duty.moving ?? shareOf(duty),
     layerHeights: duty.layer_heights,
   };
+}
+
+/** Share of the time in motion, where on-time and cycle tell it. */
+function shareOf({ on_time: onTime, cycle }: Pick<DutySheet, 'on_time' | 'cycle'>): number | undefined {
+  return onTime === undefined || cycle === undefined ? undefined : onTime / cycle;
 }

@@ -54,10 +54,12 @@ describe('profile: NAME', () => {
   });
 
   it('narrows the spread that the checks judge by', () => {
-    const before = finding({ material: 'pa12', fit: 'running' }, 'thread-clearance')!;
-    const after = finding({ profile: 'mine', fit: 'running' }, 'thread-clearance')!;
+    // of a screw that was measured: what the class allows a named one would drown what the printer leaves
+    const screw = { designation: 'Tr8x2', pitch_diameter: '6.93 ± 0.003 mm' };
+    const before = finding({ screw, material: 'pa12', fit: 'running' }, 'thread-clearance')!;
+    const after = finding({ screw, profile: 'mine', fit: 'running' }, 'thread-clearance')!;
     expect(after.value).toBeCloseTo(before.value!, 5);
-    expect(after.uncertainty).toBeLessThan(0.75 * before.uncertainty);
+    expect(after.uncertainty).toBeLessThan(0.8 * before.uncertainty);
   });
 
   it('says in the report where the figures come from, before and after', () => {

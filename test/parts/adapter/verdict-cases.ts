@@ -1,0 +1,196 @@
+import { METAL } from '../../support/family-sheet.js';
+import type { VerdictCases } from '../../support/verdict-gate.js';
+
+/** The most common bought nut on a carriage drilled for another. */
+const PLAIN = {
+  part: 'adapter',
+  name: 'plain',
+  nut: {
+    body: 10.2,
+    length: 15,
+    flange: { diameter: 22, thickness: 3.5 },
+    holes: { count: 4, circle: 16, diameter: 3.5, screw: 'M3' },
+    joint: 'tapped',
+  },
+  carriage: { bore: 10.8, thickness: 8, holes: { count: 4, circle: 30, diameter: 3.4, screw: 'M3' }, joint: 'through' },
+  plate: { thickness: 8, outline: { shape: 'round', diameter: 44 } },
+  material: 'petg',
+  printer: { layer: 0.2, compensation: 'none' },
+  duty: { load: 20, temperature: 25, axis: 'horizontal' },
+};
+/** A plate without a nut, its rim in the carriage. */
+const BLANK = {
+  part: 'adapter',
+  name: 'rim',
+  kind: 'blank',
+  carriage: {
+    bore: 19.6,
+    thickness: 10,
+    offset: [0, 0],
+    holes: { count: 2, circle: 56.2, diameter: 3.4, screw: 'M3' },
+  },
+  plate: { bore: 15.8 },
+  register: { carriage: 'rim' },
+  material: 'petg',
+  printer: { compensation: 'none' },
+};
+const WIDE = { shape: 'round', diameter: 60 };
+
+/** A sheet for each word that each check can say. */
+export const ADAPTER_CASES: VerdictCases = {
+  clocking: {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { plate: { bore: 14 } }],
+  },
+  'head-room': {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { clocking: 0 }],
+  },
+  'hole-edge': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { plate: { outline: { shape: 'round', diameter: 36 } } }],
+    no: [PLAIN, { plate: { outline: { shape: 'round', diameter: 34 } } }],
+  },
+  'hole-size': {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { nut: { holes: { diameter: 2.9 } } }],
+  },
+  'hole-position-nut': {
+    yes: [PLAIN, {}],
+    perhaps: [PLAIN, { calipers: 0.3 }],
+    no: [PLAIN, { nut: { holes: { diameter: 3 } } }],
+  },
+  'hole-position-carriage': {
+    yes: [PLAIN, {}],
+    perhaps: [PLAIN, { carriage: { holes: { circle: '30 ± 0.9 mm' } } }],
+    no: [PLAIN, { carriage: { holes: { screw: 'M4' } } }],
+  },
+  'screw-length': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { carriage: { thickness: undefined } }],
+    no: [PLAIN, { plate: { thickness: 3 } }],
+  },
+  'thread-engagement': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { plate: { thickness: 3 } }],
+    no: [PLAIN, { plate: { thickness: 2.5 } }],
+  },
+  'pocket-wall': {
+    yes: [
+      PLAIN,
+      {
+        nut: { joint: 'insert', flange: { diameter: 32 }, holes: { circle: 22 } },
+        carriage: { holes: { circle: 40 } },
+        plate: { outline: WIDE },
+      },
+    ],
+    but: [PLAIN, { carriage: { joint: 'insert' } }],
+    no: [PLAIN, { clocking: 20, nut: { joint: 'insert' } }],
+  },
+  'pocket-floor': {
+    yes: [PLAIN, { carriage: { joint: 'counterbore' }, plate: { thickness: 5 } }],
+    but: [PLAIN, { carriage: { joint: 'counterbore' }, plate: { thickness: 4 } }],
+    no: [PLAIN, { carriage: { joint: 'counterbore' }, plate: { thickness: 3.6 } }],
+  },
+  'mount-seat': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { plate: { bore: 20 } }],
+    no: [PLAIN, { plate: { bore: 22 } }],
+  },
+  'mount-bore': {
+    yes: [PLAIN, {}],
+    perhaps: [PLAIN, { plate: { bore: 10.25 } }],
+    but: [PLAIN, { plate: { bore: 10.3 } }],
+    no: [PLAIN, { plate: { bore: 10.1 } }],
+  },
+  'mount-float': {
+    yes: [PLAIN, { kind: 'floating' }],
+    perhaps: [PLAIN, { kind: 'floating', float: 0.1 }],
+    but: [PLAIN, { kind: 'floating', nut: { holes: { diameter: 3.2 } } }],
+  },
+  'rim-wall': {
+    yes: [BLANK, {}],
+    but: [BLANK, { carriage: { offset: [0.3, 0] } }],
+    no: [BLANK, { plate: { bore: 18 } }],
+  },
+  'rim-height': {
+    yes: [BLANK, {}],
+    but: [BLANK, { register: { depth: 11 } }],
+  },
+  'mount-room': {
+    yes: [
+      PLAIN,
+      {
+        carriage: {
+          room: [
+            [-30, -30],
+            [30, -30],
+            [30, 30],
+            [-30, 30],
+          ],
+        },
+      },
+    ],
+    no: [
+      PLAIN,
+      {
+        carriage: {
+          room: [
+            [-20, -20],
+            [20, -20],
+            [20, 20],
+            [-20, 20],
+          ],
+        },
+      },
+    ],
+  },
+  'bolt-clamp-nut': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { duty: { load: 400 } }],
+    no: [PLAIN, { duty: { load: 800 } }],
+    'not-told': [PLAIN, { duty: undefined }],
+  },
+  'bolt-clamp-carriage': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { duty: { load: 800 } }],
+    no: [PLAIN, { duty: { load: 2000 } }],
+    'not-told': [BLANK, {}],
+  },
+  'catch-nut': {
+    yes: [PLAIN, { screw: 'Tr8x2' }],
+    but: [
+      PLAIN,
+      {
+        screw: 'Tr8x8(P2)',
+        catch_nut: { ...METAL, gap: 2 },
+        nut: { flange: { diameter: 32 }, stands: 'away', holes: { circle: 25 } },
+        carriage: { bore: 28, joint: 'counterbore', holes: { circle: 40 } },
+        plate: { thickness: 12, outline: { shape: 'hull', diameter: undefined } },
+        register: { nut: 'none' },
+      },
+    ],
+  },
+  'print-support': {
+    yes: [PLAIN, {}],
+    but: [BLANK, { register: { depth: 2 }, limits: { 'print-support': { max: 1.1 } } }],
+    no: [
+      PLAIN,
+      {
+        register: { nut: 'recess', carriage: 'rim' },
+        nut: { stands: 'away' },
+        carriage: { bore: 24, joint: 'counterbore', holes: { circle: 40 } },
+        plate: { outline: { shape: 'hull', diameter: undefined } },
+      },
+    ],
+  },
+  'shrink-applied-once': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { printer: { compensation: undefined } }],
+  },
+  heat: {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { duty: { temperature: 50 } }],
+    'not-told': [PLAIN, { duty: undefined }],
+  },
+};

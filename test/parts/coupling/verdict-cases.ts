@@ -1,0 +1,151 @@
+import { PLAIN_COUPLING } from '../../support/coupling-sheets.js';
+import type { VerdictCases } from '../../support/verdict-gate.js';
+
+/** A sheet for each word that each check can say. */
+export const COUPLING_CASES: VerdictCases = {
+  'coupling-axial': {
+    yes: [PLAIN_COUPLING, { duty: { upward: 0 } }],
+    no: [PLAIN_COUPLING, { mounting: 'motor-above' }],
+    'not-told': [PLAIN_COUPLING, { duty: { load: 0 } }],
+  },
+  'motor-thrust': {
+    yes: [PLAIN_COUPLING, { duty: { load: 40, span: 300 }, motor: { axial_limit: 60 } }],
+    no: [PLAIN_COUPLING, { duty: { load: 40 }, motor: { axial_limit: 10 } }],
+    'not-told': [PLAIN_COUPLING, { duty: { load: 0 } }],
+  },
+  'insert-thrust': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { insert: { pad: 'soft' }, duty: { load: 5 } }],
+    no: [PLAIN_COUPLING, { insert: { pad: 'soft' }, duty: { load: 400 } }],
+    'not-told': [PLAIN_COUPLING, { insert: { pad: 'soft' } }],
+  },
+  'grip-torque': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { hubs: { outside_diameter: 50 } }],
+    no: [PLAIN_COUPLING, { material: 'pla' }],
+  },
+  'flat-pressure': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { material: 'pla' }],
+  },
+  'clamp-pressure': {
+    yes: [PLAIN_COUPLING, { motor_hub: { tightening: '0.5 N m' } }],
+    no: [PLAIN_COUPLING, { motor_hub: { tightening: '1 N m' } }],
+  },
+  'closing-strain': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { material: 'pla' }],
+    'not-told': [PLAIN_COUPLING, { screw: 'Tr16x4' }],
+  },
+  'crest-grip': {
+    yes: [PLAIN_COUPLING, { screw: 'Tr24x5' }],
+    but: [PLAIN_COUPLING, { screw: 'Tr8x8(P2)' }],
+  },
+  wall: {
+    yes: [PLAIN_COUPLING, { motor_hub: { grip: 'set-screw' } }],
+    but: [PLAIN_COUPLING, { printer: { nozzle: 0.6 } }],
+    no: [PLAIN_COUPLING, { limits: { wall: { min: 2 } } }],
+  },
+  'shaft-engagement': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { motor: { shaft: { length: 5 } } }],
+  },
+  'bore-runout': {
+    yes: [PLAIN_COUPLING, {}],
+    perhaps: [PLAIN_COUPLING, { motor_hub: { bore_clearance: 0.15 } }],
+    but: [PLAIN_COUPLING, { motor_hub: { bore_clearance: 0.3 } }],
+  },
+  'tool-access': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { limits: { 'tool-access': { min: 0.6 } } }],
+  },
+  'head-inside': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { limits: { 'head-inside': { min: 1.3 } } }],
+  },
+  'print-bridge': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { limits: { 'print-bridge': { max: 1.7 } } }],
+  },
+  'set-screw': {
+    yes: 'it speaks only of a hub that a set screw holds alone',
+    but: [PLAIN_COUPLING, { motor_hub: { grip: 'set-screw' } }],
+  },
+  'insert-stress': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { insert: { hardness: '60 Shore A' } }],
+    'not-told': [PLAIN_COUPLING, { duty: undefined }],
+  },
+  'insert-stress-peak': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { material: 'pla', motor: { torque: 5 } }],
+    'not-told': [PLAIN_COUPLING, { duty: undefined }],
+  },
+  'insert-squeeze': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { misalignment: { angular: 5 } }],
+    no: [PLAIN_COUPLING, { insert: { flank_clearance: -0.3 }, misalignment: { parallel: 3, angular: 5 } }],
+  },
+  misalignment: {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { misalignment: { angular: 1 } }],
+    no: [PLAIN_COUPLING, { misalignment: { axial: 1 } }],
+  },
+  'coupling-play': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { insert: { flank_clearance: 1 } }],
+  },
+  'lost-motion': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { insert: { flank_clearance: 1 } }],
+  },
+  'jaw-bending': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { material: 'pla' }],
+    'not-told': [PLAIN_COUPLING, { duty: undefined }],
+  },
+  'jaw-shear': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { material: 'pla' }],
+    'not-told': [PLAIN_COUPLING, { duty: undefined }],
+  },
+  'jaw-bare': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { material: 'pla' }],
+    'not-told': [PLAIN_COUPLING, { duty: undefined }],
+  },
+  'shaft-gap': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { motor: { shaft: { length: 5 } } }],
+  },
+  'assembly-room': {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { misalignment: { axial: 2 } }],
+  },
+  'assembly-entry': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { jaws: { bevel: 0 } }],
+  },
+  'matched-half': {
+    yes: [PLAIN_COUPLING, { screw: undefined, jaws: { count: 3, height: 10, width: 5.9 } }],
+    but: [PLAIN_COUPLING, { screw: undefined }],
+  },
+  speed: {
+    yes: [PLAIN_COUPLING, { duty: { speed: 500 } }],
+    but: [PLAIN_COUPLING, { duty: { speed: 1600 } }],
+  },
+  heat: {
+    yes: [PLAIN_COUPLING, {}],
+    no: [PLAIN_COUPLING, { material: 'pla' }],
+    'not-told': [PLAIN_COUPLING, { duty: undefined }],
+  },
+  'print-lines': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { printer: { nozzle: 0.6 } }],
+    no: 'jaws and lobes below a line are refused',
+  },
+  'shrink-applied-once': {
+    yes: [PLAIN_COUPLING, { printer: { compensation: 'file' } }],
+    but: [PLAIN_COUPLING, { printer: { nozzle: 0.6 } }],
+  },
+};

@@ -1,0 +1,299 @@
+import { FAMILY_BASE, METAL, SPRING } from '../../support/family-sheet.js';
+import { SOUND_NUT } from '../../support/nut-sheets.js';
+import type { VerdictCases } from '../../support/verdict-gate.js';
+
+/** A plain nut with room for its family, lying. */
+const FAMILY = {
+  ...FAMILY_BASE,
+  duty: { axis: 'horizontal', load: 15, temperature: 25, grease: 'greased', moving: '10 %', feed: 5 },
+};
+/** A screw whose crests were hard to read. */
+const UNSURE = { designation: 'Tr10x2', major: '9.9 ± 0.3 mm' };
+const CARRIAGE_HOLES = { count: 4, circle: 27, start: 45, diameter: 3.6, screw: 'M3' };
+
+/** A sheet for each word that each check can say. */
+export const NUT_CASES: VerdictCases = {
+  'screw-lead': {
+    yes: [SOUND_NUT, {}],
+    no: [SOUND_NUT, { screw: { designation: 'Tr10x2', lead: 3 } }],
+  },
+  'screw-series': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { screw: { designation: 'Tr10x2', major: 10.4 } }],
+  },
+  'screw-hand': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { screw: { form: 'trapezoidal', major: 9.95, pitch: 2, starts: 1 } }],
+  },
+  'thread-clearance': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { fit: { diametral: 0.2 } }],
+    no: [SOUND_NUT, { fit: { diametral: 0.1 } }],
+  },
+  'thread-pitch-error': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { body: { length: 25 } }],
+    no: [SOUND_NUT, { fit: 'close' }],
+  },
+  'thread-axial': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { fit: 'close' }],
+    but: [SOUND_NUT, { fit: 'loose' }],
+  },
+  'thread-backlash': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { fit: { axial: 0.2 } }],
+    but: [SOUND_NUT, { fit: 'loose' }],
+  },
+  'thread-crest-gap': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { limits: { 'thread-crest-gap': { min: 0.38 } } }],
+    no: [SOUND_NUT, { limits: { 'thread-crest-gap': { min: 0.6 } } }],
+  },
+  'thread-root-gap': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { screw: { designation: 'Tr10x2', minor: 8.2 }, fit: 'loose' }],
+    no: [SOUND_NUT, { limits: { 'thread-root-gap': { min: 0.6 } } }],
+  },
+  'thread-lead-in': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { lead_in: 0 }],
+  },
+  'print-layers': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { printer: { layer: 0.25 } }],
+    no: [SOUND_NUT, { printer: { nozzle: 0.6, layer: 0.4 } }],
+  },
+  'print-thread-depth': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { printer: { nozzle: 0.6 } }],
+    no: [SOUND_NUT, { screw: 'M5' }],
+  },
+  'print-overhang': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { printer: { layer: 0.1 } }],
+  },
+  'shrink-applied-once': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { printer: { compensation: undefined } }],
+  },
+  wall: {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { screw: { designation: 'Tr10x2', major: '9.9 ± 0.2 mm' }, body: { diameter: 14 } }],
+    but: [SOUND_NUT, { printer: { nozzle: 0.6, layer: 0.1 }, body: { diameter: 14.6 } }],
+    no: [SOUND_NUT, { body: { diameter: 12 } }],
+  },
+  'hole-position': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { carriage: { holes: { ...CARRIAGE_HOLES, circle: '27 ± 0.9 mm' } } }],
+    no: [SOUND_NUT, { holes: { fit: 'fine' } }],
+  },
+  'hole-clearance': {
+    yes: [SOUND_NUT, {}],
+    no: [SOUND_NUT, { holes: { circle: 21 } }],
+  },
+  'hole-edge': {
+    yes: [SOUND_NUT, {}],
+    but: [FAMILY, { holes: { start: 0 } }],
+    no: [SOUND_NUT, { holes: { circle: 32 } }],
+  },
+  'hole-spacing': {
+    yes: [SOUND_NUT, {}],
+    no: [SOUND_NUT, { holes: { count: 16 } }],
+  },
+  'pocket-wall': {
+    yes: [SOUND_NUT, { holes: { joint: 'insert' } }],
+    but: [SOUND_NUT, { holes: { joint: 'insert', circle: 30 } }],
+    no: [SOUND_NUT, { holes: { joint: 'insert', circle: 33 } }],
+  },
+  'pocket-floor': {
+    yes: [SOUND_NUT, { holes: { joint: 'hexagon' } }],
+    but: [SOUND_NUT, { holes: { joint: 'counterbore' }, flange: { thickness: 3.5 } }],
+    no: [SOUND_NUT, { holes: { joint: 'counterbore' }, flange: { thickness: 3.2 } }],
+  },
+  'mount-bore': {
+    yes: [SOUND_NUT, { carriage: { bore: 20 } }],
+    perhaps: [SOUND_NUT, { carriage: { bore: 17 } }],
+    but: [
+      SOUND_NUT,
+      { carriage: { bore: '17.12 ± 0.01 mm' }, material: { preset: 'pla', shrink: { plane: '0.3 ± 0 %' } } },
+    ],
+    no: [SOUND_NUT, { carriage: { bore: 16.9 } }],
+  },
+  'mount-seat': {
+    yes: [SOUND_NUT, { carriage: { bore: 20 } }],
+    but: [SOUND_NUT, { fillet: 0.5, carriage: { bore: 17.2 } }],
+  },
+  'mount-float': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { carriage: { holes: { ...CARRIAGE_HOLES, circle: 26.2 } } }],
+    but: [SOUND_NUT, { holes: { fit: 'fine' } }],
+  },
+  'bolt-clamp': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { material: 'tpu95a' }],
+    no: [SOUND_NUT, { duty: { load: 1200 } }],
+    'not-told': [FAMILY, { duty: undefined, holes: { start: 2 } }],
+  },
+  'mount-binding': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { carriage: { bore: 17 } }],
+    but: [SOUND_NUT, { limits: { 'mount-binding': { max: -1 } } }],
+    no: [SOUND_NUT, { carriage: { holes: { ...CARRIAGE_HOLES, circle: 29 } } }],
+    'not-told': [SOUND_NUT, { holes: { diameter: 3.05, fit: undefined }, duty: { ends: undefined } }],
+  },
+  'thread-pressure': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { screw: UNSURE, duty: { load: 150 }, limits: { 'thread-pressure': { max: 1.5 } } }],
+    but: [SOUND_NUT, { material: 'pc' }],
+    no: [SOUND_NUT, { duty: { load: 300 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'thread-shear': {
+    yes: [SOUND_NUT, {}],
+    no: [SOUND_NUT, { duty: { load: 800 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'thread-bending': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { screw: UNSURE, duty: { load: 300 }, limits: { 'thread-bending': { max: 6.3 } } }],
+    no: [SOUND_NUT, { duty: { load: 600 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'thread-stall': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { screw: UNSURE, limits: { 'thread-stall': { max: 0.62 } } }],
+    no: [SOUND_NUT, { body: { length: 8 } }],
+    'not-told': [FAMILY, { duty: { load: 5 } }],
+  },
+  'flange-bending': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { duty: { load: 800 } }],
+    no: [SOUND_NUT, { duty: { load: 2000 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  creep: {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { screw: UNSURE, duty: { load: 150 }, limits: { creep: { max: 1.5 } } }],
+    no: [SOUND_NUT, { duty: { load: 600 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'wear-pv': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [
+      SOUND_NUT,
+      { duty: { load: 800 }, screw: { form: 'trapezoidal', major: '9.9 ± 0.5 mm', pitch: 2, hand: 'right' } },
+    ],
+    but: [FAMILY, { duty: { load: 60 } }],
+    no: [SOUND_NUT, { duty: { load: 1200 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'wear-peak': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { screw: UNSURE, duty: { load: 250 }, limits: { 'wear-peak': { max: 0.21 } } }],
+    no: [SOUND_NUT, { duty: { load: 600 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'wear-speed': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { duty: { feed: 30 } }],
+    no: [SOUND_NUT, { duty: { feed: 60 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'wear-heat': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { duty: { feed: 60 } }],
+    no: [SOUND_NUT, { duty: { load: 2000 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'wear-depth': {
+    yes: [SOUND_NUT, { material: 'pa6' }],
+    perhaps: [SOUND_NUT, { material: 'pla', screw: UNSURE, limits: { 'wear-depth': { max: 0.085 } } }],
+    but: [SOUND_NUT, { material: 'pla' }],
+    no: [SOUND_NUT, { material: 'pla', duty: { load: 1200 } }],
+  },
+  'wear-limit': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { screw: 'M5' }],
+  },
+  'wear-dust': {
+    yes: 'it speaks only where grit is told',
+    but: [SOUND_NUT, { duty: { dust: 'yes' } }],
+  },
+  grease: {
+    yes: [SOUND_NUT, { material: 'pc', duty: { grease: 'dry' } }],
+    but: [SOUND_NUT, { material: 'pc' }],
+  },
+  moisture: {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { fit: { axial: 0.01 } }],
+    but: [SOUND_NUT, { material: 'pa6' }],
+  },
+  'drive-holding': {
+    yes: [SOUND_NUT, { screw: 'M5' }],
+    but: [SOUND_NUT, { screw: 'Tr8x2' }],
+  },
+  'drive-torque': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { duty: { load: 60, grease: 'dry' } }],
+    but: [SOUND_NUT, { duty: { load: 80 } }],
+    'not-told': [FAMILY, { duty: { load: 5 } }],
+  },
+  'drive-speed': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { screw: 'M5' }],
+  },
+  'drive-whirl': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { duty: { span: 1300 } }],
+    but: [SOUND_NUT, { duty: { span: 1200 } }],
+    no: [SOUND_NUT, { duty: { span: 1400 } }],
+    'not-told': [FAMILY, { duty: { load: 5 } }],
+  },
+  'drive-column': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { duty: { span: 1300 } }],
+    but: [SOUND_NUT, { duty: { load: 800 } }],
+    no: [SOUND_NUT, { duty: { load: 1200 } }],
+    'not-told': [SOUND_NUT, { duty: { ends: undefined } }],
+  },
+  'drive-layer-grid': {
+    yes: [SOUND_NUT, {}],
+    but: [SOUND_NUT, { screw: 'M10' }],
+  },
+  heat: {
+    yes: [SOUND_NUT, {}],
+    no: [SOUND_NUT, { duty: { temperature: 80 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'split-joint': {
+    yes: [FAMILY, { family: { kind: 'split' } }],
+    no: [FAMILY, { holes: { start: 5 }, family: { kind: 'split', closed: 'ring' } }],
+  },
+  'nut-pocket-wall': {
+    yes: [FAMILY, { catch_nut: METAL }],
+    no: [FAMILY, { family: { kind: 'holder', nut: METAL }, limits: { 'nut-pocket-wall': { min: 13 } } }],
+  },
+  'spring-force': {
+    yes: [FAMILY, { family: { kind: 'anti-backlash', spring: SPRING } }],
+    but: [FAMILY, { family: { kind: 'anti-backlash', spring: { ...SPRING, working: 14 } } }],
+    no: [FAMILY, { family: { kind: 'anti-backlash', spring: { ...SPRING, working: 16 } } }],
+    'not-told': [
+      FAMILY,
+      { duty: { load: undefined }, family: { kind: 'anti-backlash', spring: { ...SPRING, working: 18 } } },
+    ],
+  },
+  'spring-travel': {
+    yes: [FAMILY, { family: { kind: 'anti-backlash', spring: SPRING } }],
+    but: [FAMILY, { family: { kind: 'anti-backlash', spring: { ...SPRING, working: 7.5 } } }],
+    no: 'a spring that works within half a millimetre of its solid length is refused',
+  },
+  'catch-nut': {
+    yes: [FAMILY, { catch_nut: METAL }],
+    but: [SOUND_NUT, { mounting: 'flange-down' }],
+  },
+  'print-support': {
+    yes: [FAMILY, { family: { kind: 'split' } }],
+    but: 'what would want support is refused',
+  },
+};

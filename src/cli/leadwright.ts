@@ -1,10 +1,13 @@
 #!/usr/bin/env node
+import { diskReason } from '../work/disk-reason.js';
+import { EXIT } from './exit-codes.js';
 import { run } from './run.js';
 
-// a reader that went away early, such as head, is no fault
+// a reader that went away early, such as head, is no fault; a full disk is not ours
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit();
+  if (error.code === 'EPIPE') process.exit();
+  process.stderr.write(`leadwright: stdout cannot be written: ${diskReason(error)}\n`);
+  process.exit(EXIT.wrong);
 });
 
 process.exitCode = await run(process.argv.slice(2), {

@@ -3,7 +3,7 @@ import { InputError } from '../units/faults.js';
 import { callFault, requireSingleValues } from './call-fault.js';
 import type { Start } from './command.js';
 import { COMMANDS } from './commands/index.js';
-import type { Io } from './io.js';
+import { type Io, widthOf } from './io.js';
 import { VERSION } from './version.js';
 
 /** The parser with every command; it writes nothing and ends nothing by itself. */
@@ -15,7 +15,7 @@ export function parser(argv: readonly string[], io: Io, start: Start): Argv {
     .locale('en')
     .help('help')
     .describe('help', 'show this help')
-    .wrap(80)
+    .wrap(widthOf(io))
     .strict()
     .exitProcess(false)
     .parserConfiguration({

@@ -16,17 +16,19 @@ import { parser } from './parser.js';
  */
 export async function run(argv: readonly string[], io: Io): Promise<number> {
   try {
-    requireKnownCommand(argv);
+    const asked = helpAsked(argv);
+    requireKnownCommand(asked);
     let work: (() => Promise<number>) | undefined;
-    const cli = parser(argv, io, (chosen) => {
+    const cli = parser(asked, io, (chosen) => {
       work = chosen;
     });
     let help = '';
-    const words = argv.map((word) => (word === '-' ? STDIN_MARK : word));
+    const words = asked.map((word) => (word === '-' ? STDIN_MARK : word));
     await cli.parseAsync(words, {}, (_error: unknown, _args: unknown, output: string) => {
       help = output;
     });
-    if (help !== '') io.stdout.write(`${withoutEmptyDefaults(help)}\n`);
+    if (help !== '')
+      io.stdout.write(`${asked[0] === 'completion' ? withoutRemarks(help) : withoutEmptyDefaults(help)}\n`);
     return work ? await work() : EXIT.done;
   } catch (error) {
     if (!(error instanceof InputError)) {
@@ -38,7 +40,16 @@ export async function run(argv: readonly string[], io: Io): Promise<number> {
   }
 }
 
-const ALONE = ['--help', '--version'];
+/** Asked for by the script that the shell completes with. */
+const COMPLETIONS = '--get-yargs-completions';
+const ALONE = ['--help', '--version', COMPLETIONS];
+
+/** `help`, `help COMMAND` and `-h` are other words for `--help`. */
+function helpAsked(argv: readonly string[]): readonly string[] {
+  const [first, ...rest] = argv;
+  if (first === COMPLETIONS) return argv;
+  return (first === 'help' ? [...rest, '--help'] : argv).map((word) => (word === '-h' ? '--help' : word));
+}
 
 function requireKnownCommand(argv: readonly string[]): void {
   const [first] = argv;
@@ -46,6 +57,11 @@ function requireKnownCommand(argv: readonly string[]): void {
   if (first.startsWith('-')) {
     if (!ALONE.includes(first)) throw unknownOption(first, []);
   } else if (!COMMANDS.some(({ name }) => name === first)) throw unknownCommand(first);
+}
+
+/** The library's remarks on a script are not for our users. */
+function withoutRemarks(script: string): string {
+  return script.replace(/^#(?: .*)?\n/gm, '');
 }
 
 /** The parser shows an empty list as the default of arguments that must be given. */

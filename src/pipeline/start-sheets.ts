@@ -2,6 +2,7 @@ import { SHIPPED } from '../presets/shipped.js';
 import { nearest } from '../sheet/nearest.js';
 import { fault } from '../units/faults.js';
 import { newResults } from './new-results.js';
+import { START_KINDS, type StartKind } from './start-kinds.js';
 import { ADAPTER_START } from './start-sheets/adapter.js';
 import { COUPLING_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';
@@ -9,31 +10,35 @@ import { FLEET_START } from './start-sheets/fleet.js';
 import { NUT_START } from './start-sheets/nut.js';
 import { SLEEVE_START } from './start-sheets/sleeve.js';
 
-const SHEETS: ReadonlyMap<string, string> = new Map([
-  ['nut', NUT_START],
-  ['adapter', ADAPTER_START],
-  ['coupling', COUPLING_START],
-  ['sleeve', SLEEVE_START],
-  ['coupon', COUPON_START],
-  ['fleet', FLEET_START],
-]);
+const SHEETS: Readonly<Record<StartKind, () => string>> = {
+  nut: () => NUT_START,
+  adapter: () => ADAPTER_START,
+  coupling: () => COUPLING_START,
+  sleeve: () => SLEEVE_START,
+  coupon: () => COUPON_START,
+  fleet: () => FLEET_START,
+  // what is read off the coupon of the start sheet, and the same with invented readings, to try calibrate with
+  results: () => newResults(),
+  'demo-results': demoResults,
+};
 
-/** Not a part: what is read off the coupon of the start sheet. */
-const RESULTS = 'results';
-/** Nor is this: the same with invented readings, to try calibrate with. */
-const EXAMPLE = 'demo-results';
+function demoResults(): string {
+  const text = SHIPPED['results/demo-coupon-results.yaml'];
+  if (text === undefined) throw new TypeError('the demonstration results are not shipped');
+  return text;
+}
 
 /**
  * A commented sheet to start from; that of a part can be made as it is.
  * @throws InputError there is no such kind
  */
 export function startSheet(kind: string): string {
-  const text = SHEETS.get(kind);
-  if (text !== undefined) return text;
-  if (kind === RESULTS) return newResults();
-  const example = kind === EXAMPLE ? SHIPPED['results/demo-coupon-results.yaml'] : undefined;
-  if (example !== undefined) return example;
-  const kinds = [...SHEETS.keys(), RESULTS, EXAMPLE];
-  const near = nearest(kind, kinds);
-  throw fault('', kind, near ? `unknown kind; did you mean ${near}?` : `unknown kind; known: ${kinds.join(', ')}`);
+  const known = START_KINDS.find((one) => one === kind);
+  if (known !== undefined) return SHEETS[known]();
+  const near = nearest(kind, START_KINDS);
+  throw fault(
+    '',
+    kind,
+    near ? `unknown kind; did you mean ${near}?` : `unknown kind; known: ${START_KINDS.join(', ')}`,
+  );
 }

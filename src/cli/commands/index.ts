@@ -2,6 +2,7 @@ import type { Command } from '../command.js';
 import { calibrateCommand } from './calibrate.js';
 import { checkCommand } from './check.js';
 import { compareCommand } from './compare.js';
+import { completionCommand } from './completion.js';
 import { driveCommand } from './drive.js';
 import { fleetCommand, mergeCommand } from './fleet.js';
 import { identifyCommand } from './identify.js';
@@ -23,4 +24,5 @@ export const COMMANDS: readonly Command[] = [
   newCommand,
   presetsCommand,
   schemaCommand,
+  completionCommand,
 ];

@@ -1,4 +1,5 @@
 import type { Options } from 'yargs';
+import { START_KINDS } from '../../pipeline/start-kinds.js';
 import type { Command } from '../command.js';
 import { EXIT } from '../exit-codes.js';
 
@@ -15,7 +16,7 @@ export const newCommand: Command = {
       'print a commented sheet to start from',
       (call) =>
         call
-          .positional('kind', { type: 'string', demandOption: true, describe: 'what for: nut' })
+          .positional('kind', { type: 'string', demandOption: true, describe: `what for: ${START_KINDS.join(', ')}` })
           .positional('sheet', { type: 'string', describe: 'for results: the coupon’s sheet' })
           .options(OPTIONS)
           .example('leadwright new nut', 'prints it')

@@ -1,8 +1,8 @@
 import { SHIPPED } from '../presets/shipped.js';
 import { nearest } from '../sheet/nearest.js';
+import { START_KINDS, type StartKind } from '../sheet/start-kinds.js';
 import { fault } from '../units/faults.js';
 import { newResults } from './new-results.js';
-import { START_KINDS, type StartKind } from './start-kinds.js';
 import { ADAPTER_START } from './start-sheets/adapter.js';
 import { COUPLING_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';

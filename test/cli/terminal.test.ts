@@ -3,8 +3,8 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { wantsColour, widthOf } from '../../src/cli/io.js';
-import { START_KINDS } from '../../src/pipeline/start-kinds.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
+import { START_KINDS } from '../../src/sheet/start-kinds.js';
 import { type BuiltCommand, builtCommand } from '../support/built-command.js';
 import { call, callFolder } from '../support/call.js';
 

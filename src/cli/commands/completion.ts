@@ -1,4 +1,4 @@
-import { START_KINDS } from '../../pipeline/start-kinds.js';
+import { START_KINDS } from '../../sheet/start-kinds.js';
 import type { Command } from '../command.js';
 
 /** The parser's own command, which would end the process; ours hands on what it prints. */

@@ -1,5 +1,5 @@
 import type { Options } from 'yargs';
-import { START_KINDS } from '../../pipeline/start-kinds.js';
+import { START_KINDS } from '../../sheet/start-kinds.js';
 import type { Command } from '../command.js';
 import { EXIT } from '../exit-codes.js';
 

@@ -27,33 +27,32 @@ export const NUT_CASES: VerdictCases = {
   },
   'thread-clearance': {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { fit: { diametral: 0.2 } }],
-    no: [SOUND_NUT, { fit: { diametral: 0.1 } }],
+    perhaps: [SOUND_NUT, { fit: { diametral: 0.05, axial: 0.1 } }],
+    no: [SOUND_NUT, { limits: { 'thread-clearance': { min: 0.7 } } }],
   },
   'thread-pitch-error': {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { body: { length: 25 } }],
-    no: [SOUND_NUT, { fit: 'close' }],
+    no: [SOUND_NUT, { fit: { axial: 0.02 } }],
   },
   'thread-axial': {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { fit: 'close' }],
-    but: [SOUND_NUT, { fit: 'loose' }],
+    perhaps: [SOUND_NUT, { limits: { 'thread-axial': { min: 0.2 } } }],
+    but: [SOUND_NUT, { limits: { 'thread-axial': { min: 0.3 } } }],
   },
   'thread-backlash': {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { fit: { axial: 0.2 } }],
     but: [SOUND_NUT, { fit: 'loose' }],
+    perhaps: [SOUND_NUT, { fit: { axial: 0.15 } }],
   },
   'thread-crest-gap': {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { limits: { 'thread-crest-gap': { min: 0.38 } } }],
     no: [SOUND_NUT, { limits: { 'thread-crest-gap': { min: 0.6 } } }],
+    perhaps: [SOUND_NUT, { limits: { 'thread-crest-gap': { min: 0.4 } } }],
   },
   'thread-root-gap': {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { screw: { designation: 'Tr10x2', minor: 8.2 }, fit: 'loose' }],
     no: [SOUND_NUT, { limits: { 'thread-root-gap': { min: 0.6 } } }],
+    perhaps: [SOUND_NUT, { limits: { 'thread-root-gap': { min: 0.42 } } }],
   },
   'thread-lead-in': {
     yes: [SOUND_NUT, {}],
@@ -226,8 +225,8 @@ export const NUT_CASES: VerdictCases = {
   },
   moisture: {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { fit: { axial: 0.01 } }],
-    but: [SOUND_NUT, { material: 'pa6' }],
+    perhaps: [SOUND_NUT, { material: 'pa6' }],
+    but: [SOUND_NUT, { material: 'pa6', body: { length: 40 } }],
   },
   'drive-holding': {
     yes: [SOUND_NUT, { screw: 'M5' }],
@@ -293,7 +292,18 @@ export const NUT_CASES: VerdictCases = {
     but: [SOUND_NUT, { mounting: 'flange-down' }],
   },
   'print-support': {
-    yes: [FAMILY, { family: { kind: 'split' } }],
-    but: 'what would want support is refused',
+    yes: [SOUND_NUT, { holes: { joint: 'hexagon' } }],
+    but: [SOUND_NUT, { holes: { joint: 'hexagon', head: 'body' } }],
+    no: 'no pocket of a listed screw reaches 5 mm over its hole',
+  },
+  'thread-running-in': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { fit: { axial: 0.02 } }],
+    but: [SOUND_NUT, { printer: { layer: 0.2 } }],
+  },
+  'nut-seat': {
+    yes: [FAMILY, { family: { kind: 'holder', nut: METAL } }],
+    no: [FAMILY, { family: { kind: 'holder', nut: METAL }, duty: { load: 1000 } }],
+    'not-told': [FAMILY, { family: { kind: 'holder', nut: METAL }, duty: undefined }],
   },
 };

@@ -306,4 +306,9 @@ export const NUT_CASES: VerdictCases = {
     no: [FAMILY, { family: { kind: 'holder', nut: METAL }, duty: { load: 1000 } }],
     'not-told': [FAMILY, { family: { kind: 'holder', nut: METAL }, duty: undefined }],
   },
+  'split-hold': {
+    yes: [FAMILY, { family: { kind: 'split' } }],
+    no: [FAMILY, { family: { kind: 'split' }, duty: { load: 1000, axis: 'vertical', temperature: 51 } }],
+    'not-told': [FAMILY, { family: { kind: 'split' }, duty: { load: undefined } }],
+  },
 };

@@ -226,7 +226,7 @@ const crestGrip: HeldCheck = {
     const pressure = force / (CREST_SHARE * place.engagement * one.shaft.diameter.likely);
     const own = soft({ max: pressureWhileTightening(view.material) });
     const { max = Infinity } = inForce.of(own).pass;
-    const turned = 'a turned end (shaft: in place of screw) has all of it';
+    const turned = 'a turned end (turned_end) has all of it';
     const area = `the crests are 37 % of the bore, ${plain(pressure, 1)} MPa on them`;
     if (one.grip.friction < dryFriction(view.material))
       return told(

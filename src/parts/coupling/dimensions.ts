@@ -8,7 +8,7 @@ import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew } from '../../sheet/resolve-screw.js';
 import type { AxialPath, Mounting } from '../common/axial-path.js';
-import type { Shaft } from '../common/bore.js';
+import { roundShaft, type Shaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
 import { defined } from '../common/defined.js';
@@ -174,7 +174,12 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
       mounting: sheet.mounting,
       thrustBearing: sheet.thrust_bearing === 'yes',
       locatingHolder: sheet.locating_holder === 'yes',
-      ...defined({ screw: shafts['screw-hub'], load: duty.load, upward: duty.upward, span: duty.span }),
+      ...defined({
+        screw: screw ? roundShaft(screw.major) : shafts['screw-hub'],
+        load: duty.load,
+        upward: duty.upward,
+        span: duty.span,
+      }),
     },
     motor: {
       torque: motor.torque,

@@ -19,7 +19,7 @@ export function motorShaft({ motor }: CouplingSheet, calipers: number, assumptio
   return { form: 'd', diameter: size, across: plusMinus(flat, calipers) };
 }
 
-/** The driven shaft: a screw over its crests, or a shaft of any form; undefined where its hub is not made. */
+/** The driven shaft: a screw over its crests or by its turned end, or a shaft of any form; undefined where its hub is not made. */
 export function screwShaft(
   sheet: CouplingSheet,
   screw: Screw | undefined,
@@ -27,5 +27,6 @@ export function screwShaft(
   assumptions: Assumptions,
 ): Shaft | undefined {
   if (sheet.shaft) return resolveShaft(sheet.shaft, 'shaft', calipers, assumptions);
+  if (sheet.turned_end) return resolveShaft(sheet.turned_end, 'turned_end', calipers, assumptions);
   return screw && crestShaft(screw, sheet.screw?.major !== undefined);
 }

@@ -75,6 +75,7 @@ export const couplingSchema = map({
   motor: motorSection,
   screw: screwSection.optional().describe('the driven screw, held over its crests'),
   shaft: shaftSection.optional().describe('the driven shaft, where its end is turned down or it is no screw'),
+  turned_end: shaftSection.optional().describe('end of the screw that is turned down, held in place of its crests'),
   mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is'),
   thrust_bearing: word(['yes', 'no'], 'a bearing and collar carry the screw along its axis').optional(),
   locating_holder: word(['yes', 'no'], 'a holder at the other end carries the screw along its axis').optional(),
@@ -108,6 +109,7 @@ export const couplingSchema = map({
 }).superRefine((sheet, context) => {
   const refuse = (path: string[], message: string) => context.addIssue({ code: 'custom', path, message });
   if (sheet.screw && sheet.shaft) refuse(['shaft'], 'give screw or shaft, not both');
+  if (sheet.turned_end && !sheet.screw) refuse(['turned_end'], 'belongs to a screw; give shaft for a plain one');
   if (!sheet.screw && !sheet.shaft && !sheet.motor.shaft && sheet.motor.frame === undefined)
     refuse(['motor', 'shaft'], 'is missing; give the motor shaft, the screw or both: a hub without a bore is not made');
   const pad = sheet.insert?.pad?.kind;

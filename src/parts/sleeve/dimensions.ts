@@ -6,10 +6,10 @@ import { resolveMaterial } from '../../presets/resolve-material.js';
 import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
-import { resolveScrew } from '../../sheet/resolve-screw.js';
+import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { AxialPath } from '../common/axial-path.js';
 import type { Shaft } from '../common/bore.js';
-import { resolveShaft } from '../common/bore.js';
+import { resolveShaft, roundShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
 import { crestShaft } from '../common/crest-shaft.js';
@@ -77,9 +77,7 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
   const material = resolveMaterial(sheet.material, presets, assumptions);
   const printer = resolvePrinter(sheet.printer, presets, assumptions);
   const screw = sheet.screw && resolveScrew(sheet.screw, calipers, assumptions);
-  const shaft = screw
-    ? crestShaft(screw, sheet.screw?.major !== undefined)
-    : resolveShaft(sheet.shaft!, 'shaft', calipers, assumptions);
+  const shaft = drivenShaft(sheet, screw, calipers, assumptions);
   const { motor, duty = {} } = sheet;
   const temperature = temperatureOf(sheet, assumptions);
   const clamps = sheet.form === 'clamp';
@@ -125,7 +123,7 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
     axial: {
       thrustBearing: sheet.thrust_bearing === 'yes',
       locatingHolder: sheet.locating_holder === 'yes',
-      screw: shaft,
+      screw: screw ? roundShaft(screw.major) : shaft,
       ...defined({ mounting: sheet.mounting, load: duty.load, upward: duty.upward, span: duty.span }),
     },
     material,
@@ -135,6 +133,14 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
     limits: sheet.limits ?? {},
     densities: { [material.name]: material.density },
   };
+}
+
+/** A screw over its crests or by its turned end, or a shaft of any form. */
+function drivenShaft(sheet: SleeveSheet, screw: Screw | undefined, calipers: number, assumptions: Assumptions): Shaft {
+  if (!screw) return resolveShaft(sheet.shaft!, 'shaft', calipers, assumptions);
+  return sheet.turned_end
+    ? resolveShaft(sheet.turned_end, 'turned_end', calipers, assumptions)
+    : crestShaft(screw, sheet.screw?.major !== undefined);
 }
 
 /** As hot as the motor's shaft or the room; at least so warm where the room is not told. */

@@ -29,6 +29,7 @@ export const sleeveSchema = map({
   retighten: RETIGHTEN,
   shaft: shaftSection.optional().describe('the other shaft; of a bush, the shaft it is pushed on'),
   screw: screwSection.optional().describe('in place of shaft: a screw, held over its crests'),
+  turned_end: shaftSection.optional().describe('end of the screw that is turned down, held in place of its crests'),
   bore: quantity('length', { above: 0, most: 60 }, 'of a bush: the bore it fills').optional(),
   length: quantity('length', { above: 0, most: 200 }).optional(),
   outside_diameter: quantity('length', { above: 0, most: 120 }, 'of a clamp sleeve').optional(),
@@ -53,6 +54,7 @@ export const sleeveSchema = map({
 }).superRefine((sheet, context) => {
   const refuse = (path: string[], message: string) => context.addIssue({ code: 'custom', path, message });
   if (sheet.screw && sheet.shaft) refuse(['shaft'], 'give screw or shaft, not both');
+  if (sheet.turned_end && !sheet.screw) refuse(['turned_end'], 'belongs to a screw; give shaft for a plain one');
   if (!sheet.screw && !sheet.shaft) refuse(['shaft'], 'is missing; give shaft or screw');
   if (sheet.form === 'bush') {
     if (sheet.bore === undefined) refuse(['bore'], 'is missing; a bush fills a bore');

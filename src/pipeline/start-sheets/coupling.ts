@@ -12,7 +12,8 @@ motor:
   temperature: 65 C             # of its shaft, after an hour of work
 # Other shafts: {diameter: 10 mm, flats: 9 mm}, {form: keyed, diameter: 14 mm}, {across_flats: 8 mm}, 0.25 in
 
-screw: {designation: Tr8x2, major: 7.95 ± 0.03 mm}      # held over its crests; shaft: 8 mm for a plain or turned end
+screw: {designation: Tr8x2, major: 7.95 ± 0.03 mm}      # held over its crests
+# turned_end: 6 mm              # of the screw, held in place of its crests; shaft: 8 mm for a plain shaft
 
 # motor-below: the screw stands on the motor. motor-above: it hangs, which a jaw coupling never carries.
 mounting: motor-below           # motor-below, motor-above, horizontal

@@ -12,7 +12,8 @@ motor:
   axial_limit: 60 N             # what its bearing may carry along the shaft, from its data
   temperature: 65 C             # of its shaft, after an hour of work
 
-screw: {designation: Tr8x2, major: 7.95 ± 0.03 mm}      # held over its crests; shaft: 8 mm for a plain end
+screw: {designation: Tr8x2, major: 7.95 ± 0.03 mm}      # held over its crests
+# turned_end: 6 mm              # of the screw, held in place of its crests; shaft: 8 mm for a plain shaft
 mounting: motor-above           # motor-below, motor-above (the screw hangs), horizontal
 offset: 0.03 mm                 # by which the shafts are out of line; a rigid sleeve takes none of it
 

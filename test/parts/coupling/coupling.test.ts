@@ -260,6 +260,7 @@ describe('what cannot be', () => {
   it.each([
     [{ motor: { shaft: undefined }, screw: undefined }, 'motor.shaft', /hub without a bore/],
     [{ shaft: 8 }, 'shaft', /screw or shaft, not both/],
+    [{ screw: undefined, turned_end: 6 }, 'turned_end', /belongs to a screw/],
     [{ hubs: { outside_diameter: 15 } }, 'hubs.outside_diameter', /at least \d+/],
     [{ motor_hub: { length: 6 } }, 'motor_hub.length', /at least/],
     [{ hubs: { outside_diameter: 29 }, jaws: { count: 6, inner: 26 } }, 'jaws.inner', /leaves no 6 jaws/],
@@ -275,6 +276,18 @@ describe('what cannot be', () => {
     const found = faults.find((fault) => fault.path === path);
     expect(found, JSON.stringify(faults)).toBeDefined();
     expect(found!.allowed).toMatch(allowed);
+  });
+});
+
+describe('the turned end of a screw', () => {
+  it('is held in place of the crests, while the screw still tells torque and weight', () => {
+    const turned = { turned_end: 6, mounting: 'motor-above', duty: { load: 25, span: 500 } };
+    const made = design(couplingSheet(turned));
+    expect(made.dimensions.finished.screw_hub).toMatchObject({ bore_diameter: 6.05 });
+    expect(rowOf(turned, 'crest-grip')).toBeUndefined();
+    expect(rowOf(turned, 'grip-torque')!.fail_limit!.min).toBeLessThan(100);
+    // 500 mm of 7.95 mm steel: 0.390 kg a metre
+    expect(rowOf(turned, 'coupling-axial')!.value).toBeCloseTo(25 + 0.5 * 0.39 * 9.81, 1);
   });
 });
 

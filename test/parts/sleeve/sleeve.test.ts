@@ -60,6 +60,7 @@ describe('a sleeve', () => {
     [{ ...BUSH, bore: 5.4 }, 'bore'],
     [{ ...BUSH, offset: 0.1 }, 'offset'],
     [{ ...BUSH, retighten: 'yes' }, 'retighten'],
+    [{ ...CLAMP, turned_end: 6 }, 'turned_end'],
     [{ ...CLAMP, bore: 9 }, 'bore'],
     [{ ...CLAMP, outside_diameter: 15 }, 'outside_diameter'],
     [{ ...CLAMP, length: 12 }, 'length'],

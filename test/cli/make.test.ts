@@ -84,7 +84,7 @@ describe('make', () => {
       `nut.yaml: ${join('out', 'my-nut')} still holds files of an earlier make; they do not belong to this sheet\n`,
     );
     expect(readFileSync(join(cwd, 'out/my-nut/my-nut.stl'))).toEqual(before);
-    writeFileSync(join(cwd, 'nut.yaml'), GOOD.replace('thickness: 4 mm', 'thickness: -4 mm'));
+    writeFileSync(join(cwd, 'nut.yaml'), GOOD.replace('thickness: 5 mm', 'thickness: -4 mm'));
     expect((await call(cwd, ['make', 'nut.yaml'])).stderr).toContain('still holds files of an earlier make');
   });
 
@@ -122,7 +122,7 @@ describe('make', () => {
     const cwd = folderWith({
       'a.yaml': named('a'),
       'b.yaml': named('b', THIN),
-      'c.yaml': named('c').replace('thickness: 4 mm', 'thickness: -2 mm'),
+      'c.yaml': named('c').replace('thickness: 5 mm', 'thickness: -2 mm'),
     });
     const { code, stdout, stderr } = await call(cwd, ['make', 'a.yaml', 'b.yaml', 'c.yaml', '--json']);
     const answers: Record<string, unknown>[] = JSON.parse(stdout);
@@ -190,13 +190,13 @@ describe('bad sheets', () => {
     ['a name with a slash', named('a/b')],
     ['a name with a control character', named('"a\\u0007"')],
     ['a proto key', `${GOOD}\n__proto__: {a: 1}\n`],
-    ['NaN', GOOD.replace('thickness: 4 mm', 'thickness: .nan')],
-    ['infinite', GOOD.replace('thickness: 4 mm', 'thickness: .inf')],
-    ['huge', GOOD.replace('thickness: 4 mm', 'thickness: 1e300')],
-    ['zero', GOOD.replace('thickness: 4 mm', 'thickness: 0')],
-    ['without unit', GOOD.replace('thickness: 4 mm', 'thickness: "4"')],
-    ['in a wrong unit', GOOD.replace('thickness: 4 mm', 'thickness: 4 N')],
-    ['unknown key', GOOD.replace('thickness: 4 mm', 'thicknes: 4 mm')],
+    ['NaN', GOOD.replace('thickness: 5 mm', 'thickness: .nan')],
+    ['infinite', GOOD.replace('thickness: 5 mm', 'thickness: .inf')],
+    ['huge', GOOD.replace('thickness: 5 mm', 'thickness: 1e300')],
+    ['zero', GOOD.replace('thickness: 5 mm', 'thickness: 0')],
+    ['without unit', GOOD.replace('thickness: 5 mm', 'thickness: "4"')],
+    ['in a wrong unit', GOOD.replace('thickness: 5 mm', 'thickness: 4 N')],
+    ['unknown key', GOOD.replace('thickness: 5 mm', 'thicknes: 4 mm')],
   ])('%s: one line a mistake, exit 2, nothing written', async (_, text) => {
     const cwd = folderWith({ 'nut.yaml': text });
     for (const command of ['make', 'check']) {

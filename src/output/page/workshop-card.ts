@@ -166,7 +166,8 @@ function tellController({ drive, checks }: Report): Step | undefined {
   };
 }
 
-function firstMoves({ drive }: Report): Step {
+function firstMoves({ drive, checks }: Report): Step {
+  const crash = check(checks, 'end-stop')?.message;
   const wanted = drive?.motor_rpm === undefined ? undefined : (drive.motor_rpm * drive.lead) / 60;
   const feed = drive && Math.min(wanted ?? drive.feed_limit.value, drive.feed_limit.value);
   return {
@@ -175,8 +176,17 @@ function firstMoves({ drive }: Report): Step {
       feed === undefined
         ? 'Run at a tenth of the usual feed, a hand on the stop.'
         : `Run at ${figure(FIRST_MOVES * feed)} mm/s, a hand on the stop. Command 50 mm, measure 50 mm, in the middle of the travel and near both ends.`,
+      ...(crash === undefined
+        ? []
+        : [
+            `Before the first fast move: fit end stops at both ends and try that each stops the motor. ${sentence(crash)}`,
+          ]),
     ],
   };
+}
+
+function sentence(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
 }
 
 function level({ drive }: Report): Step | undefined {

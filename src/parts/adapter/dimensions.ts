@@ -5,9 +5,10 @@ import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
-import type { DutySheet } from '../../sheet/sections/duty.js';
+import type { DutySheet, Pull } from '../../sheet/sections/duty.js';
 import { fault } from '../../units/faults.js';
 import { CATCH_GAP } from '../common/bought-nut.js';
+import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import type { DesignBase } from '../part-kind.js';
 import { withJoints } from './choose-joints.js';
@@ -45,6 +46,8 @@ export interface AdapterDesign extends DesignBase {
   readonly material: Material;
   readonly printer: Printer;
   readonly duty: DutySheet;
+  /** ways in which the standing load must be borne */
+  readonly pulls: readonly Pull[];
   readonly calipers: number;
 }
 
@@ -76,6 +79,8 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     throw fault('plate.cutouts', '', 'must leave the plate in one piece: each may cross its edge once');
   const sizes = printSizes(material, printer);
   const seatHeight = seatOf(input);
+  const duty = sheet.duty ?? {};
+  const pulls = pullsOf(duty, undefined, notes);
   return {
     part: 'adapter',
     name: sheet.name,
@@ -94,7 +99,8 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     seatHeight,
     material,
     printer,
-    duty: sheet.duty ?? {},
+    duty,
+    pulls,
     calipers,
     dimensions: { finished: named(laid, seatHeight, TRUE_SIZES), printed: named(laid, seatHeight, sizes) },
     assumptions: notes.list,

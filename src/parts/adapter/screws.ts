@@ -86,7 +86,7 @@ export function adapterHardware(design: AdapterDesign): HardwareRow[] {
   return merged;
 }
 
-function rowsFor(screws: Screws | undefined, { joint, tapped }: Side, roofed: boolean): HardwareRow[] {
+function rowsFor(screws: Screws | undefined, { joint, tapped, pattern }: Side, roofed: boolean): HardwareRow[] {
   if (!screws) return [];
   const { size, count, length } = screws;
   const screw = {
@@ -95,11 +95,13 @@ function rowsFor(screws: Screws | undefined, { joint, tapped }: Side, roofed: bo
     count,
   };
   const nuts = { item: 'hexagon nut ISO 4032', size, count };
-  const washers = (each: number) => ({ item: 'plain washer ISO 7089', size, count: each * count });
+  const falls = pattern.diameter.likely >= washer(size).outside;
+  const washers = (each: number): HardwareRow[] =>
+    each === 0 || falls ? [] : [{ item: 'plain washer ISO 7089', size, count: each * count }];
   if (joint === 'insert') return [screw, { item: 'heat-set insert', size, count }];
   if (joint === 'tapped') return [screw];
   if (joint === 'hexagon') return [screw, nuts];
   const head = joint === 'through' || roofed ? 1 : 0;
-  if (tapped) return head === 0 ? [screw] : [screw, washers(head)];
-  return [screw, nuts, washers(head + 1)];
+  if (tapped) return [screw, ...washers(head)];
+  return [screw, nuts, ...washers(head + 1)];
 }

@@ -86,14 +86,15 @@ export function widest({ hole, pocket }: PatternHoles): number {
   return Math.max(boreOf(hole) / 2, pocket ? pocketRadius(pocket) : 0);
 }
 
-interface Span {
+/** A round opening from one height to another. */
+export interface Span {
   readonly from: number;
   readonly to: number;
   readonly radius: number;
 }
 
 /** The openings of a hole along the axis. */
-function spansOf({ hole, pocket, opens, from, to, blind }: PatternHoles): Span[] {
+export function spansOf({ hole, pocket, opens, from, to, blind }: PatternHoles): Span[] {
   const low = blind !== undefined && opens === 'high' ? Math.max(from, to - blind) : from;
   const high = blind !== undefined && opens === 'low' ? Math.min(to, from + blind) : to;
   const bore = { from: low, to: high, radius: boreOf(hole) / 2 };

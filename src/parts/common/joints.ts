@@ -85,6 +85,26 @@ export function washerRadius({ screw }: JointHole): number {
   return screw === undefined ? 0 : washer(screw).outside / 2;
 }
 
+/** Diameter of what bears on the plastic: a washer under a proud head, a bare head in its counterbore, a nut's flats. */
+export function seatDiameter(hole: JointHole): number {
+  const { joint, screw } = hole;
+  if (screw === undefined) return 0;
+  if (takesWasher(hole)) return 2 * washerRadius(hole);
+  if (joint === 'hexagon') return hexNut(screw).acrossFlats;
+  return joint === 'counterbore' ? socketCapScrew(screw).headDiameter : boreOf(hole);
+}
+
+/** What bears on the plastic, in a word. */
+export function seatName(hole: JointHole): string {
+  if (takesWasher(hole)) return 'washer';
+  return hole.joint === 'hexagon' ? 'nut' : 'head';
+}
+
+/** A proud head takes a washer, and a sunk one does on a roof that was bridged. */
+function takesWasher({ joint, roof }: JointHole): boolean {
+  return joint === 'through' || (joint === 'counterbore' && roof !== undefined);
+}
+
 /** Length of thread that an insert or a tapped hole wants: two diameters. @source common-practice */
 export function threadReach(screw: FastenerSize): number {
   return 2 * fastenerThread(screw).diameter;

@@ -1,6 +1,7 @@
+import { offsetAt } from '../../mechanics/print/printed-size.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
-import { type Measured, plusMinus } from '../../units/measured.js';
+import { type Measured, plusMinus, sum } from '../../units/measured.js';
 
 /** How shrink changes an in-plane size from what was wanted: its spread, or all of it where nobody compensates. */
 export function planeResidual(
@@ -10,6 +11,19 @@ export function planeResidual(
   const { plane } = material.shrink;
   const left = printer.compensation.shrink === 'none' ? -plane.likely * size : 0;
   return plusMinus(left, (plane.most - plane.likely) * size);
+}
+
+/**
+ * How a printed hole comes out against what was wanted, on the diameter: shrink, and what is left of the printer's own hole
+ * offset, or all of it where nobody compensates.
+ */
+export function holeResidual(
+  part: { readonly printer: Printer; readonly material: Material },
+  diameter: number,
+): Measured {
+  const { holeOffset, holeSpread, compensation } = part.printer;
+  const left = compensation.holes === 'none' ? -offsetAt(holeOffset, diameter) : 0;
+  return sum(planeResidual(part, diameter), plusMinus(left, holeSpread));
 }
 
 /** Scatter of a printed hole's place, on top of shrink, mm. @source common-practice */

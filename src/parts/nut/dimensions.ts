@@ -10,7 +10,7 @@ import type { PresetTexts } from '../../presets/texts.js';
 import { type Assumption, Assumptions } from '../../sheet/assumptions.js';
 import { measured } from '../../sheet/measured-field.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
-import type { DutySheet } from '../../sheet/sections/duty.js';
+import { type DutySheet, PULLS, type Pull } from '../../sheet/sections/duty.js';
 import { type Effects, resolveEffects } from '../../sheet/sections/effects.js';
 import type { LimitsSheet } from '../../sheet/sections/limits.js';
 import { rimAround } from '../../solid/convex.js';
@@ -21,6 +21,7 @@ import type { NutPocket } from '../common/bought-nut.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
 import { type HolePattern, measuredPattern, ownPattern } from '../common/hole-pattern.js';
 import type { Joint, JointHole } from '../common/joints.js';
+import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
@@ -85,6 +86,8 @@ export interface NutDesign extends DesignBase {
   readonly material: Material;
   readonly printer: Printer;
   readonly duty: DutySheet;
+  /** ways in which the standing load must be borne */
+  readonly pulls: readonly Pull[];
   /** effects of the printer that the predicted fit counts */
   readonly effects: Effects;
   readonly calipers: number;
@@ -135,6 +138,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     ...(family ? { family } : {}),
   });
   const drive = nutDrive({ screw, fit, duty, material });
+  const pulls = holes ? pullsOf(duty, mountedPull(sheet), assumptions) : PULLS;
   return {
     part: 'nut',
     name: sheet.name,
@@ -149,6 +153,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     material,
     printer,
     duty,
+    pulls,
     effects: resolveEffects(sheet.effects),
     calipers,
     drive,
@@ -162,6 +167,12 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     limits: (sheet.limits ?? {}) satisfies LimitsSheet,
     densities: { [material.name]: material.density },
   };
+}
+
+/** On a vertical axis with the body in the bore, a flange on top hangs its carriage on the screws; one below carries it. */
+function mountedPull({ duty, mounting, carriage }: NutSheet): Pull | undefined {
+  if (duty?.axis !== 'vertical' || mounting === undefined || carriage?.bore === undefined) return undefined;
+  return mounting === 'flange-up' ? 'away' : 'onto';
 }
 
 function holesOf(sheet: NutSheet, { bridging }: Printer, assumptions: Assumptions): Holes | undefined {

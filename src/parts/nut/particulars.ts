@@ -55,8 +55,13 @@ function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {
   ];
   if (joint === 'insert') rows.push({ item: 'heat-set insert', size: screw, count });
   else rows.push({ item: 'hexagon nut ISO 4032', size: screw, count });
-  if (joint === 'through') rows.push({ item: 'plain washer ISO 7089', size: screw, count: 2 * count });
-  if (joint === 'counterbore' && holes.roof) rows.push({ item: 'plain washer ISO 7089', size: screw, count });
+  const onFlange = joint === 'through' || (joint === 'counterbore' && holes.roof !== undefined);
+  const under = [
+    ...(onFlange ? [holes.diameter.likely] : []),
+    ...(joint === 'through' ? [carriage.holes?.diameter.likely ?? 0] : []),
+  ];
+  const washers = under.filter((hole) => hole < washer(screw).outside).length;
+  if (washers > 0) rows.push({ item: 'plain washer ISO 7089', size: screw, count: washers * count });
   return rows;
 }
 

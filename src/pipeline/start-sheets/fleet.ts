@@ -25,7 +25,7 @@ kinds:
           screw: Tr8x2
           profile: sliding
           body: {shape: round, diameter: 15 mm, length: 15 mm}
-          flange: {shape: round, diameter: 32 mm, thickness: 4 mm}
+          flange: {shape: round, diameter: 32 mm, thickness: 6 mm}
           holes: {count: 4, circle: 24 mm, start: 45 deg, screw: M3, head: flange}
           mounting: flange-up
           fit: running

@@ -16,8 +16,8 @@ screw:
 #   starts: 1                   # or travel: {turns: 10, length: 20 mm}, what ten turns move; or lead: 2 mm
 
 body: {shape: round, diameter: 14 mm, length: 15 mm}            # square, hexagon: across_flats; length with the flange
-flange: {shape: round, diameter: 32 mm, thickness: 4 mm}        # none, round, square, rectangular, two-ear
-holes: {count: 4, circle: 23 mm, start: 45 deg, screw: M3, head: flange}    # head: the side of the screw heads
+flange: {shape: round, diameter: 32 mm, thickness: 5 mm}        # none, round, square, rectangular, two-ear
+holes: {count: 4, circle: 23 mm, start: 45 deg, screw: M3, fit: coarse, head: flange}    # head: the side of the screw heads
 
 # What it is mounted to, when known:
 # carriage: {bore: 14.4 mm, thickness: 6 mm}

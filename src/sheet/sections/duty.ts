@@ -5,10 +5,15 @@ import { EVEN_IF_WRONG, map, quantity, whole, word } from '../fields.js';
 /** Two statements of the share in motion may differ by so much. */
 const SAME_SHARE = 0.03;
 
+/** Ways in which a load goes through a flange: it pulls the flange off its carriage, or presses it on. */
+export const PULLS = ['away', 'onto'] as const;
+export type Pull = (typeof PULLS)[number];
+
 /** How the part is used. Nothing here has a silent default that a check would rest on. */
 export const dutySection = map({
   axis: word(['vertical', 'horizontal']).optional(),
   load: quantity('force', { above: 0, most: 20000 }, 'along the screw').optional(),
+  pull: word(PULLS, 'where the standing load goes: the flange off its carriage, or onto it').optional(),
   moving: quantity('ratio', { least: 0, most: 1 }, 'share of the time in motion').optional(),
   on_time: quantity('time', { above: 0, most: 1e6 }, 'in motion, in one go').optional(),
   cycle: quantity('time', { above: 0, most: 1e6 }, 'from one start to the next').optional(),

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { flangeBending } from '../../../src/mechanics/flange/flange-bending.js';
 import { holeAsPrinted, shrunk } from '../../../src/mechanics/print/as-printed.js';
 import { facetOpening } from '../../../src/mechanics/print/facet-chord.js';
 import { firstLayerIntrusion } from '../../../src/mechanics/print/first-layer.js';
@@ -105,14 +104,6 @@ it('heat opens a plastic bore on steel, cold closes it', () => {
   // (90 − 12)·10⁻⁶ × 50
   expect(thermalGrowth({ temperature: 70 })).toBeCloseTo(0.0039, 12);
   expect(thermalGrowth({ temperature: -20 })).toBeCloseTo(-0.00312, 12);
-});
-
-it('flange bending is 6·F·e/(π·D·t²): 100 N on 14, circle 23, 4 thick: 2700/703.7', () => {
-  expect(flangeBending({ axialForce: 100, bodyDiameter: 14, boltCircle: 23, thickness: 4 })).toBeCloseTo(
-    2700 / (Math.PI * 14 * 16),
-    9,
-  );
-  expect(flangeBending({ axialForce: 100, bodyDiameter: 14, boltCircle: 12, thickness: 4 })).toBe(0);
 });
 
 it('refuses values outside their ranges', () => {

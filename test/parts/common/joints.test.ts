@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { clampForce, judgeClamp, judgePosition, patternError } from '../../../src/parts/common/bolting.js';
 import {
   boreOf,
   headRadius,
@@ -10,13 +9,8 @@ import {
 } from '../../../src/parts/common/joints.js';
 import { insideRounded, insideSimple, isSimple } from '../../../src/parts/common/polygon-distance.js';
 import { nextCapScrewLength, screwLengthWithin } from '../../../src/parts/common/screw-length.js';
-import { resolveMaterial } from '../../../src/presets/resolve-material.js';
-import { SHIPPED } from '../../../src/presets/shipped.js';
-import { Assumptions } from '../../../src/sheet/assumptions.js';
-import { exactly } from '../../../src/units/measured.js';
 
 const hole = (joint: JointHole['joint']): JointHole => ({ joint, screw: 'M4', diameter: 4.5 });
-const material = resolveMaterial({ preset: 'petg' }, SHIPPED, new Assumptions());
 
 describe('joints', () => {
   it('take heads, nuts and washers from the standards', () => {
@@ -37,33 +31,6 @@ describe('joints', () => {
     expect(nextCapScrewLength('M3', 12.1)).toBe(16);
     expect(screwLengthWithin('M3', 9, 13.9)).toBe(12);
     expect(screwLengthWithin('M3', 12.5, 15.5)).toBeUndefined();
-  });
-});
-
-describe('bolting', () => {
-  it('clamps through a washer as far as the plastic bears for years', () => {
-    // by hand: ring of washer 9 mm on hole 4.5 mm: π/4·(81 − 20.25) = 47.713 mm²
-    const { force, pressure } = clampForce(hole('through'), 8, material)!;
-    expect(force).toBeCloseTo(47.713 * material.compressive * material.shares.years, 1);
-    expect(pressure).toBeCloseTo(material.compressive * material.shares.years, 6);
-  });
-
-  it('judges the clamp against twice the load', () => {
-    const bolted = { hole: hole('through'), count: 2, length: 8 };
-    const answer = judgeClamp(bolted, { material, duty: { load: 100 } });
-    expect(answer).toMatchObject({ kind: 'value' });
-    expect(judgeClamp(bolted, { material, duty: {} })).toMatchObject({ kind: 'not-judged' });
-  });
-
-  it('states the miss and the cure of a screw that does not go in', () => {
-    // 0.4 mm known miss and 0.1 mm scatter against 0.25 mm of play: 0.25 mm too much, holes 0.5 mm larger
-    const error = patternError(exactly(0.4), exactly(0));
-    const answer = judgePosition(
-      { error, play: 0.25, pattern: { hole: hole('through'), count: 4, length: 8 }, cause: '' },
-      { material },
-    );
-    expect(answer.message).toContain('misses by 0.25 mm: use holes 0.5 mm larger');
-    expect(answer.message).toMatch(/pushed aside with up to \d+ N/);
   });
 });
 

@@ -34,7 +34,8 @@ const CASES: readonly [string, Record<string, unknown>, 'caution' | 'fail', Reco
   ['creep', { duty: { load: 745, axis: 'horizontal' } }, 'fail', { duty: { load: 735, axis: 'horizontal' } }],
   // 1437 N a N·m on a greased screw: bending 27.5 MPa, of 42·0.5·0.9209 = 19.34 for a moment
   ['thread-stall', { duty: { motor: { torque: '1 N m' } } }, 'fail', { duty: { motor: { torque: '0.6 N m' } } }],
-  ['flange-bending', { flange: { thickness: 2 }, duty: { load: 120 } }, 'caution', { duty: { load: 120 } }],
+  ['flange-bending', { flange: { thickness: 4 } }, 'fail', { flange: { thickness: 5 } }],
+  ['end-stop', {}, 'caution', { duty: { motor: { torque: '0.15 N m' } } }],
   // rests told: 0.2·PV is judged; on and on it is all of it
   ['wear-pv', { duty: { ...UNTOLD, load: 150 } }, 'caution', { duty: { load: 150 } }],
   ['wear-pv', { duty: { load: 150, moving: undefined, on_time: 60 } }, 'fail', { duty: { load: 150 } }],

@@ -4,6 +4,7 @@ import type { AdapterDesign } from '../dimensions.js';
 import {
   carriageClamp,
   carriagePosition,
+  headSeat,
   insertWall,
   nutClamp,
   nutPosition,
@@ -14,6 +15,7 @@ import {
 } from './joints.js';
 import { clocking, headRoom, holeEdge, mountRoom } from './place.js';
 import { catchNut, mountBore, mountFloat, mountSeat, printSupport, rimHeight, rimWall } from './seat.js';
+import { endStop, plateBending, plateSag } from './strength.js';
 
 /** Every check of an adapter, in the order of the report. */
 export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
@@ -33,8 +35,12 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   rimWall,
   rimHeight,
   mountRoom,
+  headSeat,
   nutClamp,
   carriageClamp,
+  plateBending,
+  plateSag,
+  endStop,
   catchNut,
   printSupport,
   shrinkAppliedOnce,

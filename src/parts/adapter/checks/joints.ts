@@ -1,9 +1,17 @@
 import { type Check, hard, type Outcome, soft, told, valued } from '../../../fit/check.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { plain } from '../../../units/format.js';
-import { exactly } from '../../../units/measured.js';
-import { type BoltedPattern, judgeClamp, judgePosition, patternError } from '../../common/bolting.js';
-import { planeResidual } from '../../common/residual.js';
+import { exactly, scaled, shifted, sum } from '../../../units/measured.js';
+import {
+  type BoltedPattern,
+  type HeadOnHole,
+  judgeClamp,
+  judgeHeads,
+  judgePosition,
+  patternError,
+} from '../../common/bolting.js';
+import { headRadius, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
+import { holeResidual, planeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
 import type { PatternHoles } from '../plan.js';
 import { carriageScrews, nutScrews, type Screws } from '../screws.js';
@@ -28,7 +36,7 @@ function carriageSide({ carriage, layout: { plate } }: AdapterDesign): Drawn {
 
 function bolted({ holes }: Drawn): BoltedPattern {
   const held = Math.min(holes.to - holes.from, holes.blind ?? Infinity);
-  return { hole: holes.hole, count: holes.centres.length, length: held };
+  return { hole: holes.hole, centres: holes.centres, length: held };
 }
 
 /** Whether all screws of a pattern go in together. */
@@ -38,13 +46,14 @@ function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | un
   const { pattern, tapped } = drawn.side;
   const nominal = fastenerThread(screw).diameter;
   const held = drawn.holes.hole.joint === 'insert' || drawn.holes.hole.joint === 'tapped';
-  const plate = held ? 0 : drawn.holes.hole.diameter - nominal;
+  const { diameter } = drawn.holes.hole;
+  const plate = held ? exactly(0) : shifted(holeResidual(design, diameter), diameter - nominal);
   const bought = tapped ? 0 : pattern.diameter.likely - nominal;
   const reading = { least: 0, likely: 0, most: (pattern.spacing.most - pattern.spacing.likely) / 2 };
   return judgePosition(
     {
       error: patternError(reading, planeResidual(design, pattern.spacing.likely)),
-      play: (plate + bought) / 2,
+      play: scaled(shifted(plate, bought), 0.5),
       pattern: bolted(drawn),
       cause: held && tapped ? '; both sides are threaded, which leaves no play' : '',
     },
@@ -77,10 +86,13 @@ export const nutClamp: AdapterCheck = {
   id: 'bolt-clamp-nut',
   title: "Clamp force of the nut's screws over the load",
   unit: '',
-  moves: 'nut.joint, nut.holes, material',
-  run: (design) => {
+  moves: 'nut.joint, nut.holes, material, duty.pull',
+  run: (design, limits) => {
     const drawn = nutSide(design);
-    return drawn && design.kind !== 'floating' ? judgeClamp(bolted(drawn), design) : undefined;
+    if (!drawn || design.kind === 'floating') return undefined;
+    // a flange on the carriage's side is pulled off its seat by what presses the plate on
+    const carries = design.nut!.seat === 'outside' ? 'away' : 'onto';
+    return judgeClamp(bolted(drawn), { ...design, carries }, limits);
   },
 };
 
@@ -89,9 +101,46 @@ export const carriageClamp: AdapterCheck = {
   id: 'bolt-clamp-carriage',
   title: "Clamp force of the carriage's screws over the load",
   unit: '',
-  moves: 'carriage.joint, carriage.holes, material',
-  run: (design) => judgeClamp(bolted(carriageSide(design)), design),
+  moves: 'carriage.joint, carriage.holes, material, duty.pull',
+  run: (design, limits) => judgeClamp(bolted(carriageSide(design)), { ...design, carries: 'away' }, limits),
 };
+
+/** Heads, washers and nuts that fall through the holes of the plate, or of what it joins. */
+export const headSeat: AdapterCheck = {
+  ...joint,
+  id: 'head-seat',
+  title: 'Heads, washers and nuts on their holes',
+  unit: 'mm',
+  moves: 'nut.holes, nut.joint, carriage.holes, carriage.joint',
+  run: (design) => {
+    const sides = [
+      { drawn: nutSide(design), name: "nut's flange" },
+      { drawn: carriageSide(design), name: 'carriage' },
+    ];
+    return judgeHeads(sides.flatMap(({ drawn, name }) => (drawn ? headsOf(drawn, name, design) : [])));
+  },
+};
+
+function headsOf({ side, holes }: Drawn, name: string, design: AdapterDesign): HeadOnHole[] {
+  const { hole } = holes;
+  if (hole.screw === undefined) return [];
+  const screw = fastenerThread(hole.screw).diameter;
+  const held = hole.joint === 'insert' || hole.joint === 'tapped';
+  const ours = {
+    what: seatName(hole),
+    across: seatDiameter(hole),
+    hole: sum(exactly(hole.diameter), holeResidual(design, hole.diameter)),
+    screw,
+  };
+  const bare = held || hole.joint === 'hexagon';
+  const theirs = {
+    what: `${bare ? 'head' : 'washer'} on the ${name}`,
+    across: 2 * (bare ? headRadius({ ...hole, joint: 'through' }) : washerRadius(hole)),
+    hole: side.pattern.diameter,
+    screw,
+  };
+  return [...(held ? [] : [ours]), ...(side.tapped ? [] : [theirs])];
+}
 
 /** A screw that is too short holds nothing, one that is too long bottoms. */
 export const screwLength: AdapterCheck = {

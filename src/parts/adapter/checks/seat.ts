@@ -3,7 +3,7 @@ import { plain } from '../../../units/format.js';
 import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
 import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import { LEDGE } from '../../common/ledge.js';
-import { planeResidual } from '../../common/residual.js';
+import { holeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { isSolidRim, rimThickness } from '../plan.js';
 import { bedFace, hanging } from '../print-advice.js';
@@ -53,7 +53,7 @@ export const mountBore: AdapterCheck = {
     if (!nut) return undefined;
     const { plate } = layout;
     const rows: { where: string; value: ReturnType<typeof exactly> }[] = [];
-    const bore = sum(exactly(plate.bore), planeResidual(design, plate.bore));
+    const bore = sum(exactly(plate.bore), holeResidual(design, plate.bore));
     if (nut.stands === 'through')
       rows.push({ where: "the plate's bore", value: shifted(scaledBack(bore, nut.body), 0) });
     const beyond = nut.length === undefined ? Infinity : nut.length - nut.flangeThickness;
@@ -95,8 +95,11 @@ export const mountFloat: AdapterCheck = {
     if (!nut || float === undefined) return undefined;
     const { plate } = layout;
     const screw = nut.pattern.screwDiameter;
-    const inBore = nut.stands === 'through' ? [scaled(shifted(scaledBack(exactly(plate.bore), nut.body), 0), 0.5)] : [];
-    const inStep = plate.outerStep ? [exactly((plate.outerStep.diameter - nut.flange.size[0]) / 2)] : [];
+    const printed = (diameter: number) => sum(exactly(diameter), holeResidual(design, diameter));
+    const inBore = nut.stands === 'through' ? [scaled(scaledBack(printed(plate.bore), nut.body), 0.5)] : [];
+    const inStep = plate.outerStep
+      ? [scaled(shifted(printed(plate.outerStep.diameter), -nut.flange.size[0]), 0.5)]
+      : [];
     const inHoles = hold === 'screws' ? [scaled(shifted(nut.pattern.diameter, -screw), 0.5)] : [exactly(float)];
     const value = smallest(...inBore, ...inStep, ...inHoles);
     const reach = Math.max(...nut.pattern.centres.map((centre) => Math.hypot(...centre)));

@@ -4,8 +4,10 @@ import type { NutDesign } from '../dimensions.js';
 import { mountBinding } from './binding.js';
 import { wall } from './body.js';
 import { driveColumn, driveHolding, driveLayerGrid, driveSpeed, driveTorque, driveWhirl } from './drive.js';
+import { barrelPull, endStop, flangeBendingCheck, seatPressure } from './flange.js';
 import {
   boltClamp,
+  headSeat,
   holeClearance,
   holeEdge,
   holePosition,
@@ -19,14 +21,7 @@ import {
 import { printLayers, printOverhang, printSupport, printThreadDepth, threadLeadIn } from './print.js';
 import { wearHeat, wearPeak, wearPv, wearSpeed } from './rubbing.js';
 import { screwSeries } from './series.js';
-import {
-  creepCheck,
-  flangeBendingCheck,
-  threadBendingCheck,
-  threadPressureCheck,
-  threadShearCheck,
-  threadStallCheck,
-} from './strength.js';
+import { creepCheck, threadBendingCheck, threadPressureCheck, threadShearCheck, threadStallCheck } from './strength.js';
 import {
   screwHand,
   screwLead,
@@ -68,6 +63,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   mountBore,
   mountSeat,
   mountFloat,
+  headSeat,
   boltClamp,
   mountBinding,
   threadPressureCheck,
@@ -75,6 +71,9 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   threadBendingCheck,
   threadStallCheck,
   flangeBendingCheck,
+  barrelPull,
+  seatPressure,
+  endStop,
   creepCheck,
   wearPv,
   wearPeak,

@@ -1,11 +1,12 @@
 import { type Check, hard, type Limits, soft, valued } from '../../../fit/check.js';
 import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
 import { plain } from '../../../units/format.js';
-import { exactly, type Measured, scaled, shifted, smallest, widened } from '../../../units/measured.js';
-import { judgeClamp, judgePosition, patternError } from '../../common/bolting.js';
+import { exactly, type Measured, scaled, shifted, smallest, sum, widened } from '../../../units/measured.js';
+import { type HeadOnHole, judgeClamp, judgeHeads, judgePosition, patternError } from '../../common/bolting.js';
 import type { HolePattern } from '../../common/hole-pattern.js';
+import { headRadius as bareHead, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
 import { fitPatterns } from '../../common/pattern-fit.js';
-import { planeResidual } from '../../common/residual.js';
+import { holeResidual, planeResidual } from '../../common/residual.js';
 import type { Holes, NutDesign } from '../dimensions.js';
 import { edgeDistance, outsideBody } from '../edges.js';
 import { boreOf, headRadius, jointOf, openingRadius, pocketOf } from '../pockets.js';
@@ -49,20 +50,57 @@ export const boltClamp: NutCheck = {
   question: 'holds',
   title: 'Clamp force of the screws over the load',
   unit: '',
-  moves: 'holes.screw, holes.count, holes.joint, material',
-  run: (design) => (design.holes ? judgeClamp(boltedPattern(design), design) : undefined),
+  moves: 'holes.screw, holes.count, holes.joint, material, duty.pull',
+  run: (design, limits) =>
+    design.holes ? judgeClamp(boltedPattern(design), { ...design, carries: 'away' }, limits) : undefined,
 };
+
+/** Heads, washers and nuts that fall through their holes. */
+export const headSeat: NutCheck = {
+  ...mount,
+  id: 'head-seat',
+  question: 'holds',
+  title: 'Heads, washers and nuts on their holes',
+  unit: 'mm',
+  moves: 'holes.screw, holes.diameter, carriage.holes.diameter',
+  run: (design) => {
+    const { holes, carriage } = design;
+    if (!holes?.screw) return undefined;
+    const joint = jointOf(holes);
+    const ours: HeadOnHole = {
+      what: seatName(joint),
+      across: seatDiameter(joint),
+      hole: printedHole(design, holes),
+      screw: holes.screwDiameter,
+    };
+    const head = isHeld(holes) || holes.joint === 'hexagon';
+    const theirs = carriage.holes && {
+      what: head ? 'head on the carriage' : 'washer on the carriage',
+      across: 2 * (head ? bareHead(joint) : washerRadius(joint)),
+      hole: carriage.holes.diameter,
+      screw: holes.screwDiameter,
+    };
+    return judgeHeads([...(isHeld(holes) ? [] : [ours]), ...(theirs ? [theirs] : [])]);
+  },
+};
+
+/** A hole of the nut as it comes out of the printer. */
+function printedHole(design: NutDesign, { diameter }: Holes): Measured {
+  return sum(diameter, holeResidual(design, diameter.likely));
+}
 
 function boltedPattern({ holes, finished }: NutDesign) {
   const plate = finished.flange?.thickness ?? finished.length;
-  return { hole: jointOf(holes!), count: holes!.centres.length, length: plate };
+  return { hole: jointOf(holes!), centres: holes!.centres, length: plate };
 }
 
-/** Half the play of screws in the nut's holes, and in the carriage's where they are known. */
-function halfPlay({ holes, carriage }: NutDesign): number {
-  const { screwDiameter } = holes!;
-  const theirs = carriage.holes ? carriage.holes.diameter.likely - screwDiameter : 0;
-  return ((isHeld(holes!) ? 0 : holes!.diameter.likely - screwDiameter) + theirs) / 2;
+/** Half the play of screws in the nut's holes as they come out, and in the carriage's where they are known. */
+function halfPlay(design: NutDesign): Measured {
+  const { carriage } = design;
+  const holes = design.holes!;
+  const theirs = carriage.holes ? carriage.holes.diameter.likely - holes.screwDiameter : 0;
+  const ours = isHeld(holes) ? exactly(0) : shifted(printedHole(design, holes), -holes.screwDiameter);
+  return scaled(shifted(ours, theirs), 0.5);
 }
 
 /** Whether the nut itself holds the screw's thread, which leaves no play. */
@@ -224,8 +262,8 @@ export function radialFloat(design: NutDesign): Measured | undefined {
   const { holes, carriage } = design;
   if (!holes || holes.screwDiameter === 0 || isHeld(holes)) return undefined;
   const inHoles = carriage.holes
-    ? shifted(scaled(mismatch(holes, carriage.holes).miss, -1), halfPlay(design))
-    : scaled(shifted(holes.diameter, -holes.screwDiameter), 0.5);
+    ? sum(scaled(mismatch(holes, carriage.holes).miss, -1), halfPlay(design))
+    : halfPlay(design);
   const inBore = carriage.bore ? scaled(shifted(carriage.bore, -widest(design)), 0.5) : undefined;
   return inBore ? smallest(inHoles, inBore) : inHoles;
 }

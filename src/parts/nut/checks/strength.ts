@@ -1,5 +1,4 @@
 import { type Check, hard, type LimitsInForce, notJudged, type Outcome, soft, valued } from '../../../fit/check.js';
-import { flangeBending } from '../../../mechanics/flange/flange-bending.js';
 import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { momentHeatShare } from '../../../mechanics/strength/heat-shares.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
@@ -140,39 +139,3 @@ const STALLED: readonly { kind: AskedStress['kind']; formula: TeethFormula; what
 function heatWords(design: NutDesign): string {
   return `at ${plain(temperatureOf(design), 0)} °C`;
 }
-
-/** Design stress is the strength divided by this for loads that stand still. @source common-practice */
-const SAFETY = 3;
-
-/** Bending in the flange, or undefined where no bolts hold one. */
-function flangeStress({ finished, holes, duty }: NutDesign): number | undefined {
-  if (!finished.flange || !holes || duty.load === undefined) return undefined;
-  const circle = 2 * Math.max(...holes.centres.map((centre) => Math.hypot(...centre)));
-  return flangeBending({
-    axialForce: duty.load,
-    bodyDiameter: Math.min(finished.body.across, finished.body.flats ?? Infinity),
-    boltCircle: circle,
-    thickness: finished.flange.thickness,
-  });
-}
-
-/** The load goes from the thread through the flange to the bolts. */
-export const flangeBendingCheck: NutCheck = {
-  ...strength,
-  id: 'flange-bending',
-  title: 'Bending of the flange',
-  moves: 'flange.thickness, holes.circle, duty.load, material',
-  grave: true,
-  run: (design) => {
-    const { finished, holes, duty, material } = design;
-    if (!finished.flange || !holes) return undefined;
-    if (duty.load === undefined) return notJudged('duty.load');
-    const stress = flangeStress(design)!;
-    const most = material.tensile / SAFETY;
-    return valued(
-      exactly(stress),
-      `${plain(stress)} MPa of ${plain(most)} MPa where flange and body meet`,
-      soft({ max: most }, { max: material.tensile }),
-    );
-  },
-};

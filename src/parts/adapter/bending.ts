@@ -1,0 +1,91 @@
+import { screwShares } from '../../mechanics/bolt/screw-shares.js';
+import type { Pull } from '../../sheet/sections/duty.js';
+import { bendSlab, type HeldSlab, roundEdge, type SlabBending, type Support } from '../common/held-slab.js';
+import { turned } from '../common/hole-pattern.js';
+import { boreOf, seatDiameter } from '../common/joints.js';
+import { insideSimple } from '../common/polygon-distance.js';
+import { dot, reachAlong, type Slab } from '../common/slab.js';
+import type { AdapterDesign } from './dimensions.js';
+import type { Point } from './plan.js';
+import { flangeShape } from './seated-nut.js';
+import { slabOf } from './slab.js';
+
+/** How the plate bends under one newton. */
+export interface PlateBending extends SlabBending {
+  /** what holds it */
+  readonly held: 'screws' | 'edge';
+  /** between what holds it on either side of the weakest cut, mm */
+  readonly span: number;
+}
+
+/**
+ * How the plate bends when the nut pulls it off the carriage, or presses it on. Pulled off, it hangs on the screws of
+ * the carriage; pressed on, it spans the carriage's opening, or from screw to screw where the opening is not told.
+ *
+ * @returns undefined where nothing bends: what holds the plate lies under the load
+ */
+export function bendPlate(design: AdapterDesign, pull: Pull): PlateBending | undefined {
+  const slab = slabOf(design.layout.plate);
+  const load = loadOf(design);
+  const edge = pull === 'onto' ? edgePlaces(design, { slab, load }) : undefined;
+  const supports = edge ?? screwSupports(design);
+  const bent = bendSlab({ slab, supports, ...load });
+  if (!bent) return undefined;
+  const along = supports.map(({ at }) => dot(at, bent.strip.along));
+  const span = Math.max(Math.max(...along) - Math.min(...along), 2 * bent.strip.arm);
+  return { ...bent, held: edge ? 'edge' : 'screws', span };
+}
+
+interface Load extends Pick<HeldSlab, 'reach' | 'backed'> {
+  /** across what it comes in by, mm */
+  readonly across: number;
+}
+
+/** Where the load comes in: at the edge of a flange that is screwed tight, else somewhere around the bore. */
+function loadOf({ nut, kind, layout }: AdapterDesign): Load {
+  if (!nut || kind !== 'joined') {
+    // half the ring around the bore lies beyond a cut through its middle, at this distance from it
+    const mean = layout.plate.bore / Math.PI;
+    return { reach: () => mean, across: layout.plate.bore };
+  }
+  const flange = flangeShape(nut.flange).map((at) => turned(at, layout.clocking.turn));
+  const across = Math.min(...nut.flange.size, nut.flange.flats ?? Infinity);
+  return { reach: (along) => reachAlong(flange, along), across, backed: across };
+}
+
+function screwSupports({ layout: { plate } }: AdapterDesign): Support[] {
+  const { centres, hole } = plate.carriageHoles;
+  return shared(centres, { head: seatDiameter(hole), hole: boreOf(hole) });
+}
+
+function shared(places: readonly Point[], sizes: Pick<Support, 'head' | 'hole'>): Support[] {
+  const shares = screwShares(places);
+  return places.map((at, i) => ({ at, ...sizes, share: shares[i]! }));
+}
+
+/**
+ * Places under the plate on the edge of the carriage's opening, each for its length of edge; of a slot its nearer two sides, as
+ * wide as the load. Undefined where no opening is known; none where the opening is no wider than the load.
+ */
+function edgePlaces(
+  { carriage: { bore, slot, offset }, layout: { plate } }: AdapterDesign,
+  { slab, load }: { readonly slab: Slab; readonly load: Load },
+): Support[] | undefined {
+  if (!bore && !slot) return undefined;
+  const across = bore ? bore.most : Math.min(...slot!);
+  if (across + 2 * Math.hypot(...offset) <= load.across) return [];
+  const [first] = plate.carriageHoles.centres;
+  const edge = bore ? roundEdge(across, first!) : { places: slotEdge(slot!), length: load.across };
+  const under = edge.places
+    .map(([x, y]): Point => [x + offset[0], y + offset[1]])
+    .filter((at) => insideSimple(slab.outline, at) > 0 && Math.hypot(...at) > plate.bore / 2);
+  return under.length > 1 ? shared(under, { head: edge.length, hole: 0 }) : undefined;
+}
+
+function slotEdge([x, y]: readonly [number, number]): Point[] {
+  const [u, v] = x < y ? [x / 2, 0] : [0, y / 2];
+  return [
+    [u, v],
+    [-u, -v],
+  ];
+}

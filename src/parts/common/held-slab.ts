@@ -1,0 +1,207 @@
+import { degrees } from '../../mechanics/angle.js';
+import { type Section, sectionOf } from '../../mechanics/flange/section.js';
+import { type StripPiece, stripSag } from '../../mechanics/flange/strip-sag.js';
+import { stripWidth } from '../../mechanics/flange/strip-width.js';
+import { polar } from './hole-pattern.js';
+import { dot, materialAt, reachAlong, type Slab, sideOf } from './slab.js';
+
+type Point = readonly [number, number];
+
+/** What holds a slab down: a screw with its head, or a place on an edge. */
+export interface Support {
+  readonly at: Point;
+  /** of head, washer or nut; 0 for an edge, mm */
+  readonly head: number;
+  /** of its hole; 0 for an edge, mm */
+  readonly hole: number;
+  /** of the load */
+  readonly share: number;
+}
+
+/** A slab that is pulled in its middle and held further out. */
+export interface HeldSlab {
+  readonly slab: Slab;
+  readonly supports: readonly Support[];
+  /** how far from the axis, along a unit vector, the load comes in */
+  readonly reach: (along: Point) => number;
+  /** what pulls is so stiff that it backs the slab as far as it reaches, and how wide it is; else the middle bends too */
+  readonly backed?: number;
+}
+
+/** The weakest section of a held slab. All figures are for one newton. */
+export interface Strip {
+  /** share of the load on the supports beyond the section */
+  readonly share: number;
+  /** from these supports to where the load comes in, or to the section, mm */
+  readonly arm: number;
+  readonly section: Section;
+  /** the cut it lies in */
+  readonly along: Point;
+  readonly distance: number;
+  /** MPa; without bound where nothing is left to bend */
+  readonly stress: number;
+}
+
+/** A round edge holds a slab all round: places at its quarters, the first towards a point, and the length that each stands for. */
+export function roundEdge(across: number, [x, y]: Point): { readonly places: Point[]; readonly length: number } {
+  const start = degrees(Math.atan2(y, x));
+  const places = [0, 90, 180, 270].map((turn) => polar(across / 2, start + turn));
+  return { places, length: (Math.PI * across) / places.length };
+}
+
+/** How a held slab bends under one newton. */
+export interface SlabBending {
+  readonly strip: Strip;
+  /** of a plastic of modulus 1 MPa; without bound where nothing is left [mm, degrees] */
+  readonly sag: number;
+  readonly lean: number;
+}
+
+/** With more supports than this the directions towards them lie close enough. */
+const CROWD = 8;
+
+/** Cuts tried on the way from where the load comes in to the supports. */
+const STATIONS = 8;
+
+/** A cut beside the end of an opening lies within it by this, mm. */
+const BESIDE = 1e-6;
+
+/**
+ * The weakest straight cut between a load in the middle and what holds the slab, and how far it sags. In each direction
+ * the cut runs square to it, the screws beyond it turn the strip that is there: as wide as their load spreads, no wider
+ * than the slab, less what is cut out of it.
+ *
+ * @returns undefined where nothing lies beyond the load, so that nothing bends
+ */
+export function bendSlab(held: HeldSlab): SlabBending | undefined {
+  const bent = directionsOf(held.supports).flatMap((along) => bentAlong(held, along));
+  if (bent.length === 0) return undefined;
+  return {
+    strip: bent.map(({ strip }) => strip).reduce((worst, next) => (next.stress > worst.stress ? next : worst)),
+    sag: Math.max(...bent.map(({ sag }) => sag)),
+    lean: Math.max(...bent.map(({ lean }) => lean)),
+  };
+}
+
+/** Towards every support, half way between neighbours, and along both axes. */
+function directionsOf(supports: readonly Support[]): Point[] {
+  const axes: Point[] = [
+    [1, 0],
+    [0, 1],
+    [-1, 0],
+    [0, -1],
+  ];
+  const units = supports.flatMap(({ at }) => unit(at)).sort((a, b) => Math.atan2(a[1], a[0]) - Math.atan2(b[1], b[0]));
+  const between = (units.length > CROWD ? [] : units).flatMap((a, i) => {
+    const b = units[(i + 1) % units.length]!;
+    return unit([a[0] + b[0], a[1] + b[1]]);
+  });
+  const kept = new Map([...units, ...between, ...axes].map((at) => [at.map((one) => one.toFixed(6)).join(), at]));
+  return [...kept.values()];
+}
+
+/** None for the axis itself. */
+function unit([x, y]: Point): Point[] {
+  const length = Math.hypot(x, y);
+  return length < 1e-9 ? [] : [[x / length, y / length]];
+}
+
+function bentAlong(held: HeldSlab, along: Point): SlabBending[] {
+  const reach = held.reach(along);
+  const carrying = held.supports.filter(({ share }) => share > 0);
+  const beyond = carrying.filter(({ at }) => dot(at, along) > reach + 1e-9);
+  if (beyond.length === 0) return [];
+  const last = Math.max(...beyond.map(({ at, head }) => dot(at, along) - head / 2));
+  const round = held.backed === undefined ? {} : { across: held.backed, count: carrying.length };
+  const first = held.backed === undefined ? 0 : reach;
+  const cuts = stationsBetween(first, Math.max(first, last), held.slab, along).map((distance) => ({
+    distance,
+    strips: stripsAt(held.slab, beyond, { along, distance, reach, round }),
+  }));
+  const strips = cuts.flatMap(({ strips }) => strips);
+  if (strips.length === 0) return [];
+  const strip = strips.reduce((worst, next) => (next.stress > worst.stress ? next : worst));
+  return [{ strip, ...sagOf(cuts, beyond, along) }];
+}
+
+/** Even steps from where the load comes in to the last head, and on the way the middle and both ends of every opening. */
+function stationsBetween(first: number, last: number, { openings }: Slab, along: Point): number[] {
+  const even = Array.from({ length: STATIONS + 1 }, (_, i) => first + ((last - first) * i) / STATIONS);
+  const narrow = openings.flatMap(({ shape }) => {
+    if ('at' in shape) return [dot(shape.at, along)];
+    const far = reachAlong(shape.outline, along);
+    const near = -reachAlong(shape.outline, [-along[0], -along[1]]);
+    return [near + BESIDE, (near + far) / 2, far - BESIDE];
+  });
+  return [...new Set([...even, ...narrow.filter((at) => at > first && at < last)])].sort((a, b) => a - b);
+}
+
+interface At {
+  readonly along: Point;
+  readonly distance: number;
+  readonly reach: number;
+  /** what supports around something round share */
+  readonly round: { readonly across?: number; readonly count?: number };
+}
+
+/** A support beyond a cut, with the part of the cut that its load spreads to. */
+interface Spread {
+  readonly support: Support;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Strips at one cut: supports whose spreads meet bend one strip together. */
+function stripsAt(slab: Slab, beyond: readonly Support[], at: At): Strip[] {
+  const { along, distance, reach } = at;
+  return groupsOf(spreadsAt(beyond, at)).map((group): Strip => {
+    const spans = group.map(({ from, to }) => [from, to] as const);
+    const section = sectionOf(materialAt(slab, { along, distance }, spans));
+    const share = group.reduce((sum, { support }) => sum + support.share, 0);
+    const from = Math.max(distance, reach);
+    const moment = group.reduce((sum, { support }) => sum + support.share * (dot(support.at, along) - from), 0);
+    const stress = moment <= 1e-12 ? 0 : section.modulus === 0 ? Infinity : moment / section.modulus;
+    return { share, arm: moment / share, section, along, distance, stress };
+  });
+}
+
+function groupsOf(spreads: readonly Spread[]): Spread[][] {
+  const groups: Spread[][] = [];
+  let end = -Infinity;
+  for (const one of spreads.toSorted((a, b) => a.from - b.from)) {
+    if (one.from < end) groups.at(-1)!.push(one);
+    else groups.push([one]);
+    end = Math.max(end, one.to);
+  }
+  return groups;
+}
+
+/** How far each support spreads on a cut. A cut through a support's own hole shears there and does not bend. */
+function spreadsAt(beyond: readonly Support[], { along, distance, round }: At): Spread[] {
+  const side = sideOf(along);
+  return beyond.flatMap((support) => {
+    const arm = dot(support.at, along) - distance;
+    if (arm <= support.hole / 2 + 1e-9) return [];
+    const half = stripWidth({ head: support.head, arm, ...round }) / 2;
+    const middle = dot(support.at, side);
+    return [{ support, from: middle - half, to: middle + half }];
+  });
+}
+
+/** Sag of the load against the supports beyond it, by the strips on the way. */
+function sagOf(
+  cuts: readonly { readonly distance: number; readonly strips: readonly Strip[] }[],
+  beyond: readonly Support[],
+  along: Point,
+): { readonly sag: number; readonly lean: number } {
+  const force = beyond.reduce((sum, { share }) => sum + share, 0);
+  const middle = beyond.reduce((sum, { at, share }) => sum + share * dot(at, along), 0) / force;
+  const bending = cuts.filter(({ distance, strips }) => distance < middle && strips.length > 0);
+  const pieces = bending.map(({ distance, strips }, i): StripPiece => {
+    const total = (of: 'area' | 'inertia') => strips.reduce((sum, { section }) => sum + section[of], 0);
+    const from = middle - (bending[i + 1]?.distance ?? middle);
+    return { from, to: middle - distance, area: total('area'), inertia: total('inertia') };
+  });
+  if (pieces.some(({ area }) => area === 0)) return { sag: Infinity, lean: Infinity };
+  return stripSag({ force, modulus: 1, pieces });
+}

@@ -1,0 +1,147 @@
+import { type Check, soft, told } from '../../../fit/check.js';
+import { allowableStress } from '../../../mechanics/strength/allowable.js';
+import { threadBending } from '../../../mechanics/thread/bending.js';
+import { threadShear } from '../../../mechanics/thread/shear.js';
+import { PULLS } from '../../../sheet/sections/duty.js';
+import { circleOutline, polygonArea } from '../../../solid/outline.js';
+import { plain } from '../../../units/format.js';
+import { type Borne, judgeCases, judgeCrash, judgedTemperature, type LoadCase } from '../../common/load-cases.js';
+import { commonArea } from '../../common/section-volume.js';
+import type { NutDesign } from '../dimensions.js';
+import { type TeethFormula, worstTeeth } from '../engagement.js';
+import { bendFlange } from '../flange-bending.js';
+import { bodyOutline, flangeOutline } from '../plan.js';
+import { boreOf } from '../pockets.js';
+
+type NutCheck = Check<NutDesign>;
+const strength = { group: 'strength', question: 'holds', unit: 'MPa', source: 'common practice' } as const;
+
+const CHORD = 0.02;
+
+/** The load goes from the thread through the flange to the bolts, or to the edge that it lies on. */
+export const flangeBendingCheck: NutCheck = {
+  ...strength,
+  id: 'flange-bending',
+  title: 'Bending of the flange',
+  moves: 'flange.thickness, flange, holes.circle, duty.load, duty.pull, duty.temperature, material',
+  grave: true,
+  run: (design, limits) => {
+    if (!design.finished.flange || !design.holes) return undefined;
+    const bent = { away: bendFlange(design, 'away'), onto: bendFlange(design, 'onto') };
+    if (!bent.away && !bent.onto) return told('pass', 'its screws stand within the body: nothing bends');
+    const borne = (one: LoadCase): Borne | undefined => {
+      const found = bent[one.pull];
+      if (!found) return undefined;
+      const value = one.force * found.stress;
+      const how = one.pull === 'away' ? 'pulled off its carriage' : 'pressed on its carriage';
+      return { value, allowed: tensionOf(design, one, 'plane'), words: `${plain(value)} MPa ${how}, ${found.words}` };
+    };
+    return (
+      judgeCases(design, limits, {
+        borne,
+        cure: 'use a thicker flange, screws nearer to the body, or a stronger material',
+      }) ?? told('pass', 'the load presses the flange on its carriage, which carries it')
+    );
+  },
+};
+
+/** What the plastic bears in tension in a case. */
+function tensionOf(
+  { material, duty }: NutDesign,
+  { duration }: Pick<LoadCase, 'duration'>,
+  direction: 'plane' | 'across',
+) {
+  return allowableStress(material, { kind: 'tension', duration, direction, temperature: judgedTemperature(duty) });
+}
+
+/** Section of the barrel beside the thread, mm². */
+function barrelArea({ finished: { body, thread } }: NutDesign): number {
+  return polygonArea(bodyOutline(body, CHORD)) - (Math.PI / 4) * thread.major ** 2;
+}
+
+/** A body printed standing parts between two layers, where it leaves its flange. */
+export const barrelPull: NutCheck = {
+  ...strength,
+  id: 'barrel-pull',
+  title: 'Pull on the body across its layers',
+  moves: 'body.diameter, duty.load, duty.temperature, material',
+  grave: true,
+  run: (design, limits) => {
+    if (!design.finished.flange) return undefined;
+    const area = barrelArea(design);
+    const borne = (one: LoadCase): Borne => {
+      const value = one.force / area;
+      const words = `${plain(value)} MPa on ${plain(area, 0)} mm² of body beside the thread, the whole load taken beyond the flange`;
+      return { value, allowed: tensionOf(design, one, 'across'), words };
+    };
+    return judgeCases(design, limits, { borne, cure: 'use a wider body, or a stronger material' });
+  },
+};
+
+/** What the seat of the flange is pressed with. */
+export const seatPressure: NutCheck = {
+  ...strength,
+  id: 'seat-pressure',
+  title: 'Pressure on the seat of the flange',
+  moves: 'flange.diameter, carriage.bore, duty.load, duty.pull, material',
+  run: (design, limits) => {
+    const area = seatArea(design);
+    if (area === undefined) return undefined;
+    const { bore } = design.carriage;
+    if (area <= 0)
+      return told(
+        'fail',
+        `nothing of the flange lies on a carriage bored ${plain(bore?.likely ?? 0)} mm: use a larger flange`,
+      );
+    const borne = (one: LoadCase): Borne | undefined => {
+      if (one.pull === 'away') return undefined;
+      const value = one.force / area;
+      const { material, duty } = design;
+      const at = { duration: one.duration, temperature: judgedTemperature(duty) };
+      const allowed = allowableStress(material, { kind: 'pressure', ...at });
+      return { value, allowed, words: `${plain(value)} MPa on a seat of ${plain(area, 0)} mm²` };
+    };
+    return (
+      judgeCases(design, limits, { borne, cure: 'use a larger flange, or a stronger material' }) ??
+      told('pass', 'the load pulls the flange off its carriage: the screws carry it')
+    );
+  },
+};
+
+/** Part of the flange that lies on the carriage, its holes taken off; undefined where there is no flange, mm². */
+function seatArea({ finished: { flange, body }, holes, carriage }: NutDesign): number | undefined {
+  if (!flange) return undefined;
+  const outline = flangeOutline(flange, CHORD);
+  const middle = carriage.bore
+    ? circleOutline({ radius: carriage.bore.most / 2, sides: 180 })
+    : bodyOutline(body, CHORD);
+  const drilled = holes ? holes.centres.length * (Math.PI / 4) * boreOf(holes) ** 2 : 0;
+  return polygonArea(outline) - commonArea(middle, outline) - drilled;
+}
+
+/** An axis driven against its end. */
+export const endStop: NutCheck = {
+  ...strength,
+  id: 'end-stop',
+  title: 'Crash at the end of travel',
+  unit: '',
+  limits: soft({ max: 1 }),
+  moves: 'duty.motor.torque, material',
+  run: (design, { pass: { max = 1 } }) =>
+    judgeCrash(design, max, ({ force, temperature }) => {
+      const bears = (kind: 'tension' | 'shear', direction: 'plane' | 'across' = 'plane') =>
+        allowableStress(design.material, { kind, direction, duration: 'moment', temperature });
+      const flange = Math.max(...PULLS.map((pull) => bendFlange(design, pull)?.stress ?? 0));
+      const teeth = (formula: TeethFormula) => worstTeeth(design, force, formula).value.likely;
+      return [
+        ['the flange', share(force * flange, bears('tension'))],
+        ['the body beside its flange', share(force / barrelArea(design), bears('tension', 'across'))],
+        ['the teeth', share(teeth(threadShear), bears('shear'))],
+        ['the teeth', share(teeth(threadBending), bears('tension'))],
+      ];
+    }),
+};
+
+function share(stress: number, allowed: number): number {
+  return allowed > 0 ? stress / allowed : Number.MAX_VALUE;
+}

@@ -1,0 +1,72 @@
+import { screwShares } from '../../mechanics/bolt/screw-shares.js';
+import { looseRingBending } from '../../mechanics/flange/loose-ring.js';
+import type { Pull } from '../../sheet/sections/duty.js';
+import { insideBy } from '../../solid/convex.js';
+import { plain } from '../../units/format.js';
+import { bendSlab, roundEdge, type Strip } from '../common/held-slab.js';
+import { boreOf, seatDiameter } from '../common/joints.js';
+import { reachAlong } from '../common/slab.js';
+import type { NutDesign } from './dimensions.js';
+import { flangeSlab } from './flange-slab.js';
+import { bodyOutline } from './plan.js';
+import { jointOf } from './pockets.js';
+
+type Point = readonly [number, number];
+
+const CHORD = 0.02;
+
+/** How a flange bends beside its body under one newton. */
+export interface FlangeBending {
+  /** MPa */
+  readonly stress: number;
+  /** of a plastic of modulus 1 MPa, mm */
+  readonly sag: number;
+  readonly words: string;
+}
+
+/**
+ * Bending of a flange that its screws hold, or that the edge of the carriage's bore presses on: the weakest chord
+ * beside the body, and for a plain round flange the loose ring too, whichever is worse.
+ *
+ * @returns undefined where no flange is bolted, or nothing holds it further out than the body
+ */
+export function bendFlange(design: NutDesign, pull: Pull): FlangeBending | undefined {
+  const { finished, holes, carriage } = design;
+  const slab = flangeSlab(design);
+  if (!slab || !holes) return undefined;
+  const { body } = finished;
+  const joint = jointOf(holes);
+  const edge = pull === 'onto' && carriage.bore ? roundEdge(carriage.bore.most, holes.centres[0]!) : undefined;
+  const places = edge ? edge.places.filter((at) => insideBy(slab.outline, at) > 0) : holes.centres;
+  const sizes = edge ? { head: edge.length, hole: 0 } : { head: seatDiameter(joint), hole: boreOf(joint) };
+  const shares = screwShares(places);
+  const around = bodyOutline(body, CHORD);
+  const bent =
+    places.length > 0
+      ? bendSlab({
+          slab,
+          supports: places.map((at, i) => ({ at, ...sizes, share: shares[i]! })),
+          reach: (along) => reachAlong(around, along),
+          backed: Math.min(body.across, body.flats ?? Infinity),
+        })
+      : undefined;
+  if (!bent) return undefined;
+  const ring = ringStress(design, places);
+  return ring > bent.strip.stress
+    ? { stress: ring, sag: bent.sag, words: 'the flange as a loose ring' }
+    : { stress: bent.strip.stress, sag: bent.sag, words: stripWords(bent.strip, slab.thickness) };
+}
+
+/** Stress of a plain round flange as a ring that turns inside out, per newton; 0 for other flanges. */
+function ringStress({ finished: { flange, body } }: NutDesign, places: readonly Point[]): number {
+  if (flange?.shape !== 'round' || flange.flats !== undefined) return 0;
+  const inner = Math.min(body.across, body.flats ?? Infinity) / 2;
+  const radius = places.reduce((sum, at) => sum + Math.hypot(...at), 0) / places.length;
+  const { thickness, size } = flange;
+  return looseRingBending({ axialForce: 1, arm: Math.max(0, radius - inner), inner, outer: size[0] / 2, thickness });
+}
+
+/** A strip in words: its arm and its section. */
+export function stripWords({ arm, section }: Strip, thickness: number): string {
+  return `${plain(arm, 1)} mm of arm on a section of ${plain(section.area / thickness, 1)} × ${plain(thickness, 1)} mm`;
+}

@@ -1,0 +1,46 @@
+import { expect, it } from 'vitest';
+import { screwShares } from '../../../src/mechanics/bolt/screw-shares.js';
+
+it('shares evenly where the load passes through the middle', () => {
+  for (const share of screwShares([
+    [16, 0],
+    [0, 16],
+    [-16, 0],
+    [0, -16],
+  ]))
+    expect(share).toBeCloseTo(0.25, 12);
+});
+
+it('is the lever of two screws: 10 and 30 mm away, 3/4 and 1/4', () => {
+  const [near, far] = screwShares([
+    [10, 0],
+    [-30, 0],
+  ]);
+  expect(near).toBeCloseTo(0.75, 12);
+  expect(far).toBeCloseTo(0.25, 12);
+});
+
+it('tips a rectangle: load 5 mm off the middle of 40 × 20', () => {
+  // hand: 1/4 ± 5·20/(4·20²) = 0.25 ± 0.0625
+  const shares = screwShares(
+    [
+      [25, 10],
+      [-15, 10],
+      [-15, -10],
+      [25, -10],
+    ].map(([x, y]) => [x! - 10, y!] as const),
+  );
+  // middle at −5 from the load, so the screws on +X take more
+  expect(shares.map((share) => Number(share.toFixed(4)))).toEqual([0.3125, 0.1875, 0.1875, 0.3125]);
+});
+
+it('leaves out screws that would be pushed, and takes a lone screw for all', () => {
+  // lever: the load 10 mm beyond the nearer of two screws 20 mm apart: 1.5 and −0.5
+  expect(
+    screwShares([
+      [10, 0],
+      [30, 0],
+    ]),
+  ).toEqual([1.5, 0]);
+  expect(screwShares([[7, 3]])).toEqual([1]);
+});

@@ -1,0 +1,176 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../../src/fit/check.js';
+import { check, design } from '../../../src/index.js';
+import { changed } from '../../support/nut-sheets.js';
+
+/** A nut's plate between two screws far from it. */
+const FAR = {
+  part: 'adapter',
+  name: 'far',
+  nut: {
+    body: 10.2,
+    length: 15,
+    flange: { diameter: 22, thickness: 3.5 },
+    holes: { count: 4, circle: 16, start: 45, diameter: 3.5, screw: 'M3' },
+  },
+  carriage: { bore: 10.8, thickness: 8, holes: { count: 2, circle: 100, diameter: 4.5, screw: 'M4' } },
+  plate: { thickness: 7, outline: { shape: 'rectangular', size: [116, 21] } },
+  material: 'petg',
+  printer: { compensation: 'file' },
+  duty: { axis: 'vertical', load: 250, temperature: 45 },
+};
+
+type Tree = Record<string, unknown>;
+const sheet = (changes: Tree = {}) => changed(FAR, changes);
+const found = (id: string, changes: Tree = {}): Finding | undefined =>
+  check(design(sheet(changes))).checks.find((row) => row.id === id);
+
+describe('plate-bending', () => {
+  it('takes the section at the flange: 125 N × 39 mm on 21 × 7 mm, 28.4 MPa, which PETG does not bear at 45 °C', () => {
+    const row = found('plate-bending')!;
+    // hand: 4875·6/(21·49)
+    expect(row.value).toBeCloseTo((4875 * 6) / (21 * 49), 2);
+    expect(row.verdict).toBe('fail');
+    expect(row.message).toContain('4875 N·mm (125 N, 39 mm of arm) on a section of 21 × 7 mm');
+    // the strain limit crazes it first: 0.008 of the modulus crept for five years and warm
+    expect(row.limit!.max).toBeLessThan(45 * 0.2 * ((70 - 45) / 47) ** 1.5);
+  });
+
+  it('takes off what is cut out of the section', () => {
+    const waist = {
+      plate: {
+        cutouts: [
+          { at: [30, 8], size: [6, 9] },
+          { at: [30, -8], size: [6, 9] },
+        ],
+      },
+    };
+    // hand: 7 mm of width left from 27 to 33 mm, arm 23 at its inner end
+    const row = found('plate-bending', waist)!;
+    expect(row.value! / ((125 * 23 * 6) / (7 * 49))).toBeGreaterThan(0.93);
+    expect(row.value! / ((125 * 23 * 6) / (7 * 49))).toBeLessThan(1.001);
+  });
+
+  it('passes a plate whose screws are near, and one whose load presses it on its carriage', () => {
+    expect(
+      found('plate-bending', { carriage: { holes: { circle: 29 } }, duty: { load: 25, temperature: 25 } })!.verdict,
+    ).toBe('pass');
+    const pressed = found('plate-bending', { duty: { pull: 'onto' } })!;
+    expect(pressed).toMatchObject({ verdict: 'pass', value: null });
+    expect(pressed.message).toContain('carriage');
+  });
+
+  it('spans an opening wider than the flange, and goes from screw to screw where nobody told it', () => {
+    const onto = { duty: { pull: 'onto' } };
+    const wide = found('plate-bending', { ...onto, carriage: { bore: '60 ± 0 mm' }, register: { carriage: 'none' } })!;
+    expect(wide.message).toContain("over the carriage's opening");
+    expect(wide.value).toBeLessThan(28.4);
+    expect(wide.value).toBeGreaterThan(5);
+    expect(found('plate-bending', { ...onto, carriage: { bore: undefined } })!.value).toBeCloseTo(28.426, 3);
+  });
+
+  it('bends a blank plate in its middle, where its bore is', () => {
+    const blank = { kind: 'blank', nut: undefined, plate: { bore: 10.2 }, carriage: { bore: undefined } };
+    // hand: half the load 10.2/π from the middle: 125·(50 − 3.247) on (21 − 10.2) × 7 mm
+    const row = found('plate-bending', blank)!;
+    expect(row.value).toBeCloseTo((125 * (50 - 10.2 / Math.PI) * 6) / (10.8 * 49), 1);
+    expect(row.verdict).toBe('fail');
+  });
+
+  it('lets a stalled motor pull for a moment', () => {
+    const stalled = found('plate-bending', {
+      screw: 'Tr8x2',
+      duty: { load: 1, temperature: 25, motor: { torque: '0.4 N m' } },
+    })!;
+    // 653 N by hand from 400 N·mm and friction 0.08
+    expect(stalled.value! / ((4875 * 6 * 653) / (21 * 49 * 250))).toBeCloseTo(1, 2);
+    expect(stalled.message).toContain('the motor stalled');
+  });
+
+  it('fails a plate that is parted, and asks for what was not told', () => {
+    const parted = { plate: { cutouts: [{ at: [30, 0], size: [6, 20] }] } };
+    expect(found('plate-bending', parted)!.verdict).toBe('fail');
+    const near = { carriage: { holes: { circle: 29 } } };
+    expect(found('plate-bending', { ...near, duty: { load: undefined } })).toMatchObject({
+      word: 'not-told',
+      grave: true,
+    });
+    expect(found('plate-bending', { ...near, duty: { load: 5, temperature: undefined } })!.word).toBe('not-told');
+    // what breaks in the cold breaks in the heat
+    expect(found('plate-bending', { duty: { temperature: undefined } })!.verdict).toBe('fail');
+  });
+});
+
+describe('plate-sag', () => {
+  it('is the deflection of two arms in crept, warm plastic, millimetres of it', () => {
+    const row = found('plate-sag')!;
+    // hand: E = 1850·0.815·0.88·43800^(−0.0439·47/25); 125·39³/(3·E·600.25) + 1.2·125·39·2.7/(E·147)
+    const modulus = 1850 * (0.92 - (0.42 * 5) / 20) * 0.88 * 43_800 ** (-0.0439 * (47 / 25));
+    const sag = (125 * 39 ** 3) / (3 * modulus * 600.25) + (1.2 * 125 * 39 * 2.7) / (modulus * 147);
+    expect(row.value! / sag).toBeGreaterThan(0.99);
+    expect(row.value! / sag).toBeLessThan(1.05);
+    expect(row.value).toBeGreaterThan(5);
+    expect(row.verdict).toBe('caution');
+  });
+
+  it('passes a stiff plate, is not judged without load or temperature, and says when it is soft', () => {
+    const near = { carriage: { holes: { circle: 29 } } };
+    expect(found('plate-sag', { ...near, duty: { load: 25, temperature: 25 } })!.verdict).toBe('pass');
+    expect(found('plate-sag', { duty: { load: undefined } })!.word).toBe('not-told');
+    expect(found('plate-sag', { duty: { temperature: undefined } })!.word).toBe('not-told');
+    expect(found('plate-sag', { duty: { temperature: 75 } })).toMatchObject({ verdict: 'caution', value: null });
+  });
+});
+
+describe('end-stop', () => {
+  const near = (torque: string) => ({
+    screw: 'Tr8x2',
+    carriage: { holes: { circle: 40 } },
+    duty: { load: 5, temperature: 25, motor: { torque } },
+  });
+
+  it('is twice the stall force on the plate, said where the motor is told', () => {
+    expect(found('end-stop', near('0.1 N m'))!.verdict).toBe('pass');
+    const row = found('end-stop', near('2 N m'))!;
+    expect(row.verdict).toBe('caution');
+    // by hand, friction 0.08 on Tr8x2 of pitch diameter 7 mm
+    const [lead, rub] = [2 / (7 * Math.PI), 0.08 / Math.cos(Math.PI / 12)];
+    const push = 2000 / ((3.5 * (lead + rub)) / (1 - lead * rub));
+    expect(row.message).toContain(`up to ${Math.round(2 * push)} N`);
+    expect(found('end-stop')).toBeUndefined();
+    expect(
+      found('end-stop', { ...near('0.1 N m'), duty: { temperature: undefined, motor: { torque: '0.1 N m' } } })!.word,
+    ).toBe('not-told');
+  });
+});
+
+describe('heads and clamps of a plate', () => {
+  it('fails an M3 in a hole of 8 mm, of plates for a nut and of blank ones, and lists no washer that falls through', () => {
+    const holes = { count: 2, circle: 60, diameter: 8, screw: 'M3' };
+    for (const kind of [{}, { kind: 'blank', nut: undefined, plate: { bore: 10.2 } }]) {
+      const changes = { ...kind, carriage: { holes, joint: 'through' } };
+      const report = check(design(sheet(changes)));
+      expect(report.checks.find(({ id }) => id === 'head-seat')!.verdict).toBe('fail');
+      expect(report.hardware.map(({ item }) => item)).not.toContain('plain washer ISO 7089');
+    }
+  });
+
+  it('is a caution where a head does not cover its hole all round, and a pass on the usual hole', () => {
+    const carriage = (diameter: number) => ({
+      carriage: { joint: 'through', holes: { count: 2, circle: 100, diameter, screw: 'M4' } },
+    });
+    expect(found('head-seat', carriage(6.8))!.verdict).toBe('caution');
+    expect(found('head-seat', carriage(4.5))!.verdict).toBe('pass');
+  });
+
+  it('opens a joint that creeps in the heat, and lets the seat carry what presses on', () => {
+    expect(found('bolt-clamp-carriage')!.verdict).toBe('fail');
+    expect(found('bolt-clamp-nut')!.verdict).toBe('fail');
+    expect(found('bolt-clamp-carriage', { duty: { load: 25, temperature: 25 } })!.verdict).toBe('pass');
+    expect(found('bolt-clamp-nut', { duty: { pull: 'onto' } })).toMatchObject({ verdict: 'pass', value: null });
+    // a flange on the carriage's side is held by its screws when the plate is pressed on
+    const inside = { nut: { seat: 'carriage' }, carriage: { bore: 40 }, duty: { pull: 'onto' } };
+    expect(found('bolt-clamp-nut', inside)!.value).not.toBeNull();
+    expect(found('bolt-clamp-carriage', { duty: { load: undefined } })!.word).toBe('not-told');
+  });
+});

@@ -1,0 +1,178 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../../src/fit/check.js';
+import { check, design } from '../../../src/index.js';
+import { nutSheet } from '../../support/nut-sheets.js';
+
+function found(id: string, sheet: object): Finding | undefined {
+  return check(design(sheet)).checks.find((row) => row.id === id);
+}
+
+/** A narrow flange on two ears. */
+const NARROW = {
+  part: 'nut',
+  name: 'narrow',
+  screw: 'Tr8x2',
+  body: { diameter: 14, length: 15 },
+  flange: { shape: 'rectangular', size: [46, 14.5], thickness: 3.6 },
+  holes: { count: 2, circle: 32, screw: 'M4', head: 'flange' },
+  fillet: 0,
+  material: 'petg',
+  printer: { compensation: 'file' },
+  duty: { axis: 'horizontal', load: 150, temperature: 23, pull: 'away' },
+};
+
+/** The sound nut without a motor, so that its standing load alone is judged. */
+const quiet = (changes: Record<string, unknown> = {}, duty: Record<string, unknown> = {}) =>
+  nutSheet({ ...changes, duty: { motor: undefined, layer_heights: undefined, ...duty } });
+
+describe('flange-bending', () => {
+  it('takes the chord beside the body of a narrow flange: 75·9·6/(14.5·3.6²) = 21.6 MPa, which no plastic bears for long', () => {
+    const row = found('flange-bending', NARROW)!;
+    expect(row.value).toBeCloseTo((75 * 9 * 6) / (14.5 * 3.6 ** 2), 3);
+    // PETG, 1,000 h at 23 °C: 45·0.28 = 12.6, or the strain limit 0.008·1850·0.65 = 9.62, whichever is less
+    expect(row.limit).toEqual({ max: expect.closeTo(9.62, 2) });
+    expect(row.verdict).toBe('fail');
+    expect(row.message).toContain('pulled off its carriage, 9 mm of arm on a section of 14.5 × 3.6 mm');
+  });
+
+  it('takes flats and ears as they are', () => {
+    // a round flange of 46 cut to 14.5 across its flats is as narrow beside the body
+    const flats = { ...NARROW, flange: { diameter: 46, flats: 14.5, thickness: 3.6 } };
+    expect(found('flange-bending', flats)!.value).toBeCloseTo(21.55, 1);
+    // an ear that tapers has less: between the ear's 7.25 and the middle's 14.5
+    const ears = { ...NARROW, flange: { shape: 'two-ear', size: [46, 14.5], thickness: 3.6 } };
+    expect(found('flange-bending', ears)!.value).toBeGreaterThan(22);
+  });
+
+  it('takes strip or loose ring of a round flange, whichever is worse: 44 on 22, four screws at 16, 800 N, 6 thick', () => {
+    const sheet = {
+      ...NARROW,
+      screw: 'Tr12x3',
+      body: { diameter: 22, length: 20 },
+      flange: { diameter: 44, thickness: 6 },
+      holes: { count: 4, circle: 32, screw: 'M4', head: 'flange' },
+      duty: { ...NARROW.duty, load: 800 },
+    };
+    // handbook ring: 6·800·5/(2π)/(36·11·ln 2)
+    expect(found('flange-bending', sheet)!.value).toBeCloseTo(13.92, 2);
+    expect(found('flange-bending', sheet)!.message).toContain('loose ring');
+  });
+
+  it('asks which way the load goes: on its carriage a flange bends by the play of the bore alone', () => {
+    const onto = { ...NARROW, carriage: { bore: '15 ± 0 mm' }, duty: { ...NARROW.duty, pull: 'onto' } };
+    // 24 places of the edge, those under the flange share; arms of half a millimetre at most
+    expect(found('flange-bending', onto)!.value).toBeLessThan(3);
+    expect(found('flange-bending', onto)!.verdict).toBe('pass');
+    // of an unknown bore nothing is known to press nearer than the screws
+    expect(found('flange-bending', { ...NARROW, duty: onto.duty })!.value).toBeCloseTo(21.55, 1);
+  });
+
+  it.each([
+    ['flange-up', 'away', 16],
+    ['flange-down', 'onto', 2],
+  ])('a vertical axis with the body in the bore and %s means %s', (mounting, pull, least) => {
+    const sheet = {
+      ...NARROW,
+      mounting,
+      carriage: { bore: '15 ± 0 mm' },
+      duty: { axis: 'vertical', load: 150, temperature: 23 },
+    };
+    const made = check(design(sheet));
+    const row = made.checks.find(({ id }) => id === 'flange-bending')!;
+    if (pull === 'away') expect(row.value).toBeGreaterThan(least);
+    else expect(row.value).toBeLessThan(3);
+    expect(made.assumptions.map(({ field }) => field)).not.toContain('duty.pull');
+  });
+
+  it('judges the worse where nobody told the direction, and lists it', () => {
+    const sheet = {
+      ...NARROW,
+      carriage: { bore: '15 ± 0 mm' },
+      duty: { axis: 'horizontal', load: 150, temperature: 23 },
+    };
+    const made = check(design(sheet));
+    expect(made.checks.find(({ id }) => id === 'flange-bending')!.value).toBeCloseTo(21.55, 1);
+    expect(made.assumptions).toContainEqual(expect.objectContaining({ field: 'duty.pull', value: 'away or onto' }));
+  });
+
+  it('lets a stalled motor pull for a moment, in either direction', () => {
+    // Tr8x2 greased, friction 0.08 on a flank of 15°: 400 N·mm push with 653 N (hand: 400/(3.5·(0.0909 + 0.0828)/(1 − 0.0075)))
+    const sheet = { ...NARROW, duty: { ...NARROW.duty, load: 5, motor: { torque: '0.4 N m' } } };
+    const row = found('flange-bending', sheet)!;
+    expect(row.value! / ((653 / 150) * 21.55)).toBeCloseTo(1, 2);
+    expect(row.message).toContain('the motor stalled');
+    expect(row.verdict).toBe('fail');
+  });
+
+  it('passes, and is not judged without load or temperature unless it fails even so', () => {
+    expect(found('flange-bending', quiet())!.verdict).toBe('pass');
+    expect(found('flange-bending', quiet({}, { load: undefined }))).toMatchObject({
+      word: 'not-told',
+      missing: ['duty.load'],
+    });
+    expect(found('flange-bending', quiet({}, { temperature: undefined }))).toMatchObject({
+      word: 'not-told',
+      missing: ['duty.temperature'],
+    });
+    const cold = { ...NARROW, duty: { ...NARROW.duty, temperature: undefined } };
+    expect(found('flange-bending', cold)!.verdict).toBe('fail');
+    expect(found('flange-bending', quiet({ flange: undefined, holes: undefined }))).toBeUndefined();
+    expect(found('flange-bending', quiet({}, { temperature: 95 }))!.verdict).toBe('fail');
+  });
+});
+
+describe('barrel-pull', () => {
+  it('is the load on the body beside the thread, across the layers', () => {
+    // hand: body 17, thread major of Tr10x2 running 10 + 0.5 + 0.3 = 10.8: π/4·(289 − 116.64) = 135.4 mm²
+    const row = found('barrel-pull', quiet({}, { load: 270.8 }))!;
+    expect(row.value).toBeCloseTo(2, 1);
+    expect(row.verdict).toBe('pass');
+    expect(found('barrel-pull', quiet({}, { load: 800 }))!.verdict).toBe('fail');
+    expect(found('barrel-pull', quiet({}, { load: undefined }))!.word).toBe('not-told');
+  });
+});
+
+describe('seat-pressure', () => {
+  const on = (bore: string, duty: Record<string, unknown> = {}) =>
+    quiet({ carriage: { bore } }, { pull: 'onto', ...duty });
+
+  it('is the load on the ring outside the bore', () => {
+    // hand: π/4·(37² − 17.6²) less four holes of 3.6: 831.9 − 40.7 = 791.2 mm²
+    expect(found('seat-pressure', on('17.6 ± 0 mm', { load: 791.2 }))!.value).toBeCloseTo(1, 2);
+    expect(found('seat-pressure', on('17.6 ± 0 mm'))!.verdict).toBe('pass');
+    expect(found('seat-pressure', on('17.6 ± 0 mm', { load: 20000 }))!.verdict).toBe('fail');
+    expect(found('seat-pressure', on('17.6 ± 0 mm', { load: undefined }))!.word).toBe('not-told');
+  });
+
+  it('fails a flange that goes through the bore', () => {
+    expect(found('seat-pressure', on('40 ± 0 mm'))).toMatchObject({ verdict: 'fail' });
+    expect(found('seat-pressure', on('40 ± 0 mm'))!.message).toContain('bored 40 mm');
+  });
+
+  it('says so where the screws carry instead', () => {
+    expect(found('seat-pressure', on('17.6 ± 0 mm', { pull: 'away' }))).toMatchObject({ verdict: 'pass', value: null });
+  });
+});
+
+describe('end-stop', () => {
+  it('warns of a motor that breaks the nut at its end, and of nothing without a motor', () => {
+    const strong = (torque: string) => nutSheet({ duty: { motor: { torque } } });
+    expect(found('end-stop', strong('0.1 N m'))!.verdict).toBe('pass');
+    const row = found('end-stop', strong('1 N m'))!;
+    expect(row.verdict).toBe('caution');
+    expect(row.message).toContain('end stops');
+    expect(row.message).toMatch(/may break at \d+ N/);
+    expect(found('end-stop', quiet())).toBeUndefined();
+    expect(found('end-stop', nutSheet({ duty: { temperature: undefined, motor: { torque: '0.1 N m' } } }))!.word).toBe(
+      'not-told',
+    );
+  });
+
+  it('is twice the stall force', () => {
+    // Tr10x2: tan λ = 2/(9π), μ′ = 0.08/cos 15°; hand: 100 N·mm push with 100/(4.5·(0.07074 + 0.08282)/(1 − 0.00586))
+    const [lead, rub] = [2 / (9 * Math.PI), 0.08 / Math.cos(Math.PI / 12)];
+    const push = 100 / ((4.5 * (lead + rub)) / (1 - lead * rub));
+    const row = found('end-stop', nutSheet({ duty: { motor: { torque: '0.1 N m' } } }))!;
+    expect(row.message).toContain(`up to ${Math.round(2 * push)} N`);
+  });
+});

@@ -112,9 +112,12 @@ describe('make', () => {
     expect(stdout).toMatch(/^CAUTION {2}my-nut .* only as far as you stand by what you\s+accepted/);
     expect(stdout).toContain('! accepted although it fails: wall — a trial piece only');
     const all = await call(cwd, ['check', 'nut.yaml', ...accepts, '--all']);
-    expect(all.stdout.split('\n').slice(0, 4 + ids.length).join('\n')).toContain(
-      'accepted although it fails: wall — a trial piece only',
-    );
+    expect(
+      all.stdout
+        .split('\n')
+        .slice(0, 4 + ids.length)
+        .join('\n'),
+    ).toContain('accepted although it fails: wall — a trial piece only');
     expect(JSON.parse(readFileSync(join(cwd, 'out/my-nut/report.json'), 'utf8'))).toMatchObject({ verdict: 'caution' });
   });
 

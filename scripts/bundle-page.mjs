@@ -34,10 +34,10 @@ export async function bundlePage() {
     '// Generated from page/ by scripts/bundle-page.mjs; not kept under version control.',
     '',
     '/** What a page runs and how it looks, with the hashes for its security policy: of the script, and of both styles. */',
-    `export const SCRIPT = ${JSON.stringify(code)};`,
-    `export const SCRIPT_HASH = ${JSON.stringify(hashOf(code))};`,
-    `export const STYLE = ${JSON.stringify(look)};`,
-    `export const STYLE_HASHES = ${JSON.stringify([look, DRAWING_STYLE].map(hashOf))};`,
+    `export const SCRIPT: string = ${JSON.stringify(code)};`,
+    `export const SCRIPT_HASH: string = ${JSON.stringify(hashOf(code))};`,
+    `export const STYLE: string = ${JSON.stringify(look)};`,
+    `export const STYLE_HASHES: readonly string[] = ${JSON.stringify([look, DRAWING_STYLE].map(hashOf))};`,
     '',
   ].join('\n');
   const draft = `${TO}.${process.pid}.tmp`;

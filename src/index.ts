@@ -42,3 +42,8 @@ export type { BodyRecipe, Shape } from './solid/recipe.js';
 export { nutLimits, screwLimits } from './standards/tolerances/thread-limits.js';
 export { type Fault, faultLine, InputError, type Place } from './units/faults.js';
 export type { Measured } from './units/measured.js';
+
+declare global {
+  /** Named by the types of a package that we use; who compiles without those of a browser or of Node has no other. */
+  interface URL {}
+}

@@ -16,13 +16,15 @@ export interface AddressBase {
   readonly kinds: readonly KnownKind[];
   readonly presets: PresetTexts;
   readonly formats: readonly string[];
+  /** digest of the program as it is built: another check or another solid is another part */
+  readonly engine: string;
   readonly digest: Digest;
 }
 
 /**
  * Gives each sheet the address of all that decides the bytes of its files: the sheet as its kind reads it (`8 mm` and
  * `8` are one part), the checks that are accepted, the texts of the materials, printers and profiles that it names, every
- * other preset, the kinds of file, and the version. A sheet that its kind refuses is addressed as it is written.
+ * other preset, the kinds of file, the version and the digest of the program. A sheet that its kind refuses is addressed as it is written.
  *
  * @param base what all parts share; `digest` is SHA-256
  * @returns the address of a sheet, hexadecimal
@@ -32,7 +34,9 @@ export function addresser(base: AddressBase): (sheet: Fields, accept?: readonly 
   const paths = Object.keys(base.presets).sort();
   const digests = new Map(paths.map((path) => [path, digest(base.presets[path] ?? '')]));
   const shared = paths.filter((path) => !/^(?:materials|printers|profiles|sheets|fleets)\//.test(path));
-  const always = digest(canonicalJson([VERSION, formats, shared.map((path) => [path, digests.get(path)])]));
+  const always = digest(
+    canonicalJson([VERSION, base.engine, formats, shared.map((path) => [path, digests.get(path)])]),
+  );
   return (sheet, accept = []) => {
     const named = [...wordsIn(sheet, new Set([DEFAULT_MATERIAL]))].sort();
     const used = named.flatMap((id) =>

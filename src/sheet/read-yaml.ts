@@ -1,6 +1,18 @@
-import { isMap, isNode, isPair, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLError } from 'yaml';
+import {
+  isMap,
+  isNode,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseDocument,
+  type YAMLError,
+  type YAMLMap,
+} from 'yaml';
 import { type Fault, fault, InputError, type Place, shown } from '../units/faults.js';
 import { duplicateKeys } from './duplicate-keys.js';
+import { type Forbidden, forbiddenIn } from './forbidden.js';
 import { isNestedTooDeeply } from './nesting.js';
 import { dotted } from './path.js';
 
@@ -16,7 +28,7 @@ export const LONGEST_SHEET = 262_144;
 
 /**
  * Reads a YAML text into a plain value, and keeps the places of its fields.
- * @throws InputError empty, too long, binary, not YAML, nested too deeply, or using more aliases than a person would
+ * @throws InputError empty, too long, binary, not YAML, nested too deeply, with tags, or more aliases than a person would use
  */
 export function readYaml(text: string, longest: number = LONGEST_SHEET): SheetText {
   if (text.length > longest) throw fault('', `${text.length} characters`, `must be at most ${longest} characters`);
@@ -29,9 +41,12 @@ export function readYaml(text: string, longest: number = LONGEST_SHEET): SheetTe
   if (document.errors.length > 0) throw new InputError(yamlFaults(document.errors, lines));
   const twice = duplicateKeys(document.contents);
   if (twice.length > 0) throw new InputError(twice.slice(0, MOST_FAULTS).map((key) => repeated(key, lines)));
+  const forbidden = forbiddenIn(document.contents);
+  if (forbidden.length > 0) throw new InputError(forbidden.slice(0, MOST_FAULTS).map((one) => refused(one, lines)));
   const value = plainValue(document);
   if (value === null) throw fault('', '', 'the sheet is empty');
-  return { value, locate: (path) => locate(document.contents, path, lines) };
+  const finder: Finder = { lines, pairs: new Map() };
+  return { value, locate: (path) => locate(document.contents, path, finder) };
 }
 
 const MOST_FAULTS = 20;
@@ -53,6 +68,15 @@ const TOLD: Readonly<Partial<Record<YAMLError['code'], string>>> = {
   MULTIPLE_DOCS: 'one sheet a file; a second one starts here, after ---',
   NON_STRING_KEY: 'a field must have a plain name; is a brace or bracket too many here?',
 };
+
+function refused({ path, offset, allowed }: Forbidden, lines: LineCounter): Fault {
+  return {
+    path: dotted(path.map((key) => (typeof key === 'number' ? key : shown(key)))),
+    value: '',
+    allowed,
+    at: placeOf(lines, offset),
+  };
+}
 
 function repeated({ path, offset }: ReturnType<typeof duplicateKeys>[number], lines: LineCounter): Fault {
   return {
@@ -82,23 +106,40 @@ function plainValue(document: ReturnType<typeof parseDocument>): unknown {
   }
 }
 
-function locate(root: Node | null, path: readonly PropertyKey[], lines: LineCounter): Place | undefined {
+/** What places are found with. The keys of a map are looked through but once, however many of its fields are asked for. */
+interface Finder {
+  readonly lines: LineCounter;
+  readonly pairs: Map<YAMLMap, ReadonlyMap<string, Pair>>;
+}
+
+function pairsOf(map: YAMLMap, { pairs }: Finder): ReadonlyMap<string, Pair> {
+  const known = pairs.get(map);
+  if (known) return known;
+  const found = new Map<string, Pair>();
+  for (const item of map.items) if (isScalar(item.key)) found.set(String(item.key.value), item);
+  pairs.set(map, found);
+  return found;
+}
+
+function locate(root: Node | null, path: readonly PropertyKey[], finder: Finder): Place | undefined {
   let node: unknown = root;
   let offset = root?.range?.[0];
   for (const key of path) {
-    const next = child(node, key);
+    const next = child(node, key, finder);
     if (next === undefined) break;
     node = next.value;
     offset = next.offset ?? offset;
   }
-  return offset === undefined ? undefined : placeOf(lines, offset);
+  return offset === undefined ? undefined : placeOf(finder.lines, offset);
 }
 
-function child(node: unknown, key: PropertyKey): { value: unknown; offset: number | undefined } | undefined {
+function child(
+  node: unknown,
+  key: PropertyKey,
+  finder: Finder,
+): { value: unknown; offset: number | undefined } | undefined {
   if (isMap(node)) {
-    const pair = node.items.find(
-      (item) => isPair(item) && isScalar(item.key) && String(item.key.value) === String(key),
-    );
+    const pair = pairsOf(node, finder).get(String(key));
     if (!pair) return undefined;
     const place = isNode(pair.value) && pair.value.range ? pair.value : pair.key;
     return { value: pair.value, offset: isNode(place) ? place.range?.[0] : undefined };

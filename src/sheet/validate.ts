@@ -26,9 +26,12 @@ export function validate<T extends z.ZodType>(
 
 function toFaults(issue: z.core.$ZodIssue, schema: z.ZodType, root: unknown, locate: Locate): Fault[] {
   if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map(
-      (key) => commaKey(issue.path, key, root, locate) ?? unknownKey(issue.path, key, schema, locate),
-    );
+    const known = knownKeys(schema, issue.path);
+    const told = issue.keys
+      .slice(0, MOST_UNKNOWN)
+      .map((key) => commaKey(issue.path, key, root, locate) ?? unknownKey(issue.path, key, known, locate));
+    const more = issue.keys.length - told.length;
+    return more > 0 ? [...told, moreUnknown(more, issue.path, issue.keys[MOST_UNKNOWN]!, locate)] : told;
   }
   const { value, path } = reached(root, issue.path);
   const missing = value === undefined;
@@ -41,8 +44,15 @@ function missingText(message: string): string {
   return message.startsWith('is missing') || message.startsWith('needs') ? message : `is missing; ${message}`;
 }
 
-function unknownKey(path: readonly PropertyKey[], key: string, schema: z.ZodType, locate: Locate): Fault {
-  const known = knownKeys(schema, path);
+/** Who has more of them in one map has put the wrong file in. */
+const MOST_UNKNOWN = 20;
+
+function moreUnknown(count: number, path: readonly PropertyKey[], next: string, locate: Locate): Fault {
+  const allowed = `and ${count} more unknown fields`;
+  return located({ path: dotted(path), value: '', allowed }, [...path, next], locate);
+}
+
+function unknownKey(path: readonly PropertyKey[], key: string, known: readonly string[], locate: Locate): Fault {
   const near = nearest(key, known);
   const allowed = near ? `unknown field; did you mean ${near}?` : `unknown field; known here: ${known.join(', ')}`;
   return located({ path: dotted([...path, shown(key)]), value: '', allowed }, [...path, key], locate);

@@ -21,7 +21,8 @@ export async function earlierFiles(folder: string): Promise<string[]> {
 async function reportIn(folder: string): Promise<unknown> {
   try {
     const path = join(folder, 'report.json');
-    if ((await stat(path)).size > LONGEST_REPORT) return undefined;
+    const about = await stat(path);
+    if (!about.isFile() || about.size > LONGEST_REPORT) return undefined;
     return JSON.parse(await readFile(path, 'utf8'));
   } catch {
     return undefined;

@@ -5,6 +5,9 @@ import { readReport } from '../output/compare/stored-report.js';
 import { fault } from '../units/faults.js';
 import { diskReason } from './disk-reason.js';
 
+/** No report is longer. */
+const LONGEST_REPORT = 50_000_000;
+
 /** What a make writes beside its report. */
 const MADE = /\.(?:stl|3mf)$|^drawing\.svg$|^report\.html$/;
 
@@ -16,6 +19,9 @@ export async function readMadePart(given: string, cwd: string): Promise<Compared
   try {
     const full = resolve(cwd, given);
     const path = (await stat(full)).isDirectory() ? join(full, 'report.json') : full;
+    const about = await stat(path);
+    if (!about.isFile()) throw fault(given, '', 'is no file');
+    if (about.size > LONGEST_REPORT) throw fault(given, `${about.size} bytes`, `must be at most ${LONGEST_REPORT}`);
     const report = readReport(await readFile(path, 'utf8'), given);
     const folder = dirname(path);
     const names = (await readdir(folder)).filter((name) => MADE.test(name)).sort();

@@ -48,6 +48,22 @@ describe('readTable', () => {
   });
 });
 
+describe('tables without end', () => {
+  it.each([
+    [
+      `machine,${Array.from({ length: 4000 }, (_, i) => `a.b${i}`).join(',')}\nx\n`,
+      '4001 columns; must be at most 500',
+    ],
+    [`machine,${Array(5000).fill('a').join('.')}\nx,1\n`, 'a column is named by one of'],
+    [`machine,a${'.b'.repeat(9)}\nx,1\n`, 'a column is named by one of'],
+    ['machine,size\nx,1e999\n', 'must be a finite number'],
+    ['machine,role,size\nx,y,"[!!omap 1]"\n', 'is not a list'],
+    [`${'"'.repeat(100_001)}`, 'a quoted cell does not end'],
+  ])('are told in a line (%#)', (text, told) => {
+    expect(() => rowMachines(text, 'rows.csv')).toThrow(told);
+  });
+});
+
 describe('cellValue', () => {
   it.each<[string, boolean, unknown]>([
     ['8', false, 8],

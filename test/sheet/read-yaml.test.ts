@@ -69,13 +69,49 @@ describe('readYaml', () => {
   });
 
   it('gives a key that every object has no power', () => {
-    const { value } = readYaml('__proto__: {polluted: 1}\nconstructor: {prototype: {polluted: 1}}');
-    expect(Object.keys(value as object)).toEqual(['__proto__', 'constructor']);
+    expect(refused('part: nut\nlimits: {__proto__: {polluted: 1}}')).toEqual([
+      '2:10 limits.__proto__: no field has this name',
+    ]);
+    const { value } = readYaml('constructor: {prototype: {polluted: 1}}');
+    expect(Object.keys(value as object)).toEqual(['constructor']);
     expect(({} as Record<string, unknown>).polluted).toBeUndefined();
   });
 
-  it('merges nothing and runs nothing', () => {
-    expect(readYaml('<<: {a: 1}\nb: !!js/function "x"\nc: !foo y').value).toEqual({ '<<': { a: 1 }, b: 'x', c: 'y' });
+  it('merges nothing', () => {
+    expect(readYaml('<<: {a: 1}').value).toEqual({ '<<': { a: 1 } });
+  });
+
+  it.each([
+    'duty: !!omap\n  - load: 25',
+    'duty: !!set {load, feed}',
+    'duty: !!map {load: 25}',
+    'b: !!js/function "x"',
+    'c: !foo y',
+    'd: !!str 12',
+    '!!str e: 1',
+    'f: [!!float 1]',
+  ])('refuses the tag of %j', (text) => {
+    expect(refused(text)).toEqual([
+      expect.stringMatching(/^\d+:\d+ \w+(?:\[0\])?: the tag .+ is not read here; leave it out$/),
+    ]);
+  });
+
+  it('finds the places of many fields in linear time', () => {
+    const many = 20_000;
+    const { value, locate } = readYaml(Array.from({ length: many }, (_, i) => `k${i}: x`).join('\n'), 1e6);
+    expect(Object.keys(value as object).map((key) => locate([key])?.line)).toEqual(
+      Array.from({ length: many }, (_, i) => i + 1),
+    );
+  });
+
+  it('takes no more anchors and aliases than can be looked through', () => {
+    const named = (count: number) => {
+      const anchors = Array.from({ length: count / 2 }, (_, i) => `  - &a${i} x`).join('\n');
+      const aliases = Array.from({ length: count / 2 }, (_, i) => `  - *a${i}`).join('\n');
+      return `b:\n${anchors}\nc:\n${aliases}\n`;
+    };
+    expect(readYaml(named(2000)).value).toHaveProperty('c');
+    expect(refused(named(10_000))).toEqual(['1:1 10000 anchors and aliases; must be at most 2000']);
   });
 
   it('refuses a sheet of 10 MB at once', () => {

@@ -1,3 +1,4 @@
+import { execFileSync, spawn } from 'node:child_process';
 import { closeSync, ftruncateSync, mkdtempSync, openSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -46,6 +47,28 @@ describe('readInput', () => {
       for (;;) yield new Uint8Array(65_536);
     }
     await expect(readInput('-', { cwd, stdin: endless })).rejects.toThrow('must be at most');
-    await expect(readInput('/dev/zero', place)).rejects.toThrow('must be at most');
+  });
+
+  it.each(['/dev/zero', '/dev/null', '/dev/tty'])('refuses the device %s', async (path) => {
+    await expect(readInput(path, place)).rejects.toThrow('is a device, not a file');
+  });
+
+  it('reads a pipe to its end, one that is filled later too', async () => {
+    execFileSync('mkfifo', [join(cwd, 'pipe')]);
+    const writer = spawn('sh', ['-c', 'sleep 0.1; { printf "part: "; sleep 0.1; echo nut; } > pipe'], { cwd });
+    expect(await readInput('pipe', place)).toBe('part: nut\n');
+    await new Promise((resolve) => writer.once('close', resolve));
+  });
+
+  it('stops at a pipe that nobody fills, and at one that never ends', async () => {
+    execFileSync('mkfifo', [join(cwd, 'empty')]);
+    const told = 'is a pipe that does not end within 0.2 s';
+    await expect(readInput('empty', { ...place, patience: 200 })).rejects.toThrow(told);
+    const writer = spawn('sh', ['-c', 'exec > empty; while :; do echo a; sleep 0.05; done'], { cwd });
+    await expect(readInput('empty', { ...place, patience: 200 })).rejects.toThrow(told);
+    writer.kill();
+    const flood = spawn('sh', ['-c', 'exec cat /dev/zero > empty'], { cwd });
+    await expect(readInput('empty', place, 1000)).rejects.toThrow('must be at most 1000 characters');
+    flood.kill();
   });
 });

@@ -1,4 +1,5 @@
-import { parse } from 'yaml';
+import { readYaml } from '../../sheet/read-yaml.js';
+import { InputError } from '../../units/faults.js';
 
 /** What a cell holds, or what is wrong with it. */
 export type CellValue = { readonly value: unknown } | { readonly allowed: string };
@@ -20,7 +21,7 @@ const BOTH_SIGNS = /^[+-]?\d+(?:[.,]\d{3})*[.,]\d+/;
  * @example cellValue('7,95 mm', true) // { value: '7.95 mm' }
  */
 export function cellValue(cell: string, decimalComma: boolean): CellValue {
-  if (NUMBER.test(cell)) return { value: Number(cell) };
+  if (NUMBER.test(cell)) return finite(cell);
   if (/^[=@\t\r]|^[+-][^\d.]/.test(cell))
     return { allowed: 'begins like a formula; a spreadsheet must save its value' };
   if (/^[[{]/.test(cell)) return bracketed(cell);
@@ -32,14 +33,20 @@ export function cellValue(cell: string, decimalComma: boolean): CellValue {
     return { allowed: `may mean ${cell.replace(',', '.')} or ${cell.replaceAll(',', '')}; write it with a point` };
   }
   const text = cell.replaceAll(',', '.');
-  return { value: NUMBER.test(text) ? Number(text) : text };
+  return NUMBER.test(text) ? finite(text) : { value: text };
+}
+
+function finite(cell: string): CellValue {
+  const value = Number(cell);
+  return Number.isFinite(value) ? { value } : { allowed: 'must be a finite number' };
 }
 
 function bracketed(cell: string): CellValue {
   try {
-    const value: unknown = parse(cell, { maxAliasCount: 0 });
-    return { value };
-  } catch {
+    return { value: readYaml(cell).value };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+
     return { allowed: 'is not a list such as [0.1 mm, 0.2 mm] nor a map such as {plane: 1 %}' };
   }
 }

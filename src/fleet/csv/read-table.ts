@@ -15,7 +15,8 @@ export interface TableRow {
   readonly cells: readonly string[];
 }
 
-const MOST_ROWS = 200_000;
+const MOST_ROWS = 1_000_000;
+const MOST_COLUMNS = 500;
 const SEPARATORS = [',', ';', '\t', '|'] as const;
 
 /**
@@ -24,11 +25,11 @@ const SEPARATORS = [',', ';', '\t', '|'] as const;
  *
  * @param text the file's text
  * @returns the table; cells are trimmed and not yet interpreted
- * @throws InputError empty, too many rows, a quote that does not end, a row longer than the header
+ * @throws InputError empty, too many rows or columns, a quote that does not end, a row longer than the header
  */
 export function readTable(text: string): Table {
   const { body, told, skipped } = withoutHead(text);
-  const header = /^(?:[^"\r\n]|"(?:[^"]|"")*")*/.exec(body)?.[0] ?? '';
+  const header = firstLine(body);
   if (header.trim() === '') throw fault('', '', 'the file is empty; its first row must name the columns');
   const separator = told ?? mostFrequent(header);
   const { data, errors } = Papa.parse<string[]>(body, { delimiter: separator });
@@ -36,6 +37,7 @@ export function readTable(text: string): Table {
   const rows = data.map((cells, i) => ({ number: i + 1 + skipped, cells: cells.map((cell) => cell.trim()) }));
   const [head, ...below] = rows;
   const columns = withoutEmptyEnd(head?.cells ?? []);
+  if (columns.length > MOST_COLUMNS) throw fault('', `${columns.length} columns`, `must be at most ${MOST_COLUMNS}`);
   const full = below.filter(({ cells }) => cells.some((cell) => cell !== ''));
   const faults = [
     ...errors.filter(({ type }) => type === 'Quotes').map(({ row = 0 }) => badQuote(row + 1 + skipped)),
@@ -43,6 +45,17 @@ export function readTable(text: string): Table {
   ];
   if (faults.length > 0) throw new InputError(faults.slice(0, 20));
   return { columns, rows: full, decimalComma: separator !== ',' };
+}
+
+/** The text up to the first line end that stands outside quotes. */
+function firstLine(text: string): string {
+  let quoted = false;
+  for (let i = 0; i < text.length; i++) {
+    const sign = text[i];
+    if (sign === '"') quoted = !quoted;
+    else if (!quoted && (sign === '\n' || sign === '\r')) return text.slice(0, i);
+  }
+  return text;
 }
 
 /** The text below a byte order mark, blank lines and a line that tells the separator. */

@@ -1,5 +1,5 @@
 import { nearest } from '../../sheet/nearest.js';
-import { type Fault, InputError, type Place } from '../../units/faults.js';
+import { type Fault, InputError, type Place, shown } from '../../units/faults.js';
 import type { Entry, Find, MachineGiven } from '../machines.js';
 import type { Fields } from '../sheet.js';
 import { cellValue } from './cell-value.js';
@@ -15,6 +15,9 @@ const ACCEPT = 'accept.';
 
 /** Columns that hold text even where it looks like a number. */
 const TEXT_FIELDS: readonly string[] = ['part', 'name', 'profile', 'mark'];
+const LONGEST_NAME = 200;
+/** Fields of sheets lie no deeper. */
+const DEEPEST = 8;
 const PATH = /^[a-z_][a-z0-9_-]*(?:\.[a-z_][a-z0-9_-]*)*$/i;
 
 /**
@@ -67,17 +70,22 @@ function requireColumns(columns: readonly string[]): void {
   const faults: Fault[] = columns.flatMap((name, i) => {
     const at: Place = { line: 1, column: i + 1 };
     if (columns.indexOf(name) !== i) return [{ path: name, value: '', allowed: 'the column is there twice', at }];
-    const isField = PATH.test(name) && !name.split('.').includes('__proto__');
+    const isField = name.length <= LONGEST_NAME && PATH.test(name) && isShallow(name);
     if (isOwn(name) || isField) return [];
     const allowed = `a column is named by one of ${OWN.join(', ')} or by a field such as screw.major`;
-    return [{ path: '', value: name, allowed, at }];
+    return [{ path: '', value: shown(name), allowed, at }];
   });
   if (!columns.includes('machine')) {
     const near = nearest('machine', columns);
     const allowed = near ? `the column is missing; ${near} comes near` : 'the column is missing';
     faults.push({ path: 'machine', value: '', allowed, at: { line: 1, column: 1 } });
   }
-  if (faults.length > 0) throw new InputError(faults);
+  if (faults.length > 0) throw new InputError(faults.slice(0, MOST_FAULTS));
+}
+
+function isShallow(name: string): boolean {
+  const keys = name.split('.');
+  return keys.length <= DEEPEST && !keys.includes('__proto__');
 }
 
 function readRow(

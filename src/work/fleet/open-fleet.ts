@@ -23,6 +23,7 @@ import { fault, InputError, shown } from '../../units/faults.js';
 import { type InputPlace, readInput, readTable } from '../read-input.js';
 import { withProfiles } from '../with-profiles.js';
 import { sha256 } from './digest.js';
+import { engineDigest } from './engine-digest.js';
 
 /** What a fleet is read with. */
 export interface OpenOptions {
@@ -60,7 +61,7 @@ export async function openFleet(file: string, place: InputPlace, options: OpenOp
     const profiles = sheet?.sheet.profiles ?? {};
     const named = profileNames(fleet, [...sheets.values()]).filter((name) => !Object.hasOwn(profiles, name));
     const presets = await profileTexts(named, file, place, options.presets);
-    const plan = buildPlan(used, { ...options, presets, profiles, digest: sha256, openSheet });
+    const plan = buildPlan(used, { ...options, presets, profiles, engine: engineDigest(), digest: sha256, openSheet });
     return { plan, faults: all, presets };
   } catch (error) {
     if (error instanceof PlacedError) return { plan: undefined, faults: error.placed, presets: options.presets };

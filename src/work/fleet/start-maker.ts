@@ -5,7 +5,7 @@ import { longRunFlags } from './long-run-flags.js';
 import { localMaker, type Maker, threadMaker } from './makers.js';
 
 /** The bundled worker lies beside this file's bundle; run from the sources there is none, and this thread does the work. */
-const WORKER = new URL('./fleet-worker.js', import.meta.url);
+export const WORKER = new URL('./fleet-worker.js', import.meta.url);
 
 /** A maker of so many threads. */
 export function startMaker(jobs: number): Maker {

@@ -152,9 +152,12 @@ describe('architecture', () => {
       'readdirSync',
       'statSync',
       'existsSync',
+      'constants',
     ]);
     const changes = sources.flatMap(({ file, text }) => {
-      const found = withoutComments(text).matchAll(/import\s+(?:type\s+)?(.+?)\s+from\s+'node:fs(?:\/promises)?'/gs);
+      const found = withoutComments(text).matchAll(
+        /import\s+(?:type\s+)?([^;'"]+?)\s+from\s+'node:fs(?:\/promises)?'/g,
+      );
       const names = [...found].flatMap(([, list = '']) => list.replace(/[{}]|\btype\b/g, '').split(','));
       return names.map((name) => ({ file, to: name.trim() })).filter(({ to }) => to !== '' && !asks.has(to));
     });

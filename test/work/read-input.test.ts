@@ -56,8 +56,9 @@ describe('readInput', () => {
   it('reads a pipe to its end, one that is filled later too', async () => {
     execFileSync('mkfifo', [join(cwd, 'pipe')]);
     const writer = spawn('sh', ['-c', 'sleep 0.1; { printf "part: "; sleep 0.1; echo nut; } > pipe'], { cwd });
+    const closed = new Promise((resolve) => writer.once('close', resolve));
     expect(await readInput('pipe', place)).toBe('part: nut\n');
-    await new Promise((resolve) => writer.once('close', resolve));
+    await closed;
   });
 
   it('stops at a pipe that nobody fills, and at one that never ends', async () => {

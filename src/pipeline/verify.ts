@@ -4,6 +4,7 @@ import { finding } from '../fit/run-checks.js';
 import { readStl } from '../output/read-stl.js';
 import type { Expected } from '../parts/part-kind.js';
 import { type MeshMeasures, measureMesh } from '../solid/measure.js';
+import { LEAST_FACET } from '../solid/weld.js';
 import { plain } from '../units/format.js';
 import { exactly } from '../units/measured.js';
 
@@ -19,8 +20,8 @@ export interface MeasuredBody extends WrittenBody {
   readonly measures: MeshMeasures;
 }
 
-/** Facets smaller than this are dropped by some slicers  [mm²]. */
-const LEAST_AREA = 1e-9;
+/** Lower facets than welding leaves, less what rounding takes off a height: some slicers drop or repair them  [mm]. */
+const LEAST_HEIGHT = 0.99 * LEAST_FACET.height;
 const ABOUT = {
   group: SOLID_GROUP,
   question: 'prints',
@@ -45,11 +46,11 @@ export function verify(bodies: readonly MeasuredBody[]): Finding[] {
 
 function closed(bodies: readonly MeasuredBody[]): Finding {
   const { value, body } = worstOf(bodies, ({ measures }) => defects(measures));
-  const { facets, openEdges, repeatedVertexFacets, leastFacetArea, shells } = body.measures;
+  const { facets, openEdges, repeatedVertexFacets, shells } = body.measures;
   const counts = [
     `${openEdges} open edges`,
     `${repeatedVertexFacets} facets with a repeated corner`,
-    `${leastFacetArea < LEAST_AREA ? 'facets without area' : 'no facet without area'}`,
+    `${hasSlivers(body.measures) ? 'facets without area' : 'no facet without area'}`,
     `${shells} ${shells === 1 ? 'shell' : 'shells'}`,
   ];
   const message =
@@ -59,8 +60,13 @@ function closed(bodies: readonly MeasuredBody[]): Finding {
 }
 
 /** How many things are wrong with a surface; 0 for a closed solid in one piece. */
-export function defects({ openEdges, repeatedVertexFacets, leastFacetArea, shells }: MeshMeasures): number {
-  return openEdges + repeatedVertexFacets + (leastFacetArea < LEAST_AREA ? 1 : 0) + Math.abs(shells - 1);
+export function defects(measures: MeshMeasures): number {
+  const { openEdges, repeatedVertexFacets, shells } = measures;
+  return openEdges + repeatedVertexFacets + (hasSlivers(measures) ? 1 : 0) + Math.abs(shells - 1);
+}
+
+function hasSlivers({ leastFacetArea, leastFacetHeight }: MeshMeasures): boolean {
+  return leastFacetArea < LEAST_FACET.area || leastFacetHeight < LEAST_HEIGHT;
 }
 
 function volume(bodies: readonly MeasuredBody[]): Finding {

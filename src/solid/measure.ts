@@ -10,6 +10,8 @@ export interface MeshMeasures {
   readonly repeatedVertexFacets: number;
   /** mm² */
   readonly leastFacetArea: number;
+  /** of a facet over its longest side, mm */
+  readonly leastFacetHeight: number;
   /** pieces joined by shared edges */
   readonly shells: number;
   /** mm³, positive where facets face outwards */
@@ -88,7 +90,8 @@ function root(parents: Uint32Array, facet: number): number {
 
 function sizesOf({ positions, triangles }: Mesh) {
   const p = new Float32Array(positions);
-  let [volume, area, leastFacetArea] = [0, 0, triangles.length === 0 ? 0 : Number.POSITIVE_INFINITY];
+  const none = triangles.length === 0 ? 0 : Number.POSITIVE_INFINITY;
+  let [volume, area, leastFacetArea, leastFacetHeight] = [0, 0, none, none];
   const least: [number, number, number] = [Infinity, Infinity, Infinity];
   const most: [number, number, number] = [-Infinity, -Infinity, -Infinity];
   for (let i = 0; i < triangles.length; i += 3) {
@@ -111,6 +114,13 @@ function sizesOf({ positions, triangles }: Mesh) {
     volume += (ax * nx + ay * ny + az * nz) / 6;
     area += facetArea;
     if (facetArea < leastFacetArea) leastFacetArea = facetArea;
+    const longest = Math.max(
+      ux * ux + uy * uy + uz * uz,
+      vx * vx + vy * vy + vz * vz,
+      (ux - vx) ** 2 + (uy - vy) ** 2 + (uz - vz) ** 2,
+    );
+    const height = longest === 0 ? 0 : (2 * facetArea) / Math.sqrt(longest);
+    if (height < leastFacetHeight) leastFacetHeight = height;
     widen(least, most, p, a);
     widen(least, most, p, b);
     widen(least, most, p, c);
@@ -124,7 +134,7 @@ function sizesOf({ positions, triangles }: Mesh) {
         ]
       : [least, most]
   ) as MeshMeasures['bounds'];
-  return { leastFacetArea, volume, area, bounds };
+  return { leastFacetArea, leastFacetHeight, volume, area, bounds };
 }
 
 /** Takes the corner that begins at an index into the bounds. */

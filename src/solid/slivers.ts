@@ -1,49 +1,58 @@
 import { type Facet, FacetNet } from './facet-net.js';
 
-/** Edges shorter than this are collapsed, mm; longer ones are flipped. */
+/** What a facet must have at least. */
+export interface LeastFacet {
+  /** mm² */
+  readonly area: number;
+  /** over its longest side, mm */
+  readonly height: number;
+}
+
+/** Edges shorter than this may be collapsed, mm. */
 const SHORT = 1e-3;
 const PASSES = 20;
 
 /**
- * Takes facets below an area out of a closed mesh without opening it: needles by collapsing their short edge, caps
- * (three corners in a line) by flipping their long edge.
+ * Takes facets below an area or a height out of a closed mesh without opening it: needles by collapsing their short
+ * edge, caps (three corners in a line) by flipping their long edge.
  *
  * @param positions  [x0,y0,z0, …]  [mm]; never changed
  * @param corners    three a facet, closed; facets do not name a corner twice
- * @param leastArea  facets below are removed  [mm²]
+ * @param least      facets below are removed  [mm², mm]
  * @returns three corners a facet; facets that could not be removed safely stay
  */
-export function removeSlivers(positions: Float64Array, corners: Uint32Array, leastArea: number): Uint32Array {
-  let slivers = sliversOf(positions, corners, leastArea);
+export function removeSlivers(positions: Float64Array, corners: Uint32Array, least: LeastFacet): Uint32Array {
+  let slivers: number[] = [];
+  for (let i = 0; i < corners.length; i += 3) {
+    if (goodness(positions, corners[i]!, corners[i + 1]!, corners[i + 2]!, least) < 1) slivers.push(i / 3);
+  }
   if (slivers.length === 0) return corners;
   const net = new FacetNet(corners, positions.length / 3);
-  const mender = new SliverMender(net, positions, leastArea);
+  const mender = new SliverMender(net, positions, least);
   for (let pass = 0; pass < PASSES && slivers.length > 0; pass++) {
     const mended = slivers.filter((facet) => mender.isSliver(facet) && mender.mend(facet));
     if (mended.length === 0) break;
-    slivers = [];
-    for (let facet = 0; facet < net.length; facet++) if (mender.isSliver(facet)) slivers.push(facet);
+    slivers = mender.slivers();
   }
   return net.facets();
-}
-
-function sliversOf(positions: Float64Array, corners: Uint32Array, leastArea: number): number[] {
-  const found: number[] = [];
-  for (let i = 0; i < corners.length; i += 3) {
-    if (areaOf(positions, corners[i]!, corners[i + 1]!, corners[i + 2]!) < leastArea) found.push(i / 3);
-  }
-  return found;
 }
 
 class SliverMender {
   constructor(
     private readonly net: FacetNet,
     private readonly positions: Float64Array,
-    private readonly leastArea: number,
+    private readonly least: LeastFacet,
   ) {}
 
   isSliver(facet: number): boolean {
-    return this.net.alive(facet) && this.area(this.net.of(facet)) < this.leastArea;
+    return this.net.alive(facet) && this.goodness(this.net.of(facet)) < 1;
+  }
+
+  /** All that are left. */
+  slivers(): number[] {
+    const found: number[] = [];
+    for (let facet = 0; facet < this.net.length; facet++) if (this.isSliver(facet)) found.push(facet);
+    return found;
   }
 
   /** Takes one facet out; false where no safe way is found. */
@@ -54,6 +63,8 @@ class SliverMender {
       length: distance(this.positions, edge[0], edge[1]),
     }));
     edges.sort((x, y) => x.length - y.length);
+    // a cap is flipped before anything is moved; a needle has a side too short for that
+    if (edges[0]!.length > this.least.height && this.flip(facet, edges[2]!.edge)) return true;
     for (const { edge, length } of edges) {
       if (length < SHORT && (this.collapse(edge[0], edge[1]) || this.collapse(edge[1], edge[0]))) return true;
     }
@@ -73,8 +84,7 @@ class SliverMender {
         const before = this.net.of(facet);
         return { facet, before, after: before.map((corner) => (corner === gone ? kept : corner)) as Facet };
       });
-    if (!moved.every(({ before, after }) => this.area(before) < this.leastArea || this.agrees(before, after)))
-      return false;
+    if (!moved.every(({ before, after }) => this.goodness(before) < 1 || this.agrees(before, after))) return false;
     for (const facet of folded) this.net.drop(facet);
     for (const { facet, after } of moved) this.net.put(facet, after);
     return true;
@@ -82,10 +92,10 @@ class SliverMender {
 
   private agrees(before: Facet, after: Facet): boolean {
     const facing = dot(normalOf(this.positions, ...before), normalOf(this.positions, ...after));
-    return facing > 0 && this.area(after) >= this.leastArea;
+    return facing > 0 && this.goodness(after) >= 1;
   }
 
-  /** Swaps an edge for the other diagonal of its two facets, if that makes the smaller of the two larger. */
+  /** Swaps an edge for the other diagonal of its two facets, if that makes the poorer of the two better. */
   private flip(facet: number, [a, b, c]: readonly [number, number, number]): boolean {
     const across = [...this.net.around(a)].filter((other) => other !== facet && this.net.of(other).includes(b));
     if (across.length !== 1) return false;
@@ -97,17 +107,25 @@ class SliverMender {
       [d, b, c],
     ];
     const facing = normalOf(this.positions, ...other);
-    const before = Math.min(this.area(this.net.of(facet)), this.area(other));
-    const sound = (of: Facet) => this.area(of) > before && dot(normalOf(this.positions, ...of), facing) >= 0;
+    const before = Math.min(this.goodness(this.net.of(facet)), this.goodness(other));
+    const sound = (of: Facet) => this.goodness(of) > before && dot(normalOf(this.positions, ...of), facing) >= 0;
     if (!made.every(sound)) return false;
     this.net.put(facet, made[0]);
     this.net.put(across[0]!, made[1]);
     return true;
   }
 
-  private area([a, b, c]: Facet): number {
-    return areaOf(this.positions, a, b, c);
+  private goodness([a, b, c]: Facet): number {
+    return goodness(this.positions, a, b, c, this.least);
   }
+}
+
+/** How many times over a facet has what it must have; a sliver below 1. */
+function goodness(p: Float64Array, a: number, b: number, c: number, { area, height }: LeastFacet): number {
+  const normal = normalOf(p, a, b, c);
+  const twice = Math.sqrt(dot(normal, normal));
+  const longest = Math.max(distance(p, a, b), distance(p, b, c), distance(p, c, a));
+  return longest === 0 ? 0 : Math.min(twice / 2 / area, twice / longest / height);
 }
 
 function distance(p: Float64Array, a: number, b: number): number {
@@ -125,11 +143,6 @@ function normalOf(p: Float64Array, a: number, b: number, c: number): [number, nu
   const vy = p[3 * c + 1]! - ay;
   const vz = p[3 * c + 2]! - az;
   return [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
-}
-
-function areaOf(p: Float64Array, a: number, b: number, c: number): number {
-  const normal = normalOf(p, a, b, c);
-  return Math.sqrt(dot(normal, normal)) / 2;
 }
 
 function dot(a: readonly number[], b: readonly number[]): number {

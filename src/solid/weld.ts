@@ -2,12 +2,12 @@ import type { Mesh } from './mesh.js';
 import { removeSlivers } from './slivers.js';
 import { joinCorners } from './vertex-table.js';
 
-/** Facets below this area are removed, mm². */
-export const LEAST_FACET_AREA = 1e-9;
+/** Facets below this area, or lower than this over their longest side, are removed. */
+export const LEAST_FACET = { area: 1e-9, height: 1e-5 };
 
 /**
  * Makes a mesh that survives a file of float32 numbers unchanged: corners are rounded and joined by their exact bits,
- * facets that this folds up are taken out, and so are slivers below 1e-9 mm². A closed mesh stays closed: joining
+ * facets that this folds up are taken out, and so are slivers below 1e-9 mm² or 1e-5 mm. A closed mesh stays closed: joining
  * folds facets in pairs, and what follows is edge collapses and edge flips only.
  *
  * @param mesh  a closed mesh  [mm]
@@ -29,7 +29,7 @@ export function weld(mesh: Mesh): Mesh {
     corners[at++] = firsts[b]!;
     corners[at++] = firsts[c]!;
   }
-  return packed(rounded, removeSlivers(rounded, corners.slice(0, at), LEAST_FACET_AREA));
+  return packed(rounded, removeSlivers(rounded, corners.slice(0, at), LEAST_FACET));
 }
 
 function packed(positions: Float64Array, corners: Uint32Array): Mesh {

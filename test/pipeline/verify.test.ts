@@ -45,6 +45,20 @@ describe('verify', () => {
     expect(verdicts(repeated)['solid-closed']![0]).toBe('fail');
   });
 
+  it('finds a facet that is too low to be kept', () => {
+    // a corner 2e-6 mm off the side that it splits in two
+    const split = {
+      positions: Float64Array.from([...positions, 0.5, -2e-6, 0]),
+      triangles: Uint32Array.from([0, 2, 4, 4, 2, 1, 0, 4, 3, 4, 1, 3, 0, 3, 2, 1, 2, 3]),
+    };
+    expect(verdicts(split)['solid-closed']).toEqual(['pass', 0]);
+    const low = {
+      positions: Float64Array.from([...positions, 0.5, -2e-6, 0]),
+      triangles: Uint32Array.from([0, 2, 1, 0, 1, 4, 0, 4, 3, 4, 1, 3, 0, 3, 2, 1, 2, 3]),
+    };
+    expect(verdicts(low)['solid-closed']).toEqual(['fail', 1]);
+  });
+
   it('finds a second shell', () => {
     const twice = {
       positions: Float64Array.from([...positions, ...positions.map((value) => value + 5)]),

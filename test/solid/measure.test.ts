@@ -37,6 +37,8 @@ describe('measureMesh', () => {
       openEdges: 0,
       repeatedVertexFacets: 0,
       leastFacetArea: 3,
+      // a right triangle of 2 and 3 over its hypotenuse
+      leastFacetHeight: expect.closeTo(6 / Math.sqrt(13), 9),
       shells: 1,
       volume: 24,
       area: 52,

@@ -9,10 +9,12 @@ import { turned } from '../common/hole-pattern.js';
 import { boreOf } from '../common/joints.js';
 import { type PrintSizes, printSizes, uncompensated } from '../common/print-sizes.js';
 import { commonArea } from '../common/section-volume.js';
+import { wallInFile } from '../common/wall-in-file.js';
 import type { Expected, PlannedBody } from '../part-kind.js';
 import type { SizeChoice } from '../part-views.js';
 import { cornersLeft } from './cutouts.js';
 import type { AdapterDesign } from './dimensions.js';
+import { thinnestByArithmetic } from './least-wall.js';
 import {
   cutoutOutline,
   isConvex,
@@ -41,7 +43,14 @@ export function adapterBody(design: AdapterDesign, sizes: SizeChoice = 'printed'
   const drawing = { print: printSizes(material, printer), chordError: printer.chordError, layer: printer.layer };
   const { shape, volume, bounds } = plateSolid(layout.plate, drawing);
   const turnOver = bedFace(layout.plate) === 'outside';
-  return { recipe: { name, material: material.name, shape }, expected: { volume, mark: 0, bounds }, turnOver, printer };
+  const wall = thinnestByArithmetic(design);
+  return {
+    recipe: { name, material: material.name, shape },
+    expected: { volume, mark: 0, bounds },
+    turnOver,
+    printer,
+    ...(wall ? { leastWall: wallInFile(wall.size, drawing.print, drawing.chordError) } : {}),
+  };
 }
 
 /** Shape, volume and bounds of a plate. */

@@ -1,0 +1,22 @@
+import type { PrintSizes } from './print-sizes.js';
+
+/** Polygons stand on both sides of a wall, each off its arc by at most the chord error, and a corner by as much again. */
+const CHORDS = 3;
+/** Diameters at whose ends an offset that runs with the diameter is asked, mm. */
+const DIAMETERS = [1, 100] as const;
+
+/**
+ * The least that a wall of a finished size can measure in the file: what openings are enlarged by, and what outsides are
+ * made smaller by, comes off it, and so do the chords of what is drawn.
+ *
+ * @param wall       finished                                  [mm]
+ * @param sizes      how sizes stand in the file
+ * @param chordError of the drawing                            [mm]
+ * @returns a bound from below                                 [mm]
+ */
+export function wallInFile(wall: number, sizes: PrintSizes, chordError: number): number {
+  const { across, along, inside, outside } = sizes;
+  const enlarged = Math.max(0, ...DIAMETERS.map((diameter) => inside(diameter) - across(diameter)));
+  const reduced = Math.max(0, ...DIAMETERS.map((diameter) => across(diameter) - outside(diameter)));
+  return Math.min(across(wall) - enlarged - reduced / 2 - CHORDS * chordError, along(wall));
+}

@@ -1,4 +1,5 @@
 import { performance } from 'node:perf_hooks';
+import { FORMATS } from '../src/output/formats.js';
 import { writeStl } from '../src/output/write-stl.js';
 import type { NutDesign } from '../src/parts/nut/dimensions.js';
 import { nutKind } from '../src/parts/nut/index.js';
@@ -7,6 +8,8 @@ import { nutBody } from '../src/parts/nut/solid.js';
 import { check } from '../src/pipeline/check.js';
 import { design } from '../src/pipeline/design.js';
 import { fuseBody } from '../src/pipeline/fuse-body.js';
+import { makeDesign } from '../src/pipeline/make.js';
+import { measureBody } from '../src/pipeline/measure-solid.js';
 import { readBack, verify } from '../src/pipeline/verify.js';
 import { createKernel, type Kernel } from '../src/solid/kernel.js';
 import { timed } from './measure.js';
@@ -24,17 +27,22 @@ export interface Row {
 export async function nutRows(): Promise<Row[]> {
   const kernel = await createKernel();
   const made = nutDesign(benchNut());
-  const { recipe, expected } = nutBody(made);
+  const plan = nutBody(made);
+  const { recipe, expected } = plan;
   const body = fuseBody(kernel, recipe);
   const bytes = writeStl(body);
   const solid = await timed(() => fuseBody(kernel, recipe));
   const verified = await timed(() => verify([readBack({ file: 'bench.stl', bytes, expected })]));
+  const measured = await timed(() => measureBody({ ...plan, body, file: 'bench.stl' }));
+  const whole = await timed(() => makeDesign(made, { kernel, formats: FORMATS }));
   const own = modellingOnly(made);
   return [
     { what: 'dimensions and checks', value: await timed(() => check(design(benchNut()))), unit: 'ms' },
     { what: 'solid', value: solid, unit: 'ms' },
     { what: 'writing', value: await timed(() => writeStl(body)), unit: 'ms' },
     { what: 'verification from the bytes', value: verified, unit: 'ms' },
+    { what: 'walls and ceilings', value: measured, unit: 'ms' },
+    { what: 'walls and ceilings / making without them', value: (100 * measured) / (whole - measured), unit: '%' },
     { what: 'mating test', value: await timed(() => mateNut(made, kernel)), unit: 'ms' },
     { what: 'facets', value: body.triangles.length / 3, unit: '' },
     { what: 'modelling library alone', value: own.ms, unit: 'ms' },

@@ -47,8 +47,16 @@ export function rayCaster({ positions: p, triangles: t }: Mesh): RayCaster {
   const boxes = boxesOf(nodes, order, p, t);
   const stack = new Int32Array(64);
   return {
-    first: ([x, y, z, dx, dy, dz], least, most = Number.POSITIVE_INFINITY) => {
-      const [ix, iy, iz] = [1 / dx, 1 / dy, 1 / dz];
+    first: (ray, least, most = Number.POSITIVE_INFINITY) => {
+      const x = ray[0];
+      const y = ray[1];
+      const z = ray[2];
+      const dx = ray[3];
+      const dy = ray[4];
+      const dz = ray[5];
+      const ix = 1 / dx;
+      const iy = 1 / dy;
+      const iz = 1 / dz;
       let best = most;
       let found = -1;
       let depth = 0;

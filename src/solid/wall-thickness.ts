@@ -21,7 +21,11 @@ const SMOOTH = Math.cos((25 * Math.PI) / 180);
 /** Facets are asked so far apart from one another. */
 const STRIDE = 61;
 /** One in so many facets of a thread's roots starts a ray: they all stand alike along a helix. */
-const THREAD_SHARE = 3;
+const THREAD_SHARE = 6;
+/** Normals of facets in one plane agree to within this. */
+const FLAT = 1 - 1e-6;
+/** Edges of openings longer than this have facets whose middles are far, mm. */
+const LONG = 1.5;
 /** A ray passes by what is nearer than this: the facet it starts from and its neighbours, mm. */
 const OWN = 1e-4;
 
@@ -52,8 +56,9 @@ export function thinnestWall(mesh: FacetGraph, roles: Uint8Array, caster: RayCas
       if (starts(facet, mesh, roles)) cast(rayAt(mesh, middleOf(mesh, facet), facet), facet);
     }
   }
-  for (const { at, facets } of hollow) {
-    for (const facet of facets) cast(rayAt(mesh, at, facet), facet);
+  for (const { at, reach, facets } of hollow) {
+    // beside short edges the middles of the facets are near enough
+    if (reach > LONG / 2) for (const facet of facets) cast(rayAt(mesh, at, facet), facet);
     cast(between(mesh, at, facets), facets[0]);
   }
   return thin && { thickness: thin.thickness, at: [thin.ray[0], thin.ray[1], thin.ray[2]] };
@@ -97,9 +102,33 @@ function edgesOf(mesh: FacetGraph, roles: Uint8Array): { readonly sharp: Edge[];
 }
 
 /** Threads start rays at their roots and crests only, whose normals stand across the axis, and at some of many. */
-function starts(facet: number, { normals }: FacetGraph, roles: Uint8Array): boolean {
-  if (roles[facet] === ROLE.plain) return true;
-  return roles[facet] === ROLE.thread && facet % THREAD_SHARE === 0 && Math.abs(normals[3 * facet + 2]!) < 0.05;
+function starts(facet: number, mesh: FacetGraph, roles: Uint8Array): boolean {
+  if (roles[facet] === ROLE.plain) return !isSecondHalf(facet, mesh, roles);
+  return roles[facet] === ROLE.thread && facet % THREAD_SHARE === 0 && Math.abs(mesh.normals[3 * facet + 2]!) < 0.05;
+}
+
+/** Whether a facet goes on flat over its longest side in one that is asked already: both halves of a quad say the same. */
+function isSecondHalf(facet: number, mesh: FacetGraph, roles: Uint8Array): boolean {
+  const side = longestSide(facet, mesh);
+  const other = mesh.across[side]!;
+  const beyond = Math.trunc(other / 3);
+  if (other < 0 || beyond > facet || roles[beyond] !== ROLE.plain) return false;
+  return facing(mesh, facet, beyond) > FLAT && longestSide(beyond, mesh) === other;
+}
+
+function longestSide(facet: number, { positions: p, triangles: t }: FacetGraph): number {
+  let longest = 3 * facet;
+  let most = -1;
+  for (let side = 3 * facet; side < 3 * facet + 3; side++) {
+    const a = 3 * t[side]!;
+    const b = 3 * t[side % 3 === 2 ? side - 2 : side + 1]!;
+    const square = (p[a]! - p[b]!) ** 2 + (p[a + 1]! - p[b + 1]!) ** 2 + (p[a + 2]! - p[b + 2]!) ** 2;
+    if (square > most) {
+      most = square;
+      longest = side;
+    }
+  }
+  return longest;
 }
 
 function rayAt({ normals }: FacetGraph, [x, y, z]: Place, facet: number): Ray {
@@ -119,13 +148,12 @@ function between({ normals }: FacetGraph, [x, y, z]: Place, [one, other]: Edge['
 
 /** Whether what a ray passes is a wall: its far face looks the way the ray goes, and neither face breaks an edge. */
 function bounds({ ray, from, to }: Candidate, { normals }: FacetGraph, roles: Uint8Array): boolean {
-  const [, , , dx, dy, dz] = ray;
-  const along = dx * normals[3 * to]! + dy * normals[3 * to + 1]! + dz * normals[3 * to + 2]!;
+  const along = ray[3] * normals[3 * to]! + ray[4] * normals[3 * to + 1]! + ray[5] * normals[3 * to + 2]!;
   if (along < FACING) return false;
   const [leaves, meets] = [roles[from]!, roles[to]!];
   if (meets === ROLE.bevel || meets === ROLE.mark) return false;
   if (leaves === ROLE.thread && meets === ROLE.thread) return false;
-  return (leaves !== ROLE.thread && meets !== ROLE.thread) || Math.abs(dz) < 0.5;
+  return (leaves !== ROLE.thread && meets !== ROLE.thread) || Math.abs(ray[5]) < 0.5;
 }
 
 /**

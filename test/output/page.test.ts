@@ -45,6 +45,29 @@ describe('writePage', () => {
     }
   });
 
+  it('answers first: sentence and questions before the picture, what to see to after it', async () => {
+    const page = await pageOf({ size: 30 });
+    const places = ['class="lead"', 'class="questions"', 'id="part"', 'id="see"', 'id="card"'].map((mark) =>
+      page.indexOf(mark),
+    );
+    expect(places.every((place, i) => place > (places[i - 1] ?? 0))).toBe(true);
+    const row = '<dt>Prints?</dt><dd><span class="word not-told">not told</span> Load: duty.load is not told';
+    expect(page.includes(row)).toBe(true);
+    expect(page.includes('duty.load is not told, and without it nobody can judge: Load.')).toBe(true);
+  });
+
+  it('boxes what was accepted although it fails, at the top and on the workshop card', async () => {
+    const page = await pageOf({ size: 13 }, { accept: [{ check: 'heat', reason: 'never above 10 degrees' }] });
+    const boxes = [
+      ...page.matchAll(/class="accepted"><strong>Accepted although it fails:<\/strong> heat\. never above/g),
+    ];
+    const [top, card] = boxes.map(({ index }) => index);
+    expect(boxes).toHaveLength(2);
+    expect(top).toBeLessThan(page.indexOf('class="questions"'));
+    expect(card).toBeGreaterThan(page.indexOf('id="card"'));
+    expect(card).toBeLessThan(page.indexOf('id="step-1"'));
+  });
+
   it('escapes reasons that were typed', async () => {
     const accept = [{ check: 'heat', reason: '<script>alert(1)</script>' }];
     const page = await pageOf({ size: 13 }, { accept });

@@ -1,4 +1,4 @@
-import type { Finding, Verdict } from '../../fit/check.js';
+import type { Verdict } from '../../fit/check.js';
 import { xmlText } from '../xml-text.js';
 
 /** Verdicts in words, as a badge. The word carries the meaning, colour only helps. */
@@ -33,11 +33,6 @@ export function table(
 /** A list of texts, which are escaped here. */
 export function list(texts: readonly string[]): string {
   return texts.length === 0 ? '' : `<ul>${texts.map((text) => `<li>${xmlText(text)}</li>`).join('')}</ul>`;
-}
-
-/** Findings of one verdict, accepted fails apart. */
-export function findingsOf(checks: readonly Finding[], verdict: Verdict): Finding[] {
-  return checks.filter((finding) => finding.verdict === verdict);
 }
 
 /** `1 caution`, `2 cautions` */

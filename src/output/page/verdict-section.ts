@@ -1,10 +1,11 @@
+import { type Answer, type FirstThing, wordText } from '../answers/answer.js';
 import type { Report } from '../report.js';
 import { xmlText } from '../xml-text.js';
-import { badge, count, findingsOf } from './html.js';
+import { badge } from './html.js';
 
-/** The head of the page: what it is, whether it may be printed, and what to look at first. */
+/** The head of the page: what it is, the answer in a sentence, what was accepted, and each question with its figure. */
 export function verdictSection(report: Report): string {
-  const { name, part, verdict, accepted, bodies } = report;
+  const { name, part, verdict, sentence, bodies } = report;
   const mass = bodies.reduce((sum, body) => sum + body.mass, 0);
   const facts = [
     part,
@@ -15,38 +16,41 @@ export function verdictSection(report: Report): string {
   return [
     '<header>',
     `<h1>${xmlText(name)} ${badge(verdict)}</h1>`,
-    `<p class="lead">${xmlText(advice(report))}</p>`,
-    ...accepted.map(
-      ({ check, reason }) =>
-        `<p class="accepted"><strong>Accepted although it fails:</strong> ${xmlText(check)}. ${xmlText(reason)}</p>`,
-    ),
-    firstThings(report),
+    `<p class="lead">${xmlText(sentence)}</p>`,
+    acceptedBoxes(report),
+    questionList(report.questions),
     `<p class="facts">${facts.map(xmlText).join(' · ')}</p>`,
     '</header>',
   ].join('\n');
 }
 
-function advice({ checks, verdict }: Report): string {
-  const cautions = findingsOf(checks, 'caution').length;
-  if (verdict === 'pass') return `All ${count(checks.length, 'check')} pass. Print it, then follow the workshop card.`;
-  if (verdict === 'fail') return `${count(findingsOf(checks, 'fail').length, 'check')} failed. Do not print this.`;
-  if (cautions === 0) return 'It may be printed; read first what was accepted.';
-  return `It may be printed; read ${cautions === 1 ? 'this caution' : `these ${cautions} cautions`} first.`;
+/** Failed checks that were accepted, each with its reason; nobody who prints or mounts the part may overlook them. */
+export function acceptedBoxes({ accepted }: Pick<Report, 'accepted'>): string {
+  return accepted
+    .map(
+      ({ check, reason }) =>
+        `<p class="accepted"><strong>Accepted although it fails:</strong> ${xmlText(check)}. ${xmlText(reason)}</p>`,
+    )
+    .join('\n');
 }
 
-/** What wants attention, with what would move it. */
-function firstThings({ checks }: Report): string {
-  const loud = [...findingsOf(checks, 'fail'), ...findingsOf(checks, 'caution')];
-  if (loud.length === 0) return '';
-  const items = loud.map(
-    ({ title, message, moves }) =>
-      `<li><strong>${xmlText(title)}.</strong> ${xmlText(sentence(message))} <span class="moves">Moved by: ${xmlText(moves)}</span></li>`,
+function questionList(answers: readonly Answer[]): string {
+  const rows = answers.map(
+    (answer) =>
+      `<div><dt>${xmlText(answer.title)}</dt><dd><span class="word ${answer.word}">${wordText(answer)}</span> ${xmlText(answer.text)}</dd></div>`,
   );
-  return `<ul class="first">${items.join('')}</ul>`;
+  return `<dl class="questions">${rows.join('\n')}</dl>`;
 }
 
-/** A message with a capital and a stop. */
-function sentence(text: string): string {
+/** What to see to, the most urgent first; what has one cause is told once. */
+export function seeToList({ first }: Report): string {
+  if (first.length === 0) return '';
+  return `<ul class="first">${first.map(thing).join('\n')}</ul>`;
+}
+
+function thing({ text, accepted, ...rest }: FirstThing): string {
   const stopped = /[.!?]$/.test(text) ? text : `${text}.`;
-  return stopped.charAt(0).toUpperCase() + stopped.slice(1);
+  const reason = accepted === undefined ? '' : ` Accepted: ${xmlText(accepted)}`;
+  const shown = wordText(accepted === undefined ? rest : { ...rest, accepted });
+  return `<li><span class="word ${rest.word}">${shown}</span> ${xmlText(stopped)}${reason}</li>`;
 }

@@ -8,6 +8,7 @@ import type { Report } from '../report.js';
 import { words } from '../terminal/layout.js';
 import { xmlText } from '../xml-text.js';
 import { table } from './html.js';
+import { acceptedBoxes } from './verdict-section.js';
 
 /** First moves are made at this share of the feed. */
 const FIRST_MOVES = 0.1;
@@ -44,6 +45,7 @@ export function workshopCard(report: Report, finished: DrawnOnes): string {
   });
   return [
     `<p class="card-head"><strong>${xmlText(report.name)}</strong> (${xmlText(report.part)}). Tick as you go.</p>`,
+    acceptedBoxes(report),
     `<ol class="card">${items.join('\n')}</ol>`,
     '<p class="no-print"><button type="button" id="print-card">Print this card alone</button></p>',
   ].join('\n');

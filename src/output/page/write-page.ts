@@ -9,11 +9,12 @@ import { pageData } from './mesh-data.js';
 import { type PageScript, pageShell } from './page-shell.js';
 import { playSection } from './play-section.js';
 import { stageSection } from './stage-section.js';
-import { verdictSection } from './verdict-section.js';
+import { seeToList, verdictSection } from './verdict-section.js';
 import { workshopCard } from './workshop-card.js';
 
 const SECTIONS = [
   ['part', 'The part'],
+  ['see', 'To see to'],
   ['card', 'Workshop card'],
   ['checks', 'Checks'],
   ['drawing', 'Drawing'],
@@ -68,6 +69,7 @@ function contentOf(
   const { report } = part;
   return {
     part: stageSection(part, picture),
+    see: seeToList(report),
     card: workshopCard(report, drawn.views),
     checks: checksSection(report.checks),
     drawing: `<div class="sheet">${drawn.drawing}</div>`,

@@ -48,6 +48,9 @@ export interface Comparison {
   readonly files: readonly { readonly file: string; readonly bytes: Change<number>; readonly equal: boolean }[];
 }
 
+/** Bytes of an STL before its facets. */
+const STL_HEADER = 80;
+
 /** Sizes closer than this are the same [mm]. */
 const SAME = 5e-7;
 
@@ -146,13 +149,18 @@ function fileChanges(a: ComparedPart, b: ComparedPart): Comparison['files'] {
     return {
       file,
       bytes: change(was?.length, is?.length),
-      equal: was !== undefined && is !== undefined && equal(was, is),
+      equal: was !== undefined && is !== undefined && equal(bodyOf(file, was), bodyOf(file, is)),
     };
   });
 }
 
 function equal(a: Uint8Array, b: Uint8Array): boolean {
   return a.length === b.length && a.every((byte, i) => byte === b[i]);
+}
+
+/** An STL names its part in its first bytes, which says nothing of the body. */
+function bodyOf(file: string, bytes: Uint8Array): Uint8Array {
+  return file.endsWith('.stl') ? bytes.subarray(STL_HEADER) : bytes;
 }
 
 function byKey<T>(rows: readonly T[], key: (row: T) => string): Map<string, T> {

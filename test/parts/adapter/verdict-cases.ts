@@ -98,15 +98,15 @@ export const ADAPTER_CASES: VerdictCases = {
     no: [PLAIN, { plate: { bore: 22 } }],
   },
   'mount-bore': {
-    yes: [PLAIN, {}],
-    perhaps: [PLAIN, { plate: { bore: 10.25 } }],
-    but: [PLAIN, { plate: { bore: 10.3 } }],
+    yes: [PLAIN, { kind: 'floating' }],
+    perhaps: [PLAIN, { plate: { bore: 10.4 } }],
+    but: [PLAIN, { plate: { bore: 11.2 }, limits: { 'mount-bore': { min: 0.9 } } }],
     no: [PLAIN, { plate: { bore: 10.1 } }],
   },
   'mount-float': {
     yes: [PLAIN, { kind: 'floating' }],
-    perhaps: [PLAIN, { kind: 'floating', float: 0.1 }],
-    but: [PLAIN, { kind: 'floating', nut: { holes: { diameter: 3.2 } } }],
+    perhaps: [PLAIN, { kind: 'floating', float: 0.2 }],
+    but: [PLAIN, { kind: 'floating', float: 0.1 }],
   },
   'rim-wall': {
     yes: [BLANK, {}],
@@ -147,15 +147,13 @@ export const ADAPTER_CASES: VerdictCases = {
   },
   'bolt-clamp-nut': {
     yes: [PLAIN, {}],
-    but: [PLAIN, { duty: { load: 400 } }],
-    no: [PLAIN, { duty: { load: 800 } }],
+    no: [PLAIN, { duty: { load: 400 } }],
     'not-told': [PLAIN, { duty: undefined }],
   },
   'bolt-clamp-carriage': {
     yes: [PLAIN, {}],
-    but: [PLAIN, { duty: { load: 800 } }],
-    no: [PLAIN, { duty: { load: 2000 } }],
-    'not-told': [BLANK, {}],
+    no: [PLAIN, { duty: { load: 800 } }],
+    'not-told': [PLAIN, { duty: undefined }],
   },
   'catch-nut': {
     yes: [PLAIN, { screw: 'Tr8x2' }],
@@ -192,5 +190,25 @@ export const ADAPTER_CASES: VerdictCases = {
     yes: [PLAIN, {}],
     no: [PLAIN, { duty: { temperature: 50 } }],
     'not-told': [PLAIN, { duty: undefined }],
+  },
+  'head-seat': {
+    yes: [PLAIN, {}],
+    perhaps: [PLAIN, { nut: { holes: { diameter: 5 } } }],
+    but: [PLAIN, { carriage: { holes: { diameter: 6 } } }],
+    no: [PLAIN, { nut: { holes: { diameter: 5.6 } } }],
+  },
+  'plate-bending': {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { duty: { load: 2000 } }],
+    'not-told': [PLAIN, { duty: undefined }],
+  },
+  'plate-sag': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { duty: { load: 2000 } }],
+    'not-told': [PLAIN, { duty: undefined }],
+  },
+  'end-stop': {
+    yes: [PLAIN, { screw: 'Tr8x2', duty: { motor: { torque: '0.4 N m' } } }],
+    but: [PLAIN, { screw: 'Tr8x2', duty: { motor: { torque: '2 N m' } } }],
   },
 };

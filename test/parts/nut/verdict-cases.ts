@@ -130,9 +130,8 @@ export const NUT_CASES: VerdictCases = {
   },
   'bolt-clamp': {
     yes: [SOUND_NUT, {}],
-    but: [SOUND_NUT, { material: 'tpu95a' }],
-    no: [SOUND_NUT, { duty: { load: 1200 } }],
-    'not-told': [FAMILY, { duty: undefined, holes: { start: 2 } }],
+    no: [SOUND_NUT, { screw: 'M5' }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
   },
   'mount-binding': {
     yes: [SOUND_NUT, {}],
@@ -167,8 +166,7 @@ export const NUT_CASES: VerdictCases = {
   },
   'flange-bending': {
     yes: [SOUND_NUT, {}],
-    but: [SOUND_NUT, { duty: { load: 800 } }],
-    no: [SOUND_NUT, { duty: { load: 2000 } }],
+    no: [SOUND_NUT, { material: 'tpu95a' }],
     'not-told': [SOUND_NUT, { duty: undefined }],
   },
   creep: {
@@ -310,5 +308,25 @@ export const NUT_CASES: VerdictCases = {
     yes: [FAMILY, { family: { kind: 'split' } }],
     no: [FAMILY, { family: { kind: 'split' }, duty: { load: 1000, axis: 'vertical', temperature: 51 } }],
     'not-told': [FAMILY, { family: { kind: 'split' }, duty: { load: undefined } }],
+  },
+  'head-seat': {
+    yes: [SOUND_NUT, {}],
+    perhaps: [SOUND_NUT, { holes: { diameter: 5, fit: undefined } }],
+    but: [SOUND_NUT, { holes: { diameter: 6, fit: undefined } }],
+    no: [SOUND_NUT, { holes: { diameter: 7 } }],
+  },
+  'barrel-pull': {
+    yes: [SOUND_NUT, {}],
+    no: [SOUND_NUT, { duty: { load: 600 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'seat-pressure': {
+    yes: [SOUND_NUT, {}],
+    no: [SOUND_NUT, { duty: { temperature: 90 } }],
+    'not-told': [SOUND_NUT, { duty: undefined }],
+  },
+  'end-stop': {
+    yes: [SOUND_NUT, { screw: 'Tr8x8(P2)' }],
+    but: [SOUND_NUT, { material: 'pc' }],
   },
 };

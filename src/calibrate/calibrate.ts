@@ -31,7 +31,7 @@ export function calibrate(runs: readonly Results[], believed: Believed): Calibra
   requireOnePrinter(observed);
   const fit = fitPrint(
     observed.flatMap(({ observations }, i) =>
-      observations.map((one) => (runs.length > 1 ? { ...one, mark: `${one.mark} (${i + 1})` } : one)),
+      observations.map((one) => (runs.length > 1 ? { ...one, session: i, mark: `${one.mark} (${i + 1})` } : one)),
     ),
     priorsOf(believed),
   );
@@ -96,7 +96,8 @@ function figuresOf(fit: PrintFit, observed: readonly Observed[]): Figures {
   const lineHalf = Math.max(...reach.map((at) => 2 * fit.errorOf({ hole_at_zero: 1, hole_per_mm: at })));
   const skew = isKnown(fit, 'skew') ? value('skew') : 0;
   const measuredShrink = (name: 'plane' | 'axial', more: number) =>
-    plusMinus(value(name), Math.hypot(half(name), more, BETWEEN_PRINTS));
+    // a skew shifts the sizes of each direction, it does not scatter them
+    plusMinus(value(name), Math.abs(more) + Math.hypot(half(name), BETWEEN_PRINTS));
   return {
     ...(known('plane') ? { plane: measuredShrink('plane', skew) } : {}),
     ...(known('axial') ? { axial: measuredShrink('axial', 0) } : {}),
@@ -141,7 +142,7 @@ function processOf({ plane, axial, holeOffset }: Figures, { material, printer }:
 
 function skewWords(skew: number): string {
   const [more, less] = skew > 0 ? ['X', 'Y'] : ['Y', 'X'];
-  return `${more} shrinks ${(200 * Math.abs(skew)).toFixed(2)} % more than ${less}: parts get the mean of both, since bores would go oval otherwise; the difference is counted as spread. Look at the belts and the axes of the printer.`;
+  return `${more} shrinks ${(200 * Math.abs(skew)).toFixed(2)} % more than ${less}: a round bore of 20 mm comes out oval by ${(20 * 2 * Math.abs(skew)).toFixed(2)} mm, wider along ${less}. Parts get the mean of both; the difference is counted as a shift of either. Look at the belts and the axes of the printer.`;
 }
 
 /**

@@ -12,7 +12,12 @@ export interface Observation {
   /** mm */
   readonly modelled: number;
   readonly mean: number;
+  /** of its own: form and single readings [mm] */
   readonly sigma: number;
+  /** standard deviation of what all readings of its session share, such as the zero of the calipers [mm] */
+  readonly common?: number;
+  /** readings of one session share their common error */
+  readonly session?: number;
 }
 
 /** A figure known from elsewhere, with its standard deviation. */
@@ -109,6 +114,8 @@ interface Fitted {
   readonly at: PrintFigures;
   readonly fit: LinearFit;
   readonly freedom: number;
+  /** what each session's common error moves the figures by, in standard deviations of it [mm] */
+  readonly shifts: readonly (readonly number[])[];
 }
 
 function fitOnce(observations: readonly Observation[], priors: Priors): Fitted {
@@ -116,7 +123,7 @@ function fitOnce(observations: readonly Observation[], priors: Priors): Fitted {
     observations.some(({ kind }) => predictedReading(kind, 1, TRUE_PRINTER).slopes[name] !== undefined),
   );
   if (unknowns.length === 0)
-    return { observations, unknowns, borrowed: [], at: TRUE_PRINTER, fit: NOTHING, freedom: 0 };
+    return { observations, unknowns, borrowed: [], at: TRUE_PRINTER, fit: NOTHING, freedom: 0, shifts: [] };
   const start = { ...TRUE_PRINTER, ...Object.fromEntries(unknowns.map((name) => [name, priors[name].value])) };
   const borrowed = borrowedOf(observations, unknowns, start);
   const extra = borrowed.map(
@@ -133,7 +140,20 @@ function fitOnce(observations: readonly Observation[], priors: Priors): Fitted {
     at = { ...at, ...Object.fromEntries(unknowns.map((name, i) => [name, fit.estimate[i]!])) };
   }
   const freedom = observations.length + borrowed.length - unknowns.length;
-  return { observations, unknowns, borrowed, at, fit, freedom };
+  const shifts = shiftsOf(observations, [...linearised(observations, unknowns, at), ...extra]);
+  return { observations, unknowns, borrowed, at, fit, freedom, shifts };
+}
+
+/** The figures that the common error of each session alone would give: a shift is not averaged out by more readings. */
+function shiftsOf(observations: readonly Observation[], rows: readonly LinearRow[]): number[][] {
+  const sessions = [...new Set(observations.filter(({ common = 0 }) => common > 0).map(({ session = 0 }) => session))];
+  return sessions.map((session) => {
+    const shifted = rows.map((row, i) => {
+      const one = observations[i];
+      return { ...row, value: one && (one.session ?? 0) === session ? (one.common ?? 0) : 0 };
+    });
+    return [...weightedLeastSquares(shifted).estimate];
+  });
 }
 
 /** The model is so nearly straight that the third round changes nothing. */
@@ -196,16 +216,26 @@ function scatterOf(chiSquare: number, freedom: number): number {
   return freedom > 0 ? Math.sqrt(Math.max(1, chiSquare / freedom)) : 1;
 }
 
-function finished({ observations, unknowns, borrowed, fit, freedom }: Fitted, outliers: readonly Outlier[]): PrintFit {
+/** Half of what the truth is within, 19 times in 20, in standard deviations: stated ones, unless the readings scatter more. */
+function wideningOf(scatter: number, freedom: number): number {
+  const asStated = scatter ** 2 <= 1 + Math.sqrt(2 / Math.max(1, freedom));
+  return asStated ? 1.96 / 2 : (scatter * studentT95(Math.max(LEAST_FREEDOM, freedom))) / 2;
+}
+
+function finished(
+  { observations, unknowns, borrowed, fit, freedom, shifts }: Fitted,
+  outliers: readonly Outlier[],
+): PrintFit {
   const scatter = scatterOf(fit.chiSquare, freedom);
-  const widening = (scatter * studentT95(Math.max(LEAST_FREEDOM, freedom))) / 2;
+  const widening = wideningOf(scatter, freedom);
   const errorOf: PrintFit['errorOf'] = (slopes) => {
     const at = unknowns.map((name) => slopes[name] ?? 0);
     const variance = at.reduce(
       (sum, one, i) => sum + at.reduce((s, two, j) => s + one * two * fit.covariance[i]![j]!, 0),
       0,
     );
-    return widening * Math.sqrt(Math.max(0, variance));
+    const common = shifts.map((shift) => at.reduce((sum, one, i) => sum + one * shift[i]!, 0));
+    return Math.hypot(widening * Math.sqrt(Math.max(0, variance)), ...common);
   };
   const estimates = Object.fromEntries(
     unknowns.map((name, i) => [name, { value: fit.estimate[i]!, standardError: errorOf({ [name]: 1 }) }]),

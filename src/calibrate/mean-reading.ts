@@ -16,13 +16,16 @@ export interface MeanReading {
 /** How far a printed feature is off by itself, one standard deviation, mm. @source common-practice: hole repeatability ± 0.05 mm with the reading */
 export const FORM_SIGMA = 0.015;
 
+/** Share of the variance of a reading that all readings of a session have in common. @source common-practice: as readings of a screw take it */
+export const COMMON = 0.5;
+
 /** Readings farther apart than this many standard deviations do not belong together. */
 const FAR = 4.5;
 
 /**
  * Takes the mean of the readings of one feature; a single reading that is far from two or more others is left out.
  *
- *     σ² = σ_form² + σ_reading²/n
+ *     σ² = σ_form² + σ_reading²/(2·n)      half of a caliper's variance is common to all readings of a session
  *
  * @param readings  one or more  [mm]
  * @param reading   standard deviation of one reading, half its half-width  [mm]
@@ -42,7 +45,7 @@ export function meanReading(readings: readonly number[], reading: number): MeanR
       value,
       why: `${plain(Math.abs(value - mean), 2)} mm off the other readings of the same feature`,
     }));
-  return { mean, sigma: Math.hypot(FORM_SIGMA, reading / Math.sqrt(kept.length)), kept, left, disagree };
+  return { mean, sigma: Math.hypot(FORM_SIGMA, reading * Math.sqrt((1 - COMMON) / kept.length)), kept, left, disagree };
 }
 
 function spread(values: readonly number[]): number {

@@ -1,7 +1,7 @@
 import { type Fault, InputError } from '../units/faults.js';
 import { plain } from '../units/format.js';
 import type { Observation, Outlier } from './fit-print.js';
-import { meanReading } from './mean-reading.js';
+import { COMMON, meanReading } from './mean-reading.js';
 import { type Results, readOf } from './results.js';
 
 /** Half-width of a reading where the results do not say it. */
@@ -24,9 +24,7 @@ export interface Observed {
  */
 export function observe({ readings = {}, calipers = DEFAULT_CALIPERS }: Results): Observed {
   const rows = Object.entries(readings).map(([mark, row]) => ({ mark, ...readOf(row) }));
-  const faults = rows.flatMap(({ mark, modelled, read }) =>
-    read.flatMap((value, i) => slipOf(mark, i, value, modelled)),
-  );
+  const faults = slipsOf(rows);
   if (faults.length > 0) throw new InputError(faults);
   const outliers: Outlier[] = [];
   const observations: Observation[] = [];
@@ -46,16 +44,71 @@ export function observe({ readings = {}, calipers = DEFAULT_CALIPERS }: Results)
       parted += 1;
       const why = `its readings ${read.map((one) => plain(one, 2)).join(', ')} do not agree; read it once more`;
       outliers.push({ mark, residual: 0, standardised: 0, why });
-    } else observations.push({ mark, kind, modelled, mean, sigma });
+    } else observations.push({ mark, kind, modelled, mean, sigma, common: (calipers / 2) * Math.sqrt(COMMON) });
   }
   return { observations, outliers, repeated: rows.filter(({ read }) => read.length > 1).length, parted };
 }
 
+interface ReadRow {
+  readonly mark: string;
+  readonly modelled: number;
+  readonly read: readonly number[];
+}
+
+/** Slips in one line each: a file in inches, two rows that were swapped, a row whose readings cannot be of its feature. */
+function slipsOf(rows: readonly ReadRow[]): Fault[] {
+  const all = rows.flatMap(({ mark, modelled, read }) => read.map((value) => ({ mark, modelled, value })));
+  const inches = all.filter(({ value, modelled }) => isFar(value, modelled) && !isFar(25.4 * value, modelled));
+  if (inches.length > 2 && 2 * inches.length > all.length) {
+    const { value } = inches[0]!;
+    return [
+      {
+        path: 'readings',
+        value: '',
+        allowed: `${inches.length} of ${all.length} look like inches: write their unit, such as "${plain(value, 4)} in", or read in mm`,
+      },
+    ];
+  }
+  const swapped = swappedRows(rows);
+  const told = new Set(swapped.flat());
+  return [
+    ...swapped.map(([a, b]) => ({
+      path: `readings.${a}`,
+      value: '',
+      allowed: `and ${b} look swapped: the readings of each are those of the other`,
+    })),
+    ...rows.filter(({ mark }) => !told.has(mark)).flatMap(rowSlip),
+  ];
+}
+
+/** Pairs of rows whose readings fit each other's feature and not their own. */
+function swappedRows(rows: readonly ReadRow[]): (readonly [string, string])[] {
+  const fits = ({ read }: ReadRow, { modelled }: ReadRow) =>
+    read.length > 0 && read.every((one) => !isFar(one, modelled));
+  const wrong = rows.filter((row) => row.read.length > 0 && !fits(row, row));
+  return wrong.flatMap((a, i) =>
+    wrong
+      .slice(i + 1)
+      .filter((b) => fits(a, b) && fits(b, a))
+      .map((b) => [a.mark, b.mark] as const),
+  );
+}
+
+function rowSlip({ mark, modelled, read }: ReadRow): Fault[] {
+  const slips = read.flatMap((value, i) => slipOf(mark, i, value, modelled));
+  const [first] = slips;
+  if (!first || slips.length < 2) return slips;
+  return [{ ...first, allowed: `${first.allowed} (and ${slips.length - 1} more of ${mark})` }];
+}
+
+function isFar(value: number, modelled: number): boolean {
+  return Math.abs(value - modelled) > Math.max(1, 0.05 * modelled);
+}
+
 /** A print is off by offsets below 1 mm and by shrink of a few percent; anything more is a slip. */
 function slipOf(mark: string, i: number, value: number, modelled: number): Fault[] {
-  const far = Math.max(1, 0.05 * modelled);
-  if (Math.abs(value - modelled) <= far) return [];
-  const inches = Math.abs(value * 25.4 - modelled) <= far;
+  if (!isFar(value, modelled)) return [];
+  const inches = !isFar(value * 25.4, modelled);
   const hint = inches
     ? `if it was read in inches, write "${plain(value, 4)} in"`
     : 'a slip of the digits, or another feature?';

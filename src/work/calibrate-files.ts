@@ -60,7 +60,12 @@ export async function calibrateFiles(
       ? await readInput(join(folder, `${id}.yaml`), place)
       : undefined;
     return ofFile(files.length === 1 ? files[0]! : path, async () =>
-      decided(id, path, { old, runs, whenThere: options.whenThere }),
+      // nothing is touched where nothing is written
+      decided(id, path, {
+        old,
+        runs,
+        whenThere: options.writes || options.whenThere === 'refine' ? options.whenThere : 'replace',
+      }),
     );
   };
   const { calibrated, revision } = options.writes ? await written(folder, id, decide) : await decide();

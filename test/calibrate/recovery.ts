@@ -3,7 +3,7 @@ import { couponHead } from '../../src/parts/coupon/head.js';
 import { isCoupon } from '../../src/parts/coupon/index.js';
 import { calibrateRuns } from '../../src/pipeline/calibrate.js';
 import { design } from '../../src/pipeline/design.js';
-import { type Nature, randomNature, readCoupon } from '../support/simulated-printer.js';
+import { chance, type Nature, randomNature, readCoupon } from '../support/simulated-printer.js';
 
 /** The usual coupon, as printed and read by the tests. */
 export function usualCoupon(changes: Record<string, unknown> = {}) {
@@ -47,15 +47,16 @@ export interface Coverage {
   readonly falseAlarms: number;
 }
 
-/** Calibrates that many random printers by one coupon each. */
-export function coverage(printers: number, more: Partial<Nature> = {}, times = 3): Coverage {
+/** Calibrates that many random printers by one coupon each; `common` puts half of each variance into the zero of the calipers. */
+export function coverage(printers: number, more: Partial<Nature> = {}, times = 3, common = false): Coverage {
   const { head, features } = usualCoupon();
   const hits = new Map<string, number>();
   const halves = new Map<string, number>();
   let falseAlarms = 0;
   for (let seed = 1; seed <= printers; seed++) {
     const nature = { ...randomNature(seed), ...more };
-    const { calibration } = calibrateRuns([readCoupon(head, features, nature, { seed: seed + 7919, times })]);
+    const zero = common ? chance(seed + 104729).normal() * nature.reading * Math.SQRT1_2 : 0;
+    const { calibration } = calibrateRuns([readCoupon(head, features, nature, { seed: seed + 7919, times, zero })]);
     if (calibration.outliers.length > 0) falseAlarms += 1;
     for (const [name, truth] of Object.entries(truthOf(nature))) {
       const estimate = Object.entries(calibration.fit.estimates).find(([key]) => key === name)?.[1];

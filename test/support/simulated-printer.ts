@@ -99,6 +99,8 @@ export interface ReadingHabits {
   readonly times?: number;
   readonly answer?: SlicerAnswer;
   readonly state?: State;
+  /** error that all readings share; their own scatter is then smaller by √½, mm */
+  readonly zero?: number;
   /** how a short nut of such clearances feels */
   readonly feel?: (mark: string) => Felt;
 }
@@ -113,12 +115,13 @@ export function readCoupon(
   head: CouponHead,
   { reads, threads, pockets }: CouponFeatures,
   nature: Nature,
-  { seed, times = 3, answer = 'no', state = 'room', feel }: ReadingHabits,
+  { seed, times = 3, answer = 'no', state = 'room', zero = 0, feel }: ReadingHabits,
 ): Results {
   const { normal } = chance(seed);
+  const scatter = nature.reading * (zero === 0 ? 1 : Math.SQRT1_2);
   const readings = reads.map(({ mark, kind, modelled }) => {
     const size = trueSize(kind, modelled, nature) + nature.form * normal();
-    const read = Array.from({ length: times }, () => shown(size + nature.reading * normal(), nature));
+    const read = Array.from({ length: times }, () => shown(size + zero + scatter * normal(), nature));
     return [mark, { [kind]: modelled, read }];
   });
   const tried = feel

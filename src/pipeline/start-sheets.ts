@@ -3,6 +3,7 @@ import { nearest } from '../sheet/nearest.js';
 import { START_KINDS, type StartKind } from '../sheet/start-kinds.js';
 import { fault } from '../units/faults.js';
 import { newResults } from './new-results.js';
+import { newTrial } from './new-trial.js';
 import { ADAPTER_START } from './start-sheets/adapter.js';
 import { COUPLING_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';
@@ -19,6 +20,8 @@ const SHEETS: Readonly<Record<StartKind, () => string>> = {
   fleet: () => FLEET_START,
   // what is read off the coupon of the start sheet, and the same with invented readings, to try calibrate with
   results: () => newResults(),
+  // what is seen on the nut of the start sheet
+  trial: () => newTrial(),
   'demo-results': demoResults,
 };
 

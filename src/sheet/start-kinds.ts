@@ -7,6 +7,7 @@ export const START_KINDS = [
   'coupon',
   'fleet',
   'results',
+  'trial',
   'demo-results',
 ] as const;
 export type StartKind = (typeof START_KINDS)[number];

@@ -1,4 +1,5 @@
 import { newResults } from '../pipeline/new-results.js';
+import { newTrial } from '../pipeline/new-trial.js';
 import { startSheet } from '../pipeline/start-sheets.js';
 import { fault } from '../units/faults.js';
 import { type InputPlace, readInput } from './read-input.js';
@@ -10,7 +11,9 @@ import { withProfiles } from './with-profiles.js';
  */
 export async function newText(kind: string, sheet: string | undefined, place: InputPlace): Promise<string> {
   if (sheet === undefined) return startSheet(kind);
-  if (kind !== 'results') throw fault('', sheet, 'one argument too many; only new results takes a sheet');
+  if (kind !== 'results' && kind !== 'trial')
+    throw fault('', sheet, 'one argument too many; only new results and new trial take a sheet');
   const text = await readInput(sheet, place);
-  return newResults(text, await withProfiles(text, sheet, place, {}));
+  const options = await withProfiles(text, sheet, place, {});
+  return kind === 'trial' ? newTrial(text, options) : newResults(text, options);
 }

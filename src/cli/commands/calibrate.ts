@@ -17,10 +17,13 @@ export const calibrateCommand: Command = {
   add: (cli, io, start) =>
     cli.command(
       'calibrate <results..>',
-      'turn readings of a printed coupon into a profile',
+      'turn readings of a printed coupon, and what finished nuts show, into a profile',
       (call) =>
         call
-          .positional('results', { ...SHEETS, describe: 'filled results files; - is stdin' })
+          .positional('results', {
+            ...SHEETS,
+            describe: 'filled results and trials, trials the oldest first; - is stdin',
+          })
           .options(OPTIONS)
           .conflicts('refine', 'replace')
           .example('leadwright new demo-results --to r.yaml', 'invented ones')
@@ -33,25 +36,54 @@ export const calibrateCommand: Command = {
             { calibrationJson },
             { jsonText },
             { tellFaults },
+            { partTrials, tryFiles },
+            { trialLines },
           ] = await Promise.all([
             import('../../work/calibrate-files.js'),
             import('../../output/terminal/calibration-lines.js'),
             import('../../output/calibration-json.js'),
             import('../../output/report-json.js'),
             import('../tell-faults.js'),
+            import('../../work/trial-files.js'),
+            import('../../output/terminal/trial-lines.js'),
           ]);
           try {
-            const made = await calibrateFiles(results, io, {
+            const { coupons, trials } = await partTrials(results, io);
+            const named = name === undefined ? {} : { name };
+            const tellTrials = async (axial?: { readonly value: number; readonly sigma: number }) => {
+              if (trials.length === 0) return undefined;
+              const tried = await tryFiles(trials, io, {
+                to,
+                ...named,
+                refines: refine === true || coupons.length > 0,
+                writes: dry !== true,
+                ...(axial ? { axial } : {}),
+              });
+              if (json !== true) io.stdout.write(`${trialLines(tried).join('\n')}\n`);
+              const { written, could } = tried;
+              if (written) io.stderr.write(`${written.path}: written, revision ${written.revision}\n`);
+              else if (could !== undefined && dry !== true)
+                io.stderr.write(`--refine puts this into profile ${could}\n`);
+              return { estimate: tried.estimate, findings: tried.findings };
+            };
+            if (coupons.length === 0) {
+              const tried = await tellTrials();
+              if (json === true) io.stdout.write(jsonText({ trials: tried }));
+              return EXIT.done;
+            }
+            const made = await calibrateFiles(coupons, io, {
               to,
-              ...(name === undefined ? {} : { name }),
+              ...named,
               whenThere: refine === true ? 'refine' : replace === true ? 'replace' : 'keep',
               writes: dry !== true,
             });
             const { id, revision, path, calibration, believed } = made;
             const told = { profile: id, revision, file: path };
+            const { axial } = calibration;
+            const beside = await tellTrials(axial && { value: axial.likely, sigma: (axial.most - axial.least) / 4 });
             io.stdout.write(
               json === true
-                ? jsonText(calibrationJson(calibration, told))
+                ? jsonText({ ...calibrationJson(calibration, told), ...(beside ? { trials: beside } : {}) })
                 : `${calibrationLines(calibration, believed).join('\n')}\n`,
             );
             if (dry !== true)

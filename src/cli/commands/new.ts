@@ -17,11 +17,12 @@ export const newCommand: Command = {
       (call) =>
         call
           .positional('kind', { type: 'string', demandOption: true, describe: `what for: ${START_KINDS.join(', ')}` })
-          .positional('sheet', { type: 'string', describe: 'for results: the coupon’s sheet' })
+          .positional('sheet', { type: 'string', describe: 'for results: the coupon’s sheet; for trial: the nut’s' })
           .options(OPTIONS)
           .example('leadwright new nut', 'prints it')
           .example('leadwright new coupon --to coupon.yaml', 'a coupon to calibrate by')
           .example('leadwright new results coupon.yaml', 'what to read off it')
+          .example('leadwright new trial', 'what to look at on a printed nut')
           .example('leadwright new nut --to my-nut.yaml', 'writes it to a new file'),
       ({ kind, sheet, to }) =>
         start(async () => {
@@ -33,7 +34,8 @@ export const newCommand: Command = {
           if (to === undefined) io.stdout.write(text);
           else {
             await writeNewFile(to, text, io.cwd);
-            const next = kind.endsWith('results') ? 'calibrate' : kind.endsWith('fleet') ? 'fleet' : 'make';
+            const next =
+              kind.endsWith('results') || kind === 'trial' ? 'calibrate' : kind.endsWith('fleet') ? 'fleet' : 'make';
             io.stderr.write(`${to}: written; change it to your readings, then: leadwright ${next} ${to}\n`);
           }
           return EXIT.done;

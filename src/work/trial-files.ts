@@ -27,7 +27,8 @@ export async function partTrials(files: readonly string[], place: InputPlace): P
   const coupons: string[] = [];
   const trials: Trial[] = [];
   for (const file of files) {
-    const text = file === '-' ? '' : await readInput(file, place);
+    // what cannot be read is told where coupons are read
+    const text = file === '-' ? '' : await readInput(file, place).catch(() => '');
     if (isTrial(text)) trials.push(inFile(file, () => readTrial(text)));
     else coupons.push(file);
   }

@@ -30,7 +30,7 @@ describe('coupon to nut', () => {
     expect(done.stderr).toBe(
       'profiles/pa12-workshop.yaml: written, revision 1; in a part sheet: profile: pa12-workshop\n',
     );
-    const checked = await call(cwd, ['check', 'nut.yaml']);
+    const checked = await call(cwd, ['check', 'nut.yaml', '--all']);
     expect(checked.code).toBe(0);
     expect(checked.stdout.replace(/\s+/g, ' ')).toMatch(/measured: profile pa12-workshop, revision 1, by 63 readings/);
   });

@@ -28,7 +28,8 @@ export async function nutRows(): Promise<Row[]> {
   const kernel = await createKernel();
   const made = nutDesign(benchNut());
   const plan = nutBody(made);
-  const { recipe, expected } = plan;
+  const { recipe } = plan;
+  const expected = plan.expected();
   const body = fuseBody(kernel, recipe);
   const bytes = writeStl(body);
   const solid = await timed(() => fuseBody(kernel, recipe));

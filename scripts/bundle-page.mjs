@@ -11,7 +11,6 @@ const TO = join(ROOT, 'src/output/page/assets.ts');
 const INPUTS = [
   'page',
   'src/output/mesh',
-  'src/output/drawing/drawing-style.ts',
   'src/output/page/page-data.ts',
   'scripts/bundle-page.mjs',
   'package-lock.json',
@@ -22,22 +21,20 @@ export async function bundlePage() {
   if (changedAt(TO) > Math.max(...INPUTS.map((path) => changedAt(join(ROOT, path))))) return;
   const options = { absWorkingDir: ROOT, bundle: true, minify: true, write: false, legalComments: 'none' };
   const target = ['chrome109', 'firefox115', 'safari16'];
-  const [script, style, drawing] = await Promise.all([
+  const [script, style] = await Promise.all([
     build({ ...options, target, entryPoints: ['page/client/main.ts'], format: 'iife' }),
     build({ ...options, target, entryPoints: ['page/style.css'] }),
-    build({ ...options, entryPoints: ['src/output/drawing/drawing-style.ts'], format: 'esm' }),
   ]);
   const code = script.outputFiles[0].text.replaceAll('</script', '<\\/script').trim();
   const look = style.outputFiles[0].text.trim();
-  const { DRAWING_STYLE } = await import(`data:text/javascript,${encodeURIComponent(drawing.outputFiles[0].text)}`);
   const text = [
     '// Generated from page/ by scripts/bundle-page.mjs; not kept under version control.',
     '',
-    '/** What a page runs and how it looks, with the hashes for its security policy: of the script, and of both styles. */',
+    '/** What a page runs and how it looks, with the hashes for its security policy: of script and style. */',
     `export const SCRIPT: string = ${JSON.stringify(code)};`,
     `export const SCRIPT_HASH: string = ${JSON.stringify(hashOf(code))};`,
     `export const STYLE: string = ${JSON.stringify(look)};`,
-    `export const STYLE_HASHES: readonly string[] = ${JSON.stringify([look, DRAWING_STYLE].map(hashOf))};`,
+    `export const STYLE_HASHES: readonly string[] = ${JSON.stringify([hashOf(look)])};`,
     '',
   ].join('\n');
   const draft = `${TO}.${process.pid}.tmp`;

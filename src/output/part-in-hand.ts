@@ -1,5 +1,5 @@
 import type { DesignBase } from '../parts/part-kind.js';
-import type { PartViews } from '../parts/part-views.js';
+import type { Staging } from '../parts/part-views.js';
 import type { Body } from '../solid/mesh.js';
 import type { Report } from './report.js';
 
@@ -9,5 +9,5 @@ export interface PartInHand {
   readonly report: Report;
   readonly bodies: readonly Body[];
   /** at the printed sizes, as the meshes are */
-  readonly views: PartViews;
+  readonly views: Staging;
 }

@@ -57,7 +57,8 @@ export interface Expected {
 /** A body to be fused, and what it must measure. */
 export interface PlannedBody {
   readonly recipe: BodyRecipe;
-  readonly expected: Expected;
+  /** worked out when it is asked for: a drawing does not */
+  readonly expected: () => Expected;
   /** true where it lies on the bed the other way up than it is modelled */
   readonly turnOver?: boolean;
   /** what it is printed with */

@@ -1,23 +1,15 @@
+import type { Drawn, PaperPoint } from '../solid/drawn.js';
 import type { Mesh, Placement } from '../solid/mesh.js';
+import type { Shape } from '../solid/recipe.js';
 
 /** A point of a drawing, x to the right and y upwards [mm of the part]. */
-export type Point = readonly [number, number];
+export type Point = PaperPoint;
 
 /** How a line is drawn: outline thick, the rest thin; hidden dashed, centre in chains. */
 export type LineKind = 'outline' | 'thin' | 'hidden' | 'centre';
 
 /** A piece of a drawing. Angles in degrees, counter-clockwise from the right. */
-export type Stroke =
-  | { readonly kind: 'path'; readonly line: LineKind; readonly points: readonly Point[]; readonly closed?: boolean }
-  | { readonly kind: 'circle'; readonly line: LineKind; readonly center: Point; readonly radius: number }
-  | {
-      readonly kind: 'arc';
-      readonly line: LineKind;
-      readonly center: Point;
-      readonly radius: number;
-      readonly from: number;
-      readonly to: number;
-    };
+export type Stroke = Drawn & { readonly line: LineKind };
 
 /** A dimension: what is stated, and where it stands. */
 export interface SizeMark {
@@ -50,9 +42,45 @@ export interface Letter {
   readonly small?: true;
 }
 
+/** From where a solid is looked at, or how it is cut. */
+export type Sight =
+  /** along the axis, from +Z or from −Z */
+  | { readonly kind: 'end'; readonly from: 1 | -1 }
+  /** across the axis, +Z to the left, the direction of this angle above [degrees] */
+  | { readonly kind: 'side'; readonly upwards: number }
+  /** cut by two half-planes from the axis, turned into one; by their angles, the upper one first [degrees] */
+  | { readonly kind: 'section'; readonly planes: readonly [number, number] }
+  /** cut across the axis at a height, seen from +Z [mm] */
+  | { readonly kind: 'across'; readonly height: number };
+
+/** Lines of a view that come from the solid. */
+export interface SolidLines {
+  /** bodies as they stand, at the sizes of the view; where they are cut, hatched by turns one way and the other */
+  readonly bodies: readonly Shape[];
+  readonly sight: Sight;
+  /** features whose edges are drawn where they are hidden, too */
+  readonly hidden?: readonly string[];
+}
+
+/** A view as its kind asks for it: what comes from the solid, and what convention adds to that. */
+export interface AskedView extends Pick<DrawnView, 'title' | 'strokes' | 'planes' | 'sizes' | 'letters'> {
+  readonly solid: SolidLines;
+}
+
+/** One end of a plane in which a section is cut, in the view that shows the plane as a line. */
+export interface CuttingPlane {
+  readonly letter: string;
+  /** where the line leaves the outline */
+  readonly at: Point;
+  /** the way it runs on from there, and the way the section is looked at; unit vectors */
+  readonly away: Point;
+  readonly look: Point;
+}
+
 /** One view of a part. */
 export interface DrawnView {
   readonly title: string;
+  readonly planes?: readonly CuttingPlane[];
   readonly strokes: readonly Stroke[];
   /** cut material, each region with its holes by the even-odd rule */
   readonly hatched: readonly (readonly (readonly Point[])[])[];
@@ -83,16 +111,16 @@ export interface Companion {
  * What drawing, picture and page show of a part besides its mesh: plain data, worked out from the dimensions.
  *
  * How a kind joins: give its `PartKind` a function `views(design, sizes)` that returns this for the finished or for the
- * printed sizes. `side` is the section with the part's axis lying and +Z to the left; `end` is seen from +Z; `other`
+ * printed sizes. A view says which bodies it shows, from where or how cut; their lines come from the solid. `side` is the section with the part's axis lying and +Z to the left; `end` is seen from +Z; `other`
  * from −Z, +X to the left, where that end has something of its own; `further` views stand apart from these. Each
  * `SizeMark` takes its value from `design.dimensions` under the same name. A part of several bodies says in `inUse`
  * where each stands when the part is put together, and in `apart` how far each moves when the view is pulled apart.
  */
 export interface PartViews {
-  readonly side: DrawnView;
-  readonly end: DrawnView;
-  readonly other?: DrawnView;
-  readonly further?: readonly DrawnView[];
+  readonly side: AskedView;
+  readonly end: AskedView;
+  readonly other?: AskedView;
+  readonly further?: readonly AskedView[];
   readonly holes: readonly HoleRow[];
   /** further lines for the drawing, such as the thread in words */
   readonly notes: readonly string[];
@@ -106,15 +134,23 @@ export interface PartViews {
   readonly cutTowards: number;
 }
 
+/** What pictures and pages show of a part besides its mesh. */
+export type Staging = Pick<PartViews, 'companions' | 'inUse' | 'apart' | 'cutTowards'>;
+
 /** Which sizes a drawing states: those in use, or those in the file. */
 export type SizeChoice = 'finished' | 'printed';
 
 /** All views of a part. */
-export function drawnViews({
+export function viewsOf<View>({
   side,
   end,
   other,
   further = [],
-}: Pick<PartViews, 'side' | 'end' | 'other' | 'further'>): readonly DrawnView[] {
+}: {
+  readonly side: View;
+  readonly end: View;
+  readonly other?: View;
+  readonly further?: readonly View[];
+}): readonly View[] {
   return [side, end, ...(other ? [other] : []), ...further];
 }

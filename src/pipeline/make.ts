@@ -9,6 +9,7 @@ import type { BodyRow, Report } from '../output/report.js';
 import { reportJson } from '../output/report-json.js';
 import { stlAbout } from '../output/stl-about.js';
 import { writeStl } from '../output/write-stl.js';
+import { drawViews } from '../parts/draw-views.js';
 import type { PlannedBody } from '../parts/part-kind.js';
 import type { SizeChoice } from '../parts/part-views.js';
 import { createKernel, type Kernel } from '../solid/kernel.js';
@@ -79,7 +80,7 @@ export async function makeDesign(made: Design, options: MakeOptions = {}): Promi
     return { ...plan, body, file: fileName(made, body, bodiesPlanned.length) };
   });
   const written = planned.map(({ body, expected, file, printer }) =>
-    readBack({ file, bytes: writeStl(body, stlAbout({ part: made.part, file, printer })), expected }),
+    readBack({ file, bytes: writeStl(body, stlAbout({ part: made.part, file, printer })), expected: expected() }),
   );
   const measured = planned.map(measureBody);
   const solid: Finding[] = [...verify(written), ...measuredFindings(measured), ...kind.mate(made, kernel)];
@@ -95,7 +96,7 @@ export async function makeDesign(made: Design, options: MakeOptions = {}): Promi
   const rows = planned.map(({ body, turnOver = false }, i) => bodyRow(body, written[i]!, made, turnOver));
   const report = withSupport(assembleReport(made, kind, findings, rows), measured.some(needsSupport));
   const bodies = planned.map(({ body }) => body);
-  return filesOf({ report, bodies, written }, { made, kind }, options);
+  return filesOf({ report, bodies, written }, { made, kind, kernel }, options);
 }
 
 /** What was measured says whether support is needed, whatever was foreseen. */
@@ -112,17 +113,15 @@ interface Built {
 /** The files of the formats asked for, the report last, and the picture. */
 async function filesOf(
   { report, bodies, written }: Built,
-  { made, kind }: { readonly made: Design; readonly kind: KnownKind },
+  { made, kind, kernel }: { readonly made: Design; readonly kind: KnownKind; readonly kernel: Kernel },
   { formats = ['stl'], drawing = 'finished', projection, pageScript, picture }: MakeOptions,
 ): Promise<MadePart> {
   const stl = formats.includes('stl') ? written.map(({ file, bytes }) => ({ name: file, bytes })) : [];
   if (!picture && formats.every((format) => format === 'stl')) return finished(report, stl);
-  const part: PartInHand = { design: made, report, bodies, views: kind.views(made, 'printed') };
-  const drawn = {
-    sizes: drawing,
-    views: drawing === 'printed' ? part.views : kind.views(made, drawing),
-    ...(projection ? { projection } : {}),
-  };
+  const printed = kind.views(made, 'printed');
+  const part: PartInHand = { design: made, report, bodies, views: printed };
+  const asked = drawing === 'printed' ? printed : kind.views(made, drawing);
+  const drawn = { sizes: drawing, views: drawViews(kernel, asked), ...(projection ? { projection } : {}) };
   const pictures = picture || showStill(formats) ? await import('../output/picture/picture.js') : undefined;
   const still = picture === 'still' || showStill(formats) ? pictures?.stillPicture(part) : undefined;
   const more = await writeFormats(part, {
@@ -132,8 +131,8 @@ async function filesOf(
     ...(still ? { still } : {}),
   });
   const all = finished(report, [...stl, ...more]);
-  const asked = picture === 'still' ? still : picture && pictures?.writePicture(part, picture);
-  return asked ? { ...all, picture: asked } : all;
+  const shown = picture === 'still' ? still : picture && pictures?.writePicture(part, picture);
+  return shown ? { ...all, picture: shown } : all;
 }
 
 /** The report goes last: it names all other files, so that a later make can tell which are ours. */

@@ -8,12 +8,12 @@ const INSIDE = 2e-5;
 const BEHIND = 5e-5;
 /** What rounding does to a steep facet's depth, mm for each unit of its slope. */
 const ROUNDING = 4e-6;
-const CELLS = 64;
+const CELLS = 20;
 
 /** Front facets sorted into a grid on the paper, ready to be asked what they hide. */
 export class Occluders {
   private readonly facets: Facet[] = [];
-  private readonly cells = new Map<number, number[]>();
+  private readonly cells: (number[] | undefined)[] = new Array((CELLS + 2) ** 2);
   private readonly low: readonly [number, number];
   private readonly size: number;
   private asked = 0;
@@ -36,17 +36,17 @@ export class Occluders {
     for (const [solid, seen] of solids.entries()) this.add(seen, solid);
   }
 
-  private add({ mesh: { triangles }, points, facing }: SeenFacets, solid: number): void {
-    const open = openSides(triangles, facing);
+  private add(seen: SeenFacets, solid: number): void {
+    const { facing } = seen;
     for (let facet = 0; facet < facing.length; facet++) {
       if (facing[facet]! <= 0) continue;
-      const made = facetOf(points, triangles, facet, { solid, open });
+      const made = facetOf(seen, facet, solid);
       if (!made) continue;
       const number = this.facets.push(made) - 1;
       this.each(made.min, made.max, (cell) => {
-        const known = this.cells.get(cell);
+        const known = this.cells[cell];
         if (known) known.push(number);
-        else this.cells.set(cell, [number]);
+        else this.cells[cell] = [number];
       });
     }
   }
@@ -68,7 +68,7 @@ export class Occluders {
     const min = [Math.min(from[0]!, to[0]!), Math.min(from[1]!, to[1]!)] as const;
     const max = [Math.max(from[0]!, to[0]!), Math.max(from[1]!, to[1]!)] as const;
     this.each(min, max, (cell) => {
-      for (const number of this.cells.get(cell) ?? []) {
+      for (const number of this.cells[cell] ?? []) {
         if (this.lastAsked[number] === this.asked) continue;
         this.lastAsked[number] = this.asked;
         const facet = this.facets[number]!;
@@ -91,66 +91,58 @@ export class Occluders {
   }
 }
 
+/** a·x + b·y ≥ c */
+type Side = readonly [a: number, b: number, c: number];
+
 /** A front facet: three sides a·x + b·y ≥ c on the paper, and its depth there. */
 interface Facet {
   readonly solid: number;
   readonly facet: number;
   readonly min: readonly [number, number];
   readonly max: readonly [number, number];
-  readonly sides: readonly (readonly [number, number, number])[];
+  readonly sides: readonly Side[];
   /** nearness = k + m·x + n·y */
   readonly depth: readonly [k: number, m: number, n: number];
   readonly behind: number;
 }
 
 function facetOf(
-  points: Float64Array,
-  triangles: Uint32Array,
+  { mesh: { triangles }, points: p, facing, sides: next }: SeenFacets,
   facet: number,
-  { solid, open }: { readonly solid: number; readonly open: Uint8Array },
+  solid: number,
 ): Facet | undefined {
-  const corner = [0, 1, 2].map((k) => {
-    const at = 3 * triangles[3 * facet + k]!;
-    return [points[at]!, points[at + 1]!, points[at + 2]!] as const;
-  }) as [readonly [number, number, number], readonly [number, number, number], readonly [number, number, number]];
-  const [a, b, c] = corner;
-  const twice = (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  const a = 3 * triangles[3 * facet]!;
+  const b = 3 * triangles[3 * facet + 1]!;
+  const c = 3 * triangles[3 * facet + 2]!;
+  const ux = p[b]! - p[a]!;
+  const uy = p[b + 1]! - p[a + 1]!;
+  const uz = p[b + 2]! - p[a + 2]!;
+  const vx = p[c]! - p[a]!;
+  const vy = p[c + 1]! - p[a + 1]!;
+  const vz = p[c + 2]! - p[a + 2]!;
+  const twice = ux * vy - uy * vx;
   if (twice < 1e-9) return undefined;
-  const m = ((b[2] - a[2]) * (c[1] - a[1]) - (c[2] - a[2]) * (b[1] - a[1])) / twice;
-  const n = ((c[2] - a[2]) * (b[0] - a[0]) - (b[2] - a[2]) * (c[0] - a[0])) / twice;
-  const sides = corner.map(([x, y], k) => {
-    const [u, v] = corner[(k + 1) % 3]!;
-    const length = Math.hypot(u - x, v - y);
-    const [sx, sy] = [(y - v) / length, (u - x) / length];
-    return [sx, sy, sx * x + sy * y + (open[3 * facet + k] ? INSIDE : -1e-9)] as const;
-  });
+  const m = (uz * vy - vz * uy) / twice;
+  const n = (vz * ux - uz * vx) / twice;
+  const side = (from: number, to: number, k: number): Side => {
+    const dx = p[to]! - p[from]!;
+    const dy = p[to + 1]! - p[from + 1]!;
+    const length = Math.sqrt(dx * dx + dy * dy);
+    // where the next facet does not face the viewer, light passes beside this one; elsewhere it must not leak
+    const isOpen = facing[Math.trunc(next[3 * facet + k]! / 3)]! <= 0;
+    const x = -dy / length;
+    const y = dx / length;
+    return [x, y, x * p[from]! + y * p[from + 1]! + (isOpen ? INSIDE : -1e-9)];
+  };
   return {
     solid,
     facet,
-    min: [Math.min(a[0], b[0], c[0]), Math.min(a[1], b[1], c[1])],
-    max: [Math.max(a[0], b[0], c[0]), Math.max(a[1], b[1], c[1])],
-    sides,
-    depth: [a[2] - m * a[0] - n * a[1], m, n],
+    min: [Math.min(p[a]!, p[b]!, p[c]!), Math.min(p[a + 1]!, p[b + 1]!, p[c + 1]!)],
+    max: [Math.max(p[a]!, p[b]!, p[c]!), Math.max(p[a + 1]!, p[b + 1]!, p[c + 1]!)],
+    sides: [side(a, b, 0), side(b, c, 1), side(c, a, 2)],
+    depth: [p[a + 2]! - m * p[a]! - n * p[a + 1]!, m, n],
     behind: BEHIND + ROUNDING * Math.hypot(m, n),
   };
-}
-
-/** Sides of facets over which the next facet does not face the viewer: there light passes beside the solid. */
-function openSides(triangles: Uint32Array, facing: Int8Array): Uint8Array {
-  const open = new Uint8Array(triangles.length);
-  const sideOf = new Map<number, number>();
-  for (let i = 0; i < triangles.length; i++) {
-    const [a, b] = [triangles[i]!, triangles[i % 3 === 2 ? i - 2 : i + 1]!];
-    const key = Math.min(a, b) * 2 ** 26 + Math.max(a, b);
-    const other = sideOf.get(key);
-    if (other === undefined) {
-      sideOf.set(key, i);
-      continue;
-    }
-    if (facing[Math.trunc(i / 3)]! <= 0) open[other] = 1;
-    if (facing[Math.trunc(other / 3)]! <= 0) open[i] = 1;
-  }
-  return open;
 }
 
 function hiddenBy({ sides, depth, behind }: Facet, from: readonly number[], to: readonly number[]): Span | undefined {

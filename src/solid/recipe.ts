@@ -69,6 +69,18 @@ export interface Feature {
   readonly shape: Shape;
 }
 
+/** A recipe without the features of some names. */
+export function withoutFeatures(shape: Shape, names: readonly string[]): Shape {
+  if (shape.kind === 'moved' || shape.kind === 'feature') {
+    const inner = withoutFeatures(shape.shape, names);
+    return inner === shape.shape ? shape : { ...shape, shape: inner };
+  }
+  if (!('of' in shape)) return shape;
+  const kept = shape.of.filter((part) => part.kind !== 'feature' || !names.includes(part.name));
+  const of = kept.map((part) => withoutFeatures(part, names));
+  return of.length === shape.of.length && of.every((part, i) => part === shape.of[i]) ? shape : { ...shape, of };
+}
+
 /** One body of a part: its shape before it is fused, and what it is printed from. */
 export interface BodyRecipe {
   readonly name: string;

@@ -21,26 +21,24 @@ export interface SeenEdge {
 
 /** Sharp edges and silhouettes of a solid. */
 export function seenEdges(seen: SeenFacets): SeenEdge[] {
-  const { mesh, facing, points } = seen;
+  const { mesh, facing, points, sides } = seen;
   const { triangles, tags, surfaces } = mesh;
   const found: SeenEdge[] = [];
-  const first = new Map<number, number>();
   for (let i = 0; i < triangles.length; i++) {
-    const [a, b] = [triangles[i]!, triangles[i % 3 === 2 ? i - 2 : i + 1]!];
-    const key = Math.min(a, b) * 2 ** 26 + Math.max(a, b);
-    const other = first.get(key);
-    if (other === undefined) {
-      first.set(key, (i - (i % 3)) / 3);
-      continue;
-    }
-    const facets = [other, (i - (i % 3)) / 3] as const;
-    const [f, g] = [facing[facets[0]]!, facing[facets[1]]!];
-    const silhouette = f !== g && (f > 0 || g > 0);
+    const other = sides[i]!;
+    if (other > i || other < 0) continue;
+    const facets = [Math.trunc(other / 3), Math.trunc(i / 3)] as const;
     const sameSurface = tags[facets[0]] === tags[facets[1]];
+    const f = facing[facets[0]]!;
+    const g = facing[facets[1]]!;
+    const silhouette = f !== g && (f > 0 || g > 0);
+    if (sameSurface && !silhouette) continue;
+    const a = triangles[i]!;
+    const b = triangles[i % 3 === 2 ? i - 2 : i + 1]!;
     const meet = [surfaces[tags[facets[0]]!]!, surfaces[tags[facets[1]]!]!] as const;
-    const flat = sameSurface && meet[0].form.kind === 'plane';
+    if (sameSurface && meet[0].form.kind === 'plane') continue;
     const isSharp = !sameSurface && sharp(seen, facets, meet, [a, b]);
-    if (flat || (!isSharp && !silhouette)) continue;
+    if (!isSharp && !silhouette) continue;
     if (Math.hypot(points[3 * b]! - points[3 * a]!, points[3 * b + 1]! - points[3 * a + 1]!) < POINT) continue;
     found.push({ from: a, to: b, facets, surfaces: meet, inFront: f > 0 || g > 0, silhouette: !isSharp });
   }
@@ -56,7 +54,9 @@ function sharp(
   const [p, q] = [cornerAt(mesh.positions, a), cornerAt(mesh.positions, b)];
   const middle: Vector = [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2, (p[2] + q[2]) / 2];
   const own = surfaces.map((surface) => normalAt(surface, middle));
-  const byFacets = dot(normals[facets[0]]!, normals[facets[1]]!);
+  // the mitre of two fillets runs out into the plane at their foot: no line of it would end anywhere
+  if (surfaces[0].isFillet && surfaces[1].isFillet) return false;
+  const byFacets = dot(cornerAt(normals, facets[0]), cornerAt(normals, facets[1]));
   if (own[0] === undefined || own[1] === undefined) return byFacets < SHARP_FACETS;
   // surfaces that run into one another face the same way; back to back, an edge as sharp as can be
   return Math.abs(dot(own[0], own[1])) < SHARP || byFacets < 0;

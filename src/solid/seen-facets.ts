@@ -1,6 +1,7 @@
+import { neighbourSides } from './facet-sides.js';
 import type { SurfacedMesh } from './kernel.js';
-import { type Look, seenAt } from './look.js';
-import { dot, normalAt, type Surface, type Vector } from './surfaces.js';
+import type { Look } from './look.js';
+import { normalAt, type Surface, type Vector } from './surfaces.js';
 
 /** A facet lower than this is a sliver: it faces as its surface does, mm. */
 const SLIVER = 2e-4;
@@ -12,69 +13,99 @@ export interface SeenFacets {
   readonly mesh: SurfacedMesh;
   /** corners on the paper: x, y, and how near */
   readonly points: Float64Array;
-  /** unit normals of the facets */
-  readonly normals: readonly Vector[];
+  /** unit normals of the facets, three values each */
+  readonly normals: Float64Array;
   /** 1 where a facet faces the viewer, −1 where it faces away, 0 on its edge */
   readonly facing: Int8Array;
+  /** the neighbour's side of every side, as of {@link neighbourSides} */
+  readonly sides: Int32Array;
 }
 
 /** Corners on the paper and facets by the way they face. */
 export function seenFacets(mesh: SurfacedMesh, look: Look): SeenFacets {
-  const { positions, triangles, tags, surfaces } = mesh;
-  const points = new Float64Array(positions.length);
-  for (let i = 0; i < positions.length; i += 3) points.set(seenAt(look, cornerAt(positions, i / 3)), i);
-  const flat = Array.from(tags, (_, facet) => flatNormal(positions, triangles, facet));
-  const signs = signsOf(mesh, flat);
-  const normals = flat.map(({ normal, height }, facet) => {
-    if (height >= SLIVER) return normal;
-    const own = normalAt(surfaces[tags[facet]!]!, middleOf(mesh, facet));
-    if (own === undefined) return normal;
-    const sign = signs.get(surfaces[tags[facet]!]!) ?? 1;
-    return [sign * own[0], sign * own[1], sign * own[2]] as const;
-  });
-  const facing = Int8Array.from(normals, (normal) => {
-    const towards = dot(normal, look.toward);
-    return Math.abs(towards) < EDGE_ON ? 0 : Math.sign(towards);
-  });
-  return { mesh, points, normals, facing };
+  const normals = normalsOf(mesh);
+  const facing = new Int8Array(mesh.tags.length);
+  const [x, y, z] = look.toward;
+  for (let facet = 0; facet < facing.length; facet++) {
+    const towards = normals[3 * facet]! * x + normals[3 * facet + 1]! * y + normals[3 * facet + 2]! * z;
+    facing[facet] = towards > EDGE_ON ? 1 : towards < -EDGE_ON ? -1 : 0;
+  }
+  return { mesh, points: onPaper(mesh.positions, look), normals, facing, sides: neighbourSides(mesh.triangles) };
 }
 
 export function cornerAt(positions: Float64Array, corner: number): Vector {
   return [positions[3 * corner]!, positions[3 * corner + 1]!, positions[3 * corner + 2]!];
 }
 
-interface Flat {
-  readonly normal: Vector;
-  readonly area: number;
-  /** over the longest side */
-  readonly height: number;
+function onPaper(positions: Float64Array, { right, up, toward }: Look): Float64Array {
+  const points = new Float64Array(positions.length);
+  for (let i = 0; i < positions.length; i += 3) {
+    const x = positions[i]!;
+    const y = positions[i + 1]!;
+    const z = positions[i + 2]!;
+    points[i] = right[0] * x + right[1] * y + right[2] * z;
+    points[i + 1] = up[0] * x + up[1] * y + up[2] * z;
+    points[i + 2] = toward[0] * x + toward[1] * y + toward[2] * z;
+  }
+  return points;
 }
 
-function flatNormal(positions: Float64Array, triangles: Uint32Array, facet: number): Flat {
-  const [a, b, c] = [0, 1, 2].map((k) => cornerAt(positions, triangles[3 * facet + k]!)) as [Vector, Vector, Vector];
-  const u: Vector = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
-  const v: Vector = [c[0] - a[0], c[1] - a[1], c[2] - a[2]];
-  const n: Vector = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
-  const twice = Math.hypot(...n);
-  const longest = Math.max(Math.hypot(...u), Math.hypot(...v), Math.hypot(c[0] - b[0], c[1] - b[1], c[2] - b[2]));
-  if (twice === 0) return { normal: [0, 0, 0], area: 0, height: 0 };
-  return { normal: [n[0] / twice, n[1] / twice, n[2] / twice], area: twice / 2, height: twice / longest };
+/** Normals of the facets; a sliver takes that of its surface, on the side on which the surface's largest facet lies. */
+function normalsOf(mesh: SurfacedMesh): Float64Array {
+  const { positions: p, triangles, tags, surfaces } = mesh;
+  const normals = new Float64Array(3 * tags.length);
+  const slivers: number[] = [];
+  const largest = new Map<number, number>();
+  const areas = new Float64Array(tags.length);
+  for (let facet = 0; facet < tags.length; facet++) {
+    const a = 3 * triangles[3 * facet]!;
+    const b = 3 * triangles[3 * facet + 1]!;
+    const c = 3 * triangles[3 * facet + 2]!;
+    const ux = p[b]! - p[a]!;
+    const uy = p[b + 1]! - p[a + 1]!;
+    const uz = p[b + 2]! - p[a + 2]!;
+    const vx = p[c]! - p[a]!;
+    const vy = p[c + 1]! - p[a + 1]!;
+    const vz = p[c + 2]! - p[a + 2]!;
+    const x = uy * vz - uz * vy;
+    const y = uz * vx - ux * vz;
+    const z = ux * vy - uy * vx;
+    const twice = Math.sqrt(x * x + y * y + z * z);
+    const longest = Math.sqrt(
+      Math.max(
+        ux * ux + uy * uy + uz * uz,
+        vx * vx + vy * vy + vz * vz,
+        (vx - ux) ** 2 + (vy - uy) ** 2 + (vz - uz) ** 2,
+      ),
+    );
+    areas[facet] = twice;
+    if (twice > 0) {
+      normals[3 * facet] = x / twice;
+      normals[3 * facet + 1] = y / twice;
+      normals[3 * facet + 2] = z / twice;
+    }
+    if (twice < SLIVER * longest || twice === 0) slivers.push(facet);
+    const known = largest.get(tags[facet]!);
+    if (known === undefined || twice > areas[known]!) largest.set(tags[facet]!, facet);
+  }
+  for (const facet of slivers) {
+    const tag = tags[facet]!;
+    const own = normalAt(surfaces[tag]!, middleOf(mesh, facet));
+    if (own) normals.set(turned(own, signOf(mesh, normals, surfaces[tag]!, largest.get(tag)!)), 3 * facet);
+  }
+  return normals;
 }
 
 /** Whether a surface's own normal points out of the solid, by its largest facet. */
-function signsOf(mesh: SurfacedMesh, flat: readonly Flat[]): Map<Surface, 1 | -1> {
-  const largest = new Map<Surface, number>();
-  mesh.tags.forEach((tag, facet) => {
-    const surface = mesh.surfaces[tag]!;
-    const known = largest.get(surface);
-    if (known === undefined || flat[facet]!.area > flat[known]!.area) largest.set(surface, facet);
-  });
-  return new Map(
-    [...largest].map(([surface, facet]) => {
-      const own = normalAt(surface, middleOf(mesh, facet));
-      return [surface, own !== undefined && dot(own, flat[facet]!.normal) < 0 ? -1 : 1];
-    }),
-  );
+function signOf(mesh: SurfacedMesh, normals: Float64Array, surface: Surface, largest: number): 1 | -1 {
+  const own = normalAt(surface, middleOf(mesh, largest));
+  if (!own) return 1;
+  const [x, y, z] = cornerAt(normals, largest);
+  return own[0] * x + own[1] * y + own[2] * z < 0 ? -1 : 1;
+}
+
+function turned([x, y, z]: Vector, sign: 1 | -1): Vector {
+  return [sign * x, sign * y, sign * z];
 }
 
 function middleOf({ positions, triangles }: SurfacedMesh, facet: number): Vector {

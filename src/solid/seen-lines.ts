@@ -20,8 +20,6 @@ export interface SeenLines {
 
 /** What of the edges is drawn. */
 export interface Drawing {
-  /** edges of features that are not drawn at all, such as raised letters */
-  readonly omit?: readonly string[];
   /** edges of features that are drawn where they are hidden, too */
   readonly hidden?: readonly string[];
 }
@@ -32,14 +30,10 @@ export interface Drawing {
  *
  * @param solids  whole, or cut by the shapes of `look.ts`            [mm]
  * @param look    from where
- * @param drawing features that are left out, or drawn hidden
+ * @param drawing features that are drawn hidden, too
  * @returns lines on the paper                                         [mm]
  */
-export function seenLines(
-  solids: readonly SurfacedMesh[],
-  look: Look,
-  { omit = [], hidden = [] }: Drawing = {},
-): SeenLines {
+export function seenLines(solids: readonly SurfacedMesh[], look: Look, { hidden = [] }: Drawing = {}): SeenLines {
   const seen = solids.map((solid) => seenFacets(solid, look));
   const occluders = new Occluders(seen);
   const lines: LinePiece[] = [];
@@ -47,7 +41,7 @@ export function seenLines(
   for (const [solid, facets] of seen.entries()) {
     for (const edge of seenEdges(facets)) {
       const names = edge.surfaces.map(({ feature }) => feature);
-      if (names.includes(GHOST) || names.some((name) => name !== undefined && omit.includes(name))) continue;
+      if (names.includes(GHOST)) continue;
       if (isBreak(edge, look)) continue;
       const asHidden = names.some((name) => name !== undefined && hidden.includes(name));
       if (!edge.inFront && !asHidden) continue;

@@ -27,6 +27,7 @@ export interface Surface {
   readonly feature?: string;
   /** it only breaks an edge, or leads into a bore */
   readonly broken: boolean;
+  readonly isFillet?: true;
 }
 
 /** A shape that is not put together from others. */
@@ -239,5 +240,5 @@ function ofLoft({ outline, levels, rounds = [], broken = [] }: Loft): Tagged {
 /** A fillet is one smooth surface for each curve or side of the outline. */
 function filletWalls(outline: Outline, surfaces: Surface[]): number[] {
   const walls = new Walls(outline, surfaces);
-  return outline.map((_, side) => walls.of(side, () => ({ form: { kind: 'free' }, broken: false })));
+  return outline.map((_, side) => walls.of(side, () => ({ form: { kind: 'free' }, broken: false, isFillet: true })));
 }

@@ -1,13 +1,22 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
 import { flatSizes } from '../../src/output/flat-sizes.js';
+import { drawViews } from '../../src/parts/draw-views.js';
+import { type DrawnView, viewsOf } from '../../src/parts/part-views.js';
 import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
+import { createKernel, type Kernel } from '../../src/solid/kernel.js';
 import { ADAPTERS, PRINT, SLEEVES } from '../support/odd-sheets.js';
 import { linePoints, statedSizes, textsInTheWay } from '../support/read-drawing.js';
+import { looseEnds, looseSizes } from '../support/witnesses.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
 
 const shipped = (name: string) => readFileSync(join(import.meta.dirname, `../../presets/sheets/${name}.yaml`), 'utf8');
 
@@ -39,7 +48,10 @@ describe.each(Object.keys(SHEETS))('the drawing of: %s', (name) => {
   const kind = kindOfDesign(KINDS, made);
 
   it.each(['finished', 'printed'] as const)('states the %s sizes as the report does, each once', (sizes) => {
-    const svg = writeDrawing({ name: 'a', part: made.part, applied: 'b' }, { sizes, views: kind.views(made, sizes) });
+    const svg = writeDrawing(
+      { name: 'a', part: made.part, applied: 'b' },
+      { sizes, views: drawViews(kernel, kind.views(made, sizes)) },
+    );
     const wanted = new Map(flatSizes(made.dimensions[sizes]));
     const stated = statedSizes(svg);
     expect(stated.length).toBeGreaterThan(0);
@@ -49,7 +61,11 @@ describe.each(Object.keys(SHEETS))('the drawing of: %s', (name) => {
   });
 
   it.each(['first', 'third'] as const)('stays in its frame by %s angle, texts clear of each other', (projection) => {
-    const views = kind.views(made, 'finished');
+    const views = drawViews(kernel, kind.views(made, 'finished'));
+    for (const view of viewsOf<DrawnView>(views)) {
+      expect(looseSizes(view), view.title).toEqual([]);
+      expect(looseEnds(view), view.title).toEqual([]);
+    }
     const svg = writeDrawing({ name: 'a', part: made.part, applied: 'b' }, { sizes: 'finished', views, projection });
     for (const [x, y] of linePoints(svg)) {
       expect(x).toBeGreaterThanOrEqual(20);

@@ -3,7 +3,7 @@ import type { Drawn, PaperPoint } from '../../src/solid/drawn.js';
 import { createKernel, type Kernel } from '../../src/solid/kernel.js';
 import { acrossAxis, alongAxis, below, halfBehind, wholeBehind } from '../../src/solid/look.js';
 import { circleOutline, polygonArea, rectangleOutline } from '../../src/solid/outline.js';
-import { cylinder, type Shape } from '../../src/solid/recipe.js';
+import { cylinder, type Shape, withoutFeatures } from '../../src/solid/recipe.js';
 import { seenLines } from '../../src/solid/seen-lines.js';
 
 let kernel: Kernel;
@@ -84,7 +84,7 @@ describe('lines of a solid', () => {
 
   test('features that are left out leave no line', () => {
     const marked: Shape = { kind: 'union', of: [block([20, 20], 0, 5), named('mark', block([1, 4], 4, 6))] };
-    expect(pieces(seen(marked, alongAxis(1), { omit: ['mark'] }).visible)).toHaveLength(4);
+    expect(pieces(seen(withoutFeatures(marked, ['mark']), alongAxis(1)).visible)).toHaveLength(4);
     expect(pieces(seen(marked, alongAxis(1)).visible)).toHaveLength(8);
   });
 

@@ -100,14 +100,14 @@ export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
               ] as const),
         },
       },
-      expected: {
+      expected: () => ({
         volume: sheet.measures === false ? 1 : sheet.size ** 3,
         mark: 0,
         bounds: [
           [-half, -half, 0],
           [half, half, sheet.size],
         ] as const,
-      },
+      }),
       printer: { layer: 0.2, lineWidth: 0.45, compensation: { shrink: 'file' as const, holes: 'none' as const } },
     }));
   },
@@ -130,7 +130,13 @@ export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
     const { edge } = dimensions[choice];
     const half = Number(edge) / 2;
     const square = box('outline', [-half, -half], [half, half]);
-    const view = (title: string) => ({ title, strokes: [square], hatched: [], sizes: [], letters: [] });
+    const view = (title: string) => ({
+      title,
+      solid: { bodies: [], sight: { kind: 'end', from: 1 } as const },
+      strokes: [square],
+      sizes: [],
+      letters: [],
+    });
     const names = Array.from({ length: sheet.bodies ?? 1 }, (_, i) => `b${i + 1}`);
     return {
       side: view('Side'),

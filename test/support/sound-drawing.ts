@@ -1,9 +1,18 @@
 import { expect } from 'vitest';
 import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
 import { flatSizes } from '../../src/output/flat-sizes.js';
+import { drawViews } from '../../src/parts/draw-views.js';
 import type { Sizes } from '../../src/parts/part-kind.js';
-import type { PartViews, SizeChoice } from '../../src/parts/part-views.js';
-import { linePoints, statedSizes, textsInTheWay } from './read-drawing.js';
+import {
+  type AskedView,
+  type DrawnView,
+  type PartViews,
+  type SizeChoice,
+  viewsOf,
+} from '../../src/parts/part-views.js';
+import type { Kernel } from '../../src/solid/kernel.js';
+import { linePoints, linesThroughTexts, statedSizes, textsInTheWay } from './read-drawing.js';
+import { looseEnds, looseSizes } from './witnesses.js';
 
 /** What is drawn. */
 interface Drawn {
@@ -15,10 +24,18 @@ interface Drawn {
 
 /**
  * Draws by both projections: every size is that of the dimensions, once and with its spread where it is one in use, no
- * line leaves the frame, and no text lies over another.
+ * line leaves the frame, and no text lies over another. In each view every size is measured between drawn lines, and
+ * every line ends on another.
  * @returns how many sizes are stated
  */
-export function expectSoundDrawing({ part, sizes, views, dimensions }: Drawn): number {
+export function expectSoundDrawing(kernel: Kernel, { part, sizes, views: asked, dimensions }: Drawn): number {
+  const views = drawViews(kernel, asked);
+  const bodies = viewsOf<AskedView>(asked).map(({ solid }) => solid.bodies.length);
+  viewsOf<DrawnView>(views).forEach((view, i) => {
+    expect(looseSizes(view), view.title).toEqual([]);
+    // bodies that are pressed into one another hide pieces of edges, which end there
+    if (bodies[i] === 1) expect(looseEnds(view), view.title).toEqual([]);
+  });
   const wanted = new Map(flatSizes(dimensions).map(([name, size]) => [name.replace(': ', '.'), size]));
   const svgs = (['first', 'third'] as const).map((projection) =>
     writeDrawing({ name: 'a', part, applied: 'x; y' }, { sizes, views, projection }),
@@ -30,6 +47,7 @@ export function expectSoundDrawing({ part, sizes, views, dimensions }: Drawn): n
     expect(Math.min(...points.map(([, y]) => y))).toBeGreaterThanOrEqual(10);
     expect(Math.max(...points.map(([, y]) => y))).toBeLessThanOrEqual(200);
     expect(textsInTheWay(svg)).toEqual([]);
+    expect(linesThroughTexts(svg)).toEqual([]);
   }
   const stated = statedSizes(svgs[0]!);
   expect(new Set(stated.map(({ name }) => name)).size).toBe(stated.length);

@@ -1,4 +1,4 @@
-import type { PartViews } from '../../parts/part-views.js';
+import type { Staging } from '../../parts/part-views.js';
 import { measureMesh } from '../../solid/measure.js';
 import type { Body } from '../../solid/mesh.js';
 import { weld } from '../../solid/weld.js';
@@ -61,15 +61,9 @@ function boundsRow(body: Body) {
 }
 
 /** Views for the overlay: each later body stands where its earlier one does. */
-function overlaid(before: readonly Body[], after: readonly Body[]): PartViews {
+function overlaid(before: readonly Body[], after: readonly Body[]): Staging {
   const shifts = besideOneAnother(before.map((body) => boundsRow(body).bounds));
-  const empty = { title: '', strokes: [], hatched: [], sizes: [], letters: [] };
   return {
-    side: empty,
-    end: empty,
-    holes: [],
-    notes: [],
-    material: '',
     companions: after.map((body, i) => ({ name: 'the later part', mesh: shiftedMesh(body, shifts[i] ?? [0, 0, 0]) })),
     inUse: Object.fromEntries(before.map(({ name }, i) => [name, { by: shifts[i]! }])),
     cutTowards: 0,

@@ -1,29 +1,29 @@
 import type { Point, SizeMark } from '../../parts/part-views.js';
+import { arrowInk, type Ink, lineInk } from './ink.js';
 import type { PlacedView } from './sheet-layout.js';
 import { sizeWidth } from './size-text.js';
-import { arrowTag, lineTag } from './svg.js';
 import { RISER_CLEAR, RISER_PITCH, SHELF, shelfStart } from './zones.js';
 
-type SizeTag = (mark: SizeMark, place: Point, how: { turn: number; anchor: 'start' | 'middle' }) => string;
+type SizeInk = (mark: SizeMark, place: Point, how: { turn: number; anchor: 'start' | 'middle' }) => Ink;
 
 /**
  * Lines from circles to shelves right of the view, the texts on them. What lies in the upper half goes to shelves at
  * the top, the rest to the foot; the farther left, the farther out, so that no two lines cross.
  */
-export function leaderTags({ view, box, beside, at: onPaper }: PlacedView, sizeTag: SizeTag): string[] {
+export function leadersInk({ view, box, beside, at: onPaper }: PlacedView, sizeInk: SizeInk): Ink[] {
   const marks = view.sizes.filter(({ side }) => side === 'leader').sort((a, b) => a.to[0] - b.to[0]);
   const middle = (box.min[1] + box.max[1]) / 2;
   const [upper, lower] = [marks.filter(({ to }) => to[1] > middle), marks.filter(({ to }) => to[1] <= middle)];
   const [low, high] = [onPaper(box.min), onPaper(box.max)];
   const x = high[0] + shelfStart(beside.right, view.sizes);
   const foot = Math.max(low[1] - SHELF.first, high[1] + SHELF.first + SHELF.next * (marks.length - 1));
-  const drawn = (mark: SizeMark, y: number): string[] => {
+  const drawn = (mark: SizeMark, y: number): Ink[] => {
     const [tip, shelf] = [onPaper(mark.to), [x, y] as const];
     return [
-      lineTag('t', tip, shelf),
-      lineTag('t', shelf, [x + sizeWidth(mark) + 1, y]),
-      arrowTag(tip, shelf, false),
-      sizeTag(mark, [x + 0.8, y - 0.8], { turn: 0, anchor: 'start' }),
+      lineInk('narrow', tip, shelf),
+      lineInk('narrow', shelf, [x + sizeWidth(mark) + 1, y]),
+      arrowInk(tip, shelf, false),
+      sizeInk(mark, [x + 0.8, y - 0.8], { turn: 0, anchor: 'start' }),
     ];
   };
   return [
@@ -33,7 +33,7 @@ export function leaderTags({ view, box, beside, at: onPaper }: PlacedView, sizeT
 }
 
 /** Lines up from features in a row, each with its text along it above the view, moved aside where they crowd. */
-export function riserTags({ view, box, at: onPaper }: PlacedView, sizeTag: SizeTag): string[] {
+export function risersInk({ view, box, at: onPaper }: PlacedView, sizeInk: SizeInk): Ink[] {
   const top = onPaper(box.max)[1];
   const marks = view.sizes.filter(({ side }) => side === 'riser').sort((a, b) => a.to[0] - b.to[0]);
   const places = spaced(marks.map(({ to }) => onPaper(to)[0]));
@@ -43,11 +43,11 @@ export function riserTags({ view, box, at: onPaper }: PlacedView, sizeTag: SizeT
     const knee: Point = [tip[0], top - 0.5];
     const end: Point = [x, start - sizeWidth(mark)];
     return [
-      lineTag('t', tip, knee),
-      lineTag('t', knee, [x, start]),
-      lineTag('t', [x, start], end),
-      arrowTag(tip, knee, false),
-      sizeTag(mark, [x - 0.8, start], { turn: 90, anchor: 'start' }),
+      lineInk('narrow', tip, knee),
+      lineInk('narrow', knee, [x, start]),
+      lineInk('narrow', [x, start], end),
+      arrowInk(tip, knee, false),
+      sizeInk(mark, [x - 0.8, start], { turn: 90, anchor: 'start' }),
     ];
   });
 }

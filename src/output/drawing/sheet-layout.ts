@@ -1,4 +1,5 @@
-import type { DrawnView, PartViews, Point } from '../../parts/part-views.js';
+import type { DrawnViews } from '../../parts/draw-views.js';
+import type { DrawnView, Point } from '../../parts/part-views.js';
 import { type Zone, zoneOf } from './zones.js';
 
 /** A4 lying, mm of paper, y downwards. */
@@ -55,7 +56,7 @@ interface Row {
  * @param room   upper and lower edge of the paper that is free for them [mm]
  */
 export function layOut(
-  views: Pick<PartViews, 'side' | 'end' | 'other' | 'further'>,
+  views: Pick<DrawnViews, 'side' | 'end' | 'other' | 'further'>,
   projection: Projection,
   room: { readonly top: number; readonly bottom: number } = { top: FRAME.top, bottom: TITLE.top },
 ): Layout {

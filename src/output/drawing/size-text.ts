@@ -1,5 +1,5 @@
 import type { SizeMark } from '../../parts/part-views.js';
-import { textWidth } from './svg.js';
+import { textWidth } from './text-width.js';
 
 /** Height of the figures of a drawing [mm of paper]. */
 export const FIGURE = 2.5;

@@ -1,6 +1,7 @@
 import type { HoleRow, PartViews } from '../../parts/part-views.js';
+import { type Ink, textInk } from './ink.js';
 import { FRAME, TITLE } from './sheet-layout.js';
-import { shortened, textTag } from './svg.js';
+import { shortened } from './text-width.js';
 
 const LEFT = FRAME.left + 4;
 const [SMALL, NOTE] = [1.8, 2];
@@ -21,14 +22,14 @@ export function roomForViews({ holes, notes }: Tables): { readonly top: number; 
 }
 
 /** Notes high, hole table low on the left. */
-export function tableTags({ holes, notes }: Tables): string[] {
+export function tablesInk({ holes, notes }: Tables): Ink[] {
   return [
     ...holeTable(holes),
-    ...notes.map((note, i) => textTag(note, { at: [LEFT, FRAME.top + 5 + NOTE_ROW * i], height: NOTE })),
+    ...notes.map((note, i) => textInk(note, { at: [LEFT, FRAME.top + 5 + NOTE_ROW * i], height: NOTE })),
   ];
 }
 
-function holeTable(holes: readonly HoleRow[]): string[] {
+function holeTable(holes: readonly HoleRow[]): Ink[] {
   if (holes.length === 0) return [];
   const shown = holes.length > MOST ? holes.slice(0, MOST - 1) : holes;
   const rest = holes.length - shown.length;
@@ -36,9 +37,9 @@ function holeTable(holes: readonly HoleRow[]): string[] {
   const places = [LEFT, LEFT + 8, LEFT + 20, ...(lying ? [LEFT + 32] : []), LEFT + (lying ? 44 : 32)];
   const last = LEFT + (lying ? 55 : 43);
   const top = roomForViews({ holes, notes: [] }).bottom + 3;
-  const row = (cells: readonly string[], note: string, i: number, bold = false): string[] => [
-    ...cells.map((cell, k) => textTag(cell, { at: [places[k]!, top + ROW * i], height: SMALL, bold })),
-    textTag(shortened(note, TITLE.left - last - 1, SMALL), { at: [last, top + ROW * i], height: SMALL, bold }),
+  const row = (cells: readonly string[], note: string, i: number, bold = false): Ink[] => [
+    ...cells.map((cell, k) => textInk(cell, { at: [places[k]!, top + ROW * i], height: SMALL, bold })),
+    textInk(shortened(note, TITLE.left - last - 1, SMALL), { at: [last, top + ROW * i], height: SMALL, bold }),
   ];
   return [
     ...row(['Hole', 'x', 'y', ...(lying ? ['z'] : []), '⌀'], '', 0, true),

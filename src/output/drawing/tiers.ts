@@ -1,6 +1,6 @@
 import type { SizeMark } from '../../parts/part-views.js';
+import { ARROW } from './ink.js';
 import { sizeWidth } from './size-text.js';
-import { ARROW } from './svg.js';
 
 /** Sides beside a view on which dimension lines stand. */
 export const STRAIGHT = ['below', 'above', 'left', 'right'] as const;

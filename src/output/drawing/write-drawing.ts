@@ -1,24 +1,27 @@
-import type { PartViews, SizeChoice } from '../../parts/part-views.js';
+import type { DrawnViews } from '../../parts/draw-views.js';
+import type { SizeChoice } from '../../parts/part-views.js';
 import type { Report } from '../report.js';
 import { xmlText } from '../xml-text.js';
-import { dimensionTags } from './dimensions.js';
-import { DRAWING_STYLE } from './drawing-style.js';
+import { breakLines } from './break-lines.js';
+import { dimensionsInk } from './dimensions.js';
+import { boxInk } from './ink.js';
 import { FRAME, layOut, PAPER, type Projection } from './sheet-layout.js';
-import { roomForViews, tableTags } from './tables.js';
-import { scaleBarTags, titleTags } from './title-block.js';
-import { viewTags } from './view-tags.js';
+import { INK_STYLE, svgOf } from './svg.js';
+import { roomForViews, tablesInk } from './tables.js';
+import { scaleBarInk, titleInk } from './title-block.js';
+import { viewInk } from './view-ink.js';
 
 /** Views of a part at the sizes that are to be stated. */
 export interface DrawnSizes {
   readonly sizes: SizeChoice;
-  readonly views: PartViews;
+  readonly views: DrawnViews;
   /** first angle unless said otherwise */
   readonly projection?: Projection;
 }
 
 /**
  * A drawing on A4: the section and the end views beside each other, further views below, thread by ISO 6410,
- * dimensions by ISO 129, hole table and title block. It is made from the dimensions, not from the mesh.
+ * dimensions by ISO 129, hole table and title block. Lines come from the solid, sizes from the dimensions.
  *
  * @param report name, kind and what was applied
  * @param drawn  views at the finished or at the printed sizes, and how they are projected
@@ -35,17 +38,16 @@ export function writeDrawing(
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" class="drawing" role="img" aria-labelledby="drawing-title" color="#1b2a33">`,
     `<title id="drawing-title">Drawing of ${xmlText(report.name)}, ${words}</title>`,
-    `<defs><style>${DRAWING_STYLE}</style>${hatchPattern('hatch', 45)}${hatchPattern('hatch-back', -45)}</defs>`,
-    `<rect class="o" x="${FRAME.left}" y="${FRAME.top}" width="${FRAME.right - FRAME.left}" height="${FRAME.bottom - FRAME.top}"/>`,
-    ...placed.flatMap((view) => [...viewTags(view), ...dimensionTags(view)]),
-    ...tableTags(views),
-    ...scaleBarTags(scale),
-    ...titleTags({ report, views, sizes, scale, projection }),
+    `<g ${INK_STYLE}>`,
+    ...breakLines([
+      boxInk('wide', [FRAME.left, FRAME.top], [FRAME.right, FRAME.bottom]),
+      ...placed.flatMap((view) => [...viewInk(view), ...dimensionsInk(view)]),
+      ...tablesInk(views),
+      ...scaleBarInk(scale),
+      ...titleInk({ report, views, sizes, scale, projection }),
+    ]).map(svgOf),
+    '</g>',
     '</svg>',
     '',
   ].join('\n');
-}
-
-function hatchPattern(id: string, turn: number): string {
-  return `<pattern id="${id}" width="2.4" height="2.4" patternUnits="userSpaceOnUse" patternTransform="rotate(${turn})"><path d="M0 0V2.4" stroke="currentColor" stroke-width=".3"/></pattern>`;
 }

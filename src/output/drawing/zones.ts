@@ -1,6 +1,7 @@
 import type { DrawnView, Point, Stroke } from '../../parts/part-views.js';
+import { PLANE_ARROW, PLANE_LETTER, PLANE_REACH } from './cutting-planes.js';
 import { FIGURE, sizeWidth } from './size-text.js';
-import { textWidth } from './svg.js';
+import { textWidth } from './text-width.js';
 import { type Straight, tiersOn } from './tiers.js';
 
 /** Distance of the first dimension line from the view, and of each further one [mm of paper]. */
@@ -57,9 +58,17 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
       FIRST_TIER,
       ...[lying.low > 0 ? toLeft[end] : 0, lying.high > 0 ? toRight[end] : 0].map((reach) => reach + FIGURE + MARGIN),
     );
-  const start = { below: clear(below, 'low'), above: clear(above, 'high'), left: FIRST_TIER, right: FIRST_TIER };
+  const planes = planeRoom(view, scale, box);
+  const start = {
+    below: Math.max(clear(below, 'low'), planes.below),
+    above: Math.max(clear(above, 'high'), planes.above),
+    left: Math.max(FIRST_TIER, planes.left),
+    right: Math.max(FIRST_TIER, planes.right),
+  };
   const room = (side: Straight) =>
-    tiers[side].length === 0 ? 4 : start[side] + NEXT_TIER * Math.max(...tiers[side].map(({ tier }) => tier)) + 3;
+    tiers[side].length === 0
+      ? Math.max(4, planes[side])
+      : start[side] + NEXT_TIER * Math.max(...tiers[side].map(({ tier }) => tier)) + 3;
   const along = { low: MARGIN + Math.max(below.low, above.low), high: MARGIN + Math.max(below.high, above.high) };
   const up = { low: MARGIN + Math.max(toLeft.low, toRight.low), high: MARGIN + Math.max(toLeft.high, toRight.high) };
   const leaders = sizes.filter(({ side }) => side === 'leader');
@@ -87,6 +96,20 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
     above: HEADING + beside.above + scale * box.max[1],
     below: Math.max(beside.below, up.low, shelves) - scale * box.min[1],
   };
+}
+
+/** Paper that the ends of cutting planes take beyond the box of a view, with arrow and letter. */
+function planeRoom({ planes = [] }: DrawnView, scale: number, box: Box): Record<Straight, number> {
+  const past = (axis: 0 | 1, way: 1 | -1) => {
+    const edge = way === 1 ? box.max[axis] : box.min[axis];
+    const over = planes.map(
+      ({ at, away, look }) =>
+        way * (scale * (at[axis] - edge) + PLANE_REACH * away[axis]) +
+        Math.max(PLANE_LETTER, -PLANE_ARROW * way * look[axis]),
+    );
+    return Math.max(0, ...over);
+  };
+  return { left: past(0, -1), right: past(0, 1), below: past(1, -1), above: past(1, 1) };
 }
 
 /** How far right of a view the shelves of its leaders start: past the dimension lines there. */

@@ -1,6 +1,6 @@
 import type { Finding } from '../../fit/check.js';
 import { TIGHTEN_AGAIN, TIGHTEN_EACH, WASH } from '../../parts/common/grip-hardware.js';
-import { drawnViews, type SizeMark } from '../../parts/part-views.js';
+import { type SizeMark, viewsOf } from '../../parts/part-views.js';
 import { plain } from '../../units/format.js';
 import { sizeText } from '../drawing/size-text.js';
 import { figure } from '../figures.js';
@@ -13,7 +13,7 @@ import { acceptedBoxes } from './verdict-section.js';
 /** First moves are made at this share of the feed. */
 const FIRST_MOVES = 0.1;
 
-type DrawnOnes = Parameters<typeof drawnViews>[0];
+type DrawnOnes = Parameters<typeof viewsOf<{ readonly sizes: readonly SizeMark[] }>>[0];
 
 interface Step {
   readonly title: string;
@@ -82,7 +82,7 @@ function print({ print: advice, bodies, applied }: Report): Step | undefined {
 }
 
 function measure({ cautions }: Report, finished: DrawnOnes): Step {
-  const marks = drawnViews(finished)
+  const marks = viewsOf<{ readonly sizes: readonly SizeMark[] }>(finished)
     .flatMap(({ sizes }) => sizes)
     .filter(({ spread }) => spread !== undefined);
   const moist = cautions.filter((text) => /moisture|room air/.test(text));

@@ -1,4 +1,4 @@
-import type { PartViews } from '../../parts/part-views.js';
+import type { DrawnViews } from '../../parts/draw-views.js';
 import type { PartInHand } from '../part-in-hand.js';
 import { stillPicture } from '../picture/picture.js';
 import { checksSection } from './checks-section.js';
@@ -28,7 +28,7 @@ const SECTIONS = [
 
 /** A drawing as it goes into a page. */
 export interface DrawnPart {
-  readonly views: PartViews;
+  readonly views: DrawnViews;
   /** SVG */
   readonly drawing: string;
 }

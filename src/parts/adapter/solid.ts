@@ -46,7 +46,7 @@ export function adapterBody(design: AdapterDesign, sizes: SizeChoice = 'printed'
   const wall = thinnestByArithmetic(design);
   return {
     recipe: { name, material: material.name, shape },
-    expected: { volume, mark: 0, bounds },
+    expected: () => ({ volume, mark: 0, bounds }),
     turnOver,
     printer,
     ...(wall ? { leastWall: wallInFile(wall.size, drawing.print, drawing.chordError) } : {}),

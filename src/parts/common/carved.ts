@@ -90,18 +90,20 @@ function slitShapes({ slit, levels }: Carved, reach: number): Shape[] {
 /** The hole between the seats a little past them, so that no two cutters end on one plane. */
 export function clampShapes(clamp: Clamp, height: number, reach: number): Shape[] {
   const at = [clamp.offset, height] as const;
-  return [
+  const cutters = [
     alongY(roofedOutline(clamp.hole / 2), at, -clamp.headSeat - OVERSHOOT / 2, clamp.nutSeat + OVERSHOOT / 2),
     alongY(roofedOutline(clamp.head / 2), at, -reach, -clamp.headSeat),
     alongY(nutPocket(clamp), at, clamp.nutSeat, reach),
   ];
+  return cutters.map((shape) => ({ kind: 'feature', name: 'clamp', shape }));
 }
 
 function setScrewShapes({ height, hole, slot, bore }: SetScrewPocket, reach: number): Shape[] {
-  const passage = alongX(roofedOutline(hole / 2), [0, height], -reach, 0);
-  if (bore) return [passage, alongX(roofedOutline(bore.diameter / 2), [0, height], -reach, -bore.inner)];
+  const named = (shape: Shape): Shape => ({ kind: 'feature', name: 'set-screw', shape });
+  const passage = named(alongX(roofedOutline(hole / 2), [0, height], -reach, 0));
+  if (bore) return [passage, named(alongX(roofedOutline(bore.diameter / 2), [0, height], -reach, -bore.inner))];
   const plan = box([-slot!.inner - slot!.thickness, -slot!.inner], [-slot!.width / 2, slot!.width / 2]);
-  return [passage, { kind: 'prism', outlines: [plan], from: -OVERSHOOT, to: height + slot!.top }];
+  return [passage, named({ kind: 'prism', outlines: [plan], from: -OVERSHOOT, to: height + slot!.top })];
 }
 
 /** A rectangle between two x and two y. */

@@ -49,13 +49,17 @@ export function holeCut(hole: Hole, inside: PrintSizes['inside'], chordError: nu
     from: low <= from ? from - OVERSHOOT : low,
     to: high >= to ? to + OVERSHOOT : high,
   };
+  const drill: Shape = hole.blind ? { kind: 'feature', name: 'blind', shape: bore } : bore;
   const drilled = prismVolume({ outlines: [outline], from: low, to: high });
-  if (!hole.pocket) return { shape: bore, volume: drilled };
+  if (!hole.pocket) return { shape: drill, volume: drilled };
   const { side, depth, pocket } = hole.pocket;
   const sunk = pocketOutline(pocket, { center, turn: hole.turn ?? 30, chordError, inside });
   const span = side === 'low' ? { from: from - OVERSHOOT, to: from + depth } : { from: to - depth, to: to + OVERSHOOT };
   const plain: Cut = {
-    shape: { kind: 'union', of: [bore, { kind: 'prism', outlines: [sunk], ...span }] },
+    shape: {
+      kind: 'union',
+      of: [drill, { kind: 'feature', name: 'pocket', shape: { kind: 'prism', outlines: [sunk], ...span } }],
+    },
     volume: drilled + (polygonArea(sunk) - commonArea(outline, sunk)) * depth,
   };
   const { roof } = hole.pocket;
@@ -89,7 +93,11 @@ function roofed(
   const { layer } = roof;
   const along = (near: number, far: number) =>
     side === 'low' ? { from: from + near, to: from + far } : { from: to - far, to: to - near };
-  const sunkShape: Shape = { kind: 'prism', outlines: [sunk], ...along(-OVERSHOOT, depth) };
+  const sunkShape: Shape = {
+    kind: 'feature',
+    name: 'pocket',
+    shape: { kind: 'prism', outlines: [sunk], ...along(-OVERSHOOT, depth) },
+  };
   if (roof.kind === 'membrane') {
     const rest =
       side === 'low' ? { from: from + depth + layer, to: bore.to } : { from: bore.from, to: to - depth - layer };

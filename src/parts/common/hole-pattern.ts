@@ -85,6 +85,20 @@ function fromScrew(sheet: PatternSheet, field: string, assumptions: Assumptions)
   return clearanceHole(sheet.screw!, series);
 }
 
+/**
+ * Distances along X and Y of the holes of a rectangle that is no square, its sides along the axes; undefined for other
+ * patterns, which are stated by their circle.
+ */
+export function rectangleOf(
+  centres: readonly (readonly [number, number])[],
+): { readonly along_x: number; readonly along_y: number } | undefined {
+  const [x, y] = [Math.abs(centres[0]?.[0] ?? 0), Math.abs(centres[0]?.[1] ?? 0)];
+  const isCorner = ([u, v]: readonly [number, number]) =>
+    Math.abs(Math.abs(u) - x) < 1e-6 && Math.abs(Math.abs(v) - y) < 1e-6;
+  const isRectangle = centres.length === 4 && centres.every(isCorner) && x > 1e-6 && y > 1e-6;
+  return isRectangle && Math.abs(x - y) > 1e-6 ? { along_x: 2 * x, along_y: 2 * y } : undefined;
+}
+
 function around(circle: number, count: number, start: number): [number, number][] {
   return Array.from({ length: count }, (_, i) => polar(circle / 2, start + (360 * i) / count));
 }

@@ -24,12 +24,14 @@ export function roofedOutline(radius: number): Outline {
   const square = rectangleOutline({ size: [4 * radius, 4 * radius] });
   const outline = [...planes, [0, 1, radius] as const].reduce<Outline>(clipped, square);
   const arc: Curve = { kind: 'arc', center: [0, 0], radius, circumscribed: true };
+  // one surface, so that no edge along the hole is drawn
+  const roof: Curve = { kind: 'free' };
   // the sides at 45° run on to the roof, which lies over the widest place of the arc
   const isRound = (i: number) =>
     [outline[i]!, outline[(i + 1) % outline.length]!].every(([, y]) => y < radius * Math.SQRT1_2 + 1e-6);
   return withCurves(
     outline,
-    outline.map((_, i) => (isRound(i) ? arc : undefined)),
+    outline.map((_, i) => (isRound(i) ? arc : roof)),
   );
 }
 

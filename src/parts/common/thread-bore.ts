@@ -36,6 +36,8 @@ export function threadBore({ thread, bottom, top, leadIn, ...run }: ThreadBore):
   );
   return {
     shape: { kind: 'union', of: [{ kind: 'thread', thread: cutter }, ...cones] },
-    volume: threadVolume(cutter, { from: bottom, to: top, openings }),
+    get volume() {
+      return threadVolume(cutter, { from: bottom, to: top, openings });
+    },
   };
 }

@@ -71,7 +71,11 @@ export function straightHalf(plan: JawPlan, reach: number): number {
 /** Width of a jaw across its middle line at a distance from the axis [mm]; 0 or below where its flanks have met. */
 export function jawWidth(plan: JawPlan, radius: number): number {
   const beta = halfPitch(plan.count);
-  return (2 * (radius * sind(beta) - flankOffset(plan, radius * cosd(beta)))) / cosd(beta);
+  let half = 0;
+  // a curved flank is met where it is as far along its lobe as the jaw is wide there
+  for (let i = 0; i < (plan.hollow > 0 ? 20 : 1); i++)
+    half = (radius * sind(beta) - flankOffset(plan, radius * cosd(beta) + half * sind(beta))) / cosd(beta);
+  return 2 * half;
 }
 
 /** Steps of a fillet between a flank and the floor. */

@@ -31,14 +31,14 @@ function hubBody(hub: Hub, { printer, material }: CouplingDesign, sizes: SizeCho
       material: material.name,
       shape: { kind: 'difference', of: [base, ...jawCutters(jaws, length, printer.chordError), ...cutters] },
     },
-    expected: {
+    expected: () => ({
       volume: sectionVolume(areaAt, breaks) - clampVolume(carved),
       mark: 0,
       bounds: [
         [min[0], min[1], bottom],
         [max[0], max[1], top],
       ],
-    },
+    }),
     printer,
   };
 }
@@ -49,14 +49,14 @@ function insertBody({ insert }: CouplingDesign, sizes: SizeChoice): PlannedBody 
   const { min, max } = outlineBounds(spiderOutline(plan, printer.chordError));
   return {
     recipe: { name: 'insert', material: material.name, shape: spiderShape(plan, printer.chordError) },
-    expected: {
+    expected: () => ({
       volume: spiderVolume(plan, printer.chordError),
       mark: 0,
       bounds: [
         [min[0], min[1], 0],
         [max[0], max[1], plan.height],
       ],
-    },
+    }),
     printer,
   };
 }

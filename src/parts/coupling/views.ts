@@ -1,5 +1,5 @@
 import { latheMesh } from '../../solid/lathe-mesh.js';
-import { type Placement, place } from '../../solid/mesh.js';
+import { place } from '../../solid/mesh.js';
 import { shaftBar } from '../common/drawn/shaft-bar.js';
 import { polar } from '../common/hole-pattern.js';
 import type { Companion, PartViews, SizeChoice } from '../part-views.js';
@@ -9,7 +9,7 @@ import { holeRows } from './views/holes.js';
 import { hubEnd } from './views/hub-end.js';
 import { notesOf } from './views/notes.js';
 import { sideView } from './views/side.js';
-import { type CouplingInSight, inSight, type Standing } from './views/standing.js';
+import { type CouplingInSight, inSight, placementOf, type Standing } from './views/standing.js';
 
 /** How far shafts stand out of their hubs in a picture, in diameters. */
 const SHAFT_BEYOND = 1.5;
@@ -43,12 +43,6 @@ export function couplingViews(design: CouplingDesign, choice: SizeChoice): PartV
     apart: Object.fromEntries(hubs.map(({ hub, way }) => [hub.name, [0, 0, -way * away] as const])),
     cutTowards: 0,
   };
-}
-
-/** Where a hub stands in use; the screw hub is turned over, its jaws between those of the other. */
-function placementOf({ end, way, plan }: Standing): Placement {
-  const by = [0, 0, end] as const;
-  return way === 1 ? { by } : { tilt: 180, turn: 180 / plan.jaws.count - 180, by };
 }
 
 /** The shaft at its likely size, from its end in the hub to outside. */

@@ -177,5 +177,5 @@ export const COUPON_CHECKS: readonly CouponCheck[] = [
 ];
 
 function couponVolume(design: CouponDesign): number {
-  return couponBodies(design).reduce((sum, { expected }) => sum + expected.volume + expected.mark, 0);
+  return couponBodies(design).reduce((sum, { expected }) => sum + expected().volume + expected().mark, 0);
 }

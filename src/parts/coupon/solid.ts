@@ -26,7 +26,7 @@ const BETWEEN = 4;
 export function couponBodies(design: CouponDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
   const style = markStyle(design.printer.lineWidth);
   const drawn = sizes === 'printed' ? design : { ...design, printer: uncompensated(design.printer) };
-  return couponPlates(drawn).map((plate) => plateBody(plate, asInFile(plate.name, drawn), style));
+  return couponPlates(design, sizes).map((plate) => plateBody(plate, asInFile(plate.name, drawn), style));
 }
 
 /** Scale, bores and posts stand in the file as they are meant. */
@@ -36,9 +36,10 @@ function asInFile(plate: string, design: CouponDesign): CouponDesign {
 }
 
 /** The plates of a coupon with what stands on them, in their places on the bed. */
-export function couponPlates(design: CouponDesign): Plate[] {
+export function couponPlates(design: CouponDesign, sizes: SizeChoice = 'printed'): Plate[] {
+  const drawn = sizes === 'printed' ? design : { ...design, printer: uncompensated(design.printer) };
   let front = 0;
-  return platesOf(design, markStyle(design.printer.lineWidth)).map((make) => {
+  return platesOf(drawn, markStyle(design.printer.lineWidth)).map((make) => {
     const plate = make(front);
     front = outlineBounds(plate.outline).max[1] + BETWEEN;
     return plate;

@@ -121,7 +121,13 @@ export function plateBody(
     kind: 'union',
     of: [
       prism(outline, 0, thickness),
-      ...columns.map((column) => prism(column.outline, thickness / 2, column.height)),
+      ...columns.map(
+        ({ outline: wall, height }): Shape => ({
+          kind: 'feature',
+          name: 'column',
+          shape: prism(wall, thickness / 2, height),
+        }),
+      ),
       ...raised.map(
         (mark): Shape => ({ kind: 'feature', name: 'mark', shape: prism(mark, thickness - SUNK, thickness + rise) }),
       ),
@@ -129,7 +135,7 @@ export function plateBody(
   };
   const cuts = columns.flatMap(({ cut }) => cut ?? []);
   const standing = columns.reduce((sum, one) => sum + polygonArea(one.outline) * (one.height - thickness), 0);
-  const cutAway = cuts.reduce((sum, { volume }) => sum + volume, 0);
+  const cutAway = () => cuts.reduce((sum, { volume }) => sum + volume, 0);
   const { min, max } = outlineBounds(outline);
   return {
     recipe: {
@@ -137,14 +143,14 @@ export function plateBody(
       material: material.name,
       shape: cuts.length === 0 ? solid : { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape)] },
     },
-    expected: {
-      volume: polygonArea(outline) * thickness + standing - cutAway,
+    expected: () => ({
+      volume: polygonArea(outline) * thickness + standing - cutAway(),
       mark: raised.reduce((sum, mark) => sum + polygonArea(mark) * rise, 0),
       bounds: [
         [min[0], min[1], 0],
         [max[0], max[1], Math.max(thickness + (marks.length > 0 ? rise : 0), ...columns.map(({ height }) => height))],
       ],
-    },
+    }),
     printer,
   };
 }

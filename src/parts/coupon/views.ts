@@ -1,10 +1,10 @@
 import { outlineBounds } from '../../solid/convex.js';
 import { plain } from '../../units/format.js';
-import type { DrawnView, HoleRow, PartViews, SizeChoice } from '../part-views.js';
+import type { AskedView, HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { CouponDesign } from './dimensions.js';
-import { couponPlates } from './solid.js';
+import { couponBodies, couponPlates } from './solid.js';
 import type { Plate } from './strip.js';
-import { plateFromAbove, plateFromRight } from './views/plate.js';
+import { type PlateInSight, plateFromAbove, plateFromRight } from './views/plate.js';
 import { scaleSizes, stepSizes, stripSizes } from './views/sizes.js';
 
 const TITLES: Readonly<Record<string, string>> = {
@@ -16,12 +16,16 @@ const TITLES: Readonly<Record<string, string>> = {
 
 /** What a drawing and the page show of a coupon: each plate from above with the size of every mark, as on the bed. */
 export function couponViews(design: CouponDesign, choice: SizeChoice): PartViews {
-  const plates = couponPlates(design);
-  const [first, ...rest] = plates as [Plate, ...Plate[]];
-  const fromAbove = (plate: Plate): DrawnView =>
-    plateFromAbove(plate, TITLES[plate.name]!, sizesOf(design, plate, choice));
+  const plates = couponPlates(design, choice);
+  const shapes = couponBodies(design, choice).map(({ recipe }) => recipe.shape);
+  const [first, ...rest] = plates.map((plate, i) => ({ plate, shape: shapes[i]! })) as [
+    PlateInSight,
+    ...PlateInSight[],
+  ];
+  const fromAbove = (one: PlateInSight): AskedView =>
+    plateFromAbove(one, TITLES[one.plate.name]!, sizesOf(design, one.plate, choice));
   return {
-    side: plateFromRight(first, design.plan.scale ? stepSizes(design.plan.scale, first) : []),
+    side: plateFromRight(first, design.plan.scale ? stepSizes(design.plan.scale, first.plate) : []),
     end: fromAbove(first),
     ...(rest.length > 0 ? { further: rest.map(fromAbove) } : {}),
     holes: plates.flatMap((plate) => nutRows(design, plate)),

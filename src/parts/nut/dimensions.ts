@@ -19,7 +19,7 @@ import { plain } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
 import type { NutPocket } from '../common/bought-nut.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
-import { type HolePattern, measuredPattern, ownPattern } from '../common/hole-pattern.js';
+import { type HolePattern, measuredPattern, ownPattern, rectangleOf } from '../common/hole-pattern.js';
 import type { Joint, JointHole } from '../common/joints.js';
 import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
@@ -491,8 +491,19 @@ function named(sizes: NutSizes): Sizes {
     ...(body.flats === undefined ? {} : { body_flats: body.flats }),
     length: sizes.length,
     ...(flange ? flangeNames(flange) : {}),
-    ...(holes ? { hole_diameter: holes.diameter, hole_circle: 2 * Math.hypot(...holes.centres[0]!) } : {}),
+    ...(holes
+      ? {
+          hole_diameter: holes.diameter,
+          hole_circle: 2 * Math.hypot(...holes.centres[0]!),
+          ...holeDistances(holes.centres),
+        }
+      : {}),
   };
+}
+
+function holeDistances(centres: readonly (readonly [number, number])[]): Sizes {
+  const rectangle = rectangleOf(centres);
+  return rectangle ? { holes_along_x: rectangle.along_x, holes_along_y: rectangle.along_y } : {};
 }
 
 function flangeNames(flange: Flange): Sizes {

@@ -30,11 +30,11 @@ export function nutBody(design: NutDesign): PlannedBody {
       material: design.material.name,
       shape: { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape), ...mark.cut] },
     },
-    expected: {
+    expected: () => ({
       volume: hull.volume - mark.taken - cuts.reduce((sum, { volume }) => sum + volume, 0),
       mark: mark.leeway,
       bounds: hull.bounds,
-    },
+    }),
     turnOver: topFace(design) === 'flange-face',
     printer,
   };

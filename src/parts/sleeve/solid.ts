@@ -17,14 +17,14 @@ export function sleeveBody(design: SleeveDesign, sizes: SizeChoice = 'printed'):
   const beside = outlineBounds(clipped(carved.outline, [0, -1, -plan.slit / 2]));
   return {
     recipe: { name, material: material.name, shape: { kind: 'difference', of: [base, ...cutters] } },
-    expected: {
+    expected: () => ({
       volume: sectionVolume(carvedArea(carved), carvedBreaks(carved)) - clampVolume(carved),
       mark: 0,
       bounds: [
         [min[0], min[1], 0],
         [beside.max[0], max[1], plan.length],
       ],
-    },
+    }),
     printer,
   };
 }

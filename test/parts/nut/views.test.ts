@@ -1,16 +1,15 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { drawViews } from '../../../src/parts/draw-views.js';
 import { designNut, type NutDesign } from '../../../src/parts/nut/dimensions.js';
-import { nutBodies } from '../../../src/parts/nut/family/bodies.js';
 import { nutSchema } from '../../../src/parts/nut/sheet.js';
 import { nutViews } from '../../../src/parts/nut/views.js';
-import type { Point } from '../../../src/parts/part-views.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
+import { polygonArea } from '../../../src/solid/outline.js';
 import { FAMILY_BASE, METAL, SPRING } from '../../support/family-sheet.js';
 import '../../support/seed.js';
-import { disagreements } from '../../support/section-against-solid.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 import { randomFamily } from './random-family.js';
 
@@ -78,31 +77,8 @@ describe.each(SHEETS)('the drawing of a nut, %s', (_, changes, count) => {
 
   it.each(['finished', 'printed'] as const)('states its dimensions inside the frame, %s sizes', (sizes) => {
     const views = nutViews(made, sizes);
-    const stated = expectSoundDrawing({ part: 'nut', sizes, views, dimensions: made.dimensions[sizes] });
+    const stated = expectSoundDrawing(kernel, { part: 'nut', sizes, views, dimensions: made.dimensions[sizes] });
     expect(stated).toBeGreaterThanOrEqual(count);
-  });
-
-  it('cuts every body as it is', () => {
-    const views = nutViews(made, 'printed');
-    const meshes = nutBodies(made).map(({ recipe }) => kernel.fuse(recipe.shape));
-    const { thread, leadIn } = made.printed;
-    // the planes are read off the traces in the end view
-    const [up, down] = views.end.letters.filter(({ text }) => text === 'A').map(({ at }) => Math.atan2(at[1], at[0]));
-    const inMesh = ([x, y]: Point) => {
-      const [r, angle] = [Math.abs(y), y > 0 ? up! : down!];
-      // threads are drawn by convention
-      if (made.family?.kind !== 'holder' && r > thread.minor / 2 - 0.1 && r < thread.major / 2 + leadIn + 0.1)
-        return undefined;
-      return [r * Math.cos(angle), r * Math.sin(angle), -x] as const;
-    };
-    const all = views.side.hatched.concat(views.side.crossHatched ?? []).flat();
-    const xs = all.flat().map(([x]) => x);
-    const ys = all.flat().map(([, y]) => y);
-    const from = [Math.min(...xs) - 1, Math.min(...ys) - 1] as const;
-    const to = [Math.max(...xs) + 1, Math.max(...ys) + 1] as const;
-    const { tried, wrong } = disagreements({ loops: all, mesh: meshes, inMesh, from, to });
-    expect(tried).toBeGreaterThan(400);
-    expect(wrong).toEqual([]);
   });
 
   it('shows screw, spring and metal nut as closed solids that do not stand in the way of a body', () => {
@@ -111,6 +87,20 @@ describe.each(SHEETS)('the drawing of a nut, %s', (_, changes, count) => {
       expect([name, openEdges, volume > 0]).toEqual([name, 0, true]);
     }
   });
+});
+
+it('opens in its section the area that its profile has', () => {
+  const made = nut({ holes: undefined });
+  const { body, flange, fillet, relief, thread, leadIn, length } = made.finished;
+  const views = drawViews(kernel, nutViews(made, 'finished'));
+  const drawn = views.side.hatched.flat().reduce((sum, loop) => sum + Math.abs(polygonArea(loop)), 0);
+  const [bore, cone] = [thread.minor / 2, thread.major / 2 + leadIn];
+  const plate = flange!.thickness * (flange!.size[0] / 2 - bore);
+  const stem = (length - flange!.thickness) * (body.across / 2 - bore);
+  const broken = 2 * (relief ** 2 / 2) + 2 * ((cone - bore) ** 2 / 2);
+  const rounded = (1 - Math.PI / 4) * fillet ** 2;
+  // a fillet drawn in eight chords stands 0.6 % of its square proud of the arc
+  expect(drawn / 2).toBeCloseTo(plate + stem - broken + rounded, 1);
 });
 
 it('pulls halves off their joint and the follower off the main nut', () => {
@@ -135,9 +125,14 @@ it('draws whatever can be designed', () => {
       const made = designed(sheet);
       if (!made) return;
       for (const sizes of ['finished', 'printed'] as const)
-        expectSoundDrawing({ part: 'nut', sizes, views: nutViews(made, sizes), dimensions: made.dimensions[sizes] });
+        expectSoundDrawing(kernel, {
+          part: 'nut',
+          sizes,
+          views: nutViews(made, sizes),
+          dimensions: made.dimensions[sizes],
+        });
     }),
-    { numRuns: 30 },
+    { numRuns: 12 },
   );
 });
 

@@ -1,12 +1,13 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { drawViews } from '../../../src/parts/draw-views.js';
 import { sleeveKind } from '../../../src/parts/sleeve/index.js';
-import { sleeveBody } from '../../../src/parts/sleeve/solid.js';
 import { sleeveViews } from '../../../src/parts/sleeve/views.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
+import { polygonArea } from '../../../src/solid/outline.js';
 import { SLEEVES } from '../../support/odd-sheets.js';
-import { disagreements } from '../../support/section-against-solid.js';
+import { expectSoundDrawing } from '../../support/sound-drawing.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
@@ -17,17 +18,9 @@ describe.each(Object.keys(SLEEVES))('what is drawn of: %s', (name) => {
   const made = sleeveKind.design(sleeveKind.schema.parse(SLEEVES[name]), SHIPPED);
   const views = sleeveViews(made, 'printed');
 
-  it('hatches the material that the solid has there, nothing in its slit', () => {
-    const { outside, length } = made.printed;
-    const { tried, wrong } = disagreements({
-      loops: views.side.hatched.flat(),
-      mesh: kernel.fuse(sleeveBody(made).recipe.shape),
-      inMesh: ([across, x]) => [x, 1e-4, -across],
-      from: [-length - 1, -outside / 2 - 1],
-      to: [1, outside / 2 + 1],
-    });
-    expect(tried).toBeGreaterThan(500);
-    expect(wrong).toEqual([]);
+  it.each(['finished', 'printed'] as const)('draws its sizes between its lines, %s sizes', (sizes) => {
+    const views = sleeveViews(made, sizes);
+    expectSoundDrawing(kernel, { part: 'sleeve', sizes, views, dimensions: made.dimensions[sizes] });
   });
 
   it('shows closed shafts that stop where the bores do', () => {
@@ -38,6 +31,17 @@ describe.each(Object.keys(SLEEVES))('what is drawn of: %s', (name) => {
     expect(Math.max(...heights[0]!)).toBeCloseTo(lower.depth, 9);
     expect(Math.min(...heights[1]!)).toBeCloseTo(made.printed.length - upper.depth, 9);
   });
+});
+
+it('opens one side of a bush in its section, the slit on the other', () => {
+  const made = sleeveKind.design(sleeveKind.schema.parse(SLEEVES['thinnest bush']), SHIPPED);
+  const { outside, length, bores, chamfer } = made.finished;
+  const views = drawViews(kernel, sleeveViews(made, 'finished'));
+  const drawn = views.side.hatched.flat().reduce((sum, loop) => sum + Math.abs(polygonArea(loop)), 0);
+  // a wall with its four edges broken
+  const wall = (length * (outside - bores[0].bore.diameter)) / 2 - 4 * (chamfer ** 2 / 2);
+  expect(drawn).toBeCloseTo(wall, 1);
+  for (const [, y] of views.side.hatched.flat(2) as (readonly [number, number])[]) expect(y).toBeLessThan(0);
 });
 
 it('shows the lower end of a clamp sleeve as well, and of a bush only one', () => {

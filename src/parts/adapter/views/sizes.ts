@@ -1,9 +1,11 @@
-import { outlineBounds } from '../../../solid/convex.js';
+import type { Outline } from '../../../solid/outline.js';
+import { rayReach } from '../../common/drawn/along-ray.js';
+import { extremes } from '../../common/drawn/extremes.js';
 import type { SizeWay } from '../../common/drawn/spread.js';
-import { polar } from '../../common/hole-pattern.js';
+import { polar, rectangleOf } from '../../common/hole-pattern.js';
 import type { Point, SizeMark } from '../../part-views.js';
 import type { PatternHoles, Step } from '../plan.js';
-import { angleOf, circleThrough, holeDiameter, type PlateInSight, placed } from './in-sight.js';
+import { angleOf, circleThrough, disc, holeDiameter, type PlateInSight, placed } from './in-sight.js';
 
 type Stated = Pick<SizeMark, 'name' | 'value' | 'spread'>;
 
@@ -14,32 +16,40 @@ function stated({ design, choice, spread }: PlateInSight, name: string, way: Siz
   return { name, value, ...spread(value, way) };
 }
 
-/**
- * Heights and the diameters about the axis.
- * @param reach how far the section reaches above and below the axis [mm]
- */
-export function sideSizes(sight: PlateInSight, [upper, lower]: readonly [number, number]): SizeMark[] {
-  const { plate, print, top, design } = sight;
+/** Heights and the diameters about the axis; each height from where its faces end in the section. */
+export function sideSizes(sight: PlateInSight): SizeMark[] {
+  const { plate, print, top, design, outline, cut } = sight;
   const { outerStep, innerStep, rim } = plate;
-  const along = (name: string, from: number, to: number, side: 'above' | 'below'): SizeMark => {
-    const y = side === 'above' ? upper : -lower;
-    return { ...stated(sight, name, 'along'), from: [-from, y], to: [-to, y], side };
+  const reach = (face: Outline, side: 'above' | 'below') =>
+    side === 'above' ? rayReach(face, cut[0]) : -rayReach(face, cut[1]);
+  const stepReach = ({ diameter, center }: Step, side: 'above' | 'below') =>
+    reach(disc(print.inside(diameter), placed(center, print)), side);
+  const along = (name: string, from: Point, to: Point, side: 'above' | 'below'): SizeMark => {
+    return { ...stated(sight, name, 'along'), from: [-from[0], from[1]], to: [-to[0], to[1]], side };
   };
   const across = (name: string, z: number, side: 'left' | 'right', way: SizeWay = 'inside'): SizeMark => {
     const one = stated(sight, name, way);
     return { ...one, sign: '⌀', from: [-z, -one.value / 2], to: [-z, one.value / 2], side };
   };
+  const depth = (name: string, step: Step, [mouth, way]: readonly [number, 1 | -1], side: 'above' | 'below') => {
+    const y = stepReach(step, side);
+    return along(name, [mouth, y], [mouth + way * print.along(step.depth), y], side);
+  };
   const seat = print.along(design.seatHeight);
+  const onStep = outerStep && Math.abs(top - print.along(outerStep.depth) - seat) < 1e-6 ? outerStep : innerStep;
   const low = rim ? -print.along(rim.height) : 0;
+  const rimReach = rim ? reach(disc(print.outside(rim.outer), placed(rim.center, print)), 'below') : 0;
   return [
-    along('thickness', 0, top, 'below'),
-    ...(design.nut && Math.abs(seat - top) > 1e-9 && seat > 0 ? [along('height_change', 0, seat, 'above')] : []),
+    along('thickness', [0, reach(outline, 'below')], [top, reach(outline, 'below')], 'below'),
+    ...(design.nut && Math.abs(seat - top) > 1e-9 && seat > 0 && onStep
+      ? [along('height_change', [0, reach(outline, 'above')], [seat, stepReach(onStep, 'above')], 'above')]
+      : []),
     across('bore', innerStep || rim ? top : 0, innerStep || rim ? 'left' : 'right'),
-    ...(outerStep ? [along('recess_depth', top - print.along(outerStep.depth), top, 'above')] : []),
+    ...(outerStep ? [depth('recess_depth', outerStep, [top, -1], 'above')] : []),
     ...(outerStep && isCentred(outerStep) ? [across('recess_diameter', top, 'left')] : []),
-    ...(innerStep ? [along('carriage_recess_depth', 0, print.along(innerStep.depth), 'below')] : []),
+    ...(innerStep ? [depth('carriage_recess_depth', innerStep, [0, 1], 'below')] : []),
     ...(innerStep && isCentred(innerStep) ? [across('carriage_recess_diameter', 0, 'right')] : []),
-    ...(rim ? [along('rim_height', low, 0, 'below')] : []),
+    ...(rim ? [along('rim_height', [low, rimReach], [0, rimReach], 'below')] : []),
     ...(rim && isCentred(rim) ? [across('rim_diameter', low, 'right', 'outside')] : []),
   ];
 }
@@ -60,11 +70,11 @@ export function endSizes(sight: PlateInSight, face: 'high' | 'low', hasBoth: boo
 }
 
 function outlineSizes(sight: PlateInSight): SizeMark[] {
-  const { min, max } = outlineBounds(sight.outline);
-  return [
-    { ...stated(sight, 'outline_length', 'outside'), from: min, to: [max[0], min[1]], side: 'below' },
-    { ...stated(sight, 'outline_width', 'outside'), from: min, to: [min[0], max[1]], side: 'left' },
-  ];
+  const over = (name: string, axis: 0 | 1, side: 'below' | 'left'): SizeMark => {
+    const [from, to] = extremes(sight.outline, axis, side);
+    return { ...stated(sight, name, 'outside'), from, to, side };
+  };
+  return [over('outline_length', 0, 'below'), over('outline_width', 1, 'left')];
 }
 
 /** Sinks and rings that stand off the axis, seen from −Z. */
@@ -100,6 +110,7 @@ function holeSizes(
   const angle = angleOf(at);
   const [dx, dy] = polar(holeDiameter(holes, print) / 2, up * 45);
   const circle = circleThrough(holes.centres);
+  const rectangle = rectangleOf(holes.centres);
   const count = holes.centres.length;
   return [
     {
@@ -109,7 +120,8 @@ function holeSizes(
       to: [at[0] + dx, at[1] + dy],
       side: 'leader',
     },
-    ...(circle && count > 1
+    ...(rectangle ? distanceSizes(sight, name, rectangle, up === 1 ? 'above' : 'below') : []),
+    ...(circle && count > 1 && !rectangle
       ? [
           {
             ...stated(sight, `${name}_hole_circle`, 'outside'),
@@ -121,5 +133,20 @@ function holeSizes(
           },
         ]
       : []),
+  ];
+}
+
+/** A rectangle of holes by its two distances. */
+function distanceSizes(
+  sight: PlateInSight,
+  name: 'nut' | 'carriage',
+  { along_x, along_y }: { readonly along_x: number; readonly along_y: number },
+  side: 'above' | 'below',
+): SizeMark[] {
+  const [x, y] = [sight.print.across(along_x) / 2, sight.print.across(along_y) / 2];
+  const edge = side === 'above' ? y : -y;
+  return [
+    { ...stated(sight, `${name}_holes_along_x`, 'outside'), from: [-x, edge], to: [x, edge], side },
+    { ...stated(sight, `${name}_holes_along_y`, 'outside'), from: [x, -y], to: [x, y], side: 'right' },
   ];
 }

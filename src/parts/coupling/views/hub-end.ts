@@ -1,45 +1,41 @@
-import { boreReach } from '../../common/bore.js';
 import { boreSizes } from '../../common/drawn/bore-sizes.js';
-import { clampSeenAlong } from '../../common/drawn/clamp-seen.js';
-import { flipped } from '../../common/drawn/flipped.js';
-import { roundEndSeen } from '../../common/drawn/round-end-seen.js';
-import { setScrewSeenAlong } from '../../common/drawn/set-screw-seen.js';
+import { clampAxesAlong } from '../../common/drawn/clamp-axes.js';
+import { sectionPlanes } from '../../common/drawn/section-planes.js';
 import type { SizeWay } from '../../common/drawn/spread.js';
-import { beyond, crossing } from '../../common/drawn/strokes.js';
-import type { DrawnView, SizeMark } from '../../part-views.js';
+import { beyond, crossing, line } from '../../common/drawn/strokes.js';
+import type { AskedView, SizeMark } from '../../part-views.js';
 import type { CouplingInSight, Standing } from './standing.js';
 
 /** A hub seen on its plain end, its slit to the left. */
-export function hubEnd({ plan, group, title }: Standing, { spread }: CouplingInSight): DrawnView {
-  const { outside, chamfer, bore, slit, clamp, setScrew } = plan;
+export function hubEnd({ plan, group, title, alone }: Standing, { spread }: CouplingInSight): AskedView {
+  const { outside, bore, slit, clamp, setScrew } = plan;
   const r = outside / 2;
   const far = r + beyond(r);
   return {
     title: `End of the ${title}`,
-    strokes: flipped([
-      ...roundEndSeen({ radius: r, chamfer, bore, slit: slit?.width ?? 0 }),
-      ...(clamp ? clampSeenAlong(clamp, r) : []),
-      ...(setScrew ? setScrewSeenAlong(setScrew, boreReach(bore).far, r) : []),
+    solid: { bodies: [alone], sight: { kind: 'end', from: -1 }, hidden: ['clamp', 'set-screw'] },
+    strokes: [
+      ...(clamp ? clampAxesAlong(clamp, r, -1) : []),
+      ...(setScrew ? [line('centre', [0, 0], [r + 2, 0])] : []),
       ...crossing([0, 0], far),
-    ]),
-    hatched: [],
+    ],
     sizes: [
       over('outside_diameter', outside, 'outside'),
       ...(bore.form === 'hexagon' ? [] : [over('bore_diameter', bore.diameter, 'inside')]),
       ...boreSizes(bore, { before: `${group}.`, spread: spread.hubs, flipped: true }),
       ...gripSizes(),
     ],
-    letters: ([1, -1] as const).map((way) => ({ at: [way * far, 0], text: 'A', away: [0.5 * way, 0.86] })),
+    planes: sectionPlanes([0, 180], () => r, -1),
+    letters: [],
   };
 
   function over(name: string, value: number, way: SizeWay): SizeMark {
-    const from = [-value / 2, 0] as const;
     return {
       name: `${group}.${name}`,
       value,
       sign: '⌀',
       ...spread.hubs(value, way),
-      from,
+      from: [-value / 2, 0],
       to: [value / 2, 0],
       side: 'below',
     };

@@ -1,38 +1,32 @@
-import type { Outline } from '../../../solid/outline.js';
-import { boreFaces, setScrewFaces } from '../../common/drawn/carved-faces.js';
-import { clampSeenAcross } from '../../common/drawn/clamp-seen.js';
-import { faceBox } from '../../common/drawn/cut-face.js';
-import { flatArea } from '../../common/drawn/flat-area.js';
-import { beyond, box, line, loop, ring } from '../../common/drawn/strokes.js';
-import type { DrawnView, Letter, Point, Stroke } from '../../part-views.js';
-import type { HubPlan } from '../hub-plan.js';
-import { boreLevels } from '../hub-plan.js';
+import { clampAxesAcross } from '../../common/drawn/clamp-axes.js';
+import { beyond, box, line, ring } from '../../common/drawn/strokes.js';
+import type { AskedView, Letter, Point, Stroke } from '../../part-views.js';
 import { rowLabels } from './holes.js';
 import { sideSizes } from './side-sizes.js';
 import type { CouplingInSight, Standing } from './standing.js';
 
 /**
- * Both hubs and the insert put together, cut through slits, flats and one jaw of each hub: the planes in which these
- * lie are turned into one. The walls of the slits are looked at, not cut.
+ * Both hubs and the insert put together, cut through slits, flats and one jaw of each hub: the hubs are turned so that
+ * the planes in which these lie are one. The walls of the slits are looked at, not cut.
  */
-export function sideView(coupling: CouplingInSight): DrawnView {
+export function sideView(coupling: CouplingInSight): AskedView {
   const { hubs, floor, insert, from } = coupling;
-  const cut = hubs.map((hub) => hubCut(hub));
-  const cutInsert = insertRing(coupling);
   const ends = hubs.map(({ end }) => end);
   const [low, high] = [Math.min(floor, from, ...ends), Math.max(from + insert.height, ...ends)];
   const reach = beyond(high - low);
   return {
     title: 'Section A–A, put together',
+    solid: {
+      bodies: [hubs[0]!.shape, coupling.insertShape, ...hubs.slice(1).map(({ shape }) => shape)],
+      sight: { kind: 'section', planes: [0, 180] },
+      hidden: ['clamp'],
+    },
     strokes: [
-      ...cut.flatMap(({ loops, seen }) => [...loops.map((points) => loop('outline', points)), ...seen]),
-      ...cutInsert.map((points) => loop('outline', points)),
+      ...hubs.flatMap(screwAxes),
       ...padStrokes(coupling),
       line('centre', [reach - low, 0], [-high - reach, 0]),
       line('centre', ...acrossTrace(coupling, 1)),
     ],
-    hatched: cut.map(({ loops }) => loops),
-    crossHatched: [cutInsert],
     sizes: sideSizes(coupling),
     letters: [
       ...screwNumbers(coupling),
@@ -51,84 +45,13 @@ function acrossTrace({ hubs, floor, design }: CouplingInSight, past: 0 | 1): [Po
   ];
 }
 
-/** Material of a hub as loops, and what is seen behind the cut. */
-function hubCut(standing: Standing): { readonly loops: Point[][]; readonly seen: Stroke[] } {
-  const { plan, onPaper } = standing;
-  const { slit, clamp } = plan;
-  const whole = (['near', 'far'] as const).map((side) => hubHalf(plan, side));
-  const gap = slit ? [faceBox([-1, slit.to], [0, plan.outside])] : [];
-  const [near, far] = [flatArea(whole[0]!.added, [...whole[0]!.cut, ...gap]), flatArea(whole[1]!.added, whole[1]!.cut)];
-  const wall = slit ? flatArea(whole[0]!.added, [...whole[0]!.cut, faceBox([slit.to, 1000], [0, plan.outside])]) : [];
-  const up = (points: readonly Point[]) => points.map(onPaper);
-  const down = (points: readonly Point[]) => points.map(([z, r]) => onPaper([z, -r]));
-  return {
-    loops: [...near.map(up), ...far.map(down)],
-    seen: [
-      ...wall.map((points) => loop('outline', up(points))),
-      ...(clamp ? clampSeenAcross(clamp, ([x, z]) => onPaper([z, x]), 'nut') : []),
-      ...edgesAcross(standing),
-      ...screwLine(standing),
-    ],
-  };
-}
-
-/** What a hub is made of on one side of its axis: a jaw on the slit's side, a gap between two on the other. */
-export function hubHalf(plan: HubPlan, side: 'near' | 'far'): { readonly added: Outline[]; readonly cut: Outline[] } {
-  const { outside, length, chamfer, bore, stop, setScrew, jaws } = plan;
+/** Centre lines of clamp and set screws. */
+function screwAxes({ plan: { clamp, setScrew, outside }, onPaper }: Standing): Stroke[] {
   const r = outside / 2;
-  const top = length + jaws.height;
-  const tip: Outline =
-    side === 'near'
-      ? [
-          [top - jaws.bevel, r],
-          [top, r - jaws.bevel],
-          [top, 0],
-        ]
-      : [
-          [length, r],
-          [length, 0],
-        ];
-  const end = length - jaws.recess;
-  return {
-    added: [[[0, 0], [0, r - chamfer], [chamfer, r], ...tip]],
-    cut: [
-      ...boreFaces(bore, boreLevels(plan), stop ? stop.from : end, side),
-      faceBox([end, top + 1], [0, jaws.inner]),
-      ...(setScrew && side === 'far' ? setScrewFaces(setScrew) : []),
-    ],
-  };
-}
-
-/** Edges of bore and room that run straight across behind the cut. */
-function edgesAcross({ plan, onPaper }: Standing): Stroke[] {
-  const { bore, chamfer, stop, length, jaws } = plan;
-  const [near] = boreFaces(bore, boreLevels(plan), 0, 'near');
-  const [far] = boreFaces(bore, boreLevels(plan), 0, 'far');
-  const reachAt = (face: Outline, z: number) => face.findLast(([at]) => at === z)?.[1];
-  const at = (z: number, up: number, down: number) => line('outline', onPaper([z, up]), onPaper([z, -down]));
-  const places = [chamfer, ...(stop ? [stop.from, stop.from + stop.drop] : [])].flatMap((z): Stroke[] => {
-    const [up, down] = [reachAt(near!, z), reachAt(far!, z)];
-    return up === undefined || down === undefined ? [] : [at(z, up, down)];
-  });
-  const mouth = bore.diameter / 2 + chamfer;
-  const floor = length - jaws.recess;
-  return [at(0, mouth, mouth), ...places, at(floor, jaws.inner, jaws.inner), at(length, jaws.inner, jaws.inner)];
-}
-
-function screwLine({ plan: { setScrew, outside }, onPaper }: Standing): Stroke[] {
-  if (!setScrew) return [];
-  const r = outside / 2;
-  return [line('centre', onPaper([setScrew.height, -r - beyond(r)]), onPaper([setScrew.height, 0]))];
-}
-
-/** Cut ring of the insert, or its solid centre. */
-function insertRing({ insert, from }: CouplingInSight): Point[][] {
-  const [right, left] = [-from, -from - insert.height];
-  if (insert.hole === 0) return [faceBox([left, right], [-insert.ring, insert.ring])].map((face) => [...face]);
-  const hole = insert.hole / 2;
-  return [1, -1].map((side) =>
-    faceBox([left, right], [side * hole, side * insert.ring]).map(([x, y]): Point => [x, y]),
-  );
+  return [
+    ...(clamp ? clampAxesAcross(clamp, ([x, z]) => onPaper([z, x])) : []),
+    ...(setScrew ? [line('centre', onPaper([setScrew.height, -r - beyond(r)]), onPaper([setScrew.height, 0]))] : []),
+  ];
 }
 
 /** The disc or ball that both shaft ends stand on. */

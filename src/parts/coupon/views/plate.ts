@@ -1,36 +1,36 @@
 import { outlineBounds } from '../../../solid/convex.js';
-import { arc, beyond, crossing, line, loop, ring } from '../../common/drawn/strokes.js';
-import type { DrawnView, Point, SizeMark, Stroke } from '../../part-views.js';
+import type { Shape } from '../../../solid/recipe.js';
+import { arc, beyond, crossing, line } from '../../common/drawn/strokes.js';
+import type { AskedView, Point, SizeMark, Stroke } from '../../part-views.js';
 import type { Opening, Plate } from '../strip.js';
-import { boxesSeen, type SeenBox } from './boxes-seen.js';
+
+/** A plate as a recipe, with what its views need besides. */
+export interface PlateInSight {
+  readonly plate: Plate;
+  readonly shape: Shape;
+}
 
 /** A plate seen from above, its marks as letters. */
 export function plateFromAbove(
-  { outline, columns, marks }: Plate,
+  { plate: { columns, marks }, shape }: PlateInSight,
   title: string,
   sizes: readonly SizeMark[],
-): DrawnView {
+): AskedView {
   return {
     title,
-    strokes: [
-      loop('outline', outline),
-      ...columns.flatMap(({ outline: wall, opening }) => [
-        loop('outline', wall),
-        ...(opening ? openingSeen(opening) : []),
-        ...(wall.length > 4 ? axesOf(wall) : []),
-      ]),
-    ],
-    hatched: [],
+    solid: { bodies: [shape], sight: { kind: 'end', from: 1 } },
+    strokes: columns.flatMap(({ outline: wall, opening }) => [
+      ...(opening ? threadRoot(opening) : []),
+      ...(wall.length > 4 ? axesOf(wall) : []),
+    ]),
     sizes,
     letters: marks.map(({ text, at }) => ({ at, text, away: [0, 0], small: true })),
   };
 }
 
-/** A thread by ISO 6410: its crests as a full circle, its roots as three quarters of a thin one. */
-function openingSeen(opening: Opening): Stroke[] {
-  if (opening.kind === 'plain') return [loop('outline', opening.outline)];
-  const { center, minor, major } = opening;
-  return [ring('outline', center, minor / 2), arc('thin', center, major / 2, 95, 355)];
+/** ISO 6410: the roots of a thread as three quarters of a thin circle. */
+function threadRoot(opening: Opening): Stroke[] {
+  return opening.kind === 'thread' ? [arc('thin', opening.center, opening.major / 2, 95, 355)] : [];
 }
 
 /** Centre lines of something round. */
@@ -41,24 +41,16 @@ function axesOf(wall: Plate['outline']): Stroke[] {
 }
 
 /** A plate with what stands on it, seen from +X: +Z to the left. */
-export function plateFromRight({ outline, thickness, columns }: Plate, sizes: readonly SizeMark[]): DrawnView {
-  const box = (wall: Plate['outline'], from: number, to: number): SeenBox => {
-    const { min, max } = outlineBounds(wall);
-    return { min: [-to, min[1]], max: [-from, max[1]], near: max[0] };
-  };
-  const tall = columns.filter(({ height }) => height > thickness);
-  const round = tall.filter(({ outline: wall }) => wall.length > 4);
+export function plateFromRight({ plate, shape }: PlateInSight, sizes: readonly SizeMark[]): AskedView {
+  const round = plate.columns.filter(({ height, outline }) => height > plate.thickness && outline.length > 4);
   return {
     title: 'Seen from +X',
-    strokes: [
-      ...boxesSeen([box(outline, 0, thickness), ...tall.map((one) => box(one.outline, thickness, one.height))]),
-      ...round.slice(0, 1).map(({ outline: wall, height }) => {
-        const { min, max } = outlineBounds(wall);
-        const y = (min[1] + max[1]) / 2;
-        return line('centre', [beyond(height), y], [-height - beyond(height), y]);
-      }),
-    ],
-    hatched: [],
+    solid: { bodies: [shape], sight: { kind: 'side', upwards: 90 }, hidden: ['column'] },
+    strokes: round.slice(0, 1).map(({ outline: wall, height }) => {
+      const { min, max } = outlineBounds(wall);
+      const y = (min[1] + max[1]) / 2;
+      return line('centre', [beyond(height), y], [-height - beyond(height), y]);
+    }),
     sizes,
     letters: [],
   };
@@ -68,6 +60,5 @@ export function plateFromRight({ outline, thickness, columns }: Plate, sizes: re
 export function topOf(plate: Plate, station: number): Point {
   const { outline, opening } = plate.columns[station]!;
   if (opening?.kind === 'thread') return [opening.center[0], opening.center[1] + opening.minor / 2];
-  const { min, max } = outlineBounds(opening?.outline ?? outline);
-  return [(min[0] + max[0]) / 2, max[1]];
+  return (opening?.outline ?? outline).reduce((best, point) => (point[1] > best[1] + 1e-9 ? point : best));
 }

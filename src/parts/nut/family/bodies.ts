@@ -90,7 +90,7 @@ function cutBody(design: NutDesign, { hull }: Drawing, cuts: readonly Cut[]): Pl
       material: design.material.name,
       shape: { kind: 'difference', of: [solid, ...cuts.map(({ shape }) => shape), ...mark.cut] },
     },
-    expected: { volume: hull.volume - total(cuts) - mark.taken, mark: mark.leeway, bounds: hull.bounds },
+    expected: () => ({ volume: hull.volume - total(cuts) - mark.taken, mark: mark.leeway, bounds: hull.bounds }),
     printer: design.printer,
   };
 }
@@ -117,25 +117,26 @@ function halves(design: NutDesign, family: Family & { kind: 'split' }, drawing: 
       ...opposite,
     ],
   };
-  const lying =
+  const lying = () =>
     (clamp ? clampVolume({ outline: body, clamps: [clamp] }) : 0) + pins.reduce((sum, pin) => sum + pin.volume, 0) / 2;
   const [lowest, highest] = hull.bounds;
   return (['a', 'b'] as const).map((name): PlannedBody => {
     const upper = name === 'a';
     const half = upper ? box([-FAR, FAR], [0, FAR]) : box([-FAR, FAR], [-FAR, 0]);
     const own = holes.filter((_, i) => design.printed.holes!.centres[i]![1] > 0 === upper);
-    const cut = thread.volume * boreShareIn(bore, half) + own.reduce((sum, { volume }) => sum + volume, 0) + lying;
+    const cut = () =>
+      thread.volume * boreShareIn(bore, half) + own.reduce((sum, { volume }) => sum + volume, 0) + lying();
     return {
       recipe: {
         name,
         material: design.material.name,
         shape: { kind: 'intersection', of: [plain, { kind: 'prism', outlines: [half], from: -FAR, to: FAR }] },
       },
-      expected: {
-        volume: hull.volume / 2 - cut,
+      expected: () => ({
+        volume: hull.volume / 2 - cut(),
         mark: 0,
         bounds: upper ? [[lowest[0], 0, lowest[2]], highest] : [lowest, [highest[0], 0, highest[2]]],
-      },
+      }),
       printer: design.printer,
     };
   });
@@ -147,7 +148,11 @@ function pinCuts({ pins }: Family & { kind: 'split' }, print: PrintSizes): Cut[]
   const reach = print.across(pins.length / 2 + 0.25);
   return [1, -1].map(
     (side): Cut => ({
-      shape: alongY(outline, [side * print.across(pins.offset), print.along(pins.height)], -reach, reach),
+      shape: {
+        kind: 'feature',
+        name: 'pin',
+        shape: alongY(outline, [side * print.across(pins.offset), print.along(pins.height)], -reach, reach),
+      },
       volume: polygonArea(outline) * 2 * reach,
     }),
   );
@@ -167,18 +172,25 @@ function clamped(design: NutDesign, family: Family & { kind: 'clamped' }, drawin
       from: from <= bottom ? bottom - OVERSHOOT : from,
       to: top + OVERSHOOT,
     },
-    volume: bodyVolumeIn(drawing, strip, from) - boreVolumeIn(bore, strip, from, top),
+    get volume() {
+      return bodyVolumeIn(drawing, strip, from) - boreVolumeIn(bore, strip, from, top);
+    },
   };
   const closing: Cut = {
     shape: { kind: 'union', of: clampShapes(clamp, clamp.heights[0]!, FAR) },
-    volume: clampVolume({ outline: body, clamps: [clamp], slit: { width, from, to: top } }),
+    get volume() {
+      return clampVolume({ outline: body, clamps: [clamp], slit: { width, from, to: top } });
+    },
   };
   const made = whole(design, drawing, [threadBore(bore), slit, closing]);
   if (design.finished.flange) return made;
   // the slit takes the corner on +X away
   const { max } = outlineBounds(clipped(body, [0, -1, -width / 2]));
-  const [lowest, highest] = made.expected.bounds;
-  return { ...made, expected: { ...made.expected, bounds: [lowest, [max[0], highest[1], highest[2]]] } };
+  const [lowest, highest] = drawing.hull.bounds;
+  return {
+    ...made,
+    expected: () => ({ ...made.expected(), bounds: [lowest, [max[0], highest[1], highest[2]]] }),
+  };
 }
 
 /** Volume of the body in a strip, from a height up to its end, chamfers included. */
@@ -217,7 +229,10 @@ function pocketCut(pocket: NutPocket, opens: 'face' | 'end', { print, bottom, to
   const depth = print.along(pocket.depth);
   const span =
     opens === 'end' ? { from: top - depth, to: top + OVERSHOOT } : { from: bottom - OVERSHOOT, to: bottom + depth };
-  return { shape: { kind: 'prism', outlines: [outline], ...span }, volume: polygonArea(outline) * depth };
+  return {
+    shape: { kind: 'feature', name: 'pocket', shape: { kind: 'prism', outlines: [outline], ...span } },
+    volume: polygonArea(outline) * depth,
+  };
 }
 
 /** The working thread below, and the pocket of a nut that stands by above it. */
@@ -249,11 +264,8 @@ function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash
       ...plainMain.recipe,
       shape: { kind: 'union', of: [plainMain.recipe.shape, ...bars.map(({ shape }) => shape)] } satisfies Shape,
     },
-    expected: {
-      ...plainMain.expected,
-      volume: plainMain.expected.volume + bars.reduce((sum, one) => sum + one.volume, 0),
-    },
   };
+  const raised = bars.reduce((sum, one) => sum + one.volume, 0);
   const bottom = top + print.along(spring.working);
   const end = bottom + print.along(follower);
   const second: BoreShape = { ...bore, bottom, top: end };
@@ -264,7 +276,11 @@ function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash
     {
       ...main,
       recipe: { ...main.recipe, name: 'main' },
-      expected: { ...main.expected, bounds: [hull.bounds[0], [hull.bounds[1][0], hull.bounds[1][1], top + height]] },
+      expected: () => {
+        const plainly = plainMain.expected();
+        const [lowest, [right, back]] = hull.bounds;
+        return { ...plainly, volume: plainly.volume + raised, bounds: [lowest, [right, back, top + height]] };
+      },
     },
     {
       recipe: {
@@ -279,14 +295,14 @@ function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash
           ],
         },
       },
-      expected: {
+      expected: () => ({
         volume: plain.volume - thread.volume - slots.reduce((sum, { volume }) => sum + volume, 0),
         mark: 0,
         bounds: [
           [plain.bounds[0][0], plain.bounds[0][1], bottom],
           [plain.bounds[1][0], plain.bounds[1][1], end],
         ],
-      },
+      }),
       turnOver: true,
       printer: design.printer,
     },
@@ -307,7 +323,9 @@ function slotCuts({ tongue }: Family & { kind: 'anti-backlash' }, { print, bore,
   return outlines.map(
     (outline): Cut => ({
       shape: { kind: 'prism', outlines: [outline], from: bottom - OVERSHOOT, to: bottom + depth },
-      volume: polygonArea(outline) * depth - boreVolumeIn(bore, outline, bottom, bottom + depth),
+      get volume() {
+        return polygonArea(outline) * depth - boreVolumeIn(bore, outline, bottom, bottom + depth);
+      },
     }),
   );
 }

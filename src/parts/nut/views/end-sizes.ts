@@ -1,4 +1,6 @@
-import { polar } from '../../common/hole-pattern.js';
+import type { Outline } from '../../../solid/outline.js';
+import { extremes } from '../../common/drawn/extremes.js';
+import { polar, rectangleOf } from '../../common/hole-pattern.js';
 import type { SizeMark } from '../../part-views.js';
 import { directionOf, type NutInSight } from './in-sight.js';
 
@@ -7,40 +9,15 @@ export function endSizes(nut: NutInSight): SizeMark[] {
   const { sizes } = nut;
   const { body, flange, holes } = sizes;
   const marks: SizeMark[] = [];
-  if (flange && flange.shape !== 'round') {
-    const [x, y] = [flange.size[0] / 2, flange.size[1] / 2];
+  if (flange && nut.plate && flange.shape !== 'round') {
     const sign = flange.shape === 'square' ? '□' : '';
-    marks.push({ ...mark('flange_diameter', flange.size[0], sign), from: [-x, -y], to: [x, -y], side: 'below' });
-    if (flange.shape !== 'square')
-      marks.push({ ...mark('flange_width', flange.size[1]), from: [x, -y], to: [x, y], side: 'right' });
+    marks.push(over('flange_diameter', flange.size[0], nut.plate, 'below', sign));
+    if (flange.shape !== 'square') marks.push(over('flange_width', flange.size[1], nut.plate, 'right'));
   }
-  if (flange?.flats !== undefined) {
-    const y = flange.flats / 2;
-    marks.push({
-      ...mark('flange_flats', flange.flats),
-      from: [flange.size[0] / 2, -y],
-      to: [flange.size[0] / 2, y],
-      side: 'right',
-    });
-  }
-  if (body.flats !== undefined) {
-    const y = body.flats / 2;
-    marks.push({
-      ...mark('body_flats', body.flats),
-      from: [body.across / 2, -y],
-      to: [body.across / 2, y],
-      side: 'right',
-    });
-  }
-  if (body.shape !== 'round') {
-    const half = body.across / 2;
-    marks.push({
-      ...mark('body_diameter', body.across, body.shape === 'square' ? '□' : ''),
-      from: [-half, half],
-      to: [half, half],
-      side: 'above',
-    });
-  }
+  if (flange?.flats !== undefined && nut.plate) marks.push(over('flange_flats', flange.flats, nut.plate, 'right'));
+  if (body.flats !== undefined) marks.push(over('body_flats', body.flats, nut.body, 'right'));
+  if (body.shape !== 'round')
+    marks.push(over('body_diameter', body.across, nut.body, 'above', body.shape === 'square' ? '□' : ''));
   const first = holes?.centres[0];
   if (holes && first) {
     const count = holes.centres.length;
@@ -56,15 +33,27 @@ export function endSizes(nut: NutInSight): SizeMark[] {
       to: [last[0] + edge[0], last[1] + edge[1]],
       side: 'leader',
     });
-    const spacing = 2 * Math.hypot(...first);
-    marks.push({
-      ...mark('hole_circle', spacing, '⌀'),
-      from: [0, 0],
-      to: polar(spacing / 2, angle + 24),
-      side: 'leader',
-    });
+    const rectangle = rectangleOf(holes.centres);
+    if (rectangle) {
+      const [x, y] = [rectangle.along_x / 2, rectangle.along_y / 2];
+      marks.push({ ...mark('holes_along_x', 2 * x), from: [-x, y], to: [x, y], side: 'above' });
+      marks.push({ ...mark('holes_along_y', 2 * y), from: [-x, -y], to: [-x, y], side: 'left' });
+    } else {
+      const spacing = 2 * Math.hypot(...first);
+      marks.push({
+        ...mark('hole_circle', spacing, '⌀'),
+        from: [0, 0],
+        to: polar(spacing / 2, angle + 24),
+        side: 'leader',
+      });
+    }
   }
   return marks;
+
+  function over(name: string, value: number, outline: Outline, side: 'below' | 'above' | 'right', sign = ''): SizeMark {
+    const [from, to] = extremes(outline, side === 'right' ? 1 : 0, side);
+    return { ...mark(name, value, sign), from, to, side };
+  }
 
   function mark(name: string, value: number, sign = '') {
     return { name, value, sign, ...nut.spread(value, 'outside') };

@@ -1,26 +1,22 @@
-import { circleOutline, type Outline, sidesFor } from '../../../solid/outline.js';
-import { pocketOutline } from '../../common/cut.js';
+import type { Outline } from '../../../solid/outline.js';
+import type { BodyRecipe } from '../../../solid/recipe.js';
 import { type SizeWay, spreadOf } from '../../common/drawn/spread.js';
-import type { Pocket } from '../../common/joints.js';
 import { type PrintSizes, printSizes, TRUE_SIZES } from '../../common/print-sizes.js';
 import type { Point, SizeChoice } from '../../part-views.js';
 import type { NutDesign, NutSizes } from '../dimensions.js';
+import { nutBodies } from '../family/bodies.js';
 import { bodyOutline, flangeOutline } from '../plan.js';
-import { boreOf, pocketOf } from '../pockets.js';
+import { boreOf } from '../pockets.js';
 import { endsOf } from '../solid.js';
 
-/** A hole as it stands: its outline, its pocket's, and their heights. */
+/** Features of a nut whose edges matter where they are hidden, too. */
+export const HIDDEN = ['pocket', 'clamp', 'pin'] as const;
+
+/** A hole as it stands, and its heights. */
 export interface HoleInSight {
   readonly at: Point;
   readonly diameter: number;
-  readonly outline: Outline;
   readonly ends: readonly [number, number];
-  readonly sunk?: {
-    readonly pocket: Pocket;
-    readonly side: 'body' | 'flange';
-    readonly outline: Outline;
-    readonly ends: readonly [number, number];
-  };
 }
 
 /** A nut at the sizes of one choice, with what several views ask of it. */
@@ -33,6 +29,7 @@ export interface NutInSight {
   readonly body: Outline;
   readonly plate: Outline | undefined;
   readonly holes: readonly HoleInSight[];
+  readonly bodies: () => readonly BodyRecipe[];
   readonly spread: (size: number, way: SizeWay) => { spread?: number };
 }
 
@@ -41,6 +38,7 @@ export function inSight(design: NutDesign, choice: SizeChoice): NutInSight {
   const sizes = design[choice];
   const print = choice === 'finished' ? TRUE_SIZES : printSizes(design.material, design.printer);
   const { chordError } = design.printer;
+  let bodies: readonly BodyRecipe[] | undefined;
   return {
     design,
     sizes,
@@ -49,26 +47,20 @@ export function inSight(design: NutDesign, choice: SizeChoice): NutInSight {
     body: bodyOutline(sizes.body, chordError),
     plate: sizes.flange && flangeOutline(sizes.flange, chordError),
     holes: holesOf(design, sizes, print),
+    bodies: () => {
+      bodies ??= nutBodies(design, choice).map(({ recipe }) => recipe);
+      return bodies;
+    },
     spread: spreadOf(design, choice),
   };
 }
 
-function holesOf({ holes, printer }: NutDesign, sizes: NutSizes, { inside, along }: PrintSizes): HoleInSight[] {
+function holesOf({ holes }: NutDesign, sizes: NutSizes, { inside }: PrintSizes): HoleInSight[] {
   if (!holes || !sizes.holes) return [];
-  const { chordError } = printer;
   const diameter = inside(boreOf(holes));
   const { bottom, top } = endsOf(sizes);
-  const [from, to] = sizes.flange ? [0, sizes.flange.thickness] : [bottom, top];
-  const sunk = pocketOf(holes);
-  return sizes.holes.centres.map((at): HoleInSight => {
-    const round = { radius: diameter / 2, sides: sidesFor(diameter / 2, chordError), circumscribed: true };
-    const hole = { at, diameter, outline: circleOutline({ ...round, center: at }), ends: [from, to] as const };
-    if (!sunk) return hole;
-    const depth = along(sunk.pocket.depth);
-    const outline = pocketOutline(sunk.pocket, { center: at, turn: 30, chordError, inside });
-    const ends = sunk.side === 'flange' ? ([from, from + depth] as const) : ([to - depth, to] as const);
-    return { ...hole, sunk: { ...sunk, outline, ends } };
-  });
+  const ends = sizes.flange ? ([0, sizes.flange.thickness] as const) : ([bottom, top] as const);
+  return sizes.holes.centres.map((at): HoleInSight => ({ at, diameter, ends }));
 }
 
 /** Direction of a point from the axis, degrees. */

@@ -1,5 +1,4 @@
-import type { Outline } from '../../../solid/outline.js';
-import type { Companion, DrawnView, HoleRow, Letter, PartViews, Point, SizeMark, Stroke } from '../../part-views.js';
+import type { AskedView, Companion, HoleRow, Letter, PartViews, Point, SizeMark, Stroke } from '../../part-views.js';
 
 /** A threaded stretch of the bore with the cones at its ends. */
 export interface Threaded {
@@ -7,10 +6,10 @@ export interface Threaded {
   readonly top: number;
 }
 
-/** Added to the body and cut from it where a half-plane meets them: loops [z, r]. */
-export interface Faces {
-  readonly added: readonly Outline[];
-  readonly cut: readonly Outline[];
+/** What a family adds to a view by convention. */
+interface Added {
+  readonly strokes: readonly Stroke[];
+  readonly sizes: readonly SizeMark[];
 }
 
 /** How a nut of one family is drawn otherwise than a plain one. */
@@ -19,28 +18,17 @@ export interface Member {
   readonly planes: readonly [number, number];
   /** direction in which pictures are cut, where it is not the upper half's */
   readonly cutTowards?: number;
+  /** true where a slit opens the round body in the section, so that its diameter is seen from the end only */
+  readonly isSlit?: boolean;
   /** threaded stretches: the working one first; none in a holder */
   readonly threads: readonly Threaded[];
-  /** what the body has more in a direction */
-  readonly faces: (angle: number) => Faces;
-  /** further bodies that are cut, hatched the other way */
-  readonly others: (angle: number) => readonly Faces[];
-  /** true where the lower half is a body of its own, hatched the other way */
-  readonly inHalves?: boolean;
   /** of the section */
-  readonly side: {
-    readonly strokes: readonly Stroke[];
-    readonly sizes: readonly SizeMark[];
-    readonly letters?: readonly Letter[];
-  };
-  /** of the end view; `open` is cut from the outlines of body and plate */
-  readonly end: {
-    readonly strokes: readonly Stroke[];
-    readonly sizes: readonly SizeMark[];
-    readonly title?: string;
-    readonly open?: { readonly body?: readonly Outline[]; readonly plate?: readonly Outline[] };
-  };
-  readonly further: readonly DrawnView[];
+  readonly side: Added & { readonly letters?: readonly Letter[]; readonly hidden?: readonly string[] };
+  /** of the end view */
+  readonly end: Added & { readonly title?: string };
+  /** bodies that the end view leaves out, by their names */
+  readonly notInEnd?: readonly string[];
+  readonly further: readonly AskedView[];
   readonly rows: readonly HoleRow[];
   readonly notes: readonly string[];
   readonly companions: readonly Companion[];
@@ -54,8 +42,6 @@ export function plainMember(angle: number, { bottom, top }: Threaded): Member {
   return {
     planes: [angle, angle + 180],
     threads: [{ bottom, top }],
-    faces: () => ({ added: [], cut: [] }),
-    others: () => [],
     side: { strokes: [], sizes: [] },
     end: { strokes: [], sizes: [] },
     further: [],

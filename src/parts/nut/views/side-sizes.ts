@@ -4,7 +4,7 @@ import type { NutInSight } from './in-sight.js';
 import type { Member } from './member.js';
 
 /** Sizes along the axis and diameters over the round, of the nut itself. */
-export function sideSizes(nut: NutInSight, { planes, threads }: Member): SizeMark[] {
+export function sideSizes(nut: NutInSight, { planes, threads, isSlit = false }: Member): SizeMark[] {
   const { sizes, bottom, top, spread } = nut;
   const { thread, body, flange, length } = sizes;
   const [above, below] = planes.map((angle) => reachOf(nut.plate ?? nut.body, angle)) as [number, number];
@@ -18,22 +18,39 @@ export function sideSizes(nut: NutInSight, { planes, threads }: Member): SizeMar
       to: [-z, value / 2],
       side,
     }) satisfies SizeMark;
-  const along = (name: string, value: number, z: number, side: 'below' | 'above'): SizeMark => {
-    const y = side === 'below' ? -below : above;
-    return { name, value, ...spread(value, 'along'), from: [-(z + value), y], to: [-z, y], side };
+  const along = (name: string, value: number, z: number): SizeMark => {
+    return { name, value, ...spread(value, 'along'), from: [-(z + value), above], to: [-z, above], side: 'above' };
   };
+  // over all, each end from where the part ends
+  const foot = -reachOf(nut.body, planes[1]);
+  const overall: SizeMark = {
+    name: 'length',
+    value: length,
+    ...spread(length, 'along'),
+    from: [-top, foot],
+    to: [-bottom, flange && flange.offset > 0 ? foot : -below],
+    side: 'below',
+  };
+  const stub = (): SizeMark => ({
+    name: 'flange_offset',
+    value: -bottom,
+    ...spread(-bottom, 'along'),
+    from: [0, above],
+    to: [-bottom, reachOf(nut.body, planes[0])],
+    side: 'above',
+  });
   const [working] = threads;
   return [
-    along('length', length, bottom, 'below'),
-    ...(flange ? [along('flange_thickness', flange.thickness, 0, 'above')] : []),
-    ...(flange && flange.offset > 0 ? [along('flange_offset', flange.offset, bottom, 'above')] : []),
+    overall,
+    ...(flange ? [along('flange_thickness', flange.thickness, 0)] : []),
+    ...(flange && flange.offset > 0 ? [stub()] : []),
     ...(working
       ? [
           over('thread_minor', thread.minor, working.top, 'left', 'inside'),
           over('thread_major', thread.major, working.bottom, 'right', 'inside'),
         ]
       : []),
-    ...(body.shape === 'round' ? [over('body_diameter', body.across, top, 'left', 'outside')] : []),
+    ...(body.shape === 'round' && !isSlit ? [over('body_diameter', body.across, top, 'left', 'outside')] : []),
     ...(flange?.shape === 'round' ? [over('flange_diameter', flange.size[0], 0, 'right', 'outside')] : []),
   ];
 }

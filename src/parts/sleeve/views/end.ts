@@ -1,37 +1,26 @@
-import { boreSeen } from '../../common/drawn/bore-seen.js';
 import { boreSizes } from '../../common/drawn/bore-sizes.js';
-import { clampSeenAlong } from '../../common/drawn/clamp-seen.js';
-import { flipped } from '../../common/drawn/flipped.js';
-import { roundEndSeen } from '../../common/drawn/round-end-seen.js';
+import { clampAxesAlong } from '../../common/drawn/clamp-axes.js';
+import { sectionPlanes } from '../../common/drawn/section-planes.js';
 import { beyond, crossing } from '../../common/drawn/strokes.js';
 import { polar } from '../../common/hole-pattern.js';
-import type { DrawnView, SizeMark, Stroke } from '../../part-views.js';
-import { BEFORE, type SleeveInSight, sentence, stopBore } from './in-sight.js';
+import type { AskedView, SizeMark } from '../../part-views.js';
+import { sleeveBody } from '../solid.js';
+import { BEFORE, type SleeveInSight, sentence } from './in-sight.js';
 
 /** One end seen along the axis; 0 is the lower one of a clamp sleeve, seen from −Z, where +X lies to the left. */
-export function endView(sleeve: SleeveInSight, which: 0 | 1): DrawnView {
-  const { plan, radius, design } = sleeve;
+export function endView(sleeve: SleeveInSight, which: 0 | 1): AskedView {
+  const { plan, radius, design, choice } = sleeve;
   const isBelow = which === 0 && plan.bores[1] !== undefined;
-  const strokes = endStrokes(sleeve, which);
+  const way = isBelow ? -1 : 1;
+  const clamp = plan.clamps[which];
   return {
     title: plan.bores[1] ? sentence(design.ends[which]!.name) : 'Either end',
-    strokes: isBelow ? flipped(strokes) : strokes,
-    hatched: [],
-    sizes: endSizes(sleeve, which, isBelow ? -1 : 1),
-    // above the line, as the width of the slit may be stated on it
-    letters: ([1, -1] as const).map((way) => ({ at: [way * radius, 0], text: 'A', away: [0.7 * way, 0.71] })),
+    solid: { bodies: [sleeveBody(design, choice).recipe.shape], sight: { kind: 'end', from: way }, hidden: ['clamp'] },
+    strokes: [...(clamp ? clampAxesAlong(clamp, radius, way) : []), ...crossing([0, 0], radius + beyond(radius))],
+    sizes: endSizes(sleeve, which, way),
+    planes: sectionPlanes([0, 180], () => radius, way),
+    letters: [],
   };
-}
-
-function endStrokes({ plan, radius }: SleeveInSight, which: 0 | 1): Stroke[] {
-  const { slit, bores, clamps } = plan;
-  const { bore } = bores[which] ?? bores[0];
-  return [
-    ...roundEndSeen({ radius, chamfer: 0, bore, slit }),
-    ...(bores[1] ? boreSeen(stopBore(plan), 'outline', slit) : []),
-    ...(clamps[which] ? clampSeenAlong(clamps[which], radius) : []),
-    ...crossing([0, 0], radius + beyond(radius)),
-  ];
 }
 
 /** @param way −1 where +X lies to the left */
@@ -67,6 +56,15 @@ function endSizes({ plan, radius, spread }: SleeveInSight, which: 0 | 1, way: 1 
             from: [way * radius, -slit / 2],
             to: [way * radius, slit / 2],
             side: way === 1 ? 'right' : 'left',
+          } as const,
+          {
+            name: 'outside_diameter',
+            value: plan.outside,
+            sign: '⌀',
+            ...spread(plan.outside, 'outside'),
+            from: [0, -radius],
+            to: [0, radius],
+            side: way === 1 ? 'left' : 'right',
           } as const,
         ]
       : []),

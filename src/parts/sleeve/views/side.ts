@@ -1,34 +1,25 @@
-import { clampSeenAcross } from '../../common/drawn/clamp-seen.js';
+import { clampAxesAcross } from '../../common/drawn/clamp-axes.js';
 import { beyond, line } from '../../common/drawn/strokes.js';
 import { polar } from '../../common/hole-pattern.js';
-import type { DrawnView, Letter, Point, SizeMark, Stroke } from '../../part-views.js';
-import { BEFORE, borePlaces, type SleeveInSight } from './in-sight.js';
+import type { AskedView, Letter, Point, SizeMark } from '../../part-views.js';
+import { sleeveBody } from '../solid.js';
+import { BEFORE, type SleeveInSight } from './in-sight.js';
 
 /** The section through flat and slit, +Z to the left, the slit on top: its wall is looked at, not cut. */
-export function sideView(sleeve: SleeveInSight): DrawnView {
-  const { plan, radius } = sleeve;
-  const { length, chamfer, clamps } = plan;
-  const places = borePlaces(plan);
-  const outside: Point[] = [
-    [0, radius - chamfer],
-    [chamfer, radius],
-    [length - chamfer, radius],
-    [length, radius - chamfer],
-  ];
-  const half = (side: 1 | -1): Point[] =>
-    [...outside, ...places.toReversed().map(({ z, far, near }): Point => [z, side === 1 ? near : far])].map(
-      ([z, r]): Point => [-z, side * r],
-    );
-  const cut = half(-1);
+export function sideView(sleeve: SleeveInSight): AskedView {
+  const { plan, radius, design, choice } = sleeve;
+  const { length, clamps } = plan;
   return {
     title: 'Section A–A',
+    solid: {
+      bodies: [sleeveBody(design, choice).recipe.shape],
+      sight: { kind: 'section', planes: [0, 180] },
+      hidden: ['clamp'],
+    },
     strokes: [
-      ...[half(1), cut].map((points): Stroke => ({ kind: 'path', line: 'outline', points, closed: true })),
-      ...places.map(({ z, far, near }) => line('outline', [-z, -far], [-z, near])),
-      ...clamps.flatMap((clamp) => clampSeenAcross(clamp, onPaper, 'nut')),
+      ...clamps.flatMap((clamp) => clampAxesAcross(clamp, onPaper)),
       line('centre', [beyond(radius), 0], [-length - beyond(radius), 0]),
     ],
-    hatched: [[cut]],
     sizes: sideSizes(sleeve),
     letters: numbers(sleeve),
   };
@@ -40,7 +31,7 @@ function onPaper([x, z]: Point): Point {
 
 function sideSizes(sleeve: SleeveInSight): SizeMark[] {
   const { plan, radius, spread } = sleeve;
-  const { length, outside, bores } = plan;
+  const { length, bores } = plan;
   return [
     {
       name: 'length',
@@ -49,15 +40,6 @@ function sideSizes(sleeve: SleeveInSight): SizeMark[] {
       from: [0, -radius],
       to: [-length, -radius],
       side: 'below',
-    },
-    {
-      name: 'outside_diameter',
-      value: outside,
-      sign: '⌀',
-      ...spread(outside, 'outside'),
-      from: [-length, -radius],
-      to: [-length, radius],
-      side: 'left',
     },
     ...endSizes(sleeve, 0),
     ...(bores[1] ? endSizes(sleeve, 1) : []),

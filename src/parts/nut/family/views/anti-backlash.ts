@@ -1,14 +1,9 @@
-import type { Outline } from '../../../../solid/outline.js';
 import { plain as words } from '../../../../units/format.js';
-import { box as plan } from '../../../common/carved.js';
-import { standingFaces } from '../../../common/drawn/cut-face.js';
-import { flatArea } from '../../../common/drawn/flat-area.js';
 import { type Coil, springCoil, springSection } from '../../../common/drawn/spring-coil.js';
-import { beyond, crossing, loop } from '../../../common/drawn/strokes.js';
-import type { DrawnView, SizeMark } from '../../../part-views.js';
-import { boreLoop, threadSeen } from '../../views/end.js';
+import { beyond, crossing } from '../../../common/drawn/strokes.js';
+import type { AskedView, SizeMark } from '../../../part-views.js';
+import { threadRoot } from '../../views/end.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
-import { profileOf } from '../../views/material.js';
 import type { Member } from '../../views/member.js';
 import type { Family } from '../types.js';
 
@@ -19,13 +14,12 @@ const APART = 8;
 
 /** Keys, slots and follower as they stand. */
 interface Pieces {
-  readonly keys: readonly Outline[];
   readonly keyWidth: number;
   readonly keyHeight: number;
   readonly keyReach: number;
-  readonly slots: readonly Outline[];
   readonly slotWidth: number;
   readonly slotDepth: number;
+  readonly slotReach: number;
   /** heights of the follower */
   readonly from: number;
   readonly to: number;
@@ -33,21 +27,14 @@ interface Pieces {
 
 function piecesOf({ print, top }: NutInSight, { tongue, spring, follower }: AntiBacklash): Pieces {
   const [keyWidth, slotWidth] = [print.outside(tongue.width), print.inside(tongue.width + tongue.air)];
-  const [inner, keyReach] = [print.across(tongue.inner), print.across(tongue.outer)];
-  const slotReach = print.across(tongue.outer + tongue.air);
   const from = top + print.along(spring.working);
-  const both = (near: number, far: number, width: number) => [
-    plan([near, far], [-width / 2, width / 2]),
-    plan([-far, -near], [-width / 2, width / 2]),
-  ];
   return {
-    keys: both(inner, keyReach, keyWidth),
     keyWidth,
     keyHeight: print.along(tongue.height),
-    keyReach,
-    slots: both(0, slotReach, slotWidth),
+    keyReach: print.across(tongue.outer),
     slotWidth,
     slotDepth: print.along(tongue.slotDepth),
+    slotReach: print.across(tongue.outer + tongue.air),
     from,
     to: from + print.along(follower),
   };
@@ -57,10 +44,9 @@ function piecesOf({ print, top }: NutInSight, { tongue, spring, follower }: Anti
 export function antiBacklashMember(nut: NutInSight, family: AntiBacklash, plain: Member): Member {
   const { bottom, top, print, design } = nut;
   const pieces = piecesOf(nut, family);
-  const { keys, keyHeight, slots, slotDepth, from, to } = pieces;
+  const { from, to } = pieces;
   const { inside, outside, solid, free, rate, working } = family.spring;
   const coil: Coil = { inside, outside, solid, from: top, to: from };
-  const follower: NutInSight = { ...nut, plate: undefined, bottom: from, top: to, sizes: unflanged(nut) };
   return {
     ...plain,
     planes: [0, nearestHole(nut, 180)],
@@ -68,24 +54,14 @@ export function antiBacklashMember(nut: NutInSight, family: AntiBacklash, plain:
       { bottom, top },
       { bottom: from, top: to },
     ],
-    faces: (angle) => ({
-      // from inside the body, so that both are one
-      added: keys.flatMap((key) => standingFaces(key, angle, [top - 0.5, top + keyHeight])),
-      cut: [],
-    }),
-    others: (angle) => [
-      {
-        added: [profileOf(follower, angle)],
-        cut: slots.flatMap((slot) => standingFaces(slot, angle, [from - 1, from + slotDepth])),
-      },
-    ],
     side: { strokes: springSection(coil), sizes: sideSizes(nut, pieces) },
     end: {
       title: 'Main nut, its keys',
-      strokes: keys.map((key) => loop('outline', key)),
+      strokes: [],
       sizes: [keySize(nut, pieces)],
     },
-    further: [followerView(follower, pieces)],
+    notInEnd: ['follower'],
+    further: [followerView(nut, pieces)],
     notes: [
       `Spring ${words(inside, 2)} × ${words(outside, 2)} × ${words(free, 2)}, ${words(rate)} N/mm, works at ${words(working, 2)}; the keys of the main nut slide in the follower's slots`,
     ],
@@ -93,10 +69,6 @@ export function antiBacklashMember(nut: NutInSight, family: AntiBacklash, plain:
     top: to,
     apart: { follower: [0, 0, design.printed.length + APART] },
   };
-}
-
-function unflanged({ sizes: { thread, lead, body, length, leadIn, relief } }: NutInSight): NutInSight['sizes'] {
-  return { thread, lead, body, length, leadIn, relief, fillet: 0 };
 }
 
 function sideSizes(
@@ -131,27 +103,23 @@ function keySize({ spread }: NutInSight, { keyWidth, keyReach }: Pieces): SizeMa
   };
 }
 
-/** The follower by itself, seen from below where its slots open. */
-function followerView({ sizes, body, spread }: NutInSight, { slots, slotWidth }: Pieces): DrawnView {
-  const open = flatArea(slots, [boreLoop(sizes.thread.minor / 2)]);
+/** The follower by itself, seen from −Z where its slots open. */
+function followerView({ sizes, bodies, spread }: NutInSight, { slotReach, slotWidth }: Pieces): AskedView {
   const r = sizes.body.across / 2;
-  const reach = Math.max(...open.flat().map(([x]) => x));
   return {
     title: 'Follower, its slots',
-    strokes: [
-      loop('outline', body),
-      ...threadSeen(sizes),
-      ...open.map((points) => loop('outline', points)),
-      ...crossing([0, 0], r + beyond(r)),
-    ],
-    hatched: [],
+    solid: {
+      bodies: bodies().flatMap(({ name, shape }) => (name === 'follower' ? [shape] : [])),
+      sight: { kind: 'end', from: -1 },
+    },
+    strokes: [threadRoot(sizes), ...crossing([0, 0], r + beyond(r))],
     sizes: [
       {
         name: 'slot_width',
         value: slotWidth,
         ...spread(slotWidth, 'inside'),
-        from: [-reach, -slotWidth / 2],
-        to: [-reach, slotWidth / 2],
+        from: [-slotReach, -slotWidth / 2],
+        to: [-slotReach, slotWidth / 2],
         side: 'left',
       },
     ],

@@ -1,11 +1,7 @@
-import { cosd, sind } from '../../../../solid/angles.js';
 import { loftConvex } from '../../../../solid/convex-loft.js';
-import { circleOutline, type Outline, sidesFor } from '../../../../solid/outline.js';
 import { plain as words } from '../../../../units/format.js';
 import { type NutPocket, nutPocketOutline } from '../../../common/bought-nut.js';
-import { standingFaces } from '../../../common/drawn/cut-face.js';
-import { line, loop, ring } from '../../../common/drawn/strokes.js';
-import type { Companion, HoleRow, SizeMark, Stroke } from '../../../part-views.js';
+import type { Companion, HoleRow, SizeMark } from '../../../part-views.js';
 import type { NutInSight } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
 import type { Family } from '../types.js';
@@ -13,7 +9,6 @@ import type { Family } from '../types.js';
 /** A pocket as it stands. */
 interface PocketInSight {
   readonly pocket: NutPocket;
-  readonly outline: Outline;
   readonly acrossFlats: number;
   readonly opens: 'face' | 'end';
   readonly floor: number;
@@ -24,7 +19,7 @@ function pocketInSight({ print, bottom, top }: NutInSight, pocket: NutPocket, op
   const acrossFlats = print.inside(pocket.acrossFlats);
   const depth = print.along(pocket.depth);
   const [floor, mouth] = opens === 'end' ? [top - depth, top] : [bottom + depth, bottom];
-  return { pocket, acrossFlats, opens, floor, mouth, outline: nutPocketOutline(pocket, acrossFlats) };
+  return { pocket, acrossFlats, opens, floor, mouth };
 }
 
 /** A nut with the pocket of a metal nut that stands by over its thread. */
@@ -49,11 +44,9 @@ export function holderMember(
   plain: Member,
 ): Member {
   const seen = pocketInSight(nut, pocket, opens);
-  const { bottom, top, print, spread, design } = nut;
+  const { bottom, top, print, spread } = nut;
   const diameter = print.inside(bore);
   const radius = diameter / 2;
-  const round = { radius, sides: sidesFor(radius, design.printer.chordError), circumscribed: true };
-  const outline = circleOutline(round);
   const pocketed = withPocket(nut, seen, plain);
   const end = opens === 'end' ? bottom : top;
   const size: SizeMark = {
@@ -65,19 +58,10 @@ export function holderMember(
     to: [-end, radius],
     side: opens === 'end' ? 'right' : 'left',
   };
-  const across = (z: number) => line('outline', [-z, -radius], [-z, radius]);
   return {
     ...pocketed,
     threads: [],
-    faces: (angle) => ({
-      added: [],
-      cut: [...pocketed.faces(angle).cut, ...standingFaces(outline, angle, [bottom, top])],
-    }),
-    side: {
-      strokes: [...pocketed.side.strokes, across(end), across(seen.floor)],
-      sizes: [...pocketed.side.sizes, size],
-    },
-    end: { ...pocketed.end, strokes: [...pocketed.end.strokes, ring('outline', [0, 0], radius)] },
+    side: { strokes: [], sizes: [...pocketed.side.sizes, size] },
     rows: [{ label: 'B', at: [0, 0], diameter, note: 'screw passes' }, pocketRow(nut, seen, 'metal nut')],
     notes: [pocketWords(pocket)],
     companions: [boughtNut(nut, seen, opens === 'end' ? seen.floor : seen.floor - print.along(pocket.nut.height))],
@@ -86,15 +70,14 @@ export function holderMember(
 
 /** Faces, edges and sizes of a pocket. */
 function withPocket({ spread }: NutInSight, seen: PocketInSight, plain: Member): Member {
-  const { outline, floor, mouth, acrossFlats, opens } = seen;
+  const { floor, mouth, acrossFlats } = seen;
   const ends = [Math.min(floor, mouth), Math.max(floor, mouth)] as const;
   const depth = ends[1] - ends[0];
   const half = acrossFlats / 2;
   return {
     ...plain,
-    faces: (angle) => ({ added: [], cut: standingFaces(outline, angle, ends) }),
     side: {
-      strokes: edgesBehind(seen, plain.planes[0]),
+      strokes: [],
       sizes: [
         {
           name: 'pocket_depth',
@@ -107,7 +90,7 @@ function withPocket({ spread }: NutInSight, seen: PocketInSight, plain: Member):
       ],
     },
     end: {
-      strokes: [loop(opens === 'end' ? 'outline' : 'hidden', outline)],
+      strokes: [],
       sizes: [
         {
           name: 'pocket_across_flats',
@@ -120,17 +103,6 @@ function withPocket({ spread }: NutInSight, seen: PocketInSight, plain: Member):
       ],
     },
   };
-}
-
-/** Mouth and corners of a pocket behind a cut whose upper half lies in a direction. */
-function edgesBehind({ outline, floor, mouth }: PocketInSight, angle: number): Stroke[] {
-  const [c, s] = [cosd(angle), sind(angle)];
-  const seen = outline.map(([x, y]) => ({ up: c * x + s * y, behind: c * y - s * x }));
-  const reach = (degrees: number) => standingFaces(outline, degrees, [0, 1])[0]![2]![1];
-  return [
-    line('outline', [-mouth, -reach(angle + 180)], [-mouth, reach(angle)]),
-    ...seen.filter(({ behind }) => behind > 0.01).map(({ up }) => line('outline', [-floor, up], [-mouth, up])),
-  ];
 }
 
 function pocketRow({ design }: NutInSight, { acrossFlats, pocket }: PocketInSight, what: string): HoleRow {

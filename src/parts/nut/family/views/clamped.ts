@@ -1,33 +1,19 @@
 import { plain as words } from '../../../../units/format.js';
-import { box as plan } from '../../../common/carved.js';
 import { type Clamp, printedClamp } from '../../../common/clamp.js';
-import { clampFaces } from '../../../common/drawn/carved-faces.js';
-import { clampSeenAcross, clampSeenAlong } from '../../../common/drawn/clamp-seen.js';
-import { faceBox, standingFaces } from '../../../common/drawn/cut-face.js';
-import { flatArea } from '../../../common/drawn/flat-area.js';
-import { loop } from '../../../common/drawn/strokes.js';
+import { clampAxesAcross, clampAxesAlong } from '../../../common/drawn/clamp-axes.js';
 import type { HoleRow, Letter, SizeMark } from '../../../part-views.js';
-import { boreLoop } from '../../views/end.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
-import { profileOf, threadFace } from '../../views/material.js';
-import { type Member, onSide } from '../../views/member.js';
+import type { Member } from '../../views/member.js';
 import type { Family } from '../types.js';
-
-const FAR = 300;
 
 /** A body with a slit on +X that one screw closes: cut through the slit, whose wall is looked at, and a hole. */
 export function clampedMember(nut: NutInSight, family: Family & { kind: 'clamped' }, plain: Member): Member {
-  const { print, sizes, bottom, top, spread } = nut;
+  const { print, sizes, spread } = nut;
   const clamp = printedClamp(family.clamp, print);
   const width = print.inside(family.slit.width);
   const isFlanged = sizes.flange !== undefined;
-  const from = isFlanged ? print.along(family.slit.from) : bottom - 1;
-  const strip = plan([0, FAR], [-width / 2, width / 2]);
+  const from = print.along(family.slit.from);
   const radius = sizes.body.across / 2;
-  const wall = flatArea(
-    [profileOf(nut, 0)],
-    [threadFace(sizes, { bottom, top }), faceBox([bottom - 1, from], [0, FAR])],
-  );
   const start: SizeMark = {
     name: 'slit_start',
     value: from,
@@ -39,20 +25,15 @@ export function clampedMember(nut: NutInSight, family: Family & { kind: 'clamped
   return {
     ...plain,
     planes: [0, nearestHole(nut, 180)],
-    faces: (angle) => ({
-      added: [],
-      cut: [...standingFaces(strip, angle, [from, top + 1]), ...clampFaces(clamp, angle)],
-    }),
+    isSlit: true,
     side: {
-      strokes: [
-        ...wall.map((points) => loop('outline', points.map(onSide(1)))),
-        ...clampSeenAcross(clamp, ([x, z]) => [-z, x], 'nut'),
-      ],
+      strokes: clampAxesAcross(clamp, ([x, z]) => [-z, x]),
+      hidden: ['clamp'],
       sizes: [...(isFlanged ? [start] : []), clampHeight(clamp, nut)],
       letters: [clampLetter(clamp, 'C', 1)],
     },
     end: {
-      strokes: clampSeenAlong(clamp, radius),
+      strokes: clampAxesAlong(clamp, radius),
       sizes: [
         {
           name: 'slit_width',
@@ -63,8 +44,16 @@ export function clampedMember(nut: NutInSight, family: Family & { kind: 'clamped
           side: 'right',
         },
         clampOffset(clamp, nut),
+        {
+          name: 'body_diameter',
+          value: sizes.body.across,
+          sign: '⌀',
+          ...spread(sizes.body.across, 'outside'),
+          from: [0, -radius],
+          to: [0, radius],
+          side: 'left',
+        },
       ],
-      open: { body: [strip, boreLoop(sizes.thread.minor / 2)] },
     },
     rows: [clampRow(clamp, 'C')],
     notes: [`C closes the slit until the play is gone; ${seatWords(clamp)}`],

@@ -1,52 +1,43 @@
 import type { Clamp } from '../../../common/clamp.js';
-import { clampSeenAcross } from '../../../common/drawn/clamp-seen.js';
-import { flatArea } from '../../../common/drawn/flat-area.js';
-import { beyond, crossing, line, loop } from '../../../common/drawn/strokes.js';
-import { roofedOutline } from '../../../common/side-hole.js';
-import type { DrawnView, Letter, Point, SizeMark, Stroke } from '../../../part-views.js';
-import type { NutInSight } from '../../views/in-sight.js';
-import { profileOf, threadFace } from '../../views/material.js';
-import { onSide } from '../../views/member.js';
-import { threadStrokes } from '../../views/side.js';
+import { clampAxesAcross } from '../../../common/drawn/clamp-axes.js';
+import { beyond, crossing, line } from '../../../common/drawn/strokes.js';
+import { polar } from '../../../common/hole-pattern.js';
+import type { AskedView, Letter, SizeMark, Stroke } from '../../../part-views.js';
+import { HIDDEN, type NutInSight } from '../../views/in-sight.js';
+import { threadRoots } from '../../views/side.js';
 import { clampLetter } from './clamped.js';
 import type { PinInSight } from './split.js';
 
 /** The face of half b that lies on half a, seen from there: +Z to the left, −X above. */
-export function jointView(nut: NutInSight, pin: PinInSight, clamp: Clamp | undefined): DrawnView {
-  const { sizes, bottom, top } = nut;
-  const faces = ([1, -1] as const).flatMap((side) =>
-    flatArea([profileOf(nut, side === 1 ? 180 : 0)], [threadFace(sizes, { bottom, top })]).map((points) =>
-      points.map(onSide(side)),
-    ),
-  );
+export function jointView(nut: NutInSight, pin: PinInSight, clamp: Clamp | undefined): AskedView {
+  const { sizes, bottom, top, bodies } = nut;
   const reach = beyond(top - bottom);
   return {
     title: 'Joint of half b',
+    solid: {
+      bodies: bodies().flatMap(({ name, shape }) => (name === 'b' ? [shape] : [])),
+      sight: { kind: 'side', upwards: 180 },
+      hidden: HIDDEN,
+    },
     strokes: [
-      ...faces.map((points) => loop('outline', points)),
-      ...threadStrokes(sizes, { bottom, top }),
-      ...([1, -1] as const).flatMap((side) => pinSeen(pin, side)),
-      // a head is sunk into half b on +X, below; a nut on −X
-      ...(clamp
-        ? [
-            ...clampSeenAcross(clamp, ([x, z]) => [-z, -x], 'head'),
-            ...clampSeenAcross(clamp, ([x, z]) => [-z, x], 'nut'),
-          ]
-        : []),
+      ...threadRoots(sizes, { bottom, top }),
+      ...([1, -1] as const).flatMap((side) => [
+        ...pinAxes(pin, side),
+        ...(clamp ? clampAxesAcross(clamp, ([x, z]) => [-z, side * x]) : []),
+      ]),
       line('centre', [reach - bottom, 0], [-top - reach, 0]),
     ],
-    hatched: [],
     sizes: [...pinSizes(nut, pin), ...(clamp ? clampSizes(nut, clamp) : [])],
     letters: numbers(pin, clamp),
   };
 }
 
-function pinSeen({ diameter, offset, height }: PinInSight, side: 1 | -1): Stroke[] {
-  const outline = roofedOutline(diameter / 2).map(([x, z]): Point => [-(height + z), side * (offset + x)]);
-  return [loop('outline', outline), ...crossing([-height, side * offset], diameter / 2 + beyond(2 * diameter))];
+function pinAxes({ diameter, offset, height }: PinInSight, side: 1 | -1): Stroke[] {
+  return crossing([-height, side * offset], diameter / 2 + beyond(2 * diameter));
 }
 
 function pinSizes({ spread }: NutInSight, { diameter, offset, height }: PinInSight): SizeMark[] {
+  const [dx, dy] = polar(diameter / 2, 45);
   return [
     {
       name: 'pin_offset',
@@ -70,7 +61,7 @@ function pinSizes({ spread }: NutInSight, { diameter, offset, height }: PinInSig
       sign: '2 × ⌀',
       ...spread(diameter, 'inside'),
       from: [-height, offset],
-      to: [-height + 0.35 * diameter, offset + 0.35 * diameter],
+      to: [-height + dx, offset + dy],
       side: 'leader',
     },
   ];

@@ -113,10 +113,9 @@ describe('architecture', () => {
     expect(lines(wrong)).toEqual([]);
   });
 
-  it('no cycle between files', () => {
+  it('no cycle between files, types included', () => {
     const next = new Map(sources.map(({ file }) => [file, [] as string[]]));
-    const code = relatives.filter(({ file, to }) => !isTypeOnly(file, to));
-    for (const { file, to } of code) next.get(file)!.push(to.replace(/\.js$/, '.ts'));
+    for (const { file, to } of relatives) next.get(file)!.push(to.replace(/\.js$/, '.ts'));
     expect(cycleIn(next)).toEqual([]);
   });
 
@@ -169,6 +168,16 @@ describe('architecture', () => {
     expect(users.map(({ file }) => file)).toEqual(['solid/kernel.ts']);
   });
 
+  it('schemas come in as a namespace, so that bundling can shake them', () => {
+    const whole = /import\s*\{[^}]*\bz\b[^}]*\}\s*from\s*'zod'/;
+    const wrong = sources.filter(({ text }) => whole.test(withoutComments(text).replace(/import type[^;]*;/g, '')));
+    expect(wrong.map(({ file }) => file)).toEqual([]);
+  });
+
+  it('no function or constant is exported that nothing in production uses', () => {
+    expect(unusedExports().filter((name) => !WAITING.includes(name))).toEqual([]);
+  });
+
   it('packages used are packages declared', () => {
     const manifest: { dependencies: Record<string, string> } = JSON.parse(
       readFileSync(join(SRC, '../package.json'), 'utf8'),
@@ -179,11 +188,64 @@ describe('architecture', () => {
   });
 });
 
-function isTypeOnly(file: string, to: string): boolean {
-  const text = withoutComments(sources.find((source) => source.file === file)!.text);
-  const statements = [...text.matchAll(/\b(?:import|export)\b([^'"`;]*?)\bfrom\s*(['"])([^'"]+)\2/g)];
-  const own = statements.filter((match) => target(file, match[3]!) === to);
-  return own.length > 0 && own.every((match) => /^\s*type\b/.test(match[1]!));
+/** Formulas and tables with tests of their own that no part asks for yet. */
+const WAITING: readonly string[] = [
+  'drive/turn.ts lostTravel',
+  'fit/stack/monte-carlo.ts monteCarlo',
+  'mechanics/coupling/wind-up.ts flankTurn',
+  'mechanics/friction.ts FRICTION_LEVELS',
+  'mechanics/friction.ts FRICTION_SOURCE',
+  'mechanics/power-screw/stresses.ts bodyShearStress',
+  'mechanics/power-screw/stresses.ts bodyAxialStress',
+  'mechanics/power-screw/stresses.ts threadBendingStress',
+  'mechanics/print/as-printed.ts holeAsPrinted',
+  'mechanics/print/contour-widening.ts contourGrooveWidening',
+  'mechanics/print/flank-overhang.ts overhangRatio',
+  'mechanics/print/layer-stepping.ts slicedTooth',
+  'mechanics/print/residual-spread.ts residualSpread',
+  'mechanics/shaft/key-pressure.ts keyPressure',
+  'mechanics/stepper.ts torqueAtSpeed',
+  'mechanics/thread/shear.ts toothWidth',
+  'output/page/page-shell.ts sharedPageScript',
+  'presets/resolve-screw-preset.ts resolveScrewPreset',
+  'sheet/resolve-screw.ts leadOf',
+  'solid/hull-outline.ts offsetOutline',
+  'standards/fasteners/nuts.ts thinNut',
+  'standards/fasteners/plastic-holes.ts selfTapBore',
+  'standards/fasteners/plastic-holes.ts threadFormingHole',
+  'standards/shafts/iso-fit.ts slidingFit',
+  'standards/threads/designation.ts formatDesignation',
+  'standards/tolerances/iso-2903.ts engagementGroup',
+];
+
+/** Functions and constants that are exported but used by no other file, nor in their own. */
+function unusedExports(): string[] {
+  const beside = ['page', 'scripts', 'bench'].flatMap((folder) =>
+    readdirSync(join(SRC, '..', folder), { recursive: true, encoding: 'utf8' })
+      .filter((file) => /\.(?:ts|mjs)$/.test(file))
+      .map((file) => readFileSync(join(SRC, '..', folder, file), 'utf8')),
+  );
+  const texts = sources.map(({ file, text }) => ({ file, words: wordsOf(withoutComments(text)) }));
+  const outside = beside.map(wordsOf);
+  return sources
+    .filter(({ file }) => file !== 'index.ts')
+    .flatMap(({ file, text }) => {
+      const names = withoutComments(text).matchAll(
+        /^export\s+(?:async\s+)?(?:function|const|class)\s+([A-Za-z_$][\w$]*)/gm,
+      );
+      return [...names].flatMap(([, name]) => {
+        const used =
+          texts.some(({ file: other, words }) => (words.get(name!) ?? 0) > (other === file ? 1 : 0)) ||
+          outside.some((words) => words.has(name!));
+        return used ? [] : [`${file} ${name}`];
+      });
+    });
+}
+
+function wordsOf(text: string): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const [word] of text.matchAll(/[A-Za-z_$][\w$]*/g)) counts.set(word, (counts.get(word) ?? 0) + 1);
+  return counts;
 }
 
 /** The files of one cycle, or none. */

@@ -1,4 +1,4 @@
-import type { MachineRow, ManifestRow, Standing } from './manifest.js';
+import type { MachineRow, ManifestRow, Standing } from './manifest-rows.js';
 
 /** How many there are of everything; terminal, index and tables tell these figures and no others. */
 export interface Counts {

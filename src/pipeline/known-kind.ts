@@ -7,7 +7,7 @@ import type { PartViews, SizeChoice } from '../parts/part-views.js';
 import type { PresetTexts } from '../presets/texts.js';
 import { validate } from '../sheet/validate.js';
 import type { Kernel } from '../solid/kernel.js';
-import type { Knob } from './advice/search.js';
+import type { Knob } from './advice/knob.js';
 import type { Locate } from './locate-faults.js';
 
 /** A sheet that its kind has accepted, ready to be worked out. */

@@ -1,6 +1,6 @@
 import { type Designation, parseDesignation } from '../standards/threads/designation.js';
 import { designationText } from '../standards/threads/designation-text.js';
-import { FLANK_ANGLES, type ThreadForm } from '../standards/threads/form.js';
+import { FLANK_ANGLES } from '../standards/threads/form.js';
 import { meantWords } from '../standards/threads/trade-words.js';
 import { trapezoidalClearance } from '../standards/threads/trapezoidal.js';
 import { pitchDiameterOverWires, steepLeadDoubt } from '../standards/three-wire.js';
@@ -11,11 +11,11 @@ import { exactly, halfWidth, type Measured, plusMinus, scaled, shifted, widened 
 import type { Quantity } from '../units/quantity.js';
 import type { Assumptions } from './assumptions.js';
 import { measured, shared, stated } from './measured-field.js';
+import type { ScrewForm } from './screw-form.js';
 import { type ClassedSize, rolled, type ScrewInHand, screwInHand, toothSpread } from './screw-in-hand.js';
 import type { ScrewSheet } from './sections/screw.js';
 
-/** Thread forms a part can be made for; `free` is a trapezoid of any flank angle. */
-export type ScrewForm = ThreadForm | 'free';
+export type { ScrewForm } from './screw-form.js';
 
 /** A screw as a part needs it, from its designation and from what was measured. */
 export interface Screw {

@@ -9,7 +9,7 @@ import {
 } from '../standards/tolerances/thread-limits.js';
 import { InputError } from '../units/faults.js';
 import { exactly, type Measured, plusMinus, scaled, shifted } from '../units/measured.js';
-import type { ScrewForm } from './resolve-screw.js';
+import type { ScrewForm } from './screw-form.js';
 
 /** Sizes that a class may stand for. */
 export type ClassedSize = 'major' | 'pitchDiameter' | 'minor' | 'pitch';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Sizes } from '../../parts/part-kind.js';
 import { fault } from '../../units/faults.js';
 

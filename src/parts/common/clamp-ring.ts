@@ -1,6 +1,6 @@
 import { type Bore, boreReach } from './bore.js';
 import { clampHeights, clampOffset, leastClampRadius } from './clamp.js';
-import type { ClampScrews } from './grip.js';
+import type { ClampScrews } from './clamp-screws.js';
 
 /** A slit body as a ring that its clamp screws close. Finished sizes. */
 export interface ClampRing {

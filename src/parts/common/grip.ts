@@ -17,6 +17,9 @@ import { seatingTorque } from '../../standards/fasteners/tightening.js';
 import { washer } from '../../standards/fasteners/washer.js';
 import { flatsOf, type Shaft } from './bore.js';
 import type { ClampRing } from './clamp-ring.js';
+import type { ClampScrews } from './clamp-screws.js';
+
+export type { ClampScrews } from './clamp-screws.js';
 
 /** A set screw that holds a changing load wants this factor of safety on its table. @source textbook-design */
 const SET_SCREW_SAFETY = 4;
@@ -26,14 +29,6 @@ const FIRST_DAY = 24;
 
 /** A flat that is hammered both ways bears half of what it bears one way. @source common-practice */
 const BOTH_WAYS = 0.5;
-
-/** Clamp screws of one shaft. */
-export interface ClampScrews {
-  readonly screw: FastenerSize;
-  readonly count: number;
-  /** under head and nut */
-  readonly washers: boolean;
-}
 
 /** What holds a shaft in a hub. */
 export interface Grip {

@@ -8,13 +8,11 @@ import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew } from '../../sheet/resolve-screw.js';
 import type { AxialPath, Mounting } from '../common/axial-path.js';
-import { roundShaft, type Shaft } from '../common/bore.js';
+import { roundShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
 import { defined } from '../common/defined.js';
-import type { Grip } from '../common/grip.js';
 import { type GripDemand, gripDemand } from '../common/grip-demand.js';
-import type { HubTemperature } from '../common/held.js';
 import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
@@ -22,46 +20,14 @@ import { type HubPlan, printedHub } from './hub-plan.js';
 import { jawWidth } from './jaws.js';
 import { layOut } from './layout.js';
 import { peakTorque } from './peak-torque.js';
+import type { Hub, HubName, Insert } from './pieces.js';
 import { motorShaft, screwShaft } from './shafts.js';
 import type { CouplingSheet } from './sheet.js';
-import { printedSpider, type SpiderPlan } from './spider.js';
+import { printedSpider } from './spider.js';
 import { hubTemperatures } from './temperatures.js';
 import { within } from './within.js';
 
-/** Names of the hubs, as in their files. */
-export type HubName = 'motor-hub' | 'screw-hub';
-
-/** One hub, worked out. */
-export interface Hub {
-  readonly name: HubName;
-  readonly shaft: Shaft;
-  readonly clearance: number;
-  readonly grip: Grip;
-  /** length of shaft that the bore holds */
-  readonly engagement: number;
-  /** how far from the hub's end the shaft goes in */
-  readonly depth: number;
-  readonly temperature: HubTemperature;
-  readonly finished: HubPlan;
-  readonly printed: HubPlan;
-}
-
-/** What both shaft ends stand on. */
-export type Pad = 'disc' | 'ball' | 'soft' | 'none';
-
-/** The insert, worked out. */
-export interface Insert {
-  readonly finished: SpiderPlan;
-  readonly printed: SpiderPlan;
-  readonly material: Material;
-  readonly printer: Printer;
-  readonly hardness: string;
-  /** MPa */
-  readonly modulus: number;
-  /** at each flank, below 0 where the lobes are squeezed */
-  readonly flankClearance: number;
-  readonly pad: { readonly kind: Pad; readonly diameter: number; readonly thickness: number };
-}
+export type { Hub, HubName, Insert, Pad } from './pieces.js';
 
 /** A jaw coupling, worked out. */
 export interface CouplingDesign extends DesignBase {

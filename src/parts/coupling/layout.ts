@@ -18,10 +18,10 @@ import { holdFigures } from '../common/hold-figures.js';
 import { fitSetScrew, leastSetScrewRadius, type SetScrewJoint, setScrewTop } from '../common/set-screw-pocket.js';
 import { LEAST_WALL } from '../common/walls.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
-import type { Hub, HubName, Insert, Pad } from './dimensions.js';
 import type { HubPlan } from './hub-plan.js';
 import { jawLoads } from './jaw-load.js';
 import { halfPitch, type JawPlan, jawWidth, slotLevels, slotStart, straightHalf } from './jaws.js';
+import type { Hub, HubName, Insert, Pad } from './pieces.js';
 import type { CouplingSheet } from './sheet.js';
 import type { SpiderPlan } from './spider.js';
 

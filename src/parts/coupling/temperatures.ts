@@ -1,6 +1,6 @@
 import { ROOM } from '../../mechanics/strength/plastic.js';
 import type { HubTemperature } from '../common/held.js';
-import type { HubName } from './dimensions.js';
+import type { HubName } from './pieces.js';
 
 /**
  * Temperatures of both hubs: that on the motor's shaft is as hot as this, the other stands between it and the room.

@@ -1,4 +1,3 @@
-import type { DriveNumbers } from '../../drive/numbers.js';
 import { offsetAt } from '../../mechanics/print/printed-size.js';
 import { grooveWidthAt, nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import { printedThread } from '../../mechanics/thread/printed-thread.js';
@@ -10,93 +9,32 @@ import type { PresetTexts } from '../../presets/texts.js';
 import { type Assumption, Assumptions } from '../../sheet/assumptions.js';
 import { measured } from '../../sheet/measured-field.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
-import { type DutySheet, PULLS, type Pull } from '../../sheet/sections/duty.js';
-import { type Effects, resolveEffects } from '../../sheet/sections/effects.js';
+import { PULLS, type Pull } from '../../sheet/sections/duty.js';
+import { resolveEffects } from '../../sheet/sections/effects.js';
 import type { LimitsSheet } from '../../sheet/sections/limits.js';
 import { rimAround } from '../../solid/convex.js';
 import { fault, InputError } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
-import type { Measured } from '../../units/measured.js';
-import type { NutPocket } from '../common/bought-nut.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
-import { type HolePattern, measuredPattern, ownPattern, rectangleOf } from '../common/hole-pattern.js';
-import type { Joint, JointHole } from '../common/joints.js';
+import { measuredPattern, ownPattern, rectangleOf } from '../common/hole-pattern.js';
+import type { Joint } from '../common/joints.js';
 import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
-import type { DesignBase, Sizes } from '../part-kind.js';
+import type { Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
 import { familyOf } from './family/family.js';
 import { catchPocketOf } from './family/pocket.js';
 import { withFamilySizes } from './family/sizes.js';
-import type { Family } from './family/types.js';
-import { type Fit, resolveFit } from './fit-classes.js';
-import { type Mark, requireMarkFits } from './mark.js';
+import { resolveFit } from './fit-classes.js';
+import { requireMarkFits } from './mark.js';
+import type { Carriage, HeadSide, Holes, NutDesign } from './nut-design.js';
+import type { Flange, NutSizes } from './nut-sizes.js';
 import { type BodyPlan, bodyOutline, type FlangePlan, flangeOutline } from './plan.js';
 import type { NutSheet } from './sheet.js';
 
-/** A flange with its place along the axis. */
-export interface Flange extends FlangePlan {
-  readonly thickness: number;
-  /** length of the stub of the body below the flange face */
-  readonly offset: number;
-}
+export type { Carriage, HeadSide, Holes, NutDesign } from './nut-design.js';
 
-export type HeadSide = 'body' | 'flange' | 'none';
-
-export interface Holes extends HolePattern {
-  readonly joint: Joint;
-  readonly head: HeadSide;
-  /** how its pockets are roofed where they open on the bed */
-  readonly roof?: JointHole['roof'];
-}
-
-/** What the nut is mounted to. */
-export interface Carriage {
-  readonly bore?: Measured;
-  readonly thickness?: Measured;
-  readonly holes?: HolePattern;
-}
-
-/** Sizes of a nut, all of one kind: finished or printed. */
-export interface NutSizes {
-  readonly thread: ThreadProfile;
-  readonly lead: number;
-  readonly body: BodyPlan;
-  /** over all */
-  readonly length: number;
-  readonly flange?: Flange;
-  /** centres and diameter of the holes */
-  readonly holes?: { readonly centres: readonly (readonly [number, number])[]; readonly diameter: number };
-  readonly leadIn: number;
-  readonly relief: number;
-  readonly fillet: number;
-}
-
-/** A nut, worked out. */
-export interface NutDesign extends DesignBase {
-  readonly part: 'nut';
-  readonly screw: Screw;
-  readonly fit: Fit;
-  readonly finished: NutSizes;
-  readonly printed: NutSizes;
-  readonly holes?: Holes;
-  readonly carriage: Carriage;
-  readonly mounting?: 'flange-up' | 'flange-down';
-  readonly mark?: Mark;
-  readonly material: Material;
-  readonly printer: Printer;
-  readonly duty: DutySheet;
-  /** ways in which the standing load must be borne */
-  readonly pulls: readonly Pull[];
-  /** effects of the printer that the predicted fit counts */
-  readonly effects: Effects;
-  readonly calipers: number;
-  readonly drive: DriveNumbers;
-  /** how it differs from a plain nut */
-  readonly family?: Family;
-  /** on the body end, for a metal nut that stands by */
-  readonly catchPocket?: NutPocket & { readonly gap: number };
-}
+export type { Flange, NutSizes } from './nut-sizes.js';
 
 const DEFAULT_CALIPERS = 0.03;
 

@@ -7,15 +7,12 @@ import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { OVERSHOOT } from '../common/cut.js';
 import { polar } from '../common/hole-pattern.js';
-import type { NutDesign, NutSizes } from './dimensions.js';
+import type { NutDesign } from './nut-design.js';
+import type { NutSizes } from './nut-sizes.js';
 import { bodyOutline, flangeOutline } from './plan.js';
 import { headRadius, openingRadius } from './pockets.js';
 
-/** A line of text on the flange, beside the body. */
-export interface Mark {
-  readonly text: string;
-  readonly style: 'raised' | 'engraved';
-}
+export type { Mark } from './mark-asked.js';
 
 /** Height of raised letters, how far they reach into the flange, and depth of engraved ones, mm. */
 const RAISED = { height: 0.6, sunk: 0.2 };

@@ -1,5 +1,5 @@
 import * as joints from '../common/joints.js';
-import type { Holes } from './dimensions.js';
+import type { Holes } from './nut-design.js';
 
 /** A pocket beside a hole, finished sizes, and the side it opens to. */
 export interface SidedPocket {

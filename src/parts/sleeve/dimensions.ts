@@ -14,7 +14,6 @@ import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
 import { crestShaft } from '../common/crest-shaft.js';
 import { defined } from '../common/defined.js';
-import type { Grip } from '../common/grip.js';
 import { type GripDemand, gripDemand } from '../common/grip-demand.js';
 import type { HubTemperature } from '../common/held.js';
 import { printSizes } from '../common/print-sizes.js';
@@ -22,15 +21,9 @@ import type { DesignBase } from '../part-kind.js';
 import { layOutBush, layOutClamp } from './layout.js';
 import { printedSleeve, type SleevePlan } from './plan.js';
 import type { SleeveSheet } from './sheet.js';
+import type { SleeveEnd } from './sleeve-end.js';
 
-/** One held end of a clamp sleeve. */
-export interface SleeveEnd {
-  readonly name: 'motor end' | 'screw end';
-  readonly shaft: Shaft;
-  readonly clearance: number;
-  readonly grip: Grip;
-  readonly engagement: number;
-}
+export type { SleeveEnd } from './sleeve-end.js';
 
 /** A sleeve, worked out. */
 export interface SleeveDesign extends DesignBase {

@@ -10,9 +10,9 @@ import { clampHeights, fitClamp, leastClampRadius, SLIT_WIDTH } from '../common/
 import type { Grip, GripLife } from '../common/grip.js';
 import { type GripDemand, gripLimits } from '../common/grip-demand.js';
 import { holdFigures } from '../common/hold-figures.js';
-import type { SleeveEnd } from './dimensions.js';
 import type { SleevePlan } from './plan.js';
 import type { SleeveSheet } from './sheet.js';
+import type { SleeveEnd } from './sleeve-end.js';
 
 /** Figures that a sleeve starts from where its sheet does not say, mm. @source common-practice */
 const D = {

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { SHOCK_FACTORS } from '../../mechanics/coupling/service-factors.js';
 import { map, quantity, word } from '../../sheet/fields.js';
 import { partName } from '../../sheet/sections/common.js';

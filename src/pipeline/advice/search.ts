@@ -1,17 +1,10 @@
 import type { Verdict } from '../../fit/check.js';
 import { rounded } from '../../units/format.js';
 import type { Changes } from './changed-sheet.js';
+import type { Knob } from './knob.js';
 import { costsOf, rank, room, type Trial, type Try } from './trial.js';
 
-/** A field with its present value. */
-export interface Knob {
-  readonly path: string;
-  readonly least: number;
-  readonly most: number;
-  readonly step: number;
-  readonly grain: number;
-  readonly now: number;
-}
+export type { Knob } from './knob.js';
 
 /** Changes that bring a check to pass. */
 export interface Found {

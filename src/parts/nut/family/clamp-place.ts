@@ -3,7 +3,7 @@ import { fault } from '../../../units/faults.js';
 import { plain } from '../../../units/format.js';
 import { type Clamp, clampHalfHeight, fitClamp, leastClampRadius } from '../../common/clamp.js';
 import { LEAST_WALL } from '../../common/walls.js';
-import type { NutSizes } from '../dimensions.js';
+import type { NutSizes } from '../nut-sizes.js';
 
 /** Where the straight part of the body begins. */
 export function footOf({ flange, fillet, relief }: NutSizes): number {

@@ -3,7 +3,7 @@ import { fault } from '../../../units/faults.js';
 import { plain } from '../../../units/format.js';
 import { CATCH_GAP, type CatchNutSheet, type NutPocket, nutPocket, nutPocketReach } from '../../common/bought-nut.js';
 import { LEAST_WALL } from '../../common/walls.js';
-import type { NutSizes } from '../dimensions.js';
+import type { NutSizes } from '../nut-sizes.js';
 import type { FamilySheet } from './sheet.js';
 import type { Family, FamilyBase } from './types.js';
 

@@ -3,7 +3,7 @@ import type { FastenerSize } from '../../../standards/fasteners/sizes.js';
 import { fault } from '../../../units/faults.js';
 import { plain } from '../../../units/format.js';
 import { LEAST_WALL } from '../../common/walls.js';
-import type { NutSizes } from '../dimensions.js';
+import type { NutSizes } from '../nut-sizes.js';
 import { boreReach, clampAt, footOf } from './clamp-place.js';
 import type { FamilySheet } from './sheet.js';
 import type { Family, FamilyBase } from './types.js';

@@ -2,7 +2,7 @@ import type { Screw } from '../../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../../sheet/sections/duty.js';
 import type { NutPocket } from '../../common/bought-nut.js';
 import type { Clamp } from '../../common/clamp.js';
-import type { NutSizes } from '../dimensions.js';
+import type { NutSizes } from '../nut-sizes.js';
 
 /** Bought pins in the joint of two halves, one on either side of the axis. */
 export interface Pins {

@@ -6,7 +6,7 @@ import type { AskedView, Letter, SizeMark, Stroke } from '../../../part-views.js
 import { HIDDEN, type NutInSight } from '../../views/in-sight.js';
 import { threadRoots } from '../../views/side.js';
 import { clampLetter } from './clamped.js';
-import type { PinInSight } from './split.js';
+import type { PinInSight } from './pin-in-sight.js';
 
 /** The face of half b that lies on half a, seen from there: +Z to the left, −X above. */
 export function jointView(nut: NutInSight, pin: PinInSight, clamp: Clamp | undefined): AskedView {

@@ -6,18 +6,14 @@ import { type NutInSight, nearestHole } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
 import type { Family } from '../types.js';
 import { clampRow, seatWords } from './clamped.js';
+import type { PinInSight } from './pin-in-sight.js';
 import { jointView } from './split-joint.js';
+
+export type { PinInSight } from './pin-in-sight.js';
 
 /** How far from the joint the section keeps, and how far the halves are pulled apart: a share of the body. */
 const OFF_JOINT = 70;
 const APART = 0.35;
-
-/** A pin's bore as it stands, on either side of the axis. */
-export interface PinInSight {
-  readonly diameter: number;
-  readonly offset: number;
-  readonly height: number;
-}
 
 /** Two halves at the plane y = 0: cut across their joint, which is shown by itself. */
 export function splitMember(nut: NutInSight, family: Family & { kind: 'split' }, plain: Member): Member {

@@ -5,5 +5,5 @@ import { sensibleCoupling } from '../../support/sensible-sheets/index.js';
 
 it('makes every sheet of couplings that passes its checks', async () => {
   const { made } = await holdGate(sensibleCoupling, await createKernel(), { numRuns: 550, seed: 1 });
-  expect(made).toBeGreaterThan(300);
+  expect(made).toBeGreaterThan(250);
 });

@@ -5,5 +5,5 @@ import { sensibleSleeve } from '../../support/sensible-sheets/index.js';
 
 it('makes every sheet of sleeves that passes its checks', async () => {
   const { made } = await holdGate(sensibleSleeve, await createKernel(), { numRuns: 350, seed: 1 });
-  expect(made).toBeGreaterThan(250);
+  expect(made).toBeGreaterThan(200);
 });

@@ -81,7 +81,11 @@ export function nutChain(design: NutDesign): NutChain {
   const { finished, material, screw } = design;
   const given = inputValues(design);
   const layers = design.effects.layers ? steppingOf(design) : 0;
-  const rootByCrest = screw.inHand.level.includes('minor') ? 1 : 0;
+  const { crest, major, level } = screw.inHand;
+  const byCrest = crest.most > crest.least ? 1 : 0;
+  const rootByCrest = level.includes('minor') ? byCrest : 0;
+  // flanks and root that are placed by the crest are off by the error of its reading too
+  const offCrest = (at: Readonly<Record<NutInput, number>>) => at.screw_crest + at.screw_major - major.likely;
   const sent = sentThread(design);
   const leadSlope = leadSlopeOf(design);
   const left = { plane: material.shrink.plane.likely, axial: material.shrink.axial.likely };
@@ -109,8 +113,8 @@ export function nutChain(design: NutDesign): NutChain {
         flankSlope: dry.flankSlope,
       },
       screw: {
-        minor: at.screw_minor + rootByCrest * at.screw_crest,
-        pitchDiameter: at.screw_pitch_diameter + at.screw_crest,
+        minor: at.screw_minor + rootByCrest * offCrest(at),
+        pitchDiameter: at.screw_pitch_diameter + byCrest * offCrest(at),
         major: at.screw_major,
         pitch: at.screw_pitch,
         grooveWidth: at.screw_pitch / 2,

@@ -11,7 +11,7 @@ export default defineConfig({
           globalSetup: ['scripts/bundle-presets.mjs', 'scripts/bundle-page.mjs'],
           setupFiles: ['test/support/seed.ts'],
           include: ['test/**/*.test.ts'],
-          exclude: ['test/soak/**', 'test/browser/**'],
+          exclude: ['test/soak/**', 'test/browser/**', 'test/engines/**'],
           testTimeout: 30_000,
         },
       },
@@ -22,6 +22,14 @@ export default defineConfig({
           setupFiles: ['test/support/seed.ts'],
           include: ['test/soak/**/*.test.ts'],
           testTimeout: 900_000,
+        },
+      },
+      {
+        test: {
+          name: 'engines',
+          globalSetup: ['scripts/bundle-presets.mjs', 'scripts/bundle-page.mjs', 'test/engines/install.ts'],
+          include: ['test/engines/**/*.test.ts'],
+          testTimeout: 300_000,
         },
       },
       {

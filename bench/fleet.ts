@@ -18,7 +18,7 @@ const ROLES = ['left', 'right', 'front', 'rear'] as const;
 export async function fleetRows(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'leadwright-fleet-'));
   try {
-    return [...large(folder), await spreadsheet()];
+    return [...large(folder), ...machinesByTens(), await spreadsheet()];
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -84,6 +84,28 @@ function fleetFile(folder: string, name: string, { machines, variants }: typeof 
   writeFileSync(file, JSON.stringify({ fleet: name, kinds: { bench: { parts } }, rows: `${name}.csv` }));
   return file;
 }
+
+/** A hundred thousand machines with a thousand distinct parts, and a tenth of them: what each machine costs beside solids. */
+function machinesByTens(): Row[] {
+  const [tenth, whole] = [10_000, 100_000].map((machines) => {
+    const { status, stdout, stderr } = spawnSync(process.execPath, ['bench/run.mjs', 'large-fleet', String(machines)], {
+      encoding: 'utf8',
+    });
+    if (status !== 0) throw new Error(`the fleet of ${machines} ended with ${status}: ${stderr.slice(-500)}`);
+    const measured: Large = JSON.parse(stdout);
+    return measured;
+  }) as [Large, Large];
+  const what = 'fleet of 100,000 machines, 1000 parts from the cache';
+  return [
+    { what: `${what}, plan`, value: whole.plan, unit: 's' },
+    { what: `${what}, run`, value: whole.run, unit: 's' },
+    { what: `${what}, peak memory`, value: whole.peakMb, unit: 'MB' },
+    { what: `${what}, plan / that of a tenth`, value: whole.plan / tenth.plan, unit: '×' },
+    { what: `${what}, run / that of a tenth`, value: whole.run / tenth.run, unit: '×' },
+  ];
+}
+
+type Large = { readonly plan: number; readonly run: number; readonly peakMb: number };
 
 async function spreadsheet(): Promise<Row> {
   const rows = Array.from(

@@ -1,19 +1,23 @@
-import { statSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { performance } from 'node:perf_hooks';
+import { parsePartAccept } from '../fleet/accept-parts.js';
 import { fileFaultLine } from '../fleet/machines.js';
 import type { Manifest } from '../fleet/manifest.js';
 import { oddReadings } from '../fleet/odd-readings.js';
 import type { FleetPlan } from '../fleet/plan.js';
 import { parseBed } from '../fleet/plates.js';
+import { LONGEST_FLEET } from '../fleet/read-sheet.js';
 import { parseShard } from '../fleet/shard.js';
-import type { Format } from '../output/formats.js';
+import { emptyStatus, readStatus, type Status, strayLines } from '../fleet/status.js';
+import { FORMATS, type Format } from '../output/formats.js';
 import { jsonText } from '../output/report-json.js';
 import { KINDS } from '../pipeline/kinds.js';
+import { requireAcceptable } from '../pipeline/require-acceptable.js';
 import { SHIPPED } from '../presets/shipped.js';
 import { nearest } from '../sheet/nearest.js';
-import { fault } from '../units/faults.js';
+import { fault, InputError } from '../units/faults.js';
 import { foresee } from '../work/fleet/foresee.js';
 import type { Maker } from '../work/fleet/makers.js';
 import { noMaker } from '../work/fleet/no-maker.js';
@@ -21,6 +25,8 @@ import { openFleet } from '../work/fleet/open-fleet.js';
 import { type FleetResult, runFleet } from '../work/fleet/run-fleet.js';
 import { runShare } from '../work/fleet/share.js';
 import { startMaker } from '../work/fleet/start-maker.js';
+import { readTable } from '../work/read-input.js';
+import { writeNewFile } from '../work/writer/files.js';
 import { EXIT } from './exit-codes.js';
 import { fleetLines, foreseenLines } from './fleet-lines.js';
 import { progressLines } from './fleet-progress.js';
@@ -38,6 +44,9 @@ export interface FleetArgs {
   readonly plates?: string | undefined;
   readonly shard?: string | undefined;
   readonly zip?: boolean | undefined;
+  readonly labels?: boolean | undefined;
+  readonly status?: boolean | undefined;
+  readonly accept?: readonly string[] | undefined;
   readonly json?: boolean | undefined;
   readonly 'keep-going'?: boolean | undefined;
   readonly 'dry-run'?: boolean | undefined;
@@ -46,21 +55,27 @@ export interface FleetArgs {
 }
 
 const MOST_JOBS = 64;
+const ZIPPED: readonly Format[] = ['drawing', 'page'];
 
 /** Runs a fleet as typed. */
 export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
-  const formats = requireFormats(args.formats);
+  const chosen = requireFormats(args.formats);
+  // a zip is read by people who have nothing else
+  const formats = FORMATS.filter((one) => chosen.includes(one) || (args.zip === true && ZIPPED.includes(one)));
   if (!formats.includes('stl')) throw fault('--formats', args.formats, 'must hold stl: plates and masses come from it');
   const jobs = parseJobs(args.jobs);
   const shard = args.shard === undefined ? undefined : parseShard(args.shard);
   const bed = args.plates === undefined ? undefined : parseBed(args.plates);
   const keepGoing = args['keep-going'] === true;
-  const opened = await openFleet(args.file, io, { kinds: KINDS, presets: SHIPPED, formats, keepGoing });
+  const accept = (args.accept ?? []).map(parsePartAccept);
+  requireAcceptable(accept, KINDS);
+  const opened = await openFleet(args.file, io, { kinds: KINDS, presets: SHIPPED, formats, keepGoing, accept });
   for (const one of opened.faults) io.stderr.write(`${fileFaultLine(one)}\n`);
   const { plan, presets } = opened;
   if (!plan) return EXIT.wrong;
   const least = opened.faults.length > 0 ? EXIT.wrong : EXIT.done;
   const only = args.only && requireMachines(args.only, plan);
+  const status = await statusOf(args, plan, io);
   const out = resolve(io.cwd, args.out ?? join('out', plan.fleet));
   const cache = {
     folder: args.cache === undefined ? join(dirname(out), '.leadwright-cache') : resolve(io.cwd, args.cache),
@@ -79,12 +94,39 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
       ...(only ? { only } : {}),
       ...(bed ? { bed } : {}),
       zip: args.zip === true,
+      labels: args.labels === true,
+      ...(status ? { status } : {}),
     });
     run.end();
     show(result, args, out, io);
     return Math.max(least, codeOf(result, only));
   } finally {
     run.end();
+  }
+}
+
+/** What people noted, from FLEET-status.csv beside the fleet file; `--status` begins one where there is none. */
+async function statusOf({ file, status }: FleetArgs, plan: FleetPlan, io: Io): Promise<Status | undefined> {
+  const path = join(file === '-' ? '.' : dirname(file), `${plan.fleet}-status.csv`);
+  const isThere = existsSync(resolve(io.cwd, path));
+  if (!isThere && status !== true) return undefined;
+  if (!isThere) {
+    await writeNewFile(path, emptyStatus(plan), io.cwd);
+    io.stderr.write(`${path}: written; note there what is printed, mounted, measured\n`);
+  }
+  try {
+    const read = readStatus(await readTable(path, io, LONGEST_FLEET));
+    for (const line of strayLines(read, plan)) io.stderr.write(`${path}: ${line}\n`);
+    return read;
+  } catch (error) {
+    if (error instanceof InputError)
+      throw new InputError(
+        error.faults.map((one) => ({
+          ...one,
+          path: path + (one.at ? `:${one.at.line}:${one.at.column}` : '') + (one.path === '' ? '' : ` ${one.path}`),
+        })),
+      );
+    throw error;
   }
 }
 

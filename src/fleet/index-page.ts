@@ -3,6 +3,8 @@ import { plain } from '../units/format.js';
 import { leftWords, STANDING_WORDS } from './counts.js';
 import { INDEX_SCRIPT, INDEX_STYLE } from './index-look.js';
 import type { MachineRow, Manifest, ManifestRow, Standing } from './manifest.js';
+import { printingDays } from './printing.js';
+import { type Status, statusKey, statusWords } from './status.js';
 
 /** What the index links to, beside the files of the manifest. */
 export interface IndexLinks {
@@ -10,6 +12,8 @@ export interface IndexLinks {
   readonly files: ReadonlySet<string>;
   /** SHA-256 of a text as base64, for the page's security policy */
   readonly hashOf: (text: string) => string;
+  /** what people noted of the parts */
+  readonly status?: Status;
 }
 
 /**
@@ -37,7 +41,7 @@ export function indexPage(manifest: Manifest, links: IndexLinks): string {
 <body>
 <header>
 <h1>${text(fleet)}</h1>
-${summary(manifest)}
+${summary(manifest, links)}
 </header>
 <main>
 ${filters(manifest)}
@@ -45,6 +49,7 @@ ${filters(manifest)}
 ${machines.map((machine) => machineSection(machine, groups.get(machine.machine) ?? [], links)).join('\n')}
 <p id="none" hidden>No part answers to these filters.</p>
 ${plates(manifest)}
+${days(manifest)}
 ${totals(manifest)}
 </main>
 <script>${INDEX_SCRIPT}</script>
@@ -53,7 +58,7 @@ ${totals(manifest)}
 `;
 }
 
-function summary({ counts, verdict, filament }: Manifest): string {
+function summary({ counts, verdict, filament }: Manifest, { files }: IndexLinks): string {
   const grams = filament.reduce((sum, { mass }) => sum + mass, 0);
   const figures: readonly (readonly [string, string])[] = [
     [`${counts.complete} of ${counts.machines}`, 'machines complete'],
@@ -63,7 +68,7 @@ function summary({ counts, verdict, filament }: Manifest): string {
     [`${plain(grams, 0)} g`, 'of filament'],
   ];
   const list = figures.map(([figure, what]) => `<li><b>${text(figure)}</b> ${text(what)}</li>`).join('');
-  const more = `<a href="manifest.csv">manifest.csv</a> <a href="manifest.json">manifest.json</a> <a href="hardware.csv">hardware.csv</a>`;
+  const more = `<a href="manifest.csv">manifest.csv</a> <a href="manifest.json">manifest.json</a> <a href="hardware.csv">hardware.csv</a> <a href="printing.csv">printing.csv</a>${files.has('labels.html') ? ' <a href="labels.html">labels</a>' : ''}`;
   return `<ul class="figures"><li>${badge(verdict)}</li>${list}</ul>\n<nav aria-label="Tables">${more}</nav>`;
 }
 
@@ -107,7 +112,7 @@ ${rows.map((row, i) => partRow(row, rows[i - 1], links)).join('\n')}
 }
 
 /** A row a file; further bodies of a part do not repeat its name and picture. */
-function partRow(row: ManifestRow, before: ManifestRow | undefined, { files }: IndexLinks): string {
+function partRow(row: ManifestRow, before: ManifestRow | undefined, { files, status }: IndexLinks): string {
   const { role, part, name, verdict, quantity, spare, material, mass, bounds, file, folder, reasons } = row;
   const isFirst = before?.role !== role;
   const page = folder !== null && [`${folder}/report.html`, `${folder}/report.json`].find((one) => files.has(one));
@@ -116,9 +121,11 @@ function partRow(row: ManifestRow, before: ManifestRow | undefined, { files }: I
   const title = page ? `<a href="${path(page)}">${image}${text(role)}</a>` : text(role);
   const about = part === '' ? '' : `<small>${text(name === role ? part : `${part} ${name}`)}</small>`;
   const told = isFirst && reasons.length > 0 ? reasonsOf(reasons, verdict) : '';
+  const noted = status?.get(statusKey(row.machine, role));
+  const done = isFirst && noted ? `<small>${text(statusWords(noted))}</small>` : '';
   const size = bounds ? [0, 1, 2].map((axis) => plain(bounds[1][axis]! - bounds[0][axis]!, 1)).join(' × ') : '';
   const cells = [
-    `<th scope="row"${isFirst ? '' : ' class="further"'}>${isFirst ? `${title}${about}` : text(bodyIn(row))}</th>`,
+    `<th scope="row"${isFirst ? '' : ' class="further"'}>${isFirst ? `${title}${about}${done}` : text(bodyIn(row))}</th>`,
     `<td>${isFirst ? badge(verdict) : ''}${told}</td>`,
     `<td class="n">${spare > 0 ? `${quantity} + ${spare}` : quantity}</td>`,
     `<td>${text(material ?? '')}</td>`,
@@ -147,6 +154,14 @@ function plates({ plates: rows }: Manifest): string {
     return `<li><a href="${path(file)}" download>${text(file.split('/').at(-1) ?? '')}</a> <small>${text(material)}</small> ${text(told)}</li>`;
   });
   return `<section class="list"><h2>Plates</h2><ul>${list.join('')}</ul></section>`;
+}
+
+function days(manifest: Manifest): string {
+  const list = printingDays(manifest).map(({ material, printer, pieces, mass, rows }) => {
+    const names = rows.map(({ machine, role }) => `${machine} ${role}`);
+    return `<li><b>${text(material)}</b> <small>${text(printer)}</small> ${pieces} pieces, ${plain(mass, 0)} g: ${text([...new Set(names)].join(', '))}</li>`;
+  });
+  return list.length === 0 ? '' : `<section class="list"><h2>Printing days</h2><ul>${list.join('')}</ul></section>`;
 }
 
 function totals({ hardware, filament }: Manifest): string {

@@ -12,7 +12,15 @@ const SHARED_OPTIONS = {
   out: { type: 'string', requiresArg: true, describe: 'folder to write; out/FLEET unless given' },
   formats: { type: 'string', default: 'stl,page', requiresArg: true, describe: 'files of each part, stl among them' },
   plates: { type: 'string', requiresArg: true, describe: 'lay the parts out on beds of this size, such as 220x220' },
-  zip: { type: 'boolean', describe: 'write a zip for each machine' },
+  zip: { type: 'boolean', describe: 'a zip for each machine, with page and drawing, to hand over' },
+  labels: { type: 'boolean', describe: 'a sheet of labels for the bags' },
+  status: { type: 'boolean', describe: 'begin FLEET-status.csv, where it is not there' },
+  accept: {
+    type: 'string',
+    array: true,
+    requiresArg: true,
+    describe: 'let a failed check pass: MACHINE.PART.CHECK=REASON, * for all machines',
+  },
 } as const satisfies Record<string, Options>;
 
 const OPTIONS = {

@@ -46,11 +46,29 @@ export async function pageShell({
     '</main>',
     `<footer><p>Made by leadwright ${VERSION} from the sheet; the figures are those of report.json.</p></footer>`,
     `<script type="application/json" id="part-data">${text}</script>`,
-    'src' in script ? `<script src="${xmlText(script.src)}"></script>` : `<script>${assets.SCRIPT}</script>`,
+    scriptTag(script, assets),
     '</body>',
     '</html>',
     '',
   ].join('\n');
+}
+
+/** A page that shares a script at `src`, as one that has it inside and needs no other file. */
+export async function withScriptInside(page: string, src: string): Promise<string> {
+  const assets = await import('./assets.js');
+  const script = { src };
+  const at = page.lastIndexOf(scriptTag(script, assets));
+  if (at < 0) return page;
+  const rest = page.slice(at + scriptTag(script, assets).length);
+  return (
+    page.slice(0, at).replace(policy(script, assets), policy({ inside: true }, assets)) +
+    scriptTag({ inside: true }, assets) +
+    rest
+  );
+}
+
+function scriptTag(script: PageScript, { SCRIPT }: { readonly SCRIPT: string }): string {
+  return 'src' in script ? `<script src="${xmlText(script.src)}"></script>` : `<script>${SCRIPT}</script>`;
 }
 
 /** The script that pages of one fleet share. */

@@ -45,7 +45,7 @@ export interface Bench {
 
 /** The script that the pages of a fleet share, in the output folder. */
 export const PAGE_SCRIPT = 'page.js';
-const PAGE = { pageScript: { src: `../../${PAGE_SCRIPT}` }, picture: 'still' } as const;
+export const PAGE = { pageScript: { src: `../../${PAGE_SCRIPT}` }, picture: 'still' } as const;
 
 /** Makes one part and stores it; a refused one too, since it will be refused again. */
 export async function makeEntry(job: Job, { kernel, kinds }: Bench): Promise<JobResult> {

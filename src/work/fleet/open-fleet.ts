@@ -1,4 +1,5 @@
 import { dirname, join } from 'node:path';
+import { acceptParts, type PartAcceptance } from '../../fleet/accept-parts.js';
 import { assembleFleet } from '../../fleet/assemble.js';
 import { buildPlan } from '../../fleet/build-plan.js';
 import { rowMachines } from '../../fleet/csv/row-machines.js';
@@ -32,6 +33,8 @@ export interface OpenOptions {
   readonly formats: readonly string[];
   /** leave machines out that the file gives wrongly, in place of refusing all */
   readonly keepGoing?: boolean;
+  /** failed checks that are accepted besides those of the file */
+  readonly accept?: readonly PartAcceptance[];
 }
 
 /** A fleet ready to be made, or the mistakes that refuse it; with `keepGoing` both. */
@@ -47,7 +50,8 @@ export async function openFleet(file: string, place: InputPlace, options: OpenOp
   const { kinds } = options;
   try {
     const { name, sheet, machines } = await readMachines(file, place);
-    const { fleet, faults } = assembleFleet(name, sheet, machines);
+    const { fleet: given, faults } = assembleFleet(name, sheet, machines);
+    const fleet = acceptParts(given, options.accept ?? []);
     const all = [...faults, ...sharedFaults(fleet, kinds)];
     const stops = options.keepGoing ? all.filter(({ machine }) => machine === undefined) : all;
     if (stops.length > 0) return { plan: undefined, faults: all, presets: options.presets };

@@ -3,12 +3,15 @@ import { join } from 'node:path';
 import { carryOver } from '../../fleet/carry-over.js';
 import { csvText } from '../../fleet/csv/write-csv.js';
 import { indexPage } from '../../fleet/index-page.js';
+import { labelsPage } from '../../fleet/labels-page.js';
 import type { MadePart, Outcome } from '../../fleet/made-part.js';
 import { type FileRow, type Manifest, manifestOf } from '../../fleet/manifest.js';
 import { manifestTable } from '../../fleet/manifest-csv.js';
 import { partFolder, placements } from '../../fleet/names.js';
 import type { FleetPlan } from '../../fleet/plan.js';
 import type { Bed } from '../../fleet/plates.js';
+import { printingTable } from '../../fleet/printing.js';
+import type { Status } from '../../fleet/status.js';
 import type { StoredManifest } from '../../fleet/stored-manifest.js';
 import { hardwareTable } from '../../fleet/totals.js';
 import { jsonText } from '../../output/report-json.js';
@@ -30,6 +33,10 @@ export interface RunOptions extends Omit<GatherOptions, 'onPart'> {
   readonly only?: readonly string[];
   readonly bed?: Bed;
   readonly zip?: boolean;
+  /** a sheet of labels for bags */
+  readonly labels?: boolean;
+  /** what people noted of the parts */
+  readonly status?: Status;
   /** bytes that the first store may keep */
   readonly cacheLimit?: number;
 }
@@ -123,7 +130,16 @@ async function sumUp(
     'hardware.csv',
     csvText(hardwareTable(manifest.hardware, new Map(manifest.machines.map((row) => [row.machine, row.hardware])))),
   );
-  write('index.html', indexPage(whole, { files: new Set(files.keys()), hashOf: sha256Base64 }));
+  write('printing.csv', csvText(printingTable(whole)));
+  if (options.labels) write('labels.html', labelsPage(whole, sha256Base64));
+  write(
+    'index.html',
+    indexPage(whole, {
+      ...(options.status ? { status: options.status } : {}),
+      files: new Set(files.keys()),
+      hashOf: sha256Base64,
+    }),
+  );
   const done: Manifest = { ...whole, files: [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1)) };
   stage.write(MANIFEST, jsonText(done));
   const { made, reused, refused } = gathered;

@@ -1,30 +1,85 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { zipSync } from 'fflate';
+import { csvText } from '../../fleet/csv/write-csv.js';
 import { type FleetRun, finishedParts } from '../../fleet/fleet-run.js';
+import type { MadePart } from '../../fleet/made-part.js';
 import { FOLDERS, partFolder, placements } from '../../fleet/names.js';
+import type { PlannedPart } from '../../fleet/plan.js';
+import { type HandedPart, startPage } from '../../fleet/start-page.js';
+import { hardwareOf, hardwareTable } from '../../fleet/totals.js';
+import { withScriptInside } from '../../output/page/page-shell.js';
+import { sha256Base64 } from './digest.js';
+import { PAGE } from './make-entry.js';
 
 /** Zip times have no zone; a fixed local one reads the same everywhere. */
 const FIXED_TIME = '1980-01-01T00:00:00';
 const LEVEL = 2;
 
-/** Writes a zip a machine: its printable files, and the report of each part. */
+/** What of a part's folder is handed over, and what it is called. */
+const READ: Readonly<Record<string, string>> = {
+  'report.html': 'page and workshop card',
+  'drawing.svg': 'drawing',
+  'report.json': 'report',
+};
+
+type Finished = PlannedPart & { readonly made: MadePart };
+
+/**
+ * Writes a zip a machine, that opens without this program: solids under `print/`, page, drawing and report of each part
+ * under `parts/ROLE/`, the hardware list, and a page to start from.
+ */
 export async function writeZips(
   run: FleetRun & { readonly out: string },
   write: (file: string, content: Uint8Array) => void,
 ): Promise<void> {
-  const machines = new Map<string, [string, string][]>();
-  for (const { machine, role, made } of finishedParts(run)) {
-    const files = placements(made, machine, role).map(({ from, to }): [string, string] => [
-      to.split('/').at(-1)!,
-      from,
-    ]);
-    const report: [string, string] = [`${machine}.${role}.report.json`, `${partFolder(made)}/report.json`];
-    machines.set(machine, [...(machines.get(machine) ?? []), ...files, report]);
+  const machines = new Map<string, Finished[]>();
+  for (const part of finishedParts(run)) {
+    const parts = machines.get(part.machine);
+    if (parts) parts.push(part);
+    else machines.set(part.machine, [part]);
   }
-  for (const [machine, files] of machines) {
-    const content = files.map(([name, from]) => [name, new Uint8Array(readFileSync(join(run.out, from)))] as const);
-    write(`${FOLDERS.zips}/${machine}.zip`, zipSync(Object.fromEntries(content), { level: LEVEL, mtime: FIXED_TIME }));
+  for (const [machine, parts] of machines) {
+    const files = await filesOf(machine, parts, run);
+    write(`${FOLDERS.zips}/${machine}.zip`, zipSync(files, { level: LEVEL, mtime: FIXED_TIME }));
     await new Promise((resolve) => setImmediate(resolve));
   }
+}
+
+async function filesOf(
+  machine: string,
+  parts: readonly Finished[],
+  { out, plan }: FleetRun & { readonly out: string },
+): Promise<Record<string, Uint8Array>> {
+  const files: Record<string, Uint8Array> = {};
+  const handed: HandedPart[] = [];
+  for (const { role, quantity, spare, made } of parts) {
+    const links: { path: string; what: string }[] = [];
+    const add = (path: string, what: string, bytes: Uint8Array) => {
+      files[path] = bytes;
+      links.push({ path, what });
+    };
+    const read = (path: string) => new Uint8Array(readFileSync(join(out, path)));
+    for (const { from, to } of placements(made, machine, role)) {
+      const name = to.split('/').at(-1)!;
+      add(`print/${name}`, name, read(from));
+    }
+    const there = new Set(made.files.map(({ name }) => name));
+    for (const [name, what] of Object.entries(READ)) {
+      if (!there.has(name)) continue;
+      const bytes = read(`${partFolder(made)}/${name}`);
+      add(`parts/${role}/${name}`, what, name === 'report.html' ? await alone(bytes) : bytes);
+    }
+    const { name, verdict, reasons } = made;
+    handed.push({ role, name, verdict, reasons, pieces: quantity + spare, links });
+  }
+  const hardware = hardwareOf(parts.map(({ made, quantity, spare }) => ({ made, quantity: quantity + spare })));
+  const page = startPage(machine, plan.fleet, handed, hardware, sha256Base64);
+  const table = csvText(hardwareTable(hardware, new Map()));
+  return { 'start.html': Buffer.from(page), 'hardware.csv': Buffer.from(table), ...files };
+}
+
+/** A page with the script inside that it shares with others in the output folder. */
+async function alone(bytes: Uint8Array): Promise<Uint8Array> {
+  return Buffer.from(await withScriptInside(Buffer.from(bytes).toString('utf8'), PAGE.pageScript.src));
 }

@@ -138,6 +138,7 @@ machines:
       'manifest.csv',
       'manifest.json',
       'parts',
+      'printing.csv',
     ]);
   });
 
@@ -277,7 +278,14 @@ machines:
     const cwd = folderOf({ 'fleet.yaml': TWO });
     await runCubes(cwd, { zip: true });
     const files = unzipSync(new Uint8Array(readFileSync(join(cwd, 'out/zips/b.zip'))));
-    expect(Object.keys(files)).toEqual(['b.foot.stl', 'b.foot.report.json', 'b.head.stl', 'b.head.report.json']);
+    expect(Object.keys(files)).toEqual([
+      'start.html',
+      'hardware.csv',
+      'print/b.foot.stl',
+      'parts/foot/report.json',
+      'print/b.head.stl',
+      'parts/head/report.json',
+    ]);
   });
 
   it('manifest and folder agree, whatever the fleet and whatever was there before', async () => {

@@ -27,7 +27,7 @@ describe('fleet', () => {
     const plates = join(cwd, 'out/my-fleet/plates');
     expect(readdirSync(plates)).toEqual(['pa12-001.3mf', 'petg-001.3mf']);
     for (const name of readdirSync(plates)) expect(threeMfFaults(readFileSync(join(plates, name))), name).toEqual([]);
-  });
+  }, 120_000);
 
   it('shards, merges, and refuses what cannot be', async () => {
     const cwd = folderOf({ 'fleet.yaml': smallFleet(3) });
@@ -58,7 +58,7 @@ describe('fleet', () => {
     mkdirSync(join(cwd, 's0'));
     const { code, stdout } = await call(cwd, ['merge', 'fleet.yaml', 's0', '--out', 'none', '--cache', 'c4', ...STL]);
     expect([code, stdout]).toEqual([1, expect.stringContaining('none of the given folders holds it whole')]);
-  });
+  }, 120_000);
 
   it.each([
     [['--jobs', '0'], '--jobs: 0; must be a whole number from 1 to 64'],

@@ -61,6 +61,13 @@ describe('accept', () => {
     expect(faultOf(() => accept([of('hole-edge', 0)], [{ check: 'hole-edge', reason: 'x' }], KNOWN))).toBe('none');
   });
 
+  it('looks at the named check alone, and at every kind that has it', () => {
+    const others = [of('wall', 0.5), of('shut', 0.5, 'solid'), of('hole-edge', -1)];
+    expect(faultOf(() => accept(others, [{ check: 'wall', reason: 'x' }], KNOWN))).toBe('none');
+    const twice: readonly KnownCheck[] = [{ id: 'heat' }, { id: 'heat', grave: true }];
+    expect(faultOf(() => accept([], [{ check: 'heat', reason: 'x' }], twice))).toMatch(/at least 10 characters/);
+  });
+
   it('names the field by which a sheet accepts', () => {
     expect(faultOf(() => accept([], [{ check: 'wall', reason: '' }], KNOWN, 'accept'))).toMatch(
       /^accept: wall; wants a reason$/,

@@ -33,6 +33,17 @@ describe('limitsInForce', () => {
     expect(of(own)).toEqual(expected);
   });
 
+  it('keeps a fail limit on a side that the wish has not', () => {
+    const own: Limits = { pass: { min: 1 }, fail: { min: 0.5, max: 9 } };
+    const { pass, fail } = limitsInForce(own, { min: 2 });
+    expect({ pass, fail }).toStrictEqual({ pass: { min: 2 }, fail: { min: 0.5, max: 9 } });
+  });
+
+  it('names no bound that is not there', () => {
+    expect(limitsInForce(soft({ min: 2 }), { min: 1 }).pass).toStrictEqual({ min: 1 });
+    expect(limitsInForce(soft({ max: 2 }), { max: 1 }).pass).toStrictEqual({ max: 1 });
+  });
+
   it('without a change is the limits themselves', () => {
     const { of, pass, fail } = limitsInForce(hard({ max: 3 }));
     expect({ pass, fail }).toEqual(hard({ max: 3 }));

@@ -93,6 +93,10 @@ describe('finding', () => {
   });
 });
 
+it('an outcome that is told has a value only where one is given', () => {
+  expect(told('pass', 'so it is')).toStrictEqual({ kind: 'told', verdict: 'pass', message: 'so it is' });
+});
+
 describe('runChecks', () => {
   const words: Check<number> = {
     ...FACTS,
@@ -133,6 +137,7 @@ describe('worst', () => {
     [[row('pass'), row('fail', 'trial only')], 'caution'],
     [[row('fail', 'trial only'), row('fail')], 'fail'],
     [[row('fail', 'trial only'), row('caution')], 'caution'],
+    [[row('pass', 'trial only')], 'pass'],
   ] as const)('of %o is %s', (rows, verdict) => {
     expect(worst(rows)).toBe(verdict);
   });

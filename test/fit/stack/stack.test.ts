@@ -42,6 +42,26 @@ describe('first order', () => {
   });
 });
 
+describe('what a chain hangs on', () => {
+  const chain: StackInput<'z' | 'big' | 'a' | 'still' | 'idle'>[] = [
+    { name: 'z', value: plusMinus(1, 0.1) },
+    { name: 'big', value: plusMinus(1, 0.3) },
+    { name: 'a', value: plusMinus(1, 0.1) },
+    { name: 'still', value: exactly(1) },
+    { name: 'idle', value: plusMinus(1, 0.5) },
+  ];
+  const { y } = propagate(chain, ({ z, big, a, still }) => ({ y: z + big + a + still }));
+
+  it('comes largest first, equals by name, without what does not move it', () => {
+    expect(y.contributions.map(({ name }) => name)).toEqual(['big', 'a', 'z']);
+  });
+
+  it('has bounds with exact inputs too: 4 − 0.1 − 0.3 − 0.1', () => {
+    expect(y.worst.least).toBeCloseTo(3.5, 12);
+    expect(y.mean).toBeCloseTo(4, 12);
+  });
+});
+
 describe('normal distribution', () => {
   it.each([
     // table of the standard normal distribution, four places
@@ -112,6 +132,22 @@ it('drawing a linear chain agrees with first order within three standard errors'
   expect(drawn.chanceAbove(['gap'])).toBe(1);
 });
 
+describe('draws', () => {
+  const drawn = monteCarlo(inputs, ({ a, b }) => ({ up: a, down: -b, none: 0 }), { draws: 2, seed: 1 });
+
+  it('of two have the half of their squared distance as variance', () => {
+    const [first, second] = drawn.rows.map(({ up }) => up);
+    expect(drawn.sigma.up).toBeCloseTo(Math.abs(first! - second!) / Math.SQRT2, 12);
+    expect(drawn.mean.up).toBeCloseTo((first! + second!) / 2, 12);
+  });
+
+  it('count where all results are above 0', () => {
+    expect(drawn.chanceAbove(['up'])).toBe(1);
+    expect(drawn.chanceAbove(['up', 'down'])).toBe(0);
+    expect(drawn.chanceAbove(['none'])).toBe(0);
+  });
+});
+
 describe('spreads', () => {
   const part = (name: string, sensitivity: number, sigma: number, level: boolean) => ({
     name,
@@ -148,5 +184,74 @@ describe('spreads', () => {
     const drift = { mean: 2, sigma: 0.5, contributions: [part('shrink', -1, 0.5, false)] };
     // 1 − s − (2 − s) = −1 whatever s
     expect(spreadLessDrift(play, drift).quantile(0.4)).toBeCloseTo(-1, 3);
+  });
+
+  const level = (name: string, sensitivity: number, half: number) => part(name, sensitivity, half / Math.sqrt(3), true);
+  const resultOf = (mean: number, contributions: readonly ReturnType<typeof part>[]) => ({
+    mean,
+    sigma: Math.hypot(...contributions.map(({ sigma }) => sigma)),
+    contributions,
+  });
+
+  it('two level inputs of ±2 and ±1 make a trapezoid: (t + 3)²/16 below, from −3 to −1', () => {
+    const two = spreadOf(resultOf(10, [level('a', 1, 2), level('b', -1, 1)]));
+    expect(two.below(9)).toBeCloseTo(0.25, 6);
+    expect(two.below(11)).toBeCloseTo(0.75, 6);
+    expect(two.below(8.5)).toBeCloseTo(0.1406, 2);
+    // (t + 3)² = 16·0.002
+    expect(two.quantile(0.002)).toBeCloseTo(7.18, 1);
+  });
+
+  it('three level inputs of ±1: 1/48 below −2, to half a part in a hundred', () => {
+    const three = spreadOf(resultOf(0, [level('a', 1, 1), level('b', 1, 1), level('c', 1, 1)]));
+    expect(Math.abs(three.below(-2) - 1 / 48)).toBeLessThan(0.005);
+  });
+
+  it('a level input of ±0.8 on a normal one of 0.5: 0.3125·(G(−2) − G(−5.2)) = 0.00265 below −1.8', () => {
+    const mixed = spreadOf(resultOf(0, [part('n', 1, 0.5, false), level('a', 1, 0.8)]));
+    expect(mixed.below(-1.8)).toBeCloseTo(0.00265, 4);
+    // and of ±1: 0.25·(G(4) − G(0)) = 0.25·(4.0000 − 0.3989)
+    expect(spreadOf(resultOf(0, [level('a', 1, 1), part('n', 1, 0.5, false)])).below(1)).toBeCloseTo(0.9003, 4);
+  });
+
+  it('a normal one has one in 741 below three standard deviations', () => {
+    expect(one(5, 2).quantile(0.00135)).toBeCloseTo(-1, 2);
+  });
+
+  // summed here over a fine grid: P = 1.5 + a + b + p, D = 0.3 + 0.5·a − 0.4·b + d, with p and d sharing an input
+  it('play less drift, both moved by two level inputs and a normal one, is the sum over all of them', () => {
+    const play = resultOf(1.5, [
+      level('a', 1, 1),
+      level('b', 1, 0.8),
+      part('p', 1, 0.25, false),
+      part('shared', 1, 0.2, false),
+    ]);
+    const drift = resultOf(0.3, [
+      level('a', 0.5, 0.5),
+      level('b', -0.5, 0.4),
+      part('d', 1, 0.2, false),
+      part('shared', -2, 0.15, false),
+    ]);
+    const [varP, varD, cov] = [0.25 ** 2 + 0.2 ** 2, 0.2 ** 2 + 0.15 ** 2, -0.2 * 0.15];
+    const left = Math.sqrt(varP - cov ** 2 / varD);
+    const n = 40;
+    const grid = Array.from({ length: n }, (_, i) => (2 * i + 1) / n - 1);
+    const bell = grid.map((g) => 5 * g).map((z) => ({ z, weight: Math.exp((-z * z) / 2) }));
+    const total = bell.reduce((sum, { weight }) => sum + weight, 0);
+    const expected = (x: number) => {
+      let sum = 0;
+      for (const a of grid)
+        for (const b of grid)
+          for (const { z, weight } of bell) {
+            const d = z * Math.sqrt(varD);
+            const middle = 1.5 + a + 0.8 * b + (cov / varD) * d - Math.abs(0.3 + 0.5 * a - 0.4 * b + d);
+            sum += weight * normalBelow((x - middle) / left);
+          }
+      return sum / (n * n * total);
+    };
+    const spread = spreadLessDrift(play, drift);
+    for (const x of [-0.5, 0, 0.7, 1.5, 2.2]) expect(Math.abs(spread.below(x) - expected(x))).toBeLessThan(0.002);
+    for (const share of [0.0001, 0.025, 0.5, 0.9999])
+      expect(Math.abs(spread.below(spread.quantile(share)) - share)).toBeLessThan(1e-5);
   });
 });

@@ -44,3 +44,27 @@ it('leaves out screws that would be pushed, and takes a lone screw for all', () 
   ).toEqual([1.5, 0]);
   expect(screwShares([[7, 3]])).toEqual([1]);
 });
+
+it('is the balance of moments where three screws leave no choice', () => {
+  // hand: areas of the triangles between the load and two screws: 34, 70 and 48 of 152
+  const shares = screwShares([
+    [9, 1],
+    [-3, 5],
+    [-2, -8],
+  ]);
+  [34 / 152, 70 / 152, 48 / 152].forEach((share, i) => {
+    expect(shares[i]).toBeCloseTo(share, 12);
+  });
+});
+
+it('is the lever along a slanted line, whether the load is on it or beside it', () => {
+  // 10 mm one way and 20 mm the other along (0.6, 0.8)
+  for (const beside of [0, 5]) {
+    const [near, far] = screwShares([
+      [6 - 0.8 * beside, 8 + 0.6 * beside],
+      [-12 - 0.8 * beside, -16 + 0.6 * beside],
+    ]);
+    expect(near).toBeCloseTo(2 / 3, 9);
+    expect(far).toBeCloseTo(1 / 3, 9);
+  }
+});

@@ -80,6 +80,23 @@ describe('layers', () => {
     ]);
   });
 
+  it('a tooth a quarter of a layer down leans: reaches at z = 0.4·(k − 0.25), nothing below half a line', () => {
+    const tooth = { crestWidth: 0.4, depth: 1, flankAngle: 45, layer: 0.4, line: 0.4 };
+    const hand = [0.3, 0.7, 1, 0.9, 0.5];
+    const reaches = slicedTooth(tooth, 0.25);
+    expect(reaches).toHaveLength(hand.length);
+    for (const [i, reach] of hand.entries()) expect(reaches[i]).toBeCloseTo(reach, 9);
+  });
+
+  it('a tooth has all its layers: |z| ≤ 0.2 + 0.95·tan α on its middle, 0.2 + 0.995 off it', () => {
+    const tooth = { crestWidth: 0.4, depth: 1, flankAngle: 60, layer: 0.1, line: 0.1 };
+    // 1.845: 18 layers to either side; 0.748: 7; 1.195: 12 at half layers
+    expect(slicedTooth(tooth, 0.5)).toHaveLength(37);
+    expect(slicedTooth({ ...tooth, flankAngle: 30 }, 0.5)).toHaveLength(15);
+    expect(slicedTooth({ ...tooth, flankAngle: 45, line: 0.01 }, 0)).toHaveLength(24);
+    expect(slicedTooth({ ...tooth, flankAngle: 45, line: 0.01 }, 1)).toHaveLength(24);
+  });
+
   it('a tooth in fine layers has the area of the drawn one', () => {
     const tooth = { crestWidth: 0.7, depth: 1, flankAngle: 15, layer: 0.001, line: 1e-6 };
     const area = slicedTooth(tooth, 0.5).reduce((sum, reach) => sum + 0.001 * reach, 0);

@@ -12,7 +12,8 @@ export default defineConfig({
           setupFiles: ['test/support/seed.ts'],
           include: ['test/**/*.test.ts'],
           exclude: ['test/soak/**', 'test/browser/**', 'test/engines/**'],
-          testTimeout: 30_000,
+          // a slow machine is no fault
+          testTimeout: 120_000,
         },
       },
       {

@@ -116,5 +116,5 @@ function together(sheet: object, attempt: Try, before: Trial, knobs: readonly Kn
 }
 
 function worstOf(trial: Trial): Verdict {
-  return VERDICTS[Math.max(0, ...[...trial].map(([, { verdict }]) => rank(verdict)))]!;
+  return VERDICTS[Math.max(0, ...[...trial.all().values()].map(({ verdict }) => rank(verdict)))]!;
 }

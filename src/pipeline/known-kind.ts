@@ -24,7 +24,8 @@ export interface KnownKind {
   readonly promise?: string;
   /** @throws InputError every mistake of the sheet at once */
   readonly read: (value: unknown, locate: Locate) => KnownSheet;
-  readonly runChecks: (design: DesignBase, changes: LimitChanges) => Finding[];
+  /** findings of all checks that apply, or of one alone */
+  readonly runChecks: (design: DesignBase, changes: LimitChanges, only?: string) => Finding[];
   readonly particulars: (design: DesignBase) => Particulars;
   readonly bodies: (design: DesignBase, sizes?: SizeChoice) => readonly PlannedBody[];
   readonly mate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
@@ -51,7 +52,7 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
       const sheet = validate(kind.schema, value, locate);
       return { design: (presets) => kind.design(sheet, presets) };
     },
-    runChecks: (design, changes) => runChecks(kind.checks, own(design), changes),
+    runChecks: (design, changes, only) => runChecks(chosen(kind.checks, only), own(design), changes),
     particulars: (design) => kind.particulars(own(design)),
     bodies: (design, sizes) => kind.bodies(own(design), sizes),
     mate: (design, kernel) => kind.mate(own(design), kernel),
@@ -63,6 +64,11 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
       }),
     views: (design, sizes) => kind.views(own(design), sizes),
   };
+}
+
+/** The checks, or the one that is asked for. */
+export function chosen<One extends { readonly id: string }>(checks: readonly One[], only?: string): readonly One[] {
+  return only === undefined ? checks : checks.filter(({ id }) => id === only);
 }
 
 /** A design says which kind made it. */

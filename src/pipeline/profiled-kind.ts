@@ -10,7 +10,7 @@ import { profileSection } from '../sheet/sections/profile.js';
 import { validate } from '../sheet/validate.js';
 import { InputError } from '../units/faults.js';
 import { plain } from '../units/format.js';
-import type { KnownKind } from './known-kind.js';
+import { chosen, type KnownKind } from './known-kind.js';
 import type { Locate } from './locate-faults.js';
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -38,7 +38,10 @@ export function profiledKind(kind: KnownKind): KnownKind {
         },
       };
     },
-    runChecks: (design, changes) => [...kind.runChecks(design, changes), ...runChecks(PROFILE_CHECKS, design, changes)],
+    runChecks: (design, changes, only) => [
+      ...kind.runChecks(design, changes, only),
+      ...runChecks(chosen(PROFILE_CHECKS, only), design, changes),
+    ],
     particulars: (design) => {
       const told = kind.particulars(design);
       if (!design.profile) return told;

@@ -47,7 +47,19 @@ export function readPreset<K extends PresetKind>(
   const id = name.trim().toLowerCase();
   if (!known.includes(id)) throw unknownPreset(kind, name, known, field);
   const file = `${PRESET_FOLDERS[kind]}/${id}.yaml`;
-  return inFile(file, () => parsePreset(kind, id, presets[file]!));
+  return inFile(file, () => parsedOnce(kind, id, presets));
+}
+
+/** What was parsed of a set of files, so that many sheets on one material parse it once. */
+const PARSED = new WeakMap<PresetTexts, Map<string, Preset<PresetKind> & { readonly text: string }>>();
+
+function parsedOnce<K extends PresetKind>(kind: K, id: string, presets: PresetTexts): Preset<K> {
+  const known = PARSED.get(presets) ?? new Map();
+  PARSED.set(presets, known);
+  const file = `${PRESET_FOLDERS[kind]}/${id}.yaml`;
+  const text = presets[file]!;
+  if (known.get(file)?.text !== text) known.set(file, { ...parsePreset(kind, id, text), text });
+  return known.get(file);
 }
 
 /** What plastics are called at the bench. */

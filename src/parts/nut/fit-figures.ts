@@ -2,6 +2,7 @@ import type { FitFigure } from '../../fit/stack/fit-block.js';
 import { chanceAbove } from '../../fit/stack/probability.js';
 import { type Spread, spreadLessDrift, spreadOf, USUAL } from '../../fit/stack/spread.js';
 import type { StackResult } from '../../fit/stack/stack.js';
+import { once } from '../../units/once.js';
 import type { NutDesign } from './dimensions.js';
 import { type NutInput, type NutResult, nutChain, predictFit } from './stack.js';
 
@@ -34,20 +35,38 @@ export interface FitChances {
 
 type Results = Readonly<Record<NutResult, StackResult<NutInput>>>;
 
+/** A dozen checks and the report ask for the fit of one design; it is worked out once. */
+const KNOWN = new WeakMap<NutDesign, Chain>();
+
+interface Chain {
+  readonly results: Results;
+  readonly axial: Spread;
+  readonly figures: FitFigures;
+}
+
+function chainOf(design: NutDesign): Chain {
+  const known = KNOWN.get(design);
+  if (known) return known;
+  const results = predictFit(design);
+  const axial = spreadLessDrift(results.clear, results.drift);
+  const chain = { results, axial, figures: figuresOf(results, axial, nutChain(design).layers) };
+  KNOWN.set(design, chain);
+  return chain;
+}
+
 /** Works the fit out. */
 export function fitFigures(design: NutDesign): FitFigures {
-  return figuresOf(predictFit(design), nutChain(design).layers);
+  return chainOf(design).figures;
 }
 
 /** Figures and chances of one chain. */
 export function fitWithChances(design: NutDesign): FitFigures & FitChances & { readonly results: Results } {
-  const results = predictFit(design);
-  const { layers } = nutChain(design);
+  const { results, axial, figures } = chainOf(design);
+  const { layers } = figures;
   const diametral = spreadOf(results.diametral);
-  const axial = spreadLessDrift(results.clear, results.drift);
   const gaps = [results.crestGap, results.rootGap, results.entry].map(spreadOf);
   return {
-    ...figuresOf(results, layers),
+    ...figures,
     starts: chanceAbove([diametral, ...gaps, moved(spreadOf(results.play), -layers)]).least,
     turns: chanceAbove([diametral, ...gaps, moved(axial, -layers)]).least,
     turnsRunIn: chanceAbove([diametral, ...gaps, axial]).least,
@@ -56,36 +75,43 @@ export function fitWithChances(design: NutDesign): FitFigures & FitChances & { r
   };
 }
 
-/** Each figure is worked out when it is asked for. */
-function figuresOf(results: Results, layers: number): FitFigures {
-  const plainly = (result: StackResult<NutInput>) => figure(spreadOf(result), bounds(result));
+/** Each figure is worked out when it is first asked for. */
+function figuresOf(results: Results, axial: Spread, layers: number): FitFigures {
+  const plainly = (result: StackResult<NutInput>) => once(() => figure(spreadOf(result), bounds(result)));
+  const [diametral, crestGap, rootGap, play] = [
+    plainly(results.diametral),
+    plainly(results.crestGap),
+    plainly(results.rootGap),
+    plainly(results.play),
+  ];
+  const lessDrift = once(() => figure(axial, axialBounds(results)));
   return {
     layers,
     get diametral() {
-      return plainly(results.diametral);
+      return diametral();
     },
     get crestGap() {
-      return plainly(results.crestGap);
+      return crestGap();
     },
     get rootGap() {
-      return plainly(results.rootGap);
+      return rootGap();
     },
     get play() {
-      return plainly(results.play);
+      return play();
     },
     get axial() {
-      return axialOf(results);
+      return lessDrift();
     },
     get freshAxial() {
-      return less(axialOf(results), layers);
+      return less(lessDrift(), layers);
     },
   };
 }
 
-function axialOf({ play, clear, drift, playLessDrift, playPlusDrift }: Results): FitFigure {
+function axialBounds({ play, playLessDrift, playPlusDrift }: Results): readonly [number, number] {
   const least = Math.min(playLessDrift.worst.least, playPlusDrift.worst.least);
   const most = Math.min(playLessDrift.worst.most, playPlusDrift.worst.most, play.worst.most);
-  return figure(spreadLessDrift(clear, drift), [least, Math.max(least, most)]);
+  return [least, Math.max(least, most)];
 }
 
 function bounds({ worst }: StackResult<NutInput>): readonly [number, number] {

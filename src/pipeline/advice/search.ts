@@ -117,5 +117,5 @@ function gainOf({ check, base, before, attempt }: Goal, knob: Knob, way: number)
   const index = Math.min(Math.max(1, Math.round(knob.grain / knob.step)), lastIndex(knob, way));
   if (index < 1) return 0;
   const after = attempt({ ...base, [knob.path]: at(knob, index * way) });
-  return after?.has(check) ? room(after, check) - room(before, check) : 0;
+  return after?.get(check) ? room(after, check) - room(before, check) : 0;
 }

@@ -1,14 +1,24 @@
 import { type Finding, VERDICTS, type Verdict } from '../../fit/check.js';
+import type { FitBlock } from '../../fit/stack/fit-block.js';
 import { InputError } from '../../units/faults.js';
-import { check } from '../check.js';
+import { once } from '../../units/once.js';
 import { type DesignOptions, design } from '../design.js';
+import { kindOfDesign } from '../find-kind.js';
+import { KINDS } from '../kinds.js';
+import { resolveLimits } from '../resolve-limits.js';
 import { type Changes, changedSheet } from './changed-sheet.js';
 
 /** Its prediction of the fit is judged like a check. */
 export const OUTLOOK = 'fit';
 
-/** What one state of a sheet is found to be, by check. */
-export type Trial = ReadonlyMap<string, Pick<Finding, 'verdict' | 'limit' | 'least' | 'most' | 'moves' | 'value'>>;
+export type Row = Pick<Finding, 'verdict' | 'limit' | 'least' | 'most' | 'moves' | 'value'>;
+
+/** What one state of a sheet is found to be. A check is run when it is asked for: most changes are given up after one. */
+export interface Trial {
+  /** undefined where the check does not apply */
+  readonly get: (check: string) => Row | undefined;
+  readonly all: () => ReadonlyMap<string, Row>;
+}
 
 /** Tries changes of a sheet; undefined where they cannot be worked out. The same changes are worked out once. */
 export type Try = (changes: Changes) => Trial | undefined;
@@ -29,36 +39,54 @@ export function trier(sheet: object, options: DesignOptions): Try {
 
 function attempt(sheet: object, options: DesignOptions): Trial | undefined {
   try {
-    const { checks, fit } = check(design(sheet, options), options);
-    const rows: [string, Trial extends ReadonlyMap<string, infer Row> ? Row : never][] = checks.map((row) => [
-      row.id,
-      row,
-    ]);
-    if (fit) {
-      const { starts, turns } = fit.probabilities;
-      const chance = Math.min(starts, turns);
-      rows.push([
-        OUTLOOK,
-        {
-          verdict: fit.outlook,
-          limit: { min: 0.95 },
-          least: chance,
-          most: chance,
-          value: chance,
-          moves: OUTLOOK_MOVES,
-        },
-      ]);
-    }
-    return new Map(rows);
+    const made = design(sheet, options);
+    const kind = kindOfDesign(options.kinds ?? KINDS, made);
+    const limits = resolveLimits(made.limits, kind, made);
+    const outlook = () => outlookRow(kind.particulars(made).fit);
+    const one = (id: string) =>
+      id === OUTLOOK ? outlook() : kind.runChecks(made, limits, id).find((row) => row.id === id);
+    const rows = remembered(one);
+    const all = () => {
+      const ids = [...new Set([...kind.checks.map(({ id }) => id), OUTLOOK])];
+      const found = ids.flatMap((id): [string, Row][] => {
+        const row = rows(id);
+        return row ? [[id, row]] : [];
+      });
+      return new Map(found);
+    };
+    return { get: rows, all: once(all) };
   } catch (error) {
     if (error instanceof InputError) return undefined;
     throw error;
   }
 }
 
+function outlookRow(fit: FitBlock | undefined): Row | undefined {
+  if (!fit) return undefined;
+  const chance = Math.min(fit.probabilities.starts, fit.probabilities.turns);
+  return {
+    verdict: fit.outlook,
+    limit: { min: 0.95 },
+    least: chance,
+    most: chance,
+    value: chance,
+    moves: OUTLOOK_MOVES,
+  };
+}
+
+function remembered<Value>(work: (id: string) => Value): (id: string) => Value {
+  const known = new Map<string, Value>();
+  return (id) => {
+    if (!known.has(id)) known.set(id, work(id));
+    return known.get(id)!;
+  };
+}
+
 /** Checks with a figure that do not pass, fails first. */
 export function openChecks(trial: Trial): string[] {
-  const open = [...trial].filter(([, { verdict, value, limit }]) => verdict !== 'pass' && value !== null && limit);
+  const open = [...trial.all()].filter(
+    ([, { verdict, value, limit }]) => verdict !== 'pass' && value !== null && limit,
+  );
   return open.sort(([, a], [, b]) => rank(b.verdict) - rank(a.verdict)).map(([id]) => id);
 }
 
@@ -76,7 +104,7 @@ export function room(trial: Trial, id: string): number {
 
 /** Checks that were better before; undefined where one of them now fails. */
 export function costsOf(before: Trial, after: Trial, cured: string): string[] | undefined {
-  const worse = [...after].filter(([id, row]) => {
+  const worse = [...after.all()].filter(([id, row]) => {
     const old = before.get(id);
     return id !== cured && rank(row.verdict) > (old ? rank(old.verdict) : 0);
   });

@@ -85,10 +85,20 @@ function tightCure(design: NutDesign, wanted: number): string {
 function ownFit({ fit }: NutDesign, isEnough: (fit: FitClass) => boolean): string {
   const diametral = Math.max(fit.diametral, FIT_CLASSES.loose.diametral);
   const steps = Array.from({ length: 40 }, (_, i) => Math.round(100 * (fit.axial + 0.05 * (i + 1))) / 100);
-  const axial = steps.find((step) => isEnough({ diametral, axial: step }));
+  const axial = firstOf(steps, (step) => isEnough({ diametral, axial: step }));
   return axial === undefined
     ? 'no clearance is enough at this length'
     : `fit: {diametral: ${plain(diametral)}, axial: ${plain(axial)}} is enough`;
+}
+
+/** The first of rising steps that is enough, where all after it are; by halves. */
+function firstOf(steps: readonly number[], isEnough: (step: number) => boolean): number | undefined {
+  if (steps.length === 0) return undefined;
+  const middle = Math.floor(steps.length / 2);
+  const step = steps[middle]!;
+  return isEnough(step)
+    ? (firstOf(steps.slice(0, middle), isEnough) ?? step)
+    : firstOf(steps.slice(middle + 1), isEnough);
 }
 
 /** The same nut cut for another fit. */

@@ -5,7 +5,8 @@ import { cutoutOutline, insideEdge, type PatternHoles, rimThickness } from './pl
 
 /**
  * The thinnest wall of a plate by arithmetic, finished size: what `clocking` finds beside its openings, and every
- * thickness and floor. Undefined for a free polygon, whose own necks no check knows.
+ * thickness and floor. Undefined for a free polygon, whose own necks no check knows, and where a cut-out breaks through
+ * the edge, whose horns run out to nothing.
  */
 export function thinnestByArithmetic({ layout, printer }: AdapterDesign): Wall | undefined {
   const { plate, ligament } = layout;
@@ -13,7 +14,8 @@ export function thinnestByArithmetic({ layout, printer }: AdapterDesign): Wall |
   const { thickness, outerStep, innerStep, catchPocket, rim, bore, keys, cutouts } = plate;
   const sunk = Math.max(outerStep?.depth ?? 0, catchPocket?.depth ?? 0);
   const edge = insideEdge(plate);
-  const within = cutouts.map((cutout) => Math.min(...cutoutOutline(cutout).map(edge))).filter((gap) => gap > 0);
+  const within = cutouts.map((cutout) => Math.min(...cutoutOutline(cutout).map(edge)));
+  if (within.some((gap) => gap <= 0)) return undefined;
   const layers = printer.bridging === 'none' ? 0 : 4 * printer.layer;
   return thinnest([
     { where: ligament.what, size: ligament.gap },

@@ -50,6 +50,10 @@ describe('the thinnest wall of a plate by arithmetic', () => {
     expect(thinnest({ plate })!.size).toBeCloseTo(3, 2);
   });
 
+  it('is not known where a cut-out breaks through the edge, 38 mm out of 40 and 3 mm across', () => {
+    expect(thinnest({ plate: { ...BLANK.plate, cutouts: [{ at: [0, 38], diameter: 6 }] } })).toBeUndefined();
+  });
+
   it('is not known of a free polygon, whose own necks no check sees', () => {
     const corners = [
       [-40, -40],

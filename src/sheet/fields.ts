@@ -22,7 +22,7 @@ export function quantity(dimension: Dimension, bounds: Bounds = {}, about = '') 
       if (read?.half !== undefined) context.addIssue({ code: 'custom', message: 'takes no ± here' });
       return read?.value ?? z.NEVER;
     })
-    .meta({ ...describe(dimension, about), quantity: true });
+    .meta({ ...describe(dimension, about), quantity: true, ...told(dimension, bounds) });
 }
 
 /** A quantity read off an instrument: `7.95 mm` or `7.95 ± 0.02 mm`. */
@@ -40,6 +40,7 @@ export function reading(dimension: Dimension, bounds: Bounds = {}, about = '') {
       ...describe(dimension, about, 'may carry its uncertainty, such as 7.95 ± 0.02 mm'),
       quantity: true,
       reading: dimension,
+      ...told(dimension, bounds),
     });
 }
 
@@ -123,8 +124,7 @@ function readWithin(
 
 /** What is allowed, when a value in base units is outside its bounds. */
 export function outside(value: number, dimension: Dimension, { least, most, above }: Bounds): string | undefined {
-  const show = (bound: number) =>
-    (dimension === 'ratio' ? `${plain(bound * 100)} %` : `${plain(bound)} ${UNITS[dimension].base}`).trim();
+  const show = shown(dimension);
   const kept =
     (least === undefined || value >= least) &&
     (most === undefined || value <= most) &&
@@ -134,6 +134,24 @@ export function outside(value: number, dimension: Dimension, { least, most, abov
   if (least !== undefined && most !== undefined) return `must be ${show(least)} to ${show(most)}`;
   if (least !== undefined) return `must be at least ${show(least)}`;
   return `must be at most ${show(most!)}`;
+}
+
+function shown(dimension: Dimension): (bound: number) => string {
+  return (bound) =>
+    (dimension === 'ratio' ? `${plain(bound * 100)} %` : `${plain(bound)} ${UNITS[dimension].base}`).trim();
+}
+
+/** Unit of a bare number and bounds of a field in words, for those who read of it. */
+function told(
+  dimension: Dimension,
+  { least, most, above }: Bounds,
+): { readonly unit: string; readonly range?: string } {
+  const show = shown(dimension);
+  const from = above === undefined ? least : above;
+  const low = from === undefined ? [] : [`${above === undefined ? 'from' : 'above'} ${from === 0 ? '0' : show(from)}`];
+  const high = most === undefined ? [] : [`to ${show(most)}`];
+  const range = [...low, ...high].join(' ');
+  return { unit: UNITS[dimension].bare, ...(range === '' ? {} : { range }) };
 }
 
 /** A bare number that would be right in inches. */

@@ -28,6 +28,8 @@ export function toJsonSchema(schema: z.ZodType, title: string): JsonSchema {
  */
 function openUp(json: Record<string, unknown>): void {
   delete json.reading;
+  delete json.range;
+  delete json.unit;
   if (json.quantity === true) {
     delete json.quantity;
     json.anyOf = [...NUMBER_OR_TEXT];

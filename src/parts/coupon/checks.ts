@@ -27,6 +27,7 @@ const mass: CouponCheck = {
   },
 };
 
+/** A coupon that takes all day is not printed. */
 const time: CouponCheck = {
   ...about,
   id: 'coupon-time',
@@ -45,6 +46,7 @@ const time: CouponCheck = {
   },
 };
 
+/** A line over the diameter wants several diameters, so that a misread one shows. */
 const diameters: CouponCheck = {
   ...about,
   id: 'coupon-diameters',
@@ -62,6 +64,7 @@ const diameters: CouponCheck = {
   },
 };
 
+/** Shrink is a share: it shows the better the longer what is read. */
 const span: CouponCheck = {
   ...about,
   id: 'coupon-span',
@@ -76,6 +79,7 @@ const span: CouponCheck = {
   },
 };
 
+/** Shrink along the print axis is read between steps, as far apart as the coupon is high. */
 const height: CouponCheck = {
   ...about,
   id: 'coupon-height',
@@ -110,6 +114,7 @@ const marks: CouponCheck = {
   },
 };
 
+/** A pitch needs layers to show in. */
 const layers: CouponCheck = {
   ...about,
   group: 'print',
@@ -126,6 +131,7 @@ const layers: CouponCheck = {
   },
 };
 
+/** A tooth thinner than a line is not printed. */
 const threadDepth: CouponCheck = {
   ...about,
   group: 'print',

@@ -61,6 +61,7 @@ function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | un
   );
 }
 
+/** Screws that miss the holes of the nut. */
 export const nutPosition: AdapterCheck = {
   ...joint,
   id: 'hole-position-nut',
@@ -71,6 +72,7 @@ export const nutPosition: AdapterCheck = {
   run: (design) => position(nutSide(design), design),
 };
 
+/** Screws that miss the holes of the carriage. */
 export const carriagePosition: AdapterCheck = {
   ...joint,
   id: 'hole-position-carriage',
@@ -81,6 +83,7 @@ export const carriagePosition: AdapterCheck = {
   run: (design) => position(carriageSide(design), design),
 };
 
+/** Screws between nut and plate against the load that would open the joint. */
 export const nutClamp: AdapterCheck = {
   ...joint,
   id: 'bolt-clamp-nut',
@@ -96,6 +99,7 @@ export const nutClamp: AdapterCheck = {
   },
 };
 
+/** Screws between plate and carriage against the load that would open the joint. */
 export const carriageClamp: AdapterCheck = {
   ...joint,
   id: 'bolt-clamp-carriage',

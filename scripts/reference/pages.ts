@@ -1,0 +1,140 @@
+// The pages of docs/reference, made of the schemas, the checks and what they say of sheets that are kept for it.
+import { fileURLToPath } from 'node:url';
+import { parse } from 'yaml';
+import type * as z from 'zod';
+import { resultsSchema } from '../../src/calibrate/results.js';
+import type { Finding } from '../../src/fit/check.js';
+import { fleetSchema } from '../../src/fleet/sheet.js';
+import type { DesignBase } from '../../src/parts/part-kind.js';
+import { check } from '../../src/pipeline/check.js';
+import { design } from '../../src/pipeline/design.js';
+import { KINDS } from '../../src/pipeline/kinds.js';
+import type { KnownKind } from '../../src/pipeline/known-kind.js';
+import { makePart } from '../../src/pipeline/make.js';
+import { startSheet } from '../../src/pipeline/start-sheets.js';
+import { createKernel } from '../../src/solid/kernel.js';
+import { ADAPTER_CASES } from '../../test/parts/adapter/verdict-cases.js';
+import { COUPLING_CASES } from '../../test/parts/coupling/verdict-cases.js';
+import { COUPON_CASES } from '../../test/parts/coupon/verdict-cases.js';
+import { NUT_CASES } from '../../test/parts/nut/verdict-cases.js';
+import { SLEEVE_CASES } from '../../test/parts/sleeve/verdict-cases.js';
+import { changed } from '../../test/support/nut-sheets.js';
+import type { VerdictCases } from '../../test/support/verdict-gate.js';
+import { checkSection, checkSections } from './checks.js';
+import { exampleValues, fieldRows, fieldTable, table } from './fields.js';
+import { reasonsOf } from './reasons.js';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const CASES: Readonly<Record<string, VerdictCases>> = {
+  nut: NUT_CASES,
+  adapter: ADAPTER_CASES,
+  coupling: COUPLING_CASES,
+  sleeve: SLEEVE_CASES,
+  coupon: COUPON_CASES,
+};
+const MADE = 'Generated from the schemas and the checks by `npm run reference`; change those, not this page.';
+const FIELDS_KEY =
+  '`*` is asked for where its map is given; `[]` stands for each item of a list, `NAME` for a name of your own.';
+
+/** Every page by its file name. */
+export async function referencePages(): Promise<Map<string, string>> {
+  const kernel = createKernel();
+  const kinds = await Promise.all(
+    KINDS.map(async (kind) => {
+      const { report } = await makePart(startSheet(kind.kind), { kernel });
+      return [`${kind.kind}.md`, kindPage(kind, report.checks)] as const;
+    }),
+  );
+  return new Map([
+    ...kinds,
+    ['fleet.md', filePage('A fleet file', 'fleet', fleetSchema)],
+    ['results.md', filePage('A file of readings', 'results', resultsSchema)],
+    ['README.md', contents()],
+  ]);
+}
+
+/** @param made what the finished start sheet of the kind was found to be, solid included */
+function kindPage(kind: KnownKind, made: readonly Finding[]): string {
+  const designs = sheetsOf(kind.kind).map((sheet) => ({ sheet, made: design(sheet) }));
+  const facts = {
+    defaults: defaultsOf(designs.map(({ made }) => made)),
+    examples: exampleValues([parse(startSheet(kind.kind)), ...designs.map(({ sheet }) => sheet)]),
+  };
+  const findings = gathered(
+    designs.flatMap(({ made }) => check(made).checks),
+    ({ id }: Finding) => id,
+  );
+  const asked = kind.questions.map(({ title }) => `**${title}**`).join(' · ');
+  return page(`Sheet and checks of the kind \`${kind.kind}\``, [
+    `Guide: [${kind.kind}](../${kind.kind}.md). A sheet to start from: \`leadwright new ${kind.kind}\`.`,
+    `## Fields\n\n${FIELDS_KEY}`,
+    fieldTable(fieldRows(kind.schema), facts),
+    `## Checks\n\nThey answer ${asked}. After each: what it says where it is not content, of sheets kept to try it.`,
+    checkSections(kind.checks, kind.questions, { findings, reasons: reasonsOf(ROOT, kind.kind) }),
+    '### The solid\n\nMeasured on every `make`, on the file that is written, and tried against its counterpart.',
+    ...ofSolid(kind, made).map((row) => checkSection(row, [row])),
+  ]);
+}
+
+/** What is found only once the solid is there. */
+function ofSolid({ checks }: KnownKind, made: readonly Finding[]): Finding[] {
+  return made.filter(({ id }) => !checks.some((check) => check.id === id));
+}
+
+/** The start sheet, and a sheet for every word that each check of the kind can say. */
+function sheetsOf(kind: string): Record<string, unknown>[] {
+  const cases = Object.values(CASES[kind]!)
+    .flatMap((words) => Object.values(words))
+    .flatMap((one) => (typeof one === 'string' || one === undefined ? [] : [changed(one[0], one[1])]));
+  const texts = new Set([parse(startSheet(kind)), ...cases].map((sheet) => JSON.stringify(sheet)));
+  return [...texts].map((text) => JSON.parse(text));
+}
+
+/** What is taken where a field is left out: one value, or a few and why. */
+function defaultsOf(designs: readonly DesignBase[]): Map<string, string> {
+  const all = gathered(
+    designs.flatMap(({ assumptions }) => assumptions),
+    ({ field }) => field,
+  );
+  return new Map(
+    [...all].map(([field, taken]) => {
+      const values = [...new Set(taken.map(({ value }) => String(value)))];
+      const whys = [...new Set(taken.map(({ why }) => why))];
+      const value = values.length === 1 ? values[0]! : `worked out, such as ${values[0]!}`;
+      return [field, whys.length === 1 ? `${value}: ${whys[0]!}` : value];
+    }),
+  );
+}
+
+function filePage(title: string, kind: 'fleet' | 'results', schema: z.ZodType): string {
+  const facts = { defaults: new Map<string, string>(), examples: exampleValues([parse(startSheet(kind))]) };
+  return page(title, [
+    `A file to start from: \`leadwright new ${kind}\`.`,
+    `## Fields\n\n${FIELDS_KEY}`,
+    fieldTable(fieldRows(schema), facts),
+  ]);
+}
+
+function contents(): string {
+  const rows = KINDS.map(({ kind, checks, questions, schema }) => [
+    `[${kind}](${kind}.md)`,
+    String(fieldRows(schema).length),
+    String(checks.length),
+    questions.map(({ title }) => title).join(' '),
+  ]);
+  return page('Reference', [
+    table(['kind', 'fields', 'checks', 'what it asks'], rows),
+    'Files that are no sheet of a part: [fleet](fleet.md), [results](results.md).',
+    'The same for editors: `leadwright schema KIND` prints a JSON Schema.',
+  ]);
+}
+
+function page(title: string, parts: readonly string[]): string {
+  return `${[`# ${title}`, MADE, ...parts].join('\n\n')}\n`;
+}
+
+function gathered<T>(items: readonly T[], keyOf: (item: T) => string): Map<string, T[]> {
+  const groups = new Map<string, T[]>();
+  for (const item of items) groups.set(keyOf(item), [...(groups.get(keyOf(item)) ?? []), item]);
+  return groups;
+}

@@ -1,0 +1,42 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { referencePages } from '../scripts/reference/pages.js';
+import { reasonsOf } from '../scripts/reference/reasons.js';
+import { KINDS } from '../src/pipeline/kinds.js';
+
+const ROOT = join(import.meta.dirname, '..');
+const FOLDER = join(ROOT, 'docs/reference');
+const pages = await referencePages();
+
+describe('docs/reference', () => {
+  it.each([...pages])('%s is what schemas and checks say now (npm run reference writes it)', (file, text) => {
+    expect(readFileSync(join(FOLDER, file), 'utf8')).toBe(text);
+  });
+
+  it('holds no other page', () => {
+    expect(readdirSync(FOLDER).sort()).toEqual([...pages.keys()].sort());
+  });
+
+  it.each(KINDS)('says of each check of the kind $kind why it is there, and of each limit what it is', (kind) => {
+    const reasons = reasonsOf(ROOT, kind.kind);
+    expect(kind.checks.filter(({ id }) => !reasons.has(id)).map(({ id }) => id)).toEqual([]);
+    const page = pages.get(`${kind.kind}.md`)!;
+    for (const { id, title, source } of kind.checks) {
+      const section = page.split('#### ').find((part) => part.startsWith(`\`${id}\`: ${title}\n`));
+      expect(section, id).toContain(`- source: ${source}`);
+      expect(section, id).toMatch(/^- limits: \S/m);
+    }
+  });
+
+  it('states fields with unit, range, default and example', () => {
+    const nut = pages.get('nut.md')!;
+    expect(nut).toMatch(
+      /^\| `screw\.major` \| over the crests.* \| from 3 mm to 60 mm \| mm \| .* \| `7\.95 ± 0\.03 mm` \|$/m,
+    );
+    expect(nut).toMatch(
+      /^\| `printer\.nozzle` \| .* \| from 0\.1 mm to 1\.5 mm \| mm \| 0\.4: the most common nozzle \| `0\.4 mm` \|$/m,
+    );
+    expect(nut).toMatch(/^\| `body\.length` \* \|/m);
+  });
+});

@@ -5,6 +5,7 @@ import { isBuiltin } from 'node:module';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { AT_RUN_TIME, bundleCommand, ROOT, SHARED } from './bundle-command.mjs';
+import { bundleForPages } from './bundle-for-pages.mjs';
 import { bundlePage } from './bundle-page.mjs';
 import { bundlePresets } from './bundle-presets.mjs';
 
@@ -22,6 +23,7 @@ const library = await build({
   entryPoints: { index: 'src/index.ts' },
   chunkNames: 'library/[name]-[hash]',
 });
+const inPages = await bundleForPages('dist/browser');
 execFileSync(
   process.execPath,
   [join(ROOT, 'node_modules/typescript/bin/tsc'), '-p', join(ROOT, 'tsconfig.build.json')],
@@ -34,6 +36,7 @@ refuse(
   'the library must run without Node',
   importsOf(library).filter((path) => path.startsWith('node:')),
 );
+refuse('the library for pages must be whole', importsOf(inPages));
 refuse('only what package.json declares may be left to run time', [
   ...importsOf(library).filter((path) => !AT_RUN_TIME.includes(path)),
   ...importsOf(command).filter((path) => !AT_RUN_TIME.includes(path) && !isBuiltin(path)),

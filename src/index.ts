@@ -35,7 +35,7 @@ export { type ModelOptions, model } from './pipeline/model.js';
 export { newResults } from './pipeline/new-results.js';
 export { startSheet } from './pipeline/start-sheets.js';
 export type { PresetTexts } from './presets/texts.js';
-export { createKernel, type Kernel } from './solid/kernel.js';
+export { createKernel, type Kernel, type KernelOptions } from './solid/kernel.js';
 export { type MeshMeasures, measureMesh } from './solid/measure.js';
 export type { Body, Mesh } from './solid/mesh.js';
 export type { BodyRecipe, Shape } from './solid/recipe.js';

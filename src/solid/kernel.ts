@@ -32,15 +32,28 @@ export interface Kernel {
   volume(shape: Shape): number;
 }
 
+/** How the kernel is loaded. */
+export interface KernelOptions {
+  /**
+   * the bytes of `manifold-3d/manifold.wasm`, where they cannot be found beside the script: in a bundle, a worker made
+   * from a blob, a page that is one file
+   */
+  readonly wasm?: ArrayBuffer | Uint8Array;
+}
+
 /**
  * Loads the boolean kernel.
  *
+ * @param options its bytes, where it cannot find them by itself
  * @returns a kernel for this thread; takes about 40 ms
+ * @throws InputError bytes that are no WebAssembly
  * @example (await createKernel()).volume({ kind: 'lathe', sides: 4, circumscribed: false, profile: [[1, 0], [1, 3]] }) // 6
  */
-export async function createKernel(): Promise<Kernel> {
-  const load: () => Promise<SolidModule> = (await import('manifold-3d')).default;
-  const module = await load();
+export async function createKernel({ wasm }: KernelOptions = {}): Promise<Kernel> {
+  if (wasm) requireWasm(wasm);
+  const load = (await import('manifold-3d')).default as (given: object) => Promise<SolidModule>;
+  // with its bytes in hand it still asks where they lie, which a bundle cannot say
+  const module = await load(wasm ? { wasmBinary: wasm, locateFile: (name: string) => name } : {});
   module.setup();
   return {
     fuse: (shape) => inScope(module, (build) => weld(meshOf(build(shape)))),
@@ -55,6 +68,15 @@ export async function createKernel(): Promise<Kernel> {
         });
       }),
   };
+}
+
+const WASM = '\0asm';
+
+function requireWasm(bytes: ArrayBuffer | Uint8Array): void {
+  const view = bytes instanceof Uint8Array ? bytes : new Uint8Array(bytes);
+  const start = String.fromCharCode(...view.subarray(0, 4));
+  if (start !== WASM)
+    throw fault('wasm', `${bytes.byteLength} bytes`, 'must be the bytes of manifold-3d/manifold.wasm');
 }
 
 /** A mesh whose tags count its surfaces. */

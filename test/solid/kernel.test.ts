@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createKernel, type Kernel } from '../../src/solid/kernel.js';
@@ -24,6 +26,24 @@ function expectSound(measures: MeshMeasures): void {
 function fused(shape: Shape): MeshMeasures {
   return measureMesh(kernel.fuse(shape));
 }
+
+describe('createKernel', () => {
+  const bytes = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
+
+  it('takes given bytes, whole or as a view, in place of those beside its script', async () => {
+    const buffer = bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength);
+    for (const wasm of [bytes, buffer] as const) {
+      const given = await createKernel({ wasm });
+      expect(given.fuse(flangedNut(TR8X2, 6))).toEqual(kernel.fuse(flangedNut(TR8X2, 6)));
+    }
+  });
+
+  it('refuses other bytes in one line', async () => {
+    await expect(createKernel({ wasm: new Uint8Array(12) })).rejects.toThrow(
+      /wasm: 12 bytes.*must be the bytes of manifold-3d\/manifold\.wasm/,
+    );
+  });
+});
 
 describe('fuse', () => {
   it('builds prisms with holes, of every outline', () => {

@@ -5,7 +5,7 @@ import { threadSizes } from '../standards/threads/sizes.js';
 import type { ThreadLimits } from '../standards/tolerances/limits.js';
 import { ROLLED_PITCH_ERROR } from '../standards/tolerances/rolled-pitch.js';
 import { nutLimits, screwLimits } from '../standards/tolerances/thread-limits.js';
-import { once } from '../units/once.js';
+import { once, onceFor } from '../units/once.js';
 
 /** The nominal size and the range a sound screw may have [mm]. */
 export interface Band {
@@ -70,7 +70,7 @@ function around(nominal: number): Band {
 }
 
 /** A screw of a series with the ranges its standard allows. */
-export function candidate(row: SeriesRow): Candidate {
+export const candidate = onceFor((row: SeriesRow): Candidate => {
   const form = row.series === 'unified' ? 'metric-v' : row.series;
   const flankAngle = FLANK_ANGLES[form];
   const sizes = threadSizes({ form, major: row.major, pitch: row.pitch });
@@ -102,7 +102,7 @@ export function candidate(row: SeriesRow): Candidate {
     leadBand: around(lead),
     prior: priorOf(row),
   };
-}
+});
 
 /** Every screw of every series with its ranges. */
 export const candidates = once((): readonly Candidate[] => ALL_SERIES.map(candidate));

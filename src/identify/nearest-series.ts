@@ -51,10 +51,10 @@ export function nearestSeries(p: {
 
 /** The rows of one family nearest by plain distance, each diameter and pitch once. */
 function nearby(sharp: boolean, major: number, pitch: number): SeriesRow[] {
-  const away = (row: SeriesRow) => Math.hypot(row.major - major, PITCH_WEIGHT * (row.pitch - pitch));
   const family = ALL_SERIES.filter((row) => isSharp(row.series) === sharp);
-  const sorted = family.sort((a, b) => away(a) - away(b));
-  const near = sorted.slice(0, 4 * NEARBY);
+  const away = family.map((row) => Math.hypot(row.major - major, PITCH_WEIGHT * (row.pitch - pitch)));
+  const order = [...family.keys()].sort((a, b) => away[a]! - away[b]!);
+  const near = order.slice(0, 4 * NEARBY).map((i) => family[i]!);
   return near.filter((row, i) => near.findIndex((other) => sameThread(row, other)) === i).slice(0, NEARBY);
 }
 

@@ -14,6 +14,7 @@ export function requireAcceptable(
   kinds: readonly KnownKind[] = KINDS,
   field = '--accept',
 ): void {
+  if (acceptances.length === 0) return;
   const known = knownChecks(kinds);
   const ids = known.map(({ id }) => id);
   for (const { check } of acceptances) {
@@ -31,7 +32,8 @@ export function requireAcceptable(
 
 /** Every check that some kind has; grave where one kind says so. */
 export function knownChecks(kinds: readonly KnownKind[]): KnownCheck[] {
-  const all = kinds.flatMap(({ checks }) => checks);
-  const ids = [...new Set(all.map(({ id }) => id))];
-  return ids.map((id) => ({ id, grave: all.some((check) => check.id === id && check.grave === true) }));
+  const graves = new Map<string, boolean>();
+  for (const { id, grave } of kinds.flatMap(({ checks }) => checks))
+    graves.set(id, graves.get(id) === true || grave === true);
+  return [...graves].map(([id, grave]) => ({ id, grave }));
 }

@@ -14,23 +14,30 @@ const FLAT = 1e-9;
  * @example hullOutline([[[0, 0], [4, 0], [2, 1], [2, 3]]]) // [[0, 0], [4, 0], [2, 3]]
  */
 export function hullOutline(outlines: readonly Outline[]): Outline {
-  const distinct = new Map<string, Point>();
-  for (const [x, y] of outlines.flat()) distinct.set(`${x},${y}`, [x + 0, y + 0]);
-  const rising = [...distinct.values()].sort((a, b) => a[1] - b[1] || a[0] - b[0]);
+  const points = outlines.flat().map(([x, y]): Point => [x + 0, y + 0]);
+  const sorted = points.sort((a, b) => a[1] - b[1] || a[0] - b[0]);
+  const rising = sorted.filter((point, i) => i === 0 || !same(point, sorted[i - 1]!));
   const hull = [...chain(rising), ...chain(rising.toReversed())];
   return withCurves(hull, curvesOf(hull, outlines));
 }
 
 /** The curves of the sides that the hull took over whole. */
 function curvesOf(hull: readonly Point[], outlines: readonly Outline[]): (Curve | undefined)[] {
-  const known = new Map<string, Curve | undefined>();
-  const key = (from: Point, to: Point) => `${from[0] + 0},${from[1] + 0} ${to[0] + 0},${to[1] + 0}`;
+  const curves = hull.map((): Curve | undefined => undefined);
+  const sidesFrom = new Map<number, number[]>();
+  for (const [i, [x]] of hull.entries()) sidesFrom.set(x, [...(sidesFrom.get(x) ?? []), i]);
   for (const outline of outlines) {
-    outline.forEach((corner, i) => {
-      known.set(key(corner, outline[(i + 1) % outline.length]!), outline.curves?.[i]);
-    });
+    for (const [i, from] of outline.entries()) {
+      const to = outline[(i + 1) % outline.length]!;
+      const side = sidesFrom.get(from[0])?.find((j) => same(hull[j]!, from) && same(hull[(j + 1) % hull.length]!, to));
+      if (side !== undefined) curves[side] = outline.curves?.[i];
+    }
   }
-  return hull.map((corner, i) => known.get(key(corner, hull[(i + 1) % hull.length]!)));
+  return curves;
+}
+
+function same(a: Point, b: Point): boolean {
+  return a[0] === b[0] && a[1] === b[1];
 }
 
 /** The side of a hull along sorted points, its last point left to the other side. */

@@ -1,5 +1,6 @@
 import { screwShares } from '../../mechanics/bolt/screw-shares.js';
 import type { Pull } from '../../sheet/sections/duty.js';
+import { onceFor } from '../../units/once.js';
 import { bendSlab, type HeldSlab, roundEdge, type SlabBending, type Support } from '../common/held-slab.js';
 import { turned } from '../common/hole-pattern.js';
 import { boreOf, seatDiameter } from '../common/joints.js';
@@ -25,15 +26,22 @@ export interface PlateBending extends SlabBending {
  * @returns undefined where nothing bends: what holds the plate lies under the load
  */
 export function bendPlate(design: AdapterDesign, pull: Pull): PlateBending | undefined {
+  return bendings(design)[pull];
+}
+
+/** Three checks ask for the bending of one design. */
+const bendings = onceFor((design: AdapterDesign) => ({ away: bent(design, 'away'), onto: bent(design, 'onto') }));
+
+function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
   const slab = slabOf(design.layout.plate);
   const load = loadOf(design);
   const edge = pull === 'onto' ? edgePlaces(design, { slab, load }) : undefined;
   const supports = edge ?? screwSupports(design);
-  const bent = bendSlab({ slab, supports, ...load });
-  if (!bent) return undefined;
-  const along = supports.map(({ at }) => dot(at, bent.strip.along));
-  const span = Math.max(Math.max(...along) - Math.min(...along), 2 * bent.strip.arm);
-  return { ...bent, held: edge ? 'edge' : 'screws', span };
+  const found = bendSlab({ slab, supports, ...load });
+  if (!found) return undefined;
+  const along = supports.map(({ at }) => dot(at, found.strip.along));
+  const span = Math.max(Math.max(...along) - Math.min(...along), 2 * found.strip.arm);
+  return { ...found, held: edge ? 'edge' : 'screws', span };
 }
 
 interface Load extends Pick<HeldSlab, 'reach' | 'backed'> {

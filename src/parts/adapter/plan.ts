@@ -1,4 +1,4 @@
-import { clipped, type HalfPlane, insideBy, sidesOf } from '../../solid/convex.js';
+import { clipped, type HalfPlane, insideBy, insideSides, sidesOf } from '../../solid/convex.js';
 import { hullOutline } from '../../solid/hull-outline.js';
 import {
   type Curve,
@@ -8,6 +8,7 @@ import {
   sidesFor,
   withCurves,
 } from '../../solid/outline.js';
+import { onceFor } from '../../units/once.js';
 import { polar, turned } from '../common/hole-pattern.js';
 import type { JointHole, Pocket } from '../common/joints.js';
 import { insideRounded, insideSimple } from '../common/polygon-distance.js';
@@ -217,16 +218,13 @@ function insidePlan(plan: OutlinePlan): (point: Point) => number {
       return ([x, y]) => insideRounded(plan.size, plan.corner, [x - plan.center[0], y - plan.center[1]]);
     case 'polygon':
       return (point) => insideSimple(plan.corners, point);
-    case 'hull': {
-      const sides = sidesOf(drawn(plan, TRUE_SIZES, FINE));
-      return ([x, y]) => {
-        let inside = Infinity;
-        for (const [a, b, c] of sides) inside = Math.min(inside, c - a * x - b * y);
-        return inside;
-      };
-    }
+    case 'hull':
+      return (point) => insideSides(hullSides(plan), point);
   }
 }
+
+/** Walls, edges and clocking all ask about one hull. */
+const hullSides = onceFor((plan: OutlinePlan) => sidesOf(drawn(plan, TRUE_SIZES, FINE)));
 
 /** Corners of a key as it is drawn. */
 export function keyOutline(

@@ -2,7 +2,7 @@ import type { FitFigure } from '../../fit/stack/fit-block.js';
 import { chanceAbove } from '../../fit/stack/probability.js';
 import { type Spread, spreadLessDrift, spreadOf, USUAL } from '../../fit/stack/spread.js';
 import type { StackResult } from '../../fit/stack/stack.js';
-import { once } from '../../units/once.js';
+import { once, onceFor } from '../../units/once.js';
 import type { NutDesign } from './dimensions.js';
 import { type NutInput, type NutResult, nutChain, predictFit } from './stack.js';
 
@@ -35,24 +35,18 @@ export interface FitChances {
 
 type Results = Readonly<Record<NutResult, StackResult<NutInput>>>;
 
-/** A dozen checks and the report ask for the fit of one design; it is worked out once. */
-const KNOWN = new WeakMap<NutDesign, Chain>();
-
 interface Chain {
   readonly results: Results;
   readonly axial: Spread;
   readonly figures: FitFigures;
 }
 
-function chainOf(design: NutDesign): Chain {
-  const known = KNOWN.get(design);
-  if (known) return known;
+/** A dozen checks and the report ask for the fit of one design. */
+const chainOf = onceFor((design: NutDesign): Chain => {
   const results = predictFit(design);
   const axial = spreadLessDrift(results.clear, results.drift);
-  const chain = { results, axial, figures: figuresOf(results, axial, nutChain(design).layers) };
-  KNOWN.set(design, chain);
-  return chain;
-}
+  return { results, axial, figures: figuresOf(results, axial, nutChain(design).layers) };
+});
 
 /** Works the fit out. */
 export function fitFigures(design: NutDesign): FitFigures {

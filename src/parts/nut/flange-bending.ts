@@ -3,6 +3,7 @@ import { looseRingBending } from '../../mechanics/flange/loose-ring.js';
 import type { Pull } from '../../sheet/sections/duty.js';
 import { insideBy } from '../../solid/convex.js';
 import { plain } from '../../units/format.js';
+import { onceFor } from '../../units/once.js';
 import { bendSlab, roundEdge, type Strip } from '../common/held-slab.js';
 import { boreOf, seatDiameter } from '../common/joints.js';
 import { reachAlong } from '../common/slab.js';
@@ -31,6 +32,13 @@ export interface FlangeBending {
  * @returns undefined where no flange is bolted, or nothing holds it further out than the body
  */
 export function bendFlange(design: NutDesign, pull: Pull): FlangeBending | undefined {
+  return bendings(design)[pull];
+}
+
+/** Two checks ask for the bending of one design. */
+const bendings = onceFor((design: NutDesign) => ({ away: bent(design, 'away'), onto: bent(design, 'onto') }));
+
+function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
   const { finished, holes, carriage } = design;
   const slab = flangeSlab(design);
   if (!slab || !holes) return undefined;
@@ -41,7 +49,7 @@ export function bendFlange(design: NutDesign, pull: Pull): FlangeBending | undef
   const sizes = edge ? { head: edge.length, hole: 0 } : { head: seatDiameter(joint), hole: boreOf(joint) };
   const shares = screwShares(places);
   const around = bodyOutline(body, CHORD);
-  const bent =
+  const found =
     places.length > 0
       ? bendSlab({
           slab,
@@ -50,11 +58,11 @@ export function bendFlange(design: NutDesign, pull: Pull): FlangeBending | undef
           backed: Math.min(body.across, body.flats ?? Infinity),
         })
       : undefined;
-  if (!bent) return undefined;
+  if (!found) return undefined;
   const ring = ringStress(design, places);
-  return ring > bent.strip.stress
-    ? { stress: ring, sag: bent.sag, words: 'the flange as a loose ring' }
-    : { stress: bent.strip.stress, sag: bent.sag, words: stripWords(bent.strip, slab.thickness) };
+  return ring > found.strip.stress
+    ? { stress: ring, sag: found.sag, words: 'the flange as a loose ring' }
+    : { stress: found.strip.stress, sag: found.sag, words: stripWords(found.strip, slab.thickness) };
 }
 
 /** Stress of a plain round flange as a ring that turns inside out, per newton; 0 for other flanges. */

@@ -22,7 +22,7 @@ const strength = { group: 'strength', question: 'holds', source: 'common practic
 
 const HELD = { screws: "between the carriage's screws", edge: "over the carriage's opening" } as const;
 
-/** How the plate bends in either direction, worked out once for all cases. */
+/** How the plate bends in either direction. */
 function bendings(design: AdapterDesign): Readonly<Record<Pull, PlateBending | undefined>> {
   return { away: bendPlate(design, 'away'), onto: bendPlate(design, 'onto') };
 }

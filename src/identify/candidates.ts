@@ -30,8 +30,6 @@ export interface Candidate {
   readonly nutMinor: Band;
   readonly pitch: Band;
   readonly leadBand: Band;
-  /** weight before anything is measured: usual sizes are met more often */
-  readonly prior: number;
 }
 
 /** Share of a pitch by which a rolled root may be deeper than a cut one: 0.15, ISO 2904. */
@@ -58,11 +56,6 @@ function crestBand(row: SeriesRow, major: Band, d2: Band, flankAngle: number): B
     least: flat(major.most, d2.least),
     most: flat(major.least, d2.most),
   };
-}
-
-function priorOf(row: SeriesRow): number {
-  if (row.starts > 1) return 0.5;
-  return row.preferred ? 1 : 0.7;
 }
 
 function around(nominal: number): Band {
@@ -100,7 +93,6 @@ export const candidate = onceFor((row: SeriesRow): Candidate => {
     nutMinor: span(sizes.nutMinor, [nutLimits({ designation: row.designation }).minor]),
     pitch: around(row.pitch),
     leadBand: around(lead),
-    prior: priorOf(row),
   };
 });
 

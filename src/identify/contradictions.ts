@@ -22,6 +22,7 @@ export function contradictionsIn(readings: Readings, observations: readonly Obse
   const fits = misfit(best, observations) <= FAR_OFF;
   return [
     ...majorSpread(readings),
+    ...impossibleThread(readings, observations),
     ...leadOverPitch(observations),
     ...countedStarts(readings, observations, fits ? best : undefined),
     ...slipsIn(readings),
@@ -44,6 +45,37 @@ function majorSpread(readings: Readings): string[] {
   // Two readings of one length differ by at most twice its worst-case half-width.
   if (spread <= 2 * uncertainty) return [];
   return [`major: the readings differ by ${mm(spread)}, more than ± ${uncertainty} mm explains: worn, bent or misread`];
+}
+
+/** Finest and coarsest pitch of a thread that a part is made for [mm]. */
+const PITCHES = { finest: 0.25, coarsest: 16 } as const;
+
+/** Share of the major that the groove of the coarsest thread takes on the diameter. */
+const DEEPEST = 0.75;
+
+/** Least depth of a groove on the diameter, in pitches: that of a V to its pitch diameter. */
+const SHALLOWEST = 0.65;
+
+/** Sizes that no thread has, whatever its series: a pitch without a core inside, a groove without flanks. */
+function impossibleThread(readings: Readings, observations: readonly Observation[]): string[] {
+  const [major, read, lead] = (['major', 'pitch', 'lead'] as const).map((what) => observed(observations, what)?.value);
+  const { starts, minor } = readings;
+  const pitch = read ?? (lead === undefined || starts === undefined ? undefined : lead / starts);
+  if (pitch === undefined) return [];
+  if (pitch < PITCHES.finest || pitch > PITCHES.coarsest || (major !== undefined && pitch > DEEPEST * major)) {
+    const over = major === undefined ? '' : ` on a major of ${mm(major)}`;
+    const [what, again] =
+      read === undefined
+        ? ['travel', 'count the turns and the starts again']
+        : ['crests', 'count every crest along the screw, not those of one start'];
+    const way = pitch < PITCHES.finest ? 'finer' : 'coarser';
+    return [`${what}: a pitch of ${mm(pitch, 3)}${over} is ${way} than threads are: ${again}`];
+  }
+  if (major === undefined || minor === undefined || major - minor >= SHALLOWEST * pitch) return [];
+  return [
+    `minor: ${mm(minor)} is ${mm(major - minor)} below the crests, and a pitch of ${mm(pitch, 3)} is cut about ` +
+      `${mm(pitch)} deep: the blades ride on the flanks; leave the minor out, or measure it with points`,
+  ];
 }
 
 function observed(observations: readonly Observation[], what: Observation['what']): Observation | undefined {

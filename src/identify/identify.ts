@@ -82,7 +82,7 @@ export function identify(readings: Readings): Identification {
   const separable = fits && twins.length === 0;
   const oneProfile = twins.every(({ candidate }) => isOneProfile(candidate, first.candidate));
   const isNamed = separable || (fits && readings.starts !== undefined && oneProfile);
-  const screw = measuredScrew(readings, observations, first.candidate);
+  const screw = measuredScrew(readings, observations, { best: first.candidate, fits });
   const candidates = ranked.map((one) => identifiedScrew(one, observations, hand));
   return {
     candidates,

@@ -110,7 +110,7 @@ export function flatChance(candidate: Candidate): number {
 }
 
 /**
- * Logarithm of the likelihood of all readings for a candidate, its prior weight included.
+ * Logarithm of the likelihood of all readings for a candidate. Before anything is read, one screw is as likely as another.
  *
  * @param candidate a screw of a series
  * @param observations the lengths read [mm]
@@ -123,7 +123,7 @@ export function logLikelihood(
   observations: readonly Observation[],
   readings: Pick<Readings, 'starts' | 'crest'>,
 ): number {
-  let log = Math.log(candidate.prior);
+  let log = 0;
   for (const { what, value, deviation, bandOf } of observations) {
     const band = bandOf(candidate);
     const blunder = CORE.has(what) ? BLUNDER.core : BLUNDER.other;

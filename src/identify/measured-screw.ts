@@ -20,19 +20,21 @@ export interface MeasuredScrew {
  *
  * @param readings lengths [mm]
  * @param observations the same, made comparable [mm]
- * @param best the most likely screw
+ * @param best the most likely screw, and whether it fits
  * @returns sizes to 0.001                                     [mm]
  * @source derived: starts are the whole number nearest lead over pitch
  */
 export function measuredScrew(
   readings: Readings,
   observations: readonly Observation[],
-  best: Candidate,
+  { best, fits }: { readonly best: Candidate; readonly fits: boolean },
 ): MeasuredScrew {
   const value = (what: Observation['what']) => observations.find((one) => one.what === what)?.value;
   const [major, lead] = [value('major'), value('lead')];
   const counted = startsOf(readings, value('pitch'), lead, best);
-  const pitch = value('pitch') ?? (lead === undefined ? undefined : lead / counted);
+  // the starts of the nearest screw tell the pitch of that screw alone
+  const sure = fits || readings.starts !== undefined;
+  const pitch = value('pitch') ?? (lead === undefined || !sure ? undefined : lead / counted);
   const { minor, crestFlat } = readings;
   return {
     form: formOf(readings, best),
@@ -60,6 +62,11 @@ function short(value: number): string {
   return plain(value, 4);
 }
 
+/** What begins with # would be a comment in a sheet. */
+function quoted(designation: string): string {
+  return designation.startsWith('#') ? `'${designation}'` : designation;
+}
+
 function thousandth(value: number): number {
   return Number(value.toFixed(3));
 }
@@ -82,7 +89,7 @@ export function screwBlock(
   const { crests, travel } = readings;
   const lines = ['screw:'];
   const designation = fitting?.designation;
-  if (designation !== undefined) lines.push(`designation: ${designation}`);
+  if (designation !== undefined) lines.push(`designation: ${quoted(designation)}`);
   if (fitting && readings.starts !== undefined && readings.starts !== fitting.starts)
     lines.push(`starts: ${readings.starts}`);
   if (designation === undefined)

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { identify } from '../../src/identify/identify.js';
 import { identificationJson } from '../../src/identify/json.js';
 import type { Readings } from '../../src/identify/readings.js';
+import { readDriveSheet } from '../../src/pipeline/drive-sheet.js';
 import { measureOverWires } from '../../src/standards/three-wire.js';
 import { InputError } from '../../src/units/faults.js';
 
@@ -141,6 +142,32 @@ describe('wear, twins and what is left', () => {
     expect(found.block).toMatch(/^screw:\n {2}form: acme .*\n {2}major: 9\.313 ± 0\.03 mm\n {2}crests: /);
     expect(found.nextMeasurement?.what).toBe('crest');
     expect(found.contradictions.join()).toMatch(/worn/);
+  });
+
+  it('writes a name that begins with # so that a sheet takes it', () => {
+    const found = identify(readings(4.15, 7.94, { starts: 1, crest: 'sharp' }));
+    expect(readDriveSheet(found.block).screw.designation).toBe('#8-32 UNC');
+  });
+
+  it('takes a worn M3 and a reading over 60 mm in a sheet', () => {
+    expect(readDriveSheet(identify(readings(2.63, 5.01, { starts: 1 })).block).screw).toMatchObject({ major: 2.63 });
+    expect(readDriveSheet(identify(readings(60.02, 90.02, { starts: 1, crest: 'flat' })).block).screw.lead).toBe(9);
+  });
+
+  it('says what no thread is: too coarse for its core, too fine, a groove without flanks', () => {
+    const first = (given: Readings) => identify(given).contradictions[0] ?? '';
+    expect(first(readings(10, 90))).toMatch(/^crests: a pitch of 9\.000 mm on a major of 10\.00 mm is coarser/);
+    expect(first({ major: [40], travel: { turns: 10, length: 271 }, starts: 1 })).toMatch(/^travel: .* is coarser/);
+    expect(first({ major: [40], travel: { turns: 10, length: 10 }, starts: 5 })).toMatch(/^travel: .* is finer/);
+    // a V of pitch 2.234 is 1.45 deep from crest to pitch diameter, on the diameter
+    expect(first(readings(35.47, 22.34, { minor: 34.88 }))).toMatch(/^minor: 34\.88 mm is 0\.59 mm below the crests/);
+    expect(first(readings(35.47, 22.34, { minor: 33 }))).not.toMatch(/^minor: /);
+  });
+
+  it('does not take the starts of another screw for those of an odd one', () => {
+    const found = identify({ major: [10.42], travel: { turns: 10, length: 104.3 } });
+    expect(found.fits).toBe(false);
+    expect(found.block).toContain('# pitch: measure it over 10 pitches');
   });
 
   it('tells a ball screw by its round grooves', () => {

@@ -60,7 +60,7 @@ describe('validate', () => {
       'nut.yaml:1:7 part: bolt; must be nut',
       'nut.yaml:2:8 screw.pitch: is missing; give pitch, crests or a designation',
       'nut.yaml:2:8 screw.form: is missing; must be one of trapezoidal, acme, metric-v, or give flank_angle',
-      'nut.yaml:2:16 screw.major: 2 mm; must be 3 mm to 60 mm',
+      'nut.yaml:2:16 screw.major: 2 mm; must be 2.5 mm to 60.5 mm',
       'nut.yaml:2:28 screw.pich: unknown field; did you mean pitch?',
       'nut.yaml:4:8 count: 1.5; must be a whole number from 1 to 12',
       'nut.yaml:5:14 duty.axis: up; must be one of vertical, horizontal',

@@ -81,7 +81,8 @@ export function sharesWithin(
     const longer = (thread.pitch * stretch) / made.pitch;
     const ends = groove / longer - made.pitch / 2 + diametral * thread.flankSlope;
     const left = ends - Math.abs(longer - 1) * length;
-    const crest = (Math.min(wide(thread.major), wide(thread.pitchDiameter) + groove / thread.flankSlope) - made.major) / 2;
+    const crest =
+      (Math.min(wide(thread.major), wide(thread.pitchDiameter) + groove / thread.flankSlope) - made.major) / 2;
     const root = (wide(thread.minor) - made.minor) / 2;
     const is = (figure: { least: number; most: number }, value: number) =>
       value >= figure.least && value <= figure.most ? 1 : 0;

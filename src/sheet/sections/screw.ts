@@ -18,7 +18,8 @@ const screwFields = map({
     .describe('Tr8x2, Tr8x8(P2), Tr10x2-LH, Acme 3/8-10, M8'),
   form: word(['trapezoidal', 'acme', 'metric-v']).optional(),
   flank_angle: quantity('angle', { least: 2, most: 45 }, 'one flank, against the normal to the axis').optional(),
-  major: reading('length', { least: 3, most: 60 }, 'over the crests').optional(),
+  // from a worn M3 to an oversize reading of 60 mm
+  major: reading('length', { least: 2.5, most: 60.5 }, 'over the crests').optional(),
   pitch: reading('length', { least: 0.25, most: 16 }).optional(),
   crests: map(counted).optional(),
   starts: whole(1, 12).optional(),

@@ -93,7 +93,7 @@ const HOBBY: readonly (readonly [number, number, ...number[]])[] = [
   [1, 5, 2, 4],
 ];
 
-function row(inches: number, tpi: number, starts: number, preferred: boolean, source: SourceKey): SeriesRow {
+function row(inches: number, tpi: number, starts: number, source: SourceKey): SeriesRow {
   const tail = starts === 1 ? '' : `-${starts}start`;
   return {
     series: 'acme',
@@ -101,15 +101,12 @@ function row(inches: number, tpi: number, starts: number, preferred: boolean, so
     pitch: tidy(INCH / tpi),
     starts,
     designation: `Acme ${inchText(inches)}-${tpi}${tail}`,
-    preferred,
     source,
   };
 }
 
 /** The Acme series: preferred sizes from 1/4 to 2 1/4 in, then the sizes of common practice. */
 export const ACME_SERIES: readonly SeriesRow[] = [
-  ...PREFERRED.map(([inches, tpi]) => row(inches, tpi, 1, true, 'asme-b1.5')),
-  ...HOBBY.flatMap(([inches, tpi, ...starts]) =>
-    starts.map((count) => row(inches, tpi, count, false, 'common-practice')),
-  ),
+  ...PREFERRED.map(([inches, tpi]) => row(inches, tpi, 1, 'asme-b1.5')),
+  ...HOBBY.flatMap(([inches, tpi, ...starts]) => starts.map((count) => row(inches, tpi, count, 'common-practice'))),
 ];

@@ -85,7 +85,6 @@ export const METRIC_SERIES: readonly SeriesRow[] = PLAN.flatMap(([major, ...pitc
     pitch,
     starts: 1,
     designation: i === 0 ? `M${major}` : `M${major}x${pitch}`,
-    preferred: i === 0,
     source: 'iso-261' as const,
   })),
 );

@@ -14,8 +14,6 @@ export interface SeriesRow {
   readonly starts: number;
   /** normalised designation, right-handed */
   readonly designation: string;
-  /** the usual choice for its diameter */
-  readonly preferred: boolean;
   /** the plan it stands in, or common practice */
   readonly source: SourceKey;
 }

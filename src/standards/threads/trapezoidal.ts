@@ -117,16 +117,14 @@ const HOBBY: readonly (readonly [number, number, ...number[]])[] = [
   [40, 7, 2, 4],
 ];
 
-function row(major: number, pitch: number, starts: number, preferred: boolean, source: SourceKey): SeriesRow {
+function row(major: number, pitch: number, starts: number, source: SourceKey): SeriesRow {
   const lead = tidy(pitch * starts);
   const designation = starts === 1 ? `Tr${major}x${pitch}` : `Tr${major}x${lead}(P${pitch})`;
-  return { series: 'trapezoidal', major, pitch, starts, designation, preferred, source };
+  return { series: 'trapezoidal', major, pitch, starts, designation, source };
 }
 
 /** The trapezoidal series: the general plan from 8 to 60 mm, then the sizes of common practice, multi-start included. */
 export const TRAPEZOIDAL_SERIES: readonly SeriesRow[] = [
-  ...PLAN.flatMap(([major, ...pitches]) => pitches.map((pitch, i) => row(major, pitch, 1, i === 0, 'iso-2902'))),
-  ...HOBBY.flatMap(([major, pitch, ...starts]) =>
-    starts.map((count) => row(major, pitch, count, major === 8 && pitch === 2, 'common-practice')),
-  ),
+  ...PLAN.flatMap(([major, ...pitches]) => pitches.map((pitch) => row(major, pitch, 1, 'iso-2902'))),
+  ...HOBBY.flatMap(([major, pitch, ...starts]) => starts.map((count) => row(major, pitch, count, 'common-practice'))),
 ];

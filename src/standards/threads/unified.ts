@@ -80,7 +80,6 @@ function row(size: string, inches: number, tpi: number, coarse: boolean): Series
     pitch: tidy(INCH / tpi),
     starts: 1,
     designation: `${size}-${tpi} ${coarse ? 'UNC' : 'UNF'}`,
-    preferred: coarse,
     source: 'asme-b1.1',
   };
 }

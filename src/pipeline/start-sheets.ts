@@ -8,8 +8,8 @@ import { ADAPTER_START } from './start-sheets/adapter.js';
 import { COUPLING_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';
 import { FLEET_START } from './start-sheets/fleet.js';
-import { NUT_START } from './start-sheets/nut.js';
-import { SLEEVE_START } from './start-sheets/sleeve.js';
+import { FAMILY_STARTS, NUT_START } from './start-sheets/nut.js';
+import { BUSH_START, SLEEVE_START } from './start-sheets/sleeve.js';
 
 const SHEETS: Readonly<Record<StartKind, () => string>> = {
   nut: () => NUT_START,
@@ -17,6 +17,12 @@ const SHEETS: Readonly<Record<StartKind, () => string>> = {
   coupling: () => COUPLING_START,
   sleeve: () => SLEEVE_START,
   coupon: () => COUPON_START,
+  'split-nut': () => FAMILY_STARTS['split-nut'],
+  'clamped-nut': () => FAMILY_STARTS['clamped-nut'],
+  'anti-backlash-nut': () => FAMILY_STARTS['anti-backlash-nut'],
+  'nut-holder': () => FAMILY_STARTS['nut-holder'],
+  'catch-nut': () => FAMILY_STARTS['catch-nut'],
+  bush: () => BUSH_START,
   fleet: () => FLEET_START,
   // what is read off the coupon of the start sheet, and the same with invented readings, to try calibrate with
   results: () => newResults(),

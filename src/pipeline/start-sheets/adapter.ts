@@ -1,11 +1,11 @@
 /** An adapter plate to start from: what is measured on nut and carriage, with what it means beside it. */
 export const ADAPTER_START = `# A plate that carries a bought nut on a carriage it does not fit. Change the readings to your own, then:
 # leadwright check FILE, leadwright make FILE. Bare numbers are mm, degrees, N and N·m.
+# A line that is commented out is put in place by taking its # and the blank behind it away.
 
 part: adapter
 name: my-adapter                # letters, digits, - and _; it becomes a folder
-# kind: joined                  # joined, floating (the nut may move sideways a little), blank (no nut, only a bore)
-# screw: Tr8x2                  # when known; without it nothing is said of an axis that falls
+# kind: floating                # joined, floating (the nut may move sideways a little), blank (no nut, only a bore)
 
 # The bought nut, measured:
 nut:
@@ -13,26 +13,24 @@ nut:
   length: 15 mm                 # over all
   flange: {diameter: 22 mm, thickness: 3.5 mm}     # or shape: square, rectangular with size: [24 mm, 24 mm]; flats: 18 mm
   holes: {count: 4, circle: 16 mm, start: 45 deg, diameter: 3.5 mm, screw: M3}   # or rectangle: [20 mm, 14 mm], or at: [[8, 0], [-3, 7]]
-# joint: tapped                 # what the plate offers: through, counterbore, hexagon, insert, tapped; left out: what finds room
-# seat: outside                 # the face of the plate the flange lies on: outside, carriage
-# stands: through               # the body goes through the plate, or away from it
+  # joint: insert               # what the plate offers: through, counterbore, hexagon, insert, tapped; left out: what finds room
+  # seat: outside               # the face of the plate the flange lies on: outside, carriage
+  # stands: through             # the body goes through the plate, or away from it
 
 # The carriage, measured:
 carriage:
   bore: 10.8 mm                 # or slot: [20 mm, 12 mm]
   thickness: 8 mm
   holes: {count: 4, circle: 29 mm, start: 0 deg, diameter: 3.4 mm, screw: M3}
-# thread: tapped                # where the carriage's own holes are tapped
-# offset: [0, 2 mm]             # from the axis of the screw to the middle of its pattern
-# room: [[-25, -20], [25, -20], [25, 20], [-25, 20]]     # what the plate must stay within
+  # thread: tapped              # where the carriage's own holes are tapped
+  # offset: [0, 2 mm]           # from the axis of the screw to the middle of its pattern
+  # room: [[-25, -20], [25, -20], [25, 20], [-25, 20]]     # what the plate must stay within
 
 plate:
   thickness: 7 mm               # left out: what the joints need
   outline: {shape: hull, rim: 3 mm}       # hull, round, square, rectangular, polygon
-# flats: [{angle: 90 deg, distance: 17 mm}]
-# cutouts: [{at: [18, 0], diameter: 8 mm}]
-# register: {carriage: rim, depth: 2 mm}  # a rim enters the carriage's bore
-# clocking: 30 deg              # left out: the turn of the nut that leaves most between all holes
+  # flats: [{angle: 90 deg, distance: 17 mm}]
+  # cutouts: [{at: [18, 0], diameter: 8 mm}]
 
 material: petg                  # leadwright presets material lists them
 printer: {nozzle: 0.4 mm, layer: 0.2 mm, hole_offset: 0.15 mm, compensation: file}
@@ -41,4 +39,11 @@ duty:
   axis: vertical
   load: 25 N
   temperature: 25 C
+  # pull: away                  # where the load goes: away (the plate off its carriage), onto; untold, the worse is judged
+
+# The rest, for those who want it:
+# screw: Tr8x2                  # when known; without it nothing is said of an axis that falls
+# clocking: 30 deg              # left out: the turn of the nut that leaves most between all holes
+# register: {carriage: rim, depth: 2 mm}  # a rim enters the carriage's bore
+# calipers: 0.02 mm             # half-width of a reading, where it does not say its own
 `;

@@ -1,6 +1,7 @@
 /** A jaw coupling to start from: two shafts, a torque and a mounting are enough; the rest replaces what is worked out. */
 export const COUPLING_START = `# A jaw coupling: two hubs and the rubber between them. Change the readings to your own, then: leadwright check FILE
 # Bare numbers are mm, degrees, N and N·m; a unit may be written: 0.25 in, 1.2 kgf cm, 60 C.
+# A line that is commented out is put in place by taking its # and the blank behind it away.
 
 part: coupling
 name: my-coupling               # letters, digits, - and _; it becomes a folder
@@ -32,10 +33,6 @@ insert:
   pad: disc                     # what both shaft ends stand on: disc, ball, soft, none
   flank_clearance: -0.03 mm     # at each flank; below 0 the lobes are squeezed and nothing plays
 
-# hubs: {outside_diameter: 27 mm}
-# jaws: {count: 3, flank: straight}                          # straight, curved; height, width, inner, draft, fillet, bevel
-# misalignment: {angular: 0.3 deg, parallel: 0.08 mm, axial: 0.15 mm}
-
 material: pc                    # of the hubs; nylon loses its grip on a hot motor
 printer: {nozzle: 0.4 mm, layer: 0.16 mm, hole_offset: 0.15 mm, compensation: file}
 
@@ -48,4 +45,9 @@ duty:
   starts: 60                    # starts and reversals an hour
   shock: none                   # none, light, medium, heavy
   reversing: yes                # no: it turns one way under load, so that a flat may carry
+
+# The rest, for those who want it:
+# hubs: {outside_diameter: 30 mm}
+# jaws: {count: 3, flank: straight}                          # straight, curved; height, width, inner, draft, fillet, bevel
+# misalignment: {angular: 0.3 deg, parallel: 0.08 mm, axial: 0.15 mm}
 `;

@@ -1,10 +1,11 @@
-/** A sleeve to start from: a rigid clamp between two shafts; the bush is shown beside it. */
+/** A sleeve to start from: a rigid clamp between two shafts. */
 export const SLEEVE_START = `# A sleeve for shafts that do not match. Change the readings to your own, then: leadwright check FILE
 # Bare numbers are mm, degrees, N and N·m; a unit may be written: 0.25 in, 1.2 kgf cm, 60 C.
+# A line that is commented out is put in place by taking its # and the blank behind it away.
 
 part: sleeve
 name: my-sleeve                 # letters, digits, - and _; it becomes a folder
-form: clamp                     # clamp: joins two shafts rigidly; bush: fills a bore that is too large
+form: clamp                     # joins two shafts rigidly; a bush that fills a bore: leadwright new bush
 
 motor:
   shaft: {diameter: 5 mm, flat: 4.5 mm, flat_length: 15 mm}
@@ -24,17 +25,30 @@ length: 34 mm                   # the crests of a screw are a third of its bore:
 motor_end: {clamp: {screw: M3, count: 1, washers: yes}, bore_clearance: 0.02 mm}
 screw_end: {clamp: {screw: M3, count: 1, washers: yes}, degreased: yes}   # degreased: no grease left where it is held
 
-# For a bush, in place of motor and screw:
-#   form: bush                 # without retighten, motor_end, screw_end, mounting, offset
-#   shaft: 5 mm                 # the shaft
-#   bore: 8 mm                  # the bore it is to fill
-#   length: 12 mm
-
 material: pc                    # nylon loses its grip on a hot motor
 printer: {nozzle: 0.4 mm, layer: 0.16 mm, hole_offset: 0.15 mm, compensation: file}
 
 duty:
   load: 20 N                    # along the screw
   span: 250 mm                  # free length of the screw: it has a weight too
+  temperature: 25 C
+`;
+
+/** A bush to start from. */
+export const BUSH_START = `# A bush: it fills the bore of a hub that is too large. Change the readings to your own, then: leadwright check FILE
+# Bare numbers are mm; a unit may be written: 0.25 in, 60 C.
+
+part: sleeve
+name: my-bush                   # letters, digits, - and _; it becomes a folder
+form: bush                      # a clamp that joins two shafts: leadwright new sleeve
+
+shaft: 5 mm                     # the shaft
+bore: 8 mm                      # the bore it is to fill
+length: 12 mm
+
+material: petg                  # leadwright presets material lists them
+printer: {nozzle: 0.4 mm, layer: 0.16 mm, hole_offset: 0.15 mm, compensation: file}
+
+duty:
   temperature: 25 C
 `;

@@ -138,9 +138,17 @@ describe('make', () => {
     ]);
     expect(answers[2]).toEqual({
       name: 'c.yaml',
-      error: [{ path: 'flange.thickness', line: lineOf(GOOD, 'flange:'), column: 52, value: '-2 mm', allowed: 'must be above 0' }],
+      error: [
+        {
+          path: 'flange.thickness',
+          line: lineOf(GOOD, 'flange:'),
+          column: 52,
+          value: '-2 mm',
+          allowed: 'must be above 0',
+        },
+      ],
     });
-    expect(stderr).toBe('c.yaml:18:52 flange.thickness: -2 mm; must be above 0\n');
+    expect(stderr).toBe(`c.yaml:${lineOf(GOOD, 'flange:')}:52 flange.thickness: -2 mm; must be above 0\n`);
     expect(readdirSync(join(cwd, 'out'))).toEqual(['a']);
   });
 

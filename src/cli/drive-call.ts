@@ -5,12 +5,12 @@ import { comparisonText } from '../output/terminal/drive-comparison.js';
 import { travelText } from '../output/terminal/drive-travel.js';
 import { withFit } from '../pipeline/drive-sheet.js';
 import { Assumptions } from '../sheet/assumptions.js';
+import type { Fields } from '../sheet/merge.js';
 import { type DriveQuestion, readDuty, readQuestion } from './drive-options.js';
 import { type DriveSource, isSheet, openDriveSource, screwNamed } from './drive-source.js';
 import { EXIT } from './exit-codes.js';
 import { type Io, wantsColour } from './io.js';
 import { tellFaults } from './tell-faults.js';
-import type { Fields } from './typed.js';
 
 /** What `drive` was called with. */
 export interface DriveArgs extends Fields {

@@ -6,10 +6,11 @@ import { driveDuty } from '../parts/common/drive-view.js';
 import type { GivenFit } from '../parts/nut/fit-classes.js';
 import { driveSection } from '../pipeline/drive-sheet.js';
 import { map, quantity, reading, whole, word } from '../sheet/fields.js';
+import { type Fields, isFields, replaced } from '../sheet/merge.js';
 import { validate } from '../sheet/validate.js';
 import { fault } from '../units/faults.js';
 import type { DriveSource } from './drive-source.js';
-import { type Fields, isFields, listed, namingOptions, overlaid, type TypedField, typedFields } from './typed.js';
+import { listed, namingOptions, type TypedField, typedFields } from './typed.js';
 
 const DUTY = {
   axis: { path: 'duty.axis' },
@@ -46,7 +47,7 @@ export function readDuty(
   const typed = typedFields(args, DUTY);
   // A duty that is no map is refused as it stands, before options could take its place.
   if (sheet !== undefined && !isFields(sheet.duty)) validate(driveSection, { duty: sheet.duty }, sheet.locate);
-  const fields = sheet === undefined ? typed : overlaid({ duty: sheet.duty }, typed);
+  const fields = sheet === undefined ? typed : replaced({ duty: sheet.duty }, typed);
   const { duty = {}, fit } = namingOptions(args, DUTY, () => validate(driveSection, fields, sheet?.locate));
   return { duty: driveDuty(duty), fit };
 }

@@ -5,6 +5,7 @@ import { jsonText } from '../output/report-json.js';
 import { identificationText } from '../output/terminal/identification.js';
 import { type Locate, locating } from '../pipeline/locate-faults.js';
 import { readingsOf } from '../pipeline/readings.js';
+import { type Fields, isFields, replaced } from '../sheet/merge.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { readingsSection } from '../sheet/sections/readings.js';
 import { validate } from '../sheet/validate.js';
@@ -13,17 +14,7 @@ import { readInput } from '../work/read-input.js';
 import { EXIT } from './exit-codes.js';
 import { type Io, wantsColour } from './io.js';
 import { tellFaults } from './tell-faults.js';
-import {
-  type Fields,
-  isFields,
-  listed,
-  namingOptions,
-  overlaid,
-  paired,
-  plainValue,
-  type TypedField,
-  typedFields,
-} from './typed.js';
+import { listed, namingOptions, paired, plainValue, type TypedField, typedFields } from './typed.js';
 
 /** `6.1`, or `6.0=6.3`: the shank that goes in and the one that does not. */
 function shankOrPair(text: string, option: string): unknown {
@@ -89,7 +80,7 @@ function readingFields(value: unknown, locate: Locate): Fields {
 
 function answer(args: IdentifyArgs, fields: Fields, typed: Fields, locate: Locate, io: Io): number {
   const readings = namingOptions(args, READINGS, () =>
-    readingsOf(validate(readingsSection, overlaid(fields, typed), locate)),
+    readingsOf(validate(readingsSection, replaced(fields, typed), locate)),
   );
   const found = namingOptions(args, READINGS, () => locating(locate, () => identify(readings)));
   io.stdout.write(

@@ -1,8 +1,6 @@
 import { keysOf } from '../pipeline/locate-faults.js';
+import { type Fields, replaced } from '../sheet/merge.js';
 import { type Fault, fault, InputError } from '../units/faults.js';
-
-/** A map as a sheet holds it. */
-export type Fields = Readonly<Record<string, unknown>>;
 
 /** Where the value of an option belongs in a sheet, and how its text is read. */
 export interface TypedField {
@@ -19,7 +17,7 @@ export interface TypedField {
 export function typedFields(args: Fields, fields: Readonly<Record<string, TypedField>>): Fields {
   return Object.entries(fields).reduce<Fields>((all, [option, { path, read = plainValue }]) => {
     const text = args[option];
-    return typeof text === 'string' ? overlaid(all, nested(keysOf(path), read(text, `--${option}`))) : all;
+    return typeof text === 'string' ? replaced(all, nested(keysOf(path), read(text, `--${option}`))) : all;
   }, {});
 }
 
@@ -45,24 +43,9 @@ export function paired(first: string, second: string, example: string): NonNulla
   };
 }
 
-/** The base with everything in `over` put in its place, maps within maps too. */
-export function overlaid(base: Fields, over: Fields): Fields {
-  const all: Record<string, unknown> = { ...base };
-  for (const [key, value] of Object.entries(over)) {
-    const below = Object.hasOwn(all, key) ? all[key] : undefined;
-    all[key] = isFields(below) && isFields(value) ? overlaid(below, value) : value;
-  }
-  return all;
-}
-
 function nested(keys: readonly (string | number)[], value: unknown): Fields {
   const [key = '', ...rest] = keys;
   return { [key]: rest.length === 0 ? value : nested(rest, value) };
-}
-
-/** Whether a value is a map. */
-export function isFields(value: unknown): value is Fields {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
 /**

@@ -4,9 +4,8 @@ import { findKind } from '../pipeline/find-kind.js';
 import type { KnownKind } from '../pipeline/known-kind.js';
 import { DEFAULT_MATERIAL } from '../presets/resolve-material.js';
 import type { PresetTexts } from '../presets/texts.js';
+import { type Fields, isFields } from '../sheet/merge.js';
 import { canonicalJson } from './canonical.js';
-import { isFields } from './fields.js';
-import type { Fields } from './sheet.js';
 
 /** Digest of a text, as hexadecimal digits. */
 export type Digest = (text: string) => string;

@@ -1,6 +1,6 @@
 import type { Acceptance } from '../fit/accept.js';
+import type { Fields } from '../sheet/merge.js';
 import { type Fault, faultLine, type Place } from '../units/faults.js';
-import type { Fields } from './sheet.js';
 
 /** Where a field stands: its file, and the place in it. */
 export interface Origin {

@@ -1,7 +1,7 @@
 import type { Acceptance } from '../fit/accept.js';
+import type { Fields } from '../sheet/merge.js';
 import type { Find, GivenMachine } from './machines.js';
 import type { Reading } from './readings.js';
-import type { Fields } from './sheet.js';
 
 /** One part of one machine, its sheet put together. */
 export interface PlannedPart {

@@ -1,6 +1,4 @@
-import { isFields } from './fields.js';
-import type { Fields } from './sheet.js';
-
+import { type Fields, isFields } from '../sheet/merge.js';
 /**
  * The printer that a sheet is for, in words that sort its parts for a day of printing.
  * @example printerWords({ printer: { nozzle: '0.4 mm', layer: 0.12 } }) // 'nozzle 0.4 mm, layer 0.12 mm'

@@ -1,10 +1,10 @@
 import { findKind } from '../pipeline/find-kind.js';
 import type { KnownKind } from '../pipeline/known-kind.js';
+import { type Fields, holds, isFields, replaced } from '../sheet/merge.js';
 import { knownKeys } from '../sheet/schema-keys.js';
-import { holds, isFields, replaced } from './fields.js';
 import type { Find, GivenPart, Layer } from './machines.js';
 import { withoutAsTemplate } from './readings.js';
-import type { Fields, FleetSheet } from './sheet.js';
+import type { FleetSheet } from './sheet.js';
 
 /** A part's whole sheet, and where each of its fields was written. */
 export interface WholeSheet {

@@ -1,7 +1,8 @@
+import type { Fields } from '../sheet/merge.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { validate } from '../sheet/validate.js';
 import type { Entry, Find, Layer, MachineGiven } from './machines.js';
-import { type Fields, type FleetSheet, fleetSchema, type MachineEntry, type PartEntry } from './sheet.js';
+import { type FleetSheet, fleetSchema, type MachineEntry, type PartEntry } from './sheet.js';
 
 /** A fleet file, read: what it says, and where each piece stands. */
 export interface FleetFile {

@@ -1,10 +1,9 @@
 import type { KnownKind } from '../pipeline/known-kind.js';
+import { type Fields, holds, isFields } from '../sheet/merge.js';
 import { readingOf, readingPaths } from '../sheet/reading-fields.js';
 import { parseQuantity } from '../units/quantity.js';
 import { canonicalJson } from './canonical.js';
-import { holds, isFields } from './fields.js';
 import { fileFaultLine, type GivenPart, type Layer } from './machines.js';
-import type { Fields } from './sheet.js';
 
 /** What a cell or a field says whose reading is the template's own. */
 export const AS_TEMPLATE = 'as template';

@@ -1,9 +1,9 @@
 import type { KnownKind } from '../pipeline/known-kind.js';
+import { isFields } from '../sheet/merge.js';
 import { nearest } from '../sheet/nearest.js';
 import { dotted } from '../sheet/path.js';
 import { readingPaths } from '../sheet/reading-fields.js';
 import { knownKeys } from '../sheet/schema-keys.js';
-import { isFields } from './fields.js';
 import type { FileFault, GivenFleet, Layer } from './machines.js';
 
 /** Fields of shared layers that no kind of part has: each is a slip, since it would be left out everywhere. */

@@ -2,9 +2,6 @@ import * as z from 'zod';
 import { map, quantity, whole } from '../sheet/fields.js';
 import { partName } from '../sheet/sections/common.js';
 
-/** Any fields of a part sheet; its kind reads them strictly once they are put together. */
-export type Fields = Readonly<Record<string, unknown>>;
-
 const fields = z.record(z.string(), z.unknown(), { error: 'must be a map of fields' });
 const over = fields.optional().describe('fields that replace those of the sheet; null takes one out');
 /** `screw.major`: a field of a part sheet; names of parts hold no points */

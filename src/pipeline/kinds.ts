@@ -4,6 +4,7 @@ import { couponKind } from '../parts/coupon/index.js';
 import { nutKind } from '../parts/nut/index.js';
 import { sleeveKind } from '../parts/sleeve/index.js';
 import { type KnownKind, knownKind } from './known-kind.js';
+import { namedKind } from './named-kind.js';
 import { profiledKind } from './profiled-kind.js';
 
 /** The part kinds that ship. */
@@ -13,4 +14,6 @@ export const KINDS: readonly KnownKind[] = [
   knownKind(couplingKind),
   knownKind(sleeveKind),
   knownKind(couponKind),
-].map(profiledKind);
+]
+  .map(profiledKind)
+  .map(namedKind);

@@ -40,7 +40,21 @@ const SCHEMAS = {
       screw_minor: length.optional(),
     }).optional(),
   }),
-  flange: map({ ...head('flange'), body: block, flange: block, holes: block.optional() }),
+  flange: map({
+    ...head('flange'),
+    body: block,
+    flange: block,
+    holes: block.optional(),
+    seen: map({
+      body: length.optional(),
+      flange: length.optional(),
+      thickness: length.optional(),
+      circle: length.optional(),
+      hole: length.optional(),
+    })
+      .optional()
+      .describe('how far delivered parts were seen off these sizes, each way'),
+  }),
   motor: map({
     ...head('motor'),
     bolt_square: length,

@@ -12,7 +12,19 @@ export interface PresetRow {
   readonly summary: string;
   /** keys of the bibliography that its figures rest on */
   readonly source: string;
+  /** how a sheet names it */
+  readonly example: string;
 }
+
+/** Where a sheet names a preset of a kind; a flange is that of a nut to be printed, or the bought nut of an adapter. */
+const NAMED_AT: Readonly<Record<PresetKind, readonly string[]>> = {
+  material: ['material'],
+  printer: ['printer'],
+  screw: ['screw'],
+  flange: ['flange', 'nut'],
+  motor: ['motor'],
+  profile: ['profile'],
+};
 
 /** Every kind of preset, in the order in which they are listed. */
 export const PRESET_KINDS: readonly PresetKind[] = ['material', 'printer', 'screw', 'flange', 'motor'];
@@ -39,5 +51,6 @@ function rowOf({ kind, id, title, figures, provenance }: Preset<PresetKind>): Pr
     title,
     summary: figures.map(({ path, typed }) => `${path} ${typed}`).join(', '),
     source: [...new Set(sources)].join(', '),
+    example: NAMED_AT[kind].map((field) => `${field}: ${id}`).join(' or '),
   };
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { listed, namingOptions, overlaid, paired, plainValue, typedFields } from '../../src/cli/typed.js';
+import { listed, namingOptions, paired, plainValue, typedFields } from '../../src/cli/typed.js';
+import { replaced } from '../../src/sheet/merge.js';
 import { InputError } from '../../src/units/faults.js';
 
 it.each([
@@ -43,7 +44,7 @@ it('typed options stand where their fields belong; others are left out', () => {
 
 it('maps are laid over each other, values and lists are replaced', () => {
   const base = { duty: { load: 1, motor: { steps: 200 } }, heights: [1, 2] };
-  expect(overlaid(base, { duty: { motor: { gear: 2 } }, heights: [3] })).toEqual({
+  expect(replaced(base, { duty: { motor: { gear: 2 } }, heights: [3] })).toEqual({
     duty: { load: 1, motor: { steps: 200, gear: 2 } },
     heights: [3],
   });

@@ -91,6 +91,7 @@ describe('listPresets', () => {
     expect(listPresets({ 'motors/frame-9.yaml': MOTOR, 'sheets/demo.yaml': '{{{' })).toEqual([
       {
         kind: 'motor',
+        example: 'motor: frame-9',
         id: 'frame-9',
         title: 'a small motor',
         summary: 'bolt_square 20 mm, pilot 16 mm, shaft.diameter 4 mm, torque.least 0.05 N m, torque.most 0.1 N m',

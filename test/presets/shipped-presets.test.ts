@@ -107,11 +107,13 @@ describe('flange presets', () => {
 describe('motor presets', () => {
   // NEMA ICS 16 table: bolt circle 43.81, 66.67, 98.42 mm; it is √2 × the bolt square
   it.each([
-    ['frame-17', 43.81],
-    ['frame-23', 66.67],
-    ['frame-34', 98.42],
-  ])('%s has the bolt circle of the table', (id, circle) => {
-    expect(Math.abs(readPreset('motor', id, SHIPPED).data.bolt_square * Math.SQRT2 - circle)).toBeLessThan(0.035);
+    ['frame-17', 43.81, 22, 5],
+    ['frame-23', 66.67, 38.1, 6.35],
+    ['frame-34', 98.42, 73.03, 9.525],
+  ])('%s has the face and shaft of the table', (id, circle, pilot, diameter) => {
+    const { bolt_square, ...data } = readPreset('motor', id, SHIPPED).data;
+    expect(Math.abs(bolt_square * Math.SQRT2 - circle)).toBeLessThan(0.035);
+    expect(data).toMatchObject({ pilot, shaft: { diameter } });
   });
 
   it('give torque in N·mm', () => {

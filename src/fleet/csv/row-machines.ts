@@ -1,7 +1,7 @@
+import type { Fields } from '../../sheet/merge.js';
 import { nearest } from '../../sheet/nearest.js';
 import { type Fault, InputError, type Place, shown } from '../../units/faults.js';
 import type { Entry, Find, MachineGiven } from '../machines.js';
-import type { Fields } from '../sheet.js';
 import { cellValue } from './cell-value.js';
 import { readTable, type Table, type TableRow } from './read-table.js';
 

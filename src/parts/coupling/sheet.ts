@@ -6,7 +6,6 @@ import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
-import { MOTOR_FRAMES } from '../../standards/shafts/motor-frame.js';
 import { gripFields, RETIGHTEN, REVERSING } from '../common/grip-section.js';
 import { shaftSection } from '../common/shaft-section.js';
 
@@ -14,11 +13,7 @@ const size = (most: number, about: string) => quantity('length', { above: 0, mos
 const small = (about: string) => quantity('length', { least: 0, most: 10 }, about).optional();
 
 const motorSection = map({
-  shaft: shaftSection.optional().describe('left out together with frame: no motor hub is made'),
-  frame: z
-    .literal(MOTOR_FRAMES as readonly [number, ...number[]], `must be one of ${MOTOR_FRAMES.join(', ')}`)
-    .optional()
-    .describe('gives the customary shaft, where that is not measured'),
+  shaft: shaftSection.optional().describe('left out: no motor hub is made'),
   torque: quantity('torque', { above: 0, most: 100_000 }, 'holding torque'),
   axial_limit: quantity('force', { above: 0, most: 5000 }, 'along the shaft, that its bearing may carry').optional(),
   temperature: quantity('temperature', { least: -20, most: 150 }, 'of its shaft').optional(),
@@ -110,7 +105,7 @@ export const couplingSchema = map({
   const refuse = (path: string[], message: string) => context.addIssue({ code: 'custom', path, message });
   if (sheet.screw && sheet.shaft) refuse(['shaft'], 'give screw or shaft, not both');
   if (sheet.turned_end && !sheet.screw) refuse(['turned_end'], 'belongs to a screw; give shaft for a plain one');
-  if (!sheet.screw && !sheet.shaft && !sheet.motor.shaft && sheet.motor.frame === undefined)
+  if (!sheet.screw && !sheet.shaft && !sheet.motor.shaft)
     refuse(['motor', 'shaft'], 'is missing; give the motor shaft, the screw or both: a hub without a bore is not made');
   const pad = sheet.insert?.pad?.kind;
   if (sheet.insert?.center === 'solid' && pad !== undefined && pad !== 'soft')

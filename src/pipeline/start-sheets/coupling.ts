@@ -7,7 +7,7 @@ part: coupling
 name: my-coupling               # letters, digits, - and _; it becomes a folder
 
 motor:
-  shaft: {diameter: 5 mm, flat: 4.5 mm, flat_length: 15 mm}   # flat: over the flat of a D shaft; or frame: 17
+  shaft: {diameter: 5 mm, flat: 4.5 mm, flat_length: 15 mm}   # flat: over the flat of a D shaft; motor: frame-17 has both
   torque: 0.3 N m               # holding torque; a grip that keeps half as much again never slips
   axial_limit: 15 N             # what its bearing may carry along the shaft, from its data
   temperature: 65 C             # of its shaft, after an hour of work

@@ -15,7 +15,7 @@ const screwFields = map({
     .string('must be text such as Tr8x2')
     .max(40)
     .optional()
-    .describe('Tr8x2, Tr8x8(P2), Tr10x2-LH, Acme 3/8-10, M8'),
+    .describe('Tr8x2, Tr8x8(P2), Tr10x2-LH, Acme 3/8-10, M8, or the name of a screw that ships'),
   form: word(['trapezoidal', 'acme', 'metric-v']).optional(),
   flank_angle: quantity('angle', { least: 2, most: 45 }, 'one flank, against the normal to the axis').optional(),
   // from a worn M3 to an oversize reading of 60 mm

@@ -1,12 +1,12 @@
 import type { Acceptance } from '../../fit/accept.js';
 import { type MadePart, madePart } from '../../fleet/made-part.js';
 import { pairFacts } from '../../fleet/pair-facts.js';
-import type { Fields } from '../../fleet/sheet.js';
 import type { Format } from '../../output/formats.js';
 import { design } from '../../pipeline/design.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import { makeDesign } from '../../pipeline/make.js';
 import type { PresetTexts } from '../../presets/texts.js';
+import type { Fields } from '../../sheet/merge.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { type Fault, InputError } from '../../units/faults.js';
 import { asError } from '../as-error.js';

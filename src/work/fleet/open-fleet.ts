@@ -3,7 +3,6 @@ import { acceptParts, type PartAcceptance } from '../../fleet/accept-parts.js';
 import { assembleFleet } from '../../fleet/assemble.js';
 import { buildPlan } from '../../fleet/build-plan.js';
 import { rowMachines } from '../../fleet/csv/row-machines.js';
-import { isFields } from '../../fleet/fields.js';
 import {
   type FileFault,
   fileFaultLine,
@@ -15,9 +14,9 @@ import {
 import type { FleetPlan } from '../../fleet/plan.js';
 import { type FleetFile, LONGEST_FLEET, listedMachines, readFleetSheet } from '../../fleet/read-sheet.js';
 import { sharedFaults } from '../../fleet/shared-faults.js';
-import type { Fields } from '../../fleet/sheet.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import type { PresetTexts } from '../../presets/texts.js';
+import { type Fields, isFields } from '../../sheet/merge.js';
 import { readYaml } from '../../sheet/read-yaml.js';
 import { partName } from '../../sheet/sections/common.js';
 import { fault, InputError, shown } from '../../units/faults.js';

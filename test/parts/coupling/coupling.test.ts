@@ -301,13 +301,6 @@ describe('bores', () => {
     expect(made.dimensions.finished.motor_hub).toMatchObject({ keyway_width: width, keyway_depth: depth });
   });
 
-  it('a frame gives the customary shaft, listed as an assumption', () => {
-    // frame 17: 5 mm with a flat at 4.5 mm
-    const made = design(couplingSheet({ motor: { shaft: undefined, frame: 17 } }));
-    expect(made.dimensions.finished.motor_hub).toMatchObject({ bore_diameter: 5.05 });
-    expect(made.assumptions.find(({ field }) => field === 'motor.shaft')!.value).toBe('5 mm, flat at 4.5 mm');
-  });
-
   it('inches are read', () => {
     const made = design(couplingSheet({ screw: undefined, shaft: '1/4 in' }));
     expect(made.dimensions.finished.screw_hub).toMatchObject({ bore_diameter: 6.4 });

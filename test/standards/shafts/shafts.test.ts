@@ -1,27 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { slidingFit } from '../../../src/standards/shafts/iso-fit.js';
-import { MOTOR_FRAMES, motorFrame } from '../../../src/standards/shafts/motor-frame.js';
 import { parallelKey } from '../../../src/standards/shafts/parallel-key.js';
 import { motorShaft } from '../../../src/standards/shafts/shaft-tolerance.js';
-
-describe('motorFrame', () => {
-  // NEMA ICS 16, CONFIRMED (frame 14: common practice); the circle is the square's diagonal
-  it.each([
-    [17, 31, 22, 5],
-    [23, 47.14, 38.1, 6.35],
-    [34, 69.6, 73.03, 9.525],
-  ])('frame %d', (frame, square, pilot, shaft) => {
-    expect(motorFrame(frame)).toMatchObject({ boltSquare: square, pilot, shaft });
-  });
-
-  it('has circles on the diagonal of the square', () => {
-    for (const frame of MOTOR_FRAMES) {
-      const { boltSquare, boltCircle } = motorFrame(frame);
-      expect(Math.abs(boltCircle - boltSquare * Math.SQRT2)).toBeLessThan(0.04);
-    }
-    expect(() => motorFrame(18)).toThrow(/14, 17, 23, 34/);
-  });
-});
 
 describe('shafts and keys', () => {
   it('knows motor shafts', () => {

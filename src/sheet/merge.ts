@@ -1,6 +1,8 @@
 import type { z } from 'zod';
-import { longForm } from '../sheet/short-forms.js';
-import type { Fields } from './sheet.js';
+import { longForm } from './short-forms.js';
+
+/** A map as a sheet holds it. */
+export type Fields = Readonly<Record<string, unknown>>;
 
 /** Whether a value is a map of fields. */
 export function isFields(value: unknown): value is Fields {

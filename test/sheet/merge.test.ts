@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { canonicalJson } from '../../src/fleet/canonical.js';
-import { replaced } from '../../src/fleet/fields.js';
 import { couplingSchema } from '../../src/parts/coupling/sheet.js';
 import { nutSchema } from '../../src/parts/nut/sheet.js';
 import { sleeveSchema } from '../../src/parts/sleeve/sheet.js';
+import { replaced } from '../../src/sheet/merge.js';
 
 describe('replaced', () => {
   it.each([

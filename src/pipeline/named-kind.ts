@@ -1,0 +1,96 @@
+import * as z from 'zod';
+import type { PresetTexts } from '../presets/texts.js';
+import type { Assumption } from '../sheet/assumptions.js';
+import { orShort } from '../sheet/fields.js';
+import { type Fields, isFields } from '../sheet/merge.js';
+import type { KnownKind } from './known-kind.js';
+import { type NamedField, namedFields } from './named-fields.js';
+
+/**
+ * A part kind whose sheets may name a flange, a motor or a screw that ships in place of its figures. What the preset
+ * holds is put under what the sheet says itself, and listed as assumed; the kind itself knows nothing of it.
+ */
+export function namedKind(kind: KnownKind): KnownKind {
+  const fields = namedFields(kind.kind);
+  return {
+    ...kind,
+    schema: withNames(kind.schema, fields),
+    read: (value, locate) => {
+      if (!isFields(value) || !fields.some((field) => nameIn(value, field) !== undefined))
+        return kind.read(value, locate);
+      return {
+        design: (presets) => {
+          const { sheet, assumed } = spelledOut(value, fields, presets);
+          const made = kind.read(sheet, locate).design(presets);
+          return { ...made, assumptions: [...assumed, ...made.assumptions] };
+        },
+      };
+    },
+  };
+}
+
+/** The name of a preset that a sheet gives at a field: the field itself, or its `preset`. */
+function nameIn(sheet: Fields, { field, key, isName }: NamedField): string | undefined {
+  const given = sheet[field];
+  const name = isFields(given) ? given[key] : given;
+  return typeof name === 'string' && isName(name) ? name : undefined;
+}
+
+function spelledOut(
+  value: Fields,
+  fields: readonly NamedField[],
+  presets: PresetTexts,
+): { readonly sheet: Fields; readonly assumed: readonly Assumption[] } {
+  let sheet = value;
+  const assumed: Assumption[] = [];
+  for (const one of fields) {
+    const name = nameIn(sheet, one);
+    if (name === undefined) continue;
+    const { [one.field]: given, ...others } = sheet;
+    const { [one.key]: _, ...own } = isFields(given) ? given : {};
+    const { figures, why } = one.resolve(name, presets, isFields(given) ? `${one.field}.${one.key}` : one.field);
+    sheet = under(figures, Object.keys(own).length > 0 ? { ...others, [one.field]: own } : others);
+    if (why !== undefined) assumed.push({ field: one.field, value: name, why });
+  }
+  return { sheet, assumed };
+}
+
+/** A map that says one of these says its whole form, and takes nothing from a preset. */
+const WHOLE_FORMS = ['shape', 'form', 'rectangle', 'at'];
+
+function under(figures: Fields, own: Fields): Fields {
+  const all = new Map(Object.entries(own));
+  for (const [key, figure] of Object.entries(figures)) {
+    const said = all.get(key);
+    if (said === undefined) all.set(key, figure);
+    else if (isFields(said) && isFields(figure) && !WHOLE_FORMS.some((form) => said[form] !== undefined))
+      all.set(key, under(figure, said));
+  }
+  return Object.fromEntries(all);
+}
+
+/** The schema for those who write sheets: a name or a map with `preset` at each such field, and nothing asked for that it gives. */
+function withNames(schema: z.ZodType, fields: readonly NamedField[]): z.ZodType {
+  if (!(schema instanceof z.ZodObject)) return schema;
+  const shape: Record<string, z.ZodType> = {};
+  for (const { field, about, gives } of fields) {
+    for (const key of gives) if (key in schema.shape) shape[key] = optional(schema.shape[key]);
+    if (about !== undefined) shape[field] = optional(nameable(schema.shape[field], about));
+  }
+  return schema.safeExtend(shape);
+}
+
+function nameable(schema: z.ZodType, about: string): z.ZodType {
+  if (schema instanceof z.ZodOptional) return nameable(schema.unwrap() as z.ZodType, about);
+  if (!(schema instanceof z.ZodObject)) return schema;
+  const shape = Object.fromEntries(Object.entries(schema.shape).map(([key, one]) => [key, optional(one as z.ZodType)]));
+  const open = schema.safeExtend({
+    ...shape,
+    preset: z.string('must be the name of a preset').optional().describe(about),
+  });
+  return orShort(open, (short) => ({ preset: short }), 'string');
+}
+
+function optional(schema: z.ZodType): z.ZodType {
+  return schema instanceof z.ZodOptional ? schema : schema.optional();
+}

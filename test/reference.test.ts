@@ -32,7 +32,7 @@ describe('docs/reference', () => {
   it('states fields with unit, range, default and example', () => {
     const nut = pages.get('nut.md')!;
     expect(nut).toMatch(
-      /^\| `screw\.major` \| over the crests.* \| from 3 mm to 60 mm \| mm \| .* \| `7\.95 ± 0\.03 mm` \|$/m,
+      /^\| `screw\.major` \| over the crests.* \| from 2\.5 mm to 60\.5 mm \| mm \| .* \| `7\.95 ± 0\.03 mm` \|$/m,
     );
     expect(nut).toMatch(
       /^\| `printer\.nozzle` \| .* \| from 0\.1 mm to 1\.5 mm \| mm \| 0\.4: the most common nozzle \| `0\.4 mm` \|$/m,

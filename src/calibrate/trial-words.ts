@@ -30,21 +30,37 @@ const SLIGHT = { play: 0.02, bore: 0.06, foot: 0.1 } as const;
 const TAKES = 0.35;
 
 /**
+ * Play that the last of several nuts has more than was wanted. Wanted is that of the first nut with its diametral
+ * clearance: what changed in the axial clearance since then makes up for the printer.
+ *
+ * @param trials    the oldest first
+ * @param estimate  gap by all trials
+ * @returns run in, one tooth                               [mm]
+ */
+export function playBeyondWanted(trials: readonly Trial[], { gap }: TrialEstimate): number {
+  const last = trials.at(-1)!;
+  const first = trials.find(({ fit }) => fit.diametral === last.fit.diametral)!;
+  return last.wanted.play + gap.value - first.wanted.play;
+}
+
+/**
  * What went wrong with the last of several nuts, the cause to mend first leading; each with the one number to change.
  * Signs by common practice at the bench.
  *
- * @param trial    the last nut
+ * @param trials   the oldest first
  * @param estimate shrink and gap by all trials
  * @returns at least one finding
  */
-export function trialFindings(trial: Trial, estimate: TrialEstimate): TrialFinding[] {
-  const found = [
-    ...byPlace(trial),
-    ...byTime(trial),
-    ...byPitch(trial, estimate),
-    ...byBore(trial),
-    ...byFlank(trial, estimate),
+export function trialFindings(trials: readonly Trial[], estimate: TrialEstimate): TrialFinding[] {
+  const trial = trials.at(-1)!;
+  const [pitch, bore, flank] = [
+    byPitch(trial, estimate),
+    byBore(trial),
+    byFlank(trial, playBeyondWanted(trials, estimate), estimate.gap.sigma),
   ];
+  // a pitch error does not keep a nut from starting, and a nut that does not start tells nothing of its play
+  const bySize = trial.goes === 'no' ? [...bore, ...flank, ...pitch] : [...pitch, ...bore, ...flank];
+  const found = [...byPlace(trial), ...byTime(trial), ...bySize];
   return found.length > 0
     ? found
     : [{ cause: 'none', words: 'The nut is as wanted, within what the readings tell: keep the settings.' }];
@@ -150,16 +166,15 @@ function byBore({ bore, wanted, applied }: Trial): TrialFinding[] {
   ];
 }
 
-function byFlank({ fit, goes }: Trial, { gap }: TrialEstimate): TrialFinding[] {
-  const off = gap.value;
-  if (Math.abs(off) <= SLIGHT.play || Math.abs(off) <= gap.sigma) return [];
+function byFlank({ fit, goes }: Trial, off: number, sigma: number): TrialFinding[] {
+  if (Math.abs(off) <= SLIGHT.play || Math.abs(off) <= sigma) return [];
   const small = off < 0;
   const feel = small ? (goes === 'no' ? 'It does not start or is tight at once: t' : 'T') : 'T';
   return [
     {
       cause: small ? 'flank-gap-small' : 'flank-gap-large',
       words: `${feel}he gap between the flanks is ${plain(Math.abs(off), 2)} mm ${small ? 'smaller' : 'larger'} than wanted: ${small ? 'tight' : 'loose'} all along.`,
-      change: { field: 'fit.axial', from: fit.axial, to: fit.axial - off, half: 2 * gap.sigma },
+      change: { field: 'fit.axial', from: fit.axial, to: fit.axial - off, half: 2 * sigma },
     },
   ];
 }

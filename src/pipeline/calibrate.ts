@@ -4,6 +4,7 @@ import { observe } from '../calibrate/observations.js';
 import { requireAlike, requireSameRun } from '../calibrate/one-printer.js';
 import { profileText } from '../calibrate/profile-text.js';
 import { type Results, resultsSchema } from '../calibrate/results.js';
+import type { Trial } from '../calibrate/trial.js';
 import { readProfile } from '../presets/profile.js';
 import { resolveMaterial } from '../presets/resolve-material.js';
 import { resolvePrinter } from '../presets/resolve-printer.js';
@@ -13,7 +14,10 @@ import { Assumptions } from '../sheet/assumptions.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { validate } from '../sheet/validate.js';
 import { fault } from '../units/faults.js';
+import { halfWidth } from '../units/measured.js';
 import { locating } from './locate-faults.js';
+import { refineByTrials, trialsOf } from './refine-by-trials.js';
+import { tryNuts } from './trials.js';
 
 /** A calibration with what was believed before. */
 export interface Calibrated {
@@ -58,6 +62,8 @@ function fromRuns(runs: readonly Results[], presets: PresetTexts): Calibrated {
 export interface OldProfile {
   readonly revision: number;
   readonly runs: readonly Results[];
+  /** finished nuts that told of it, the oldest first */
+  readonly trials: readonly Trial[];
 }
 
 /**
@@ -66,14 +72,22 @@ export interface OldProfile {
  */
 export function readOldProfile(id: string, text: string): OldProfile {
   const { data } = readProfile(id, { [`profiles/${id}.yaml`]: text });
-  return { revision: data.revision, runs: data.runs.map((run) => validate(resultsSchema, run)) };
+  return {
+    revision: data.revision,
+    runs: data.runs.map((run) => validate(resultsSchema, run)),
+    trials: trialsOf(id, text),
+  };
 }
 
 /**
  * New readings together with those of an old profile.
  * @throws InputError readings that are in the profile already, or that tell of another printer
  */
-export function refineRuns(old: OldProfile, runs: readonly Results[], presets: PresetTexts = SHIPPED): Calibrated {
+export function refineRuns(
+  old: Pick<OldProfile, 'runs'>,
+  runs: readonly Results[],
+  presets: PresetTexts = SHIPPED,
+): Calibrated {
   const known = new Set(old.runs.map(fingerprint));
   if (runs.some((run) => known.has(fingerprint(run))))
     throw fault('readings', '', 'are in the profile already; read another print, or the same one anew');
@@ -86,7 +100,16 @@ function fingerprint({ coupon, readings, tried }: Results): string {
   return JSON.stringify([coupon, readings ?? {}, tried ?? {}]);
 }
 
-/** The text of a profile. */
-export function writeProfile(id: string, revision: number, { calibration, believed }: Calibrated): string {
-  return profileText({ id, revision }, calibration, believed);
+/** The text of a profile; what finished nuts have told stays told, on what coupons say now. */
+export function writeProfile(
+  id: string,
+  revision: number,
+  { calibration, believed }: Calibrated,
+  trials: readonly Trial[] = [],
+): string {
+  const text = profileText({ id, revision }, calibration, believed);
+  if (trials.length === 0) return text;
+  const { axial } = calibration;
+  const tried = tryNuts(trials, axial && { value: axial.likely, sigma: halfWidth(axial) / 2 });
+  return refineByTrials(id, text, tried, revision).text;
 }

@@ -27,6 +27,19 @@ export function readTrial(text: string): Trial {
   return validate(trialSchema, value, locate);
 }
 
+/** A trial as a map whose values a file may hold; read back it is the same. */
+export function trialFields(trial: Trial): Record<string, unknown> {
+  const field = (value: unknown): unknown =>
+    typeof value === 'object' && value !== null && 'value' in value
+      ? `${value.value}${'half' in value && value.half !== undefined ? ` ± ${value.half}` : ''} mm`
+      : value;
+  return Object.fromEntries(
+    Object.entries(trial)
+      .filter(([, value]) => value !== undefined)
+      .map(([key, value]) => [key, field(value)]),
+  );
+}
+
 /**
  * What went wrong with finished nuts, and what to change.
  *
@@ -52,5 +65,5 @@ export function tryNuts(trials: readonly Trial[], axial?: Found): TriedNuts {
   }
   const prior = axial ?? { value: first.applied.axial, sigma: Math.max(0.001, first.doubt.axial / 2) };
   const estimate = estimateFromTrials(trials, prior);
-  return { trials, estimate, findings: trialFindings(trials.at(-1)!, estimate) };
+  return { trials, estimate, findings: trialFindings(trials, estimate) };
 }

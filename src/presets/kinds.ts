@@ -81,6 +81,7 @@ const SCHEMAS = {
       .optional()
       .describe('room that the hand likes around what goes into a pocket'),
     runs: z.array(block, 'must be a list of results').min(1).max(200).describe('every reading the figures rest on'),
+    trials: z.array(block, 'must be a list of trials').max(200).optional().describe('what was seen on finished nuts'),
   }),
 } as const;
 

@@ -82,7 +82,7 @@ async function written(folder: string, id: string, decide: () => Promise<Decided
     return await withFolders(folder, () =>
       withLock(path, async () => {
         const made = await decide();
-        putFile(path, writeProfile(id, made.revision, made.calibrated));
+        putFile(path, writeProfile(id, made.revision, made.calibrated, made.trials));
         return made;
       }),
     );
@@ -101,17 +101,17 @@ interface Given {
 function decided(id: string, path: string, { old, runs, whenThere }: Given) {
   if (old === undefined) {
     if (whenThere === 'refine') throw fault('--refine', id, `there is no ${path} to refine`);
-    return { calibrated: calibrateRuns(runs), revision: 1 };
+    return { calibrated: calibrateRuns(runs), revision: 1, trials: [] };
   }
   if (whenThere === 'refine') {
     const before = readOldProfile(id, old);
-    return { calibrated: refineRuns(before, runs), revision: before.revision + 1 };
+    return { calibrated: refineRuns(before, runs), revision: before.revision + 1, trials: before.trials };
   }
   if (whenThere === 'keep') {
     const how = '--refine adds these readings to its own, --replace writes it anew, --name gives this one another name';
     throw new FileMistakes(path, [{ path: '', value: '', allowed: `is already there: ${how}` }]);
   }
-  return { calibrated: calibrateRuns(runs), revision: revisionOf(id, old) + 1 };
+  return { calibrated: calibrateRuns(runs), revision: revisionOf(id, old) + 1, trials: [] };
 }
 
 /** What is replaced need not be whole. */

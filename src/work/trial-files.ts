@@ -2,7 +2,7 @@ import { readdir } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import type { Trial } from '../calibrate/trial.js';
 import type { Found } from '../calibrate/trial-estimate.js';
-import { refineByTrials } from '../pipeline/refine-by-trials.js';
+import { joinTrials, refineByTrials, trialsOf } from '../pipeline/refine-by-trials.js';
 import { isTrial, readTrial, type TriedNuts, tryNuts } from '../pipeline/trials.js';
 import { PROFILE_NAME } from '../sheet/sections/profile.js';
 import { fault, InputError } from '../units/faults.js';
@@ -62,24 +62,25 @@ export async function tryFiles(
   place: InputPlace,
   { to, name, refines, writes, axial }: TrialOptions,
 ): Promise<TriedFiles> {
-  const tried = tryNuts(trials, axial);
   const id = name ?? trials.at(-1)?.profile;
   const folder = resolve(place.cwd, to);
   const isThere = id !== undefined && (await readdir(folder).catch((): string[] => [])).includes(`${id}.yaml`);
-  if (!refines || !writes) return { ...tried, ...(isThere ? { could: id } : {}) };
+  if (!refines || !writes) return { ...tryNuts(trials, axial), ...(isThere ? { could: id } : {}) };
   if (id === undefined || !PROFILE_NAME.test(id)) throw fault('--name', id ?? '', 'must be the profile to refine');
   if (!isThere) throw fault('--refine', id, `there is no ${join(to, `${id}.yaml`)} to refine`);
   const path = join(folder, `${id}.yaml`);
   settleAll(folder);
-  const revision = await withFolders(folder, () =>
+  return await withFolders(folder, () =>
     withLock(path, async () => {
       const text = await readInput(path, place);
-      const refined = inFile(path, () => refineByTrials(id, text, tried));
-      putFile(path, refined.text);
-      return refined.revision;
+      return inFile(path, () => {
+        const tried = tryNuts(joinTrials(trialsOf(id, text), trials), axial);
+        const { text: refined, revision } = refineByTrials(id, text, tried);
+        putFile(path, refined);
+        return { ...tried, written: { path: join(to, `${id}.yaml`), id, revision } };
+      });
     }),
   );
-  return { ...tried, written: { path: join(to, `${id}.yaml`), id, revision } };
 }
 
 function inFile<T>(file: string, work: () => T): T {

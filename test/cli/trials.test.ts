@@ -25,6 +25,30 @@ it('goes from a coupon over a printed nut to a finer profile', async () => {
   const text = readFileSync(join(cwd, 'profiles/pa12-workshop.yaml'), 'utf8');
   expect(text).toMatch(/source: finished nuts n/);
   expect((await call(cwd, ['check', 'nut.yaml', '--json'])).code).toBeLessThan(2);
+  const axialOf = (profile: string) => /axial: ([\d.]+) ±/.exec(profile)?.[1];
+
+  // the same nut does not count twice
+  const twice = await call(cwd, ['calibrate', 't.yaml', '--refine']);
+  expect([twice.code, twice.stderr]).toEqual([2, expect.stringMatching(/nut: n; is in the profile already/)]);
+
+  // a further coupon keeps what the nut told
+  const coupon = readFileSync(join(cwd, 'r.yaml'), 'utf8').replace(/^coupon: .*$/m, 'coupon: another');
+  writeFileSync(join(cwd, 'r2.yaml'), coupon);
+  expect((await call(cwd, ['calibrate', 'r2.yaml', '--refine'])).stderr).toContain('written, revision 3');
+  const again = readFileSync(join(cwd, 'profiles/pa12-workshop.yaml'), 'utf8');
+  expect(again).toMatch(/source: finished nuts n/);
+  expect(Number(axialOf(again))).toBeCloseTo(Number(axialOf(text)), 0);
+
+  // and a further nut is joined to the first
+  writeFileSync(
+    join(cwd, 't2.yaml'),
+    fill('by-hand', 'jams_after: ')
+      .replace(/^play:[^#]*/m, 'play: 0.15 mm ')
+      .replace('nut: n', 'nut: second'),
+  );
+  const joined = await call(cwd, ['calibrate', 't2.yaml', '--refine']);
+  expect(joined.stdout).toMatch(/^n, second: 2 trials/);
+  expect(joined.stderr).toContain('written, revision 4');
 });
 
 it('refuses a trial in which nothing is filled in', async () => {

@@ -15,6 +15,17 @@ export const PLAIN_COUPLING = {
   duty: { temperature: 25 },
 } as const;
 
+/** What makes an insert alone of the plain coupling: no shafts, and the jaws of two bought hubs. */
+export const BOUGHT_HUBS = {
+  motor: { shaft: undefined },
+  screw: undefined,
+  motor_hub: undefined,
+  screw_hub: undefined,
+  material: undefined,
+  hubs: { outside_diameter: 25 },
+  jaws: { count: 3, height: 8, width: 7, inner: 12 },
+} as const;
+
 /** The plain coupling with changes, map by map; `undefined` takes a field out. */
 export function couplingSheet(changes: Tree = {}): Record<string, unknown> {
   return changed(PLAIN_COUPLING, changes);

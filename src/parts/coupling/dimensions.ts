@@ -17,7 +17,7 @@ import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
 import { type HubPlan, printedHub } from './hub-plan.js';
-import { jawWidth } from './jaws.js';
+import { type JawPlan, jawWidth } from './jaws.js';
 import { layOut } from './layout.js';
 import { peakTorque } from './peak-torque.js';
 import type { Hub, HubName, Insert } from './pieces.js';
@@ -32,7 +32,10 @@ export type { Hub, HubName, Insert, Pad } from './pieces.js';
 /** A jaw coupling, worked out. */
 export interface CouplingDesign extends DesignBase {
   readonly part: 'coupling';
+  /** those that are made */
   readonly hubs: readonly Hub[];
+  /** of both hubs, made or bought; finished sizes */
+  readonly jaws: JawPlan;
   readonly insert: Insert;
   /** between the floors of the two hubs */
   readonly gap: number;
@@ -57,8 +60,8 @@ export interface CouplingDesign extends DesignBase {
     readonly shock: Shock;
   };
   readonly skipped: readonly HubName[];
-  /** whether the jaws were given, as a bought half needs */
-  readonly jawsKnown: boolean;
+  /** what of the jaws of a bought half was not measured, as fields of the sheet */
+  readonly unmeasured: readonly string[];
   readonly material: Material;
   readonly printer: Printer;
   readonly calipers: number;
@@ -76,7 +79,9 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     D.calipers,
     'half-width of a reading by ordinary calipers',
   );
-  const material = resolveMaterial(sheet.material, presets, assumptions);
+  // what only hubs hang on is no assumption of an insert alone
+  const ofHubs = madeHubs(sheet) ? assumptions : new Assumptions();
+  const material = resolveMaterial(sheet.material, presets, ofHubs);
   const printer = resolvePrinter(sheet.printer, presets, assumptions);
   const screw = sheet.screw ? resolveScrew(sheet.screw, calipers, assumptions) : undefined;
   const shafts = {
@@ -99,8 +104,8 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     'stepper cases run at 50 to 80 °C',
   );
   const temperatures = hubTemperatures(motorTemperature, duty.temperature);
-  const retighten = assumptions.or(sheet.retighten, 'retighten', 'no', 'clamp screws are tightened once') === 'yes';
-  const turns = assumptions.or(duty.reversing, 'duty.reversing', 'yes', 'a screw turns both ways under load');
+  const retighten = ofHubs.or(sheet.retighten, 'retighten', 'no', 'clamp screws are tightened once') === 'yes';
+  const turns = ofHubs.or(duty.reversing, 'duty.reversing', 'yes', 'a screw turns both ways under load');
   const reversing = turns === 'yes';
   const misalignment = misalignmentOf(given, assumptions);
   const elastomer = insertMaterial(sheet, printer, presets, assumptions);
@@ -133,6 +138,7 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     part: 'coupling',
     name: sheet.name,
     hubs,
+    jaws: laid.jaws,
     insert,
     gap: laid.gap,
     ...(laid.shaftGap === undefined ? {} : { shaftGap: laid.shaftGap }),
@@ -162,15 +168,30 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
       shock,
     },
     skipped: laid.skipped,
-    jawsKnown: sheet.jaws?.count !== undefined && sheet.jaws.height !== undefined && sheet.jaws.width !== undefined,
+    unmeasured: laid.skipped.length > 0 ? unmeasuredJaws(sheet) : [],
     material,
     printer,
     calipers,
     dimensions: { finished: named(hubs, insert, 'finished'), printed: named(hubs, insert, 'printed') },
     assumptions: assumptions.list,
     limits: sheet.limits ?? {},
-    densities: { [material.name]: material.density, [elastomer.material.name]: elastomer.material.density },
+    densities: {
+      ...(hubs.length > 0 ? { [material.name]: material.density } : {}),
+      [elastomer.material.name]: elastomer.material.density,
+    },
   };
+}
+
+/** Whether a hub is made: bores want a shaft. */
+function madeHubs({ motor, screw, shaft }: CouplingSheet): boolean {
+  return [motor.shaft, screw, shaft].some((one) => one !== undefined);
+}
+
+/** What an insert must be told of the jaws that it goes into. */
+function unmeasuredJaws({ hubs, jaws = {} }: CouplingSheet): string[] {
+  const told = { 'hubs.outside_diameter': hubs?.outside_diameter };
+  const wanted = (['count', 'height', 'width', 'inner'] as const).map((key) => [`jaws.${key}`, jaws[key]] as const);
+  return [...Object.entries(told), ...wanted].flatMap(([field, value]) => (value === undefined ? [field] : []));
 }
 
 function misalignmentOf(given: NonNullable<CouplingSheet['misalignment']>, assumptions: Assumptions) {

@@ -2,7 +2,6 @@ import { lobeStress } from '../../mechanics/coupling/insert-stress.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import { Assumptions } from '../../sheet/assumptions.js';
-import { cosd, sind } from '../../solid/angles.js';
 import type { FastenerSize } from '../../standards/fasteners/sizes.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
@@ -20,7 +19,8 @@ import { LEAST_WALL } from '../common/walls.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
 import type { HubPlan } from './hub-plan.js';
 import { jawLoads } from './jaw-load.js';
-import { halfPitch, type JawPlan, jawWidth, slotLevels, slotStart, straightHalf } from './jaws.js';
+import { type JawPlan, straightHalf } from './jaws.js';
+import { fitting, isSound, jawsFor, narrow } from './lay-jaws.js';
 import type { Hub, HubName, Insert, Pad } from './pieces.js';
 import type { CouplingSheet } from './sheet.js';
 import type { SpiderPlan } from './spider.js';
@@ -46,6 +46,8 @@ export type LaidHub = Omit<Hub, 'printed' | 'temperature'>;
 /** A coupling laid out at finished sizes. */
 export interface Layout {
   readonly hubs: readonly LaidHub[];
+  /** of both hubs, made or bought */
+  readonly jaws: JawPlan;
   readonly insert: Pick<Insert, 'finished' | 'pad' | 'flankClearance'>;
   readonly gap: number;
   readonly shaftGap?: number;
@@ -94,6 +96,7 @@ export function layOut(sheet: CouplingSheet, task: Task, assumptions: Assumption
   const shaftGap = shaftGapOf(hubs, pad, gap);
   return {
     hubs,
+    jaws,
     insert: { finished: insert, pad: padded(pad, insert), flankClearance },
     gap,
     ...(shaftGap === undefined ? {} : { shaftGap }),
@@ -209,9 +212,10 @@ interface PadPlan {
 function padOf(sheet: CouplingSheet, wishes: readonly Wish[], assumptions: Assumptions): PadPlan {
   const own = sheet.insert?.pad;
   const usual = sheet.insert?.center === 'solid' ? 'soft' : 'disc';
+  const stands = sheet.mounting === 'motor-below' && wishes.length > 0;
   const kind =
     own?.kind ??
-    (sheet.mounting === 'motor-below' && !(sheet.insert?.center === 'solid' && sheet.thrust_bearing === 'yes')
+    (stands && !(sheet.insert?.center === 'solid' && sheet.thrust_bearing === 'yes')
       ? assumptions.or<Pad>(
           undefined,
           'insert.pad',
@@ -219,8 +223,12 @@ function padOf(sheet: CouplingSheet, wishes: readonly Wish[], assumptions: Assum
           'both shaft ends stand on it, so that the insert carries no weight',
         )
       : 'none');
-  const widest = Math.max(...wishes.map(({ shaft }) => shaft.diameter.likely));
+  if (kind === 'soft' && wishes.length === 0)
+    throw fault('insert.pad', kind, 'must be disc, ball or none where no shaft is given');
   if (kind === 'none' || kind === 'soft') return { kind, diameter: 0, thickness: 0 };
+  const widest = Math.max(0, ...wishes.map(({ shaft }) => shaft.diameter.likely));
+  if (widest === 0 && own?.diameter === undefined)
+    throw fault('insert.pad.diameter', '', `is missing; no shaft is given that tells how wide the ${kind} must be`);
   const diameter = assumptions.or<number>(
     own?.diameter,
     'insert.pad.diameter',
@@ -245,11 +253,12 @@ interface OutlineInput {
 /** The outline that both hubs share, and jaws on it. */
 function outlineFor(sheet: CouplingSheet, { wishes, pad, task, given }: OutlineInput, assumptions: Assumptions) {
   const least = Math.max(
+    0,
     ...wishes.map(({ radius, bore }) =>
       Math.max(radius, boreReach(bore).most + LEAST_WALL + 0.1, 0.525 * bore.diameter * 2),
     ),
   );
-  const shaftHole = Math.max(...wishes.map(({ shaft }) => shaft.diameter.likely)) + D.holeRoom;
+  const shaftHole = Math.max(0, ...wishes.map(({ shaft }) => shaft.diameter.likely)) + D.holeRoom;
   const hole =
     sheet.insert?.hole ?? (pad.kind === 'disc' || pad.kind === 'ball' ? Math.max(shaftHole, pad.diameter + 0.4) : 0);
   const through = pad.kind === 'none' ? [] : wishes;
@@ -262,7 +271,7 @@ function outlineFor(sheet: CouplingSheet, { wishes, pad, task, given }: OutlineI
     const slim = wishes.find((wish) => wish.radius > radius + 1e-9 || boreReach(wish.bore).most + 1 > radius);
     if (slim) throw tooSlim(given, slim.bore, { washers: false, ...slim.grip.clamp });
     const jaws = jawsFor(sheet, radius, core);
-    return { radius, jaws: fitting(jaws, sheet, radius), hole };
+    return { radius, jaws: fitting(jaws, sheet), hole };
   }
   const start = Math.ceil(2 * least - 1e-9) / 2;
   let first: { radius: number; jaws: JawPlan } | undefined;
@@ -275,7 +284,7 @@ function outlineFor(sheet: CouplingSheet, { wishes, pad, task, given }: OutlineI
       break;
     }
   }
-  if (!first) throw narrow(jawsFor(sheet, MOST_RADIUS, core), sheet);
+  if (!first) throw narrow(jawsFor(sheet, start, core), sheet);
   assumptions.note(
     'hubs.outside_diameter',
     2 * first.radius,
@@ -311,72 +320,6 @@ function isStrong(sheet: CouplingSheet, at: InsertInput, task: Task): boolean {
     temperature: Math.max(...Object.values(task.temperatures).map(({ at: hot }) => hot)),
   });
   return loads.every((load) => load.bending <= load.bendingBorne && load.shear <= load.shearBorne);
-}
-
-/** Jaws on an outline; the room inside them grows until they part from one another. */
-function jawsFor(sheet: CouplingSheet, radius: number, core: number): JawPlan {
-  const own = sheet.jaws ?? {};
-  const count = own.count ?? (radius >= 25 ? 4 : 3);
-  const height = own.height ?? sheet.insert?.height ?? Math.max(4, Math.round(D.heightShare * 4 * radius) / 2);
-  const at = (inner: number): JawPlan => {
-    const halfSlot = halfSlotOf(count, (inner + radius) / 2, own.width);
-    const fillet = own.fillet ?? Math.min(0.5, halfSlot / 4);
-    return {
-      count,
-      height,
-      outer: radius,
-      inner,
-      halfSlot,
-      hollow: own.flank === 'curved' ? D.hollowShare * 2 * halfSlot : 0,
-      draft: own.draft ?? 0,
-      fillet,
-      bevel: own.bevel ?? Math.min(0.5, halfSlot / 4),
-      recess: D.recess,
-    };
-  };
-  if (own.inner !== undefined) return at(own.inner / 2);
-  const least = Math.max(D.innerShare * radius, core);
-  let jaws = at(least);
-  for (let inner = least; inner <= 0.78 * radius; inner += 0.25) {
-    jaws = at(inner);
-    if (isSound(jaws, sheet)) break;
-  }
-  return jaws;
-}
-
-function halfSlotOf(count: number, meanRadius: number, width: number | undefined): number {
-  if (width === undefined) return (D.lobeShare * Math.PI * meanRadius) / (2 * count);
-  const beta = halfPitch(count);
-  return meanRadius * sind(beta) - (width / 2) * cosd(beta);
-}
-
-/** Whether jaws stand apart from one another, with some width left at their inner ends. */
-function isSound(jaws: JawPlan, sheet: CouplingSheet): boolean {
-  const most = Math.max(
-    ...slotLevels(jaws)
-      .slice(0, -1)
-      .map(([, offset]) => offset),
-  );
-  const wanted = sheet.jaws?.inner === undefined ? D.leastJaw : 0.4;
-  const room = jaws.outer - jaws.inner > 1.5 && jaws.halfSlot > 0.5 && jaws.halfSlot - jaws.fillet > 0.2;
-  const high = jaws.height > jaws.fillet + jaws.bevel + 1;
-  return (
-    room && high && jaws.inner > 1 && jawWidth(jaws, jaws.inner) >= wanted + 2 * most && slotStart(jaws) !== undefined
-  );
-}
-
-function fitting(jaws: JawPlan, sheet: CouplingSheet, radius: number): JawPlan {
-  if (isSound(jaws, sheet) && jaws.inner < radius) return jaws;
-  throw narrow(jaws, sheet);
-}
-
-function narrow(jaws: JawPlan, sheet: CouplingSheet) {
-  const field = (['inner', 'width', 'count', 'height'] as const).find((key) => sheet.jaws?.[key] !== undefined);
-  return fault(
-    field ? `jaws.${field}` : 'hubs.outside_diameter',
-    field ? String(sheet.jaws?.[field]) : `${plain(2 * jaws.outer)} mm`,
-    `leaves no ${jaws.count} jaws with lobes between them; use ${jaws.count > 2 ? 'fewer jaws, ' : ''}a larger outside${jaws.hollow > 0 ? ', straight flanks' : ''}, or smaller fillet and bevel`,
-  );
 }
 
 interface InsertInput {

@@ -75,15 +75,14 @@ export function mateCoupling(design: CouplingDesign, kernel: Kernel): Finding[] 
 }
 
 /** Hubs and insert of a design at finished sizes. */
-export function assemblyOf({ hubs, insert, gap }: CouplingDesign): Assembly {
-  const { jaws } = hubs[0]!.finished;
+export function assemblyOf({ jaws, insert, gap }: CouplingDesign): Assembly {
   // where flanks are curved, play hangs on how exactly the room inside the jaws is drawn
   return { jaws, spider: insert.finished, gap, chordError: jaws.hollow > 0 ? 0.005 : 0.04 };
 }
 
-function mateWords({ misalignment: { angular, parallel, axial }, hubs }: CouplingDesign): string {
+function mateWords({ misalignment: { angular, parallel, axial }, jaws }: CouplingDesign): string {
   const offsets = `${plain(angular)}°, ${plain(parallel)} mm aside and ${plain(axial)} mm along`;
-  return `in place, pulled apart, and misaligned by ${offsets} in ${DIRECTIONS * hubs[0]!.finished.jaws.count} positions of a turn`;
+  return `in place, pulled apart, and misaligned by ${offsets} in ${DIRECTIONS * jaws.count} positions of a turn`;
 }
 
 function commonBeyondSqueeze(design: CouplingDesign, assembly: Assembly, lower: Shape, kernel: Kernel): number {

@@ -23,8 +23,7 @@ export function squeezeAt(design: CouplingDesign): number {
 }
 
 /** How far the fillet at the foot of a jaw stands out where the lowest edge of a misaligned lobe comes to lie [mm]. */
-function filletBite({ insert, hubs, gap, misalignment }: CouplingDesign): number {
-  const { jaws } = hubs[0]!.finished;
+function filletBite({ insert, jaws, gap, misalignment }: CouplingDesign): number {
   const { height, reach } = insert.finished;
   const lowest = (gap - height) / 2 - misalignment.axial / 2 - leanOf(misalignment) * reach;
   return Math.max(0, -offsetAtHeight(slotLevels(jaws), Math.max(0, lowest)));
@@ -44,8 +43,8 @@ export interface Allowed {
 }
 
 /** What the gaps allow: the rims must not meet, the ring stays clear of the jaws, the lobes are squeezed so far. */
-export function allowedMisalignment({ insert, hubs, gap }: CouplingDesign): Allowed {
-  const { jaws, outside } = hubs[0]!.finished;
+export function allowedMisalignment({ insert, jaws, gap }: CouplingDesign): Allowed {
+  const outside = 2 * jaws.outer;
   const tips = Math.min(gap - jaws.height, gap - insert.finished.height);
   const byRim = (Math.atan(tips / outside) * 180) / Math.PI;
   const squeeze = MOST_SQUEEZE * 2 * insert.finished.halfWidth - Math.max(0, -insert.flankClearance);

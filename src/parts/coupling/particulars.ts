@@ -8,7 +8,7 @@ import type { CouplingDesign } from './dimensions.js';
 
 /** What to buy, how to print, and what to beware of. */
 export function couplingParticulars(design: CouplingDesign): Particulars {
-  const { hubs, insert, material, printer, axial } = design;
+  const { hubs, material, axial } = design;
   const tightening = new Set(hubs.flatMap(({ grip }) => tighteningWords(grip, material) ?? []));
   const hung = 'A jaw coupling comes apart along its axis: it must never carry a hanging screw.';
   return {
@@ -17,6 +17,7 @@ export function couplingParticulars(design: CouplingDesign): Particulars {
       ...padHardware(design),
     ]),
     cautions: [
+      ...boughtWords(design),
       ...(axial.mounting === 'motor-above' ? [hung] : []),
       ...tightening,
       ...clampCareWords(
@@ -28,6 +29,12 @@ export function couplingParticulars(design: CouplingDesign): Particulars {
       'Guard the coupling: a turning hub draws in hair, cuffs and gloves.',
       ...DRIVE_CAUTIONS,
     ],
+    ...(hubs.length === 0 ? insertAlone(design) : hubsAndInsert(design)),
+  };
+}
+
+function hubsAndInsert({ insert, material, printer }: CouplingDesign): Pick<Particulars, 'applied' | 'print'> {
+  return {
     applied: `${appliedWords(material, printer)}; insert: ${appliedWords(insert.material, insert.printer)}`,
     print: {
       face_up: 'hubs stand on their plain end, jaws up; the insert lies flat',
@@ -37,6 +44,27 @@ export function couplingParticulars(design: CouplingDesign): Particulars {
   };
 }
 
+function insertAlone({ insert }: CouplingDesign): Pick<Particulars, 'applied' | 'print'> {
+  return {
+    applied: appliedWords(insert.material, insert.printer),
+    print: {
+      face_up: 'either face of the insert',
+      why: 'its lobes are pressed along the layers, and nothing hangs over',
+      support: 'none',
+    },
+  };
+}
+
+/** What a bought half must show before the insert is printed. */
+function boughtWords({ skipped, hubs, gap }: CouplingDesign): string[] {
+  if (skipped.length === 0) return [];
+  const which = hubs.length === 0 ? 'Both hubs are bought' : 'One hub is bought';
+  return [
+    `${which}: print the insert first and push it into the jaws by hand; it must go in all round and sit on the floor.`,
+    `Set the hubs so that the floors between their jaws are ${plain(gap, 1)} mm apart, so that no jaw meets the other hub.`,
+  ];
+}
+
 function padHardware({ insert: { pad } }: CouplingDesign): HardwareRow[] {
   if (pad.kind === 'disc')
     return [{ item: 'steel disc', size: `${plain(pad.diameter)} x ${plain(pad.thickness)} mm`, count: 1 }];
@@ -44,6 +72,7 @@ function padHardware({ insert: { pad } }: CouplingDesign): HardwareRow[] {
 }
 
 function depthWords({ hubs, insert: { pad } }: CouplingDesign): string[] {
+  if (hubs.length === 0) return [];
   const depths = hubs
     .map(({ name, depth }) => `${plain(depth, 1)} mm into the ${name.replace('-', ' ')}`)
     .join(' and ');

@@ -28,8 +28,8 @@ const hubSection = map({
 const jawSection = map({
   count: whole(2, 6, 'jaws of one hub').optional(),
   height: size(60, 'over the floor between the jaws'),
-  width: size(60, 'at the middle of the jaw, across'),
-  inner: size(100, 'diameter of the room inside the jaws'),
+  width: size(60, 'across a jaw, flank to flank, midway between inner and outside diameter'),
+  inner: size(100, 'diameter of the room inside the jaws, tip to tip across the axis'),
   flank: word(['straight', 'curved']).optional(),
   draft: quantity('angle', { least: 0, most: 5 }, 'of the flanks').optional(),
   fillet: small('at the foot of a jaw'),
@@ -75,7 +75,7 @@ export const couplingSchema = map({
   thrust_bearing: word(['yes', 'no'], 'a bearing and collar carry the screw along its axis').optional(),
   locating_holder: word(['yes', 'no'], 'a holder at the other end carries the screw along its axis').optional(),
   retighten: RETIGHTEN,
-  hubs: map({ outside_diameter: size(120, 'of both hubs') }).optional(),
+  hubs: map({ outside_diameter: size(120, 'of both hubs; of a bought one measured over its jaws') }).optional(),
   motor_hub: hubSection.optional(),
   screw_hub: hubSection.optional(),
   jaws: jawSection.optional(),
@@ -105,8 +105,12 @@ export const couplingSchema = map({
   const refuse = (path: string[], message: string) => context.addIssue({ code: 'custom', path, message });
   if (sheet.screw && sheet.shaft) refuse(['shaft'], 'give screw or shaft, not both');
   if (sheet.turned_end && !sheet.screw) refuse(['turned_end'], 'belongs to a screw; give shaft for a plain one');
-  if (!sheet.screw && !sheet.shaft && !sheet.motor.shaft)
-    refuse(['motor', 'shaft'], 'is missing; give the motor shaft, the screw or both: a hub without a bore is not made');
+  const anyShaft = sheet.screw || sheet.shaft || sheet.motor.shaft;
+  if (!anyShaft && sheet.hubs?.outside_diameter === undefined)
+    refuse(
+      ['hubs', 'outside_diameter'],
+      'is missing; without a motor shaft and a screw only the insert is made, for two bought hubs: measure their outside and jaws',
+    );
   const pad = sheet.insert?.pad?.kind;
   if (sheet.insert?.center === 'solid' && pad !== undefined && pad !== 'soft')
     refuse(['insert', 'center'], `a ${pad} wants a ring`);

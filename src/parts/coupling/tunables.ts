@@ -14,11 +14,11 @@ export const COUPLING_TUNABLES: readonly Tunable<CouplingDesign>[] = [
     most: 120,
     step: 0.5,
     grain: 2,
-    now: ({ hubs }) => hubs[0]?.finished.outside,
+    now: madeJaws(({ outer }) => 2 * outer),
   },
   ...ofHub('motor_hub', 'motor-hub'),
   ...ofHub('screw_hub', 'screw-hub'),
-  { ...mm, path: 'jaws.height', least: 2, most: 60, step: 0.5, grain: 1, now: ({ hubs }) => jaws(hubs)?.height },
+  { ...mm, path: 'jaws.height', least: 2, most: 60, step: 0.5, grain: 1, now: madeJaws(({ height }) => height) },
   {
     ...mm,
     path: 'jaws.width',
@@ -26,9 +26,9 @@ export const COUPLING_TUNABLES: readonly Tunable<CouplingDesign>[] = [
     most: 60,
     step: 0.1,
     grain: 0.5,
-    now: ({ hubs }) => widthOf(jaws(hubs)),
+    now: madeJaws(widthOf),
   },
-  { ...mm, path: 'jaws.bevel', least: 0, most: 5, step: 0.1, grain: 0.3, now: ({ hubs }) => jaws(hubs)?.bevel },
+  { ...mm, path: 'jaws.bevel', least: 0, most: 5, step: 0.1, grain: 0.3, now: madeJaws(({ bevel }) => bevel) },
   {
     ...mm,
     path: 'insert.flank_clearance',
@@ -67,10 +67,11 @@ function ofHub(section: 'motor_hub' | 'screw_hub', name: HubName): Tunable<Coupl
 }
 
 /** At the middle of the jaw, as the sheet gives it. */
-function widthOf(plan: JawPlan | undefined): number | undefined {
-  return plan && jawWidth(plan, (plan.inner + plan.outer) / 2);
+function widthOf(plan: JawPlan): number {
+  return jawWidth(plan, (plan.inner + plan.outer) / 2);
 }
 
-function jaws(hubs: readonly Hub[]) {
-  return hubs[0]?.finished.jaws;
+/** Jaws and outside that must fit a bought half are as they are. */
+function madeJaws(of: (jaws: JawPlan) => number) {
+  return ({ jaws, skipped }: CouplingDesign) => (skipped.length > 0 ? undefined : of(jaws));
 }

@@ -7,6 +7,7 @@ import type { CouplingDesign } from './dimensions.js';
 import { acrossView, insertView } from './views/across.js';
 import { holeRows } from './views/holes.js';
 import { hubEnd } from './views/hub-end.js';
+import { insertAloneViews } from './views/insert-alone.js';
 import { notesOf } from './views/notes.js';
 import { sideView } from './views/side.js';
 import { type CouplingInSight, inSight, placementOf, type Standing } from './views/standing.js';
@@ -21,6 +22,7 @@ const APART = 10;
  * jaws and the insert stand apart.
  */
 export function couplingViews(design: CouplingDesign, choice: SizeChoice): PartViews {
+  if (design.hubs.length === 0) return insertAloneViews(design, choice);
   const coupling = inSight(design, choice);
   const { hubs, from } = coupling;
   const { insert, material } = design;

@@ -47,6 +47,7 @@ duty:
   reversing: yes                # no: it turns one way under load, so that a flat may carry
 
 # The rest, for those who want it:
+# A bought hub: leave its shaft out and give outside and jaws as measured; without either shaft only the insert is made.
 # hubs: {outside_diameter: 30 mm}
 # jaws: {count: 3, flank: straight}                          # straight, curved; height, width, inner, draft, fillet, bevel
 # misalignment: {angular: 0.3 deg, parallel: 0.08 mm, axial: 0.15 mm}

@@ -5,7 +5,7 @@ import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { measureMesh } from '../../../src/solid/measure.js';
 import { InputError } from '../../../src/units/faults.js';
-import { couplingSheet } from '../../support/coupling-sheets.js';
+import { BOUGHT_HUBS, couplingSheet } from '../../support/coupling-sheets.js';
 
 const reportOf = (changes: Parameters<typeof couplingSheet>[0] = {}) => check(design(couplingSheet(changes)));
 const rowOf = (changes: Parameters<typeof couplingSheet>[0], id: string) =>
@@ -63,8 +63,90 @@ describe('two shafts, a torque and a mounting', () => {
     const { report, files } = await makePart(couplingSheet({ screw: undefined }));
     expect(files.map(({ name }) => name)).toEqual(['plain-motor-hub.stl', 'plain-insert.stl', 'report.json']);
     expect(report.checks.find(({ id }) => id === 'matched-half')).toMatchObject({ verdict: 'caution' });
-    const measured = { screw: undefined, jaws: { count: 3, height: 10, width: 5.9 } };
+    const jaws = { count: 3, height: 10, width: 6.4, inner: 13 };
+    const measured = { screw: undefined, jaws, hubs: { outside_diameter: 29 } };
     expect(rowOf(measured, 'matched-half')).toMatchObject({ verdict: 'pass' });
+    const { inner: _, ...three } = jaws;
+    const row = rowOf({ ...measured, jaws: three }, 'matched-half');
+    expect(row).toMatchObject({ verdict: 'caution', message: expect.stringMatching(/give jaws\.inner$/) });
+  });
+});
+
+describe('an insert alone, for two bought hubs', () => {
+  const bought = {
+    ...BOUGHT_HUBS,
+    motor: { torque: 0.4, shaft: undefined },
+    duty: { temperature: 25, load: 10, upward: 0 },
+    thrust_bearing: 'yes',
+  };
+
+  it('is made to their measured jaws, tried in them, and nothing else is', async () => {
+    const { report, files } = await makePart(couplingSheet(bought));
+    expect(files.map(({ name }) => name)).toEqual(['plain.stl', 'report.json']);
+    expect(report.checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
+    expect(report.checks.map(({ id }) => id)).toEqual(expect.arrayContaining(['solid-mate', 'solid-squeeze']));
+    expect(report.bodies.map(({ material }) => material)).toEqual(['tpu95a']);
+    expect(report.hardware).toEqual([]);
+    expect(rowOf(bought, 'matched-half')).toMatchObject({ verdict: 'pass' });
+    expect(report.assumptions.map(({ field }) => field)).not.toContain('material');
+  });
+
+  it('has lobes as wide as the gaps between the jaws, squeezed at both flanks', () => {
+    // by hand: at the middle, 9.25 mm from the axis, 60° of a jaw and a lobe are 2·9.25·sin 30° = 9.25 mm across the
+    // lobe; a jaw of 7 mm takes 7·cos 30° = 6.062; the rest is the gap, and 0.03 mm are squeezed at either flank
+    const { insert } = design(couplingSheet(bought)).dimensions.finished;
+    expect((insert as { lobe_width: number }).lobe_width).toBeCloseTo(9.25 - 6.0622 + 0.06, 3);
+  });
+
+  it('is not judged by what hangs on hubs that are not made', () => {
+    const ids = reportOf(bought).checks.map(({ id }) => id);
+    for (const id of ['grip-torque', 'jaw-bending', 'jaw-bare', 'wall', 'bore-runout', 'speed', 'assembly-entry'])
+      expect(ids).not.toContain(id);
+    expect(ids).toEqual(expect.arrayContaining(['coupling-axial', 'insert-stress', 'insert-squeeze', 'heat']));
+  });
+
+  it('asks for what nobody measured of the jaws', () => {
+    const row = rowOf({ ...bought, jaws: { count: 3, height: 8 } }, 'matched-half');
+    expect(row).toMatchObject({ word: 'not-told', missing: ['jaws.width', 'jaws.inner'] });
+  });
+
+  it('takes the reading of the jaws for uncertain: half of it at either flank', () => {
+    const width = 9.25 - 6.0622 + 0.06;
+    expect(rowOf({ ...bought, calipers: 0.1 }, 'insert-squeeze')!.uncertainty).toBeCloseTo(0.05 / width, 3);
+  });
+
+  it.each([
+    [{ hubs: undefined }, 'hubs.outside_diameter', /only the insert is made/],
+    [{ insert: { pad: 'disc' } }, 'insert.pad.diameter', /no shaft/],
+    [{ insert: { pad: 'soft' } }, 'insert.pad', /disc, ball or none/],
+  ])('refuses %j', (changes, path, allowed) => {
+    const found = faultsOf({ ...bought, ...changes }).find((fault) => fault.path === path);
+    expect(found?.allowed).toMatch(allowed);
+  });
+});
+
+describe('bought jaws that do not fit the outside', () => {
+  const half = { motor: { torque: 0.4, shaft: undefined }, hubs: { outside_diameter: 30 }, screw_hub: undefined };
+
+  it('are told what would fit: every cure that is named was tried', () => {
+    const jaws = { count: 3, height: 9, width: 6.2, inner: 11 };
+    const [found] = faultsOf({ ...half, jaws });
+    expect(found).toMatchObject({ path: 'jaws.inner' });
+    expect(found!.allowed).not.toMatch(/larger outside/);
+    const cure =
+      /a larger jaws\.inner \(([\d.]+) mm\), or wider jaws \(jaws\.width ([\d.]+) mm\), or a smaller outside \(([\d.]+) mm\)/;
+    const [inner, width, outside] = cure.exec(found!.allowed)!.slice(1).map(Number);
+    for (const fits of [
+      { jaws: { ...jaws, inner } },
+      { jaws: { ...jaws, width } },
+      { jaws, hubs: { outside_diameter: outside } },
+    ])
+      expect(() => design(couplingSheet({ ...half, ...fits }))).not.toThrow();
+  });
+
+  it('are to be narrower where they leave the lobes no width', () => {
+    const jaws = { count: 3, height: 9, width: 12.5, inner: 14 };
+    expect(faultsOf({ ...half, jaws })[0]!.allowed).toMatch(/narrower jaws \(jaws\.width 1[12]/);
   });
 });
 
@@ -258,7 +340,7 @@ describe('from small to large', () => {
 
 describe('what cannot be', () => {
   it.each([
-    [{ motor: { shaft: undefined }, screw: undefined }, 'motor.shaft', /hub without a bore/],
+    [{ motor: { shaft: undefined }, screw: undefined }, 'hubs.outside_diameter', /measure their outside and jaws/],
     [{ shaft: 8 }, 'shaft', /screw or shaft, not both/],
     [{ screw: undefined, turned_end: 6 }, 'turned_end', /belongs to a screw/],
     [{ hubs: { outside_diameter: 15 } }, 'hubs.outside_diameter', /at least \d+/],

@@ -1,4 +1,4 @@
-import { PLAIN_COUPLING } from '../../support/coupling-sheets.js';
+import { BOUGHT_HUBS, PLAIN_COUPLING } from '../../support/coupling-sheets.js';
 import type { VerdictCases } from '../../support/verdict-gate.js';
 
 /** A sheet for each word that each check can say. */
@@ -84,6 +84,10 @@ export const COUPLING_CASES: VerdictCases = {
   'insert-squeeze': {
     yes: [PLAIN_COUPLING, {}],
     but: [PLAIN_COUPLING, { misalignment: { angular: 5 } }],
+    perhaps: [
+      PLAIN_COUPLING,
+      { ...BOUGHT_HUBS, insert: { flank_clearance: -0.3 }, misalignment: { parallel: 0.3 }, calipers: 0.3 },
+    ],
     no: [PLAIN_COUPLING, { insert: { flank_clearance: -0.3 }, misalignment: { parallel: 3, angular: 5 } }],
   },
   misalignment: {
@@ -127,8 +131,9 @@ export const COUPLING_CASES: VerdictCases = {
     but: [PLAIN_COUPLING, { jaws: { bevel: 0 } }],
   },
   'matched-half': {
-    yes: [PLAIN_COUPLING, { screw: undefined, jaws: { count: 3, height: 10, width: 5.9 } }],
+    yes: [PLAIN_COUPLING, BOUGHT_HUBS],
     but: [PLAIN_COUPLING, { screw: undefined }],
+    'not-told': [PLAIN_COUPLING, { ...BOUGHT_HUBS, jaws: undefined }],
   },
   speed: {
     yes: [PLAIN_COUPLING, { duty: { speed: 500 } }],

@@ -10,7 +10,7 @@ import { type DrawnView, viewsOf } from '../../../src/parts/part-views.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { circleOutline, type Outline, polygonArea } from '../../../src/solid/outline.js';
-import { couplingSheet } from '../../support/coupling-sheets.js';
+import { BOUGHT_HUBS, couplingSheet } from '../../support/coupling-sheets.js';
 import '../../support/seed.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 import { randomCoupling } from './random-couplings.js';
@@ -62,6 +62,15 @@ describe.each(SHEETS)('the drawing of a coupling %s', (_, changes) => {
     const stated = expectSoundDrawing(kernel, { part: 'coupling', sizes, views, dimensions: made.dimensions[sizes] });
     expect(stated).toBeGreaterThanOrEqual(12);
   });
+});
+
+it.each(['finished', 'printed'] as const)('the drawing of an insert alone states all its sizes, %s', (sizes) => {
+  for (const insert of [{}, { center: 'solid' }, { lobes: 'barrelled' }]) {
+    const made = coupling({ ...BOUGHT_HUBS, insert });
+    const views = couplingViews(made, sizes);
+    const stated = expectSoundDrawing(kernel, { part: 'coupling', sizes, views, dimensions: made.dimensions[sizes] });
+    expect(stated).toBe('center' in insert ? 4 : 5);
+  }
 });
 
 it('opens jaws and insert across the axis as their plans say', () => {

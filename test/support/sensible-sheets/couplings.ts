@@ -44,6 +44,39 @@ const jaws = fc
   })
   .map(given);
 
+/** Jaws of bought hubs as they are measured. */
+const boughtHubs = fc
+  .record({
+    outside: within(20, 60),
+    count: fc.integer({ min: 2, max: 5 }),
+    inner: within(0.4, 0.6),
+    share: within(0.52, 0.62),
+  })
+  .map(({ outside, count, inner, share }) => ({
+    hubs: { outside_diameter: outside },
+    jaws: {
+      count,
+      height: tidy(0.35 * outside),
+      width: tidy((share * Math.PI * outside * (1 + inner)) / 2 / (2 * count)),
+      inner: tidy(inner * outside),
+    },
+  }));
+
+/** Inserts for two bought hubs. */
+const insertAlone = (r: Readonly<Record<string, unknown>>, bought: object) =>
+  given({
+    part: 'coupling',
+    name: 'sheet',
+    motor: { torque: r.torque, axial_limit: 30, temperature: 35 },
+    mounting: r.mounting,
+    thrust_bearing: 'yes',
+    ...bought,
+    insert: given({ center: r.solid, flank_clearance: r.clearance, lobes: r.lobes }),
+    misalignment: given({ angular: r.angular, parallel: r.parallel }),
+    printer: { ...(r.printing as object), layer: 0.16 },
+    duty: { load: 5, temperature: 25, speed: 120 },
+  });
+
 /** Jaw couplings with hubs and inserts of all forms. */
 export const sensibleCoupling: fc.Arbitrary<Record<string, unknown>> = fc
   .record({
@@ -62,33 +95,36 @@ export const sensibleCoupling: fc.Arbitrary<Record<string, unknown>> = fc
     motorHub: maybe(hub),
     screwHub: maybe(hub),
     alone: fc.constantFrom(false, false, false, true),
+    bought: fc.oneof({ weight: 5, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: boughtHubs }),
     angular: maybe(within(0, 0.6)),
     parallel: maybe(within(0, 0.2)),
     printing,
     material: fc.constantFrom('pa12', 'petg', 'pc', 'abs'),
   })
   .map((r) =>
-    given({
-      part: 'coupling',
-      name: 'sheet',
-      motor: { torque: r.torque, axial_limit: 30, temperature: 35, ...(r.alone ? {} : { shaft: r.motor }) },
-      ...(r.screw ? { screw: r.screw } : { shaft: r.driven }),
-      mounting: r.mounting,
-      thrust_bearing: 'yes',
-      hubs: r.outside ? { outside_diameter: r.outside } : undefined,
-      jaws: r.jaws,
-      motor_hub: r.motorHub,
-      screw_hub: r.screwHub,
-      insert: given({
-        pad: r.solid ? undefined : r.pad,
-        center: r.solid,
-        flank_clearance: r.clearance,
-        lobes: r.lobes,
-        height: r.height,
-      }),
-      misalignment: given({ angular: r.angular, parallel: r.parallel }),
-      material: r.material,
-      printer: { ...r.printing, layer: 0.16 },
-      duty: { load: 5, temperature: 25, speed: 120 },
-    }),
+    r.bought
+      ? insertAlone(r, r.bought)
+      : given({
+          part: 'coupling',
+          name: 'sheet',
+          motor: { torque: r.torque, axial_limit: 30, temperature: 35, ...(r.alone ? {} : { shaft: r.motor }) },
+          ...(r.screw ? { screw: r.screw } : { shaft: r.driven }),
+          mounting: r.mounting,
+          thrust_bearing: 'yes',
+          hubs: r.outside ? { outside_diameter: r.outside } : undefined,
+          jaws: r.jaws,
+          motor_hub: r.motorHub,
+          screw_hub: r.screwHub,
+          insert: given({
+            pad: r.solid ? undefined : r.pad,
+            center: r.solid,
+            flank_clearance: r.clearance,
+            lobes: r.lobes,
+            height: r.height,
+          }),
+          misalignment: given({ angular: r.angular, parallel: r.parallel }),
+          material: r.material,
+          printer: { ...r.printing, layer: 0.16 },
+          duty: { load: 5, temperature: 25, speed: 120 },
+        }),
   );

@@ -6,7 +6,7 @@ export const within = (least: number, most: number): fc.Arbitrary<number> =>
 
 /** One of several values, or nothing in half of the cases. */
 export const maybe = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
-  fc.option(value, { nil: undefined, freq: 1 });
+  fc.option(value, { nil: undefined, freq: 2 });
 
 /** A number to two places. */
 export const tidy = (value: number): number => Math.round(value * 100) / 100;

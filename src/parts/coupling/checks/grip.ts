@@ -6,18 +6,21 @@ import type { CouplingDesign } from '../dimensions.js';
 
 /** What holds for every body that holds a shaft. */
 export const holdingChecks: readonly Check<CouplingDesign>[] = heldChecks<CouplingDesign>(
-  ({ hubs, demand, retighten, reversing, material, printer }) => ({
-    held: hubs.map(({ name, finished, ...hub }) => {
-      const { slit, ...body } = finished;
-      const closed = slit && { width: slit.width, length: slit.to, web: true };
-      return { ...body, ...(closed ? { slit: closed } : {}), ...hub, name: name.replace('-', ' ') };
-    }),
-    demand,
-    retighten,
-    reversing,
-    material,
-    printer,
-  }),
+  ({ hubs, demand, retighten, reversing, material, printer }) =>
+    hubs.length === 0
+      ? undefined
+      : {
+          held: hubs.map(({ name, finished, ...hub }) => {
+            const { slit, ...body } = finished;
+            const closed = slit && { width: slit.width, length: slit.to, web: true };
+            return { ...body, ...(closed ? { slit: closed } : {}), ...hub, name: name.replace('-', ' ') };
+          }),
+          demand,
+          retighten,
+          reversing,
+          material,
+          printer,
+        },
   'hubs.outside_diameter, motor_hub, screw_hub',
 );
 

@@ -20,15 +20,12 @@ export const heat: Check<CouplingDesign> = {
   grave: true,
   run: (design, { pass: { min = RESERVE } }) => {
     const { material, insert, hubs } = design;
-    const hottest = hubs.reduce((a, b) => (b.temperature.at > a.temperature.at ? b : a));
-    const { at: hub, known } = hottest.temperature;
-    const onMotor = hottest.name === 'motor-hub';
-    const rubber = insertTemperature(design).at;
+    const { at: rubber, known } = insertTemperature(design);
     const rows = [
-      {
-        reserve: material.softening - hub,
-        words: `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(hub, 0)} °C ${onMotor ? 'at the motor shaft' : 'around it'}`,
-      },
+      ...hubs.map(({ name, temperature: { at } }) => ({
+        reserve: material.softening - at,
+        words: `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(at, 0)} °C ${name === 'motor-hub' ? 'at the motor shaft' : 'around it'}`,
+      })),
       {
         reserve: insert.material.softening - rubber,
         words: `${insert.material.name} serves to ${plain(insert.material.softening, 0)} °C, ${plain(rubber, 0)} °C at the insert`,

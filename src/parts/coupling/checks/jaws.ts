@@ -10,9 +10,19 @@ type CouplingCheck = Check<CouplingDesign>;
 const jaws = { group: 'hubs', question: 'carries', source: 'derived: strength by duration and heat' } as const;
 
 /** The jaws of the hotter hub. */
-function workOf({ hubs, insert, gap, misalignment, demand, motor, duty, material }: CouplingDesign): JawWork {
+function workOf({
+  hubs,
+  jaws: plan,
+  insert,
+  gap,
+  misalignment,
+  demand,
+  motor,
+  duty,
+  material,
+}: CouplingDesign): JawWork {
   return {
-    jaws: hubs[0]!.finished.jaws,
+    jaws: plan,
     spider: insert.finished,
     gap,
     modulus: insert.modulus,
@@ -33,6 +43,7 @@ function worstOf(design: CouplingDesign, kind: 'bending' | 'shear') {
 }
 
 function judgeJaw(design: CouplingDesign, limits: LimitsInForce, kind: 'bending' | 'shear', cure: string) {
+  if (design.hubs.length === 0) return undefined;
   const { stress, borne, when } = worstOf(design, kind);
   const own = hard({ max: borne });
   const { max = borne } = limits.of(own).pass;
@@ -75,6 +86,7 @@ export const jawBare: CouplingCheck = {
   unit: 'MPa',
   moves: 'hubs.outside_diameter, jaws.width, jaws.height, material',
   run: (design, limits) => {
+    if (design.hubs.length === 0) return undefined;
     const { bending, bendingBorne } = bareJaw(workOf(design), design.motor.torque);
     const own = soft({ max: bendingBorne });
     const { max = bendingBorne } = limits.of(own).pass;
@@ -96,12 +108,13 @@ export const printLines: CouplingCheck = {
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'jaws.count, jaws.width, insert.hole, printer.nozzle',
-  run: ({ hubs, insert, printer }) => {
-    const plan = hubs[0]!.finished.jaws;
+  run: ({ hubs, jaws: plan, insert, printer }) => {
     const { halfWidth, ring, hole } = insert.finished;
     const own = insert.printer.lineWidth;
     const features = [
-      { where: 'inner end of a jaw', lines: (jawWidth(plan, plan.inner) - 2 * plan.bevel) / printer.lineWidth },
+      ...(hubs.length > 0
+        ? [{ where: 'inner end of a jaw', lines: (jawWidth(plan, plan.inner) - 2 * plan.bevel) / printer.lineWidth }]
+        : []),
       { where: 'a lobe', lines: (2 * halfWidth) / own },
       ...(hole > 0 ? [{ where: 'ring of the insert', lines: (ring - hole / 2) / own }] : []),
     ];

@@ -125,8 +125,8 @@ export const assemblyRoom: CouplingCheck = {
   unit: 'mm',
   limits: hard({ min: 0.1 }),
   moves: 'jaws.height, insert.height, misalignment.axial',
-  run: ({ gap, hubs, insert, misalignment: { axial } }) => {
-    const tips = gap - hubs[0]!.finished.jaws.height;
+  run: ({ gap, jaws, insert, misalignment: { axial } }) => {
+    const tips = gap - jaws.height;
     const lying = gap - insert.finished.height;
     const room = Math.min(tips, lying) - axial;
     return valued(exactly(room), `${plain(room, 2)} mm left after ${plain(axial, 2)} mm of axial misalignment`);
@@ -144,7 +144,9 @@ export const assemblyEntry: CouplingCheck = {
   moves: 'jaws.bevel, insert.flank_clearance',
   trifle: true,
   run: (design) => {
-    const { bevel } = design.hubs[0]!.finished.jaws;
+    const { hubs, jaws } = design;
+    if (hubs.length === 0) return undefined;
+    const { bevel } = jaws;
     const squeeze = Math.max(0, -design.insert.flankClearance);
     return valued(
       exactly(bevel - squeeze),
@@ -160,14 +162,15 @@ export const matchedHalf: CouplingCheck = {
   question: 'goes-on',
   title: 'Half that is not made',
   unit: '',
-  moves: 'jaws, motor.shaft, screw',
-  run: ({ skipped, jawsKnown }) => {
+  moves: 'jaws, hubs.outside_diameter, motor.shaft, screw',
+  run: ({ hubs, skipped, unmeasured }) => {
     if (skipped.length === 0) return undefined;
-    const half = skipped.join(' and ').replace('-', ' ');
-    if (jawsKnown) return told('pass', `the ${half} is not made; its jaws were given`);
+    const half = hubs.length === 0 ? 'both hubs are bought' : `the ${skipped[0]!.replace('-', ' ')} is bought`;
+    if (unmeasured.length === 0) return told('pass', `${half}; the jaws were measured`);
+    if (hubs.length === 0) return notJudged(...unmeasured);
     return told(
       'caution',
-      `the ${half} is not made, since its shaft is not given; measure its jaws and give jaws.count, height, width and inner`,
+      `${half}, since its shaft is not given, and its jaws are a guess: measure and give ${unmeasured.join(', ')}`,
     );
   },
 };
@@ -182,8 +185,8 @@ export const speed: CouplingCheck = {
   limits: soft({ max: 1500 }),
   moves: 'duty.speed',
   trifle: true,
-  run: ({ duty: { speed: rpm } }, { pass: { max = Infinity } }) => {
-    if (rpm === undefined) return undefined;
+  run: ({ duty: { speed: rpm }, hubs }, { pass: { max = Infinity } }) => {
+    if (rpm === undefined || hubs.length === 0) return undefined;
     return valued(
       exactly(rpm),
       `${plain(rpm, 0)} rpm; screws on one side are not balanced: above ${plain(max, 0)} rpm it may shake`,

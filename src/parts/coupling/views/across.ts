@@ -1,8 +1,10 @@
+import type { Shape } from '../../../solid/recipe.js';
 import type { SizeWay } from '../../common/drawn/spread.js';
 import { beyond, crossing } from '../../common/drawn/strokes.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { AskedView, Point, SizeMark } from '../../part-views.js';
 import { jawWidth } from '../jaws.js';
+import type { SpiderPlan } from '../spider.js';
 import type { CouplingInSight } from './standing.js';
 
 /** Section across the axis in the middle between the floors, jaw 1 of the motor hub on +X: jaws and lobes as they are. */
@@ -34,16 +36,29 @@ function jawSizes({ hubs, spread }: CouplingInSight): SizeMark[] {
   ];
 }
 
-/** The insert by itself, a lobe on +X. */
+/** The insert by itself. */
 export function insertView({ insert, insertShape, spread }: CouplingInSight): AskedView {
-  const { lobes, reach, halfWidth, middle, hole, height, ring: around } = insert;
-  const led = leaders('insert.', spread.insert);
+  return insertSizes({ plan: insert, shape: lobeOnX(insert, insertShape), spread: spread.insert });
+}
+
+/** An insert turned until a lobe lies on +X. */
+export function lobeOnX({ lobes }: SpiderPlan, shape: Shape): Shape {
+  return { kind: 'moved', turn: -180 / lobes, shape };
+}
+
+interface SpiderInSight {
+  readonly plan: SpiderPlan;
+  readonly shape: Shape;
+  readonly spread: CouplingInSight['spread']['insert'];
+}
+
+/** The face of an insert with its sizes, a lobe on +X. */
+export function insertSizes({ plan, shape, spread }: SpiderInSight): AskedView {
+  const { lobes, reach, halfWidth, middle, hole, height, ring: around } = plan;
+  const led = leaders('insert.', spread);
   return {
     title: 'Insert',
-    solid: {
-      bodies: [{ kind: 'moved', turn: -180 / lobes, shape: insertShape }],
-      sight: { kind: 'end', from: 1 },
-    },
+    solid: { bodies: [shape], sight: { kind: 'end', from: 1 } },
     strokes: crossing([0, 0], reach + beyond(reach)),
     sizes: [
       led('lobe_width', 2 * halfWidth, 'outside', [middle, halfWidth], 'across a lobe'),

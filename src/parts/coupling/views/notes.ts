@@ -28,6 +28,7 @@ function seatWords({ plan: { clamp }, title }: Standing, { spread }: CouplingInS
   return [`${title} head ${stated(clamp.headSeat)}, nut ${stated(clamp.nutSeat)}`];
 }
 
-function clearanceWords(clearance: number): string {
+/** Clearance of a lobe at its flank, in words. */
+export function clearanceWords(clearance: number): string {
   return clearance < 0 ? `squeezed ${plain(-clearance, 2)}` : `${plain(clearance, 2)} free`;
 }

@@ -123,7 +123,12 @@ const AXIS: readonly VerdictCase<Changes>[] = [
   ['assembly-room', 'fail', { misalignment: { axial: 1.2 } }, 'jaws pushed onto the floor'],
   ['assembly-entry', 'pass', {}, 'bevelled tips'],
   ['assembly-entry', 'caution', { jaws: { bevel: 0 }, insert: { flank_clearance: -0.1 } }, 'sharp tips'],
-  ['matched-half', 'pass', { screw: undefined, jaws: { count: 3, height: 10, width: 5.9 } }, 'measured jaws'],
+  [
+    'matched-half',
+    'pass',
+    { screw: undefined, hubs: { outside_diameter: 29 }, jaws: { count: 3, height: 10, width: 6.4, inner: 13 } },
+    'measured jaws',
+  ],
   ['matched-half', 'caution', { screw: undefined }, 'jaws that nobody measured'],
   ['speed', 'pass', { duty: { speed: 300 } }, 'a slow shaft'],
   ['speed', 'caution', { duty: { speed: 2400 } }, 'a fast shaft'],

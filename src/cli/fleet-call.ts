@@ -4,7 +4,7 @@ import { dirname, join, resolve } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { parsePartAccept } from '../fleet/accept-parts.js';
 import { fileFaultLine } from '../fleet/machines.js';
-import type { Manifest } from '../fleet/manifest.js';
+import type { MachineRows } from '../fleet/manifest.js';
 import { oddReadings } from '../fleet/odd-readings.js';
 import type { FleetPlan } from '../fleet/plan.js';
 import { parseBed } from '../fleet/plates.js';
@@ -28,7 +28,7 @@ import { startMaker } from '../work/fleet/start-maker.js';
 import { readTable } from '../work/read-input.js';
 import { writeNewFile } from '../work/writer/files.js';
 import { EXIT } from './exit-codes.js';
-import { fleetLines, foreseenLines } from './fleet-lines.js';
+import { fleetLines, foreseenLines, shortening, troubleLines } from './fleet-lines.js';
 import { progressLines } from './fleet-progress.js';
 import type { Io } from './io.js';
 import { requireFormats } from './require-formats.js';
@@ -88,9 +88,13 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
   const shared = { ...run.options, stores: [cache, ...shares] as const, ...(presets === SHIPPED ? {} : { presets }) };
   try {
     if (shard) return await shareCall(plan, { ...shared, out, shard }, io, args.json === true);
+    const watch = watched(only);
+    const text: string[] = [];
     const result = await runFleet(plan, {
       ...shared,
       out,
+      onMachine: watch.see,
+      ...(args.json ? { onText: (piece: string) => void text.push(piece) } : {}),
       ...(only ? { only } : {}),
       ...(bed ? { bed } : {}),
       zip: args.zip === true,
@@ -98,8 +102,10 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
       ...(status ? { status } : {}),
     });
     run.end();
-    show(result, args, out, io);
-    return Math.max(least, codeOf(result, only));
+    if (args.json) for (const piece of text) io.stdout.write(piece);
+    else io.stdout.write(`${fleetLines(result, watch.troubles, out).join('\n')}\n`);
+    if (result.stopped) io.stderr.write('stopped before the end; the same command goes on from here\n');
+    return Math.max(least, watch.code(result));
   } finally {
     run.end();
   }
@@ -188,21 +194,24 @@ async function showForeseen(
 
 type FleetPresets = Parameters<typeof foresee>[2]['presets'];
 
-function show(result: FleetResult, args: FleetArgs, out: string, io: Io): void {
-  const { manifest, made, reused, refused, stopped } = result;
-  if (args.json) io.stdout.write(jsonText({ ...manifest, run: { made, reused, refused, stopped } }));
-  else io.stdout.write(`${fleetLines(result, out).join('\n')}\n`);
-  if (stopped) io.stderr.write('stopped before the end; the same command goes on from here\n');
-}
-
-function codeOf({ manifest, stopped, tooLarge }: FleetResult, only: readonly string[] | undefined): number {
-  const isBroken = manifest.parts.some(({ reasons }) =>
-    reasons.some((reason) => reason.startsWith('internal error: ')),
-  );
-  if (isBroken) return EXIT.internal;
-  const isRun = (machine: Manifest['machines'][number]) => only === undefined || only.includes(machine.machine);
-  const isWhole = manifest.machines.filter(isRun).every(({ complete }) => complete);
-  return isWhole && !stopped && tooLarge.length === 0 ? EXIT.done : EXIT.failed;
+/** What of every machine decides what is told and how the call ends. */
+function watched(only: readonly string[] | undefined) {
+  const wanted = only && new Set(only);
+  const troubles = shortening();
+  let [isBroken, isWhole] = [false, true];
+  return {
+    troubles,
+    see: (rows: MachineRows) => {
+      const { machine, parts } = rows;
+      troubles.add(troubleLines(rows));
+      isBroken ||= parts.some(({ reasons }) => reasons.some((reason) => reason.startsWith('internal error: ')));
+      if (wanted === undefined || wanted.has(machine.machine)) isWhole &&= machine.complete;
+    },
+    code: ({ stopped, tooLarge }: FleetResult) => {
+      if (isBroken) return EXIT.internal;
+      return isWhole && !stopped && tooLarge.length === 0 ? EXIT.done : EXIT.failed;
+    },
+  };
 }
 
 function parseJobs(text: string | undefined): number {

@@ -1,5 +1,5 @@
 import { leftWords, STANDING_WORDS } from '../fleet/counts.js';
-import type { Manifest, ManifestRow, Standing } from '../fleet/manifest.js';
+import type { MachineRows, Standing } from '../fleet/manifest.js';
 import { plain } from '../units/format.js';
 import type { Foreseen } from '../work/fleet/foresee.js';
 import type { FleetResult } from '../work/fleet/run-fleet.js';
@@ -7,7 +7,11 @@ import type { FleetResult } from '../work/fleet/run-fleet.js';
 const MOST_LINES = 40;
 
 /** A run for people, at most some forty machines and mistakes long. */
-export function fleetLines({ manifest, made, reused, refused, tooLarge }: FleetResult, out: string): string[] {
+export function fleetLines(
+  { manifest, made, reused, refused, tooLarge }: FleetResult,
+  troubles: Shortened,
+  out: string,
+): string[] {
   const { counts, fleet, verdict, plates, filament } = manifest;
   const grams = filament.map(({ material, mass }) => `${material} ${plain(mass, 0)} g`).join(', ');
   return [
@@ -16,30 +20,29 @@ export function fleetLines({ manifest, made, reused, refused, tooLarge }: FleetR
     `  ${counts.pieces} pieces to print, ${counts.files} files for printers; of distinct parts ${made} made, ${reused} reused, ${refused} refused`,
     ...(grams === '' ? [] : [`  filament: ${grams}`]),
     ...(plates.length === 0 ? [] : [`  ${plates.length} plate${plates.length === 1 ? '' : 's'}`]),
-    ...shortened(troubleLines(manifest)),
+    ...troubles.lines(),
     ...shortened(tooLarge.map((label) => `  ${label}: larger than the plate`)),
     `written: ${out}`,
   ];
 }
 
 /** One line for everything that keeps a machine from being complete. */
-function troubleLines({ machines, parts }: Manifest): string[] {
-  const rows = new Map<string, ManifestRow[]>();
-  for (const row of parts) rows.set(row.machine, [...(rows.get(row.machine) ?? []), row]);
-  return machines.flatMap(({ machine, lacks, odd, pairs }) => [
+export function troubleLines({ machine: row, parts }: MachineRows): string[] {
+  const { machine, lacks, odd, pairs } = row;
+  return [
     ...odd.map(({ role, message }) => `  ${machine} ${role}: ${message}`),
     ...lacks.map((role) => `  ${machine}: lacks ${role}, which its kind lists`),
     ...pairs
       .filter(({ verdict }) => verdict !== 'pass')
       .map(({ roles, verdict, message }) => `  ${machine}: ${loud(verdict)} ${roles.join(' and ')}: ${message}`),
-    ...(rows.get(machine) ?? [])
+    ...parts
       .filter(({ file }) => file === null)
       .flatMap(({ role, verdict, reasons }) =>
         reasons
           .filter((reason) => !odd.some(({ message }) => message === reason))
           .map((reason) => `  ${machine} ${role}: ${loud(verdict)} ${reason}`),
       ),
-  ]);
+  ];
 }
 
 /** What a run would do. */
@@ -70,7 +73,27 @@ function loud(standing: Standing): string {
   return STANDING_WORDS[standing].toUpperCase();
 }
 
+/** The first of many lines, and how many there are. */
+export interface Shortened {
+  readonly add: (lines: readonly string[]) => void;
+  readonly lines: () => string[];
+}
+
+/** Lines that come one after the other, of which a screen shows the first. */
+export function shortening(): Shortened {
+  const first: string[] = [];
+  let count = 0;
+  return {
+    add: (lines) => {
+      first.push(...lines.slice(0, MOST_LINES - first.length));
+      count += lines.length;
+    },
+    lines: () => (count > MOST_LINES ? [...first, `  … and ${count - MOST_LINES} more; --json lists all`] : first),
+  };
+}
+
 function shortened(lines: readonly string[]): string[] {
-  const more = lines.length - MOST_LINES;
-  return more > 0 ? [...lines.slice(0, MOST_LINES), `  … and ${more} more; --json lists all`] : [...lines];
+  const some = shortening();
+  some.add(lines);
+  return some.lines();
 }

@@ -1,4 +1,4 @@
-import type { MachineRow, ManifestRow, Standing } from './manifest-rows.js';
+import type { MachineRows, ManifestRow, Standing } from './manifest-rows.js';
 
 /** How many there are of everything; terminal, index and tables tell these figures and no others. */
 export interface Counts {
@@ -15,28 +15,33 @@ export interface Counts {
   readonly files: number;
 }
 
-/** Counts a run. */
-export function countsOf(machines: readonly MachineRow[], rows: readonly ManifestRow[]): Counts {
+/** Counts a run, machine by machine. */
+export function counter(): { readonly add: (rows: MachineRows) => void; readonly counts: () => Counts } {
   const parts: Record<Standing, number> = { pass: 0, caution: 0, missing: 0, unmeasured: 0, fail: 0, wrong: 0 };
-  let [pieces, files] = [0, 0];
-  let before: ManifestRow | undefined;
-  for (const row of rows) {
-    if (row.file !== null) files++;
-    if (row.machine !== before?.machine || row.role !== before.role) {
+  let [machines, complete, unmeasured, pieces, files] = [0, 0, 0, 0, 0];
+  const add = ({ machine, parts: rows }: MachineRows) => {
+    machines++;
+    if (machine.complete) complete++;
+    if (machine.unmeasured || machine.verdict === 'unmeasured') unmeasured++;
+    for (const [i, row] of rows.entries()) {
+      if (row.file !== null) files++;
+      if (row.role === rows[i - 1]?.role) continue;
       parts[row.verdict]++;
       if (isMade(row)) pieces += row.quantity + row.spare;
     }
-    before = row;
-  }
-  const all = Object.values(parts).reduce((sum, count) => sum + count, 0);
-  return {
-    machines: machines.length,
-    complete: machines.filter(({ complete }) => complete).length,
-    unmeasured: machines.filter(({ verdict, unmeasured }) => unmeasured || verdict === 'unmeasured').length,
-    parts: { all, made: parts.pass + parts.caution, ...parts },
-    pieces,
-    files,
   };
+  const counts = () => {
+    const all = Object.values(parts).reduce((sum, count) => sum + count, 0);
+    return {
+      machines,
+      complete,
+      unmeasured,
+      parts: { all, made: parts.pass + parts.caution, ...parts },
+      pieces,
+      files,
+    };
+  };
+  return { add, counts };
 }
 
 /** Whether a part's files are there. */

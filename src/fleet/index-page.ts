@@ -2,16 +2,17 @@ import { xmlText as text } from '../output/xml-text.js';
 import { plain } from '../units/format.js';
 import { leftWords, STANDING_WORDS } from './counts.js';
 import { INDEX_SCRIPT, INDEX_STYLE } from './index-look.js';
-import type { MachineRow, Manifest, ManifestRow, Standing } from './manifest.js';
-import { printingDays } from './printing.js';
+import type { MachineRow, Manifest, ManifestHead, ManifestRow, Standing } from './manifest.js';
+import { framed, type HashOf } from './page-frame.js';
+import type { PrintingDay } from './printing.js';
 import { type Status, statusKey, statusWords } from './status.js';
 
-/** What the index links to, beside the files of the manifest. */
+/** What the index shows beside the manifest. */
 export interface IndexLinks {
   /** paths of every file in the output folder */
-  readonly files: ReadonlySet<string>;
-  /** SHA-256 of a text as base64, for the page's security policy */
-  readonly hashOf: (text: string) => string;
+  readonly files: Pick<ReadonlySet<string>, 'has'>;
+  readonly hashOf: HashOf;
+  readonly days: readonly PrintingDay[];
   /** what people noted of the parts */
   readonly status?: Status;
 }
@@ -22,43 +23,29 @@ export interface IndexLinks {
  *
  * @param manifest the run, summed up
  * @param links what may be linked to
- * @returns HTML
+ * @returns HTML, piece by piece
  */
-export function indexPage(manifest: Manifest, links: IndexLinks): string {
-  const { fleet, machines, parts } = manifest;
-  const groups = new Map<string, ManifestRow[]>();
-  for (const row of parts) groups.set(row.machine, [...(groups.get(row.machine) ?? []), row]);
-  const own = (part: string) => `sha256-${links.hashOf(part)}`;
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; img-src 'self' file:; style-src '${own(INDEX_STYLE)}'; script-src '${own(INDEX_SCRIPT)}'; base-uri 'none'; form-action 'none'">
-<title>${text(fleet)} — fleet</title>
-<style>${INDEX_STYLE}</style>
-</head>
-<body>
-<header>
-<h1>${text(fleet)}</h1>
+export function indexPage(manifest: Manifest, links: IndexLinks): Iterable<string> {
+  const page = { title: `${manifest.fleet} — fleet`, style: INDEX_STYLE, script: INDEX_SCRIPT, pictures: true };
+  return framed({ ...page, body: bodyOf(manifest, links) }, links.hashOf);
+}
+
+function* bodyOf(manifest: Manifest, links: IndexLinks): Iterable<string> {
+  yield `<header>
+<h1>${text(manifest.fleet)}</h1>
 ${summary(manifest, links)}
 </header>
 <main>
-${filters(manifest)}
-<p id="count" role="status" aria-live="polite"></p>
-${machines.map((machine) => machineSection(machine, groups.get(machine.machine) ?? [], links)).join('\n')}
-<p id="none" hidden>No part answers to these filters.</p>
-${plates(manifest)}
-${days(manifest)}
-${totals(manifest)}
-</main>
-<script>${INDEX_SCRIPT}</script>
-</body>
-</html>
 `;
+  yield* filters(manifest.rows);
+  yield '<p id="count" role="status" aria-live="polite"></p>\n';
+  for (const { machine, parts } of manifest.rows) yield `${machineSection(machine, parts, links)}\n`;
+  yield `<p id="none" hidden>No part answers to these filters.</p>\n${plates(manifest)}\n`;
+  yield* days(links.days);
+  yield `\n${totals(manifest)}\n</main>\n`;
 }
 
-function summary({ counts, verdict, filament }: Manifest, { files }: IndexLinks): string {
+function summary({ counts, verdict, filament }: ManifestHead, { files }: IndexLinks): string {
   const grams = filament.reduce((sum, { mass }) => sum + mass, 0);
   const figures: readonly (readonly [string, string])[] = [
     [`${counts.complete} of ${counts.machines}`, 'machines complete'],
@@ -72,22 +59,38 @@ function summary({ counts, verdict, filament }: Manifest, { files }: IndexLinks)
   return `<ul class="figures"><li>${badge(verdict)}</li>${list}</ul>\n<nav aria-label="Tables">${more}</nav>`;
 }
 
-function filters({ machines, parts }: Manifest): string {
-  const options = (values: readonly string[], words: Readonly<Record<string, string>> = {}) =>
-    values.map((value) => `<option value="${text(value)}">${text(words[value] ?? value)}</option>`).join('');
-  const kinds = [...new Set(machines.flatMap(({ kind }) => kind ?? []))].sort();
-  const verdicts = [...new Set([...parts, ...machines].map(({ verdict }) => verdict))].sort();
-  const materials = [...new Set(parts.flatMap(({ material }) => material ?? []))].sort();
-  const choice = (id: string, label: string, values: readonly string[], words?: Readonly<Record<string, string>>) =>
-    `<label>${label} <select id="${id}"><option value="">all</option>${options(values, words)}</select></label>`;
-  return `<form class="filters" role="search" hidden>
+function* filters(rows: Manifest['rows']): Iterable<string> {
+  const [kinds, verdicts, materials] = [new Set<string>(), new Set<string>(), new Set<string>()];
+  yield `<form class="filters" role="search" hidden>
 <label>Machine <input id="machine" type="search" list="machines" autocomplete="off" placeholder="any part of its name"></label>
-<datalist id="machines">${options(machines.map(({ machine }) => machine))}</datalist>
+<datalist id="machines">`;
+  for (const { machine, parts } of rows) {
+    yield option(machine.machine);
+    if (machine.kind !== null) kinds.add(machine.kind);
+    for (const { verdict } of [machine, ...parts]) verdicts.add(verdict);
+    for (const { material } of parts) if (material !== null) materials.add(material);
+  }
+  yield `</datalist>
 ${choice('kind', 'Kind', kinds)}
 ${choice('verdict', 'Verdict', verdicts, STANDING_WORDS)}
 ${choice('material', 'Material', materials)}
 <button type="reset">Show all</button>
-</form>`;
+</form>
+`;
+}
+
+function choice(
+  id: string,
+  label: string,
+  values: Iterable<string>,
+  words: Readonly<Record<string, string>> = {},
+): string {
+  const options = [...values].sort().map((value) => option(value, words[value]));
+  return `<label>${label} <select id="${id}"><option value="">all</option>${options.join('')}</select></label>`;
+}
+
+function option(value: string, word = value): string {
+  return `<option value="${text(value)}">${text(word)}</option>`;
 }
 
 function machineSection(machine: MachineRow, rows: readonly ManifestRow[], links: IndexLinks): string {
@@ -147,7 +150,7 @@ function reasonsOf(reasons: readonly string[], verdict: Standing): string {
   return `<details${isOpen ? ' open' : ''}><summary>${reasons.length} to mind</summary>${list}</details>`;
 }
 
-function plates({ plates: rows }: Manifest): string {
+function plates({ plates: rows }: ManifestHead): string {
   if (rows.length === 0) return '';
   const list = rows.map(({ file, material, pieces }) => {
     const told = pieces.map(({ label, count }) => (count === 1 ? label : `${count} × ${label}`)).join(', ');
@@ -156,15 +159,23 @@ function plates({ plates: rows }: Manifest): string {
   return `<section class="list"><h2>Plates</h2><ul>${list.join('')}</ul></section>`;
 }
 
-function days(manifest: Manifest): string {
-  const list = printingDays(manifest).map(({ material, printer, pieces, mass, rows }) => {
-    const names = rows.map(({ machine, role }) => `${machine} ${role}`);
-    return `<li><b>${text(material)}</b> <small>${text(printer)}</small> ${pieces} pieces, ${plain(mass, 0)} g: ${text([...new Set(names)].join(', '))}</li>`;
-  });
-  return list.length === 0 ? '' : `<section class="list"><h2>Printing days</h2><ul>${list.join('')}</ul></section>`;
+function* days(list: readonly PrintingDay[]): Iterable<string> {
+  if (list.length === 0) return;
+  yield '<section class="list"><h2>Printing days</h2><ul>';
+  for (const { material, printer, pieces, mass, rows } of list) {
+    yield `<li><b>${text(material)}</b> <small>${text(printer)}</small> ${pieces} pieces, ${plain(mass, 0)} g: `;
+    let last = '';
+    for (const { machine, role } of rows) {
+      const name = `${machine} ${role}`;
+      if (name !== last) yield text(last === '' ? name : `, ${name}`);
+      last = name;
+    }
+    yield '</li>';
+  }
+  yield '</ul></section>';
 }
 
-function totals({ hardware, filament }: Manifest): string {
+function totals({ hardware, filament }: ManifestHead): string {
   const bought = hardware.map(({ item, size, count }) => `<li>${count} × ${text(item)} ${text(size)}</li>`).join('');
   const spools = filament.map(({ material, mass }) => `<li>${text(material)} ${plain(mass, 0)} g</li>`).join('');
   return `<section class="list"><h2>Hardware</h2><ul>${bought || '<li>none</li>'}</ul></section>

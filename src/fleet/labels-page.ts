@@ -1,5 +1,6 @@
 import { xmlText as text } from '../output/xml-text.js';
-import type { Manifest, ManifestRow } from './manifest.js';
+import type { ManifestRow } from './manifest.js';
+import { framed, type HashOf } from './page-frame.js';
 
 const STYLE = `@page{size:A4;margin:8mm}
 body{margin:0;font:9pt/1.3 system-ui,sans-serif;color:#000;background:#fff}
@@ -14,26 +15,17 @@ const DIGITS = 16;
 /**
  * A sheet of labels, one a file for printers, to stick on bags: machine and part, pieces, material, and the first digits of
  * the file's SHA-256.
- * @param hashOf SHA-256 of a text as base64, for the page's security policy
+ * @param parts a row a file
+ * @returns HTML, piece by piece
  */
-export function labelsPage({ fleet, parts }: Manifest, hashOf: (text: string) => string): string {
-  const labels = parts.filter(({ file }) => file !== null).map(label);
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'sha256-${hashOf(STYLE)}'; base-uri 'none'; form-action 'none'">
-<title>${text(fleet)} — labels</title>
-<style>${STYLE}</style>
-</head>
-<body>
-<ul>
-${labels.join('\n')}
-</ul>
-</body>
-</html>
-`;
+export function labelsPage(fleet: string, parts: Iterable<ManifestRow>, hashOf: HashOf): Iterable<string> {
+  return framed({ title: `${fleet} — labels`, style: STYLE, body: listed(parts) }, hashOf);
+}
+
+function* listed(parts: Iterable<ManifestRow>): Iterable<string> {
+  yield '<ul>\n';
+  for (const row of parts) if (row.file !== null) yield `${label(row)}\n`;
+  yield '</ul>\n';
 }
 
 function label({ machine, role, name, file, quantity, spare, material, digest }: ManifestRow): string {

@@ -57,8 +57,8 @@ export interface GivenPart {
   readonly find: Find;
 }
 
-/** One machine. */
-export interface GivenMachine {
+/** One machine, its parts aside. */
+export interface PlannedMachine {
   readonly name: string;
   readonly kind?: string | undefined;
   readonly group?: string | undefined;
@@ -66,6 +66,10 @@ export interface GivenMachine {
   readonly motorShaft?: number | undefined;
   /** names of parts that its kind lists */
   readonly needs: readonly string[];
+}
+
+/** One machine as the fleet gives it. */
+export interface GivenMachine extends PlannedMachine {
   readonly parts: readonly GivenPart[];
 }
 

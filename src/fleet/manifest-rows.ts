@@ -53,3 +53,9 @@ export interface MachineRow {
   readonly hardware: readonly HardwareRow[];
   readonly filament: readonly MaterialMass[];
 }
+
+/** All that is said of one machine. */
+export interface MachineRows {
+  readonly machine: MachineRow;
+  readonly parts: readonly ManifestRow[];
+}

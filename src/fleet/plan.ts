@@ -1,6 +1,6 @@
 import type { Acceptance } from '../fit/accept.js';
-import type { Fields } from '../sheet/merge.js';
-import type { Find, GivenMachine } from './machines.js';
+import type { PlannedMachine } from './machines.js';
+import type { WholeSheet } from './put-together.js';
 import type { Reading } from './readings.js';
 
 /** One part of one machine, its sheet put together. */
@@ -27,18 +27,32 @@ export interface PlannedPart {
 /** A part that is made once, however many machines have it. */
 export interface DistinctPart {
   readonly address: string;
-  readonly sheet: Fields;
   /** failed checks that are accepted */
   readonly accept: readonly Acceptance[];
-  /** where its fields stand, seen from the first machine that has it */
-  readonly find: Find;
+  /** its sheet, put together when it is asked for; its fields stand where the first machine that has it gives them */
+  readonly whole: () => Pick<WholeSheet, 'sheet' | 'find'>;
 }
 
 /** All that a run does, in the order of the fleet file. */
 export interface FleetPlan {
   readonly fleet: string;
   readonly formats: readonly string[];
-  readonly machines: readonly GivenMachine[];
+  readonly machines: readonly PlannedMachine[];
+  /** machine by machine */
   readonly parts: readonly PlannedPart[];
   readonly distinct: readonly DistinctPart[];
+}
+
+/** Every machine with its parts. */
+export function* partsByMachine({
+  machines,
+  parts,
+}: FleetPlan): Iterable<{ readonly machine: PlannedMachine; readonly parts: readonly PlannedPart[] }> {
+  let from = 0;
+  for (const machine of machines) {
+    let to = from;
+    while (parts[to]?.machine === machine.name) to++;
+    yield { machine, parts: parts.slice(from, to) };
+    from = to;
+  }
 }

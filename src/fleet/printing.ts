@@ -1,6 +1,14 @@
 import { rounded } from '../units/format.js';
 import type { Cell } from './csv/write-csv.js';
-import type { Manifest, ManifestRow } from './manifest.js';
+import type { ManifestRow } from './manifest.js';
+
+/** A list that may lie elsewhere than in memory. */
+export interface Pile<T> extends Iterable<T> {
+  readonly push: (item: T) => unknown;
+}
+
+/** One file of a printing day. */
+export type DayRow = Pick<ManifestRow, 'machine' | 'role' | 'file' | 'mass'> & { readonly pieces: number };
 
 /** What is printed in one go: one material on one printer. */
 export interface PrintingDay {
@@ -9,41 +17,37 @@ export interface PrintingDay {
   readonly pieces: number;
   /** g */
   readonly mass: number;
-  readonly rows: readonly ManifestRow[];
+  readonly rows: Iterable<DayRow>;
 }
 
-/** The files for printers, put together by material and printer. */
-export function printingDays({ parts }: Pick<Manifest, 'parts'>): PrintingDay[] {
-  const days = new Map<string, ManifestRow[]>();
-  for (const row of parts) {
-    if (row.file === null) continue;
-    const key = JSON.stringify([row.material ?? '', row.printer ?? '']);
-    const rows = days.get(key);
-    if (rows) rows.push(row);
-    else days.set(key, [row]);
+/**
+ * The files for printers, put together by material and printer.
+ * @param parts a row a file
+ * @param pile begins a list
+ */
+export function printingDays(parts: Iterable<ManifestRow>, pile: () => Pile<DayRow>): PrintingDay[] {
+  const days = new Map<string, { pieces: number; mass: number; readonly rows: Pile<DayRow> }>();
+  for (const { machine, role, file, mass, quantity, spare, material, printer } of parts) {
+    if (file === null) continue;
+    const key = JSON.stringify([material ?? '', printer ?? '']);
+    const day = days.get(key) ?? { pieces: 0, mass: 0, rows: pile() };
+    const pieces = quantity + spare;
+    day.rows.push({ machine, role, file, mass, pieces });
+    day.pieces += pieces;
+    day.mass += pieces * (mass ?? 0);
+    days.set(key, day);
   }
   const sorted = [...days].sort(([a], [b]) => (a < b ? -1 : 1));
-  return sorted.map(([, rows]) => ({
-    material: rows[0]?.material ?? '',
-    printer: rows[0]?.printer ?? '',
-    pieces: rows.reduce((sum, row) => sum + row.quantity + row.spare, 0),
-    mass: rows.reduce((sum, row) => sum + (row.quantity + row.spare) * (row.mass ?? 0), 0),
-    rows,
-  }));
+  return sorted.map(([key, day]) => {
+    const [material, printer]: [string, string] = JSON.parse(key);
+    return { material, printer, ...day };
+  });
 }
 
 /** The same as a table, a row a file. */
-export function printingTable(manifest: Pick<Manifest, 'parts'>): Cell[][] {
-  const rows = printingDays(manifest).flatMap(({ material, printer, rows: files }) =>
-    files.map(({ machine, role, file, quantity, spare, mass }): Cell[] => [
-      material,
-      printer,
-      machine,
-      role,
-      file,
-      quantity + spare,
-      mass === null ? null : rounded(mass * (quantity + spare), 3),
-    ]),
-  );
-  return [['material', 'printer', 'machine', 'role', 'file', 'pieces', 'mass_g'], ...rows];
+export function* printingTable(days: readonly PrintingDay[]): Iterable<Cell[]> {
+  yield ['material', 'printer', 'machine', 'role', 'file', 'pieces', 'mass_g'];
+  for (const { material, printer, rows } of days)
+    for (const { machine, role, file, pieces, mass } of rows)
+      yield [material, printer, machine, role, file, pieces, mass === null ? null : rounded(mass * pieces, 3)];
 }

@@ -1,5 +1,6 @@
 import { xmlText as text } from '../output/xml-text.js';
 import type { HardwareRow } from '../parts/part-kind.js';
+import { framed, type HashOf } from './page-frame.js';
 
 /** A part of a machine, as its zip holds it. */
 export interface HandedPart {
@@ -28,7 +29,7 @@ export function startPage(
   fleet: string,
   parts: readonly HandedPart[],
   hardware: readonly HardwareRow[],
-  hashOf: (text: string) => string,
+  hashOf: HashOf,
 ): string {
   const rows = parts.map(({ role, name, verdict, pieces, reasons, links }) => {
     const told = reasons.map((reason) => `<small>${text(reason)}</small>`).join('');
@@ -36,17 +37,7 @@ export function startPage(
     return `<tr><th scope="row">${text(role)}<small>${text(name)}</small></th><td>${pieces}</td><td>${text(verdict)}${told}</td><td>${files}</td></tr>`;
   });
   const bought = hardware.map(({ item, size, count }) => `<li>${count} × ${text(item)} ${text(size)}</li>`);
-  return `<!doctype html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'sha256-${hashOf(STYLE)}'; base-uri 'none'; form-action 'none'">
-<title>${text(machine)} — ${text(fleet)}</title>
-<style>${STYLE}</style>
-</head>
-<body>
-<h1>${text(machine)}</h1>
+  const body = `<h1>${text(machine)}</h1>
 <p>${text(fleet)}: ${parts.length} parts, ${parts.reduce((sum, { pieces }) => sum + pieces, 0)} pieces to print. Unpack the zip first; nothing else is needed.</p>
 <table><thead><tr><th scope="col">Part</th><th scope="col">Pieces</th><th scope="col">Verdict</th><th scope="col">Files</th></tr></thead><tbody>
 ${rows.join('\n')}
@@ -55,7 +46,6 @@ ${rows.join('\n')}
 <ul>${bought.join('') || '<li>none</li>'}</ul>
 <h2>Mind</h2>
 <ul>${MIND.map((line) => `<li>${text(line)}</li>`).join('')}</ul>
-</body>
-</html>
 `;
+  return [...framed({ title: `${machine} — ${fleet}`, style: STYLE, body: [body] }, hashOf)].join('');
 }

@@ -43,17 +43,15 @@ export function filamentSum(lists: readonly (readonly MaterialMass[])[]): Materi
 }
 
 /** The hardware lists of all machines and of each as a table. */
-export function hardwareTable(
+export function* hardwareTable(
   all: readonly HardwareRow[],
-  machines: ReadonlyMap<string, readonly HardwareRow[]>,
-): Cell[][] {
+  machines: Iterable<{ readonly machine: string; readonly hardware: readonly HardwareRow[] }>,
+): Iterable<Cell[]> {
   const rows = (machine: string, list: readonly HardwareRow[]) =>
     list.map(({ item, size, count }): Cell[] => [machine, item, size, count]);
-  return [
-    ['machine', 'item', 'size', 'count'],
-    ...rows('', all),
-    ...[...machines].flatMap(([name, list]) => rows(name, list)),
-  ];
+  yield ['machine', 'item', 'size', 'count'];
+  yield* rows('', all);
+  for (const { machine, hardware } of machines) yield* rows(machine, hardware);
 }
 
 function byItem(a: HardwareRow, b: HardwareRow): number {

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Manifest } from '../../src/fleet/manifest.js';
 import { drawn, openBrowser, openWatched, seriousFaults } from '../support/browser.js';
 import { call, callFolder } from '../support/call.js';
+import type { ReadManifest } from '../support/fleet-folder.js';
 
 const FLEET = join(import.meta.dirname, '../../presets/fleets/demo-fleet.yaml');
 
@@ -13,14 +13,14 @@ describe('the index of the shipped fleet', () => {
   let page: Page;
   let complaints: string[] = [];
   let requests: string[] = [];
-  let manifest: Manifest;
+  let manifest: ReadManifest;
   const out = join(callFolder(), 'out');
 
   beforeAll(async () => {
     browser = await openBrowser();
     const { code, stderr } = await call(callFolder(), ['fleet', FLEET, '--out', out, '--formats', 'stl,page']);
     expect([code, stderr]).toEqual([0, expect.anything()]);
-    manifest = JSON.parse(readFileSync(join(out, 'manifest.json'), 'utf8')) as Manifest;
+    manifest = JSON.parse(readFileSync(join(out, 'manifest.json'), 'utf8')) as ReadManifest;
     ({ page, complaints, requests } = await openWatched(browser, join(out, 'index.html')));
   }, 300_000);
   afterAll(() => browser.close());

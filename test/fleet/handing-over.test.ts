@@ -2,7 +2,6 @@ import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { countsOf } from '../../src/fleet/counts.js';
 import { readStatus } from '../../src/fleet/status.js';
 import { call } from '../support/call.js';
 import { accounts, folderOf, manifestIn } from '../support/fleet-folder.js';
@@ -41,7 +40,12 @@ describe('a fleet that is handed over', () => {
 
   it('counts alike in terminal, index, manifest, folders and zips', () => {
     const manifest = manifestIn(out)!;
-    expect(manifest.counts).toEqual(countsOf(manifest.machines, manifest.parts));
+    const { machines, parts } = manifest;
+    expect(manifest.counts).toMatchObject({
+      machines: machines.length,
+      complete: machines.filter(({ complete }) => complete).length,
+      files: parts.filter(({ file }) => file !== null).length,
+    });
     // 2 + 1 spare of the left, one right, one left of the second
     expect(manifest.counts).toMatchObject({ machines: 2, complete: 1, pieces: 5, files: 3 });
     expect(manifest.counts.parts).toMatchObject({ all: 4, made: 3, wrong: 1 });

@@ -3,7 +3,7 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, statSync
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileFaultLine } from '../../src/fleet/machines.js';
-import type { Manifest } from '../../src/fleet/manifest.js';
+import type { FileRow, MachineRow, ManifestHead, ManifestRow } from '../../src/fleet/manifest.js';
 import { SHIPPED } from '../../src/presets/shipped.js';
 import { createKernel } from '../../src/solid/kernel.js';
 import { localMaker } from '../../src/work/fleet/makers.js';
@@ -31,16 +31,24 @@ export async function openCubes(cwd: string, file = 'fleet.yaml', keepGoing = fa
   return { ...opened, lines: opened.faults.map(fileFaultLine) };
 }
 
+/** A manifest as its file has it. */
+export interface ReadManifest extends ManifestHead {
+  readonly machines: readonly MachineRow[];
+  readonly parts: readonly ManifestRow[];
+  readonly files: readonly FileRow[];
+}
+
 /** Runs a fleet of cubes in this thread, into out/ beside its file. */
 export async function runCubes(
   cwd: string,
   changes: Partial<RunOptions> & { readonly file?: string } = {},
-): Promise<FleetResult> {
+): Promise<FleetResult & { readonly manifest: ReadManifest }> {
   const { file = 'fleet.yaml', ...options } = changes;
   const { plan, lines } = await openCubes(cwd, file);
   if (!plan) throw new Error(lines.join('\n'));
-  return runFleet(plan, {
-    out: join(cwd, 'out'),
+  const out = options.out ?? join(cwd, 'out');
+  const result = await runFleet(plan, {
+    out,
     stores: [{ folder: join(cwd, 'cache') }],
     maker: () => localMaker({ kernel, kinds: CUBES }),
     formats: FORMATS,
@@ -48,6 +56,7 @@ export async function runCubes(
     stopped: () => false,
     ...options,
   });
+  return { ...result, manifest: manifestIn(out)! };
 }
 
 /** Every file below a folder by its path with forward slashes, with its digest. */
@@ -72,7 +81,7 @@ export function accounts(out: string): {
   return { there, told: Object.fromEntries((manifest?.files ?? []).map(({ file, digest }) => [file, digest])) };
 }
 
-export function manifestIn(out: string): Manifest | undefined {
+export function manifestIn(out: string): ReadManifest | undefined {
   const path = join(out, 'manifest.json');
   return existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : undefined;
 }

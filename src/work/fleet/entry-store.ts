@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { DigestedFile, MadePart } from '../../fleet/made-part.js';
+import { jsonLine } from '../../output/report-json.js';
 import { addFolder, discardFolder } from '../writer/add-folder.js';
 import { disk } from '../writer/disk.js';
 import { clearLeftovers } from '../writer/leftovers.js';
@@ -83,7 +84,7 @@ function touch(folder: string): void {
 /** Adds a part; where another run added it first, and it is sound, that one stays. */
 export async function writeEntry(store: EntryStore, made: MadePart, files: readonly PartFile[]): Promise<void> {
   const folder = entryFolder(store, made.address);
-  const json = JSON.stringify(made);
+  const json = jsonLine(made);
   const all = [
     ...files.map(({ name, bytes }) => ({ name, content: bytes })),
     { name: RECORD, content: `${sha256(json)}\n${json}` },

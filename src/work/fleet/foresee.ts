@@ -37,8 +37,12 @@ export async function foresee(
   }
   const parts: Foreseen[] = [];
   for await (const [part, kept] of atHand(plan.distinct, stores)) {
-    const { address, sheet } = part;
-    const about = { name: String(sheet.name), address, wanted: wanted.get(address) ?? [] };
+    const { address } = part;
+    const about = {
+      name: kept?.made.name ?? String(part.whole().sheet.name),
+      address,
+      wanted: wanted.get(address) ?? [],
+    };
     const reasons = kept ? kept.made.reasons : refusals(part, options);
     if (kept && kept.made.verdict !== 'fail') parts.push({ ...about, would: 'reuse', reasons: [] });
     else parts.push({ ...about, would: reasons.length > 0 ? 'refuse' : 'make', reasons });
@@ -47,9 +51,10 @@ export async function foresee(
 }
 
 function refusals(
-  { sheet, accept, find }: DistinctPart,
+  { accept, whole }: DistinctPart,
   options: { readonly kinds: readonly KnownKind[]; readonly presets: PresetTexts },
 ): readonly string[] {
+  const { sheet, find } = whole();
   try {
     const { checks } = check(design(sheet, options), { ...options, accept });
     return checks

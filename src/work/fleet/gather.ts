@@ -1,4 +1,4 @@
-import { type FileFault, fileFaultLine } from '../../fleet/machines.js';
+import { type FileFault, type Find, fileFaultLine } from '../../fleet/machines.js';
 import type { MadePart, Outcome } from '../../fleet/made-part.js';
 import type { DistinctPart } from '../../fleet/plan.js';
 import type { Format } from '../../output/formats.js';
@@ -7,7 +7,7 @@ import type { PresetTexts } from '../../presets/texts.js';
 import type { Fault } from '../../units/faults.js';
 import { diskReason } from '../disk-reason.js';
 import { atHand } from './at-hand.js';
-import { type EntryStore, entryFolder, readFreshEntry } from './entry-store.js';
+import { type EntryStore, readFreshEntry } from './entry-store.js';
 import type { Maker } from './makers.js';
 
 /** How far a run is. */
@@ -30,16 +30,19 @@ export interface GatherOptions {
   readonly maker: (parts: number) => Maker;
   readonly formats: readonly Format[];
   readonly presets?: PresetTexts;
-  /** called for every part that is at hand, with the folder of its files */
-  readonly onPart: (made: MadePart, folder: string) => void | Promise<void>;
+  /** called for every part that is at hand */
+  readonly onPart?: (made: MadePart) => void | Promise<void>;
   readonly onProgress: (progress: Progress) => void;
   /** whether the run shall end after what is in hand */
   readonly stopped: () => boolean;
 }
 
+/** What became of a distinct part; of one that is at hand, where it lies, since a run need not hold all at once. */
+export type Reached = Exclude<Outcome, { state: 'made' }> | { readonly state: 'stored'; readonly store: EntryStore };
+
 /** What became of the parts. */
 export interface Gathered {
-  readonly outcomes: ReadonlyMap<string, Outcome>;
+  readonly outcomes: ReadonlyMap<string, Reached>;
   readonly made: number;
   readonly reused: number;
   readonly refused: number;
@@ -47,12 +50,15 @@ export interface Gathered {
   readonly disk?: string;
 }
 
+/** A part that another run has cleared from the cache in the meantime counts as not made. */
+export const CLEARED = { state: 'missing', reason: 'another run cleared it from the cache; run again' } as const;
+
 /**
  * Brings every distinct part to hand: out of the stores where it lies there whole, made otherwise. One that cannot be
  * made does not hinder the others; a disk that cannot be written ends the run.
  */
 export async function gather(distinct: readonly DistinctPart[], options: GatherOptions): Promise<Gathered> {
-  const outcomes = new Map<string, Outcome>();
+  const outcomes = new Map<string, Reached>();
   const current = new Set<string>();
   const count = { made: 0, reused: 0, refused: 0 };
   let disk: string | undefined;
@@ -60,8 +66,8 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
     options.onProgress({ done: outcomes.size, total: distinct.length, ...count, current: [...current] });
   const take = async (store: EntryStore, made: MadePart): Promise<void> => {
     try {
-      await options.onPart(made, entryFolder(store, made.address));
-      outcomes.set(made.address, { state: 'made', made });
+      await options.onPart?.(made);
+      outcomes.set(made.address, { state: 'stored', store });
     } catch (error) {
       disk ??= diskReason(error);
     }
@@ -84,8 +90,9 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
     const { formats, presets } = options;
     const queue = toMake[Symbol.iterator]();
     const hand = async () => {
-      for (const { address, sheet, accept, find } of queue) {
+      for (const { address, accept, whole } of queue) {
         if (disk !== undefined || options.stopped()) return;
+        const { sheet, find } = whole();
         const name = String(sheet.name);
         current.add(name);
         tell();
@@ -108,8 +115,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
           if (made) {
             count[made.verdict === 'fail' ? 'refused' : 'made']++;
             await take(store, made);
-          } else
-            outcomes.set(address, { state: 'missing', reason: 'another run cleared it from the cache; run again' });
+          } else outcomes.set(address, CLEARED);
         }
         tell();
       }
@@ -124,7 +130,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
 }
 
 /** A mistake of a sheet that was put together, at the place where its field was written. */
-export function placedLine({ path, value, allowed }: Fault, find: DistinctPart['find']): string {
+export function placedLine({ path, value, allowed }: Fault, find: Find): string {
   const fault: FileFault = { ...find(keysOf(path)), path, value, allowed };
   return fileFaultLine(fault);
 }

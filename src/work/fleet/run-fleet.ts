@@ -1,30 +1,45 @@
+import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { carryOver } from '../../fleet/carry-over.js';
-import { csvText } from '../../fleet/csv/write-csv.js';
+import { csvPieces } from '../../fleet/csv/write-csv.js';
+import type { FinishedPart } from '../../fleet/finished-part.js';
 import { indexPage } from '../../fleet/index-page.js';
 import { labelsPage } from '../../fleet/labels-page.js';
-import type { MadePart, Outcome } from '../../fleet/made-part.js';
-import { type FileRow, type Manifest, manifestOf } from '../../fleet/manifest.js';
+import { machineRows, type ReachedPart, unreached } from '../../fleet/machine-rows.js';
+import type { PlannedMachine } from '../../fleet/machines.js';
+import type { Outcome } from '../../fleet/made-part.js';
+import {
+  type FileRow,
+  type MachineRows,
+  type Manifest,
+  type ManifestHead,
+  machinesIn,
+  manifestPieces,
+  partsIn,
+} from '../../fleet/manifest.js';
 import { manifestTable } from '../../fleet/manifest-csv.js';
-import { partFolder, placements } from '../../fleet/names.js';
-import type { FleetPlan } from '../../fleet/plan.js';
-import type { Bed } from '../../fleet/plates.js';
-import { printingTable } from '../../fleet/printing.js';
+import { FOLDERS, partFolder, placements } from '../../fleet/names.js';
+import { oddReadings } from '../../fleet/odd-readings.js';
+import { type FleetPlan, type PlannedPart, partsByMachine } from '../../fleet/plan.js';
+import type { Bed, PlateItem } from '../../fleet/plates.js';
+import { printingDays, printingTable } from '../../fleet/printing.js';
 import type { Status } from '../../fleet/status.js';
 import type { StoredManifest } from '../../fleet/stored-manifest.js';
+import { tally } from '../../fleet/tally.js';
 import { hardwareTable } from '../../fleet/totals.js';
-import { jsonText } from '../../output/report-json.js';
 import { fault } from '../../units/faults.js';
 import { diskReason } from '../disk-reason.js';
+import type { Content } from '../writer/basics.js';
 import { replaceFolder, type Stage } from '../writer/replace-folder.js';
-import { sha256, sha256Base64 } from './digest.js';
-import { pruneEntries } from './entry-store.js';
-import { type Gathered, type GatherOptions, gather } from './gather.js';
+import { sha256Base64 } from './digest.js';
+import { entryFolder, pruneEntries, readFreshEntry } from './entry-store.js';
+import { CLEARED, type Gathered, type GatherOptions, gather } from './gather.js';
+import { machineZip } from './machine-zip.js';
 import { PAGE_SCRIPT } from './make-entry.js';
 import { earlierFiles, MANIFEST, readManifest, withWholeMachines } from './output-folder.js';
-import { writePlates } from './write-plates.js';
-import { writeZips } from './write-zips.js';
+import { recalled } from './recalled.js';
+import { plateItems, writePlates } from './write-plates.js';
 
 /** How a fleet is run. */
 export interface RunOptions extends Omit<GatherOptions, 'onPart'> {
@@ -39,11 +54,15 @@ export interface RunOptions extends Omit<GatherOptions, 'onPart'> {
   readonly status?: Status;
   /** bytes that the first store may keep */
   readonly cacheLimit?: number;
+  /** called with what is said of each machine */
+  readonly onMachine?: (rows: MachineRows) => void;
+  /** called with the manifest and how the run went, as text, piece by piece; what it tells is true once the run has ended well */
+  readonly onText?: (piece: string) => void;
 }
 
 /** What a run leaves. */
 export interface FleetResult {
-  readonly manifest: Manifest;
+  readonly manifest: ManifestHead;
   readonly made: number;
   readonly reused: number;
   readonly refused: number;
@@ -67,12 +86,10 @@ export async function runFleet(plan: FleetPlan, options: RunOptions): Promise<Fl
   openEarlier(options.out, plan, isPart);
   const wanted = new Set(plan.parts.filter(({ machine }) => chosen.has(machine)).map(({ address }) => address));
   const distinct = plan.distinct.filter(({ address }) => wanted.has(address));
-  const folders = new Map<string, string>();
-  const onPart = ({ address }: MadePart, folder: string) => void folders.set(address, folder);
-  const gathered = await gather(distinct, { ...options, onPart });
+  const gathered = await gather(distinct, options);
   if (gathered.disk !== undefined)
     throw fault(options.out, '', `${gathered.disk}; what is made so far is whole, run again to go on`);
-  const run: Run = { plan, chosen, gathered, folders };
+  const run: Run = { plan, chosen, gathered };
   let earlier: StoredManifest | undefined;
   try {
     return await replaceFolder(options.out, {
@@ -94,8 +111,6 @@ interface Run {
   readonly plan: FleetPlan;
   readonly chosen: ReadonlySet<string>;
   readonly gathered: Gathered;
-  /** where the files of each part lie, by address */
-  readonly folders: ReadonlyMap<string, string>;
 }
 
 function openEarlier(path: string, { fleet }: FleetPlan, withRows: boolean): StoredManifest | undefined {
@@ -110,84 +125,147 @@ async function sumUp(
   earlier: StoredManifest | undefined,
   options: RunOptions,
 ): Promise<FleetResult> {
-  const { plan, chosen, gathered } = run;
-  const files = new Map<string, FileRow>();
-  const outcomes = await placeParts(run, stage, files);
-  const write = (file: string, content: string | Uint8Array) => {
-    stage.write(file, content);
-    files.set(file, { file, digest: sha256(content) });
-  };
-  const carried = carryOver(manifestOf(plan, chosenOnly(plan, chosen, outcomes)), chosen, earlier);
-  for (const row of carried.files) if (!files.has(row.file) && stage.keep(row.file)) files.set(row.file, row);
-  const { manifest } = carried;
-  const source = { plan, chosen, outcomes, out: stage.path };
-  const { rows: plates, tooLarge } = options.bed ? writePlates(source, options.bed, write) : { rows: [], tooLarge: [] };
-  if (options.zip) await writeZips(source, write);
+  const { plan, gathered } = run;
+  const files = new Map<string, string>();
+  const write = writerInto(stage, files);
+  const { rows, items, sums } = await placeAll(run, stage, files, write, earlier, options);
+  const { rows: plates, tooLarge } = options.bed
+    ? writePlates(plan.fleet, items, options.bed, stage.path, write)
+    : { rows: [], tooLarge: [] };
   if (plan.formats.includes('page')) write(PAGE_SCRIPT, (await import('../../output/page/assets.js')).SCRIPT);
-  const whole: Manifest = { ...manifest, plates, files: [] };
-  write('manifest.csv', csvText(manifestTable(whole)));
-  write(
-    'hardware.csv',
-    csvText(hardwareTable(manifest.hardware, new Map(manifest.machines.map((row) => [row.machine, row.hardware])))),
-  );
-  write('printing.csv', csvText(printingTable(whole)));
-  if (options.labels) write('labels.html', labelsPage(whole, sha256Base64));
-  write(
-    'index.html',
-    indexPage(whole, {
-      ...(options.status ? { status: options.status } : {}),
-      files: new Set(files.keys()),
-      hashOf: sha256Base64,
-    }),
-  );
-  const done: Manifest = { ...whole, files: [...files.values()].sort((a, b) => (a.file < b.file ? -1 : 1)) };
-  stage.write(MANIFEST, jsonText(done));
+  const head: ManifestHead = { fleet: plan.fleet, formats: plan.formats, ...sums, plates };
+  writeTables({ ...head, rows }, stage, files, write, options);
   const { made, reused, refused } = gathered;
-  return { manifest: done, made, reused, refused, stopped: options.stopped(), tooLarge };
+  const ended = { made, reused, refused, stopped: options.stopped() };
+  const names = [...files.keys()].sort();
+  const listed = { [Symbol.iterator]: () => filesIn(names, files) };
+  stage.write(MANIFEST, manifestPieces({ ...head, rows }, listed));
+  if (options.onText)
+    for (const piece of manifestPieces({ ...head, rows }, listed, { run: ended })) options.onText(piece);
+  return { manifest: head, ...ended, tooLarge };
 }
 
-/** After so many parts others get their turn. */
+type Write = (file: string, content: Content) => void;
+
+/** Writes files and remembers their digests. */
+function writerInto(stage: Stage, files: Map<string, string>): Write {
+  return (file, content) => {
+    const digest = createHash('sha256');
+    const isWhole = typeof content === 'string' || content instanceof Uint8Array;
+    if (isWhole) digest.update(content);
+    stage.write(file, isWhole ? content : digested(content, digest));
+    files.set(file, digest.digest('hex'));
+  };
+}
+
+function* digested(pieces: Iterable<string>, digest: ReturnType<typeof createHash>): Iterable<string> {
+  for (const piece of pieces) {
+    digest.update(piece);
+    yield piece;
+  }
+}
+
+function* filesIn(names: readonly string[], files: ReadonlyMap<string, string>): Iterator<FileRow> {
+  for (const file of names) yield { file, digest: files.get(file)! };
+}
+
+/** All that is told of a run beside its manifest. */
+function writeTables(
+  manifest: Manifest,
+  stage: Stage,
+  files: ReadonlyMap<string, string>,
+  write: Write,
+  { labels, status }: RunOptions,
+): void {
+  const { fleet, hardware, rows } = manifest;
+  const days = printingDays(partsIn(rows), stage.spool);
+  write('manifest.csv', csvPieces(manifestTable(partsIn(rows))));
+  write('hardware.csv', csvPieces(hardwareTable(hardware, machinesIn(rows))));
+  write('printing.csv', csvPieces(printingTable(days)));
+  if (labels) write('labels.html', labelsPage(fleet, partsIn(rows), sha256Base64));
+  write('index.html', indexPage(manifest, { files, hashOf: sha256Base64, days, ...(status ? { status } : {}) }));
+}
+
+/** After so many machines others get their turn. */
 const BREATH = 100;
 
-/** Gives every machine its files. A part that another run has cleared from the cache in the meantime counts as not made. */
-async function placeParts(
-  { plan, chosen, gathered, folders }: Run,
+/**
+ * Gives every machine its files, and notes what is said of it. What is noted is not asked for again, since another run may clear
+ * the cache in the meantime.
+ */
+async function placeAll(
+  run: Run,
   stage: Stage,
-  files: Map<string, FileRow>,
-): Promise<ReadonlyMap<string, Outcome>> {
-  const outcomes = new Map(gathered.outcomes);
-  const placed = new Set<string>();
-  for (const [i, { machine, role, address }] of plan.parts.entries()) {
-    if (i % BREATH === 0) await new Promise((resolve) => setImmediate(resolve));
-    const outcome = outcomes.get(address);
-    if (!chosen.has(machine) || outcome?.state !== 'made') continue;
-    const { made } = outcome;
-    const from = folders.get(address) ?? '';
-    const put = (name: string, file: string) => {
-      stage.link(join(from, name), file);
-      files.set(file, { file, digest: made.files.find((one) => one.name === name)!.digest });
-    };
-    if (!placed.has(address)) {
-      if (!made.files.every(({ name }) => existsSync(join(from, name)))) {
-        outcomes.set(address, { state: 'missing', reason: 'another run cleared it from the cache; run again' });
-        continue;
-      }
-      for (const { name } of made.files) put(name, `${partFolder(made)}/${name}`);
-      placed.add(address);
-    }
-    for (const { name, to } of placements(made, machine, role)) put(name, to);
+  files: Map<string, string>,
+  write: Write,
+  earlier: StoredManifest | undefined,
+  options: RunOptions,
+) {
+  const { plan, chosen } = run;
+  const reach = reacher(run, stage, files);
+  const odd = oddReadings(plan.parts);
+  const left = new Set(plan.machines.map(({ name }) => name).filter((name) => !chosen.has(name)));
+  const carried = carryOver(left, earlier);
+  const rows = stage.spool<MachineRows>();
+  const items: PlateItem[] = [];
+  const sum = tally();
+  let count = 0;
+  for (const { machine, parts } of partsByMachine(plan)) {
+    if (count++ % BREATH === 0) await new Promise((resolve) => setImmediate(resolve));
+    const reached = parts.map((part) => ({ part, outcome: reach(part) }));
+    const own = carried.rowsOf(machine.name) ?? machineRows(machine, reached, (part) => odd.get(part) ?? []);
+    rows.push(own);
+    sum.add(own);
+    options.onMachine?.(own);
+    const finished = finishedIn(reached);
+    if (options.bed) items.push(...finished.flatMap(plateItems));
+    if (options.zip && finished.length > 0)
+      write(zipOf(machine), await machineZip(plan.fleet, machine.name, finished, stage.path));
   }
-  return outcomes;
+  for (const { file, digest } of carried.files) if (!files.has(file) && stage.keep(file)) files.set(file, digest);
+  return { rows, items, sums: sum.sums() };
 }
 
-/** Parts of machines that were not chosen count as not made, even where another machine has them. */
-function chosenOnly(
-  plan: FleetPlan,
-  chosen: ReadonlySet<string>,
-  outcomes: ReadonlyMap<string, Outcome>,
-): ReadonlyMap<string, Outcome> {
-  if (chosen.size === plan.machines.length) return outcomes;
-  const left: Outcome = { state: 'missing', reason: 'left out by --only' };
-  const others = plan.parts.filter(({ machine, address }) => !chosen.has(machine) && !outcomes.has(address));
-  return new Map([...others.map(({ address }) => [address, left] as const), ...outcomes]);
+function zipOf({ name }: PlannedMachine): string {
+  return `${FOLDERS.zips}/${name}.zip`;
+}
+
+function finishedIn(reached: readonly ReachedPart[]): FinishedPart[] {
+  return reached.flatMap(({ part, outcome }) =>
+    outcome.state === 'made' && outcome.made.files.length > 0 ? [{ ...part, made: outcome.made }] : [],
+  );
+}
+
+const LEFT_OUT: Outcome = { state: 'missing', reason: 'left out by --only' };
+const NOT_REACHED: Outcome = { state: 'missing', reason: 'not made yet' };
+
+/** Gives a part of a machine its files, and tells what became of it. */
+function reacher({ chosen, gathered }: Run, stage: Stage, files: Map<string, string>): (part: PlannedPart) => Outcome {
+  const placed = new Set<string>();
+  const outcomeOf = recalled((address): Outcome => {
+    const outcome = gathered.outcomes.get(address);
+    if (outcome?.state !== 'stored') return outcome ?? NOT_REACHED;
+    const made = readFreshEntry(outcome.store, address);
+    if (!made) return CLEARED;
+    const folder = entryFolder(outcome.store, address);
+    if (!placed.has(address)) {
+      if (!made.files.every(({ name }) => existsSync(join(folder, name)))) return CLEARED;
+      for (const { name, digest } of made.files) put(join(folder, name), `${partFolder(made)}/${name}`, digest);
+      placed.add(address);
+    }
+    return { state: 'made', made };
+  });
+  const put = (from: string, file: string, digest: string) => {
+    stage.link(from, file);
+    files.set(file, digest);
+  };
+  return (part) => {
+    const stands = unreached(part) ?? (chosen.has(part.machine) ? outcomeOf(part.address) : LEFT_OUT);
+    if (stands.state !== 'made') return stands;
+    const { made } = stands;
+    const digests = new Map(made.files.map(({ name, digest }) => [name, digest]));
+    for (const { name, from, to } of placements(made, part.machine, part.role))
+      put(join(stage.path, from), to, digests.get(name)!);
+    return stands;
+  };
 }

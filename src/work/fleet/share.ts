@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { MadePart } from '../../fleet/made-part.js';
 import type { FleetPlan } from '../../fleet/plan.js';
 import { inShard, type Shard } from '../../fleet/shard.js';
 import { jsonText } from '../../output/report-json.js';
@@ -36,7 +37,12 @@ export async function runShare(
   const share: EntryStore = { folder: options.out };
   for (const { folder } of [options.stores[0], share]) clearLeftovers(folder, 1);
   settleAll(options.out);
-  const gathered = await gather(own, { ...options, onPart: (made) => copyEntry(options.stores, share, made.address) });
+  const refused: string[] = [];
+  const onPart = async (made: MadePart) => {
+    await copyEntry(options.stores, share, made.address);
+    if (made.verdict === 'fail') refused.push(`${made.name}: ${made.reasons.join(' | ')}`);
+  };
+  const gathered = await gather(own, { ...options, onPart });
   if (gathered.disk !== undefined) throw fault(options.out, '', gathered.disk);
   const told = {
     fleet: plan.fleet,
@@ -50,7 +56,7 @@ export async function runShare(
     parts: own.length,
     made: gathered.made,
     reused: gathered.reused,
-    ...failures(gathered),
+    ...failures(gathered, refused),
     stopped: options.stopped(),
   };
 }
@@ -79,14 +85,11 @@ async function copyEntry(from: readonly EntryStore[], to: EntryStore, address: s
   }
 }
 
-function failures({ outcomes }: Gathered): { failed: number; lines: string[] } {
-  const lines = [...outcomes.values()].flatMap((outcome) => {
+function failures({ outcomes }: Gathered, refused: readonly string[]): { failed: number; lines: string[] } {
+  const others = [...outcomes.values()].filter(({ state }) => state !== 'stored');
+  const lines = others.flatMap((outcome) => {
     if (outcome.state === 'wrong') return outcome.lines;
-    if (outcome.state === 'broken') return [`internal error: ${outcome.message}`];
-    return outcome.state === 'made' && outcome.made.verdict === 'fail'
-      ? [`${outcome.made.name}: ${outcome.made.reasons.join(' | ')}`]
-      : [];
+    return outcome.state === 'broken' ? [`internal error: ${outcome.message}`] : [];
   });
-  const failed = [...outcomes.values()].filter((one) => one.state !== 'made' || one.made.verdict === 'fail').length;
-  return { failed, lines };
+  return { failed: others.length + refused.length, lines: [...refused, ...lines] };
 }

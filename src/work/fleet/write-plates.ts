@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { type FleetRun, finishedParts } from '../../fleet/fleet-run.js';
+import type { FinishedPart } from '../../fleet/finished-part.js';
 import { FOLDERS, partFolder, placements } from '../../fleet/names.js';
 import { plateModel } from '../../fleet/plate-model.js';
 import { type Bed, layOut, type Plate, type PlateItem, type PlateRow } from '../../fleet/plates.js';
@@ -16,43 +16,34 @@ export interface WrittenPlates {
 
 /** Lays all pieces of a run out on beds, and writes a 3MF a plate. */
 export function writePlates(
-  run: FleetRun & { readonly out: string },
+  fleet: string,
+  items: readonly PlateItem[],
   bed: Bed,
+  out: string,
   write: (file: string, content: Uint8Array) => void,
 ): WrittenPlates {
-  const { plates, tooLarge } = layOut(itemsOf(run), bed);
+  const { plates, tooLarge } = layOut(items, bed);
   const counts = new Map<string, number>();
   const rows = plates.map((plate): PlateRow => {
     const material = plate.material.replace(/[^\w.-]+/g, '-');
     const number = (counts.get(material) ?? 0) + 1;
     counts.set(material, number);
     const file = `${FOLDERS.plates}/${material}-${String(number).padStart(3, '0')}.3mf`;
-    write(file, plateModel(plate, `${run.plan.fleet} ${material} ${number}`, meshesOf(plate, run.out)));
+    write(file, plateModel(plate, `${fleet} ${material} ${number}`, meshesOf(plate, out)));
     return { file, material: plate.material, pieces: listed(plate) };
   });
   return { rows, tooLarge: tooLarge.map(({ label }) => label) };
 }
 
 /** One item a body of a part of a machine; `body` is its file in the part's folder. */
-function itemsOf(run: FleetRun): PlateItem[] {
-  return finishedParts(run).flatMap(({ machine, role, quantity, made }) => {
-    const placed = new Map(placements(made, machine, role).map(({ name, to }) => [name, to.split('/').at(-1)!]));
-    return made.bodies.flatMap((row): PlateItem[] => {
-      const { file, material, turn_over } = row;
-      const label = placed.get(file)?.replace(/\.stl$/, '');
-      return label === undefined
-        ? []
-        : [
-            {
-              body: `${partFolder(made)}/${file}`,
-              label,
-              material,
-              turnOver: turn_over,
-              bounds: printedWayUp(row),
-              count: quantity,
-            },
-          ];
-    });
+export function plateItems({ machine, role, quantity, spare, made }: FinishedPart): PlateItem[] {
+  const placed = new Map(placements(made, machine, role).map(({ name, to }) => [name, to.split('/').at(-1)!]));
+  return made.bodies.flatMap((row): PlateItem[] => {
+    const { file, material, turn_over: turnOver } = row;
+    const label = placed.get(file)?.replace(/\.stl$/, '');
+    if (label === undefined) return [];
+    const body = `${partFolder(made)}/${file}`;
+    return [{ body, label, material, turnOver, bounds: printedWayUp(row), count: quantity + spare }];
   });
 }
 

@@ -4,15 +4,43 @@ import { codeOf, disk } from './disk.js';
 /** Codes of disks that know no second names of a file, or have no more of them. */
 const NO_LINKS = ['EXDEV', 'EPERM', 'EMLINK', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS'];
 
+/** What a file holds: whole, or piece by piece. */
+export type Content = string | Uint8Array | Iterable<string>;
+
 /** Writes a file that must not be there yet, through to the disk unless it is of no use after a power cut. */
-export function createFile(path: string, content: string | Uint8Array, lasting = true): void {
-  const bytes = typeof content === 'string' ? Buffer.from(content) : content;
+export function createFile(path: string, content: Content, lasting = true): void {
   const handle = disk.create(path);
   try {
-    for (let done = 0; done < bytes.length; ) done += disk.write(handle, bytes, done);
+    for (const bytes of blocksOf(content)) writeAll(handle, bytes);
     if (lasting) disk.sync(handle);
   } finally {
     disk.close(handle);
+  }
+}
+
+/** Writes all bytes where a file stands. */
+export function writeAll(handle: number, bytes: Uint8Array): void {
+  for (let done = 0; done < bytes.length; ) done += disk.write(handle, bytes, done);
+}
+
+/** Signs that are written in one go. */
+const BLOCK = 1 << 18;
+
+function* blocksOf(content: Content): Iterable<Uint8Array> {
+  if (content instanceof Uint8Array) yield content;
+  else if (typeof content === 'string') yield Buffer.from(content);
+  else {
+    let pieces: string[] = [];
+    let length = 0;
+    for (const piece of content) {
+      pieces.push(piece);
+      length += piece.length;
+      if (length < BLOCK) continue;
+      yield Buffer.from(pieces.join(''));
+      pieces = [];
+      length = 0;
+    }
+    if (length > 0) yield Buffer.from(pieces.join(''));
   }
 }
 

@@ -17,6 +17,9 @@ export const disk = {
   mkdir: (path: string): void => fs.mkdirSync(path),
   /** a file that must not be there yet; a link that lies in wait is not followed */
   create: (path: string): number => fs.openSync(path, 'wx'),
+  /** the same, to be read as well */
+  createRows: (path: string): number => fs.openSync(path, 'wx+'),
+  readAt: (handle: number, into: Uint8Array, at: number): number => fs.readSync(handle, into, 0, into.length, at),
   openFolder: (path: string): number => fs.openSync(path, 'r'),
   write: (handle: number, bytes: Uint8Array, from: number): number => fs.writeSync(handle, bytes, from),
   sync: (handle: number): void => fs.fsyncSync(handle),

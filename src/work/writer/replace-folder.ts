@@ -1,20 +1,32 @@
 import { dirname, join } from 'node:path';
 import { fault } from '../../units/faults.js';
-import { createFile, makeFolders, removeAll, secondName, syncFolder, tryTo, withFolders } from './basics.js';
+import {
+  type Content,
+  createFile,
+  makeFolders,
+  removeAll,
+  secondName,
+  syncFolder,
+  tryTo,
+  withFolders,
+} from './basics.js';
 import { beside, randomDigits } from './beside.js';
 import { codeOf, disk } from './disk.js';
 import { finishSwap, settleAll } from './settle.js';
+import { type Spool, type Spools, spoolsBeside } from './spool.js';
 import { withLock } from './with-lock.js';
 
 /** A folder as it will be. Files are named by their paths in it, with forward slashes. */
 export interface Stage {
   /** where it is built */
   readonly path: string;
-  readonly write: (file: string, content: string | Uint8Array) => void;
+  readonly write: (file: string, content: Content) => void;
   /** gives a whole file that lies elsewhere a second name here */
   readonly link: (from: string, file: string) => void;
   /** takes a file over from the folder as it is; false where there is none */
   readonly keep: (file: string) => boolean;
+  /** begins a list that may grow beyond memory; it is gone when the folder is filled */
+  readonly spool: <T>() => Spool<T>;
 }
 
 /** What a folder becomes. */
@@ -48,20 +60,23 @@ async function replaced<T>(path: string, replacement: Replacement<T>): Promise<T
     const digits = randomDigits();
     const fresh = beside(path, 'new', digits);
     const ours = new Set<string>();
+    const spools = spoolsBeside(path);
     try {
       const earlier = new Set(await replacement.earlier(path));
       disk.mkdir(fresh);
-      const result = await replacement.fill(stageIn(fresh, path, ours), path);
+      const result = await replacement.fill(stageIn(fresh, path, ours, spools), path);
+      spools.end();
       if (there !== undefined) {
         await carryOver(path, fresh, earlier, ours);
         disk.chmod(fresh, Number(there.mode & 0o7777n));
-        createFile(beside(path, 'list', digits), [...new Set([...earlier, ...ours])].join('\n'));
+        createFile(beside(path, 'list', digits), listPieces(earlier, ours));
       }
       syncFolder(fresh);
       if (!lock.isHeld()) throw fault('', '', 'was taken over by another run; run again');
       swap(path, digits, there !== undefined);
       return result;
     } catch (error) {
+      spools.end();
       tryTo(() => removeAll(fresh));
       tryTo(() => removeAll(beside(path, 'list', digits)));
       throw error;
@@ -79,7 +94,7 @@ function resolved(folder: string): string {
   }
 }
 
-function stageIn(fresh: string, path: string, ours: Set<string>): Stage {
+function stageIn(fresh: string, path: string, ours: Set<string>, spools: Spools): Stage {
   const made = new Set<string>();
   const place = (file: string): string => {
     const to = join(fresh, file);
@@ -101,6 +116,7 @@ function stageIn(fresh: string, path: string, ours: Set<string>): Stage {
       secondName(from, place(file));
       return true;
     },
+    spool: spools.begin,
   };
 }
 
@@ -124,6 +140,12 @@ async function carryOver(
     }
   };
   await walk('');
+}
+
+/** All names, each on a line. */
+function* listPieces(earlier: ReadonlySet<string>, ours: ReadonlySet<string>): Iterable<string> {
+  for (const file of earlier) yield `${file}\n`;
+  for (const file of ours) if (!earlier.has(file)) yield `${file}\n`;
 }
 
 function isEmpty(folder: string): boolean {

@@ -14,7 +14,7 @@ async function linesOf(text: string, more: Readonly<Record<string, string>> = {}
 async function sheetsOf(text: string, more: Readonly<Record<string, string>> = {}) {
   const { plan, lines } = await openCubes(folderOf({ 'fleet.yaml': text, ...more }));
   if (!plan) throw new Error(lines.join('\n'));
-  const byAddress = new Map(plan.distinct.map(({ address, sheet }) => [address, sheet]));
+  const byAddress = new Map(plan.distinct.map(({ address, whole }) => [address, whole().sheet]));
   return plan.parts.map(({ machine, role, address }) => [machine, role, byAddress.get(address)]);
 }
 

@@ -2,10 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { zipSync } from 'fflate';
 import { csvText } from '../../fleet/csv/write-csv.js';
-import { type FleetRun, finishedParts } from '../../fleet/fleet-run.js';
-import type { MadePart } from '../../fleet/made-part.js';
-import { FOLDERS, partFolder, placements } from '../../fleet/names.js';
-import type { PlannedPart } from '../../fleet/plan.js';
+import type { FinishedPart } from '../../fleet/finished-part.js';
+import { partFolder, placements } from '../../fleet/names.js';
 import { type HandedPart, startPage } from '../../fleet/start-page.js';
 import { hardwareOf, hardwareTable } from '../../fleet/totals.js';
 import { withScriptInside } from '../../output/page/page-shell.js';
@@ -23,33 +21,27 @@ const READ: Readonly<Record<string, string>> = {
   'report.json': 'report',
 };
 
-type Finished = PlannedPart & { readonly made: MadePart };
-
 /**
- * Writes a zip a machine, that opens without this program: solids under `print/`, page, drawing and report of each part
+ * The zip of a machine, which opens without this program: solids under `print/`, page, drawing and report of each part
  * under `parts/ROLE/`, the hardware list, and a page to start from.
+ * @param fleet the fleet's name
+ * @param parts those of the machine that have files
+ * @param out the folder in which they are placed
  */
-export async function writeZips(
-  run: FleetRun & { readonly out: string },
-  write: (file: string, content: Uint8Array) => void,
-): Promise<void> {
-  const machines = new Map<string, Finished[]>();
-  for (const part of finishedParts(run)) {
-    const parts = machines.get(part.machine);
-    if (parts) parts.push(part);
-    else machines.set(part.machine, [part]);
-  }
-  for (const [machine, parts] of machines) {
-    const files = await filesOf(machine, parts, run);
-    write(`${FOLDERS.zips}/${machine}.zip`, zipSync(files, { level: LEVEL, mtime: FIXED_TIME }));
-    await new Promise((resolve) => setImmediate(resolve));
-  }
+export async function machineZip(
+  fleet: string,
+  machine: string,
+  parts: readonly FinishedPart[],
+  out: string,
+): Promise<Uint8Array> {
+  return zipSync(await filesOf(fleet, machine, parts, out), { level: LEVEL, mtime: FIXED_TIME });
 }
 
 async function filesOf(
+  fleet: string,
   machine: string,
-  parts: readonly Finished[],
-  { out, plan }: FleetRun & { readonly out: string },
+  parts: readonly FinishedPart[],
+  out: string,
 ): Promise<Record<string, Uint8Array>> {
   const files: Record<string, Uint8Array> = {};
   const handed: HandedPart[] = [];
@@ -74,8 +66,8 @@ async function filesOf(
     handed.push({ role, name, verdict, reasons, pieces: quantity + spare, links });
   }
   const hardware = hardwareOf(parts.map(({ made, quantity, spare }) => ({ made, quantity: quantity + spare })));
-  const page = startPage(machine, plan.fleet, handed, hardware, sha256Base64);
-  const table = csvText(hardwareTable(hardware, new Map()));
+  const page = startPage(machine, fleet, handed, hardware, sha256Base64);
+  const table = csvText(hardwareTable(hardware, []));
   return { 'start.html': Buffer.from(page), 'hardware.csv': Buffer.from(table), ...files };
 }
 

@@ -40,27 +40,48 @@ export function finding(check: CheckFacts, outcome: Outcome, change?: Bounds): F
   if (outcome.kind === 'not-judged')
     return { ...about, verdict: 'caution', word: 'not-told', value: null, ...without, missing: outcome.missing };
   if (outcome.kind === 'told') {
-    const { verdict, value = null } = outcome;
-    return { ...about, verdict, word: WORD_OF_VERDICT[verdict], value, ...without };
+    const { verdict, value } = outcome;
+    const figure = value === undefined || isUnbounded(id, [value]) ? null : value;
+    return { ...about, verdict, word: WORD_OF_VERDICT[verdict], value: figure, ...without };
   }
   const own = outcome.limits ?? check.limits ?? { pass: {} };
   const limits = limitsInForce(own, change);
   const { value } = outcome;
+  const {
+    margin: room,
+    uncertainty,
+    ...measured
+  } = isUnbounded(id, [value.least, value.likely, value.most])
+    ? UNBOUNDED
+    : {
+        value: rounded(value.likely),
+        least: rounded(value.least),
+        most: rounded(value.most),
+        margin: nullable(margin(value.likely, limits.pass)),
+        uncertainty: rounded(halfWidth(value)),
+      };
   return {
     ...about,
     verdict: judge(value, limits),
     word: wordOf(value, limits),
-    value: rounded(value.likely),
-    least: rounded(value.least),
-    most: rounded(value.most),
+    ...measured,
     limit: limits.pass,
     fail_limit: limits.fail ?? null,
-    margin: nullable(margin(value.likely, limits.pass)),
-    uncertainty: rounded(halfWidth(value)),
+    margin: room,
+    uncertainty,
     source: change ? `the sheet (${source} replaced)` : source,
     ...(change ? { replaced_limit: own.pass } : {}),
     ...marks,
   };
+}
+
+/** Nothing that a report could hold: the message tells why, the verdict is that of the value as it is. */
+const UNBOUNDED = { value: null, margin: null, uncertainty: 0 } as const;
+
+/** Whether a value has no bound, such as the stress in a section that is not there. */
+function isUnbounded(id: string, figures: readonly number[]): boolean {
+  if (figures.some(Number.isNaN)) throw new Error(`${id}: its value is not a number`);
+  return !figures.every(Number.isFinite);
 }
 
 function nullable(value: number | undefined): number | null {

@@ -1,5 +1,6 @@
 import type { KnownKind } from '../pipeline/known-kind.js';
 import { requireAcceptable } from '../pipeline/require-acceptable.js';
+import type { Fields } from '../sheet/merge.js';
 import { InputError } from '../units/faults.js';
 import { type AddressBase, addresser, type Digest } from './address-text.js';
 import { canonicalJson } from './canonical.js';
@@ -15,7 +16,7 @@ import type { DistinctPart, FleetPlan, PlannedPart } from './plan.js';
 import { printerWords } from './printer-words.js';
 import { putTogether } from './put-together.js';
 import { readingsOf, unmeasured } from './readings.js';
-import type { Fields, FleetSheet } from './sheet.js';
+import type { FleetSheet } from './sheet.js';
 
 /** What a plan is built with. */
 export interface PlanBase extends AddressBase {

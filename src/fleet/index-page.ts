@@ -12,6 +12,8 @@ export interface IndexLinks {
   /** paths of every file in the output folder */
   readonly files: Pick<ReadonlySet<string>, 'has'>;
   readonly hashOf: HashOf;
+  /** names of all machines */
+  readonly names: Iterable<string>;
   readonly days: readonly PrintingDay[];
   /** what people noted of the parts */
   readonly status?: Status;
@@ -37,7 +39,7 @@ ${summary(manifest, links)}
 </header>
 <main>
 `;
-  yield* filters(manifest.rows);
+  yield* filters(manifest, links.names);
   yield '<p id="count" role="status" aria-live="polite"></p>\n';
   for (const { machine, parts } of manifest.rows) yield `${machineSection(machine, parts, links)}\n`;
   yield `<p id="none" hidden>No part answers to these filters.</p>\n${plates(manifest)}\n`;
@@ -59,21 +61,15 @@ function summary({ counts, verdict, filament }: ManifestHead, { files }: IndexLi
   return `<ul class="figures"><li>${badge(verdict)}</li>${list}</ul>\n<nav aria-label="Tables">${more}</nav>`;
 }
 
-function* filters(rows: Manifest['rows']): Iterable<string> {
-  const [kinds, verdicts, materials] = [new Set<string>(), new Set<string>(), new Set<string>()];
+function* filters({ words }: ManifestHead, names: Iterable<string>): Iterable<string> {
   yield `<form class="filters" role="search" hidden>
 <label>Machine <input id="machine" type="search" list="machines" autocomplete="off" placeholder="any part of its name"></label>
 <datalist id="machines">`;
-  for (const { machine, parts } of rows) {
-    yield option(machine.machine);
-    if (machine.kind !== null) kinds.add(machine.kind);
-    for (const { verdict } of [machine, ...parts]) verdicts.add(verdict);
-    for (const { material } of parts) if (material !== null) materials.add(material);
-  }
+  for (const name of names) yield option(name);
   yield `</datalist>
-${choice('kind', 'Kind', kinds)}
-${choice('verdict', 'Verdict', verdicts, STANDING_WORDS)}
-${choice('material', 'Material', materials)}
+${choice('kind', 'Kind', words.kinds)}
+${choice('verdict', 'Verdict', words.verdicts, STANDING_WORDS)}
+${choice('material', 'Material', words.materials)}
 <button type="reset">Show all</button>
 </form>
 `;
@@ -82,10 +78,10 @@ ${choice('material', 'Material', materials)}
 function choice(
   id: string,
   label: string,
-  values: Iterable<string>,
+  values: readonly string[],
   words: Readonly<Record<string, string>> = {},
 ): string {
-  const options = [...values].sort().map((value) => option(value, words[value]));
+  const options = values.map((value) => option(value, words[value]));
   return `<label>${label} <select id="${id}"><option value="">all</option>${options.join('')}</select></label>`;
 }
 

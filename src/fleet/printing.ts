@@ -21,27 +21,31 @@ export interface PrintingDay {
 }
 
 /**
- * The files for printers, put together by material and printer.
- * @param parts a row a file
+ * Puts the files for printers together by material and printer, machine by machine.
  * @param pile begins a list
  */
-export function printingDays(parts: Iterable<ManifestRow>, pile: () => Pile<DayRow>): PrintingDay[] {
+export function printingDays(pile: () => Pile<DayRow>) {
   const days = new Map<string, { pieces: number; mass: number; readonly rows: Pile<DayRow> }>();
-  for (const { machine, role, file, mass, quantity, spare, material, printer } of parts) {
-    if (file === null) continue;
-    const key = JSON.stringify([material ?? '', printer ?? '']);
-    const day = days.get(key) ?? { pieces: 0, mass: 0, rows: pile() };
-    const pieces = quantity + spare;
-    day.rows.push({ machine, role, file, mass, pieces });
-    day.pieces += pieces;
-    day.mass += pieces * (mass ?? 0);
-    days.set(key, day);
-  }
-  const sorted = [...days].sort(([a], [b]) => (a < b ? -1 : 1));
-  return sorted.map(([key, day]) => {
-    const [material, printer]: [string, string] = JSON.parse(key);
-    return { material, printer, ...day };
-  });
+  const add = (parts: readonly ManifestRow[]): void => {
+    for (const { machine, role, file, mass, quantity, spare, material, printer } of parts) {
+      if (file === null) continue;
+      const key = JSON.stringify([material ?? '', printer ?? '']);
+      const day = days.get(key) ?? { pieces: 0, mass: 0, rows: pile() };
+      const pieces = quantity + spare;
+      day.rows.push({ machine, role, file, mass, pieces });
+      day.pieces += pieces;
+      day.mass += pieces * (mass ?? 0);
+      days.set(key, day);
+    }
+  };
+  const sorted = (): PrintingDay[] =>
+    [...days]
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([key, day]) => {
+        const [material, printer]: [string, string] = JSON.parse(key);
+        return { material, printer, ...day };
+      });
+  return { add, days: sorted };
 }
 
 /** The same as a table, a row a file. */

@@ -12,6 +12,12 @@ export interface Sums {
   readonly hardware: readonly HardwareRow[];
   /** g by material, supports and waste aside */
   readonly filament: readonly MaterialMass[];
+  /** every word by which machines and parts may be chosen, sorted */
+  readonly words: {
+    readonly kinds: readonly string[];
+    readonly verdicts: readonly string[];
+    readonly materials: readonly string[];
+  };
 }
 
 /** The worst of several; pass for none. */
@@ -25,14 +31,24 @@ export function tally(): { readonly add: (rows: MachineRows) => void; readonly s
   let verdict: Standing = 'pass';
   let hardware: readonly HardwareRow[] = [];
   let filament: readonly MaterialMass[] = [];
+  const [kinds, verdicts, materials] = [new Set<string>(), new Set<string>(), new Set<string>()];
+  const note = ({ machine, parts }: MachineRows) => {
+    if (machine.kind !== null) kinds.add(machine.kind);
+    for (const one of [machine, ...parts]) verdicts.add(one.verdict);
+    for (const { material } of parts) if (material !== null) materials.add(material);
+  };
   return {
     add: (rows) => {
       const { machine } = rows;
+      note(rows);
       counting.add(rows);
       verdict = worstOf([verdict, machine.verdict]);
       hardware = hardwareSum([hardware, machine.hardware]);
       filament = filamentSum([filament, machine.filament]);
     },
-    sums: () => ({ verdict, counts: counting.counts(), hardware, filament }),
+    sums: () => {
+      const words = { kinds: [...kinds].sort(), verdicts: [...verdicts].sort(), materials: [...materials].sort() };
+      return { verdict, counts: counting.counts(), hardware, filament, words };
+    },
   };
 }

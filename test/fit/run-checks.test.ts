@@ -42,6 +42,21 @@ describe('finding', () => {
     });
   });
 
+  it.each([Infinity, -Infinity])('judges a value of %s, and states no figure that a report could not hold', (value) => {
+    const found = finding({ ...FACTS, limits: hard({ min: 0, max: 9 }) }, valued(exactly(value), 'nothing carries it'));
+    expect(found).toMatchObject({ verdict: 'fail', word: 'no', value: null, margin: null, limit: { min: 0, max: 9 } });
+    expect(Object.values(found)).not.toContain(Number.NaN);
+    expect([found.least, found.most, found.uncertainty]).toEqual([undefined, undefined, 0]);
+    expect(finding(FACTS, told('fail', '', value)).value).toBeNull();
+  });
+
+  it('a value that is no number is a fault of our own', () => {
+    expect(() => finding({ ...FACTS, limits: hard({ min: 0 }) }, valued(exactly(Number.NaN), ''))).toThrow(
+      'gap: its value is not a number',
+    );
+    expect(() => finding(FACTS, told('fail', '', Number.NaN))).toThrow('gap: its value is not a number');
+  });
+
   it.each([
     ['pass', 'yes'],
     ['caution', 'but'],

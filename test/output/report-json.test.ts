@@ -26,6 +26,7 @@ describe('jsonPieces', () => {
         const pieces = [...jsonPieces({ ...fields, list: new Set(items), last: 1 })].join('');
         expect(pieces).toBe(jsonText({ ...fields, list: items, last: 1 }));
       }),
+      { numRuns: 40 },
     );
     expect([...jsonPieces({})].join('')).toBe('{}\n');
     expect([...jsonPieces({ none: new Set() })].join('')).toBe(jsonText({ none: [] }));

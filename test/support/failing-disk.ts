@@ -16,6 +16,8 @@ export class Killed extends Error {}
 
 type Name = Exclude<keyof typeof disk, 'self' | 'lives'>;
 const NAMES = Object.keys(disk).filter((name): name is Name => name !== 'self' && name !== 'lives');
+/** Calls that open what the end of a process closes. */
+const OPENING: readonly Name[] = ['create', 'createRows', 'openFolder'];
 /** No system counts so far, so that nobody takes a played process for one that lives. */
 const DEAD = 2 ** 30;
 
@@ -66,7 +68,7 @@ export async function struck(
 
 /** What is open when a process ends is closed by the system. */
 function remember(name: Name, result: unknown, handles: Set<number>): unknown {
-  if (typeof result !== 'number' || (name !== 'create' && name !== 'openFolder')) return result;
+  if (typeof result !== 'number' || !OPENING.includes(name)) return result;
   handles.add(result);
   return result;
 }

@@ -8,6 +8,7 @@ import { noMaker } from '../../src/work/fleet/no-maker.js';
 import { runShare } from '../../src/work/fleet/share.js';
 import { makeSheets } from '../../src/work/make-sheets.js';
 import { replaceFile, writeNewFile } from '../../src/work/writer/files.js';
+import { replaceFolder } from '../../src/work/writer/replace-folder.js';
 import { CUBES } from './cube-kind.js';
 import { filesBelow, kernel, openCubes, runCubes } from './fleet-folder.js';
 
@@ -64,6 +65,18 @@ function strangers(folder: string): void {
   writeFileSync(join(folder, 'mine/deep/more.txt'), 'mine too');
 }
 
+/** A folder whose one file is written from rows of a million signs each. */
+function writeFolder(cwd: string, rows: number): Promise<void> {
+  return replaceFolder(join(cwd, 'out'), {
+    earlier: () => ['rows.txt'],
+    fill: (stage) => {
+      const spool = stage.spool<string>();
+      for (let i = 0; i < rows; i++) spool.push(String(i).repeat(1_000_000));
+      stage.write('rows.txt', spool);
+    },
+  });
+}
+
 const RESULTS = startSheet('demo-results');
 
 export const WRITERS: readonly Writer[] = [
@@ -76,6 +89,13 @@ export const WRITERS: readonly Writer[] = [
     },
     run: (cwd) => makeCube(cwd, 10, 1),
     targets: ['out/c'],
+  },
+  {
+    name: 'a folder with more rows than fit into memory',
+    before: async (cwd) => writeFolder(cwd, 1),
+    run: (cwd) => writeFolder(cwd, 5),
+    isLong: true,
+    targets: ['out'],
   },
   {
     name: 'calibrate --replace',

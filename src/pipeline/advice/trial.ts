@@ -84,9 +84,7 @@ function remembered<Value>(work: (id: string) => Value): (id: string) => Value {
 
 /** Checks with a figure that do not pass, fails first. */
 export function openChecks(trial: Trial): string[] {
-  const open = [...trial.all()].filter(
-    ([, { verdict, value, limit }]) => verdict !== 'pass' && value !== null && limit,
-  );
+  const open = [...trial.all()].filter(([, { verdict, limit }]) => verdict !== 'pass' && limit);
   return open.sort(([, a], [, b]) => rank(b.verdict) - rank(a.verdict)).map(([id]) => id);
 }
 
@@ -97,7 +95,8 @@ export function rank(verdict: Verdict): number {
 /** How far the worse end of a value is inside its limit; negative outside. */
 export function room(trial: Trial, id: string): number {
   const row = trial.get(id);
-  if (!row?.limit || row.least === undefined || row.most === undefined) return Number.POSITIVE_INFINITY;
+  if (!row?.limit) return Infinity;
+  if (row.least === undefined || row.most === undefined) return row.verdict === 'pass' ? Infinity : -Infinity;
   const { min = -Infinity, max = Infinity } = row.limit;
   return Math.min(row.least - min, max - row.most);
 }

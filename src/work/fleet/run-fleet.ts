@@ -128,20 +128,25 @@ async function sumUp(
   const { plan, gathered } = run;
   const files = new Map<string, string>();
   const write = writerInto(stage, files);
-  const { rows, items, sums } = await placeAll(run, stage, files, write, earlier, options);
+  const { rows, items, sums, days } = await placeAll(run, stage, files, write, earlier, options);
   const { rows: plates, tooLarge } = options.bed
     ? writePlates(plan.fleet, items, options.bed, stage.path, write)
     : { rows: [], tooLarge: [] };
   if (plan.formats.includes('page')) write(PAGE_SCRIPT, (await import('../../output/page/assets.js')).SCRIPT);
   const head: ManifestHead = { fleet: plan.fleet, formats: plan.formats, ...sums, plates };
-  writeTables({ ...head, rows }, stage, files, write, options);
+  const manifest: Manifest = { ...head, rows };
+  write('manifest.csv', csvPieces(manifestTable(partsIn(rows))));
+  write('hardware.csv', csvPieces(hardwareTable(head.hardware, machinesIn(rows))));
+  write('printing.csv', csvPieces(printingTable(days)));
+  if (options.labels) write('labels.html', labelsPage(plan.fleet, partsIn(rows), sha256Base64));
+  const names = plan.machines.map(({ name }) => name);
+  const status = options.status ? { status: options.status } : {};
+  write('index.html', indexPage(manifest, { files, names, days, hashOf: sha256Base64, ...status }));
   const { made, reused, refused } = gathered;
   const ended = { made, reused, refused, stopped: options.stopped() };
-  const names = [...files.keys()].sort();
-  const listed = { [Symbol.iterator]: () => filesIn(names, files) };
-  stage.write(MANIFEST, manifestPieces({ ...head, rows }, listed));
+  stage.write(MANIFEST, manifestPieces(manifest, filesIn(files)));
   if (options.onText)
-    for (const piece of manifestPieces({ ...head, rows }, listed, { run: ended })) options.onText(piece);
+    for (const piece of manifestPieces(manifest, filesIn(files), { run: ended })) options.onText(piece);
   return { manifest: head, ...ended, tooLarge };
 }
 
@@ -165,25 +170,8 @@ function* digested(pieces: Iterable<string>, digest: ReturnType<typeof createHas
   }
 }
 
-function* filesIn(names: readonly string[], files: ReadonlyMap<string, string>): Iterator<FileRow> {
-  for (const file of names) yield { file, digest: files.get(file)! };
-}
-
-/** All that is told of a run beside its manifest. */
-function writeTables(
-  manifest: Manifest,
-  stage: Stage,
-  files: ReadonlyMap<string, string>,
-  write: Write,
-  { labels, status }: RunOptions,
-): void {
-  const { fleet, hardware, rows } = manifest;
-  const days = printingDays(partsIn(rows), stage.spool);
-  write('manifest.csv', csvPieces(manifestTable(partsIn(rows))));
-  write('hardware.csv', csvPieces(hardwareTable(hardware, machinesIn(rows))));
-  write('printing.csv', csvPieces(printingTable(days)));
-  if (labels) write('labels.html', labelsPage(fleet, partsIn(rows), sha256Base64));
-  write('index.html', indexPage(manifest, { files, hashOf: sha256Base64, days, ...(status ? { status } : {}) }));
+function* filesIn(files: ReadonlyMap<string, string>): Iterable<FileRow> {
+  for (const file of [...files.keys()].sort()) yield { file, digest: files.get(file)! };
 }
 
 /** After so many machines others get their turn. */
@@ -209,6 +197,7 @@ async function placeAll(
   const rows = stage.spool<MachineRows>();
   const items: PlateItem[] = [];
   const sum = tally();
+  const printing = printingDays(stage.spool);
   let count = 0;
   for (const { machine, parts } of partsByMachine(plan)) {
     if (count++ % BREATH === 0) await new Promise((resolve) => setImmediate(resolve));
@@ -216,6 +205,7 @@ async function placeAll(
     const own = carried.rowsOf(machine.name) ?? machineRows(machine, reached, (part) => odd.get(part) ?? []);
     rows.push(own);
     sum.add(own);
+    printing.add(own.parts);
     options.onMachine?.(own);
     const finished = finishedIn(reached);
     if (options.bed) items.push(...finished.flatMap(plateItems));
@@ -223,7 +213,7 @@ async function placeAll(
       write(zipOf(machine), await machineZip(plan.fleet, machine.name, finished, stage.path));
   }
   for (const { file, digest } of carried.files) if (!files.has(file) && stage.keep(file)) files.set(file, digest);
-  return { rows, items, sums: sum.sums() };
+  return { rows, items, sums: sum.sums(), days: printing.days() };
 }
 
 function zipOf({ name }: PlannedMachine): string {

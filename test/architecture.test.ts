@@ -206,7 +206,6 @@ const WAITING: readonly string[] = [
   'mechanics/shaft/key-pressure.ts keyPressure',
   'mechanics/stepper.ts torqueAtSpeed',
   'mechanics/thread/shear.ts toothWidth',
-  'output/page/page-shell.ts sharedPageScript',
   'presets/resolve-screw-preset.ts resolveScrewPreset',
   'sheet/resolve-screw.ts leadOf',
   'solid/hull-outline.ts offsetOutline',

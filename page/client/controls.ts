@@ -1,23 +1,21 @@
 import type { PageData } from '../../src/output/page/page-data.js';
+import { pause } from './pause.js';
+import type { Drawn } from './prepare.js';
 import { type Cut, Viewer } from './viewer.js';
 
-/** Puts the model in place of its still picture; without WebGL the picture stays and says so. */
-export function startViewer(data: PageData): void {
-  const stage = document.getElementById('stage');
+/** Puts the model in place of its still picture. */
+export type StartViewer = typeof startViewer;
+
+/** @throws Error where the browser has no WebGL */
+export async function startViewer(stage: HTMLElement, data: PageData, drawn: readonly Drawn[]): Promise<void> {
   const tools = document.getElementById('tools');
-  if (!stage || !tools) return;
-  let viewer: Viewer;
-  try {
-    viewer = new Viewer(stage, data);
-  } catch {
-    stage.dataset.state = 'still';
-    const note = document.getElementById('stage-note');
-    if (note) note.textContent = 'This browser shows no 3D; the picture was drawn when the part was made.';
-    return;
-  }
+  if (!tools) return;
+  const viewer = new Viewer(stage, data, drawn);
+  await pause();
+  connect(viewer, tools);
+  await viewer.ready();
   stage.dataset.state = 'live';
   tools.hidden = false;
-  connect(viewer, tools);
 }
 
 function connect(viewer: Viewer, tools: HTMLElement): void {

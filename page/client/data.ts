@@ -1,5 +1,8 @@
-import type { PageBody, PageData } from '../../src/output/page/page-data.js';
-import type { Mesh } from '../../src/solid/mesh.js';
+import type { PageData } from '../../src/output/page/page-data.js';
+import { type Asked, type Drawn, prepare } from './prepare.js';
+
+/** The code of `worker.ts`, put in when the page is bundled. */
+declare const WORKER_CODE: string;
 
 /** The part as the page carries it. */
 export function readData(): PageData | undefined {
@@ -7,17 +10,28 @@ export function readData(): PageData | undefined {
   return text ? (JSON.parse(text) as PageData) : undefined;
 }
 
-/** Corners and facets of a body, from their bytes. */
-export function meshOf(body: PageBody): Mesh {
-  const positions = new Float32Array(bytesOf(body.positions));
-  const bytes = bytesOf(body.triangles);
-  const triangles = body.wide ? new Uint32Array(bytes) : Uint32Array.from(new Uint16Array(bytes));
-  return { positions: Float64Array.from(positions), triangles };
+/** What is drawn of every body and companion, worked out by a worker; here where the browser allows none. */
+export function drawnBodies({ packed, bodies, companions }: PageData): Promise<Drawn[]> {
+  const asked = { packed, packings: [...bodies, ...companions].map(({ packing }) => packing) };
+  return byWorker(asked).catch(() => prepare(asked));
 }
 
-function bytesOf(base64: string): ArrayBuffer {
-  const text = atob(base64);
-  const bytes = new Uint8Array(text.length);
-  for (let i = 0; i < bytes.length; i++) bytes[i] = text.charCodeAt(i);
-  return bytes.buffer;
+function byWorker(asked: Asked): Promise<Drawn[]> {
+  return new Promise((resolve, reject) => {
+    const address = URL.createObjectURL(new Blob([WORKER_CODE], { type: 'text/javascript' }));
+    const worker = new Worker(address);
+    const end = () => {
+      worker.terminate();
+      URL.revokeObjectURL(address);
+    };
+    worker.onmessage = ({ data }: MessageEvent<Drawn[]>) => {
+      resolve(data);
+      end();
+    };
+    worker.onerror = () => {
+      reject(new Error('no worker'));
+      end();
+    };
+    worker.postMessage(asked);
+  });
 }

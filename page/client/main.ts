@@ -1,6 +1,6 @@
 import { startChecks } from './checks-table.js';
-import { startViewer } from './controls.js';
 import { readData } from './data.js';
+import { startStage } from './stage.js';
 import { keepTicks } from './ticks.js';
 
 startChecks();
@@ -11,5 +11,4 @@ document.getElementById('print-card')?.addEventListener('click', () => {
   document.documentElement.classList.remove('card-only');
 });
 const data = readData();
-// the still picture is painted first
-if (data) requestAnimationFrame(() => setTimeout(() => startViewer(data)));
+if (data) startStage(data);

@@ -8,7 +8,6 @@ import {
   DecrementWrapStencilOp,
   DirectionalLight,
   DoubleSide,
-  EdgesGeometry,
   FrontSide,
   Group,
   IncrementWrapStencilOp,
@@ -33,12 +32,10 @@ import {
   WebGLRenderer,
 } from 'three';
 import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
-import { creasedNormals } from '../../src/output/mesh/creased-normals.js';
 import type { PageBody, PageData } from '../../src/output/page/page-data.js';
-import type { Mesh as Solid } from '../../src/solid/mesh.js';
-import { meshOf } from './data.js';
+import { pause } from './pause.js';
+import type { Drawn } from './prepare.js';
 
-const EDGE_DEGREES = 32;
 const TURN_STEP = Math.PI / 24;
 const ZOOM_STEP = 1.25;
 const MARGIN = 1.08;
@@ -58,8 +55,16 @@ export type Cut = 'none' | 'along' | 'across';
 interface Staged {
   readonly group: Group;
   readonly body: PageBody;
+  /** each corner once */
+  readonly points: Drawn['points'];
   /** what counts the body's inside along each line of sight, and the face that the section plane opens */
   readonly section?: { readonly counters: readonly Mesh[]; readonly face: Mesh };
+}
+
+/** How much a body hides, and its place among those that are cut. */
+interface Look {
+  readonly opacity: number;
+  readonly index: number;
 }
 
 /** The part in three dimensions. Pictures are drawn only when something changes. */
@@ -76,20 +81,23 @@ export class Viewer {
   readonly #bed = new Group();
   readonly #stage: HTMLElement;
   #waiting = false;
+  #isReady = false;
   #share = 0;
   #withCompanions = true;
   #lying = false;
   #half = 1;
 
   /** @throws Error where the browser has no WebGL */
-  constructor(stage: HTMLElement, data: PageData) {
+  constructor(stage: HTMLElement, data: PageData, drawn: readonly Drawn[]) {
     this.#stage = stage;
     this.#data = data;
     this.#renderer = new WebGLRenderer({ antialias: true, alpha: true, stencil: true });
     this.#renderer.localClippingEnabled = true;
     this.#renderer.setPixelRatio(Math.min(2, window.devicePixelRatio));
-    this.#bodies = data.bodies.map((body, i) => this.#stageBody(body, 1, i));
-    this.#companions = data.companions.map((body, i) => this.#stageBody(body, data.opacity, i));
+    this.#bodies = data.bodies.map((body, i) => this.#stageBody(body, drawn[i]!, { opacity: 1, index: i }));
+    this.#companions = data.companions.map((body, i) =>
+      this.#stageBody(body, drawn[data.bodies.length + i]!, { opacity: data.opacity, index: i }),
+    );
     for (const { group } of [...this.#bodies, ...this.#companions]) this.#part.add(group);
     this.#standBodies();
     this.#scene.add(this.#part, this.#bed, ...lights(this.#camera), this.#camera);
@@ -104,18 +112,36 @@ export class Viewer {
     this.#controls.mouseButtons = { LEFT: MOUSE.ROTATE, MIDDLE: MOUSE.DOLLY, RIGHT: MOUSE.PAN };
     // the wheel scrolls the page until the model was taken in hand
     this.#controls.enableZoom = false;
-    canvas.addEventListener('focus', () => {
-      this.#controls.enableZoom = true;
-    });
-    canvas.addEventListener('blur', () => {
-      this.#controls.enableZoom = false;
-    });
+    const takeInHand = (taken: boolean) => {
+      this.#controls.enableZoom = taken;
+      // until then a finger that goes up or down scrolls the page
+      canvas.style.touchAction = taken ? 'none' : 'pan-y';
+    };
+    takeInHand(false);
+    canvas.addEventListener('focus', () => takeInHand(true));
+    canvas.addEventListener('blur', () => takeInHand(false));
     canvas.addEventListener('keydown', (event) => this.#onKey(event));
     this.#controls.addEventListener('change', () => this.draw());
     new ResizeObserver(() => this.#resize()).observe(stage);
+    canvas.style.visibility = 'hidden';
     stage.append(canvas);
     this.reset();
     this.#resize();
+  }
+
+  /** Shows thing after thing out of sight, so that no single task builds all that paints them. */
+  async ready(): Promise<void> {
+    const things = [...this.#bodies, ...this.#companions].flatMap(({ group }) => group.children);
+    const shown = things.filter(({ visible }) => visible);
+    for (const thing of shown) thing.visible = false;
+    for (const thing of shown) {
+      thing.visible = true;
+      this.#renderer.render(this.#scene, this.#camera);
+      await pause();
+    }
+    this.#renderer.domElement.style.visibility = '';
+    this.#isReady = true;
+    this.draw();
   }
 
   /** Turns to the first view and fits the part. */
@@ -199,7 +225,7 @@ export class Viewer {
 
   /** Draws once, however many ask before the next frame. */
   draw(): void {
-    if (this.#waiting) return;
+    if (this.#waiting || !this.#isReady) return;
     this.#waiting = true;
     requestAnimationFrame(() => {
       this.#waiting = false;
@@ -250,12 +276,11 @@ export class Viewer {
     this.draw();
   }
 
-  #stageBody(body: PageBody, opacity: number, index: number): Staged {
-    const mesh = meshOf(body);
+  #stageBody(body: PageBody, { corners, normals, edges, points }: Drawn, { opacity, index }: Look): Staged {
     const group = new Group();
     const surface = new BufferGeometry();
-    surface.setAttribute('position', new BufferAttribute(cornersOf(mesh.positions, mesh.triangles), 3));
-    surface.setAttribute('normal', new BufferAttribute(creasedNormals(mesh), 3));
+    surface.setAttribute('position', new BufferAttribute(corners, 3));
+    surface.setAttribute('normal', new BufferAttribute(normals, 3));
     const glass = opacity < 1;
     const paint = new MeshLambertMaterial({ color: colourOf(body.colour), transparent: glass, opacity });
     // where a translucent face lies on a solid one, the solid one shows
@@ -267,12 +292,12 @@ export class Viewer {
       // only what lies nearest is to be seen, so its depth is laid down first
       const nearest = new Mesh(surface, new MeshBasicMaterial({ colorWrite: false, ...BEHIND }));
       nearest.renderOrder = ORDER.beforeGlass;
-      group.add(nearest, edgesOf(mesh, 0.3, ORDER.glass));
-      return { group, body };
+      group.add(nearest, inked(edges, 0.3, ORDER.glass));
+      return { group, body, points };
     }
     const section = this.#sectionOf(surface, body, index);
-    group.add(...section.counters, edgesOf(mesh, 0.42, ORDER.edges));
-    return { group, body, section };
+    group.add(...section.counters, inked(edges, 0.42, ORDER.edges));
+    return { group, body, points, section };
   }
 
   /**
@@ -312,13 +337,9 @@ export class Viewer {
   #eachCorner(visit: (corner: Vector3) => void): void {
     this.#part.updateMatrixWorld(true);
     const corner = new Vector3();
-    for (const { group } of [...this.#bodies, ...this.#companions]) {
-      const surface = group.children[0];
-      if (!group.visible || !(surface instanceof Mesh)) continue;
-      const places = surface.geometry.getAttribute('position');
-      for (let i = 0; i < places.count; i++) {
-        visit(corner.fromBufferAttribute(places, i).applyMatrix4(surface.matrixWorld));
-      }
+    for (const { group, points } of [...this.#bodies, ...this.#companions]) {
+      if (!group.visible) continue;
+      for (let i = 0; i < points.length; i += 3) visit(corner.fromArray(points, i).applyMatrix4(group.matrixWorld));
     }
   }
 
@@ -377,23 +398,13 @@ function setPlanes(material: Material | Material[], planes: Plane[] | null): voi
 }
 
 /** Edges of a body as thin ink. */
-function edgesOf({ positions, triangles }: Solid, opacity: number, order: number): LineSegments {
-  const joined = new BufferGeometry();
-  joined.setAttribute('position', new BufferAttribute(Float32Array.from(positions), 3));
-  joined.setIndex(new BufferAttribute(triangles, 1));
+function inked(edges: Drawn['edges'], opacity: number, order: number): LineSegments {
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new BufferAttribute(edges, 3));
   const ink = new LineBasicMaterial({ color: 0x17242b, transparent: true, opacity });
-  const edges = new LineSegments(new EdgesGeometry(joined, EDGE_DEGREES), ink);
-  edges.renderOrder = order;
-  return edges;
-}
-
-/** Three corners of its own for each facet, so that each can have its own normal. */
-function cornersOf(positions: Float64Array, triangles: Uint32Array): Float32Array {
-  const corners = new Float32Array(3 * triangles.length);
-  for (let i = 0; i < triangles.length; i++) {
-    for (let axis = 0; axis < 3; axis++) corners[3 * i + axis] = positions[3 * triangles[i]! + axis]!;
-  }
-  return corners;
+  const lines = new LineSegments(geometry, ink);
+  lines.renderOrder = order;
+  return lines;
 }
 
 /** Paints nothing, and counts the faces of one side. */

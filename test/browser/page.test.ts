@@ -129,7 +129,23 @@ describe('the page of a nut', () => {
   }, 180_000);
   afterAll(() => page.close());
 
-  it('is small', () => expect(statSync(path).size).toBeLessThan(1_500_000));
+  it('is small', () => expect(statSync(path).size).toBeLessThan(400_000));
+
+  it('starts the model when it is scrolled to, and lets a finger scroll over it until it is taken in hand', async () => {
+    const other = await browser.newPage();
+    await other.setViewportSize({ width: 390, height: 120 });
+    await other.goto(`file://${path}`);
+    await other.waitForTimeout(500);
+    const early = await other.evaluate(() => document.getElementById('stage')?.dataset.drawn);
+    await other.locator('#stage').scrollIntoViewIfNeeded();
+    await drawn(other);
+    const canvas = other.locator('#stage canvas');
+    const touch = () => canvas.evaluate((one) => getComputedStyle(one).touchAction);
+    expect([early, await touch()]).toEqual([undefined, 'pan-y']);
+    await canvas.click();
+    expect(await touch()).toBe('none');
+    await other.close();
+  });
 
   it('is turned, zoomed and reset by the keyboard', async () => {
     await page.locator('#stage canvas').focus();
@@ -210,6 +226,8 @@ describe('the page of a nut', () => {
     await first.uncheck();
     await page.reload();
     expect(await ticked()).toEqual([]);
+    // what is not seen is not drawn
+    await page.locator('#stage').scrollIntoViewIfNeeded();
     await drawn(page);
   });
 
@@ -253,7 +271,7 @@ describe('the page of a nut', () => {
     const shared = join(folder, 'sharing.html');
     writeFileSync(shared, bytes);
     writeFileSync(join(folder, 'shared.js'), await sharedPageScript());
-    expect(bytes.length).toBeLessThan(600_000);
+    expect(bytes.length).toBeLessThan(250_000);
     const other = await openPage(browser, shared);
     await drawn(other.page);
     expect(other.complaints).toEqual([]);

@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { inflateSync, strFromU8 } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { base64 } from '../../src/output/page/base64.js';
 import { xmlText } from '../../src/output/xml-text.js';
@@ -20,11 +21,13 @@ describe('writePage', () => {
       [...page.matchAll(open)].map((m) => page.slice(m.index + m[0].length, page.indexOf(close, m.index)));
     const hashed = (texts: string[]) =>
       texts.map((one) => `'sha256-${createHash('sha256').update(one).digest('base64')}'`).join(' ');
-    const script = hashed(between(/<script>/g, '</script>'));
+    const [deflated = ''] = between(/id="viewer-code">/g, '</script>');
+    const viewer = strFromU8(inflateSync(new Uint8Array(Buffer.from(deflated, 'base64'))));
+    const script = hashed([...between(/<script>/g, '</script>'), viewer]);
     const styles = hashed(between(/<style>/g, '</style>'));
     expect(
       policy ===
-        `default-src 'none'; script-src ${script}; style-src ${styles}; img-src data:; base-uri 'none'; form-action 'none'`,
+        `default-src 'none'; script-src ${script}; worker-src blob:; style-src ${styles}; img-src data:; base-uri 'none'; form-action 'none'`,
       policy,
     ).toBe(true);
     expect(/(?:src|href)="(?:https?:)?\/\//.test(page)).toBe(false);

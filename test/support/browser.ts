@@ -58,7 +58,7 @@ export async function openWatched(
   });
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('request', (request) => {
-    if (!request.url().startsWith('data:')) requests.push(request.url());
+    if (!/^(?:data|blob):/.test(request.url())) requests.push(request.url());
   });
   await page.setViewportSize(size);
   await page.goto(`file://${path}`);

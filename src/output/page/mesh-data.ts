@@ -1,14 +1,14 @@
-import { type Mesh, placementMatrix } from '../../solid/mesh.js';
+import { deflateSync } from 'fflate';
+import { placementMatrix } from '../../solid/mesh.js';
 import { onBed } from '../on-bed.js';
 import type { PartInHand } from '../part-in-hand.js';
 import { bodyColour, COMPANION_COLOUR, COMPANION_CUT, COMPANION_OPACITY, CUT_COLOURS } from '../picture/palette.js';
 import { viewFrom } from '../picture/picture.js';
 import type { BodyRow } from '../report.js';
 import { base64 } from './base64.js';
-import type { PageBody, PageData } from './page-data.js';
+import { packMesh } from './pack-mesh.js';
+import type { PageData } from './page-data.js';
 
-/** A triangle's corners fit into two bytes each up to here. */
-const NARROW = 65_536;
 const NOWHERE = [0, 0, 0] as const;
 
 /** What the page draws of a part. */
@@ -19,19 +19,22 @@ interface Shown extends Pick<PartInHand, 'bodies' | 'views'> {
 /** The meshes of a part, as they are in its files, ready to stand in a page. */
 export function pageData({ bodies, views, report }: Shown): PageData {
   const lying = onBed(report.bodies);
+  const ours = bodies.map(packMesh);
+  const theirs = views.companions.map(({ mesh }) => packMesh(mesh));
   return {
+    packed: deflated([...ours, ...theirs].map(({ bytes }) => bytes)),
     bodies: bodies.map((body, i) => ({
       name: body.name,
-      ...meshText(body),
+      packing: ours[i]!.packing,
       colour: bodyColour(i),
       cutColour: bodyColour(i, CUT_COLOURS),
       inUse: placementMatrix(views.inUse?.[body.name] ?? {}),
       apart: views.apart?.[body.name] ?? NOWHERE,
       onBed: placementMatrix(lying[i] ?? {}),
     })),
-    companions: views.companions.map(({ name, mesh }) => ({
+    companions: views.companions.map(({ name }, i) => ({
       name,
-      ...meshText(mesh),
+      packing: theirs[i]!.packing,
       colour: COMPANION_COLOUR,
       cutColour: COMPANION_CUT,
       inUse: placementMatrix({}),
@@ -44,15 +47,13 @@ export function pageData({ bodies, views, report }: Shown): PageData {
   };
 }
 
-function meshText({ positions, triangles }: Mesh): Pick<PageBody, 'positions' | 'triangles' | 'wide'> {
-  const wide = positions.length / 3 > NARROW;
-  const corners = new Uint8Array(4 * positions.length);
-  const numbers = new Uint8Array((wide ? 4 : 2) * triangles.length);
-  const [a, b] = [new DataView(corners.buffer), new DataView(numbers.buffer)];
-  for (let i = 0; i < positions.length; i++) a.setFloat32(4 * i, positions[i]!, true);
-  for (let i = 0; i < triangles.length; i++) {
-    if (wide) b.setUint32(4 * i, triangles[i]!, true);
-    else b.setUint16(2 * i, triangles[i]!, true);
+/** Bytes one after the other, deflated and as text. */
+function deflated(parts: readonly Uint8Array[]): string {
+  const whole = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
   }
-  return { positions: base64(corners), triangles: base64(numbers), wide };
+  return base64(deflateSync(whole, { level: 9 }));
 }

@@ -1,10 +1,9 @@
-/** A body as the page carries it: float32 corners and whole numbers, low byte first, in base64. */
+import type { Packing } from './packing.js';
+
+/** A body as the page carries it; its mesh is packed. */
 export interface PageBody {
   readonly name: string;
-  readonly positions: string;
-  readonly triangles: string;
-  /** true: numbers of four bytes, false: of two */
-  readonly wide: boolean;
+  readonly packing: Packing;
   readonly colour: readonly [number, number, number];
   readonly cutColour: readonly [number, number, number];
   /** where it stands in use: 3 × 4, row by row */
@@ -17,6 +16,8 @@ export interface PageBody {
 
 /** What the page's script needs to draw the part. */
 export interface PageData {
+  /** the meshes of bodies and companions one after the other, deflated, in base64 */
+  readonly packed: string;
   readonly bodies: readonly PageBody[];
   /** what works with the part; shown translucent, never cut */
   readonly companions: readonly PageBody[];

@@ -67,23 +67,27 @@ export async function withScriptInside(page: string, src: string): Promise<strin
   );
 }
 
-function scriptTag(script: PageScript, { SCRIPT }: { readonly SCRIPT: string }): string {
-  return 'src' in script ? `<script src="${xmlText(script.src)}"></script>` : `<script>${SCRIPT}</script>`;
-}
-
-/** The script that pages of one fleet share. */
-export async function sharedPageScript(): Promise<string> {
-  return (await import('./assets.js')).SCRIPT;
-}
-
-/** Nothing but the page's own script and styles by their hashes, and pictures inside it. */
-function policy(
+function scriptTag(
   script: PageScript,
-  { SCRIPT_HASH, STYLE_HASHES }: { readonly SCRIPT_HASH: string; readonly STYLE_HASHES: readonly string[] },
+  { SCRIPT, VIEWER_DEFLATED }: Pick<Assets, 'SCRIPT' | 'VIEWER_DEFLATED'>,
 ): string {
+  if ('src' in script) return `<script src="${xmlText(script.src)}"></script>`;
+  return `<script type="application/octet-stream" id="viewer-code">${VIEWER_DEFLATED}</script>\n<script>${SCRIPT}</script>`;
+}
+
+type Assets = typeof import('./assets.js');
+
+/** The script that pages of one fleet share: the viewer is there already when it is asked for. */
+export async function sharedPageScript(): Promise<string> {
+  const { VIEWER, SCRIPT } = await import('./assets.js');
+  return `${VIEWER}\n${SCRIPT}\n`;
+}
+
+/** Nothing but the page's own scripts and styles by their hashes, workers that it makes, and pictures inside it. */
+function policy(script: PageScript, { SCRIPT_HASHES, STYLE_HASHES }: Assets): string {
   if ('src' in script && !SOURCE.test(script.src))
     throw new TypeError(`${script.src} cannot be the address of a script`);
-  const source = 'src' in script ? `'self' file:` : `'${SCRIPT_HASH}'`;
-  const styles = STYLE_HASHES.map((hash) => `'${hash}'`).join(' ');
-  return `default-src 'none'; script-src ${source}; style-src ${styles}; img-src data:; base-uri 'none'; form-action 'none'`;
+  const hashes = (all: readonly string[]) => all.map((hash) => `'${hash}'`).join(' ');
+  const source = 'src' in script ? `'self' file:` : hashes(SCRIPT_HASHES);
+  return `default-src 'none'; script-src ${source}; worker-src blob:; style-src ${hashes(STYLE_HASHES)}; img-src data:; base-uri 'none'; form-action 'none'`;
 }

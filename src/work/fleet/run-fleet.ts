@@ -132,7 +132,10 @@ async function sumUp(
   const { rows: plates, tooLarge } = options.bed
     ? writePlates(plan.fleet, items, options.bed, stage.path, write)
     : { rows: [], tooLarge: [] };
-  if (plan.formats.includes('page')) write(PAGE_SCRIPT, (await import('../../output/page/assets.js')).SCRIPT);
+  if (plan.formats.includes('page')) {
+    const { sharedPageScript } = await import('../../output/page/page-shell.js');
+    write(PAGE_SCRIPT, await sharedPageScript());
+  }
   const head: ManifestHead = { fleet: plan.fleet, formats: plan.formats, ...sums, plates };
   const manifest: Manifest = { ...head, rows };
   write('manifest.csv', csvPieces(manifestTable(partsIn(rows))));

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { AT_RUN_TIME, bundleCommand, ROOT, SHARED } from './bundle-command.mjs';
 import { bundleForPages } from './bundle-for-pages.mjs';
+import { bundleLive } from './bundle-live.mjs';
 import { bundlePage } from './bundle-page.mjs';
 import { bundlePresets } from './bundle-presets.mjs';
 
@@ -24,6 +25,7 @@ const library = await build({
   chunkNames: 'library/[name]-[hash]',
 });
 const inPages = await bundleForPages('dist/browser');
+await bundleLive(join(DIST, 'live.html'));
 execFileSync(
   process.execPath,
   [join(ROOT, 'node_modules/typescript/bin/tsc'), '-p', join(ROOT, 'tsconfig.build.json')],

@@ -1,5 +1,6 @@
 // Bundles the library for pages and their workers: one file that imports nothing, the kernel's script in it. Bundlers that know
 // the condition `browser` of package.json take it by themselves.
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { SHARED } from './bundle-command.mjs';
@@ -13,6 +14,61 @@ const withoutNode = {
   },
 };
 
+/**
+ * The kernel's script builds the functions that call into it from texts, which a strict policy of a page forbids. The two
+ * places get functions that do the same by what is in scope there.
+ */
+const WITHOUT_TEXTS = [
+  [
+    'newFunc(Function,args)(...closureArgs)',
+    `(function(...given) {
+      if (given.length !== argCount - 2)
+        throwBindingError('function ' + humanName + ' called with ' + given.length + ' arguments, expected ' + (argCount - 2));
+      const destructors = needsDestructorStack ? [] : null;
+      const own = isClassMethodFunc ? [argTypes[1].toWireType(destructors, this)] : [];
+      const wired = [...own, ...given.map((one, i) => argTypes[i + 2].toWireType(destructors, one))];
+      const value = cppInvokerFunc(cppTargetFunc, ...wired);
+      if (needsDestructorStack) runDestructors(destructors);
+      else argTypes.slice(isClassMethodFunc ? 1 : 2).forEach((type, i) => {
+        if (type.destructorFunction !== null) type.destructorFunction(wired[i]);
+      });
+      if (returns) return argTypes[0].fromWireType(value);
+    })`,
+  ],
+  [
+    'newFunc(Function,params)(...args)',
+    `(function(obj, func, destructorsRef, packed) {
+      let at = packed;
+      const given = types.map((type) => {
+        const one = type.readValueFromPointer(at);
+        at += type.argPackAdvance;
+        return one;
+      });
+      const value = kind === 1 ? new func(...given) : kind === 0 ? func.call(obj, ...given) : func.call(...given);
+      if (!retType.isVoid) return emval_returnValue(retType, destructorsRef, value);
+    })`,
+  ],
+];
+
+const withoutTexts = {
+  name: 'without-texts',
+  setup({ onLoad }) {
+    onLoad({ filter: /[\\/]manifold-3d[\\/]manifold\.js$/ }, ({ path }) => {
+      const contents = WITHOUT_TEXTS.reduce(
+        (text, [from, to]) => {
+          if (text.split(from).length !== 2) throw new Error(`${path} is not what it was: ${from}`);
+          return text.replace(from, () => to);
+        },
+        readFileSync(path, 'utf8'),
+      );
+      return { contents };
+    });
+  },
+};
+
+/** What the kernel needs in a page. */
+export const FOR_PAGES = [withoutNode, withoutTexts];
+
 export async function bundleForPages(outdir) {
   return build({
     ...SHARED,
@@ -21,7 +77,7 @@ export async function bundleForPages(outdir) {
     splitting: false,
     external: [],
     minify: true,
-    plugins: [...SHARED.plugins, withoutNode],
+    plugins: [...SHARED.plugins, ...FOR_PAGES],
     entryPoints: { index: 'src/index.ts' },
   });
 }

@@ -221,7 +221,7 @@ const WAITING: readonly string[] = [
 function unusedExports(): string[] {
   const beside = ['page', 'scripts', 'bench'].flatMap((folder) =>
     readdirSync(join(SRC, '..', folder), { recursive: true, encoding: 'utf8' })
-      .filter((file) => /\.(?:ts|mjs)$/.test(file))
+      .filter((file) => /\.(?:tsx?|mjs)$/.test(file))
       .map((file) => readFileSync(join(SRC, '..', folder, file), 'utf8')),
   );
   const texts = sources.map(({ file, text }) => ({ file, words: wordsOf(withoutComments(text)) }));

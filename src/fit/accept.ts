@@ -16,7 +16,7 @@ export const SOLID_GROUP = 'solid';
 /** Checks of the wall that is left between openings, or between them and an edge. */
 const WALL_CHECKS: readonly string[] = ['hole-edge', 'hole-spacing', 'pocket-wall', 'clocking', 'rim-wall'];
 
-const LEAST_REASON = 10;
+export const LEAST_REASON = 10;
 
 /**
  * Marks failed checks as accepted. The verdict of the check stays `fail`.

@@ -65,12 +65,12 @@ export function finding(check: CheckFacts, outcome: Outcome, change?: Bounds): F
     verdict: judge(value, limits),
     word: wordOf(value, limits),
     ...measured,
-    limit: limits.pass,
-    fail_limit: limits.fail ?? null,
+    limit: roundedBounds(limits.pass),
+    fail_limit: limits.fail ? roundedBounds(limits.fail) : null,
     margin: room,
     uncertainty,
     source: change ? `the sheet (${source} replaced)` : source,
-    ...(change ? { replaced_limit: own.pass } : {}),
+    ...(change ? { replaced_limit: roundedBounds(own.pass) } : {}),
     ...marks,
   };
 }
@@ -82,6 +82,14 @@ const UNBOUNDED = { value: null, margin: null, uncertainty: 0 } as const;
 function isUnbounded(id: string, figures: readonly number[]): boolean {
   if (figures.some(Number.isNaN)) throw new Error(`${id}: its value is not a number`);
   return !figures.every(Number.isFinite);
+}
+
+/** As values are: the last digits of a worked-out limit hang on the engine. */
+function roundedBounds({ min, max }: Bounds): Bounds {
+  return {
+    ...(min === undefined ? {} : { min: rounded(min) }),
+    ...(max === undefined ? {} : { max: rounded(max) }),
+  };
 }
 
 function nullable(value: number | undefined): number | null {

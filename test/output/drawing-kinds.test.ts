@@ -4,12 +4,11 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
 import { flatSizes } from '../../src/output/flat-sizes.js';
 import { drawViews } from '../../src/parts/draw-views.js';
-import { type DrawnView, type SizeChoice, viewsOf } from '../../src/parts/part-views.js';
+import { type DrawnView, viewsOf } from '../../src/parts/part-views.js';
 import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { createKernel, type Kernel } from '../../src/solid/kernel.js';
-import { once } from '../../src/units/once.js';
 import { ADAPTERS, PRINT, SLEEVES } from '../support/odd-sheets.js';
 import { linePoints, statedSizes, textsInTheWay } from '../support/read-drawing.js';
 import { looseEnds, looseSizes } from '../support/witnesses.js';
@@ -47,12 +46,12 @@ const SHEETS: Readonly<Record<string, string | object>> = {
 describe.each(Object.keys(SHEETS))('the drawing of: %s', (name) => {
   const made = design(SHEETS[name]!);
   const kind = kindOfDesign(KINDS, made);
-  const finished = once(() => drawViews(kernel, kind.views(made, 'finished')));
-  const viewsAt = (sizes: SizeChoice) =>
-    sizes === 'finished' ? finished() : drawViews(kernel, kind.views(made, sizes));
 
   it.each(['finished', 'printed'] as const)('states the %s sizes as the report does, each once', (sizes) => {
-    const svg = writeDrawing({ name: 'a', part: made.part, applied: 'b' }, { sizes, views: viewsAt(sizes) });
+    const svg = writeDrawing(
+      { name: 'a', part: made.part, applied: 'b' },
+      { sizes, views: drawViews(kernel, kind.views(made, sizes)) },
+    );
     const wanted = new Map(flatSizes(made.dimensions[sizes]));
     const stated = statedSizes(svg);
     expect(stated.length).toBeGreaterThan(0);
@@ -62,7 +61,7 @@ describe.each(Object.keys(SHEETS))('the drawing of: %s', (name) => {
   });
 
   it.each(['first', 'third'] as const)('stays in its frame by %s angle, texts clear of each other', (projection) => {
-    const views = finished();
+    const views = drawViews(kernel, kind.views(made, 'finished'));
     for (const view of viewsOf<DrawnView>(views)) {
       expect(looseSizes(view), view.title).toEqual([]);
       expect(looseEnds(view), view.title).toEqual([]);

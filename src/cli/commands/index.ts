@@ -6,6 +6,7 @@ import { completionCommand } from './completion.js';
 import { driveCommand } from './drive.js';
 import { fleetCommand, mergeCommand } from './fleet.js';
 import { identifyCommand } from './identify.js';
+import { liveCommand } from './live.js';
 import { makeCommand } from './make.js';
 import { newCommand } from './new.js';
 import { presetsCommand } from './presets.js';
@@ -17,6 +18,7 @@ export const COMMANDS: readonly Command[] = [
   checkCommand,
   identifyCommand,
   driveCommand,
+  liveCommand,
   fleetCommand,
   mergeCommand,
   calibrateCommand,

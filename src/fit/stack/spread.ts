@@ -60,22 +60,16 @@ export function spreadLessDrift(play: Result, drift: Result): Spread {
   const left = Math.sqrt(Math.max(0, rest ** 2 - slope ** 2));
   const [first = NONE, second = NONE] = levels;
   const [steer = 0, secondSteer = 0] = steers;
-  const weights: number[] = [];
-  const means: number[] = [];
-  for (const [a, weightA] of nodesOf(first, left)) {
-    for (const [b, weightB] of nodesOf(second, left)) {
+  const cells = nodesOf(first, left).flatMap(([a, weightA]) =>
+    nodesOf(second, left).flatMap(([b, weightB]) => {
       const middle = drift.mean + steer * a + secondSteer * b;
-      for (const [z, share] of normalNodes(-middle / driftRest, left / driftRest)) {
-        weights.push(weightA * weightB * share);
-        means.push(play.mean + first.half * a + second.half * b + slope * z - Math.abs(middle + driftRest * z));
-      }
-    }
-  }
-  const below = (x: number) => {
-    let sum = 0;
-    for (let i = 0; i < means.length; i++) sum += weights[i]! * stepBelow(x - means[i]!, left);
-    return sum;
-  };
+      return normalNodes(-middle / driftRest, left / driftRest).map(([z, share]) => ({
+        weight: weightA * weightB * share,
+        mean: play.mean + first.half * a + second.half * b + slope * z - Math.abs(middle + driftRest * z),
+      }));
+    }),
+  );
+  const below = (x: number) => cells.reduce((sum, { weight, mean }) => sum + weight * stepBelow(x - mean, left), 0);
   const ofDrift = Math.abs(drift.mean) + Math.abs(steer) + Math.abs(secondSteer) + 7 * driftRest;
   return fromBelow(below, play.mean, first.reach + second.reach + 7 * rest + ofDrift);
 }
@@ -191,22 +185,15 @@ function fromBelow(below: (x: number) => number, middle: number, reach: number):
   return { below, quantile: (share) => whereIt((x) => below(x) - share, middle - reach, middle + reach) };
 }
 
-/** A bracket so narrow is a place, mm. */
-const PLACE = 1e-6;
-
-/**
- * Where a rising function crosses 0, to a nanometre: by the straight line between the ends, of which one that stays counts
- * half (Illinois); each third step halves, for functions with steps.
- */
+/** Where a rising function crosses 0: halving and the straight line between the ends by turns, to a nanometre. */
 function whereIt(rising: (x: number) => number, from: number, to: number): number {
   let [low, high, atLow, atHigh] = [from, to, rising(from), rising(to)];
-  let stayed = 0;
-  for (let round = 0; round < 60 && high - low > PLACE; round += 1) {
-    const line = low - (atLow / (atHigh - atLow)) * (high - low);
-    const x = round % 3 === 2 ? (low + high) / 2 : Math.min(high - 0.4 * PLACE, Math.max(low + 0.4 * PLACE, line));
+  for (let round = 0; round < 60 && high - low > 1e-6; round += 1) {
+    const part = round % 3 === 2 ? 0.5 : Math.min(0.98, Math.max(0.02, -atLow / (atHigh - atLow)));
+    const x = low + part * (high - low);
     const at = rising(x);
-    if (at < 0) [low, atLow, atHigh, stayed] = [x, at, stayed > 0 ? atHigh / 2 : atHigh, 1];
-    else [high, atHigh, atLow, stayed] = [x, at, stayed < 0 ? atLow / 2 : atLow, -1];
+    if (at < 0) [low, atLow] = [x, at];
+    else [high, atHigh] = [x, at];
   }
   return (low + high) / 2;
 }

@@ -37,27 +37,20 @@ type Results = Readonly<Record<NutResult, StackResult<NutInput>>>;
 
 interface Chain {
   readonly results: Results;
-  readonly axial: () => Spread;
+  readonly axial: Spread;
   readonly figures: FitFigures;
 }
 
 /** A dozen checks and the report ask for the fit of one design. */
 const chainOf = onceFor((design: NutDesign): Chain => {
   const results = predictFit(design);
-  const axial = once(() => spreadLessDrift(results.clear, results.drift));
+  const axial = spreadLessDrift(results.clear, results.drift);
   return { results, axial, figures: figuresOf(results, axial, nutChain(design).layers) };
 });
 
 /** Works the fit out. */
 export function fitFigures(design: NutDesign): FitFigures {
   return chainOf(design).figures;
-}
-
-/** Whether `axial.least` reaches a play; quicker than that figure itself. */
-export function keepsAxial(design: NutDesign, wanted: number): boolean {
-  const { results, axial } = chainOf(design);
-  const [least, most] = axialBounds(results);
-  return most >= wanted && (least >= wanted || axial().below(wanted) <= USUAL[0]);
 }
 
 /** Figures and chances of one chain. */
@@ -69,15 +62,15 @@ export function fitWithChances(design: NutDesign): FitFigures & FitChances & { r
   return {
     ...figures,
     starts: chanceAbove([diametral, ...gaps, moved(spreadOf(results.play), -layers)]).least,
-    turns: chanceAbove([diametral, ...gaps, moved(axial(), -layers)]).least,
-    turnsRunIn: chanceAbove([diametral, ...gaps, axial()]).least,
+    turns: chanceAbove([diametral, ...gaps, moved(axial, -layers)]).least,
+    turnsRunIn: chanceAbove([diametral, ...gaps, axial]).least,
     playBelow: spreadOf(results.play).below,
     results,
   };
 }
 
 /** Each figure is worked out when it is first asked for. */
-function figuresOf(results: Results, axial: () => Spread, layers: number): FitFigures {
+function figuresOf(results: Results, axial: Spread, layers: number): FitFigures {
   const plainly = (result: StackResult<NutInput>) => once(() => figure(spreadOf(result), bounds(result)));
   const [diametral, crestGap, rootGap, play] = [
     plainly(results.diametral),
@@ -85,7 +78,7 @@ function figuresOf(results: Results, axial: () => Spread, layers: number): FitFi
     plainly(results.rootGap),
     plainly(results.play),
   ];
-  const lessDrift = once(() => figure(axial(), axialBounds(results)));
+  const lessDrift = once(() => figure(axial, axialBounds(results)));
   return {
     layers,
     get diametral() {

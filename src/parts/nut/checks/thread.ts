@@ -4,7 +4,7 @@ import { plain } from '../../../units/format.js';
 import { exactly, type Measured, plusMinus } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 import { FIT_CLASSES, type FitClass } from '../fit-classes.js';
-import { fitFigures, keepsAxial } from '../fit-figures.js';
+import { fitFigures } from '../fit-figures.js';
 
 type NutCheck = Check<NutDesign>;
 const thread = { group: 'thread', question: 'goes-on', unit: 'mm', source: 'common practice' } as const;
@@ -72,7 +72,7 @@ export const threadRunningIn: NutCheck = {
 /** What frees a nut that may be too tight: the size that was not read, or the fit that is enough without it. */
 function tightCure(design: NutDesign, wanted: number): string {
   const { inHand } = design.screw;
-  const isEnough = (fit: FitClass) => keepsAxial(withFit(design, fit), wanted);
+  const isEnough = (fit: FitClass) => fitFigures(withFit(design, fit)).axial.least >= wanted;
   const named = Object.entries(FIT_CLASSES).find(([, fit]) => fit.axial > design.fit.axial && isEnough(fit));
   const enough = named ? `fit: ${named[0]} is enough` : ownFit(design, isEnough);
   if (!inHand.level.includes('pitchDiameter')) return `a shorter nut or a larger fit.axial leaves more: ${enough}`;

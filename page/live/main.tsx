@@ -1,0 +1,30 @@
+import { render } from 'preact';
+import { startThread } from './engine/workers.js';
+import { App } from './views/app.js';
+
+/** What is packed into the page: deflated, in letters. */
+async function unpacked(id: string): Promise<ArrayBuffer> {
+  const letters = document.getElementById(id)?.textContent ?? '';
+  const bytes = Uint8Array.from(atob(letters.trim()), (letter) => letter.charCodeAt(0));
+  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw'))).arrayBuffer();
+}
+
+/** A figure is waited for as long as it takes to be sure that it hangs; all else is given up for the next [ms]. */
+const PATIENCE = 2000;
+
+async function begin(): Promise<void> {
+  const host = document.getElementById('live')!;
+  const [script, wasm] = await Promise.all([unpacked('engine'), unpacked('kernel')]);
+  const url = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
+  const given = document.getElementById('sheet')?.textContent ?? '""';
+  const threads = {
+    judge: startThread(url, { patience: PATIENCE }),
+    cures: startThread(url, { patience: 0 }),
+    picture: startThread(url, { wasm, patience: 0 }),
+    files: startThread(url, { wasm, patience: 0 }),
+  };
+  host.replaceChildren();
+  render(<App threads={threads} given={JSON.parse(given)} />, host);
+}
+
+void begin();

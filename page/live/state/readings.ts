@@ -1,0 +1,92 @@
+import type { Readings } from '../../../src/identify/readings.js';
+
+/** A reading of a screw that a person may take, with how to take it. */
+export interface Reading {
+  readonly id: 'major' | 'crests' | 'starts' | 'travel' | 'minor' | 'crest' | 'hand';
+  readonly label: string;
+  readonly unit: string;
+  readonly how: string;
+  /** what may be chosen, where it is no figure */
+  readonly choices?: readonly string[];
+}
+
+/** Crests are read over as many pitches, and a nut's travel over as many turns. */
+export const OVER = 10;
+
+export const READINGS: readonly Reading[] = [
+  {
+    id: 'major',
+    label: 'over the crests',
+    unit: 'mm',
+    how: 'Lay the flat of both jaws over the crests. Read three places, apart by a blank: 7.92 7.94 7.91.',
+  },
+  {
+    id: 'crests',
+    label: `${OVER} pitches`,
+    unit: 'mm',
+    how: 'From the edge of one crest to the same edge of the tenth further on. Count gaps, not crests: the first is nought.',
+  },
+  { id: 'starts', label: 'starts', unit: '', how: 'Look at the end of the screw: how many grooves begin there?' },
+  {
+    id: 'travel',
+    label: `a nut's travel in ${OVER} turns`,
+    unit: 'mm',
+    how: 'Turn the old nut ten times round and measure how far it went.',
+  },
+  { id: 'minor', label: 'over the root', unit: 'mm', how: 'Lay the knife edges of the jaws into the groove.' },
+  {
+    id: 'crest',
+    label: 'crests',
+    unit: '',
+    how: 'Flat like a step, sharp like a knife, or grooves as round as balls?',
+    choices: ['flat', 'sharp', 'round'],
+  },
+  {
+    id: 'hand',
+    label: 'hand',
+    unit: '',
+    how: 'Hold the screw upright: grooves that rise to the right are right-handed.',
+    choices: ['right', 'left'],
+  },
+];
+
+/** What a person typed, by reading. */
+export type Typed = Readonly<Partial<Record<Reading['id'], string>>>;
+
+/** A number as people type it, decimal point or comma; undefined where it is none yet. */
+export function typedNumber(text: string): number | undefined {
+  const plain = text
+    .trim()
+    .replace(',', '.')
+    .replace(/\s*mm$/, '');
+  const inches = /^([\d.]+)\s*(?:in|")$/.exec(plain);
+  const value = inches ? Number(inches[1]) * 25.4 : plain === '' ? Number.NaN : Number(plain);
+  return Number.isFinite(value) && value > 0 ? value : undefined;
+}
+
+/** Several readings of one size, apart by blanks or semicolons. */
+export function typedNumbers(text: string): number[] {
+  return text
+    .split(/[;\s]+(?!mm|in)/)
+    .map((word) => typedNumber(word))
+    .filter((value) => value !== undefined);
+}
+
+/** The readings that can be used so far; undefined where nothing was measured. */
+export function readingsOf(typed: Typed): Readings | undefined {
+  const major = typedNumbers(typed.major ?? '');
+  const [crests, travel, minor, starts] = [typed.crests, typed.travel, typed.minor, typed.starts].map((text) =>
+    typedNumber(text ?? ''),
+  );
+  if (major.length === 0 && crests === undefined && travel === undefined && minor === undefined) return undefined;
+  const crest = READINGS.find(({ id }) => id === 'crest')!.choices!.find((one) => one === typed.crest);
+  return {
+    ...(major.length > 0 ? { major } : {}),
+    ...(crests === undefined ? {} : { crests: { count: OVER, length: crests } }),
+    ...(travel === undefined ? {} : { travel: { turns: OVER, length: travel } }),
+    ...(minor === undefined ? {} : { minor }),
+    ...(starts === undefined || !Number.isInteger(starts) ? {} : { starts }),
+    ...(crest === undefined ? {} : { crest: crest as 'flat' | 'sharp' | 'round' }),
+    ...(typed.hand === 'left' ? { hand: 'left' } : {}),
+  };
+}

@@ -1,0 +1,60 @@
+import type { Acceptance } from '../../../src/fit/accept.js';
+import { editText, putSection, type ShortForms } from '../../../src/sheet/edit-text.js';
+import type { Typed } from './readings.js';
+
+/** Where a person is on the way. */
+export type Step = 'start' | 'screw' | 'part';
+
+/** The kinds of part that have a start sheet, by what happened at the bench. */
+export const REASONS = [
+  { kind: 'nut', words: 'The nut is worn or missing', screwFirst: true },
+  { kind: 'adapter', words: "The nut's holes miss the carriage", screwFirst: false },
+  { kind: 'coupling', words: 'Motor and screw are to be joined, a little out of line', screwFirst: false },
+  { kind: 'sleeve', words: 'The shafts do not match', screwFirst: false },
+  { kind: 'coupon', words: 'I want to know what my printer does', screwFirst: false },
+] as const;
+
+export type Kind = (typeof REASONS)[number]['kind'];
+
+/** All that a person has told; everything else follows from it. */
+export interface State {
+  readonly step: Step;
+  readonly readings: Typed;
+  /** the sheet, the only model of the part */
+  readonly sheet: string;
+  /** failed checks that are taken all the same, each with its reason */
+  readonly accepted: readonly Acceptance[];
+}
+
+export const FRESH: State = { step: 'start', readings: {}, sheet: '', accepted: [] };
+
+/** The same with one check taken all the same; an empty reason takes that back. */
+export function accepting(accepted: readonly Acceptance[], check: string, reason: string): readonly Acceptance[] {
+  const others = accepted.filter((one) => one.check !== check);
+  return reason.trim() === '' ? others : [...others, { check, reason: reason.trim() }];
+}
+
+/** What short forms of a sheet stand for when a field inside them is changed. */
+const SHORT: ShortForms = {
+  fit: 'class',
+  material: 'preset',
+  printer: 'preset',
+  screw: 'designation',
+  outline: 'shape',
+};
+
+/** The sheet with one field changed; a comma between figures is a point. */
+export function withField(sheet: string, path: readonly string[], typed: string): string {
+  const value = typed.trim().replace(/^(-?\d+),(\d+)(?=$|\s)/, '$1.$2');
+  return editText(sheet, path, value, SHORT);
+}
+
+/** The sheet with a cure's changes. */
+export function withCure(sheet: string, set: Readonly<Record<string, number>>): string {
+  return Object.entries(set).reduce((text, [path, value]) => withField(text, path.split('.'), String(value)), sheet);
+}
+
+/** The sheet with the screw that was named; its comments are the identification's own. */
+export function withScrew(sheet: string, block: string): string {
+  return putSection(sheet, 'screw', block);
+}

@@ -1,0 +1,76 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { DrawnView } from '../../../src/parts/part-views.js';
+import type { Judged } from '../engine/engine.js';
+import type { State } from '../state/state.js';
+import type { Threads } from './app.js';
+import { Ledger } from './ledger.js';
+import { Questions } from './questions.js';
+import { Section } from './section.js';
+import { SheetPane } from './sheet-pane.js';
+import { ToldFields } from './told.js';
+
+/** The sheet, and what is taken although it fails. */
+export type Told = Pick<State, 'sheet' | 'accepted'>;
+
+interface Props {
+  readonly threads: Threads;
+  readonly told: Told;
+  readonly write: (sheet: string) => void;
+  readonly accept: (accepted: State['accepted']) => void;
+  readonly name: string;
+}
+
+/** A pause in typing before a solid is asked for [ms]. */
+const REST = 300;
+
+/** The part: its section with flags, the questions, what was told, the files. */
+export function Part({ threads, told, write, accept, name }: Props) {
+  const { sheet, accepted } = told;
+  const [judged, setJudged] = useState<Judged>();
+  /** the last answer that was none of mistakes, for half-typed figures */
+  const [good, setGood] = useState<Extract<Judged, { report: unknown }>>();
+  const [view, setView] = useState<DrawnView>();
+  useEffect(() => {
+    void threads.judge
+      .ask((engine) => engine.judge(sheet, accepted))
+      .then((answer) => {
+        if (!answer) return;
+        setJudged(answer);
+        if ('report' in answer) setGood(answer);
+      });
+  }, [threads, sheet, accepted]);
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      void threads.picture.ask((engine) => engine.draw(sheet)).then((drawn) => drawn && setView(drawn));
+    }, REST);
+    return () => clearTimeout(timer);
+  }, [threads, sheet]);
+  const mistakes = judged && 'mistakes' in judged ? judged.mistakes : [];
+  const report = good?.report;
+  return (
+    <div class="part">
+      <p class={`sentence ${report?.verdict ?? ''}`} role="status">
+        {mistakes.length > 0
+          ? `${mistakes.length === 1 ? 'One thing' : `${mistakes.length} things`} in the sheet cannot be used`
+          : (report?.sentence ?? 'working it out')}
+      </p>
+      {mistakes.length > 0 && (
+        <ul class="card mistakes" aria-label="Mistakes of the sheet">
+          {mistakes.slice(0, 8).map((one) => (
+            <li key={`${one.path}${one.allowed}`}>
+              {one.at && <span class="quiet">{`line ${one.at.line} `}</span>}
+              <strong>{one.path}</strong> {one.value === '' ? one.allowed : `${one.value}: ${one.allowed}`}
+            </li>
+          ))}
+        </ul>
+      )}
+      <Section view={view} sheet={sheet} write={write} name={name} />
+      {report && <Questions report={report} threads={threads} told={told} write={write} accept={accept} />}
+      <aside>
+        <ToldFields sheet={sheet} write={write} mistakes={mistakes} />
+        <Ledger threads={threads} told={told} report={mistakes.length === 0 ? report : undefined} name={name} />
+      </aside>
+      <SheetPane sheet={sheet} write={write} />
+    </div>
+  );
+}

@@ -1,0 +1,151 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { DrawnView, Point, Stroke } from '../../../src/parts/part-views.js';
+import { textFields } from '../../../src/sheet/edit-text.js';
+import { type Flag, frame } from '../state/flags.js';
+import { withField } from '../state/state.js';
+
+interface Props {
+  readonly view: DrawnView | undefined;
+  readonly sheet: string;
+  readonly write: (sheet: string) => void;
+  readonly name: string;
+}
+
+const HEIGHT = 440;
+
+/** The part cut through, with its flags: sizes that are fields of the sheet take a reading where they stand. */
+export function Section({ view, sheet, write, name }: Props) {
+  const host = useRef<HTMLElement>(null);
+  const [width, setWidth] = useState(640);
+  useEffect(() => {
+    if (!host.current) return;
+    const seen = new ResizeObserver(([entry]) => entry && setWidth(Math.max(320, entry.contentRect.width)));
+    seen.observe(host.current);
+    return () => seen.disconnect();
+  }, []);
+  if (!view)
+    return (
+      <section class="card section" ref={host} aria-label="Section">
+        <p class="quiet">the picture follows when the sheet holds together</p>
+      </section>
+    );
+  const { flags, toBox } = frame(view, { width, height: HEIGHT });
+  const fields = new Map(textFields(sheet).map(({ path, value }) => [path.join('.'), value]));
+  return (
+    <section class="card section" ref={host} aria-label="Section">
+      <h2>{`${name}, cut through`}</h2>
+      <div class="board" style={{ height: `${HEIGHT}px` }}>
+        <svg width={width} height={HEIGHT} aria-hidden="true">
+          <defs>
+            <pattern id="cut" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+              <line x1="0" y1="0" x2="0" y2="6" />
+            </pattern>
+            <pattern id="cut2" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+              <line x1="0" y1="0" x2="0" y2="6" />
+            </pattern>
+          </defs>
+          {view.hatched.map((loops) => (
+            <path key={key(loops)} d={loops.map((loop) => path(loop, toBox, true)).join('')} class="hatched" />
+          ))}
+          {(view.crossHatched ?? []).map((loops) => (
+            <path key={key(loops)} d={loops.map((loop) => path(loop, toBox, true)).join('')} class="hatched other" />
+          ))}
+          {view.strokes.map((stroke) => (
+            <Line key={JSON.stringify(stroke).slice(0, 200)} stroke={stroke} toBox={toBox} />
+          ))}
+          {flags.map((flag) => (
+            <g key={flag.size.name} class="flag">
+              <path
+                d={`${path([flag.on[0], flag.line[0]], same)}${path([flag.on[1], flag.line[1]], same)}`}
+                class="witness"
+              />
+              <path d={path([flag.line[0], flag.line[1]], same)} class="dimension" />
+            </g>
+          ))}
+        </svg>
+        {flags.map((flag) => (
+          <FlagLabel
+            key={flag.size.name}
+            flag={flag}
+            fields={fields}
+            change={(p, v) => write(withField(sheet, p, v))}
+          />
+        ))}
+      </div>
+    </section>
+  );
+}
+
+interface LabelProps {
+  readonly flag: Flag;
+  readonly fields: ReadonlyMap<string, string>;
+  readonly change: (path: readonly string[], value: string) => void;
+}
+
+/** A size on its line: a field where the sheet has it, else the figure alone. */
+function FlagLabel({ flag: { size, at }, fields, change }: LabelProps) {
+  const field = 'field' in size && typeof size.field === 'string' ? size.field : undefined;
+  const value = field === undefined ? undefined : fields.get(field);
+  const place = { left: `${at[0]}px`, top: `${at[1]}px` };
+  const label = `${words(size.name)} ${size.sign ?? ''}`.trim();
+  if (field === undefined || value === undefined)
+    return (
+      <span class="label" style={place} title={label}>
+        {`${size.sign ?? ''}${rounded(size.value)}`}
+      </span>
+    );
+  return (
+    <label class="label reading" style={place}>
+      <span>{label}</span>
+      <input
+        inputMode="decimal"
+        autocomplete="off"
+        value={value}
+        size={Math.max(4, value.length)}
+        onInput={(e) => change(field.split('.'), e.currentTarget.value)}
+      />
+    </label>
+  );
+}
+
+function Line({ stroke, toBox }: { readonly stroke: Stroke; readonly toBox: (point: Point) => Point }) {
+  if (stroke.kind === 'path') return <path d={path(stroke.points, toBox, stroke.closed)} class={stroke.line} />;
+  const [cx, cy] = toBox(stroke.center);
+  const r = Math.abs(toBox([stroke.center[0] + stroke.radius, stroke.center[1]])[0] - cx);
+  if (stroke.kind === 'circle') return <circle cx={cx} cy={cy} r={r} class={stroke.line} />;
+  const end = (angle: number): Point => {
+    const turn = (angle * Math.PI) / 180;
+    return toBox([
+      stroke.center[0] + stroke.radius * Math.cos(turn),
+      stroke.center[1] + stroke.radius * Math.sin(turn),
+    ]);
+  };
+  const sweep = (((stroke.to - stroke.from) % 360) + 360) % 360;
+  const [from, to] = [end(stroke.from), end(stroke.to)];
+  return <path d={`M${from.join(' ')}A${r} ${r} 0 ${sweep > 180 ? 1 : 0} 0 ${to.join(' ')}`} class={stroke.line} />;
+}
+
+function path(points: readonly Point[], toBox: (point: Point) => Point, closed = false): string {
+  return (
+    points.map((point, i) => `${i === 0 ? 'M' : 'L'}${toBox(point).map(short).join(' ')}`).join('') +
+    (closed ? 'Z' : '')
+  );
+}
+
+const same = (point: Point): Point => point;
+
+function short(value: number): string {
+  return value.toFixed(1);
+}
+
+function rounded(value: number): string {
+  return String(Math.round(value * 1000) / 1000);
+}
+
+function words(name: string): string {
+  return name.replaceAll('_', ' ').replaceAll('.', ' ');
+}
+
+function key(loops: readonly (readonly Point[])[]): string {
+  return loops.map((loop) => `${loop.length}:${loop[0]?.join()}`).join('|');
+}

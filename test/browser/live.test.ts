@@ -1,0 +1,251 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { REASONS } from '../../page/live/state/state.js';
+import { makePart } from '../../src/pipeline/make.js';
+import { startSheet } from '../../src/pipeline/start-sheets.js';
+import { openBrowser, openWatched, seriousFaults, type Watched } from '../support/browser.js';
+
+const ROOT = join(import.meta.dirname, '../..');
+const folder = mkdtempSync(join(tmpdir(), 'leadwright-live-'));
+const PAGE = join(folder, 'live.html');
+
+let browser: BrowserContext;
+beforeAll(async () => {
+  execFileSync(process.execPath, ['scripts/bundle-live.mjs', PAGE], { cwd: ROOT });
+  browser = await openBrowser();
+}, 120_000);
+afterAll(() => browser.close());
+
+const PHONE = { width: 390, height: 844 };
+
+/** What no page of ours may do: complain, or ask the network for anything. */
+function expectQuiet({ complaints, requests }: Watched): void {
+  expect(complaints).toEqual([]);
+  expect(requests.filter((url) => !/^(?:file|blob):/.test(url))).toEqual([]);
+}
+
+async function openLive(size?: { width: number; height: number }, hash = ''): Promise<Watched> {
+  const watched = await openWatched(browser, PAGE, size);
+  if (hash !== '') {
+    await watched.page.goto('about:blank');
+    await watched.page.goto(`${pathToFileURL(PAGE)}${hash}`);
+  }
+  await watched.page.getByText('Leadwright', { exact: true }).waitFor();
+  return watched;
+}
+
+/** Opens the sheet's text and replaces it. */
+async function write(page: Page, sheet: string): Promise<void> {
+  await page.locator('summary', { hasText: 'the sheet' }).click();
+  await page.getByLabel('the sheet', { exact: true }).fill(sheet);
+}
+
+async function taken(page: Page, name: string): Promise<Buffer> {
+  const link = page.locator('.ledger a', { hasText: name });
+  await link.waitFor({ timeout: 90_000 });
+  const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+  return readFileSync(await download.path());
+}
+
+async function expectNoSidewaysScroll(page: Page): Promise<void> {
+  const [wide, room] = await page.evaluate(() => [document.documentElement.scrollWidth, window.innerWidth]);
+  expect(wide).toBeLessThanOrEqual(room!);
+}
+
+describe('the live page', () => {
+  it('leads from an unknown screw to the files of a nut by keyboard alone; their bytes are the command’s', async () => {
+    const watched = await openLive();
+    const { page } = watched;
+    const keys = page.keyboard;
+    await page.getByText('The nut is worn').waitFor();
+    const tabTo = async (what: string) => {
+      for (let i = 0; i < 60; i++) {
+        await keys.press('Tab');
+        const here = await page.evaluate(() => {
+          const one = document.activeElement;
+          return `${one?.id ?? ''}|${one?.textContent ?? ''}`;
+        });
+        if (here.includes(what)) return;
+      }
+      throw new Error(`no way to ${what} by Tab`);
+    };
+    await tabTo('The nut is worn');
+    await keys.press('Enter');
+    await page.locator('#r-major').waitFor();
+    await tabTo('r-major');
+    await keys.type('7.93');
+    await tabTo('r-crests');
+    await keys.type('20,02');
+    await page.getByText('Next: the threads that begin').waitFor();
+    await tabTo('r-starts');
+    await keys.type('1');
+    await page.getByText('It is Tr8x2: the part').waitFor();
+    await tabTo('It is Tr8x2: the part');
+    await keys.press('Enter');
+    await page.getByText('Make and prove the files').waitFor();
+    await tabTo('Make and prove');
+    await keys.press('Enter');
+    const stl = await taken(page, 'my-nut.stl');
+    const sheet = (await taken(page, 'my-nut.yaml')).toString('utf8');
+    expect(sheet).toContain('designation: Tr8x2');
+    const { files } = await makePart(sheet, { formats: ['stl'] });
+    expect(stl.equals(Buffer.from(files.find(({ name }) => name === 'my-nut.stl')!.bytes))).toBe(true);
+    expectQuiet(watched);
+    await page.close();
+  });
+
+  it.each(REASONS.filter(({ kind }) => kind !== 'nut'))(
+    '$words: makes what the command makes',
+    async ({ kind, words }) => {
+      const watched = await openLive();
+      const { page } = watched;
+      await page.getByText(words).click();
+      await page.getByText('Make and prove the files').click();
+      const { files } = await makePart(startSheet(kind), { formats: ['stl', '3mf', 'drawing', 'page'] });
+      for (const { name, bytes } of files)
+        expect((await taken(page, name)).equals(Buffer.from(bytes)), name).toBe(true);
+      expectQuiet(watched);
+      await page.close();
+    },
+  );
+
+  it.each([
+    ['desk', undefined],
+    ['phone', PHONE],
+  ])('has no serious fault for who cannot see or point, and no sideways scrolling: %s', async (_, size) => {
+    const watched = await openLive(size);
+    const { page } = watched;
+    await page.getByText('The nut is worn').waitFor();
+    expect(await seriousFaults(page)).toEqual([]);
+    await expectNoSidewaysScroll(page);
+    await page.getByText('The nut is worn').click();
+    await page.locator('#r-major').fill('9.94');
+    await page.locator('.candidates').waitFor();
+    expect(await seriousFaults(page)).toEqual([]);
+    await expectNoSidewaysScroll(page);
+    await page.getByText('I know the screw').click();
+    await page.locator('.board svg').waitFor();
+    await page.getByText('Holds?').click();
+    expect(await seriousFaults(page)).toEqual([]);
+    await expectNoSidewaysScroll(page);
+    expectQuiet(watched);
+    await page.close();
+  });
+
+  it('shuts the files while a question says no, cures it, or takes it all the same', async () => {
+    const { page } = await openLive();
+    await page.getByText('The nut is worn').click();
+    await page.getByText('I know the screw').click();
+    await page.getByLabel('body diameter', { exact: true }).fill('12.6 mm');
+    await page.getByText('shut while a question says no').waitFor();
+    await page.locator('.row.no button').first().click();
+    await page.getByText('look for cures').click();
+    const cure = page.locator('.cure').first();
+    await cure.waitFor({ timeout: 60_000 });
+    await cure.click();
+    await page.getByText('Make and prove the files').waitFor();
+    await page.close();
+  });
+
+  it('takes a failed check all the same, with a reason, and then says so', async () => {
+    const { page } = await openLive();
+    await page.getByText('The nut is worn').click();
+    await page.getByText('I know the screw').click();
+    await page.getByLabel('body diameter', { exact: true }).fill('12.9 mm');
+    await page.getByText('shut while a question says no').waitFor();
+    for (let row = page.locator('.row.no').first(); (await page.getByText('shut while').count()) > 0; ) {
+      if ((await row.locator('.findings').count()) === 0) await row.locator('button').first().click();
+      const open = row.locator('.findings .no', { hasNotText: 'no, accepted' }).first();
+      await open.locator('.same input').fill('a trial that carries nothing');
+      await open.locator('.same button').click();
+      await page.waitForTimeout(300);
+      row = page.locator('.row.no').filter({ hasNotText: 'accepted' }).first();
+      if ((await row.count()) === 0) row = page.locator('.row.no').first();
+    }
+    await page.getByText('no, accepted').first().waitFor();
+    await page.getByText('Make and prove the files').click();
+    const report = JSON.parse((await taken(page, 'report.json')).toString('utf8'));
+    expect(report.accepted[0].reason).toBe('a trial that carries nothing');
+    await page.close();
+  });
+
+  it('keeps the last answer while a figure is half typed, and names the line of a mistake', async () => {
+    const { page } = await openLive();
+    await page.getByText('The nut is worn').click();
+    await page.getByText('I know the screw').click();
+    await page.locator('.questions').waitFor();
+    await page.getByLabel('body diameter', { exact: true }).fill('1x');
+    await page
+      .getByText(/body\.diameter/)
+      .first()
+      .waitFor();
+    await page
+      .getByText(/line \d+/)
+      .first()
+      .waitFor();
+    expect(await page.locator('.questions .row').count()).toBeGreaterThan(3);
+    await page.close();
+  });
+
+  it('keeps the part in its address through a reload; a link cut short leads to the start', async () => {
+    const first = await openLive();
+    await first.page.getByText('The shafts do not match').click();
+    await first.page.getByLabel('name', { exact: true }).fill('kept-by-link');
+    await expect.poll(() => first.page.url()).toMatch(/#1\./);
+    await expect
+      .poll(async () => {
+        await first.page.reload();
+        return first.page.getByLabel('name', { exact: true }).inputValue();
+      })
+      .toBe('kept-by-link');
+    const hash = new URL(first.page.url()).hash;
+    await first.page.close();
+    const cut = await openLive(undefined, hash.slice(0, 20));
+    await cut.page.getByText('What happened?', { exact: true }).first().waitFor();
+    await cut.page.getByText('The nut is worn').waitFor();
+    expectQuiet(cut);
+    await cut.page.close();
+  });
+
+  it.each([
+    [
+      'script in every text',
+      'part: nut\nname: "<img src=x onerror=window.hurt=1>"\nscrew: "<script>window.hurt=1</script>"\n',
+    ],
+    ['a key that pollutes', 'part: nut\n__proto__: {polluted: yes}\nconstructor: {prototype: {polluted: yes}}\n'],
+    ['no sheet at all', '- 1\n- 2\n'],
+    ['ten megabytes', `part: nut\nname: ${'x'.repeat(10_000_000)}\n`],
+  ])('%s is told, runs nothing and hangs nothing', async (_, sheet) => {
+    const watched = await openLive();
+    const { page } = watched;
+    const file = join(folder, 'hostile.yaml');
+    writeFileSync(file, sheet);
+    await page.locator('input[type=file]').setInputFiles(file);
+    await page.locator('.mistakes, [role=alert]').first().waitFor({ timeout: 20_000 });
+    expect(await page.evaluate(() => 'hurt' in window || 'polluted' in {})).toBe(false);
+    expectQuiet(watched);
+    await page.close();
+  });
+
+  it('opens on the sheet that was written into it', async () => {
+    const own = join(folder, 'own.html');
+    const sheet = startSheet('adapter').replace(/^name: .*$/m, 'name: own-</script>');
+    const page = readFileSync(PAGE, 'utf8').replace(
+      'id="sheet">""</script>',
+      () => `id="sheet">${JSON.stringify(sheet).replaceAll('<', '\\u003c')}</script>`,
+    );
+    writeFileSync(own, page);
+    const watched = await openWatched(browser, own);
+    await watched.page.locator('.told').waitFor();
+    expect(await watched.page.getByLabel('name', { exact: true }).inputValue()).toContain('own-');
+    await write(watched.page, startSheet('adapter'));
+    await watched.page.getByText('Make and prove the files').waitFor();
+    expectQuiet(watched);
+    await watched.page.close();
+  });
+});

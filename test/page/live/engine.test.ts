@@ -1,0 +1,62 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { describe, expect, it } from 'vitest';
+import { createEngine } from '../../../page/live/engine/engine.js';
+import { makePart } from '../../../src/pipeline/make.js';
+import { startSheet } from '../../../src/pipeline/start-sheets.js';
+
+const wasm = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
+const engine = createEngine(async () => wasm.buffer.slice(wasm.byteOffset, wasm.byteOffset + wasm.byteLength));
+const NUT = 'part: nut\nname: a\nscrew: Tr8x2\nbody: {diameter: 20, length: 14}\nprinter: {compensation: file}\n';
+
+describe('the engine of the live page', () => {
+  it('judges as the command does, and tells mistakes as data with their line', () => {
+    const judged = engine.judge(NUT);
+    expect('report' in judged && judged.report.questions.map(({ title }) => title)).toEqual([
+      'Goes on?',
+      'Turns?',
+      'Holds?',
+      'Prints?',
+    ]);
+    expect(engine.judge(NUT.replace('20', 'wide'))).toMatchObject({
+      mistakes: [{ path: 'body.diameter', value: 'wide', at: { line: 4 } }],
+    });
+    expect(engine.judge('')).toMatchObject({ mistakes: [{ allowed: 'the sheet is empty' }] });
+  });
+
+  it('takes what is accepted, and refuses a reason that is too short', () => {
+    const thin = NUT.replace('20', '10.4');
+    const failed = engine.judge(thin);
+    expect('report' in failed && failed.report.verdict).toBe('fail');
+    const id = 'report' in failed ? failed.report.checks.find(({ verdict }) => verdict === 'fail')!.id : '';
+    const taken = engine.judge(thin, [{ check: id, reason: 'a trial that carries nothing' }]);
+    expect('report' in taken && taken.report.accepted).toEqual([{ check: id, reason: 'a trial that carries nothing' }]);
+  });
+
+  it('names a screw', () => {
+    const named = engine.name({ major: [7.92], crests: { count: 10, length: 20.02 }, starts: 4 });
+    expect('candidates' in named && named.candidates[0]!.designation).toBe('Tr8x8(P2)');
+    expect(engine.name({})).toHaveProperty('mistakes');
+  });
+
+  it('gives the start sheet of every kind', () => {
+    for (const kind of ['nut', 'adapter', 'coupling', 'sleeve', 'coupon'])
+      expect(engine.start(kind)).toBe(startSheet(kind));
+  });
+
+  it('draws the section, and nothing of a sheet with mistakes', async () => {
+    const view = await engine.draw(NUT);
+    expect(view!.hatched.length).toBeGreaterThan(0);
+    expect(view!.strokes.length).toBeGreaterThan(8);
+    expect(await engine.draw('part: nut')).toBeUndefined();
+  });
+
+  it('makes the bytes of the command, or says in one line why not', async () => {
+    const made = await engine.make(NUT);
+    const { files } = await makePart(NUT, { formats: ['stl', '3mf', 'drawing', 'page'] });
+    expect('files' in made && made.files.map(({ name }) => name)).toEqual(files.map(({ name }) => name));
+    for (const [i, { bytes }] of files.entries())
+      expect('files' in made && Buffer.from(made.files[i]!.bytes).equals(Buffer.from(bytes))).toBe(true);
+    expect(await engine.make('part: nut')).toHaveProperty('refused');
+  });
+});

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { readingsOf, typedNumber, typedNumbers } from '../../../page/live/state/readings.js';
+
+describe('typed numbers', () => {
+  it.each([
+    ['9.94', 9.94],
+    ['9,94', 9.94],
+    [' 20.03 mm', 20.03],
+    ['0.3125 in', 7.9375],
+    ['0.5"', 12.7],
+  ])('%s is %d mm', (text, value) => expect(typedNumber(text)).toBeCloseTo(value, 9));
+
+  it.each(['', ' ', '9.', '-3', '0', 'wide', '1e', '9.9.4'])('%j is none yet, or a half-typed one', (text) => {
+    const value = typedNumber(text);
+    expect(value === undefined || value === 9).toBe(true);
+  });
+
+  it('reads several of one size', () => {
+    expect(typedNumbers('7.92 7,94; 7.91')).toEqual([7.92, 7.94, 7.91]);
+    expect(typedNumbers('7.92 mm')).toEqual([7.92]);
+    expect(typedNumbers('')).toEqual([]);
+  });
+});
+
+describe('readingsOf', () => {
+  it('is nothing before something was measured', () => {
+    expect(readingsOf({})).toBeUndefined();
+    expect(readingsOf({ starts: '2', hand: 'left' })).toBeUndefined();
+  });
+
+  it('counts pitches and turns in tens, and leaves out what is half typed', () => {
+    expect(
+      readingsOf({ major: '9.94', crests: '20,03', starts: '1', travel: '2x', hand: 'left', crest: 'flat' }),
+    ).toEqual({
+      major: [9.94],
+      crests: { count: 10, length: 20.03 },
+      starts: 1,
+      hand: 'left',
+      crest: 'flat',
+    });
+  });
+});

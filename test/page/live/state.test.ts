@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest';
+import { linkOf, sheetOf } from '../../../page/live/state/link.js';
+import { accepting, withCure, withField, withScrew } from '../../../page/live/state/state.js';
+
+const SHEET = 'part: nut # kind\nscrew: M8\nfit: running\nbody: {diameter: 14, length: 16}\n';
+
+describe('what a person tells', () => {
+  it('changes one field; a decimal comma is a point', () => {
+    expect(withField(SHEET, ['body', 'diameter'], '14,2')).toBe(SHEET.replace('14,', '14.2,'));
+    expect(withField(SHEET, ['body', 'diameter'], '14,2 mm')).toBe(SHEET.replace('14,', '14.2 mm,'));
+  });
+
+  it('applies a cure, whose class stays beside the figure', () => {
+    expect(withCure(SHEET, { 'fit.axial': 0.2, 'body.length': 18 })).toBe(
+      'part: nut # kind\nscrew: M8\nfit: {class: running, axial: 0.2}\nbody: {diameter: 14, length: 18}\n',
+    );
+  });
+
+  it('takes the screw that was named', () => {
+    expect(withScrew(SHEET, 'screw:\n  designation: Tr8x2\n')).toBe(
+      SHEET.replace('screw: M8', 'screw:\n  designation: Tr8x2'),
+    );
+  });
+
+  it('takes a check all the same with its last reason, and takes that back', () => {
+    const once = accepting([], 'wall', ' thin but enough ');
+    expect(once).toEqual([{ check: 'wall', reason: 'thin but enough' }]);
+    expect(accepting(once, 'wall', 'tried it')).toEqual([{ check: 'wall', reason: 'tried it' }]);
+    expect(accepting(once, 'wall', ' ')).toEqual([]);
+  });
+});
+
+describe('the address', () => {
+  it('holds a sheet and gives it back', async () => {
+    const link = await linkOf(`${SHEET}# α ± ⌀\n`);
+    expect(link).toMatch(/^#1\.[\w-]+$/);
+    expect(await sheetOf(link)).toBe(`${SHEET}# α ± ⌀\n`);
+  });
+
+  it('is empty for a sheet that is too long', async () => {
+    expect(await linkOf('x'.repeat(50_000))).toBe('');
+  });
+
+  it.each(['', '#', '#1.', '#1.!!', '#1.AAAA', '#2.abc', '#1.%00'])('%j holds none', async (hash) => {
+    expect(await sheetOf(hash)).toBeUndefined();
+  });
+
+  it('gives none where it was cut short, or would unpack without end', async () => {
+    const link = await linkOf(SHEET);
+    expect(await sheetOf(link.slice(0, -9))).toBeUndefined();
+    const bomb = new Blob(['0'.repeat(5_000_000)]).stream().pipeThrough(new CompressionStream('deflate-raw'));
+    const bytes = new Uint8Array(await new Response(bomb).arrayBuffer());
+    const letters = Buffer.from(bytes).toString('base64url');
+    expect(await sheetOf(`#1.${letters}`)).toBeUndefined();
+  });
+});

@@ -52,6 +52,8 @@ export interface Report {
   readonly hardware: readonly HardwareRow[];
   readonly assumptions: readonly Assumption[];
   readonly cautions: readonly string[];
+  /** texts and tables state inches beside mm; figures are mm all the same */
+  readonly units?: 'inch';
   /** files that were written beside this report, by name */
   readonly files?: readonly string[];
 }

@@ -46,7 +46,8 @@ function wholeSections(
 ): Section[] {
   const { checks, first } = report;
   const of = (verdict: Finding['verdict']) => checks.filter((finding) => finding.verdict === verdict);
-  const loud = (findings: readonly Finding[]) => findings.flatMap((finding) => loudCheck(finding, style, width));
+  const loud = (findings: readonly Finding[]) =>
+    findings.flatMap((finding) => loudCheck(finding, style, width, report.units));
   const untold = first.filter(({ field }) => field !== undefined);
   return [
     ['', topLines(report, written, style, width)],
@@ -55,16 +56,16 @@ function wholeSections(
     ['Not told', untold.flatMap(({ text }) => beside('  –', 4, text, width))],
     ['To look at', loud(of('caution').filter(({ missing }) => missing === undefined))],
     adviceSection(report, width),
-    ['Passed', quietChecks(of('pass'), width)],
+    ['Passed', quietChecks(of('pass'), width, report.units)],
     [
       'Sizes',
       [
-        ...sizeLines(report.dimensions),
+        ...sizeLines(report.dimensions, report.units),
         ...wrapped(report.applied, 2, width),
         ...wrapped(report.figures ?? '', 2, width),
       ],
     ],
-    ['Fit on the bench', report.fit ? fitLines(report.fit, width) : []],
+    ['Fit on the bench', report.fit ? fitLines(report.fit, width, report.units) : []],
     ['Drive', report.drive ? driveLines(report.drive, width) : []],
     ['Printing', printLines(report, width)],
     ['Hardware', columns(report.hardware.map(({ item, size, count }) => [`  ${count} ×`, size, item]))],

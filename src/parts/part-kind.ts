@@ -29,6 +29,8 @@ export interface DesignBase {
   readonly densities: Readonly<Record<string, number>>;
   /** the profile that supplied material and printer */
   readonly profile?: ProfileUse;
+  /** what is told states inches beside mm */
+  readonly units?: 'inch';
 }
 
 /** A bought part. */

@@ -22,6 +22,8 @@ export interface SizeMark {
   readonly sign?: string;
   /** after the figure, in words */
   readonly after?: string;
+  /** the same in inches stands beside it, in brackets */
+  readonly inches?: true;
   /** ends of what is measured; for a leader its circle's middle, and the point on the circle it leads to */
   readonly from: Point;
   readonly to: Point;

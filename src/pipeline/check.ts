@@ -4,6 +4,7 @@ import { worst } from '../fit/run-checks.js';
 import { answerQuestions } from '../output/answers/answer-questions.js';
 import { firstThings } from '../output/answers/first-things.js';
 import { sentence } from '../output/answers/sentence.js';
+import { reportBesideInches } from '../output/inches.js';
 import type { BodyRow, Report } from '../output/report.js';
 import { figuresWords } from '../parts/common/profile-words.js';
 import type { Kernel } from '../solid/kernel.js';
@@ -61,7 +62,7 @@ export function assembleReport(
   bodies: readonly BodyRow[],
 ): Report {
   const { hardware, cautions, applied, print, fit, drive } = kind.particulars(design);
-  return {
+  const report: Report = {
     leadwright: 1,
     part: design.part,
     name: design.name,
@@ -83,6 +84,7 @@ export function assembleReport(
     assumptions: design.assumptions,
     cautions,
   };
+  return design.units === 'inch' ? reportBesideInches(report) : report;
 }
 
 function acceptedRows(findings: readonly Finding[]): Report['accepted'] {

@@ -6,6 +6,7 @@ import { type GivenFit, resolveFit } from '../parts/nut/fit-classes.js';
 import { nutSchema } from '../parts/nut/sheet.js';
 import { Assumptions } from '../sheet/assumptions.js';
 import { map } from '../sheet/fields.js';
+import { inInches } from '../sheet/inches.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { resolveScrew } from '../sheet/resolve-screw.js';
 import { validate } from '../sheet/validate.js';
@@ -38,10 +39,17 @@ export function readDriveSheet(text: string): DriveSheet {
     if (typeof value !== 'object' || value === null || !('screw' in value)) {
       throw fault('screw', '', 'is missing; a drive is worked out from it');
     }
-    const fields: { screw: unknown; fit?: unknown; calipers?: unknown; duty?: unknown } = value;
-    const own = validate(ownSection, { screw: fields.screw, fit: fields.fit, calipers: fields.calipers }, locate);
+    const fields: { screw: unknown; fit?: unknown; calipers?: unknown; duty?: unknown; units?: unknown } = value;
+    const typed = { screw: fields.screw, fit: fields.fit, calipers: fields.calipers };
+    const isInch = fields.units === 'inch';
+    const own = validate(ownSection, isInch ? inInches(ownSection, typed) : typed, locate);
     const resolved = resolveScrew(own.screw, own.calipers ?? READINGS_DEFAULTS.uncertainty, new Assumptions());
-    return { screw: driveView(resolved), fit: own.fit, duty: fields.duty, locate };
+    return {
+      screw: driveView(resolved),
+      fit: own.fit,
+      duty: isInch ? inInches(duty, fields.duty) : fields.duty,
+      locate,
+    };
   });
 }
 

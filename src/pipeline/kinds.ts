@@ -3,6 +3,7 @@ import { couplingKind } from '../parts/coupling/index.js';
 import { couponKind } from '../parts/coupon/index.js';
 import { nutKind } from '../parts/nut/index.js';
 import { sleeveKind } from '../parts/sleeve/index.js';
+import { inchKind } from './inch-kind.js';
 import { type KnownKind, knownKind } from './known-kind.js';
 import { namedKind } from './named-kind.js';
 import { profiledKind } from './profiled-kind.js';
@@ -16,4 +17,5 @@ export const KINDS: readonly KnownKind[] = [
   knownKind(couponKind),
 ]
   .map(profiledKind)
-  .map(namedKind);
+  .map(namedKind)
+  .map(inchKind);

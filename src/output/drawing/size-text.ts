@@ -1,13 +1,15 @@
 import type { SizeMark } from '../../parts/part-views.js';
+import { inchFigure } from '../inches.js';
 import { textWidth } from './text-width.js';
 
 /** Height of the figures of a drawing [mm of paper]. */
 export const FIGURE = 2.5;
 
 /** A size as it is written: two decimals for a size in use with its spread, three for the file's. */
-export function sizeText({ value, spread, sign = '', after }: SizeMark): string {
+export function sizeText({ value, spread, sign = '', after, inches }: SizeMark): string {
   const figure = spread === undefined ? value.toFixed(3) : `${value.toFixed(2)} ±${roundedUp(spread)}`;
-  return `${sign}${figure}${after ? ` ${after}` : ''}`;
+  const beside = inches ? ` [${inchFigure(value, 3)}]` : '';
+  return `${sign}${figure}${beside}${after ? ` ${after}` : ''}`;
 }
 
 /** About how wide that comes out [mm of paper]. */

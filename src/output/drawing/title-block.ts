@@ -8,7 +8,7 @@ import { shortened, wrapped } from './text-width.js';
 
 /** What the title block says. */
 export interface TitleFacts {
-  readonly report: Pick<Report, 'name' | 'part' | 'applied'>;
+  readonly report: Pick<Report, 'name' | 'part' | 'applied' | 'units'>;
   readonly views: Pick<PartViews, 'material'>;
   readonly sizes: SizeChoice;
   readonly scale: number;
@@ -37,7 +37,7 @@ export function titleInk({ report, views, sizes, scale, projection }: TitleFacts
     textInk(report.part, { at: [left + 2, top + 10.8], height: LABEL }),
     ...cell(middle, top, 'Scale', scaleText(scale), 45),
     projectionSymbol(projection, [right - 17, top + 6]),
-    ...cell(left, rows[1]!, 'Sizes, mm', stated, 100),
+    ...cell(left, rows[1]!, report.units === 'inch' ? 'Sizes, mm [in]' : 'Sizes, mm', stated, 100),
     ...cell(middle, rows[1]!, 'Material', views.material, 80),
     ...cell(left, rows[2]!, 'Compensation', '', 100),
     ...wrapped(report.applied, 96, LABEL, 4).map((line, i) =>

@@ -29,7 +29,7 @@ export interface DrawnSizes {
  * @source iso-128, iso-5456-2, iso-6410, iso-129, iso-5455, iso-7200
  */
 export function writeDrawing(
-  report: Pick<Report, 'name' | 'part' | 'applied'>,
+  report: Pick<Report, 'name' | 'part' | 'applied' | 'units'>,
   { sizes, views, projection = 'first' }: DrawnSizes,
 ): string {
   const { scale, views: placed } = layOut(views, projection, roomForViews(views));

@@ -1,12 +1,13 @@
 import type { Finding } from '../../fit/check.js';
 import { boundsText, figure, valueText } from '../figures.js';
+import { besideInches } from '../inches.js';
 import { beside, columns, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
 
 /** A check that wants attention: its figures, what it means, and what moves it. */
-export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint, width = WIDTH): string[] {
+export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint, width = WIDTH, units?: 'inch'): string[] {
   const name = finding.verdict === 'fail' ? bad(bold(finding.id)) : warn(bold(finding.id));
-  const figures = [valueText(finding), ...limitTexts(finding)].filter((part) => part !== '').join('   ');
+  const figures = [valueIn(finding, units), ...limitTexts(finding)].filter((part) => part !== '').join('   ');
   return [
     `  ${name}   ${figures}`.trimEnd(),
     ...wrapped(finding.title, 6, width),
@@ -14,6 +15,10 @@ export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint, wid
     ...wrapped(`moved by: ${finding.moves}`, 6, width).map(dim),
     ...(finding.accepted === undefined ? [] : wrapped(`accepted: ${finding.accepted}`, 6, width)),
   ];
+}
+
+function valueIn(finding: Finding, units: 'inch' | undefined): string {
+  return units === 'inch' ? besideInches(valueText(finding)) : valueText(finding);
 }
 
 function limitTexts({ limit, margin, replaced_limit, verdict }: Finding): string[] {
@@ -33,13 +38,13 @@ function limitTexts({ limit, margin, replaced_limit, verdict }: Finding): string
 }
 
 /** Checks that pass, one row each; those without a figure say what they found. */
-export function quietChecks(findings: readonly Finding[], width = WIDTH): string[] {
+export function quietChecks(findings: readonly Finding[], width = WIDTH, units?: 'inch'): string[] {
   const column = Math.max(0, ...findings.map(({ id }) => id.length)) + 4;
   const measured = findings.filter(({ value }) => value !== null);
   const rows = columns(
     measured.map((finding) => [
       `  ${finding.id}`.padEnd(column - 2),
-      valueText(finding),
+      valueIn(finding, units),
       finding.limit ? boundsText(finding.limit) : '',
       finding.margin === null ? '' : `room ${figure(finding.margin)}`,
       finding.replaced_limit ? 'own limit' : '',

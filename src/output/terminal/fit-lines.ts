@@ -1,4 +1,5 @@
 import type { FitBlock, FitFigure } from '../../fit/stack/fit-block.js';
+import { inchFigure } from '../inches.js';
 import { columns, words, wrapped } from './layout.js';
 
 /** The figures of a predicted fit under the names that people read. */
@@ -12,13 +13,17 @@ export const FIT_FIGURES = [
 ] as const satisfies readonly (readonly [keyof FitBlock, string])[];
 
 /** The fit as it will lie on the bench: play as usual, the chances, and what the spread comes from. */
-export function fitLines(fit: FitBlock, width?: number): string[] {
+export function fitLines(fit: FitBlock, width?: number, units?: 'inch'): string[] {
+  const inch = units === 'inch';
   return [
     ...wrapped(`${fit.words}: ${fitChances(fit)}`, 2, width),
     '',
     ...columns(
-      [['  mm', 'likely', '19 of 20 nuts'], ...FIT_FIGURES.map(([name, told]) => row(told, fit[name]))],
-      [1, 2],
+      [
+        ['  mm', 'likely', '19 of 20 nuts', ...(inch ? ['in inches'] : [])],
+        ...FIT_FIGURES.map(([name, told]) => [...row(told, fit[name]), ...(inch ? [inchRange(fit[name])] : [])]),
+      ],
+      [1, 2, 3],
       3,
     ),
     '',
@@ -57,6 +62,10 @@ function percent(chance: number): string {
 
 function row(name: string, { least, likely, most }: FitFigure): string[] {
   return [`  ${words(name)}`, fixed(likely), `${fixed(least)} to ${fixed(most)}`];
+}
+
+function inchRange({ least, likely, most }: FitFigure): string {
+  return `${inchFigure(likely)}, ${inchFigure(least)} to ${inchFigure(most)}`;
 }
 
 function signed(value: number): string {

@@ -1,10 +1,14 @@
 import type { Sizes } from '../../parts/part-kind.js';
 import { plain } from '../../units/format.js';
 import { flatSizes } from '../flat-sizes.js';
+import { inchFigure } from '../inches.js';
 import { columns, words } from './layout.js';
 
 /** Sizes in use and in the file, side by side. */
-export function sizeLines({ finished, printed }: { readonly finished: Sizes; readonly printed: Sizes }): string[] {
+export function sizeLines(
+  { finished, printed }: { readonly finished: Sizes; readonly printed: Sizes },
+  units?: 'inch',
+): string[] {
   const inUse = new Map(flatSizes(finished));
   const inFile = new Map(flatSizes(printed));
   const names = [...new Set([...inUse.keys(), ...inFile.keys()])];
@@ -14,8 +18,15 @@ export function sizeLines({ finished, printed }: { readonly finished: Sizes; rea
     cell(inUse.get(name)),
     cell(inFile.get(name)),
     change(inUse.get(name), inFile.get(name)),
+    ...(units === 'inch' ? [inches(name, inUse.get(name)), inches(name, inFile.get(name))] : []),
   ]);
-  return columns([['  mm', 'finished', 'printed', 'change'], ...rows], [1, 2, 3], 3);
+  const heads = ['  mm', 'finished', 'printed', 'change', ...(units === 'inch' ? ['finished, in', 'printed, in'] : [])];
+  return columns([heads, ...rows], [1, 2, 3, 4, 5], 3);
+}
+
+/** Angles have no inches. */
+function inches(name: string, value: number | undefined): string {
+  return value === undefined || name.endsWith('clocking') ? '–' : inchFigure(value);
 }
 
 function change(from: number | undefined, to: number | undefined): string {

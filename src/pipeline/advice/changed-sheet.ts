@@ -1,4 +1,7 @@
 import { stringify } from 'yaml';
+import { isLength } from '../../sheet/inches.js';
+import { findKind } from '../find-kind.js';
+import { KINDS } from '../kinds.js';
 
 /** New values by dotted path. */
 export type Changes = Readonly<Record<string, number>>;
@@ -17,10 +20,21 @@ const SHORT: Readonly<Record<string, string>> = {
 
 /** A copy of a plain sheet with some fields changed. */
 export function changedSheet(sheet: object, changes: Changes): Tree {
-  return Object.entries(changes).reduce<Tree>((tree, [path, value]) => set(tree, path.split('.'), value), { ...sheet });
+  const tree: Tree = { ...sheet };
+  return Object.entries(changes).reduce<Tree>(
+    (made, [path, value]) => set(made, path.split('.'), spelt(tree, path, value)),
+    tree,
+  );
 }
 
-function set(tree: Tree, [key = '', ...rest]: readonly string[], value: number): Tree {
+/** A length says its unit where bare ones are inches. */
+function spelt(sheet: Tree, path: string, value: number): number | string {
+  if (sheet.units !== 'inch') return value;
+  const kind = findKind(KINDS, sheet.part);
+  return kind && isLength(kind.schema, path.split('.')) ? `${value} mm` : value;
+}
+
+function set(tree: Tree, [key = '', ...rest]: readonly string[], value: number | string): Tree {
   if (rest.length === 0) return { ...tree, [key]: value };
   return { ...tree, [key]: set(asMap(tree[key], key), rest, value) };
 }

@@ -1,0 +1,51 @@
+import { plain } from '../units/format.js';
+import type { Report } from './report.js';
+
+const INCH = 25.4;
+
+/** A length in inches, without its unit. */
+export function inchFigure(mm: number, places = 4): string {
+  return (mm / INCH).toFixed(places);
+}
+
+/** One or two lengths in mm with their spread, inches not beside them yet: `0.295 ± 0.06 mm`, `4 to 5 mm`. */
+const LENGTHS =
+  /(?:([−-]?\d+(?:\.\d+)?) (to|×|and|or) )?([−-]?\d+(?:\.\d+)?)( ± (\d+(?:\.\d+)?))? mm(?![\w/²³·]| \([−\d][^)]* in\))/g;
+
+/**
+ * A text in which inches stand beside each length in mm.
+ * @example besideInches('0.254 ± 0.05 mm') // '0.254 ± 0.05 mm (0.01 ± 0.002 in)'
+ */
+export function besideInches(text: string): string {
+  return text.replace(LENGTHS, (all, from?: string, word?: string, value = '', _?: string, half?: string) => {
+    const first = from === undefined ? '' : `${inches(from)} ${word} `;
+    return `${all} (${first}${inches(value)}${half === undefined ? '' : ` ± ${inches(half)}`} in)`;
+  });
+}
+
+function inches(mm: string): string {
+  return plain(Number(mm.replace('−', '-')) / INCH, 4).replace('-', '−');
+}
+
+/** A report whose texts state inches beside mm; its figures stay mm. */
+export function reportBesideInches(report: Report): Report {
+  const { print, fit } = report;
+  return {
+    ...report,
+    units: 'inch',
+    sentence: besideInches(report.sentence),
+    questions: report.questions.map((one) => ({ ...one, text: besideInches(one.text) })),
+    first: report.first.map((one) => ({ ...one, text: besideInches(one.text) })),
+    checks: report.checks.map((one) => ({ ...one, message: besideInches(one.message) })),
+    applied: besideInches(report.applied),
+    ...(report.figures === undefined ? {} : { figures: besideInches(report.figures) }),
+    ...(print ? { print: { ...print, why: besideInches(print.why) } } : {}),
+    ...(fit ? { fit: { ...fit, words: besideInches(fit.words) } } : {}),
+    assumptions: report.assumptions.map((one) => ({
+      ...one,
+      value: typeof one.value === 'string' ? besideInches(one.value) : one.value,
+      why: besideInches(one.why),
+    })),
+    cautions: report.cautions.map(besideInches),
+  };
+}

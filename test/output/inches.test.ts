@@ -1,0 +1,20 @@
+import { expect, it } from 'vitest';
+import { besideInches, inchFigure } from '../../src/output/inches.js';
+
+// 1 in = 25.4 mm
+it.each([
+  ['0.254 ± 0.0508 mm, at least 0.15', '0.254 ± 0.0508 mm (0.01 ± 0.002 in), at least 0.15'],
+  ['25.4 to 50.8 mm are left', '25.4 to 50.8 mm (1 to 2 in) are left'],
+  ['a wall of 2.54 mm; 12.7 mm of it', 'a wall of 2.54 mm (0.1 in); 12.7 mm (0.5 in) of it'],
+  ['−0.127 mm', '−0.127 mm (−0.005 in)'],
+  ['20 mm/s, 30 mm², 40 N·mm, M3', '20 mm/s, 30 mm², 40 N·mm, M3'],
+  ['25.4 mm (1 in) long', '25.4 mm (1 in) long'],
+  ['25.4 mm (on the diameter)', '25.4 mm (1 in) (on the diameter)'],
+])('%s', (mm, beside) => {
+  expect(besideInches(mm)).toBe(beside);
+  expect(besideInches(beside)).toBe(beside);
+});
+
+it('writes inches to a tenth of a thousandth', () => {
+  expect(inchFigure(13.97)).toBe('0.5500');
+});

@@ -1,4 +1,4 @@
-import { InputError } from '../units/faults.js';
+import { type Fault, InputError } from '../units/faults.js';
 import { readTable } from './csv/read-table.js';
 import { type Cell, csvText } from './csv/write-csv.js';
 import type { FleetPlan } from './plan.js';
@@ -20,11 +20,11 @@ export function statusKey(machine: string, role: string): string {
 /**
  * Reads a status file: the columns machine, role, printed, mounted, measured, note, one row a part.
  * @param text the file's text, CSV
- * @throws InputError no table, a column that is none of these
+ * @throws InputError no table, a column that is none of these, a part noted twice
  */
 export function readStatus(text: string): Status {
   const { columns, rows } = readTable(text);
-  const faults = columns.flatMap((name, i) =>
+  const faults: Fault[] = columns.flatMap((name, i) =>
     COLUMNS.includes(name)
       ? []
       : [{ path: '', value: name, allowed: `the columns are ${COLUMNS.join(', ')}`, at: { line: 1, column: i + 1 } }],
@@ -33,14 +33,19 @@ export function readStatus(text: string): Status {
     if (!columns.includes(name))
       faults.push({ path: name, value: '', allowed: 'the column is missing', at: { line: 1, column: 1 } });
   if (faults.length > 0) throw new InputError(faults);
-  return new Map(
-    rows.map(({ cells }) => {
-      const row = Object.fromEntries(columns.map((name, i) => [name, cells[i] ?? '']));
-      const noted = Object.fromEntries(NOTED.flatMap((name) => (row[name] ? [[name, row[name]]] : [])));
-      return [statusKey(row.machine ?? '', row.role ?? ''), noted];
-    }),
-  );
+  const status = new Map<string, Noted>();
+  for (const { number, cells } of rows) {
+    const row = Object.fromEntries(columns.map((name, i) => [name, cells[i] ?? '']));
+    const key = statusKey(row.machine ?? '', row.role ?? '');
+    if (status.has(key)) faults.push({ ...TWICE, value: key, at: { line: number, column: 1 } });
+    status.set(key, Object.fromEntries(NOTED.flatMap((name) => (row[name] ? [[name, row[name]]] : []))));
+  }
+  if (faults.length > 0) throw new InputError(faults.slice(0, MOST_FAULTS));
+  return status;
 }
+
+const TWICE = { path: '', allowed: 'has a row already; note all of a part in one' };
+const MOST_FAULTS = 20;
 
 /** What a status says of parts that the fleet does not have, a line each. */
 export function strayLines(status: Status, { parts }: FleetPlan): string[] {

@@ -93,7 +93,7 @@ describe('fleet', () => {
     expect([code, answer.verdict, answer.run]).toEqual([
       1,
       'wrong',
-      { made: 1, reused: 0, refused: 0, stopped: false },
+      { made: 1, reused: 0, refused: 1, stopped: false },
     ]);
     expect(answer.parts[1]).toMatchObject({
       verdict: 'wrong',

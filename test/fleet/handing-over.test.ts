@@ -135,6 +135,15 @@ describe('status', () => {
     expect(existsSync(join(cwd, 'out'))).toBe(false);
   });
 
+  it('is refused with its place where a part is noted twice', async () => {
+    const cwd = folderOf({
+      'hall.yaml': JSON.stringify(FLEET),
+      'hall-status.csv': 'machine,role,printed\none,left,May\none,left,June\n',
+    });
+    const { code, stderr } = await call(cwd, ['fleet', 'hall.yaml', '--dry-run']);
+    expect([code, stderr]).toEqual([2, expect.stringMatching(/hall-status\.csv:3:1.*one\.left; has a row already/)]);
+  });
+
   it('is refused with its place where a column is not known', async () => {
     const cwd = folderOf({ 'hall.yaml': JSON.stringify(FLEET), 'hall-status.csv': 'machine,role,prnted\n' });
     const { code, stderr } = await call(cwd, ['fleet', 'hall.yaml', '--dry-run']);

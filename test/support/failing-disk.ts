@@ -14,8 +14,9 @@ export type Blow =
 /** Thrown at the end of a process that is only played. */
 export class Killed extends Error {}
 
-type Name = Exclude<keyof typeof disk, 'self' | 'lives'>;
-const NAMES = Object.keys(disk).filter((name): name is Name => name !== 'self' && name !== 'lives');
+const NO_CALLS = ['self', 'lives', 'here'] as const;
+type Name = Exclude<keyof typeof disk, (typeof NO_CALLS)[number]>;
+const NAMES = Object.keys(disk).filter((name): name is Name => !NO_CALLS.some((one) => one === name));
 /** Calls that open what the end of a process closes. */
 const OPENING: readonly Name[] = ['create', 'createRows', 'openFolder'];
 /** No system counts so far, so that nobody takes a played process for one that lives. */

@@ -9,6 +9,7 @@ import { runShare } from '../../src/work/fleet/share.js';
 import { makeSheets } from '../../src/work/make-sheets.js';
 import { replaceFile, writeNewFile } from '../../src/work/writer/files.js';
 import { replaceFolder } from '../../src/work/writer/replace-folder.js';
+import { call } from './call.js';
 import { CUBES } from './cube-kind.js';
 import { filesBelow, kernel, openCubes, runCubes } from './fleet-folder.js';
 
@@ -78,6 +79,8 @@ function writeFolder(cwd: string, rows: number): Promise<void> {
 }
 
 const RESULTS = startSheet('demo-results');
+const TRIED =
+  'part: nut\nname: n\nscrew: Tr8x2\nbody: {diameter: 15, length: 20}\nprofile: pa12-workshop\nfit: running\n';
 
 export const WRITERS: readonly Writer[] = [
   { name: 'make, new', before: async () => undefined, run: (cwd) => makeCube(cwd, 10, 1), targets: ['out/c'] },
@@ -104,6 +107,23 @@ export const WRITERS: readonly Writer[] = [
       await calibrateFiles(['r.yaml'], place(cwd), { to: 'profiles', whenThere: 'keep', writes: true });
     },
     run: (cwd) => calibrateFiles(['r.yaml'], place(cwd), { to: 'profiles', whenThere: 'replace', writes: true }),
+    targets: ['profiles/pa12-workshop.yaml'],
+    isOnce: true,
+  },
+  {
+    name: 'calibrate --refine',
+    before: async (cwd) => {
+      writeFileSync(join(cwd, 'r.yaml'), RESULTS);
+      await call(cwd, ['calibrate', 'r.yaml']);
+      writeFileSync(join(cwd, 'nut.yaml'), TRIED);
+      const { stdout } = await call(cwd, ['new', 'trial', 'nut.yaml']);
+      const filled = stdout.replace(/^goes:[^#]*/m, 'goes: by-hand ').replace(/^play:[^#]*/m, 'play: 0.15 mm ');
+      writeFileSync(join(cwd, 't.yaml'), filled);
+    },
+    run: async (cwd) => {
+      const { code, stderr } = await call(cwd, ['calibrate', 't.yaml', '--refine']);
+      if (code !== 0) throw new Error(stderr);
+    },
     targets: ['profiles/pa12-workshop.yaml'],
     isOnce: true,
   },

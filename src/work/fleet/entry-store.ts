@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+import { readFile, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import type { DigestedFile, MadePart } from '../../fleet/made-part.js';
 import { jsonLine } from '../../output/report-json.js';
@@ -51,6 +51,7 @@ export function readFreshEntry(store: EntryStore, address: string): MadePart | u
 
 function readRecord(path: string, address: string): MadePart | undefined {
   try {
+    if (!statSync(path).isFile()) return undefined;
     const text = readFileSync(path, 'utf8');
     const json = text.slice(65);
     if (text.slice(0, 64) !== sha256(json)) return undefined;
@@ -64,8 +65,10 @@ function readRecord(path: string, address: string): MadePart | undefined {
 
 async function isWhole(folder: string, { name, size, digest }: DigestedFile): Promise<boolean> {
   try {
-    if (name !== basename(name)) return false;
-    const bytes = await readFile(join(folder, name));
+    const path = join(folder, name);
+    const about = await stat(path);
+    if (name !== basename(name) || !about.isFile() || about.size !== size) return false;
+    const bytes = await readFile(path);
     return bytes.length === size && (await sha256Aside(bytes)) === digest;
   } catch {
     return false;

@@ -16,7 +16,7 @@ export interface Progress {
   readonly total: number;
   readonly made: number;
   readonly reused: number;
-  /** parts that a check refused, now or earlier */
+  /** parts whose sheet is wrong, or that a check refused, now or earlier */
   readonly refused: number;
   /** names of the parts in hand */
   readonly current: readonly string[];
@@ -106,9 +106,10 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
         });
         current.delete(name);
         if (result.state === 'disk') disk ??= result.reason;
-        else if (result.state === 'wrong')
+        else if (result.state === 'wrong') {
+          count.refused++;
           outcomes.set(address, { state: 'wrong', lines: result.faults.map((one) => placedLine(one, find)) });
-        else if (result.state === 'broken') outcomes.set(address, result);
+        } else if (result.state === 'broken') outcomes.set(address, result);
         else if (result.state === 'absent') outcomes.set(address, { state: 'missing', reason: result.reason });
         else {
           const made = readFreshEntry(store, address);

@@ -18,7 +18,8 @@ export function readManifest(path: string, withRows: boolean): StoredManifest | 
   const file = join(path, MANIFEST);
   let text: string;
   try {
-    if (statSync(file).size > LONGEST_MANIFEST) throw fault(file, '', 'is no manifest of a fleet');
+    const about = statSync(file);
+    if (!about.isFile() || about.size > LONGEST_MANIFEST) throw fault(file, '', 'is no manifest of a fleet');
     text = readFileSync(file, 'utf8');
   } catch (error) {
     if (['ENOENT', 'ENOTDIR'].includes(codeOf(error))) return undefined;

@@ -38,6 +38,8 @@ export const disk = {
   read: (path: string): Buffer => fs.readFileSync(path),
   real: (path: string): string => fs.realpathSync(path),
   target: (path: string): string => fs.readlinkSync(path),
+  /** the folder that this process was started in */
+  here: (): string => fs.realpathSync('.'),
   self: (): Owner => ({ pid: process.pid, host: hostname(), started: startOf(process.pid) }),
   /** whether a process may still be at work; one of another computer always may */
   lives: ({ pid, host, started }: Owner): boolean => {

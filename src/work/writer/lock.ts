@@ -83,8 +83,12 @@ function created(name: string, text: string): boolean {
   }
 }
 
+/** What a lock says; nothing for what is no file, such as a pipe, which nobody may ever fill. */
 function textAt(name: string): string | undefined {
   try {
+    const about = disk.about(name);
+    if (about?.isDirectory()) throw fault('', '', `a folder ${basename(name)} beside it is in the way of its lock`);
+    if (about?.isFile() === false) return '';
     return disk.read(name).toString('utf8');
   } catch (error) {
     if (codeOf(error) === 'ENOENT') return undefined;

@@ -1,4 +1,4 @@
-import { dirname, join } from 'node:path';
+import { dirname, join, sep } from 'node:path';
 import { fault } from '../../units/faults.js';
 import {
   type Content,
@@ -50,6 +50,8 @@ const BREATH = 500;
 export async function replaceFolder<T>(folder: string, replacement: Replacement<T>): Promise<T> {
   settleAll(dirname(folder));
   const path = resolved(folder);
+  if (isAround(path, disk.here()))
+    throw fault('', '', 'is the folder that you are in, and is replaced as a whole; give another');
   return withFolders(dirname(path), () => replaced(path, replacement));
 }
 
@@ -82,6 +84,10 @@ async function replaced<T>(path: string, replacement: Replacement<T>): Promise<T
       throw error;
     }
   });
+}
+
+function isAround(path: string, here: string): boolean {
+  return here === path || here.startsWith(path.endsWith(sep) ? path : path + sep);
 }
 
 /** A link to a folder stays, and what it leads to is replaced. */

@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { appendFileSync, chmodSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
@@ -161,6 +162,21 @@ machines:
     expect(filesBelow(join(cwd, 'out'))).toEqual(before);
   });
 
+  it('waits for no pipe in the cache or in place of a manifest', async () => {
+    const cwd = folderOf({ 'fleet.yaml': TWO });
+    await runCubes(cwd);
+    const before = filesBelow(join(cwd, 'out'));
+    for (const name of Object.keys(filesBelow(join(cwd, 'cache'))).filter((one) => /entry\.json|head\.stl/.test(one))) {
+      rmSync(join(cwd, 'cache', name));
+      execFileSync('mkfifo', [join(cwd, 'cache', name)]);
+    }
+    expect((await runCubes(cwd)).made).toBe(2);
+    expect(filesBelow(join(cwd, 'out'))).toEqual(before);
+    rmSync(join(cwd, 'out/manifest.json'));
+    execFileSync('mkfifo', [join(cwd, 'out/manifest.json')]);
+    await expect(runCubes(cwd)).rejects.toThrow('is no manifest of a fleet');
+  });
+
   it('refuses the folder of another fleet, and one that cannot be written', async () => {
     const cwd = folderOf({ 'fleet.yaml': TWO, 'other.yaml': TWO.replace('fleet: two', 'fleet: three'), file: '' });
     await runCubes(cwd);
@@ -181,6 +197,9 @@ machines:
       ['a', 'caution'],
       ['b', 'missing'],
     ]);
+    // b has the foot of a too, and is not given it
+    expect(part.manifest.parts.filter(({ machine, file }) => machine === 'b' && file !== null)).toEqual([]);
+    expect(part.manifest.counts).toMatchObject({ complete: 1, files: 1, pieces: 4 });
     const whole = await runCubes(cwd);
     writeFileSync(join(cwd, 'fleet.yaml'), TWO.replace('quantity: 4', 'quantity: 3'));
     const { manifest } = await runCubes(cwd, { only: ['a'] });
@@ -235,13 +254,26 @@ machines:
     expect(standing.has('wrong')).toBe(true);
   });
 
-  it('two runs at once in one folder leave what one leaves', async () => {
-    const cwd = folderOf({ 'fleet.yaml': TWO });
-    const [one, two] = await Promise.all([runCubes(cwd, { zip: true }), runCubes(cwd, { zip: true })]);
-    expect(one.manifest).toEqual(two.manifest);
+  it.each([2, 3, 8])('%i runs at once of a fleet that is being edited leave what one of them leaves', async (count) => {
+    const sizes = Array.from({ length: count }, (_, i) => 12 + i);
+    const cwd = folderOf(
+      Object.fromEntries(sizes.map((size) => [`${size}/fleet.yaml`, TWO.replace('size: 12', `size: ${size}`)])),
+    );
+    const stores = [{ folder: join(cwd, 'cache') }] as const;
+    const run = (size: number, out: string) =>
+      runCubes(join(cwd, `${size}`), { out: join(cwd, out), zip: true, labels: true, stores });
+    const alone = await Promise.all(
+      sizes.map(async (size) => {
+        await run(size, `alone-${size}`);
+        return filesBelow(join(cwd, `alone-${size}`));
+      }),
+    );
+    await Promise.all(sizes.map((size) => run(size, 'out')));
+    expect(alone).toContainEqual(filesBelow(join(cwd, 'out')));
     const { there, told } = accounts(join(cwd, 'out'));
     expect(told).toEqual(there);
-    expect(await runCubes(cwd, { zip: true })).toMatchObject({ made: 0, reused: 2 });
+    expect(readdirSync(cwd).filter((name) => name.startsWith('.'))).toEqual([]);
+    expect(await run(12, 'out')).toMatchObject({ made: 0, reused: 2 });
   });
 
   it('a preset that changes makes the parts new that name it, and no others', async () => {

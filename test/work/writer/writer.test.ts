@@ -82,6 +82,31 @@ describe('replaceFolder', () => {
     expect(readdirSync(cwd).sort()).toEqual(['file', 'part']);
   });
 
+  it('does not pull away the folder that somebody is in, nor one around it', async () => {
+    const cwd = root();
+    mkdirSync(join(cwd, 'part/sub'), { recursive: true });
+    for (const here of ['part', 'part/sub']) {
+      vi.spyOn(disk, 'here').mockReturnValue(join(cwd, here));
+      await expect(into(join(cwd, 'part'), { 'a.stl': 'new' })).rejects.toThrow('is the folder that you are in');
+    }
+    vi.spyOn(disk, 'here').mockReturnValue(`${cwd}/part-two`);
+    await into(join(cwd, 'part'), { 'a.stl': 'new' });
+    vi.restoreAllMocks();
+    expect(readdirSync(cwd)).toEqual(['part']);
+  });
+
+  it('waits for no pipe in place of a lock, and says where a folder is', async () => {
+    const cwd = root();
+    execFileSync('mkfifo', [join(cwd, '.part.lock')]);
+    await into(join(cwd, 'part'), { 'a.stl': 'new' });
+    expect(readdirSync(cwd)).toEqual(['part']);
+    mkdirSync(join(cwd, '.part.lock'));
+    await expect(into(join(cwd, 'part'), { 'a.stl': 'newer' })).rejects.toThrow(
+      'a folder .part.lock beside it is in the way of its lock',
+    );
+    expect(readFileSync(join(cwd, 'part/a.stl'), 'utf8')).toBe('new');
+  });
+
   it('goes through a link to the folder that it means', async () => {
     const cwd = root();
     mkdirSync(join(cwd, 'real'));

@@ -11,26 +11,53 @@ const WANTED = 85;
 const FOLDERS = {
   fit: ['test/fit/**/*.test.ts'],
   'mechanics/strength': ['test/mechanics/strength/*.test.ts', 'test/docs-examples.test.ts'],
-  'mechanics/bolt': ['test/mechanics/bolt/*.test.ts', 'test/parts/common/joints.test.ts', 'test/docs-examples.test.ts'],
+  'mechanics/bolt': ['test/mechanics/bolt/*.test.ts', 'test/parts/common/{joints,bolting}.test.ts'],
   'mechanics/coupling': ['test/mechanics/coupling/*.test.ts', 'test/docs-examples.test.ts'],
-  'mechanics/flange': ['test/mechanics/**/*.test.ts', 'test/docs-examples.test.ts'],
+  'mechanics/flange': ['test/mechanics/flange/*.test.ts', 'test/parts/common/slab.test.ts'],
   'mechanics/power-screw': ['test/mechanics/power-screw/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/print': ['test/mechanics/print/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/shaft': ['test/mechanics/shaft/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/thread': [
-    'test/mechanics/thread/*.test.ts',
-    'test/mechanics/print/*.test.ts',
+    'test/mechanics/{thread,print}/*.test.ts',
+    'test/parts/nut/strength.test.ts',
     'test/docs-examples.test.ts',
   ],
   'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
-  'parts/common/{grip,axial-path,clamp-ring,grip-demand}.ts': [
+  'parts/common/{grip,axial-path,clamp-ring,grip-demand,grip-checks,hold-figures}.ts': [
     'test/parts/common/{grip,axial-path,clamp,grip-demand}.test.ts',
+    'test/parts/coupling/checks/*.test.ts',
+    'test/parts/{sleeve,coupling}/{checks,verdicts}.test.ts',
   ],
-  'parts/nut/checks': ['test/parts/nut/checks/*.test.ts', 'test/parts/nut/{checks,strength,stack}.test.ts'],
-  'parts/adapter/checks': ['test/parts/adapter/checks/*.test.ts', 'test/parts/adapter/{adapter,clocking}.test.ts'],
-  'parts/coupling/checks': ['test/parts/coupling/checks/*.test.ts', 'test/parts/coupling/coupling.test.ts'],
-  'parts/sleeve/checks.ts': ['test/parts/sleeve/{checks,sleeve}.test.ts'],
-  'parts/coupon/checks.ts': ['test/parts/coupon/{checks,coupon}.test.ts'],
+  'parts/common/{held-slab,slab,bolting,load-cases,stall-force}.ts': [
+    'test/parts/common/{slab,bolting}.test.ts',
+    'test/parts/nut/{flange,strength,verdicts}.test.ts',
+    'test/parts/adapter/{strength,verdicts}.test.ts',
+  ],
+  'parts/common/{held-checks,checks,profile-checks,pattern-fit,joints,residual}.ts': [
+    'test/parts/common/{profile-checks,pattern-fit,joints}.test.ts',
+    'test/parts/{nut,sleeve,adapter}/verdicts.test.ts',
+  ],
+  'parts/nut/checks': [
+    'test/parts/nut/{checks,strength,stack,flange,verdicts,by-hand}.test.ts',
+    'test/parts/common/{slab,bolting,profile-checks}.test.ts',
+  ],
+  'parts/nut/family/{checks,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
+    'test/parts/nut/{family,verdicts,by-hand}.test.ts',
+  ],
+  'parts/adapter/checks': [
+    'test/parts/adapter/{adapter,clocking,strength,least-wall,verdicts}.test.ts',
+    'test/parts/common/{bolting,pattern-fit}.test.ts',
+  ],
+  'parts/coupling/checks': [
+    'test/parts/coupling/checks/*.test.ts',
+    'test/parts/coupling/{coupling,verdicts}.test.ts',
+    'test/parts/common/{grip,axial-path}.test.ts',
+  ],
+  'parts/sleeve/checks.ts': [
+    'test/parts/sleeve/{checks,sleeve,verdicts}.test.ts',
+    'test/parts/common/axial-path.test.ts',
+  ],
+  'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
 };
 
 const asked = process.argv.slice(2);

@@ -38,6 +38,34 @@ describe('the workshop card of a nut', () => {
   });
 });
 
+describe('the workshop card of a plate', () => {
+  it('does not tighten the screws of a nut that floats', async () => {
+    const plate = {
+      part: 'adapter',
+      name: 'floating',
+      kind: 'floating',
+      nut: {
+        body: 10.2,
+        length: 15,
+        flange: { diameter: 22, thickness: 3.5 },
+        holes: { count: 4, circle: 16, diameter: 3.7, screw: 'M3' },
+        joint: 'tapped',
+      },
+      carriage: { bore: 26, thickness: 8, holes: { count: 4, circle: 34, diameter: 3.4, screw: 'M3' } },
+      plate: { thickness: 8, outline: { shape: 'round', diameter: 48 } },
+      material: 'pc',
+    };
+    const card = await cardOfSheet(plate);
+    expect(card).toContain('do not tighten its screws');
+    expect(card).toContain('with prevailing-torque nuts, run them home, then back them off');
+    expect(card).toContain('the carriage alone, crosswise');
+    expect(card).not.toContain('let the screw centre it, then tighten crosswise');
+    const fixed = await cardOfSheet({ ...plate, kind: 'joined' });
+    expect(fixed).toContain('then tighten crosswise');
+    expect(fixed).not.toContain('floats');
+  });
+});
+
 describe('the workshop card of a clamp sleeve', () => {
   it('says how hard to tighten, and again only where the grip counts on it', async () => {
     const [once, twice] = [

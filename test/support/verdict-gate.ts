@@ -79,11 +79,14 @@ function wantedWords(findings: readonly Finding[]): Word[] {
 
 const known = new Map<string, ReadonlyMap<string, Finding>>();
 
+/** Mutation testing must see which test runs what, so there nothing is kept from one test for the next. */
+const KEEP = process.env.MUTANT_TESTS === undefined;
+
 /** Findings of a sheet by check; the same sheet is worked out once. */
 function findingsOf([base, changes]: readonly [Tree, Tree]): ReadonlyMap<string, Finding> {
   const sheet = changed(base, changes);
   const key = JSON.stringify(sheet);
   const found = known.get(key) ?? new Map(check(design(sheet)).checks.map((row) => [row.id, row]));
-  known.set(key, found);
+  if (KEEP) known.set(key, found);
   return found;
 }

@@ -20,11 +20,16 @@ export function lowered(title: string): string {
 }
 
 function foundIn(finding: Finding): string {
-  const { message, missing, limit, value } = finding;
+  const { message, missing, limit, value, unit } = finding;
   if (missing) return `${missing.join(' and ')} ${missing.length === 1 ? 'is' : 'are'} not told`;
-  if (value === null || limit === null) return firstClause(message);
+  if (value === null || limit === null || isShare(unit, limit)) return firstClause(message);
   const bounds = boundsWords(limit);
   return `${valueText(finding)}${bounds === '' ? '' : `, ${bounds}`}`;
+}
+
+/** A bare share of what is allowed, such as 1.22 of 1, says little; its message tells what stands behind it. */
+function isShare(unit: string, { min, max }: Bounds): boolean {
+  return unit === '' && min === undefined && max === 1;
 }
 
 /** A message up to its first stop. */

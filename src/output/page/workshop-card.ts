@@ -1,4 +1,5 @@
 import type { Finding } from '../../fit/check.js';
+import { NUT_FLOATS } from '../../parts/common/cautions.js';
 import { TIGHTEN_AGAIN, TIGHTEN_EACH, WASH } from '../../parts/common/grip-hardware.js';
 import { type SizeMark, viewsOf } from '../../parts/part-views.js';
 import { plain } from '../../units/format.js';
@@ -119,7 +120,7 @@ function chase({ fit, drive, cautions }: Report): Step | undefined {
 }
 
 function mount({ hardware, checks, cautions }: Report): Step {
-  const float = check(checks, 'mount-float')?.value;
+  const floats = cautions.filter((text) => text.startsWith(NUT_FLOATS));
   const items = hardware.map(({ item, size, count }) => `${count} × ${size} ${item}`);
   return {
     title: 'Mount in this order',
@@ -128,12 +129,20 @@ function mount({ hardware, checks, cautions }: Report): Step {
       ...cracks(cautions),
       ...cautions.filter((text) => text === WASH),
       ...(items.length > 0 ? [`Put in ${items.join('; ')}: finger tight.`] : []),
-      typeof float === 'number'
-        ? `It can shift ${figure(float)} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
-        : 'Let the screw or the shafts centre it, then tighten crosswise in two rounds.',
+      ...(floats.length > 0
+        ? [...floats, 'Tighten the screws of the carriage alone, crosswise in two rounds.']
+        : [centring(checks)]),
       ...cautions.filter((text) => text.startsWith(TIGHTEN_EACH)),
     ],
   };
+}
+
+/** How the part finds its place before its screws are tightened. */
+function centring(checks: readonly Finding[]): string {
+  const float = check(checks, 'mount-float')?.value;
+  return typeof float === 'number'
+    ? `It can shift ${figure(float)} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
+    : 'Let the screw or the shafts centre it, then tighten crosswise in two rounds.';
 }
 
 function turnByHand({ drive }: Report): Step {

@@ -1,7 +1,7 @@
 import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { CATCH_OFFER, screwHolding } from '../common/bought-nut.js';
-import { DRIVE_CAUTIONS, roofCautions } from '../common/cautions.js';
+import { crackCautions, DRIVE_CAUTIONS, LOCK_BY_NUTS, NUT_FLOATS, roofCautions } from '../common/cautions.js';
 import type { Particulars } from '../part-kind.js';
 import type { AdapterDesign } from './dimensions.js';
 import { adapterAdvice, bedFace, opensOnBed } from './print-advice.js';
@@ -11,7 +11,12 @@ import { adapterHardware } from './screws.js';
 export function adapterParticulars(design: AdapterDesign): Particulars {
   return {
     hardware: adapterHardware(design),
-    cautions: [...roofWords(design), ...ownCautions(design), ...DRIVE_CAUTIONS],
+    cautions: [
+      ...roofWords(design),
+      ...crackCautions(design.material, LOCK_BY_NUTS),
+      ...ownCautions(design),
+      ...DRIVE_CAUTIONS,
+    ],
     applied: appliedWords(design.material, design.printer),
     print: adapterAdvice(design.layout.plate),
   };
@@ -23,7 +28,8 @@ function roofWords({ layout: { plate }, printer }: AdapterDesign): string[] {
   return roofCautions(printer.bridging, down);
 }
 
-function ownCautions({ nut, seatHeight, carriage, hold, screw, catchNut, kind }: AdapterDesign): string[] {
+function ownCautions(design: AdapterDesign): string[] {
+  const { nut, seatHeight, carriage, screw, catchNut } = design;
   const [x, y] = carriage.offset;
   const shifted =
     x === 0 && y === 0
@@ -35,10 +41,21 @@ function ownCautions({ nut, seatHeight, carriage, hold, screw, catchNut, kind }:
           `The nut's seat now stands ${plain(seatHeight)} mm from the carriage's face: set the limits of the axis anew.${shifted}`,
         ]
       : []),
-    ...(kind === 'floating' && hold === 'keys'
-      ? ['Nothing but its load holds the floating nut down: for a vertical axis whose weight rests on the nut only.']
-      : []),
+    ...floatWords(design),
     ...(screw && !catchNut && screwHolding(screw) !== 'holds' ? [CATCH_OFFER] : []),
-    'Tighten the screws of nut and carriage with the axis at the end where the nut sits, and again a day later: plastic settles under heads.',
+    `Tighten the screws of ${nut && design.kind !== 'floating' ? 'nut and carriage' : 'the carriage'} with the axis at the end where the nut sits, and again a day later: plastic settles under heads.`,
   ];
+}
+
+/** A floating nut whose screws are tightened floats no more. */
+function floatWords({ kind, hold, material }: AdapterDesign): string[] {
+  if (kind !== 'floating') return [];
+  const lock = material.stressCracks ? 'prevailing-torque nuts' : 'thread lock';
+  return hold === 'keys'
+    ? [
+        `${NUT_FLOATS} between its keys: nothing is tightened on it. Nothing but its load holds it down: for a vertical axis whose weight rests on the nut only.`,
+      ]
+    : [
+        `${NUT_FLOATS}: do not tighten its screws; with ${lock}, run them home, then back them off until the flange moves by hand.`,
+      ];
 }

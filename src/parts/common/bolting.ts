@@ -170,8 +170,12 @@ export interface HeadOnHole {
 /** A ring under a head narrower than this crushes; the least that holds at all, mm. @source common-practice */
 const HEAD_RING = { pass: 0.5, fail: 0.25 } as const;
 
-/** Whether what sits on a hole is held by it, and covers it all round wherever the screw stands in it. */
-export function judgeHeads(rows: readonly HeadOnHole[]): Outcome | undefined {
+/**
+ * Whether what sits on a hole is held by it, and covers it all round wherever the screw stands in it.
+ * @param rows   heads, washers and nuts of known screws
+ * @param untold fields that would name the screws of holes that fit no listed one
+ */
+export function judgeHeads(rows: readonly HeadOnHole[], untold: readonly string[]): Outcome | undefined {
   const rings = rows.map((row) => {
     const ring = {
       least: row.across - row.hole.most,
@@ -181,9 +185,10 @@ export function judgeHeads(rows: readonly HeadOnHole[]): Outcome | undefined {
     const value = { least: ring.least / 2, likely: ring.likely / 2, most: ring.most / 2 };
     return { ...row, value, wanted: Math.max(HEAD_RING.pass, (row.hole.likely - row.screw) / 2) };
   });
-  if (rings.length === 0) return undefined;
+  if (rings.length === 0) return untold.length > 0 ? notJudged(...untold) : undefined;
   const worst = rings.reduce((a, b) => (b.value.likely - b.wanted < a.value.likely - a.wanted ? b : a));
   const { what, across, hole, value, wanted } = worst;
+  if (untold.length > 0 && value.likely >= HEAD_RING.fail) return notJudged(...untold);
   const found =
     value.likely <= 0
       ? `the ${what}, ${plain(across)} mm across, falls through a hole of ${plain(hole.likely)} mm`

@@ -64,3 +64,7 @@ export function screwHolding({ lead, major, pitchDiameter, flankAngle }: Screw):
 /** Said wherever the screw does not surely hold its load. */
 export const CATCH_OFFER =
   'The screw may not hold its load without power: a catch nut (catch_nut), a metal one 0.5 to 1 mm off the working nut, takes over the day that one fails.';
+
+/** The same as what a check found. */
+export const CATCH_FINDING =
+  'none, and the screw may not hold its load without power; a metal one (catch_nut) 0.5 to 1 mm off the working nut takes over the day that one fails';

@@ -11,13 +11,26 @@ export const DRIVE_CAUTIONS: readonly string[] = [
   'This is geometry and arithmetic, not certification: local codes, employer rules and licensed practice come first.',
 ];
 
-/** Said of plastics that crack under stress in oil, before anybody reaches for the threadlocker. */
-export function crackCautions({ name, stressCracks }: Pick<Material, 'name' | 'stressCracks'>): string[] {
+/**
+ * Said of plastics that crack under stress in oil, before anybody reaches for the threadlocker.
+ * @param instead what to do in its place, in sentences
+ */
+export function crackCautions(
+  { name, stressCracks }: Pick<Material, 'name' | 'stressCracks'>,
+  ...instead: readonly string[]
+): string[] {
   if (!stressCracks) return [];
-  return [
-    `${name} cracks under stress: no threadlocker, solvent, spray or oil near it. Lock screws by captive or prevailing-torque nuts; grease with silicone or PFPE alone.`,
-  ];
+  return [[`${name} cracks under stress: no threadlocker, solvent, spray or oil near it.`, ...instead].join(' ')];
 }
+
+/** What locks the screws of a plate or flange in place of a threadlocker. */
+export const LOCK_BY_NUTS = 'Lock screws by captive or prevailing-torque nuts.';
+
+/** What a printed thread may be greased with where oil cracks it. */
+export const GREASE_ALONE = 'Grease with silicone or PFPE alone.';
+
+/** How the line begins that says how a floating nut is held, in place of tightened screws. */
+export const NUT_FLOATS = 'The nut floats';
 
 /** What to do with roofs over pockets that opened on the bed. */
 export function roofCautions(roof: JointHole['roof'], opensOnBed: boolean): string[] {

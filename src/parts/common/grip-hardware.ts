@@ -75,16 +75,19 @@ export const TIGHTEN_AGAIN =
 /** What is done to shafts before they are clamped. */
 export const WASH = 'Wash shaft and bore free of grease before they are clamped.';
 
+const MARK_SET_SCREWS = 'Mark set screws with a line of paint, and look at it now and then.';
+
 /** What clamped plastic asks for over its life; the line on retightening stands here only where it is counted on. */
 export function clampCareWords(
   grips: readonly Grip[],
   { material, retighten }: { readonly material: Material; readonly retighten: boolean },
 ): string[] {
-  if (!grips.some(({ clamp }) => clamp)) return [];
+  if (!grips.some(({ clamp }) => clamp))
+    return crackCautions(material, ...(grips.some(({ setScrew }) => setScrew) ? [MARK_SET_SCREWS] : []));
   return [
     ...(retighten ? [TIGHTEN_AGAIN] : []),
     WASH,
     'Clamp screws work loose as the plastic gives: mark heads and hub with a line of paint, and look at it now and then.',
-    ...crackCautions(material),
+    ...crackCautions(material, 'Prevailing-torque nuts on the clamp screws hold them.'),
   ];
 }

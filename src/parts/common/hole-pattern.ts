@@ -16,6 +16,8 @@ export interface HolePattern {
   readonly spacing: Measured;
   readonly diameter: Measured;
   readonly screw?: FastenerSize;
+  /** nobody named a screw, and the hole is no usual one of the largest that passes: a smaller one may be meant */
+  readonly screwUnsure: boolean;
   /** nominal diameter of the screw; 0 where no listed screw passes */
   readonly screwDiameter: number;
 }
@@ -51,6 +53,7 @@ function pattern(sheet: PatternSheet, field: string, assumptions: Assumptions, r
     spacing,
     diameter,
     ...(screw ? { screw } : {}),
+    screwUnsure: !sheet.screw && !(screw && diameter.likely <= clearanceHole(screw, 'coarse') + 1e-9),
     screwDiameter: screw ? fastenerThread(screw).diameter : 0,
   };
 }

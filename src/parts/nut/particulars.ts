@@ -4,7 +4,7 @@ import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
 import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
-import { crackCautions, DRIVE_CAUTIONS, roofCautions } from '../common/cautions.js';
+import { crackCautions, DRIVE_CAUTIONS, GREASE_ALONE, LOCK_BY_NUTS, roofCautions } from '../common/cautions.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
 import type { NutDesign } from './dimensions.js';
@@ -30,9 +30,10 @@ export function nutParticulars(design: NutDesign): Particulars {
   };
 }
 
-function materialCautions({ material }: NutDesign): string[] {
+function materialCautions({ material, holes, family }: NutDesign): string[] {
   const grows = `${material.name} grows with moisture: let the nut reach room air before measuring it, and check the fit again in humid weather.`;
-  return [...(material.moistureGrowth < 0.003 ? [] : [grows]), ...crackCautions(material)];
+  const instead = [...(holes ? [LOCK_BY_NUTS] : []), ...(family?.kind === 'holder' ? [] : [GREASE_ALONE])];
+  return [...(material.moistureGrowth < 0.003 ? [] : [grows]), ...crackCautions(material, ...instead)];
 }
 
 function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {

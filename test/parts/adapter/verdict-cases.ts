@@ -196,6 +196,7 @@ export const ADAPTER_CASES: VerdictCases = {
     perhaps: [PLAIN, { nut: { holes: { diameter: 5 } } }],
     but: [PLAIN, { carriage: { holes: { diameter: 6 } } }],
     no: [PLAIN, { nut: { holes: { diameter: 5.6 } } }],
+    'not-told': [PLAIN, { carriage: { holes: { screw: undefined, diameter: 2 } } }],
   },
   'plate-bending': {
     yes: [PLAIN, {}],

@@ -134,7 +134,7 @@ describe('heads on holes', () => {
     screw,
   });
   const value = (rows: Parameters<typeof judgeHeads>[0]) =>
-    judgeHeads(rows) as { value: { likely: number }; message: string; limits: object };
+    judgeHeads(rows, []) as { value: { likely: number }; message: string; limits: object };
 
   it('fall through a hole wider than they are: a washer of M3, 7 mm, and a hole of 8 mm', () => {
     const found = value([head(7, 8)]);
@@ -148,7 +148,17 @@ describe('heads on holes', () => {
     expect(value([head(7, 3.4)])).toMatchObject({ limits: { pass: { min: 0.5 } } });
     expect(value([head(7, 3.4), head(7, 5.2)])).toMatchObject({ limits: { pass: { min: 1.1 } } });
     expect(value([head(7, 3.4), head(7, 5.2)]).value.likely).toBeCloseTo(0.9, 9);
-    expect(judgeHeads([])).toBeUndefined();
+    expect(judgeHeads([], [])).toBeUndefined();
+  });
+
+  it('are not judged where the screw is not told, unless even the largest falls through', () => {
+    const untold = ['holes.screw'];
+    expect(judgeHeads([], untold)).toMatchObject({ kind: 'not-judged', missing: untold });
+    expect(judgeHeads([head(7, 3.4)], untold)).toMatchObject({ kind: 'not-judged', missing: untold });
+    // 7 mm on 6.6: a ring of 0.2 mm, below 0.25
+    expect(judgeHeads([head(7, 6.6)], untold)).toMatchObject({ kind: 'value' });
+    // 7 mm on 6.5: a ring of 0.25 mm, just held
+    expect(judgeHeads([head(7, 6.5)], untold)).toMatchObject({ kind: 'not-judged' });
   });
 });
 

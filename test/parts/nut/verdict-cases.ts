@@ -307,6 +307,7 @@ export const NUT_CASES: VerdictCases = {
   'split-hold': {
     yes: [FAMILY, { family: { kind: 'split' } }],
     no: [FAMILY, { family: { kind: 'split' }, duty: { load: 1000, axis: 'vertical', temperature: 51 } }],
+    but: [FAMILY, { family: { kind: 'split', closed: 'ring' } }],
     'not-told': [FAMILY, { family: { kind: 'split' }, duty: { load: undefined } }],
   },
   'head-seat': {
@@ -314,6 +315,8 @@ export const NUT_CASES: VerdictCases = {
     perhaps: [SOUND_NUT, { holes: { diameter: 5, fit: undefined } }],
     but: [SOUND_NUT, { holes: { diameter: 6, fit: undefined } }],
     no: [SOUND_NUT, { holes: { diameter: 7 } }],
+    // the largest head listed, of M8, is 13 mm across and falls through
+    'not-told': [SOUND_NUT, { holes: { screw: undefined, fit: undefined, diameter: 4 } }],
   },
   'barrel-pull': {
     yes: [SOUND_NUT, {}],

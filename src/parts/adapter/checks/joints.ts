@@ -115,13 +115,16 @@ export const headSeat: AdapterCheck = {
   id: 'head-seat',
   title: 'Heads, washers and nuts on their holes',
   unit: 'mm',
+  grave: true,
   moves: 'nut.holes, nut.joint, carriage.holes, carriage.joint',
   run: (design) => {
     const sides = [
-      { drawn: nutSide(design), name: "nut's flange" },
-      { drawn: carriageSide(design), name: 'carriage' },
+      { drawn: nutSide(design), name: "nut's flange", field: 'nut.holes.screw' },
+      { drawn: carriageSide(design), name: 'carriage', field: 'carriage.holes.screw' },
     ];
-    return judgeHeads(sides.flatMap(({ drawn, name }) => (drawn ? headsOf(drawn, name, design) : [])));
+    const heads = sides.flatMap(({ drawn, name }) => (drawn ? headsOf(drawn, name, design) : []));
+    const untold = sides.flatMap(({ drawn, field }) => (drawn?.side.pattern.screwUnsure ? [field] : []));
+    return judgeHeads(heads, untold);
   },
 };
 

@@ -1,7 +1,7 @@
 import { type Check, soft, told, valued } from '../../../fit/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
-import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
+import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import { LEDGE } from '../../common/ledge.js';
 import { holeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
@@ -91,7 +91,7 @@ export const mountFloat: AdapterCheck = {
   limits: soft({ min: 0.2, max: 0.5 }),
   moves: 'float, nut.holes.diameter, hold',
   run: (design) => {
-    const { nut, float, hold, layout } = design;
+    const { nut, float, hold, layout, material } = design;
     if (!nut || float === undefined) return undefined;
     const { plate } = layout;
     const screw = nut.pattern.screwDiameter;
@@ -106,7 +106,7 @@ export const mountFloat: AdapterCheck = {
     const turn = (Math.atan2(value.likely, reach) * 180) / Math.PI;
     const keep =
       hold === 'screws'
-        ? 'screws with thread lock, backed off until the flange moves; their shanks keep it from turning'
+        ? `screws with ${material.stressCracks ? 'prevailing-torque nuts' : 'thread lock'}, backed off until the flange moves; their shanks keep it from turning`
         : 'keys keep it from turning; nothing but its load holds it down';
     return valued(value, `${plain(value.likely)} mm each way and ${plain(2 * turn, 2)}° of turning play; ${keep}`);
   },
@@ -161,7 +161,7 @@ export const printSupport: AdapterCheck = {
   group: 'print',
   question: 'prints',
   source: 'common practice',
-  title: 'Ledges over air',
+  title: 'Reach over air',
   unit: 'mm',
   limits: soft(LEDGE.pass, LEDGE.fail),
   moves: 'register.nut, register.carriage, nut.joint, carriage.joint',
@@ -201,6 +201,8 @@ export const catchNut: AdapterCheck = {
     const { screw, duty } = design;
     if (!screw) return undefined;
     if (screwHolding(screw) === 'holds') return undefined;
-    return told(duty.axis === 'horizontal' ? 'pass' : 'caution', CATCH_OFFER);
+    return duty.axis === 'horizontal'
+      ? told('pass', 'a horizontal axis does not fall; without power the screw may run back')
+      : told('caution', CATCH_FINDING);
   },
 };

@@ -50,7 +50,7 @@ export const driveHolding: NutCheck = {
     };
     return valued(
       exactly(creepRatio(design)),
-      `lead ${plain(finished.lead)} mm on ${plain(screw.major.likely, 2)} mm: ${words[answer]}`,
+      `${words[answer]}; lead ${plain(finished.lead)} mm on ${plain(screw.major.likely, 2)} mm`,
     );
   },
 };

@@ -84,6 +84,7 @@ export const seatPressure: NutCheck = {
   id: 'seat-pressure',
   title: 'Pressure on the seat of the flange',
   moves: 'flange.diameter, carriage.bore, duty.load, duty.pull, material',
+  grave: true,
   run: (design, limits) => {
     const area = seatArea(design);
     if (area === undefined) return undefined;

@@ -62,10 +62,13 @@ export const headSeat: NutCheck = {
   question: 'holds',
   title: 'Heads, washers and nuts on their holes',
   unit: 'mm',
+  grave: true,
   moves: 'holes.screw, holes.diameter, carriage.holes.diameter',
   run: (design) => {
     const { holes, carriage } = design;
-    if (!holes?.screw) return undefined;
+    if (!holes) return undefined;
+    const untold = holes.screwUnsure ? ['holes.screw'] : [];
+    if (!holes.screw) return judgeHeads([], untold);
     const joint = jointOf(holes);
     const ours: HeadOnHole = {
       what: seatName(joint),
@@ -80,7 +83,7 @@ export const headSeat: NutCheck = {
       hole: carriage.holes.diameter,
       screw: holes.screwDiameter,
     };
-    return judgeHeads([...(isHeld(holes) ? [] : [ours]), ...(theirs ? [theirs] : [])]);
+    return judgeHeads([...(isHeld(holes) ? [] : [ours]), ...(theirs ? [theirs] : [])], untold);
   },
 };
 

@@ -59,7 +59,7 @@ export const printThreadDepth: NutCheck = {
 export const printSupport: NutCheck = {
   ...print,
   id: 'print-support',
-  title: 'Ledge that is printed over air',
+  title: 'Reach over air',
   unit: 'mm',
   limits: soft(LEDGE.pass, LEDGE.fail),
   moves: 'holes.head, holes.joint, flange.offset, mounting',

@@ -125,7 +125,7 @@ export const threadStallCheck: NutCheck = {
     const crash = worst.share.likely > 0.5 ? '; a crash into an end doubles it: fit end stops that stop the motor' : '';
     return valued(
       worst.share,
-      `stalled on a greased screw the motor pushes with ${plain(force, 0)} N: ${plain(worst.value.likely)} MPa of ${worst.what}, of ${plain(worst.most)} MPa for a moment ${heatWords(design)}${crash}`,
+      `stalled on a greased screw the motor pushes with ${plain(force, 0)} N, ${plain(worst.value.likely)} MPa of ${worst.what}, of ${plain(worst.most)} MPa for a moment ${heatWords(design)}${crash}`,
     );
   },
 };

@@ -1,7 +1,7 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../../fit/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import { CATCH_GAP, CATCH_OFFER, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
+import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
 import { neededSpringForce, springForceOf } from './anti-backlash.js';
@@ -150,6 +150,6 @@ export const catchNut: NutCheck = {
     }
     if (duty.axis !== 'vertical' || family?.kind === 'holder') return undefined;
     if (screwHolding(screw) === 'holds') return undefined;
-    return told('caution', CATCH_OFFER);
+    return told('caution', CATCH_FINDING);
   },
 };

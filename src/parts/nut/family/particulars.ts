@@ -1,6 +1,6 @@
 import { limitsInForce } from '../../../fit/limits-in-force.js';
 import { plain } from '../../../units/format.js';
-import { CATCH_OFFER } from '../../common/bought-nut.js';
+import { CATCH_FINDING, CATCH_OFFER } from '../../common/bought-nut.js';
 import type { HardwareRow, Particulars, PrintAdvice } from '../../part-kind.js';
 import type { NutDesign } from '../dimensions.js';
 import { catchNut } from './checks.js';
@@ -8,7 +8,7 @@ import { catchNut } from './checks.js';
 /** What a family adds to what is said of a plain nut. */
 export function withFamilyWords(design: NutDesign, plainly: Particulars): Particulars {
   const advice = familyAdvice(design);
-  const offer = catchNut.run(design, limitsInForce())?.message === CATCH_OFFER;
+  const offer = catchNut.run(design, limitsInForce())?.message === CATCH_FINDING;
   const { fit, ...others } = plainly;
   return {
     ...others,

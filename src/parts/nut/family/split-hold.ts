@@ -1,9 +1,10 @@
-import { type Check, hard } from '../../../fit/check.js';
+import { type Check, hard, notJudged, type Outcome, told } from '../../../fit/check.js';
 import { pressureUnderHead } from '../../../mechanics/bolt/preload.js';
 import { spreadForce } from '../../../mechanics/thread/spread.js';
 import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';
 import { washer } from '../../../standards/fasteners/washer.js';
 import { plain } from '../../../units/format.js';
+import { stallForce } from '../../common/stall-force.js';
 import type { NutDesign } from '../dimensions.js';
 import { borneShare } from './borne-share.js';
 
@@ -12,13 +13,15 @@ export const splitHold: Check<NutDesign> = {
   id: 'split-hold',
   group: 'family',
   question: 'holds',
-  title: 'Plastic under the closing screws, as a share of what it bears',
+  title: 'What closes halves or slit, as a share of what it bears',
   unit: '',
   source: 'common practice',
   limits: hard({ max: 1 }),
   moves: 'duty.load, duty.temperature, family.screw, material',
+  grave: true,
   run: (design) => {
     const { family, screw } = design;
+    if (family?.kind === 'split' && family.closed === 'ring') return ringHold(design);
     const clamp = family?.kind === 'split' || family?.kind === 'clamped' ? family.clamp : undefined;
     if (!clamp) return undefined;
     const count = family?.kind === 'split' ? 2 : 1;
@@ -35,3 +38,15 @@ export const splitHold: Check<NutDesign> = {
     });
   },
 };
+
+/** A ring is bought and nobody told its strength: what its section has to stand is said, never passed. */
+function ringHold(design: NutDesign): Outcome {
+  const { duty, screw } = design;
+  if (duty.load === undefined) return notJudged('duty.load');
+  const force = Math.max(duty.load, stallForce(design) ?? 0);
+  const spread = spreadForce({ axialForce: force, flankAngle: screw.flankAngle });
+  return told(
+    'caution',
+    `the ring is not judged; the screw wedges the halves apart with ${plain(spread)} N under ${plain(force, 0)} N, half of it in each section of the ring: take one of steel, that neither stretches nor slides off, or family.closed: screws`,
+  );
+}

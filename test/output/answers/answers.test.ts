@@ -30,6 +30,16 @@ const untold = finding({ ...FACTS, id: 'untold' }, notJudged('duty.load'));
 const grave = finding({ ...FACTS, id: 'grave', title: 'Heat', grave: true }, notJudged('duty.temperature'));
 
 describe('answerQuestions', () => {
+  it('tells what was found where the figure is a bare share of what is allowed', () => {
+    const facts = { ...FACTS, unit: '', title: 'Holding', limits: soft({ max: 1 }) };
+    const share = finding(facts, valued(exactly(1.221), 'the axis falls; fit a brake'));
+    expect(leadOf(share)?.text).toBe('Holding: the axis falls');
+    const layers = finding({ ...facts, limits: soft({ min: 1 }) }, valued(exactly(0.8), 'thin'));
+    expect(leadOf(layers)?.text).toBe('Holding: 0.8, at least 1');
+    const long = finding({ ...facts, unit: 'mm' }, valued(exactly(1.2), 'long'));
+    expect(leadOf(long)?.text).toBe('Holding: 1.2 mm, at most 1');
+  });
+
   it('is led by the worst word', () => {
     const worstFirst = [no, accepted, grave, perhaps, untold, but, yes];
     worstFirst.forEach((worst, i) => {

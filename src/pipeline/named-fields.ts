@@ -10,6 +10,8 @@ export interface NamedField {
   readonly field: string;
   /** the key of its map that may hold a name */
   readonly key: string;
+  /** a key under which older sheets say the same by a number, and the name that it stands for */
+  readonly older?: { readonly key: string; readonly about: string; readonly name: (number: string | number) => string };
   /** for those who write sheets; none where the field's own words say so */
   readonly about?: string;
   /** fields beside it that the preset gives too */
@@ -93,6 +95,7 @@ function give(typed: unknown, seen: number | undefined): unknown {
 const MOTOR: NamedField = {
   field: 'motor',
   key: 'preset',
+  older: { key: 'frame', about: 'its number alone: the same as preset: frame-17', name: (frame) => `frame-${frame}` },
   about: 'a motor frame that ships, for shaft and torque as far as the sheet does not say them',
   gives: [],
   isName: any,

@@ -29,11 +29,18 @@ export function namedKind(kind: KnownKind): KnownKind {
   };
 }
 
-/** The name of a preset that a sheet gives at a field: the field itself, or its `preset`. */
-function nameIn(sheet: Fields, { field, key, isName }: NamedField): string | undefined {
+/** The name of a preset that a sheet gives at a field, and where: at the field itself, in its `preset`, or as older sheets do. */
+function nameIn(
+  sheet: Fields,
+  { field, key, older, isName }: NamedField,
+): { readonly name: string; readonly path: string } | undefined {
   const given = sheet[field];
-  const name = isFields(given) ? given[key] : given;
-  return typeof name === 'string' && isName(name) ? name : undefined;
+  if (!isFields(given)) return typeof given === 'string' && isName(given) ? { name: given, path: field } : undefined;
+  const name = given[key];
+  if (typeof name === 'string' && isName(name)) return { name, path: `${field}.${key}` };
+  const number = older && given[older.key];
+  if (!older || (typeof number !== 'number' && typeof number !== 'string')) return undefined;
+  return { name: older.name(number), path: `${field}.${older.key}` };
 }
 
 function spelledOut(
@@ -44,15 +51,20 @@ function spelledOut(
   let sheet = value;
   const assumed: Assumption[] = [];
   for (const one of fields) {
-    const name = nameIn(sheet, one);
-    if (name === undefined) continue;
+    const named = nameIn(sheet, one);
+    if (named === undefined) continue;
+    const { name, path } = named;
     const { [one.field]: given, ...others } = sheet;
-    const { [one.key]: _, ...own } = isFields(given) ? given : {};
-    const { figures, why } = one.resolve(name, presets, isFields(given) ? `${one.field}.${one.key}` : one.field);
+    const own = isFields(given) ? without(given, [one.key, ...(one.older ? [one.older.key] : [])]) : {};
+    const { figures, why } = one.resolve(name, presets, path);
     sheet = under(figures, Object.keys(own).length > 0 ? { ...others, [one.field]: own } : others);
     if (why !== undefined) assumed.push({ field: one.field, value: name, why });
   }
   return { sheet, assumed };
+}
+
+function without(fields: Fields, keys: readonly string[]): Fields {
+  return Object.fromEntries(Object.entries(fields).filter(([key]) => !keys.includes(key)));
 }
 
 /** A map that says one of these says its whole form, and takes nothing from a preset. */
@@ -73,20 +85,24 @@ function under(figures: Fields, own: Fields): Fields {
 function withNames(schema: z.ZodType, fields: readonly NamedField[]): z.ZodType {
   if (!(schema instanceof z.ZodObject)) return schema;
   const shape: Record<string, z.ZodType> = {};
-  for (const { field, about, gives } of fields) {
+  for (const { field, about, gives, older } of fields) {
     for (const key of gives) if (key in schema.shape) shape[key] = optional(schema.shape[key]);
-    if (about !== undefined) shape[field] = optional(nameable(schema.shape[field], about));
+    if (about !== undefined)
+      shape[field] = optional(nameable(schema.shape[field], { about, ...(older ? { older } : {}) }));
   }
   return schema.safeExtend(shape);
 }
 
-function nameable(schema: z.ZodType, about: string): z.ZodType {
-  if (schema instanceof z.ZodOptional) return nameable(schema.unwrap() as z.ZodType, about);
+type Names = Pick<NamedField, 'older'> & { readonly about: string };
+
+function nameable(schema: z.ZodType, names: Names): z.ZodType {
+  if (schema instanceof z.ZodOptional) return nameable(schema.unwrap() as z.ZodType, names);
   if (!(schema instanceof z.ZodObject)) return schema;
   const shape = Object.fromEntries(Object.entries(schema.shape).map(([key, one]) => [key, optional(one as z.ZodType)]));
   const open = schema.safeExtend({
     ...shape,
-    preset: z.string('must be the name of a preset').optional().describe(about),
+    preset: z.string('must be the name of a preset').optional().describe(names.about),
+    ...(names.older ? { [names.older.key]: z.int('must be its number').optional().describe(names.older.about) } : {}),
   });
   return orShort(open, (short) => ({ preset: short }), 'string');
 }

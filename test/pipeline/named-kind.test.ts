@@ -81,6 +81,14 @@ describe('a motor by name', () => {
     expect(made.assumptions[0]!.field).toBe('motor');
   });
 
+  it('reads what older sheets say by the number of the frame', () => {
+    const told = (motor: object) => design({ ...couplingSheet({}), motor });
+    const named = told({ preset: 'frame-17', torque: '0.3 N m' });
+    expect(told({ frame: 17, torque: '0.3 N m' })).toEqual(named);
+    expect(() => told({ frame: 18, torque: '0.3 N m' })).toThrow(/motor\.frame: frame-18; no motor preset.*frame-17/);
+    expect(() => told({ frame: 'big', torque: '0.3 N m' })).toThrow(/motor\.frame: frame-big; no motor preset/);
+  });
+
   it('that does not ship is told with those that do', () => {
     expect(() => design({ ...couplingSheet({}), motor: 'frame-18' })).toThrow(
       /motor: frame-18; no motor preset.*frame-17/,

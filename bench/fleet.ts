@@ -18,7 +18,7 @@ const ROLES = ['left', 'right', 'front', 'rear'] as const;
 export async function fleetRows(): Promise<Row[]> {
   const folder = mkdtempSync(join(tmpdir(), 'leadwright-fleet-'));
   try {
-    return [...large(folder), ...machinesByTens(), await spreadsheet()];
+    return [...large(folder), ...mergesByTens(), await spreadsheet()];
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -85,27 +85,42 @@ function fleetFile(folder: string, name: string, { machines, variants }: typeof 
   return file;
 }
 
-/** A hundred thousand machines with a thousand distinct parts, and a tenth of them: what each machine costs beside solids. */
-function machinesByTens(): Row[] {
-  const [tenth, whole] = [10_000, 100_000].map((machines) => {
-    const { status, stdout, stderr } = spawnSync(process.execPath, ['bench/run.mjs', 'large-fleet', String(machines)], {
-      encoding: 'utf8',
-    });
-    if (status !== 0) throw new Error(`the fleet of ${machines} ended with ${status}: ${stderr.slice(-500)}`);
-    const measured: Large = JSON.parse(stdout);
-    return measured;
-  }) as [Large, Large];
-  const what = 'fleet of 100,000 machines, 1000 parts from the cache';
+/**
+ * Fleets put together from shares, and a tenth of each: what each machine costs beside solids, and what each distinct part. Memory is
+ * what the larger takes beyond the smaller, a machine.
+ */
+export function mergesByTens(): Row[] {
   return [
-    { what: `${what}, plan`, value: whole.plan, unit: 's' },
-    { what: `${what}, run`, value: whole.run, unit: 's' },
-    { what: `${what}, peak memory`, value: whole.peakMb, unit: 'MB' },
-    { what: `${what}, plan / that of a tenth`, value: whole.plan / tenth.plan, unit: '×' },
-    { what: `${what}, run / that of a tenth`, value: whole.run / tenth.run, unit: '×' },
+    ...mergeRows('merge of 100,000 machines, 1000 distinct parts', 100_000, 1000),
+    ...mergeRows('merge of 30,000 machines, each with its own part', 30_000, 30_000),
   ];
 }
 
-type Large = { readonly plan: number; readonly run: number; readonly peakMb: number };
+function mergeRows(what: string, machines: number, distinct: number): Row[] {
+  const tenth = merge(machines / 10, Math.min(distinct, machines / 10));
+  const whole = merge(machines, distinct);
+  return [
+    { what: `${what}, plan`, value: whole.plan, unit: 's' },
+    { what: `${what}, merge`, value: whole.run, unit: 's' },
+    { what: `${what}, processor`, value: whole.cpu, unit: 's' },
+    { what: `${what}, peak memory`, value: whole.peakMb, unit: 'MB' },
+    { what: `${what}, memory`, value: ((whole.peakMb - tenth.peakMb) * 1024) / (0.9 * machines), unit: 'kB/machine' },
+    { what: `${what}, again over itself, peak memory`, value: whole.againMb, unit: 'MB' },
+    { what: `${what}, plan / that of a tenth`, value: whole.plan / tenth.plan, unit: '×' },
+    { what: `${what}, merge / that of a tenth`, value: whole.run / tenth.run, unit: '×' },
+    { what: `${what}, processor / that of a tenth`, value: whole.cpu / tenth.cpu, unit: '×' },
+  ];
+}
+
+type Merge = Readonly<Record<'plan' | 'run' | 'cpu' | 'peakMb' | 'againMb', number>>;
+
+function merge(machines: number, distinct: number): Merge {
+  const args = ['bench/run.mjs', 'large-fleet', String(machines), String(distinct)];
+  const { status, stdout, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
+  if (status !== 0) throw new Error(`the fleet of ${machines} ended with ${status}: ${stderr.slice(-500)}`);
+  const measured: Merge = JSON.parse(stdout);
+  return measured;
+}
 
 async function spreadsheet(): Promise<Row> {
   const rows = Array.from(

@@ -1,7 +1,7 @@
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { clockingRows } from './clocking.js';
-import { fleetRows } from './fleet.js';
+import { fleetRows, mergesByTens } from './fleet.js';
 import { nutRows, type Row } from './nut.js';
 import { pageRows } from './page.js';
 import { processRows } from './processes.js';
@@ -9,11 +9,14 @@ import { processRows } from './processes.js';
 const RESULTS = 'bench/results.csv';
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 
-/** `npm run bench` measures all; a word leaves the rest out: `npm run bench -- part`, `npm run bench -- fleet`. */
+/** `npm run bench` measures all; a word leaves the rest out: `npm run bench -- part`, `-- fleet`, and of that `-- merge`. */
 const [, only] = process.argv.slice(2);
 const rows: Row[] = [
-  ...(only === 'fleet' ? [] : [...processRows(), ...(await nutRows()), ...clockingRows(), ...(await pageRows())]),
-  ...(only === 'part' ? [] : await fleetRows()),
+  ...(only === 'merge' ? mergesByTens() : []),
+  ...(only === 'fleet' || only === 'merge'
+    ? []
+    : [...processRows(), ...(await nutRows()), ...clockingRows(), ...(await pageRows())]),
+  ...(only === 'part' || only === 'merge' ? [] : await fleetRows()),
 ];
 for (const { what, value, unit } of rows) console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}`);
 

@@ -76,7 +76,8 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
   const least = opened.faults.length > 0 ? EXIT.wrong : EXIT.done;
   const only = args.only && requireMachines(args.only, plan);
   const status = await statusOf(args, plan, io);
-  const out = resolve(io.cwd, args.out ?? join('out', plan.fleet));
+  const own = shard ? `${plan.fleet}-share-${shard.index}-of-${shard.count}` : plan.fleet;
+  const out = resolve(io.cwd, args.out ?? join('out', own));
   const cache = {
     folder: args.cache === undefined ? join(dirname(out), '.leadwright-cache') : resolve(io.cwd, args.cache),
   };
@@ -87,7 +88,7 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
   const run = startRun(io, maker, formats);
   const shared = { ...run.options, stores: [cache, ...shares] as const, ...(presets === SHIPPED ? {} : { presets }) };
   try {
-    if (shard) return await shareCall(plan, { ...shared, out, shard }, io, args.json === true);
+    if (shard) return await shareCall(chosenOf(plan, only), { ...shared, out, shard }, io, args.json === true);
     const watch = watched(only);
     const text: string[] = [];
     const result = await runFleet(plan, {

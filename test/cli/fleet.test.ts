@@ -57,7 +57,7 @@ describe('fleet', () => {
     expect([missing.code, missing.stderr]).toEqual([2, 'leadwright: s0: no such folder\n']);
     mkdirSync(join(cwd, 's0'));
     const { code, stdout } = await call(cwd, ['merge', 'fleet.yaml', 's0', '--out', 'none', '--cache', 'c4', ...STL]);
-    expect([code, stdout]).toEqual([1, expect.stringContaining('none of the given folders holds it whole')]);
+    expect([code, stdout]).toEqual([1, expect.stringContaining('no share holds it whole, made by this program')]);
   }, 120_000);
 
   it.each([
@@ -74,6 +74,20 @@ describe('fleet', () => {
     expect([code, stdout, stderr.trimEnd().split('\n').length]).toEqual([2, '', 1]);
     expect(stderr).toContain(told);
     expect(readdirSync(cwd)).toEqual(['fleet.yaml']);
+  });
+
+  it('a share of some machines holds their parts alone, and no folder of a whole run', async () => {
+    const { machines, ...fleet } = JSON.parse(smallFleet(2));
+    const { n0 } = machines.two.parts;
+    const cwd = folderOf({
+      'fleet.yaml': JSON.stringify({ ...fleet, machines: { ...machines, three: { parts: { n0 } } } }),
+    });
+    const parts = async (more: readonly string[]) =>
+      /: (\d+) parts, /.exec((await call(cwd, ['fleet', 'fleet.yaml', '--shard', '1/1', ...STL, ...more])).stdout)?.[1];
+    expect((await call(cwd, ['fleet', 'fleet.yaml', ...STL])).code).toBe(0);
+    expect([await parts([]), await parts(['--only', 'three'])]).toEqual(['2', '1']);
+    expect(readdirSync(join(cwd, 'out')).filter((name) => !name.startsWith('.')).length).toBe(2);
+    expect(readdirSync(join(cwd, 'out')).filter((name) => name.endsWith('-share-1-of-1'))).toHaveLength(1);
   });
 
   it('tells every mistake of the file with its place, and writes nothing', async () => {

@@ -14,7 +14,10 @@ export function noMaker(kinds?: readonly KnownKind[]): Maker {
         if (error instanceof InputError) return { state: 'wrong', faults: error.faults };
         throw error;
       }
-      return { state: 'absent', reason: 'none of the given folders holds it whole' };
+      return {
+        state: 'absent',
+        reason: 'no share holds it whole, made by this program with these --formats, --zip and --accept',
+      };
     },
     close: async () => undefined,
   };

@@ -1,4 +1,4 @@
-import { dirname, join } from 'node:path';
+import { dirname, isAbsolute, join } from 'node:path';
 import { acceptParts, type PartAcceptance } from '../../fleet/accept-parts.js';
 import { assembleFleet } from '../../fleet/assemble.js';
 import { buildPlan } from '../../fleet/build-plan.js';
@@ -115,11 +115,15 @@ async function readMachines(file: string, place: InputPlace): Promise<ReadMachin
   const read = isTable(file) ? readTable : readInput;
   const text = await inFile(file, () => read(file, place, LONGEST_FLEET));
   if (isTable(file))
-    return inFile(file, () => ({ name: tableName(file), sheet: undefined, machines: rowMachines(text, file) }));
+    return inFile(file, () => {
+      const machines = rowMachines(text, file);
+      if (machines.length === 0) throw fault('', '', 'there is no machine below its header');
+      return { name: tableName(file), sheet: undefined, machines };
+    });
   const sheet = await inFile(file, () => readFleetSheet(text, file));
   const listed = listedMachines(sheet);
   if (sheet.sheet.rows === undefined) return { name: sheet.sheet.fleet, sheet, machines: listed };
-  const rows = join(dirname(file), sheet.sheet.rows);
+  const rows = besideFile(file, sheet.sheet.rows);
   const table = await inFile(rows, () => readTable(rows, place, LONGEST_FLEET));
   const more = await inFile(rows, () => rowMachines(table, rows));
   return { name: sheet.sheet.fleet, sheet, machines: [...listed, ...more] };
@@ -151,9 +155,14 @@ async function inFile<T>(file: string, step: () => T | Promise<T>): Promise<T> {
   }
 }
 
+/** A path that a file names, seen from that file. */
+function besideFile(file: string, path: string): string {
+  return isAbsolute(path) ? path : join(dirname(file), path);
+}
+
 /** A sheet's path, seen from the file that names it. */
 function sheetPath({ sheet, find }: GivenPart): string | undefined {
-  return sheet === undefined ? undefined : join(dirname(find(['sheet']).file), sheet);
+  return sheet === undefined ? undefined : besideFile(find(['sheet']).file, sheet);
 }
 
 function noSheet({ find, role }: GivenPart): string {

@@ -50,6 +50,15 @@ machines:
     ]);
   });
 
+  it('finds sheets by whole paths too, and says which table names no machine', async () => {
+    const other = folderOf({ 'cube.yaml': 'part: cube\nsize: 10\n' });
+    const rows = `machine,role,sheet\na,p,${other}/cube.yaml\nb,p,${other}/none.yaml\n`;
+    const { plan } = await openCubes(folderOf({ 'rows.csv': rows }), 'rows.csv');
+    expect(plan?.parts.map(({ wrong }) => wrong)).toEqual([undefined, [`${other}/none.yaml: no such file or folder`]]);
+    const { lines } = await openCubes(folderOf({ 'rows.csv': 'machine,role\n' }), 'rows.csv');
+    expect(lines).toEqual(['rows.csv: there is no machine below its header']);
+  });
+
   it('says which accepted check is not known, and which cannot be accepted', async () => {
     const text = machines(`  a:
     parts:

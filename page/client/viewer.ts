@@ -35,6 +35,7 @@ import { OrbitControls } from 'three/examples/jsm/controls/OrbitControls.js';
 import type { PageBody, PageData } from '../../src/output/page/page-data.js';
 import { pause } from './pause.js';
 import type { Drawn } from './prepare.js';
+import { ScaleBar } from './scale-bar.js';
 
 const TURN_STEP = Math.PI / 24;
 const ZOOM_STEP = 1.25;
@@ -48,7 +49,7 @@ const BEHIND = { polygonOffset: true, polygonOffsetFactor: 1, polygonOffsetUnits
 /** What is drawn after what: cut faces of up to 90 bodies first. */
 const ORDER = { solid: 100, edges: 101, beforeGlass: 102, glass: 103 };
 
-/** How a section lies. */
+/** How a section lies; screws and shafts are cut with the part. */
 export type Cut = 'none' | 'along' | 'across';
 
 /** A body on the stage, with what changes when it is cut or moved. */
@@ -58,7 +59,7 @@ interface Staged {
   /** each corner once */
   readonly points: Drawn['points'];
   /** what counts the body's inside along each line of sight, and the face that the section plane opens */
-  readonly section?: { readonly counters: readonly Mesh[]; readonly face: Mesh };
+  readonly section: { readonly counters: readonly Mesh[]; readonly face: Mesh };
 }
 
 /** How much a body hides, and its place among those that are cut. */
@@ -79,6 +80,8 @@ export class Viewer {
   readonly #bodies: Staged[];
   readonly #companions: Staged[];
   readonly #bed = new Group();
+  readonly #axis = new LineSegments(new BufferGeometry(), new LineBasicMaterial({ color: 0x6b2f1a }));
+  readonly #scale: ScaleBar;
   readonly #stage: HTMLElement;
   #waiting = false;
   #isReady = false;
@@ -96,11 +99,11 @@ export class Viewer {
     this.#renderer.setPixelRatio(Math.min(2, window.devicePixelRatio));
     this.#bodies = data.bodies.map((body, i) => this.#stageBody(body, drawn[i]!, { opacity: 1, index: i }));
     this.#companions = data.companions.map((body, i) =>
-      this.#stageBody(body, drawn[data.bodies.length + i]!, { opacity: data.opacity, index: i }),
+      this.#stageBody(body, drawn[data.bodies.length + i]!, { opacity: data.opacity, index: data.bodies.length + i }),
     );
     for (const { group } of [...this.#bodies, ...this.#companions]) this.#part.add(group);
     this.#standBodies();
-    this.#scene.add(this.#part, this.#bed, ...lights(this.#camera), this.#camera);
+    this.#scene.add(this.#part, this.#bed, this.#axis, ...lights(this.#camera), this.#camera);
     this.#bed.visible = false;
     const canvas = this.#renderer.domElement;
     canvas.tabIndex = 0;
@@ -124,6 +127,7 @@ export class Viewer {
     this.#controls.addEventListener('change', () => this.draw());
     new ResizeObserver(() => this.#resize()).observe(stage);
     canvas.style.visibility = 'hidden';
+    this.#scale = new ScaleBar(stage);
     stage.append(canvas);
     this.reset();
     this.#resize();
@@ -178,8 +182,7 @@ export class Viewer {
         at * radius - middle.dot(new Vector3(-Math.sin(towards), Math.cos(towards), 0)),
       );
     const planes = how === 'none' ? null : [this.#plane];
-    for (const { group, section } of this.#bodies) {
-      if (!section) continue;
+    for (const { group, section } of [...this.#bodies, ...this.#companions]) {
       for (const counter of section.counters) counter.visible = planes !== null;
       section.face.visible = planes !== null;
       section.face.position.copy(this.#plane.coplanarPoint(new Vector3()));
@@ -230,8 +233,25 @@ export class Viewer {
     requestAnimationFrame(() => {
       this.#waiting = false;
       this.#renderer.render(this.#scene, this.#camera);
+      this.#scale.show(this.#pixelsPerMm());
       this.#stage.dataset.drawn = String(Number(this.#stage.dataset.drawn ?? 0) + 1);
     });
+  }
+
+  #pixelsPerMm(): number {
+    const { clientWidth, clientHeight } = this.#stage;
+    return (Math.min(clientWidth, clientHeight) * this.#camera.zoom) / (2 * this.#half);
+  }
+
+  /** The axis of the screw, as drawings show one; none where the part lies on the bed. */
+  #drawAxis(): void {
+    const { low, high } = this.#reach();
+    const over = 0.12 * (high - low);
+    this.#axis.geometry.setAttribute(
+      'position',
+      new BufferAttribute(Float32Array.from(centreLine(low - over, high + over)), 3),
+    );
+    this.#axis.visible = !this.#lying;
   }
 
   /** Puts each body where it stands in use, pulled apart as far as it is; or where it lies on the bed. */
@@ -288,15 +308,16 @@ export class Viewer {
     const outside = new Mesh(surface, paint);
     outside.renderOrder = glass ? ORDER.glass : ORDER.solid;
     group.add(outside);
+    const section = this.#sectionOf(surface, body, index);
+    group.add(...section.counters);
     if (glass) {
       // only what lies nearest is to be seen, so its depth is laid down first
       const nearest = new Mesh(surface, new MeshBasicMaterial({ colorWrite: false, ...BEHIND }));
       nearest.renderOrder = ORDER.beforeGlass;
       group.add(nearest, inked(edges, 0.3, ORDER.glass));
-      return { group, body, points };
+      return { group, body, points, section };
     }
-    const section = this.#sectionOf(surface, body, index);
-    group.add(...section.counters, inked(edges, 0.42, ORDER.edges));
+    group.add(inked(edges, 0.42, ORDER.edges));
     return { group, body, points, section };
   }
 
@@ -304,7 +325,7 @@ export class Viewer {
    * The face that opens where the plane cuts a body: along each line of sight, back faces are counted up and front
    * faces down; where something is left over, the plane lies inside the body. Each body is counted by itself.
    */
-  #sectionOf(surface: BufferGeometry, body: PageBody, index: number): NonNullable<Staged['section']> {
+  #sectionOf(surface: BufferGeometry, body: PageBody, index: number): Staged['section'] {
     const counters = [counter(BackSide, IncrementWrapStencilOp), counter(FrontSide, DecrementWrapStencilOp)].map(
       (material) => {
         const mesh = new Mesh(surface, material);
@@ -346,6 +367,7 @@ export class Viewer {
   /** Fits again without turning. Screws and shafts would hang in the air once the bodies are apart. */
   #refit(): void {
     for (const { group } of this.#companions) group.visible = this.#withCompanions && this.#share === 0 && !this.#lying;
+    this.#drawAxis();
     const { middle } = this.#reach();
     const move = middle.sub(this.#controls.target);
     this.#controls.target.add(move);
@@ -455,6 +477,18 @@ function lights(camera: OrthographicCamera): AmbientLight[] {
   fill.position.set(0.8, -0.1, 0.45);
   camera.add(key, fill);
   return [new AmbientLight(0xffffff, 1.15)];
+}
+
+/** Long and short dashes along the axis. */
+function centreLine(from: number, to: number): number[] {
+  const ends: number[] = [];
+  const [long, gap, short] = [8, 1.5, 1.5].map((share) => (share * (to - from)) / 60) as [number, number, number];
+  for (let at = from; at < to; at += long + 2 * gap + short) {
+    ends.push(0, 0, at, 0, 0, Math.min(to, at + long));
+    const dot = at + long + gap;
+    if (dot < to) ends.push(0, 0, dot, 0, 0, Math.min(to, dot + short));
+  }
+  return ends;
 }
 
 /** A bed of squares under the part. */

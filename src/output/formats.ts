@@ -48,7 +48,11 @@ export async function writeFormats(part: PartInHand, options: FormatOptions): Pr
   if (formats.includes('drawing')) files.push({ name: fileOf('drawing', name), bytes: utf8(drawing) });
   if (formats.includes('page')) {
     const { writePage } = await import('./page/write-page.js');
-    const page = await writePage(part, { views: drawn.views, drawing }, pageScript, still);
+    const beside = [
+      ...(formats.includes('stl') ? part.report.bodies.map(({ file }) => file) : []),
+      ...files.map(({ name }) => name),
+    ];
+    const page = await writePage(part, { views: drawn.views, drawing, beside }, pageScript, still);
     files.push({ name: fileOf('page', name), bytes: utf8(page) });
   }
   return files;

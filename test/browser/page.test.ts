@@ -89,10 +89,13 @@ describe.each(KINDS)('the page of the shipped %s', (kind) => {
   it('has no serious fault of accessibility', async (context) => {
     if (!path) return context.skip();
     for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      const faults = await seriousFaults(page);
-      expect(faults, colorScheme).toEqual([]);
+      for (const width of [390, 1000]) {
+        await page.setViewportSize({ width, height: 844 });
+        await page.emulateMedia({ colorScheme });
+        expect(await seriousFaults(page), `${colorScheme}, ${width} px`).toEqual([]);
+      }
     }
+    await page.setViewportSize({ width: 1100, height: 900 });
   });
 
   it('can be cut and pulled apart', async (context) => {
@@ -130,6 +133,23 @@ describe('the page of a nut', () => {
   afterAll(() => page.close());
 
   it('is small', () => expect(statSync(path).size).toBeLessThan(400_000));
+
+  it('shows the part on the first screen of a phone, and cuts the screw with the nut', async () => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.evaluate(() => window.scrollTo(0, 0));
+    const box = (await page.locator('#stage').boundingBox())!;
+    expect(box.y + box.height).toBeLessThan(844);
+    const count = await drawn(page);
+    await page.selectOption('#cut', 'along');
+    await drawn(page, count);
+    const whole = await shot(page);
+    await page.uncheck('#companions');
+    await drawn(page, count + 1);
+    expect(await shot(page)).not.toBe(whole);
+    await page.check('#companions');
+    await page.selectOption('#cut', 'none');
+    await page.setViewportSize({ width: 1100, height: 900 });
+  });
 
   it('starts the model when it is scrolled to, and lets a finger scroll over it until it is taken in hand', async () => {
     const other = await browser.newPage();

@@ -24,6 +24,8 @@ export interface FitBlock {
   readonly outlook: Verdict;
   /** the same in words */
   readonly words: string;
+  /** of one flank of the thread, against the normal to the axis, degrees */
+  readonly flank_angle: number;
   readonly diametral_clearance: FitFigure;
   /** radial, over the crests and over the roots of the screw */
   readonly crest_gap: FitFigure;

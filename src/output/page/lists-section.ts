@@ -42,6 +42,13 @@ export function assumptionsSection({ assumptions }: Report): string {
   return table('What the sheet did not say', ['field', 'taken as', 'why'], rows);
 }
 
+/** The files that lie beside the page, to be opened or sent to the printer. */
+export function fileLinks(files: readonly string[]): string {
+  if (files.length === 0) return '';
+  const links = files.map((file) => `<a href="${encodeURIComponent(file)}">${xmlText(file)}</a>`);
+  return `<p class="files"><strong>Files:</strong> ${links.join(' · ')} · <a href="#card">workshop card</a></p>`;
+}
+
 /** Files and bodies as they were written. */
 export function filesSection({ bodies }: Report): string {
   const rows = bodies.map(({ file, material, facets, volume, mass }) => [

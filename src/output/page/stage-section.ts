@@ -7,8 +7,8 @@ export interface Staged extends Pick<PartInHand, 'views' | 'bodies'> {
   readonly report: Pick<PartInHand['report'], 'name' | 'part' | 'print'>;
 }
 
-/** The part in 3D: a still picture first, in whose place the script puts the model, and the tools to handle it. */
-export function stageSection({ report, views, bodies }: Staged, picture: Uint8Array): string {
+/** The part in 3D, with what stands beside it: a still picture first, in whose place the script puts the model, and the tools to handle it. */
+export function stageSection({ report, views, bodies }: Staged, picture: Uint8Array, beside = ''): string {
   const alt = `${report.name}, ${report.part}, seen from the side and above`;
   const companions = views.companions.map(({ name }) => name).join(', ');
   const several = bodies.length > 1;
@@ -40,6 +40,7 @@ export function stageSection({ report, views, bodies }: Staged, picture: Uint8Ar
     '<figcaption id="stage-note">Drag to turn, arrow keys too; scroll or + and − to zoom once the model is in hand.</figcaption></figure>',
     `<div id="tools" hidden>${tools.join('\n')}</div>`,
     print,
+    beside,
   ].join('\n');
 }
 

@@ -3,8 +3,9 @@ import type { PartInHand } from '../part-in-hand.js';
 import { stillPicture } from '../picture/picture.js';
 import { checksSection } from './checks-section.js';
 import { driveSection } from './drive-section.js';
+import { fitPicture } from './fit-picture.js';
 import { list, section } from './html.js';
-import { assumptionsSection, filesSection, hardwareSection, sizesSection } from './lists-section.js';
+import { assumptionsSection, fileLinks, filesSection, hardwareSection, sizesSection } from './lists-section.js';
 import { pageData } from './mesh-data.js';
 import { type PageScript, pageShell } from './page-shell.js';
 import { playSection } from './play-section.js';
@@ -31,6 +32,8 @@ export interface DrawnPart {
   readonly views: DrawnViews;
   /** SVG */
   readonly drawing: string;
+  /** files that are written beside the page */
+  readonly beside?: readonly string[];
 }
 
 /**
@@ -49,7 +52,9 @@ export async function writePage(
   picture = stillPicture(part),
 ): Promise<string> {
   const { report } = part;
-  const content = contentOf(part, drawn, picture);
+  // pages that share a script lie apart from the other files of their part
+  const beside = 'src' in script ? [] : (drawn.beside ?? []);
+  const content = contentOf(part, { ...drawn, beside }, picture);
   const shown = SECTIONS.filter(([id]) => content[id] !== '');
   const links = shown.map(([id, title]) => `<a href="#${id}">${title}</a>`).join(' ');
   return pageShell({
@@ -68,11 +73,11 @@ function contentOf(
 ): Record<(typeof SECTIONS)[number][0], string> {
   const { report } = part;
   return {
-    part: stageSection(part, picture),
+    part: stageSection(part, picture, [fileLinks(drawn.beside ?? []), fitPicture(report)].join('\n')),
     see: seeToList(report),
     card: workshopCard(report, drawn.views),
     checks: checksSection(report.checks),
-    drawing: `<div class="sheet">${drawn.drawing}</div>`,
+    drawing: `<div class="sheet" tabindex="0" role="region" aria-label="The drawing, scrolled sideways">${drawn.drawing}</div>`,
     play: playSection(report),
     drive: driveSection(report.drive),
     hardware: hardwareSection(report),

@@ -23,6 +23,7 @@ export function nutFit(design: NutDesign): FitBlock {
   const { tolerance } = design.screw.inHand;
   return {
     ...outlookOf(Math.min(fit.starts, fit.turns), fit.turnsRunIn),
+    flank_angle: design.screw.flankAngle,
     diametral_clearance: fit.diametral,
     crest_gap: fit.crestGap,
     root_gap: fit.rootGap,

@@ -27,6 +27,8 @@ export interface Report {
   readonly leadwright: 1;
   readonly part: string;
   readonly name: string;
+  /** as the sheet counts it */
+  readonly revision?: string;
   readonly verdict: Verdict;
   /** the answer in one sentence */
   readonly sentence: string;

@@ -55,6 +55,7 @@ interface Plan {
 }
 
 function planOf(view: AskedView): Plan {
+  if (!view.solid) return { view, looks: [] };
   const { bodies, sight } = view.solid;
   const bare = bodies.map((body) => withoutFeatures(body, OMIT));
   return { view, looks: looksOf(sight).map(({ look, cut }) => ({ look, bodies: bare.map(cut) })) };
@@ -62,6 +63,7 @@ function planOf(view: AskedView): Plan {
 
 /** @param meshes those of this view come first, and are taken */
 function drawView({ view: { solid, ...view }, looks }: Plan, meshes: SurfacedMesh[]): DrawnView {
+  if (!solid) return { hatched: [], ...view };
   const seen = looks.map(({ look, bodies }) =>
     seenLines(meshes.splice(0, bodies.length), look, { hidden: solid.hidden ?? [] }),
   );

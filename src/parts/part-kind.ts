@@ -22,6 +22,8 @@ export interface Sizes {
 export interface DesignBase {
   readonly part: string;
   readonly name: string;
+  /** as the sheet counts it, for the drawing */
+  readonly revision?: string;
   readonly dimensions: { readonly finished: Sizes; readonly printed: Sizes };
   readonly assumptions: readonly Assumption[];
   readonly limits: LimitsSheet;

@@ -65,8 +65,10 @@ export interface SolidLines {
 }
 
 /** A view as its kind asks for it: what comes from the solid, and what convention adds to that. */
-export interface AskedView extends Pick<DrawnView, 'title' | 'strokes' | 'planes' | 'sizes' | 'letters'> {
-  readonly solid: SolidLines;
+export interface AskedView extends Pick<DrawnView, 'title' | 'strokes' | 'planes' | 'sizes' | 'letters' | 'enlarged'> {
+  /** none of a detail of a thread, which is drawn by its profile */
+  readonly solid?: SolidLines;
+  readonly hatched?: DrawnView['hatched'];
 }
 
 /** One end of a plane in which a section is cut, in the view that shows the plane as a line. */
@@ -82,6 +84,8 @@ export interface CuttingPlane {
 /** One view of a part. */
 export interface DrawnView {
   readonly title: string;
+  /** a detail: drawn at the first standard scale from this on that is above the scale of the other views */
+  readonly enlarged?: number;
   readonly planes?: readonly CuttingPlane[];
   readonly strokes: readonly Stroke[];
   /** cut material, each region with its holes by the even-odd rule */

@@ -66,6 +66,7 @@ export function assembleReport(
     leadwright: 1,
     part: design.part,
     name: design.name,
+    ...(design.revision === undefined ? {} : { revision: design.revision }),
     verdict: worst(findings),
     sentence: sentence(findings, kind.promise),
     questions: answerQuestions(kind.questions, findings),

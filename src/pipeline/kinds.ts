@@ -7,6 +7,7 @@ import { inchKind } from './inch-kind.js';
 import { type KnownKind, knownKind } from './known-kind.js';
 import { namedKind } from './named-kind.js';
 import { profiledKind } from './profiled-kind.js';
+import { revisedKind } from './revised-kind.js';
 
 /** The part kinds that ship. */
 export const KINDS: readonly KnownKind[] = [
@@ -18,4 +19,5 @@ export const KINDS: readonly KnownKind[] = [
 ]
   .map(profiledKind)
   .map(namedKind)
-  .map(inchKind);
+  .map(inchKind)
+  .map(revisedKind);

@@ -1,5 +1,6 @@
 import type { Finding } from '../fit/check.js';
 import { worst } from '../fit/run-checks.js';
+import type { PaperName } from '../output/drawing/paper.js';
 import type { Projection } from '../output/drawing/sheet-layout.js';
 import { type Format, showStill, writeFormats } from '../output/formats.js';
 import type { PageScript } from '../output/page/page-shell.js';
@@ -48,6 +49,8 @@ export interface MakeOptions extends CheckOptions {
   readonly drawing?: SizeChoice;
   /** how the drawing's views stand to each other; first angle unless said otherwise */
   readonly projection?: Projection;
+  /** what it is drawn on; A4 unless said otherwise */
+  readonly paper?: PaperName;
   /** where the page finds its script; inside the page unless said otherwise */
   readonly pageScript?: PageScript;
   /** a picture to be given besides: rendered for it, or the one that page and 3MF show */
@@ -114,14 +117,19 @@ interface Built {
 async function filesOf(
   { report, bodies, written }: Built,
   { made, kind, kernel }: { readonly made: Design; readonly kind: KnownKind; readonly kernel: Kernel },
-  { formats = ['stl'], drawing = 'finished', projection, pageScript, picture }: MakeOptions,
+  { formats = ['stl'], drawing = 'finished', projection, paper, pageScript, picture }: MakeOptions,
 ): Promise<MadePart> {
   const stl = formats.includes('stl') ? written.map(({ file, bytes }) => ({ name: file, bytes })) : [];
   if (!picture && formats.every((format) => format === 'stl')) return finished(report, stl);
   const printed = kind.views(made, 'printed');
   const part: PartInHand = { design: made, report, bodies, views: printed };
   const asked = drawing === 'printed' ? printed : kind.views(made, drawing);
-  const drawn = { sizes: drawing, views: drawViews(kernel, asked), ...(projection ? { projection } : {}) };
+  const drawn = {
+    sizes: drawing,
+    views: drawViews(kernel, asked),
+    ...(projection ? { projection } : {}),
+    ...(paper ? { sheet: paper } : {}),
+  };
   const pictures = picture || showStill(formats) ? await import('../output/picture/picture.js') : undefined;
   const still = picture === 'still' || showStill(formats) ? pictures?.stillPicture(part) : undefined;
   const more = await writeFormats(part, {

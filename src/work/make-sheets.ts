@@ -1,5 +1,6 @@
 import { isAbsolute, join, relative, resolve } from 'node:path';
 import type { Acceptance } from '../fit/accept.js';
+import type { PaperName } from '../output/drawing/paper.js';
 import type { Projection } from '../output/drawing/sheet-layout.js';
 import type { Format } from '../output/formats.js';
 import type { PageScript } from '../output/page/page-shell.js';
@@ -36,6 +37,7 @@ export interface MakeSheetsOptions extends DesignOptions {
   readonly formats?: readonly Format[];
   readonly drawing?: SizeChoice;
   readonly projection?: Projection;
+  readonly paper?: PaperName;
   readonly pageScript?: PageScript;
   /** a picture of the part besides, and the file it goes to */
   readonly picture?: { readonly file: string; readonly options: PictureOptions };

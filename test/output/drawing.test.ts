@@ -74,6 +74,53 @@ describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes'
   });
 });
 
+describe('on paper', () => {
+  const made = design(NUT);
+  const drawnOn = async (sheet: 'a4' | 'a3', facts: object = {}) =>
+    writeDrawing(
+      { ...FACTS, ...facts },
+      {
+        sizes: 'finished',
+        sheet,
+        views: drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, 'finished')),
+      },
+    );
+
+  // ISO 216: A3 is 420 by 297; ISO 5457: 20 mm to bind, 10 mm elsewhere
+  it('A3 keeps the margins of the standard and says so', async () => {
+    const svg = await drawnOn('a3');
+    expect(svg).toContain('width="420mm" height="297mm" viewBox="0 0 420 297"');
+    expect(svg).toContain('d="M20 10L410 10L410 287L20 287Z"');
+    expect(svg).toContain('>A3, sheet 1 of 1<');
+  });
+
+  it('tells the revision', async () => {
+    expect(await drawnOn('a4', { revision: 'C' })).toContain('>C<');
+  });
+
+  it('breaks a long name, and cuts none', async () => {
+    const name = 'nut-of-the-left-hand-screw-of-the-second-bed-in-the-greenhouse-7';
+    const svg = await drawnOn('a4', { name });
+    const shown = [...svg.matchAll(/font-weight="bold"[^>]*>([^<]+)</g)].map(([, text]) => text).join('');
+    expect(shown).toContain(name);
+    expect(svg).not.toContain('…');
+  });
+
+  // Tr10x2 with the clearances of the sheet: what is asked for of a detail, each with its spread
+  it('has a detail of the thread at 5:1 or more', async () => {
+    const svg = await drawnOn('a4');
+    expect(svg).toMatch(/>T \((?:5|10|20|50):1\)</);
+    for (const size of ['thread_minor', 'thread_pitch_diameter', 'thread_major', 'groove_width', 'pitch'])
+      expect(svg).toMatch(new RegExp(`data-size="${size}">[^<]* ±0\\.\\d\\d<`));
+  });
+
+  it('puts into brackets what a dimension states', async () => {
+    const svg = await drawnOn('a4');
+    expect(svg.match(/>\(-?9\.55\)</g)).toHaveLength(8);
+    expect(svg.match(/>\(3\.60\)</g)).toHaveLength(4);
+  });
+});
+
 it('escapes what the sheet calls the part', async () => {
   const made = design(NUT);
   const views = drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, 'finished'));

@@ -15,6 +15,7 @@ const OPTIONS = {
   },
   drawing: { choices: ['finished', 'printed'], default: 'finished', describe: 'sizes that the drawing states' },
   projection: { choices: ['first', 'third'], default: 'first', describe: 'angle by which the drawing shows its views' },
+  sheet: { choices: ['a4', 'a3'], default: 'a4', describe: 'paper of the drawing' },
   picture: { type: 'string', requiresArg: true, describe: 'render the part to this PNG file' },
   show: { choices: ['whole', 'section', 'apart'], describe: 'what the picture shows; whole unless given' },
   all: SHARED.all,
@@ -34,7 +35,7 @@ export const makeCommand: Command = {
           .options(OPTIONS)
           .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
           .example('leadwright make my-nut.yaml', 'writes out/my-nut/'),
-      ({ sheets, out, accept, formats, drawing, projection, picture: file, show, all, json }) =>
+      ({ sheets, out, accept, formats, drawing, projection, sheet, picture: file, show, all, json }) =>
         start(async () => {
           const chosen = requireFormats(formats);
           const picture = pictureCall(file, show, sheets);
@@ -53,6 +54,7 @@ export const makeCommand: Command = {
             formats: chosen,
             drawing,
             projection,
+            paper: sheet,
             ...(picture ? { picture } : {}),
           });
           return showResults(results, io, { json: json === true, writes: true, all: all === true });

@@ -2,7 +2,7 @@ import type { Point, SizeMark } from '../../parts/part-views.js';
 import { arrowInk, type Ink, lineInk, textInk } from './ink.js';
 import { leadersInk, risersInk } from './leaders.js';
 import type { PlacedView } from './sheet-layout.js';
-import { FIGURE, sizeText } from './size-text.js';
+import { FIGURE, OVER_LINE, sizeText } from './size-text.js';
 import { STRAIGHT, type Straight, type Tiered, tiersOn } from './tiers.js';
 import { NEXT_TIER } from './zones.js';
 
@@ -52,7 +52,7 @@ function straightInk(
     lineInk('narrow', onLine(line[0]), onLine(line[1])),
     arrowInk(a, b, squeezed),
     arrowInk(b, a, squeezed),
-    sizeInk(mark, lying ? [x, y - 0.8] : [x - 0.8, y], { turn: lying ? 0 : 90, anchor: 'middle' }),
+    sizeInk(mark, lying ? [x, y - OVER_LINE] : [x - OVER_LINE, y], { turn: lying ? 0 : 90, anchor: 'middle' }),
   ];
 }
 

@@ -1,7 +1,7 @@
 import type { Point, SizeMark } from '../../parts/part-views.js';
 import { arrowInk, type Ink, lineInk } from './ink.js';
 import type { PlacedView } from './sheet-layout.js';
-import { sizeWidth } from './size-text.js';
+import { OVER_LINE, sizeWidth } from './size-text.js';
 import { RISER_CLEAR, RISER_PITCH, SHELF, shelfStart } from './zones.js';
 
 type SizeInk = (mark: SizeMark, place: Point, how: { turn: number; anchor: 'start' | 'middle' }) => Ink;
@@ -15,7 +15,7 @@ export function leadersInk({ view, box, beside, at: onPaper }: PlacedView, sizeI
   const middle = (box.min[1] + box.max[1]) / 2;
   const [upper, lower] = [marks.filter(({ to }) => to[1] > middle), marks.filter(({ to }) => to[1] <= middle)];
   const [low, high] = [onPaper(box.min), onPaper(box.max)];
-  const x = high[0] + shelfStart(beside.right, view.sizes);
+  const x = high[0] + shelfStart(beside.right);
   const foot = Math.max(low[1] - SHELF.first, high[1] + SHELF.first + SHELF.next * (marks.length - 1));
   const drawn = (mark: SizeMark, y: number): Ink[] => {
     const [tip, shelf] = [onPaper(mark.to), [x, y] as const];
@@ -23,7 +23,7 @@ export function leadersInk({ view, box, beside, at: onPaper }: PlacedView, sizeI
       lineInk('narrow', tip, shelf),
       lineInk('narrow', shelf, [x + sizeWidth(mark) + 1, y]),
       arrowInk(tip, shelf, false),
-      sizeInk(mark, [x + 0.8, y - 0.8], { turn: 0, anchor: 'start' }),
+      sizeInk(mark, [x + 0.8, y - OVER_LINE], { turn: 0, anchor: 'start' }),
     ];
   };
   return [
@@ -47,7 +47,7 @@ export function risersInk({ view, box, at: onPaper }: PlacedView, sizeInk: SizeI
       lineInk('narrow', knee, [x, start]),
       lineInk('narrow', [x, start], end),
       arrowInk(tip, knee, false),
-      sizeInk(mark, [x - 0.8, start], { turn: 90, anchor: 'start' }),
+      sizeInk(mark, [x - OVER_LINE, start], { turn: 90, anchor: 'start' }),
     ];
   });
 }

@@ -1,16 +1,20 @@
 import type { DrawnViews } from '../../parts/draw-views.js';
 import type { DrawnView, Point } from '../../parts/part-views.js';
+import type { Paper } from './paper.js';
+import { scaleText } from './scale-text.js';
 import { type Zone, zoneOf } from './zones.js';
 
-/** A4 lying, mm of paper, y downwards. */
-export const PAPER = { width: 297, height: 210 };
-/** ISO 5457: 20 mm to bind on the left, 10 mm elsewhere. */
-export const FRAME = { left: 20, top: 10, right: 287, bottom: 200 };
-/** ISO 7200: a title block of 180 mm, low on the right. */
-export const TITLE = { left: 107, top: 160, right: 287, bottom: 200 };
-
 /** ISO 5455, largest first. */
-const SCALES = [10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02];
+const SCALES = [50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02];
+/** Of a view that is no detail. */
+const LARGEST = 10;
+
+/** The scale of a view: that of the sheet, or a larger one of a detail. */
+function scaleOf({ enlarged }: DrawnView, scale: number): number {
+  if (enlarged === undefined) return scale;
+  return SCALES.findLast((one) => one >= enlarged - 1e-9 && one > scale) ?? SCALES[0]!;
+}
+
 /** Gap between the views' zones. */
 const BETWEEN = 8;
 
@@ -53,16 +57,19 @@ interface Row {
  * angle on the left, and the other end opposite. Further views follow in rows.
  *
  * @param views  what is to be drawn
+ * @param paper  the sheet
  * @param room   upper and lower edge of the paper that is free for them [mm]
  */
 export function layOut(
   views: Pick<DrawnViews, 'side' | 'end' | 'other' | 'further'>,
   projection: Projection,
-  room: { readonly top: number; readonly bottom: number } = { top: FRAME.top, bottom: TITLE.top },
+  paper: Paper,
+  room: { readonly top: number; readonly bottom: number } = { top: paper.frame.top, bottom: paper.title.top },
 ): Layout {
-  const size = { width: FRAME.right - FRAME.left, height: room.bottom - room.top };
+  const { left, right } = paper.frame;
+  const size = { left, width: right - left, height: room.bottom - room.top };
   const rowsAt = (scale: number) => rowsOf(groupsOf(views, projection, scale), size.width);
-  const scale = SCALES.find((one) => fits(rowsAt(one), size)) ?? SCALES.at(-1)!;
+  const scale = SCALES.find((one) => one <= LARGEST && fits(rowsAt(one), size)) ?? SCALES.at(-1)!;
   return { scale, views: placed(rowsAt(scale), scale, { ...room, ...size }) };
 }
 
@@ -77,7 +84,7 @@ function groupsOf(
 }
 
 function groupOf(views: readonly DrawnView[], scale: number): Group {
-  const zones = views.map((view) => zoneOf(view, scale));
+  const zones = views.map((view) => zoneOf(view, scaleOf(view, scale)));
   return {
     views,
     zones,
@@ -112,20 +119,23 @@ function fits(rows: readonly Row[], room: { width: number; height: number }): bo
 function placed(
   rows: readonly Row[],
   scale: number,
-  room: { top: number; width: number; height: number },
+  room: { left: number; top: number; width: number; height: number },
 ): PlacedView[] {
   const spare = room.height - rows.reduce((sum, row) => sum + row.height, 0);
   const gap = Math.max(0, spare) / (rows.length + 1);
   let top = room.top;
   return rows.flatMap(({ groups, width, height }) => {
     top += gap;
-    let left = FRAME.left + (room.width - width) / 2;
+    let left = room.left + (room.width - width) / 2;
     const views = groups.flatMap(({ views, zones, above }) => {
       const axis = top + above;
       return zones.map(({ box, beside, start, ...zone }, i): PlacedView => {
-        const origin = left + zone.left - scale * box.min[0];
+        const view = views[i]!;
+        const own = scaleOf(view, scale);
+        const origin = left + zone.left - own * box.min[0];
         left += zone.width + BETWEEN;
-        return { view: views[i]!, box, beside, start, scale, at: ([x, y]) => [origin + scale * x, axis - scale * y] };
+        const titled = view.enlarged === undefined ? view : { ...view, title: `${view.title} (${scaleText(own)})` };
+        return { view: titled, box, beside, start, scale: own, at: ([x, y]) => [origin + own * x, axis - own * y] };
       });
     });
     top += height;

@@ -5,6 +5,9 @@ import { textWidth } from './text-width.js';
 /** Height of the figures of a drawing [mm of paper]. */
 export const FIGURE = 2.5;
 
+/** Clear of the line that it stands on, and of its arrows [mm of paper]. */
+export const OVER_LINE = 1;
+
 /** A size as it is written: two decimals for a size in use with its spread, three for the file's. */
 export function sizeText({ value, spread, sign = '', after, inches }: SizeMark): string {
   const figure = spread === undefined ? value.toFixed(3) : `${value.toFixed(2)} ±${roundedUp(spread)}`;

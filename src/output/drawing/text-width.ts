@@ -6,21 +6,23 @@ export function textWidth(text: string, height: number): number {
   return (0.55 * height * Array.from(text).length) / CAPITAL;
 }
 
-/** A text as so many lines at most; what does not fit into the last ends in dots. */
-export function wrapped(text: string, room: number, height: number, most: number): string[] {
+/** A text in lines that fit: broken at spaces, after hyphens and underscores, and anywhere where a word is too long. */
+export function wrapped(text: string, room: number, height: number): string[] {
   const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const longer = lines.length > 0 ? `${lines.at(-1)} ${word}` : word;
-    if (lines.length === 0 || (lines.length < most && textWidth(longer, height) > room)) lines.push(word);
-    else lines[lines.length - 1] = longer;
+  for (const piece of text.split(/(?<=[ _-])/).flatMap((word) => cut(word, room, height))) {
+    const longer = (lines.at(-1) ?? '') + piece;
+    if (lines.length > 0 && textWidth(longer.trimEnd(), height) <= room) lines[lines.length - 1] = longer;
+    else lines.push(piece);
   }
-  return lines.map((line) => shortened(line, room, height));
+  return lines.map((line) => line.trimEnd());
 }
 
-/** A text cut so that it fits, with dots. */
-export function shortened(text: string, room: number, height: number): string {
-  if (textWidth(text, height) <= room) return text;
-  const characters = Array.from(text);
-  const fit = Math.floor((room / textWidth(text, height)) * characters.length) - 1;
-  return `${characters.slice(0, fit).join('').trimEnd()}…`;
+/** A word in pieces that fit. */
+function cut(word: string, room: number, height: number): string[] {
+  if (textWidth(word.trimEnd(), height) <= room) return [word];
+  const fit = Math.max(1, Math.floor(room / textWidth('x', height)));
+  const characters = Array.from(word);
+  return Array.from({ length: Math.ceil(characters.length / fit) }, (_, i) =>
+    characters.slice(i * fit, (i + 1) * fit).join(''),
+  );
 }

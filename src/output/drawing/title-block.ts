@@ -3,29 +3,36 @@ import { plain } from '../../units/format.js';
 import type { Report } from '../report.js';
 import { VERSION } from '../version.js';
 import { boxInk, circleInk, type Ink, lineInk, textInk } from './ink.js';
-import { FRAME, type Projection, TITLE } from './sheet-layout.js';
-import { shortened, wrapped } from './text-width.js';
+import type { Paper } from './paper.js';
+import { scaleText } from './scale-text.js';
+import type { Projection } from './sheet-layout.js';
+import { textWidth, wrapped } from './text-width.js';
 
 /** What the title block says. */
 export interface TitleFacts {
-  readonly report: Pick<Report, 'name' | 'part' | 'applied' | 'units'>;
+  readonly report: Pick<Report, 'name' | 'part' | 'applied' | 'revision' | 'units'>;
   readonly views: Pick<PartViews, 'material'>;
   readonly sizes: SizeChoice;
   readonly scale: number;
   readonly projection: Projection;
+  readonly paper: Paper;
 }
 
 const LABEL = 1.8;
 const VALUE = 2.5;
+const NAME = 4.2;
+
+/** Every part has a drawing of its own, on one sheet. */
+const SHEET_OF = 'sheet 1 of 1';
 
 /** Title block by ISO 7200, low on the right. */
-export function titleInk({ report, views, sizes, scale, projection }: TitleFacts): Ink[] {
-  const { left, top, right, bottom } = TITLE;
+export function titleInk({ report, views, sizes, scale, projection, paper }: TitleFacts): Ink[] {
+  const { left, top, right, bottom } = paper.title;
   const rows = [top, top + 12, top + 22, top + 31, bottom];
   const middle = left + 100;
   const cell = (x: number, y: number, label: string, value: string, room: number): Ink[] => [
     textInk(label, { at: [x + 2, y + 3.4], height: LABEL }),
-    textInk(shortened(value, room - 4, VALUE), { at: [x + 2, y + 7.6], height: VALUE }),
+    ...valueInk(value, [x + 2, y + 7.6], room - 4),
   ];
   const stated = sizes === 'finished' ? 'in use, as they must come out' : 'in the file, as they are sent to print';
   const spread = sizes === 'finished' ? 'spread expected after compensation' : 'none: these are the sizes drawn';
@@ -33,24 +40,42 @@ export function titleInk({ report, views, sizes, scale, projection }: TitleFacts
     boxInk('wide', [left, top], [right, bottom]),
     ...rows.slice(1, -1).map((y) => lineInk('narrow', [y === rows[3] ? middle : left, y], [right, y])),
     lineInk('narrow', [middle, top], [middle, bottom]),
-    textInk(shortened(report.name, 92, 4.2), { at: [left + 2, top + 7.5], height: 4.2, bold: true }),
+    ...nameInk(report.name, [left + 2, top], 96),
     textInk(report.part, { at: [left + 2, top + 10.8], height: LABEL }),
-    ...cell(middle, top, 'Scale', scaleText(scale), 45),
-    projectionSymbol(projection, [right - 17, top + 6]),
+    ...cell(middle, top, 'Scale', scaleText(scale), 20),
+    ...cell(middle + 18, top, 'Sheet', `${paper.name}, ${SHEET_OF}`, 44),
+    projectionSymbol(projection, [right - 13, top + 6]),
     ...cell(left, rows[1]!, report.units === 'inch' ? 'Sizes, mm [in]' : 'Sizes, mm', stated, 100),
     ...cell(middle, rows[1]!, 'Material', views.material, 80),
     ...cell(left, rows[2]!, 'Compensation', '', 100),
-    ...wrapped(report.applied, 96, LABEL, 4).map((line, i) =>
-      textInk(line, { at: [left + 2, rows[2]! + 7 + 3.2 * i], height: LABEL }),
+    ...wrapped(report.applied, 96, LABEL).map((line, i) =>
+      textInk(line, { at: [left + 2, rows[2]! + 6.6 + 2.7 * i], height: LABEL }),
     ),
     ...cell(middle, rows[2]!, '± figures', spread, 80),
-    ...cell(middle, rows[3]!, 'Drawn from the dimensions by', `leadwright ${VERSION}`, 80),
+    ...cell(middle, rows[3]!, 'Drawn from the dimensions by', `leadwright ${VERSION}`, 52),
+    lineInk('narrow', [middle + 52, rows[3]!], [middle + 52, bottom]),
+    ...cell(middle + 52, rows[3]!, 'Revision', report.revision ?? '–', 28),
   ];
 }
 
+/** A value on one line, or smaller on two where it is longer than its cell. */
+function valueInk(value: string, [x, y]: readonly [number, number], room: number): Ink[] {
+  if (textWidth(value, VALUE) <= room) return value === '' ? [] : [textInk(value, { at: [x, y], height: VALUE })];
+  return wrapped(value, room, LABEL).map((line, i) => textInk(line, { at: [x, y - 1.3 + 2.5 * i], height: LABEL }));
+}
+
+/** The name in the largest letters that hold it whole. */
+function nameInk(name: string, [x, top]: readonly [number, number], room: number): Ink[] {
+  const bold = true;
+  if (textWidth(name, NAME) <= room) return [textInk(name, { at: [x, top + 7.5], height: NAME, bold })];
+  return wrapped(name, room, VALUE).map((line, i) =>
+    textInk(line, { at: [x, top + 4 + 3.6 * i], height: VALUE, bold }),
+  );
+}
+
 /** A bar of 50 mm of paper with what it stands for; it prints true when the page is not scaled. */
-export function scaleBarInk(scale: number): Ink[] {
-  const [x, y] = [FRAME.left + 4, FRAME.bottom - 5];
+export function scaleBarInk(scale: number, { frame }: Paper): Ink[] {
+  const [x, y] = [frame.left + 4, frame.bottom - 5];
   const ticks = Array.from({ length: 6 }, (_, i) =>
     lineInk('wide', [x + 10 * i, y - (i % 5 === 0 ? 3 : 2)], [x + 10 * i, y]),
   );
@@ -69,11 +94,6 @@ export function scaleBarInk(scale: number): Ink[] {
     textInk('50 mm of paper', { at: [x + 52, y], height: LABEL }),
     textInk(`${step} mm of the part`, { at: [x + 52, y - 3], height: LABEL }),
   ];
-}
-
-/** `2:1`, `1:5` */
-export function scaleText(scale: number): string {
-  return scale >= 1 ? `${plain(scale)}:1` : `1:${plain(1 / scale)}`;
 }
 
 /**

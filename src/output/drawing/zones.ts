@@ -84,7 +84,7 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
   const crowd = risers.length === 0 ? 0 : (RISER_PITCH * risers.length - across) / 2 + MARGIN;
   const shelf = leaders.length === 0 ? 0 : Math.max(...leaders.map(sizeWidth)) + 1 + MARGIN;
   const left = Math.max(beside.left, along.low, title, crowd);
-  const right = Math.max(beside.right, along.high, title, crowd, shelf && shelfStart(beside.right, sizes) + shelf);
+  const right = Math.max(beside.right, along.high, title, crowd, shelf && shelfStart(beside.right) + shelf);
   const shelves = SHELF.first + SHELF.next * leaders.length - scale * (box.max[1] - box.min[1]);
   return {
     box,
@@ -112,9 +112,9 @@ function planeRoom({ planes = [] }: DrawnView, scale: number, box: Box): Record<
   return { left: past(0, -1), right: past(0, 1), below: past(1, -1), above: past(1, 1) };
 }
 
-/** How far right of a view the shelves of its leaders start: past the dimension lines there. */
-export function shelfStart(right: number, sizes: DrawnView['sizes']): number {
-  return sizes.some(({ side }) => side === 'right') ? right : SHELF.clear;
+/** How far right of a view the shelves of its leaders start: past dimension lines and cutting planes there. */
+export function shelfStart(right: number): number {
+  return Math.max(SHELF.clear, right + 1);
 }
 
 /** What a view's lines reach, centre lines aside. */

@@ -8,6 +8,7 @@ import { inSight, type NutInSight } from './views/in-sight.js';
 import type { Member } from './views/member.js';
 import { notesOf } from './views/notes.js';
 import { sideView } from './views/side.js';
+import { threadDetail } from './views/thread-detail.js';
 
 /** How far the screw stands out of the nut at either end, in pitches, and at least [mm]. */
 const SCREW_BEYOND = { pitches: 2, least: 7 };
@@ -24,10 +25,11 @@ export function nutViews(design: NutDesign, choice: SizeChoice): PartViews {
     pitch: design.printed.thread.pitch,
     chordError: design.printer.chordError,
   });
+  const further = [...(member.threads.length > 0 ? [threadDetail(nut)] : []), ...member.further];
   return {
     side: sideView(nut, member),
     end: endView(nut, member),
-    ...(member.further.length > 0 ? { further: member.further } : {}),
+    ...(further.length > 0 ? { further } : {}),
     holes: [...holeRows(nut), ...member.rows],
     notes: [...notesOf(nut, member.threads.length > 0), ...bentWords(member), ...member.notes],
     material: design.material.name,

@@ -9,3 +9,10 @@ export const partName = z
     'is a reserved device name on some systems; choose another',
   )
   .describe('letters, digits, - and _; it becomes a folder');
+
+/** A revision as a drawing tells it: `A`, `2`, `1.3`. */
+export const revisionField = z
+  .union([z.string(), z.number()], 'must be a few letters or digits')
+  .transform(String)
+  .refine((text) => /^[A-Za-z0-9.-]{1,8}$/.test(text), 'must be 1 to 8 letters, digits, points and hyphens')
+  .describe('counted up whenever the part changes; it stands on the drawing');

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { FRAME, layOut, TITLE } from '../../../src/output/drawing/sheet-layout.js';
+import { PAPERS } from '../../../src/output/drawing/paper.js';
+import { layOut } from '../../../src/output/drawing/sheet-layout.js';
 import { boxOf, zoneOf } from '../../../src/output/drawing/zones.js';
 import { box, line } from '../../../src/parts/common/drawn/strokes.js';
 import type { DrawnView } from '../../../src/parts/part-views.js';
@@ -17,29 +18,29 @@ const strip = view('strip', 200, 10);
 describe('layOut', () => {
   it('stands the end on the right by first angle, on the left by third angle, and the other end opposite', () => {
     const titles = (projection: 'first' | 'third') =>
-      layOut({ side, end, other }, projection).views.map((placed) => placed.view.title);
+      layOut({ side, end, other }, projection, PAPERS.a4).views.map((placed) => placed.view.title);
     expect(titles('first')).toEqual(['other', 'side', 'end']);
     expect(titles('third')).toEqual(['end', 'side', 'other']);
   });
 
   it('keeps the views of the row on one axis line', () => {
-    const heights = layOut({ side, end, other }, 'first').views.map(({ at }) => at([0, 0])[1]);
+    const heights = layOut({ side, end, other }, 'first', PAPERS.a4).views.map(({ at }) => at([0, 0])[1]);
     expect(new Set(heights).size).toBe(1);
   });
 
   it('takes the largest scale at which all views fit, further ones in rows of their own', () => {
     // one strip of 200 mm fits 267 mm of paper at 1:1, not at 2:1
-    const { scale, views } = layOut({ side, end, further: [strip] }, 'first');
+    const { scale, views } = layOut({ side, end, further: [strip] }, 'first', PAPERS.a4);
     expect(scale).toBe(1);
     const [, endPlaced, stripPlaced] = views;
     expect(stripPlaced!.at([0, 5])[1]).toBeGreaterThan(endPlaced!.at([0, -10])[1]);
     for (const placed of views)
       for (const point of [placed.box.min, placed.box.max]) {
         const [x, y] = placed.at(point);
-        expect(x).toBeGreaterThan(FRAME.left);
-        expect(x).toBeLessThan(FRAME.right);
-        expect(y).toBeGreaterThan(FRAME.top);
-        expect(y).toBeLessThan(TITLE.top);
+        expect(x).toBeGreaterThan(PAPERS.a4.frame.left);
+        expect(x).toBeLessThan(PAPERS.a4.frame.right);
+        expect(y).toBeGreaterThan(PAPERS.a4.frame.top);
+        expect(y).toBeLessThan(PAPERS.a4.title.top);
       }
   });
 });

@@ -44,7 +44,12 @@ export function threadRoot({ thread }: Pick<NutSizes, 'thread'>): Stroke {
 
 /** Beside its hole, farther from the axis than it is wide. */
 function holeNumber({ at, diameter }: HoleInSight, i: number): Letter {
-  return { at: polar(Math.hypot(...at) + diameter / 2, directionOf(at) + 9), text: `${i + 1}`, away: [0, 0] };
+  return {
+    at: polar(Math.hypot(...at) + diameter / 2, directionOf(at) + 9),
+    text: `${i + 1}`,
+    away: [0, 0],
+    small: true,
+  };
 }
 
 /** Radius of the circle that all centres lie on. */

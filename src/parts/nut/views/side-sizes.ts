@@ -4,9 +4,9 @@ import type { NutInSight } from './in-sight.js';
 import type { Member } from './member.js';
 
 /** Sizes along the axis and diameters over the round, of the nut itself. */
-export function sideSizes(nut: NutInSight, { planes, threads, isSlit = false }: Member): SizeMark[] {
+export function sideSizes(nut: NutInSight, { planes, isSlit = false }: Member): SizeMark[] {
   const { sizes, bottom, top, spread } = nut;
-  const { thread, body, flange, length } = sizes;
+  const { body, flange, length } = sizes;
   const [above, below] = planes.map((angle) => reachOf(nut.plate ?? nut.body, angle)) as [number, number];
   const over = (name: string, value: number, z: number, side: 'left' | 'right', way: 'inside' | 'outside') =>
     ({
@@ -39,17 +39,10 @@ export function sideSizes(nut: NutInSight, { planes, threads, isSlit = false }: 
     to: [-bottom, reachOf(nut.body, planes[0])],
     side: 'above',
   });
-  const [working] = threads;
   return [
     overall,
     ...(flange ? [along('flange_thickness', flange.thickness, 0)] : []),
     ...(flange && flange.offset > 0 ? [stub()] : []),
-    ...(working
-      ? [
-          over('thread_minor', thread.minor, working.top, 'left', 'inside'),
-          over('thread_major', thread.major, working.bottom, 'right', 'inside'),
-        ]
-      : []),
     ...(body.shape === 'round' && !isSlit ? [over('body_diameter', body.across, top, 'left', 'outside')] : []),
     ...(flange?.shape === 'round' ? [over('flange_diameter', flange.size[0], 0, 'right', 'outside')] : []),
   ];

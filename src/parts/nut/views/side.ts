@@ -4,6 +4,7 @@ import type { NutSizes } from '../dimensions.js';
 import { directionOf, type NutInSight } from './in-sight.js';
 import { type Member, onSide, type Threaded } from './member.js';
 import { sideSizes } from './side-sizes.js';
+import { detailMark } from './thread-detail.js';
 
 /** The section along the axis, +Z to the left; the planes of its halves are turned into one. */
 export function sideView(nut: NutInSight, member: Member): AskedView {
@@ -19,10 +20,11 @@ export function sideView(nut: NutInSight, member: Member): AskedView {
       ...([1, -1] as const).flatMap((side, i) => holeAxes(nut, side, member.planes[i]!)),
       ...member.threads.flatMap((place) => threadRoots(nut.sizes, place)),
       line('centre', [reach - nut.bottom, 0], [-member.top - reach, 0]),
+      ...detailMark(nut, member).strokes,
       ...member.side.strokes,
     ],
     sizes: [...sideSizes(nut, member), ...member.side.sizes],
-    letters: member.side.letters ?? [],
+    letters: [...detailMark(nut, member).letters, ...(member.side.letters ?? [])],
   };
 }
 

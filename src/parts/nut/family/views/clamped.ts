@@ -108,5 +108,5 @@ export function seatWords({ headSeat, nutSeat }: Clamp): string {
 
 /** Number of a clamp's screw beside its passage in a section: above the axis, or below it where the side is −1. */
 export function clampLetter({ heights, offset, head }: Clamp, text: string, side: 1 | -1): Letter {
-  return { at: [-heights[0]! - 0.8 * head, side * (offset + 0.45 * head)], text, away: [0, 0] };
+  return { at: [-heights[0]! - 0.8 * head, side * (offset + 0.45 * head)], text, away: [0, 0], small: true };
 }

@@ -92,7 +92,7 @@ function clampSizes({ spread }: NutInSight, { heights, offset }: Clamp): SizeMar
 /** Numbers as in the hole table; 1 is on +X, below. */
 function numbers({ offset, height, diameter }: PinInSight, clamp: Clamp | undefined): Letter[] {
   return ([-1, 1] as const).flatMap((side, i): Letter[] => [
-    { at: [-height - 1.1 * diameter, side * (offset + 0.9 * diameter)], text: `P${i + 1}`, away: [0, 0] },
+    { at: [-height - 1.1 * diameter, side * (offset + 0.9 * diameter)], text: `P${i + 1}`, away: [0, 0], small: true },
     ...(clamp ? [clampLetter(clamp, `C${i + 1}`, side)] : []),
   ]);
 }

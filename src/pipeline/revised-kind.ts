@@ -12,8 +12,9 @@ export function revisedKind(kind: KnownKind): KnownKind {
     ...kind,
     schema: schema.safeExtend({ revision: revisionField.optional() }),
     read: (value, locate) => {
-      if (!isFields(value) || value.revision === undefined) return kind.read(value, locate);
+      if (!isFields(value)) return kind.read(value, locate);
       const { revision: given, ...sheet } = value;
+      if (given === undefined) return kind.read(sheet, locate);
       const { revision } = validate(z.object({ revision: revisionField }), { revision: given }, locate);
       const read = kind.read(sheet, locate);
       return { design: (presets) => ({ ...read.design(presets), revision }) };

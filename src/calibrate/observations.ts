@@ -97,8 +97,19 @@ function swappedRows(rows: readonly ReadRow[]): (readonly [string, string])[] {
 function rowSlip({ mark, modelled, read }: ReadRow): Fault[] {
   const slips = read.flatMap((value, i) => slipOf(mark, i, value, modelled));
   const [first] = slips;
+  if (first && hasCommas(read, modelled)) {
+    const [whole, part] = read;
+    const allowed = `are decimals with a comma: write ${plain(whole!, 0)}.${plain(part!, 0)}, with a point`;
+    return [{ path: `readings.${mark}.read`, value: read.join(', '), allowed }];
+  }
   if (!first || slips.length < 2) return slips;
   return [{ ...first, allowed: `${first.allowed} (and ${slips.length - 1} more of ${mark})` }];
+}
+
+/** `54,53, 54,51` is read as whole numbers, every other of which is the size itself. */
+function hasCommas(read: readonly number[], modelled: number): boolean {
+  const isSize = (value: number, i: number) => i % 2 === 1 || !isFar(value, modelled);
+  return read.length % 2 === 0 && read.every((value, i) => Number.isInteger(value) && isSize(value, i));
 }
 
 function isFar(value: number, modelled: number): boolean {

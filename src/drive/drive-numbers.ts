@@ -19,7 +19,7 @@ import { feedLimit, feedLimits } from './feed-limit.js';
 import { gridHeights, layerNumbers } from './layers.js';
 import type { ByFriction, DriveNumbers } from './numbers.js';
 import { type DriveScrew, requireDriveScrew, screwName } from './screw.js';
-import { driveWords } from './words.js';
+import { driveWords, playWords } from './words.js';
 
 /**
  * Everything that can be said of a screw as a drive: travel, steps, torque, holding, feed, whirl, column and layers.
@@ -51,6 +51,15 @@ export function driveNumbers(screw: DriveScrew, duty: Duty): DriveNumbers {
     assumptions: [...full.assumptions, ...rootAssumption(screw, full)],
   };
   return { ...numbers, words: driveWords(numbers, full) };
+}
+
+/** The same numbers with the play that a nut is likely to have on its own screw [mm], where they state one. */
+export function withPlay(numbers: DriveNumbers, axial: number): DriveNumbers {
+  if (numbers.play === undefined) return numbers;
+  const play = { axial: rounded(axial), full_steps: rounded(axial / numbers.full_step) };
+  const basic = new Set(playWords(numbers));
+  const words = numbers.words.flatMap((one) => (basic.has(one) ? playWords({ play }) : [one]));
+  return { ...numbers, play, words };
 }
 
 function identity(screw: DriveScrew) {

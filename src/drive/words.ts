@@ -102,7 +102,8 @@ function layerWords(numbers: Figures): readonly string[] {
   return [`Layers off the full steps may show as bands, less with a well-set driver: ${told.join('; ')}.`];
 }
 
-function playWords(numbers: Figures): readonly string[] {
+/** What a reversal loses; none where no clearance is known. */
+export function playWords(numbers: Pick<Figures, 'play'>): readonly string[] {
   if (numbers.play === undefined) return [];
   return [
     `The nut's play is ${plain(numbers.play.axial)} mm along the axis, ${plain(numbers.play.full_steps, 1)} full steps at each reversal.`,

@@ -20,12 +20,14 @@ const DISAGREES = 3;
  */
 export function contradictionsIn(readings: Readings, observations: readonly Observation[], best: Candidate): string[] {
   const fits = misfit(best, observations) <= FAR_OFF;
+  const slips = slipsIn(readings);
   return [
     ...majorSpread(readings),
-    ...impossibleThread(readings, observations),
+    // a slip that explains the readings is the better word
+    ...(slips.length === 0 ? impossibleThread(readings, observations) : []),
     ...leadOverPitch(observations),
     ...countedStarts(readings, observations, fits ? best : undefined),
-    ...slipsIn(readings),
+    ...slips,
     ...(fits ? crestLook(readings, best) : []),
     ...wornCrests(observations, best),
     ...thinFlanks(readings, observations, best),
@@ -68,8 +70,11 @@ function impossibleThread(readings: Readings, observations: readonly Observation
       read === undefined
         ? ['travel', 'count the turns and the starts again']
         : ['crests', 'count every crest along the screw, not those of one start'];
-    const way = pitch < PITCHES.finest ? 'finer' : 'coarser';
-    return [`${what}: a pitch of ${mm(pitch, 3)}${over} is ${way} than threads are: ${again}`];
+    if (pitch < PITCHES.finest)
+      return [
+        `${what}: a pitch of ${mm(pitch, 3)}${over} is finer than threads are: count again, and look at the unit`,
+      ];
+    return [`${what}: a pitch of ${mm(pitch, 3)}${over} is coarser than threads are: ${again}`];
   }
   if (major === undefined || minor === undefined || major - minor >= SHALLOWEST * pitch) return [];
   return [

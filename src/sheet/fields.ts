@@ -58,7 +58,7 @@ export function word<const T extends readonly [string, ...string[]]>(words: T, a
 }
 
 /** What the trade writes for some of the words. */
-const SHORT: Readonly<Record<string, string>> = {
+const SHORT: Readonly<Record<string, string | readonly string[]>> = {
   rh: 'right',
   lh: 'left',
   r: 'right',
@@ -66,14 +66,16 @@ const SHORT: Readonly<Record<string, string>> = {
   trap: 'trapezoidal',
   tr: 'trapezoidal',
   metric: 'metric-v',
-  v: 'metric-v',
+  v: ['metric-v', 'sharp'],
   pointed: 'sharp',
+  square: 'flat',
+  ball: 'round',
 };
 
 function meantWord(input: unknown, words: readonly string[]): string {
   if (typeof input !== 'string') return '';
   const typed = input.trim().toLowerCase();
-  const meant = words.find((one) => one.toLowerCase() === typed || one === SHORT[typed]);
+  const meant = words.find((one) => one.toLowerCase() === typed || [SHORT[typed]].flat().includes(one));
   return meant === undefined ? '' : `; did you mean ${meant}?`;
 }
 

@@ -62,9 +62,7 @@ function unknownKey(path: readonly PropertyKey[], key: string, known: readonly s
 function commaKey(path: readonly PropertyKey[], key: string, root: unknown, locate: Locate): Fault | undefined {
   const within = path.reduce<unknown>((value, step) => (isRecord(value) ? value[step] : undefined), root);
   if (!/^\d/.test(key) || !isRecord(within) || within[key] !== null) return undefined;
-  const keys = Object.keys(within);
-  // whole numbers come first among the keys of an object, whatever their place in the text
-  const before = /^\d+$/.test(key) ? undefined : keys[keys.indexOf(key) - 1];
+  const before = keyBefore(path, key, Object.keys(within), locate);
   const whole = before === undefined ? undefined : within[before];
   const field = [...path, before ?? key];
   const told = typeof whole === 'number' ? `${shown(whole)},${key}` : `,${key}`;
@@ -75,14 +73,34 @@ function commaKey(path: readonly PropertyKey[], key: string, root: unknown, loca
   return located({ path: dotted(field), value: told, allowed }, [...path, key], locate);
 }
 
-/** A wrong list of nothing but whole numbers: commas between them may have been meant as decimal marks. */
+/** The key that stands before another in the text; whole numbers come first among the keys of an object. */
+function keyBefore(path: readonly PropertyKey[], key: string, keys: readonly string[], locate: Locate) {
+  const placed = keys.flatMap((one) => {
+    const at = locate([...path, one]);
+    return at ? [{ one, order: 1e6 * at.line + at.column }] : [];
+  });
+  if (placed.length === keys.length) {
+    const sorted = placed.sort((a, b) => a.order - b.order).map(({ one }) => one);
+    return sorted[sorted.indexOf(key) - 1];
+  }
+  return /^\d+$/.test(key) ? undefined : keys[keys.indexOf(key) - 1];
+}
+
+/** A wrong list of whole numbers, with units or without: commas between them may have been meant as decimal marks. */
 function inWholeNumbers(root: unknown, path: readonly PropertyKey[]): boolean {
   const steps = path.map((_, i) => path.slice(0, i + 1)).concat([[]]);
   const lists = steps.map((step) =>
     step.reduce<unknown>((value, key) => (isRecord(value) ? value[key] : undefined), root),
   );
-  return lists.some((list) => Array.isArray(list) && list.length > 2 && list.every((one) => Number.isInteger(one)));
+  return lists.some(
+    (list) =>
+      Array.isArray(list) &&
+      list.length > 2 &&
+      list.every((one) => Number.isInteger(one) || (typeof one === 'string' && WHOLE_TEXT.test(one))),
+  );
 }
+
+const WHOLE_TEXT = /^\d+(?: ?[a-z%°"]+)?$/i;
 
 function located(fault: Fault, path: readonly PropertyKey[], locate: Locate): Fault {
   const at = locate(path);

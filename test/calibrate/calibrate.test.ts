@@ -345,6 +345,12 @@ describe('slips in one line', () => {
     expect(told).toMatch(/look swapped/);
   });
 
+  it('decimals with a comma in a list', () => {
+    const commas = each((read, mark) => (mark === 'B4' ? [Math.floor(read[0]!), 53] : [...read]));
+    const told = faultOf(() => calibrateRuns([commas]));
+    expect(told).toMatch(/^readings\.B4\.read: \d+, 53; are decimals with a comma: write \d+\.53, with a point$/);
+  });
+
   it('a skew shifts: it is added to the half-width, and a bore goes oval by it', () => {
     const { calibration } = calibrateRuns([base()]);
     // half of 1 % less 0.8 %

@@ -164,6 +164,11 @@ describe('wear, twins and what is left', () => {
     expect(first(readings(35.47, 22.34, { minor: 33 }))).not.toMatch(/^minor: /);
   });
 
+  it('names the slip alone where one explains what no thread is', () => {
+    const { contradictions } = identify({ major: [0.313], crests: { count: 10, length: 0.787 } });
+    expect(contradictions).toEqual([expect.stringMatching(/inches typed as millimetres; read so it is Tr8x2/)]);
+  });
+
   it('does not take the starts of another screw for those of an odd one', () => {
     const found = identify({ major: [10.42], travel: { turns: 10, length: 104.3 } });
     expect(found.fits).toBe(false);

@@ -195,3 +195,32 @@ describe('orShort', () => {
     expect(() => validate(short, true)).toThrow('true; must be a map of fields');
   });
 });
+
+describe('decimal commas', () => {
+  const schema = map({
+    screw: map({ major: reading('length').optional(), pitch: quantity('length').optional() }).optional(),
+    rectangle: z.tuple([quantity('length'), quantity('length')], 'must be two distances').optional(),
+  });
+  const told = (text: string) => {
+    const { value, locate } = readYaml(text);
+    try {
+      validate(schema, value, locate);
+    } catch (error) {
+      if (error instanceof InputError) return error.message.split('\n');
+    }
+    return [];
+  };
+
+  it.each([
+    ['screw: {pitch: 2, major: 7,95}', '1:28 screw.major: 7,95; write the decimal with a point, not a comma: 7.95'],
+    ['screw: {major: 7,95 mm, pitch: 2}', /screw\.major: 7,95 mm; .*: 7\.95 mm$/],
+    ['rectangle: [20,5, 14,2]', /rectangle: .*two distances; a decimal is written with a point/],
+    ['rectangle: [20,5 mm, 14,2 mm]', /rectangle: .*two distances; a decimal is written with a point/],
+  ])('%s', (text, line) => {
+    expect(told(text)).toEqual([typeof line === 'string' ? line : expect.stringMatching(line)]);
+  });
+
+  it('is no word for lists that are wrong otherwise', () => {
+    expect(told('rectangle: [left, right, 3]')[0]).not.toMatch(/point/);
+  });
+});

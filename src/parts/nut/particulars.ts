@@ -1,3 +1,4 @@
+import { withPlay } from '../../drive/drive-numbers.js';
 import { EFFECTS } from '../../sheet/sections/effects.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
@@ -9,12 +10,12 @@ import { nextCapScrewLength } from '../common/screw-length.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
 import type { NutDesign } from './dimensions.js';
 import { nutFit } from './fit-block.js';
+import { fitFigures } from './fit-figures.js';
 import { pocketOf } from './pockets.js';
 import { opensOnBed, printAdvice } from './print-advice.js';
 
 /** What to buy, how to print, and what to beware of. */
 export function nutParticulars(design: NutDesign): Particulars {
-  const { drive } = design;
   return {
     hardware: hardware(design),
     cautions: [
@@ -26,7 +27,8 @@ export function nutParticulars(design: NutDesign): Particulars {
     applied: appliedWords(design.material, design.printer),
     print: printAdvice(design),
     fit: nutFit(design),
-    drive,
+    // one figure of play, that of the fit
+    drive: withPlay(design.drive, Math.max(0, fitFigures(design).play.likely)),
   };
 }
 

@@ -248,3 +248,14 @@ describe('the fit in the report', () => {
     expect(own.probabilities.under_wanted_play).toBeLessThan(nutFit(nut()).probabilities.under_wanted_play);
   });
 });
+
+it('tells one play, in the fit and among the numbers of the drive', () => {
+  const report = check(design(nutSheet({ screw: 'M8', fit: 'running', body: { diameter: 16 } })));
+  const { backlash } = report.fit!;
+  // by the basic size alone it would be 0.3·tan 30° + 0.1 = 0.273 mm
+  expect(backlash.likely).toBeGreaterThan(0.3);
+  expect(report.drive!.play!.axial).toBeCloseTo(backlash.likely, 6);
+  expect(report.drive!.words.filter((one) => /play is/.test(one))).toEqual([
+    expect.stringContaining(`play is ${Number(backlash.likely.toFixed(3))} mm`),
+  ]);
+});

@@ -1,4 +1,6 @@
+import type { Finding } from '../fit/check.js';
 import { plain } from '../units/format.js';
+import { valueText } from './figures.js';
 import type { Report } from './report.js';
 
 const INCH = 25.4;
@@ -25,6 +27,16 @@ export function besideInches(text: string): string {
 
 function inches(mm: string): string {
   return plain(Number(mm.replace('−', '-')) / INCH, 4).replace('-', '−');
+}
+
+/** A size of a part by its name, in inches; an angle has none. */
+export function inchSize(name: string, value: number | undefined): string {
+  return value === undefined || name.endsWith('clocking') ? '–' : inchFigure(value);
+}
+
+/** The value of a check, inches beside it where they are asked for. */
+export function valueBeside(finding: Finding, units: 'inch' | undefined): string {
+  return units === 'inch' ? besideInches(valueText(finding)) : valueText(finding);
 }
 
 /** A report whose texts state inches beside mm; its figures stay mm. */

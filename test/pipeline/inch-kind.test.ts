@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
+import { checksSection } from '../../src/output/page/checks-section.js';
+import { sizesSection } from '../../src/output/page/lists-section.js';
 import { terminalReport } from '../../src/output/terminal-report.js';
 import { drawViews } from '../../src/parts/draw-views.js';
 import { changedLines, changedSheet } from '../../src/pipeline/advice/changed-sheet.js';
@@ -72,6 +74,14 @@ describe('units: inch', () => {
     expect(all).toMatch(/thread-clearance +[\d.]+ ± [\d.]+ mm \([\d.]+ ± [\d.]+ in\)/);
     expect(all).toMatch(/crest gap +[\d.]+ +[\d.]+ to [\d.]+ +0\.0\d+, 0\.0\d+ to 0\.0\d+/);
     expect(terminalReport(check(design(IN_MM)), { all: true })).not.toMatch(/\d in\b/);
+  });
+
+  it('states them in the sections of the page', () => {
+    const report = check(design(IN_INCHES));
+    expect(sizesSection(report)).toMatch(/body diameter.*13\.970.*0\.5500/);
+    expect(checksSection(report)).toMatch(/<td class="n">[\d.]+ ± [\d.]+ mm \([\d.]+ ± [\d.]+ in\)<\/td>/);
+    const inMm = check(design(IN_MM));
+    expect(sizesSection(inMm) + checksSection(inMm)).not.toMatch(/\d in\b|, in</);
   });
 
   it('states inches in brackets in the drawing', async () => {

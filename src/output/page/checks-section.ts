@@ -1,5 +1,7 @@
 import type { Finding } from '../../fit/check.js';
-import { boundsText, figure, valueText } from '../figures.js';
+import { boundsText, figure } from '../figures.js';
+import { valueBeside } from '../inches.js';
+import type { Report } from '../report.js';
 import { xmlText } from '../xml-text.js';
 import { badge } from './html.js';
 
@@ -13,7 +15,7 @@ const COLUMNS = [
 ] as const;
 
 /** All checks as a table that the script makes sortable and foldable; without it, and on paper, all is open. */
-export function checksSection(checks: readonly Finding[]): string {
+export function checksSection({ checks, units }: Pick<Report, 'checks' | 'units'>): string {
   const ordered = [...checks].sort((a, b) => WORST_FIRST[a.verdict] - WORST_FIRST[b.verdict]);
   const head = COLUMNS.map(([key, name], i) => {
     return `<th scope="col"${i > 1 ? ' class="n"' : ''}><button type="button" data-key="${key}">${name}</button></th>`;
@@ -26,12 +28,12 @@ export function checksSection(checks: readonly Finding[]): string {
     '</div>',
     '<div class="scroll" tabindex="0" role="region" aria-label="Checks"><table id="checks-table"><caption>Every check with its figure; open a row for what it means.</caption>',
     `<thead><tr>${head.join('')}</tr></thead>`,
-    ...ordered.map(checkRows),
+    ...ordered.map((finding, order) => checkRows(finding, order, units)),
     '</table></div>',
   ].join('\n');
 }
 
-function checkRows(finding: Finding, order: number): string {
+function checkRows(finding: Finding, order: number, units: 'inch' | undefined): string {
   const { id, verdict, value, margin, limit } = finding;
   const more = `check-${order + 1}`;
   const data = [
@@ -46,7 +48,7 @@ function checkRows(finding: Finding, order: number): string {
   return [
     `<tbody${data.join('')}><tr><td>${badge(verdict)}</td>`,
     `<th scope="row"><button type="button" class="fold" aria-expanded="true" aria-controls="${more}">${xmlText(id)}</button></th>`,
-    `<td class="n">${xmlText(valueText(finding))}</td><td class="n">${limit ? boundsText(limit) : ''}</td>`,
+    `<td class="n">${xmlText(valueBeside(finding, units))}</td><td class="n">${limit ? boundsText(limit) : ''}</td>`,
     `<td class="n">${margin === null ? '' : figure(margin)}</td></tr>`,
     `<tr id="${more}"><td colspan="5"><dl>${details(finding)}</dl></td></tr></tbody>`,
   ].join('');

@@ -1,23 +1,31 @@
 import { plain } from '../../units/format.js';
 import { flatSizes } from '../flat-sizes.js';
+import { inchSize } from '../inches.js';
 import type { Report } from '../report.js';
 import { words } from '../terminal/layout.js';
 import { xmlText } from '../xml-text.js';
 import { table } from './html.js';
 
 /** Finished and printed sizes side by side. */
-export function sizesSection({ dimensions, applied, figures }: Report): string {
+export function sizesSection({ dimensions, applied, figures, units }: Report): string {
+  const isInch = units === 'inch';
   const [finished, printed] = [new Map(flatSizes(dimensions.finished)), new Map(flatSizes(dimensions.printed))];
   const names = [...new Set([...finished.keys(), ...printed.keys()])];
   const cell = (value: number | undefined) => (value === undefined ? '–' : value.toFixed(3));
   const rows = names.map((name) => {
     const [a, b] = [finished.get(name), printed.get(name)];
     const change = a === undefined || b === undefined ? '' : (b - a).toFixed(3).replace('-', '−');
-    return [xmlText(words(name)), cell(a), cell(b), change === '0.000' || change === '−0.000' ? '·' : change];
+    const told = [xmlText(words(name)), cell(a), cell(b), change === '0.000' || change === '−0.000' ? '·' : change];
+    return isInch ? [...told, inchSize(name, a), inchSize(name, b)] : told;
   });
   return [
     `<p>${[applied, ...(figures ? [figures] : [])].map((words) => `${xmlText(words)}.`).join(' ')}</p>`,
-    table('Finished and printed sizes, mm', ['', 'finished', 'printed', 'change'], rows, [1, 2, 3]),
+    table(
+      isInch ? 'Finished and printed sizes, mm, then inches' : 'Finished and printed sizes, mm',
+      ['', 'finished', 'printed', 'change', ...(isInch ? ['finished, in', 'printed, in'] : [])],
+      rows,
+      isInch ? [1, 2, 3, 4, 5] : [1, 2, 3],
+    ),
   ].join('\n');
 }
 

@@ -76,7 +76,7 @@ function contentOf(
     part: stageSection(part, picture, [fileLinks(drawn.beside ?? []), fitPicture(report)].join('\n')),
     see: seeToList(report),
     card: workshopCard(report, drawn.views),
-    checks: checksSection(report.checks),
+    checks: checksSection(report),
     drawing: `<div class="sheet" tabindex="0" role="region" aria-label="The drawing, scrolled sideways">${drawn.drawing}</div>`,
     play: playSection(report),
     drive: driveSection(report.drive),

@@ -1,13 +1,13 @@
 import type { Finding } from '../../fit/check.js';
-import { boundsText, figure, valueText } from '../figures.js';
-import { besideInches } from '../inches.js';
+import { boundsText, figure } from '../figures.js';
+import { valueBeside } from '../inches.js';
 import { beside, columns, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
 
 /** A check that wants attention: its figures, what it means, and what moves it. */
 export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint, width = WIDTH, units?: 'inch'): string[] {
   const name = finding.verdict === 'fail' ? bad(bold(finding.id)) : warn(bold(finding.id));
-  const figures = [valueIn(finding, units), ...limitTexts(finding)].filter((part) => part !== '').join('   ');
+  const figures = [valueBeside(finding, units), ...limitTexts(finding)].filter((part) => part !== '').join('   ');
   return [
     `  ${name}   ${figures}`.trimEnd(),
     ...wrapped(finding.title, 6, width),
@@ -15,10 +15,6 @@ export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint, wid
     ...wrapped(`moved by: ${finding.moves}`, 6, width).map(dim),
     ...(finding.accepted === undefined ? [] : wrapped(`accepted: ${finding.accepted}`, 6, width)),
   ];
-}
-
-function valueIn(finding: Finding, units: 'inch' | undefined): string {
-  return units === 'inch' ? besideInches(valueText(finding)) : valueText(finding);
 }
 
 function limitTexts({ limit, margin, replaced_limit, verdict }: Finding): string[] {
@@ -44,7 +40,7 @@ export function quietChecks(findings: readonly Finding[], width = WIDTH, units?:
   const rows = columns(
     measured.map((finding) => [
       `  ${finding.id}`.padEnd(column - 2),
-      valueIn(finding, units),
+      valueBeside(finding, units),
       finding.limit ? boundsText(finding.limit) : '',
       finding.margin === null ? '' : `room ${figure(finding.margin)}`,
       finding.replaced_limit ? 'own limit' : '',

@@ -1,7 +1,7 @@
 import type { Sizes } from '../../parts/part-kind.js';
 import { plain } from '../../units/format.js';
 import { flatSizes } from '../flat-sizes.js';
-import { inchFigure } from '../inches.js';
+import { inchSize } from '../inches.js';
 import { columns, words } from './layout.js';
 
 /** Sizes in use and in the file, side by side. */
@@ -18,15 +18,10 @@ export function sizeLines(
     cell(inUse.get(name)),
     cell(inFile.get(name)),
     change(inUse.get(name), inFile.get(name)),
-    ...(units === 'inch' ? [inches(name, inUse.get(name)), inches(name, inFile.get(name))] : []),
+    ...(units === 'inch' ? [inchSize(name, inUse.get(name)), inchSize(name, inFile.get(name))] : []),
   ]);
   const heads = ['  mm', 'finished', 'printed', 'change', ...(units === 'inch' ? ['finished, in', 'printed, in'] : [])];
   return columns([heads, ...rows], [1, 2, 3, 4, 5], 3);
-}
-
-/** Angles have no inches. */
-function inches(name: string, value: number | undefined): string {
-  return value === undefined || name.endsWith('clocking') ? '–' : inchFigure(value);
 }
 
 function change(from: number | undefined, to: number | undefined): string {

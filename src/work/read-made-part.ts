@@ -1,5 +1,5 @@
 import { readdir, readFile, stat } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import type { ComparedPart } from '../output/compare/compare-reports.js';
 import { readReport } from '../output/compare/stored-report.js';
 import { fault } from '../units/faults.js';
@@ -26,7 +26,7 @@ export async function readMadePart(given: string, cwd: string): Promise<Compared
     const folder = dirname(path);
     const names = (await readdir(folder)).filter((name) => MADE.test(name)).sort();
     const files = await Promise.all(names.map(async (name) => ({ name, bytes: await readFile(join(folder, name)) })));
-    return { from: basename(path) === 'report.json' ? report.name : given, report, files };
+    return { report, files };
   } catch (error) {
     if (error instanceof Error && 'code' in error) throw fault(given, '', diskReason(error));
     throw error;

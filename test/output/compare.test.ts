@@ -10,7 +10,7 @@ import { CUBES } from '../support/cube-kind.js';
 async function made(from: string, size: number) {
   const { files } = await makePart({ part: 'cube', name: from, size }, { kinds: CUBES, presets: {} });
   const report = new TextDecoder().decode(files.find(({ name }) => name === 'report.json')!.bytes);
-  return { from, report: readReport(report, from), files: files.filter(({ name }) => name !== 'report.json') };
+  return { report: readReport(report, from), files: files.filter(({ name }) => name !== 'report.json') };
 }
 
 describe('compareReports', () => {
@@ -35,6 +35,35 @@ describe('compareReports', () => {
     const changes = compareReports(await made('a', 10), await made('b', 10));
     expect(changes.same).toBe(true);
     expect(comparisonText(changes)).toContain('the same');
+  });
+
+  it('tells first what went worse, in words, and nothing that only rounding moved', async () => {
+    const [a, b] = [await made('z', 10), await made('z', 10)];
+    const [first, second, ...others] = a.report.checks;
+    const as = (row: typeof first, word: 'yes' | 'perhaps' | 'no', value: number) => ({ ...row!, word, value });
+    const before = { ...a, report: { ...a.report, checks: [as(first, 'no', 1), as(second, 'yes', 2), ...others] } };
+    const after = {
+      ...b,
+      report: { ...b.report, checks: [as(first, 'yes', 1), as(second, 'perhaps', 2.00001), ...others] },
+    };
+    const changes = compareReports(before, after);
+    expect(changes.checks.map(({ id, went }) => [id, went])).toEqual([
+      [second!.id, 'worse'],
+      [first!.id, 'better'],
+    ]);
+    const text = comparisonText(changes, 60);
+    expect(text).toMatch(/^z, earlier → z, later\n\nWent worse\n {2}yes → perhaps · /);
+    expect(text).toMatch(/Went better\n {2}no → yes/);
+    expect(text).not.toContain('2.00001');
+    expect(text.split('\n').filter((line) => line.length > 60)).toEqual([]);
+    const page = await writeComparePage(before, after, changes);
+    expect(page.indexOf('Went worse')).toBeLessThan(page.indexOf('Both parts over each other'));
+    // sizes that differ by less than is shown are the same
+    const near = compareReports(a, {
+      ...a,
+      report: { ...a.report, dimensions: { ...a.report.dimensions, finished: { edge: 10.0004 } } },
+    });
+    expect(near.sizes.filter(({ name }) => name === 'edge' && near.same)).toEqual([]);
   });
 
   it('lays both parts over each other on a page', async () => {

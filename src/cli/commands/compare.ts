@@ -1,6 +1,7 @@
 import type { Options } from 'yargs';
 import { type Command, SHARED } from '../command.js';
 import { EXIT } from '../exit-codes.js';
+import { widthOf } from '../io.js';
 
 const OPTIONS = {
   page: { type: 'string', requiresArg: true, describe: 'write a page with both parts over each other to this file' },
@@ -31,15 +32,7 @@ export const compareCommand: Command = {
             import('../../work/read-made-part.js'),
             import('../../output/compare/compare-reports.js'),
           ]);
-          const [before, after] = [await readMadePart(a, io.cwd), await readMadePart(b, io.cwd)];
-          const named =
-            before.from === after.from
-              ? [
-                  { ...before, from: a },
-                  { ...after, from: b },
-                ]
-              : [before, after];
-          const [first = before, second = after] = named;
+          const [first, second] = [await readMadePart(a, io.cwd), await readMadePart(b, io.cwd)];
           const comparison = compareReports(first, second);
           if (page !== undefined) {
             const [{ writeComparePage }, { replaceFile }] = await Promise.all([
@@ -54,7 +47,7 @@ export const compareCommand: Command = {
             io.stdout.write(jsonText(comparison));
           } else {
             const { comparisonText } = await import('../../output/compare/comparison-lines.js');
-            io.stdout.write(comparisonText(comparison));
+            io.stdout.write(comparisonText(comparison, widthOf(io)));
           }
           return EXIT.done;
         }),

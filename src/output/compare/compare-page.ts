@@ -3,7 +3,6 @@ import { measureMesh } from '../../solid/measure.js';
 import type { Body } from '../../solid/mesh.js';
 import { weld } from '../../solid/weld.js';
 import { besideOneAnother } from '../beside.js';
-import { figure } from '../figures.js';
 import { count, section, table } from '../page/html.js';
 import { pageData } from '../page/mesh-data.js';
 import { pageShell } from '../page/page-shell.js';
@@ -12,7 +11,8 @@ import { stillPicture } from '../picture/picture.js';
 import { readStl } from '../read-stl.js';
 import { words } from '../terminal/layout.js';
 import { xmlText } from '../xml-text.js';
-import { type Change, type ComparedPart, type Comparison, moved } from './compare-reports.js';
+import { type Change, type CheckChange, type ComparedPart, type Comparison, moved } from './compare-reports.js';
+import { figureChange, wordChange } from './comparison-lines.js';
 
 /**
  * A page with both parts over each other, the later one translucent, and what changed in figures.
@@ -25,23 +25,26 @@ export async function writeComparePage(a: ComparedPart, b: ComparedPart, compari
   const [before, after] = [bodiesOf(a), bodiesOf(b)];
   const views = overlaid(before, after);
   const bodies = before.map(({ name, material, positions, triangles }) => ({ name, material, positions, triangles }));
-  const report = { name: `${a.from} and ${b.from}`, part: b.report.part, bodies: bodies.map(boundsRow) };
+  const report = { name: `${comparison.a} and ${comparison.b}`, part: b.report.part, bodies: bodies.map(boundsRow) };
   const stage =
     bodies.length === 0
       ? '<p>There are no STL files beside the earlier report.</p>'
       : stageSection({ report, views, bodies }, stillPicture({ bodies, views }));
-  const { same, verdict } = comparison;
+  const { verdict } = comparison;
+  const worse = section('worse', 'Went worse', checkTable(comparison, 'worse'));
   return pageShell({
-    title: `${report.name} compared`,
+    title: `${comparison.a} → ${comparison.b}`,
     head: [
-      `<header><h1>${xmlText(a.from)} → ${xmlText(b.from)}</h1>`,
-      `<p class="lead">${same ? 'Nothing that matters changed.' : `${count(comparison.sizes.filter(({ of }) => of === 'finished').length, 'finished size')} and ${count(comparison.checks.length, 'check')} changed.`}</p>`,
+      `<header><h1>${xmlText(comparison.a)} → ${xmlText(comparison.b)}</h1>`,
+      `<p class="lead">${xmlText(summary(comparison))}</p>`,
       `<p class="facts">Verdict: ${verdict.before} → ${verdict.after}. The earlier part is solid, the later one translucent.</p></header>`,
     ],
     sections: [
+      worse,
       section('part', 'Both parts over each other', stage),
+      section('better', 'Went better', checkTable(comparison, 'better')),
       section('sizes', 'Sizes', sizeTables(comparison)),
-      section('checks', 'Checks', checkTable(comparison)),
+      section('checks', 'Checks whose figures moved', checkTable(comparison, 'neither')),
       section('files', 'Mass and files', fileTables(comparison)),
     ],
     data: pageData({ bodies, views, report }),
@@ -90,28 +93,37 @@ function sizeTables({ sizes }: Comparison): string {
     .join('\n');
 }
 
-function checkTable({ checks }: Comparison): string {
-  if (checks.length === 0) return '';
-  const rows = checks.map(({ id, verdict, value, unit, message }) => [
-    xmlText(id),
-    `${verdict.before ?? '–'} → ${verdict.after ?? '–'}`,
-    `${value.before === null ? '–' : figure(value.before)} → ${value.after === null ? '–' : figure(value.after)} ${xmlText(unit)}`,
-    xmlText(message),
-  ]);
-  return table('Checks that changed', ['check', 'verdict', 'value', 'what it says now'], rows);
+function summary({ same, sizes, checks }: Comparison): string {
+  if (same) return 'Nothing that matters changed.';
+  const went = (way: CheckChange['went']) => checks.filter((check) => check.went === way).length;
+  const finished = sizes.filter(({ of }) => of === 'finished').length;
+  return `${count(went('worse'), 'check')} went worse, ${went('better')} better; ${count(finished, 'finished size')} changed.`;
+}
+
+function checkTable({ checks }: Comparison, went: CheckChange['went']): string {
+  const rows = checks
+    .filter((check) => check.went === went)
+    .map((check) => [
+      xmlText(wordChange(check)),
+      xmlText(`${check.title}${figureChange(check)}`),
+      xmlText(check.message),
+    ]);
+  const captions = {
+    worse: 'Checks that went worse',
+    better: 'Checks that went better',
+    neither: 'Checks whose figures moved',
+  };
+  return rows.length === 0 ? '' : table(captions[went], ['word', 'check', 'what it says now'], rows);
 }
 
 function fileTables({ bodies, files }: Comparison): string {
   const masses = bodies.map(({ body, mass }) => [xmlText(body), ...cells(mass, 2)]);
-  const rows = files.map(({ file, bytes, equal }) => [
-    xmlText(file),
-    `${bytes.before ?? '–'}`,
-    `${bytes.after ?? '–'}`,
-    equal ? 'same bytes' : 'differs',
-  ]);
+  const rows = files
+    .filter(({ equal }) => !equal)
+    .map(({ file, bytes }) => [xmlText(file), `${bytes.before ?? '–'}`, `${bytes.after ?? '–'}`]);
   return [
     masses.length === 0 ? '' : table('Mass, g', ['body', 'before', 'after', 'change'], masses, [1, 2, 3]),
-    rows.length === 0 ? '' : table('Files, bytes', ['file', 'before', 'after', ''], rows, [1, 2]),
+    rows.length === 0 ? '' : table('Files that differ, bytes', ['file', 'before', 'after'], rows, [1, 2]),
   ].join('\n');
 }
 

@@ -1,12 +1,11 @@
-import type { Bounds, Verdict } from '../../fit/check.js';
+import { type Bounds, type Verdict, WORDS, type Word } from '../../fit/check.js';
 import { rounded } from '../../units/format.js';
+import { boundsText, figure } from '../figures.js';
 import { flatSizes } from '../flat-sizes.js';
-import type { StoredReport } from './stored-report.js';
+import { type StoredReport, wordOf } from './stored-report.js';
 
 /** A report with the files beside it. */
 export interface ComparedPart {
-  /** as the reader named it */
-  readonly from: string;
   readonly report: StoredReport;
   readonly files: readonly { readonly name: string; readonly bytes: Uint8Array }[];
 }
@@ -20,8 +19,12 @@ export interface Change<T> {
 /** A check that is not as it was. */
 export interface CheckChange {
   readonly id: string;
+  /** what it asks */
+  readonly title: string;
   readonly unit: string;
   readonly verdict: Change<Verdict>;
+  readonly word: Change<Word>;
+  readonly went: 'worse' | 'better' | 'neither';
   readonly value: Change<number>;
   readonly limit: Change<Bounds>;
   /** what the later one says, or the earlier one where it is gone */
@@ -30,6 +33,7 @@ export interface CheckChange {
 
 /** What differs between two reports; lists hold only what changed. */
 export interface Comparison {
+  /** the parts by their names; where both have one, the earlier and the later */
   readonly a: string;
   readonly b: string;
   readonly same: boolean;
@@ -37,6 +41,7 @@ export interface Comparison {
   readonly verdict: Change<Verdict>;
   readonly applied: Change<string>;
   readonly sizes: readonly ({ readonly name: string; readonly of: 'finished' | 'printed' } & Change<number>)[];
+  /** those that went worse first, then those that went better, then those whose figures moved */
   readonly checks: readonly CheckChange[];
   readonly bodies: readonly {
     readonly body: string;
@@ -51,8 +56,8 @@ export interface Comparison {
 /** Bytes of an STL before its facets. */
 const STL_HEADER = 80;
 
-/** Sizes closer than this are the same [mm]. */
-const SAME = 5e-7;
+/** Sizes and masses closer than half of the last place that is shown are the same [mm, g]. */
+const SAME = { size: 0.0005, mass: 0.005, volume: 0.5 };
 
 /**
  * Compares two made parts: sizes, checks, mass and files. Files pair by what they are, whatever the parts are called.
@@ -71,7 +76,11 @@ export function compareReports(a: ComparedPart, b: ComparedPart): Comparison {
     [one.part, one.verdict, applied].every(({ before, after }) => before === after) &&
     sizes.length + checks.length + bodies.length === 0 &&
     files.every(({ file, equal }) => equal || !/\.(?:stl|3mf)$/.test(file));
-  return { a: a.from, b: b.from, same, ...one, applied, sizes, checks, bodies, files };
+  return { ...namesOfBoth(a.report.name, b.report.name), same, ...one, applied, sizes, checks, bodies, files };
+}
+
+function namesOfBoth(a: string, b: string): { readonly a: string; readonly b: string } {
+  return a === b ? { a: `${a}, earlier`, b: `${b}, later` } : { a, b };
 }
 
 function change<T>(before: T | undefined, after: T | undefined): Change<T> {
@@ -82,28 +91,53 @@ function sizeChanges(a: StoredReport['dimensions']['finished'], b: StoredReport[
   const [before, after] = [new Map(flatSizes(a)), new Map(flatSizes(b))];
   return namesOf(before, after)
     .map((name) => ({ name, ...change(before.get(name), after.get(name)) }))
-    .filter((row) => row.before === null || row.after === null || Math.abs(row.after - row.before) > SAME);
+    .filter((row) => row.before === null || row.after === null || Math.abs(row.after - row.before) >= SAME.size);
 }
 
 function checkChanges(a: StoredReport, b: StoredReport): CheckChange[] {
   const [before, after] = [byKey(a.checks, ({ id }) => id), byKey(b.checks, ({ id }) => id)];
-  return namesOf(before, after).flatMap((id): CheckChange[] => {
+  const rows = namesOf(before, after).flatMap((id): CheckChange[] => {
     const [was, is] = [before.get(id), after.get(id)];
     const told = is ?? was!;
     const row = {
       id,
+      title: told.title ?? id,
       unit: told.unit,
       verdict: change(was?.verdict, is?.verdict),
+      word: change(was && wordOf(was), is && wordOf(is)),
+      went: wentTo(was && wordOf(was), is && wordOf(is)),
       value: change(was?.value ?? undefined, is?.value ?? undefined),
       limit: change(boundsOf(was?.limit), boundsOf(is?.limit)),
       message: told.message,
     };
     const kept =
-      row.verdict.before === row.verdict.after &&
-      near(row.value) &&
-      JSON.stringify(row.limit.before) === JSON.stringify(row.limit.after);
+      row.word.before === row.word.after &&
+      shown(row.value.before) === shown(row.value.after) &&
+      limitShown(row.limit.before) === limitShown(row.limit.after);
     return kept ? [] : [row];
   });
+  return rows.sort((x, y) => rank(x) - rank(y));
+}
+
+/** A check that is new, or gone, is no worse by that, unless it says so. */
+function wentTo(before: Word = 'yes', after: Word = 'yes'): CheckChange['went'] {
+  const step = WORDS.indexOf(after) - WORDS.indexOf(before);
+  return step === 0 ? 'neither' : step > 0 ? 'worse' : 'better';
+}
+
+/** Worse before better before what only moved; within each, the worst word it has now. */
+function rank({ went, word }: CheckChange): number {
+  const now = WORDS.length - WORDS.indexOf(word.after ?? 'yes');
+  return { worse: 0, better: 10, neither: 20 }[went] + now;
+}
+
+/** A value as people see it: what differs beyond that is rounding. */
+function shown(value: number | null): string {
+  return value === null ? '' : figure(value);
+}
+
+function limitShown(limit: Bounds | null): string {
+  return limit === null ? '' : boundsText(limit);
 }
 
 function boundsOf(limit: StoredReport['checks'][number]['limit'] | undefined): Bounds | undefined {
@@ -112,8 +146,8 @@ function boundsOf(limit: StoredReport['checks'][number]['limit'] | undefined): B
   return { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) };
 }
 
-function near({ before, after }: Change<number>): boolean {
-  return before === null || after === null ? before === after : Math.abs(after - before) <= SAME;
+function near({ before, after }: Change<number>, same: number): boolean {
+  return before === null || after === null ? before === after : Math.abs(after - before) < same;
 }
 
 function bodyChanges(a: StoredReport, b: StoredReport): Comparison['bodies'] {
@@ -126,7 +160,9 @@ function bodyChanges(a: StoredReport, b: StoredReport): Comparison['bodies'] {
       volume: change(was?.volume, is?.volume),
       material: change(was?.material, is?.material),
     };
-    return near(row.mass) && near(row.volume) && row.material.before === row.material.after ? [] : [row];
+    return near(row.mass, SAME.mass) && near(row.volume, SAME.volume) && row.material.before === row.material.after
+      ? []
+      : [row];
   });
 }
 

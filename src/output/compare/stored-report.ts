@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { type Verdict, WORDS, type Word } from '../../fit/check.js';
 import type { Sizes } from '../../parts/part-kind.js';
 import { fault } from '../../units/faults.js';
 
@@ -16,6 +17,8 @@ const storedReport = z.object({
     z.object({
       id: z.string(),
       verdict,
+      word: z.enum(WORDS).optional(),
+      title: z.string().optional(),
       value: z.number().nullable(),
       limit: bounds,
       unit: z.string(),
@@ -29,6 +32,11 @@ const storedReport = z.object({
   ),
 });
 export type StoredReport = z.output<typeof storedReport>;
+
+/** The word of a stored check; reports of old had verdicts alone. */
+export function wordOf({ verdict, word }: { readonly verdict: Verdict; readonly word?: Word | undefined }): Word {
+  return word ?? ({ pass: 'yes', caution: 'but', fail: 'no' } as const)[verdict];
+}
 
 /**
  * Reads a report.json.

@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { clockingRows } from './clocking.js';
@@ -7,6 +8,8 @@ import { pageRows } from './page.js';
 import { processRows } from './processes.js';
 
 const RESULTS = 'bench/results.csv';
+/** which sources were measured; `+` where they are not all committed */
+const commit = execFileSync('git', ['describe', '--always', '--dirty=+', '--exclude=*'], { encoding: 'utf8' }).trim();
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 
 /** `npm run bench` measures all; a word leaves the rest out: `npm run bench -- part`, `-- fleet`, and of that `-- merge`. */
@@ -20,9 +23,9 @@ const rows: Row[] = [
 ];
 for (const { what, value, unit } of rows) console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}`);
 
-if (!existsSync(RESULTS)) writeFileSync(RESULTS, 'version,node,cores,what,value,unit\n');
+if (!existsSync(RESULTS)) writeFileSync(RESULTS, 'version,commit,node,cores,what,value,unit\n');
 const lines = rows.map(({ what, value, unit }) =>
-  [version, process.version, cpus().length, `"${what}"`, format(value), unit].join(','),
+  [version, commit, process.version, cpus().length, `"${what}"`, format(value), unit].join(','),
 );
 appendFileSync(RESULTS, `${lines.join('\n')}\n`);
 

@@ -1,3 +1,4 @@
+import { onceFor } from '../units/once.js';
 import { requireNotNegative, requirePositive, requireWhole } from '../units/require.js';
 import type { Kernel, Pose } from './kernel.js';
 import { cylinder, type Shape } from './recipe.js';
@@ -57,7 +58,22 @@ export interface ThreadMate {
  * @throws InputError  a thread is out of its range
  * @example mateThreads(kernel, { nut, screw, play: 0.18 }) // 0
  */
-export function mateThreads(kernel: Kernel, { nut, screw, play, length = 2 * nut.pitch }: ThreadMate): number {
+export function mateThreads(kernel: Kernel, mate: ThreadMate): number {
+  const known = triedBy(kernel);
+  const key = JSON.stringify(mate);
+  const common = known.get(key) ?? tryMate(kernel, mate);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(key, common);
+  return common;
+}
+
+/** Threads that a kernel has tried, by their figures: parts of a fleet share few of them. */
+const triedBy = onceFor((_kernel: Kernel) => new Map<string, number>());
+
+/** Some kilobytes each. */
+const MOST_KNOWN = 1000;
+
+function tryMate(kernel: Kernel, { nut, screw, play, length = 2 * nut.pitch }: ThreadMate): number {
   requireNotNegative('length', length);
   const { nutShape, screwShape } = mateShapes(nut, screw, length);
   const { pitch, starts, columns, hand } = screw;

@@ -100,6 +100,8 @@ export interface PartKind<Sheet, Design extends DesignBase> {
   readonly mate: (design: Design, kernel: Kernel) => readonly Finding[];
   /** what drawing, picture and page show besides the mesh; `PartViews` says how a kind joins */
   readonly views: (design: Design, sizes: SizeChoice) => PartViews;
+  /** field of the sheet that a size of the views shows, or `derived`; undefined for a size that it does not know */
+  readonly sizeField: (name: string, design: Design) => string | undefined;
   /** the screw at its limits held in the part as printed, on demand */
   readonly virtualMate?: (design: Design, kernel: Kernel) => readonly Finding[];
   /** fields of the sheet that advice may change */

@@ -16,6 +16,8 @@ export interface SizeMark {
   /** its name in the report; inside a group `group.name` */
   readonly name: string;
   readonly value: number;
+  /** field of the sheet that it shows, such as `body.diameter`, or `derived`; filled in by its kind */
+  readonly field?: string;
   /** half-width that a finished size must be expected within [mm] */
   readonly spread?: number;
   /** before the figure, such as `⌀`, `□` or `4 × ⌀` */

@@ -4,6 +4,7 @@ import type { Question } from '../fit/question.js';
 import { type LimitChanges, runChecks } from '../fit/run-checks.js';
 import type { DesignBase, Particulars, PartKind, PlannedBody } from '../parts/part-kind.js';
 import type { PartViews, SizeChoice } from '../parts/part-views.js';
+import { withFields } from '../parts/size-field.js';
 import type { PresetTexts } from '../presets/texts.js';
 import { validate } from '../sheet/validate.js';
 import type { Kernel } from '../solid/kernel.js';
@@ -62,7 +63,7 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
         const value = now(own(design));
         return value === undefined ? [] : [{ ...field, now: value }];
       }),
-    views: (design, sizes) => kind.views(own(design), sizes),
+    views: (design, sizes) => withFields(kind.views(own(design), sizes), (name) => kind.sizeField(name, own(design))),
   };
 }
 

@@ -81,6 +81,7 @@ export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
     applied: 'Shrink of 1 % is in the file.',
     print: { face_up: 'top', why: 'all faces are alike', support: 'none' },
   }),
+  sizeField: (name) => (name === 'edge' ? 'size' : undefined),
   bodies: ({ sheet }) => {
     const half = sheet.size / 2;
     return Array.from({ length: sheet.bodies ?? 1 }, (_, i) => ({

@@ -58,5 +58,11 @@ function straightInk(
 
 /** The text of a size; it carries the size's name. */
 function sizeInk(mark: SizeMark, place: Point, how: { turn: number; anchor: 'start' | 'middle' }): Ink {
-  return textInk(sizeText(mark), { at: place, height: FIGURE, ...how, size: mark.name });
+  return textInk(sizeText(mark), {
+    at: place,
+    height: FIGURE,
+    ...how,
+    size: mark.name,
+    ...(mark.field ? { field: mark.field } : {}),
+  });
 }

@@ -35,6 +35,8 @@ export interface TextPlace {
   readonly bold?: boolean;
   /** name of the size that it states */
   readonly size?: string;
+  /** field of the sheet that it shows, or `derived` */
+  readonly field?: string;
 }
 
 /** A straight line between two points of the paper. */

@@ -69,10 +69,12 @@ function textOf({
   turn = 0,
   bold = false,
   size,
+  field,
 }: Extract<Ink, { kind: 'text' }>): string {
   const turned = turn === 0 ? '' : ` transform="rotate(${num(-turn)} ${num(x)} ${num(y)})"`;
   const weight = bold ? ' font-weight="bold"' : '';
   const side = anchor === 'start' ? '' : ` text-anchor="${anchor}"`;
   const name = size ? ` data-size="${xmlText(size)}"` : '';
-  return `<text x="${num(x)}" y="${num(y)}" font-size="${num(height / CAPITAL)}" fill="currentColor" stroke="none"${side}${weight}${turned}${name}>${xmlText(text)}</text>`;
+  const shows = field ? ` data-field="${xmlText(field)}"` : '';
+  return `<text x="${num(x)}" y="${num(y)}" font-size="${num(height / CAPITAL)}" fill="currentColor" stroke="none"${side}${weight}${turned}${name}${shows}>${xmlText(text)}</text>`;
 }

@@ -5,6 +5,7 @@ import { type AdapterDesign, designAdapter } from './dimensions.js';
 import { mateAdapter } from './mate.js';
 import { adapterParticulars } from './particulars.js';
 import { type AdapterSheet, adapterSchema } from './sheet.js';
+import { sizeField } from './size-fields.js';
 import { adapterBody } from './solid.js';
 import { ADAPTER_TUNABLES } from './tunables.js';
 import { adapterViews } from './views.js';
@@ -27,5 +28,6 @@ export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
   bodies: (design, sizes) => [adapterBody(design, sizes)],
   mate: mateAdapter,
   views: adapterViews,
+  sizeField,
   tunables: ADAPTER_TUNABLES,
 };

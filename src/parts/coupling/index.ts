@@ -5,6 +5,7 @@ import { type CouplingDesign, designCoupling } from './dimensions.js';
 import { mateCoupling } from './mate.js';
 import { couplingParticulars } from './particulars.js';
 import { type CouplingSheet, couplingSchema } from './sheet.js';
+import { sizeField } from './size-fields.js';
 import { couplingBodies } from './solid.js';
 import { COUPLING_TUNABLES } from './tunables.js';
 import { couplingViews } from './views.js';
@@ -20,5 +21,6 @@ export const couplingKind: PartKind<CouplingSheet, CouplingDesign> = {
   bodies: couplingBodies,
   mate: mateCoupling,
   views: couplingViews,
+  sizeField,
   tunables: COUPLING_TUNABLES,
 };

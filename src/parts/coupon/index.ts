@@ -4,6 +4,7 @@ import { COUPON_CHECKS } from './checks.js';
 import { type CouponDesign, designCoupon } from './dimensions.js';
 import { couponParticulars } from './particulars.js';
 import { type CouponSheet, couponSchema } from './sheet.js';
+import { sizeField } from './size-fields.js';
 import { couponBodies } from './solid.js';
 import { couponViews } from './views.js';
 
@@ -23,6 +24,7 @@ export const couponKind: PartKind<CouponSheet, CouponDesign> = {
   bodies: couponBodies,
   mate: () => [],
   views: couponViews,
+  sizeField,
 };
 
 /** Whether a design is that of a coupon. */

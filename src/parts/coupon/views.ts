@@ -5,7 +5,7 @@ import type { CouponDesign } from './dimensions.js';
 import { couponBodies, couponPlates } from './solid.js';
 import type { Plate } from './strip.js';
 import { type PlateInSight, plateFromAbove, plateFromRight } from './views/plate.js';
-import { scaleSizes, stepSizes, stripSizes } from './views/sizes.js';
+import { scaleSizes, stepSizes, stripSizes, uncorrected } from './views/sizes.js';
 
 const TITLES: Readonly<Record<string, string>> = {
   scale: 'Scale, from above',
@@ -25,7 +25,10 @@ export function couponViews(design: CouponDesign, choice: SizeChoice): PartViews
   const fromAbove = (one: PlateInSight): AskedView =>
     plateFromAbove(one, TITLES[one.plate.name]!, sizesOf(design, one.plate, choice));
   return {
-    side: plateFromRight(first, design.plan.scale ? stepSizes(design.plan.scale, first.plate) : []),
+    side: plateFromRight(
+      first,
+      design.plan.scale ? stepSizes(design.plan.scale, first.plate, uncorrected(design, choice)) : [],
+    ),
     end: fromAbove(first),
     ...(rest.length > 0 ? { further: rest.map(fromAbove) } : {}),
     holes: plates.flatMap((plate) => nutRows(design, plate)),
@@ -38,7 +41,9 @@ export function couponViews(design: CouponDesign, choice: SizeChoice): PartViews
 }
 
 function sizesOf(design: CouponDesign, plate: Plate, choice: SizeChoice) {
-  return plate.name === 'scale' ? scaleSizes(design.plan.scale!) : stripSizes(design, plate, choice);
+  return plate.name === 'scale'
+    ? scaleSizes(design.plan.scale!, uncorrected(design, choice))
+    : stripSizes(design, plate, choice);
 }
 
 /** The short nuts, by their bores in the file. */

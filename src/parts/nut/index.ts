@@ -8,6 +8,7 @@ import { mateFamily } from './family/mate.js';
 import { withFamilyWords } from './family/particulars.js';
 import { nutParticulars } from './particulars.js';
 import { type NutSheet, nutSchema } from './sheet.js';
+import { sizeField } from './size-fields.js';
 import { NUT_TUNABLES } from './tunables.js';
 import { nutViews } from './views.js';
 import { virtualMate } from './virtual-mate.js';
@@ -25,4 +26,5 @@ export const nutKind: PartKind<NutSheet, NutDesign> = {
   virtualMate: (design, kernel) => (design.family?.kind === 'holder' ? [] : virtualMate(design, kernel)),
   tunables: NUT_TUNABLES,
   views: nutViews,
+  sizeField,
 };

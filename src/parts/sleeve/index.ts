@@ -5,6 +5,7 @@ import { designSleeve, type SleeveDesign } from './dimensions.js';
 import { mateSleeve } from './mate.js';
 import { sleeveParticulars } from './particulars.js';
 import { type SleeveSheet, sleeveSchema } from './sheet.js';
+import { sizeField } from './size-fields.js';
 import { sleeveBody } from './solid.js';
 import { SLEEVE_TUNABLES } from './tunables.js';
 import { sleeveViews } from './views.js';
@@ -20,5 +21,6 @@ export const sleeveKind: PartKind<SleeveSheet, SleeveDesign> = {
   bodies: (design, sizes) => [sleeveBody(design, sizes)],
   mate: mateSleeve,
   views: sleeveViews,
+  sizeField,
   tunables: SLEEVE_TUNABLES,
 };

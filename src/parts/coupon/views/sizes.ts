@@ -1,4 +1,4 @@
-import { spreadOf } from '../../common/drawn/spread.js';
+import { type SizeWay, spreadOf } from '../../common/drawn/spread.js';
 import type { Sizes } from '../../part-kind.js';
 import type { Point, SizeChoice, SizeMark } from '../../part-views.js';
 import { type CouponDesign, keyOf } from '../dimensions.js';
@@ -6,8 +6,22 @@ import { BLOCK, type ScalePlan } from '../plan.js';
 import type { Plate } from '../strip.js';
 import { topOf } from './plate.js';
 
+/** Half-width that a size comes out with which stands in the file as it is meant. */
+export type AsMeant = (size: number, way: SizeWay) => { spread?: number };
+
+/** Nothing is corrected: all of the shrink and of the offset counts. Nothing for the sizes of the file. */
+export function uncorrected({ material: { shrink }, printer }: CouponDesign, choice: SizeChoice): AsMeant {
+  return (size, way) => {
+    if (choice === 'printed') return {};
+    const { at_zero, per_mm } = way === 'inside' ? printer.holeOffset : printer.outsideOffset;
+    const offset =
+      way === 'along' ? 0 : Math.abs(at_zero + per_mm * size) + (way === 'inside' ? printer.holeSpread : 0);
+    return { spread: (way === 'along' ? shrink.axial : shrink.plane).most * size + offset };
+  };
+}
+
 /** Sizes of the scale from above: over and between its blocks along X and Y, and the widths of its bars. */
-export function scaleSizes({ span, bar }: ScalePlan): SizeMark[] {
+export function scaleSizes({ span, bar }: ScalePlan, spread: AsMeant): SizeMark[] {
   const half = bar / 2;
   const over = ['x', 'y'].flatMap((axis) =>
     [span / 2, span].flatMap((place, i): SizeMark[] => {
@@ -18,6 +32,7 @@ export function scaleSizes({ span, bar }: ScalePlan): SizeMark[] {
       const size = (what: string, from: number, to: number): SizeMark => ({
         name: keyOf(`${mark} ${what}`),
         value: to - from,
+        ...spread(to - from, 'outside'),
         sign: `${mark} `,
         from: at(from),
         to: at(to),
@@ -33,22 +48,40 @@ export function scaleSizes({ span, bar }: ScalePlan): SizeMark[] {
   ] as const;
   return [
     ...over,
-    ...bars.map(({ at, ...one }): SizeMark => ({ ...one, value: bar, from: at, to: at, side: 'leader' })),
+    ...bars.map(
+      ({ at, ...one }): SizeMark => ({
+        ...one,
+        value: bar,
+        ...spread(bar, 'outside'),
+        from: at,
+        to: at,
+        side: 'leader',
+      }),
+    ),
   ];
 }
 
 /** Heights of the steps from the underside, seen from +X. */
-export function stepSizes({ heights }: ScalePlan, plate: Plate): SizeMark[] {
+export function stepSizes({ heights }: ScalePlan, plate: Plate, spread: AsMeant): SizeMark[] {
   return heights.map((height, i): SizeMark => {
     const step = plate.columns.find((column) => column.height === height)!;
     const y = Math.min(...step.outline.map(([, up]) => up));
-    return { name: `z${i + 1}`, value: height, sign: `Z${i + 1} `, from: [0, y], to: [-height, y], side: 'below' };
+    return {
+      name: `z${i + 1}`,
+      value: height,
+      ...spread(height, 'along'),
+      sign: `Z${i + 1} `,
+      from: [0, y],
+      to: [-height, y],
+      side: 'below',
+    };
   });
 }
 
 /** What each station of a strip measures, straight above it. */
 export function stripSizes(design: CouponDesign, plate: Plate, choice: SizeChoice): SizeMark[] {
   const spread = spreadOf(design, choice);
+  const asMeant = uncorrected(design, choice);
   const sizes: Sizes = design.dimensions[choice];
   return plate.marks.flatMap(({ text }, i): SizeMark[] => {
     const tip = topOf(plate, i);
@@ -56,12 +89,15 @@ export function stripSizes(design: CouponDesign, plate: Plate, choice: SizeChoic
     const key = keyOf(text);
     const step = design.features.threads.find(({ mark }) => mark === text);
     if (step)
-      return choice === 'finished' ? [{ name: `${key}.diametral`, value: step.diametral, sign: '+', ...place }] : [];
+      return choice === 'finished'
+        ? [{ name: `${key}.diametral`, value: step.diametral, spread: design.printer.holeSpread, sign: '+', ...place }]
+        : [];
     const value = sizes[key];
     if (typeof value !== 'number') return [];
     const pocket = design.features.pockets.find(({ mark }) => mark === text);
     if (pocket)
       return [{ name: key, value, sign: pocket.kind === 'hexagon' ? '' : '⌀', ...spread(value, 'inside'), ...place }];
-    return [{ name: key, value, sign: '⌀', ...place }];
+    const way = text.startsWith('B') ? 'inside' : 'outside';
+    return [{ name: key, value, sign: '⌀', ...asMeant(value, way), ...place }];
   });
 }

@@ -111,7 +111,7 @@ describe('on paper', () => {
     const svg = await drawnOn('a4');
     expect(svg).toMatch(/>T \((?:5|10|20|50):1\)</);
     for (const size of ['thread_minor', 'thread_pitch_diameter', 'thread_major', 'groove_width', 'pitch'])
-      expect(svg).toMatch(new RegExp(`data-size="${size}">[^<]* ±0\\.\\d\\d<`));
+      expect(svg).toMatch(new RegExp(`data-size="${size}"[^>]*>[^<]* ±0\\.\\d\\d<`));
   });
 
   it('puts into brackets what a dimension states', async () => {

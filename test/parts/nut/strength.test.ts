@@ -109,7 +109,8 @@ describe('strength and life', () => {
     const most = (id: string, duty: object) => found(id, { duty })!.limit!.max!;
     for (const id of ['thread-shear', 'thread-bending', 'creep']) {
       expect(most(id, { temperature: 60 }) / most(id, { temperature: 23 })).toBeCloseTo(Math.exp(-37 / 70), 3);
-      expect(most(id, { axis: 'horizontal' }) / most(id, {})).toBeCloseTo(1.5, 9);
+      // limits are rounded to six decimals
+      expect(most(id, { axis: 'horizontal' }) / most(id, {})).toBeCloseTo(1.5, 6);
     }
     expect(most('thread-pressure', { temperature: 60 })).toBeCloseTo(Math.exp(-37 / 85), 6);
   });

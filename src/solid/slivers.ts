@@ -68,7 +68,37 @@ class SliverMender {
     for (const { edge, length } of edges) {
       if (length < SHORT && (this.collapse(edge[0], edge[1]) || this.collapse(edge[1], edge[0]))) return true;
     }
-    return this.flip(facet, edges[2]!.edge);
+    return this.flip(facet, edges[2]!.edge) || this.flipAfterNext(facet, edges[2]!.edge);
+  }
+
+  /**
+   * Where the facet beyond a long edge is almost as low, as in a fan that runs along a hole's rim: that one first swaps an
+   * edge with the next beyond it, if it lies in the next one's plane.
+   */
+  private flipAfterNext(facet: number, edge: readonly [number, number, number]): boolean {
+    const [a, b] = edge;
+    const next = this.beyond(facet, a, b);
+    if (next === undefined) return false;
+    const d = this.net.of(next).find((corner) => corner !== a && corner !== b)!;
+    for (const [from, to, apex] of [[a, d, b] as const, [d, b, a] as const]) {
+      const third = this.beyond(next, from, to);
+      if (third === undefined || this.offPlane(apex, this.net.of(third)) > this.least.height) continue;
+      if (this.flip(next, [from, to, apex])) return this.flip(facet, edge);
+    }
+    return false;
+  }
+
+  /** The other facet at an edge. */
+  private beyond(facet: number, a: number, b: number): number | undefined {
+    const across = [...this.net.around(a)].filter((other) => other !== facet && this.net.of(other).includes(b));
+    return across.length === 1 ? across[0] : undefined;
+  }
+
+  private offPlane(corner: number, [a, b, c]: Facet): number {
+    const normal = normalOf(this.positions, a, b, c);
+    const [p, o] = [3 * corner, 3 * a];
+    const to = [0, 1, 2].map((axis) => this.positions[p + axis]! - this.positions[o + axis]!);
+    return Math.abs(dot(normal, to)) / Math.sqrt(dot(normal, normal));
   }
 
   /** Moves corner `gone` onto `kept`, if the mesh stays a surface and no sound facet turns over or becomes a sliver. */
@@ -97,9 +127,9 @@ class SliverMender {
 
   /** Swaps an edge for the other diagonal of its two facets, if that makes the poorer of the two better. */
   private flip(facet: number, [a, b, c]: readonly [number, number, number]): boolean {
-    const across = [...this.net.around(a)].filter((other) => other !== facet && this.net.of(other).includes(b));
-    if (across.length !== 1) return false;
-    const other = this.net.of(across[0]!);
+    const across = this.beyond(facet, a, b);
+    if (across === undefined) return false;
+    const other = this.net.of(across);
     const d = other.find((corner) => corner !== a && corner !== b)!;
     if (d === c || this.net.neighbours(c).has(d)) return false;
     const made: [Facet, Facet] = [
@@ -111,7 +141,7 @@ class SliverMender {
     const sound = (of: Facet) => this.goodness(of) > before && dot(normalOf(this.positions, ...of), facing) >= 0;
     if (!made.every(sound)) return false;
     this.net.put(facet, made[0]);
-    this.net.put(across[0]!, made[1]);
+    this.net.put(across, made[1]);
     return true;
   }
 

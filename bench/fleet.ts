@@ -103,7 +103,7 @@ function mergeRows(what: string, machines: number, distinct: number): Row[] {
     { what: `${what}, plan`, value: whole.plan, unit: 's' },
     { what: `${what}, merge`, value: whole.run, unit: 's' },
     { what: `${what}, processor`, value: whole.cpu, unit: 's' },
-    { what: `${what}, peak memory`, value: whole.peakMb, unit: 'MB' },
+    { what: `${what}, peak memory in a heap of 400 MB`, value: whole.peakMb, unit: 'MB' },
     { what: `${what}, memory`, value: ((whole.peakMb - tenth.peakMb) * 1024) / (0.9 * machines), unit: 'kB/machine' },
     { what: `${what}, again over itself, peak memory`, value: whole.againMb, unit: 'MB' },
     { what: `${what}, plan / that of a tenth`, value: whole.plan / tenth.plan, unit: '×' },

@@ -55,6 +55,8 @@ export interface MakeOptions extends CheckOptions {
   readonly pageScript?: PageScript;
   /** a picture to be given besides: rendered for it, or the one that page and 3MF show */
   readonly picture?: PictureOptions | 'still';
+  /** told before each step that may take long: what it does, in a few words */
+  readonly onStep?: (what: string) => void;
 }
 
 /**
@@ -74,18 +76,21 @@ export async function makePart(sheet: string | object, options: DesignOptions & 
 export async function makeDesign(made: Design, options: MakeOptions = {}): Promise<MadePart> {
   const checked = check(made, options);
   if (checked.verdict === 'fail') return { report: checked, files: [] };
-  const { kinds = KINDS } = options;
+  const { kinds = KINDS, onStep = () => undefined } = options;
   const kernel = await (options.kernel ?? createKernel());
   const kind = kindOfDesign(kinds, made);
   const bodiesPlanned = kind.bodies(made);
   const planned = bodiesPlanned.map((plan): FusedBody & PlannedBody => {
+    onStep(`fusing ${plan.recipe.name}`);
     const body = fuseBody(kernel, plan.recipe);
     return { ...plan, body, file: fileName(made, body, bodiesPlanned.length) };
   });
   const written = planned.map(({ body, expected, file, printer }) =>
     readBack({ file, bytes: writeStl(body, stlAbout({ part: made.part, file, printer })), expected: expected() }),
   );
+  onStep('measuring it');
   const measured = planned.map(measureBody);
+  onStep('trying it on its counterpart');
   const solid: Finding[] = [...verify(written), ...measuredFindings(measured), ...kind.mate(made, kernel)];
   const findings = [...checked.checks, ...solid];
   if (worst(solid) === 'fail') {
@@ -99,6 +104,7 @@ export async function makeDesign(made: Design, options: MakeOptions = {}): Promi
   const rows = planned.map(({ body, turnOver = false }, i) => bodyRow(body, written[i]!, made, turnOver));
   const report = withSupport(assembleReport(made, kind, findings, rows), measured.some(needsSupport));
   const bodies = planned.map(({ body }) => body);
+  onStep('drawing it');
   return filesOf({ report, bodies, written }, { made, kind, kernel }, options);
 }
 

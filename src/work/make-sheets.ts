@@ -41,6 +41,8 @@ export interface MakeSheetsOptions extends DesignOptions {
   readonly pageScript?: PageScript;
   /** a picture of the part besides, and the file it goes to */
   readonly picture?: { readonly file: string; readonly options: PictureOptions };
+  /** told before each step that may take long */
+  readonly onStep?: (what: string) => void;
 }
 
 /**
@@ -73,8 +75,12 @@ export async function makeSheets(
 
 async function makeOne(design: Design, place: InputPlace, options: MakeSheetsOptions) {
   const folder = partFolder(design.name, place, options);
-  const { picture: wanted, ...rest } = options;
-  const made = await makeDesign(design, { ...rest, ...(wanted ? { picture: wanted.options } : {}) });
+  const { picture: wanted, onStep, ...rest } = options;
+  const made = await makeDesign(design, {
+    ...rest,
+    ...(wanted ? { picture: wanted.options } : {}),
+    ...(onStep ? { onStep: (what) => onStep(`${design.name}: ${what}`) } : {}),
+  });
   const { report, files, picture } = made;
   if (files.length === 0) return { report, written: [] };
   await writePart(folder, files);

@@ -127,3 +127,21 @@ describe('stdout', () => {
     expect(stderr).toBe('');
   });
 });
+
+describe('a make that takes a while', () => {
+  const bare = ['make', 'nut.yaml', '--formats', 'stl', '--out', 'steps'];
+
+  it('says what it does in one line that goes away, where stderr is a terminal', async () => {
+    const { code, stderr } = await call(cwd, bare, { stderrColumns: 40 });
+    expect(code).toBe(0);
+    const lines = stderr.split('\r').filter((line) => line.trim() !== '');
+    expect(lines[0]).toMatch(/^my-nut: fusing /);
+    expect(lines.some((line) => line.includes('trying it on its counterpart'))).toBe(true);
+    expect(Math.max(...stderr.split('\r').map(({ length }) => length))).toBeLessThan(40);
+    expect(stderr).toMatch(/\r +\r$/);
+  });
+
+  it('is silent elsewhere', async () => {
+    expect((await call(cwd, bare)).stderr).toBe('');
+  });
+});

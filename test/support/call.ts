@@ -19,7 +19,12 @@ export function callFolder(): string {
 export async function call(
   cwd: string,
   argv: readonly string[],
-  more: { readonly stdin?: string; readonly env?: Record<string, string>; readonly isTty?: boolean } = {},
+  more: {
+    readonly stdin?: string;
+    readonly env?: Record<string, string>;
+    readonly isTty?: boolean;
+    readonly stderrColumns?: number;
+  } = {},
 ): Promise<Answer> {
   const texts = { stdout: '', stderr: '' };
   const stream = (name: keyof typeof texts) => ({
@@ -36,6 +41,7 @@ export async function call(
     cwd,
     env: more.env ?? {},
     isTty: more.isTty ?? false,
+    stderrColumns: more.stderrColumns,
   });
   return { code, ...texts };
 }

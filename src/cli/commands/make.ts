@@ -3,6 +3,7 @@ import { type Command, SHARED, SHEETS } from '../command.js';
 import { parseAccept } from '../parse-accept.js';
 import { pictureCall } from '../picture-call.js';
 import { requireFormats } from '../require-formats.js';
+import { stepLine } from '../step-line.js';
 
 const OPTIONS = {
   out: { type: 'string', default: 'out', requiresArg: true, describe: 'folder in which each part gets its own' },
@@ -47,6 +48,7 @@ export const makeCommand: Command = {
             import('../../work/make-sheets.js'),
             import('../show-results.js'),
           ]);
+          const steps = stepLine(io);
           const results = await makeSheets(sheets, io, {
             out,
             accept: acceptances,
@@ -56,7 +58,8 @@ export const makeCommand: Command = {
             projection,
             paper: sheet,
             ...(picture ? { picture } : {}),
-          });
+            onStep: steps.tell,
+          }).finally(steps.end);
           return showResults(results, io, { json: json === true, writes: true, all: all === true });
         }),
     ),

@@ -147,6 +147,35 @@ describe('weld', () => {
     expect(clean.leastFacetArea).toBeGreaterThan(1e-9);
   });
 
+  it('flips caps whose neighbours lie in the same line', () => {
+    // a column over five corners, three of them in a line that the first all but lies on: its top is cut in the worst way
+    const floor = [
+      [-11.25, 5e-4],
+      [0, 0],
+      [0.1, 0],
+      [0.6, 0],
+      [-5, 8],
+    ] as const;
+    const positions = [0, 1].flatMap((z) => floor.flatMap(([x, y]) => [x, y, z]));
+    const top = [5, 6, 7, 5, 7, 8, 5, 8, 9];
+    const bottom = [4, 1, 0, 4, 2, 1, 4, 3, 2];
+    const sides = [0, 1, 2, 3, 4].flatMap((i) => {
+      const next = (i + 1) % 5;
+      return [i, next, next + 5, i, next + 5, i + 5];
+    });
+    const column = {
+      positions: Float64Array.from(positions),
+      triangles: Uint32Array.from([...top, ...bottom, ...sides]),
+    };
+    // twice the area over the longest side: 0.1 · 5e-4 / 11.35
+    expect(measureMesh(column).leastFacetHeight).toBeCloseTo(4.4e-6, 7);
+    const clean = measureMesh(weld(column));
+    expect(clean).toMatchObject({ openEdges: 0, shells: 1, repeatedVertexFacets: 0, facets: 16 });
+    expect(clean.leastFacetHeight).toBeGreaterThan(1e-5);
+    // shoelace over the five corners: ½·(0.6·8 + (−5)·0.0005 + 11.25·8)
+    expect(clean.volume).toBeCloseTo(47.39875, 4);
+  });
+
   it('collapses needles: a cone whose tip is a ring of 0.00001 mm', () => {
     for (const sides of [4, 12, 48]) {
       const cone = latheMesh({

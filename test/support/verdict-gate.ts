@@ -15,6 +15,18 @@ export type VerdictCase = readonly [Tree, Tree] | string;
 /** By check: a sheet for each word that the check can say. */
 export type VerdictCases = Readonly<Record<string, Readonly<Partial<Record<Word, VerdictCase>>>>>;
 
+/** Checks that say the same whether it is right or wrong: figures, or what to do in any case. */
+const FIGURES_ONLY = new Set(
+  Object.entries({
+    nut: 'thread-axial thread-backlash thread-stall wear-depth wear-limit drive-holding drive-torque drive-speed drive-whirl shrink-applied-once',
+    adapter: 'mount-float',
+    coupling:
+      'tool-access head-inside print-bridge misalignment lost-motion assembly-entry speed print-lines shrink-applied-once',
+    sleeve: 'tool-access head-inside print-bridge over-constraint bush-wall bore-runout shrink-applied-once',
+    coupon: 'coupon-diameters coupon-span coupon-marks print-layers print-thread-depth',
+  }).flatMap(([kind, ids]) => ids.split(' ').map((id) => `${kind} ${id}`)),
+);
+
 /**
  * The gate for the checks of a kind: each has a case for every word that its limits allow. `yes` always; `no` where it has a
  * limit that fails; `but` where it has one that does not; `perhaps` where its value is uncertain; `not-told` where a sheet
@@ -50,6 +62,14 @@ export function verdictGate(kind: string, cases: VerdictCases, bare: Tree): void
       expect(alone, `${id} of ${kind} has no limit: give a case, or a reason, for another word than yes`).toBe(false);
     });
 
+    it.each(ids.filter((id) => !FIGURES_ONLY.has(`${kind} ${id}`) && isCase(cases[id]?.yes) && wrongOf(cases[id])))(
+      '%s says only where something is wrong what cures it',
+      (id) => {
+        const cure = messageOf(wrongOf(cases[id]), id).split(/[;:] /).at(-1)!;
+        expect(messageOf(cases[id]?.yes, id), `the last clause where it is wrong: ${cure}`).not.toContain(cure);
+      },
+    );
+
     it('are all of the solid, or in the table; and the table names no others', () => {
       expect(Object.keys(cases).filter((id) => !ids.includes(id))).toEqual([]);
       expect(known.checks.filter(({ group }) => group === SOLID_GROUP)).toEqual([]);
@@ -63,6 +83,21 @@ export function verdictGate(kind: string, cases: VerdictCases, bare: Tree): void
       }
     });
   });
+}
+
+function isCase(one: VerdictCase | undefined): one is readonly [Tree, Tree] {
+  return one !== undefined && typeof one !== 'string';
+}
+
+/** A sheet that fails, or else one that gets a caution. */
+function wrongOf(own: VerdictCases[string] = {}): VerdictCase | undefined {
+  return [own.no, own.but].find(isCase);
+}
+
+/** What a check says of a case, its figures left out. */
+function messageOf(one: VerdictCase | undefined, id: string): string {
+  const message = isCase(one) ? findingsOf(one).get(id)?.message : undefined;
+  return (message ?? '').replaceAll(/[−\d.,]+/g, '#');
 }
 
 function wantedWords(findings: readonly Finding[]): Word[] {

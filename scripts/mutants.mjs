@@ -54,7 +54,7 @@ const FOLDERS = {
     'test/parts/common/{grip,axial-path}.test.ts',
   ],
   'parts/sleeve/checks.ts': [
-    'test/parts/sleeve/{checks,sleeve,verdicts}.test.ts',
+    'test/parts/sleeve/{by-hand,checks,sleeve,verdicts}.test.ts',
     'test/parts/common/axial-path.test.ts',
   ],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],

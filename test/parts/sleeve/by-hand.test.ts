@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../../src/pipeline/check.js';
+import { design } from '../../../src/pipeline/design.js';
+import { changed } from '../../support/nut-sheets.js';
+import { BUSH, CLAMP } from '../../support/sleeve-sheets.js';
+
+const finding = (sheet: object, id: string) => check(design(sheet)).checks.find((row) => row.id === id);
+const clamp = (changes: Record<string, unknown>) => changed(CLAMP, changes);
+
+describe('a sleeve worked by hand', () => {
+  it('holds twice the load and the screw that hangs on it', () => {
+    // π/4·8²·300 mm³ of steel, 7.85 g/cm³, 9.81 N/kg: 1.16 N; 2·(10 + 1.16) = 22.3 N
+    const hung = finding(clamp({ mounting: 'motor-above', duty: { load: 10, span: 300 } }), 'axial-grip')!;
+    expect(hung.limit!.min).toBeCloseTo(22.32, 1);
+    expect(hung.message).toContain('22 N are asked: 2 × 10 N and 1.2 N of its own weight (300 mm of it)');
+    // lifted with 30 N, more than weighs on it: twice that
+    const lifted = finding(
+      clamp({ mounting: 'motor-below', duty: { load: 10, span: 300, upward: 30 } }),
+      'axial-grip',
+    )!;
+    expect(lifted.limit!.min).toBe(60);
+    expect(lifted.message).toContain('2 × 30 N with which the work lifts it');
+  });
+
+  it('of a level screw holds the load alone, or nothing', () => {
+    const level = finding(clamp({ duty: { load: 10 } }), 'axial-grip')!;
+    expect(level.limit).toEqual({ min: 20 });
+    expect(level.message).toMatch(/2 × 10 N$/);
+    expect(finding(clamp({ duty: { load: 0 } }), 'axial-grip')!.message).toMatch(/2 × no load$/);
+    const hung = finding(clamp({ mounting: 'motor-above', duty: { load: 0, span: 300 } }), 'axial-grip')!;
+    expect(hung.message).toMatch(/2 × 1\.2 N of its own weight/);
+  });
+
+  it('asks for the heat of both ends before it holds', () => {
+    const untold = clamp({ duty: { load: 10, temperature: undefined } });
+    expect(finding(untold, 'axial-grip')!.missing).toEqual(['duty.temperature']);
+    // what slips cold slips hot: nothing is asked
+    expect(finding(clamp({ duty: { load: 900, temperature: undefined } }), 'axial-grip')!.word).toBe('no');
+  });
+
+  it('leaves the pull to a bearing that carries it', () => {
+    const carried = finding(clamp({ thrust_bearing: 'yes', duty: { load: 900 } }), 'axial-grip')!;
+    expect(carried.limit).toEqual({ min: 0 });
+    expect(carried.message).toBe('a thrust bearing carries the screw along its axis');
+  });
+
+  it('keeps 20 °C below where PC softens, 125 °C', () => {
+    const at = (temperature: number) => finding(clamp({ motor: { temperature }, duty: { temperature: 30 } }), 'heat')!;
+    expect(at(55)).toMatchObject({ value: 70, word: 'yes' });
+    expect(at(105)).toMatchObject({ value: 20, word: 'yes' });
+    expect(at(106)).toMatchObject({ value: 19, word: 'no' });
+    expect(at(106).message).toContain('softens later');
+    expect(at(105).message).not.toContain('softens later');
+  });
+
+  it('counts the wall of a bush in lines of its nozzle, and asks it of a bush alone', () => {
+    const wall = finding({ ...BUSH, printer: { nozzle: 0.4, line_width: 0.5, layer: 0.2 } }, 'bush-wall')!;
+    expect(wall.limit).toEqual({ min: 1 });
+    expect(wall.fail_limit).toEqual({ min: 0.5 });
+    expect(wall.message).toContain(` ${(wall.value! / 0.5).toFixed(1)} lines`);
+    const ids = (sheet: object) => check(design(sheet)).checks.map(({ id }) => id);
+    expect(ids(CLAMP)).not.toContain('bush-wall');
+    expect(ids(CLAMP)).not.toContain('bore-runout');
+    for (const id of ['axial-grip', 'motor-thrust', 'over-constraint', 'grip-torque'])
+      expect(ids(BUSH)).not.toContain(id);
+  });
+});

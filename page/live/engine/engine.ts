@@ -2,9 +2,10 @@ import type { Acceptance } from '../../../src/fit/accept.js';
 import type { Advice } from '../../../src/fit/advice.js';
 import { type Identification, identify } from '../../../src/identify/identify.js';
 import type { Readings } from '../../../src/identify/readings.js';
+import { fitPicture } from '../../../src/output/page/fit-picture.js';
 import type { Report } from '../../../src/output/report.js';
 import { drawViews } from '../../../src/parts/draw-views.js';
-import type { DrawnView, SizeMark } from '../../../src/parts/part-views.js';
+import type { DrawnView } from '../../../src/parts/part-views.js';
 import { advise } from '../../../src/pipeline/advise.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
@@ -16,10 +17,14 @@ import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { type Fault, InputError } from '../../../src/units/faults.js';
 
-/** What a sheet is found to be: its mistakes, or the report with the sizes that its section shows. */
+/** What a sheet is found to be: its mistakes, or the report. */
 export type Judged =
   | { readonly mistakes: readonly Fault[] }
-  | { readonly report: Report; readonly sizes: readonly SizeMark[] };
+  | {
+      readonly report: Report;
+      /** the thread enlarged, of a part that has one */
+      readonly fit: string;
+    };
 
 /** What was made of a sheet. */
 export type Made =
@@ -60,9 +65,8 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
     start: startSheet,
     judge: (sheet, accept = []) =>
       orMistakes(() => {
-        const made = design(sheet);
-        const { side } = kindOfDesign(KINDS, made).views(made, 'finished');
-        return { report: check(made, { accept }), sizes: side.sizes };
+        const report = check(design(sheet), { accept });
+        return { report, fit: fitPicture(report) };
       }),
     name: (readings) => orMistakes(() => identify(readings)),
     cures: (sheet) => advise(sheet),

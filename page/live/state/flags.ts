@@ -24,8 +24,8 @@ export interface Box {
 }
 
 /** Rows above and below, columns beside; narrower on a phone [px]. */
-const ROOMY = { row: 36, column: 92, edge: 14 };
-const TIGHT = { row: 28, column: 50, edge: 10 };
+const ROOMY = { row: 36, column: 124, edge: 14 };
+const TIGHT = { row: 30, column: 82, edge: 8 };
 const NARROW = 520;
 
 type Side = 'above' | 'below' | 'left' | 'right';

@@ -65,6 +65,7 @@ export function Part({ threads, told, write, accept, name }: Props) {
         </ul>
       )}
       <Section view={view} sheet={sheet} write={write} name={name} />
+      {good && good.fit !== '' && <Thread fit={good.fit} />}
       {report && <Questions report={report} threads={threads} told={told} write={write} accept={accept} />}
       <aside>
         <ToldFields sheet={sheet} write={write} mistakes={mistakes} />
@@ -73,4 +74,9 @@ export function Part({ threads, told, write, accept, name }: Props) {
       <SheetPane sheet={sheet} write={write} />
     </div>
   );
+}
+
+/** The thread, much enlarged: letters and figures of our own, nothing that was typed. */
+function Thread({ fit }: { readonly fit: string }) {
+  return <section class="card thread" aria-label="The thread" dangerouslySetInnerHTML={{ __html: fit }} />;
 }

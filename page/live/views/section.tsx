@@ -95,7 +95,7 @@ function FlagLabel({ flag: { size, at }, fields, change }: LabelProps) {
       </span>
     );
   return (
-    <label class="label reading" style={place}>
+    <label class={`label reading ${size.side}`} style={place}>
       <span>{label}</span>
       <input
         inputMode="decimal"

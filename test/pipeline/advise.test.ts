@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { parse, stringify } from 'yaml';
+import type { Advice } from '../../src/fit/advice.js';
 import { check, design } from '../../src/index.js';
 import { advise } from '../../src/pipeline/advise.js';
 import { call, callFolder } from '../support/call.js';
@@ -70,6 +71,16 @@ const OTHERS: readonly [string, string, Record<string, unknown>][] = [
   ['adapter', 'mount-bore', { ...ADAPTER, plate: { bore: 10.1 } }],
 ];
 
+const known = new Map<string, Advice>();
+
+/** Advice on a sheet, looked for once where several tests ask. */
+function adviceOn(sheet: Record<string, unknown>): Advice {
+  const key = JSON.stringify(sheet);
+  const advice = known.get(key) ?? advise(sheet);
+  known.set(key, advice);
+  return advice;
+}
+
 /** The sheet with the printed lines in place of its own. */
 function pasted(sheet: Record<string, unknown>, lines: readonly string[]): Record<string, unknown> {
   return Object.assign({}, sheet, ...lines.map((line) => parse(line)));
@@ -80,7 +91,7 @@ describe('advice', () => {
     const sheet = nutSheet(changes);
     const before = check(design(sheet)).checks.find((row) => row.id === id);
     expect(before?.verdict).toBe('fail');
-    const advice = advise(sheet);
+    const advice = adviceOn(sheet);
     const own = advice.checks.find((row) => row.check === id)!;
     expect(own.none).toBeUndefined();
     for (const cure of own.cures) {
@@ -95,7 +106,7 @@ describe('advice', () => {
   it.each(OTHERS)('%s, %s: the printed lines of %j bring it there', (_, id, sheet) => {
     const before = check(design(sheet)).checks.find((row) => row.id === id);
     expect(before?.verdict).not.toBe('pass');
-    const own = advise(sheet).checks.find((row) => row.check === id)!;
+    const own = adviceOn(sheet).checks.find((row) => row.check === id)!;
     expect(own.cures).not.toEqual([]);
     for (const cure of own.cures) {
       const after = check(design(pasted(sheet, cure.lines))).checks;
@@ -105,13 +116,13 @@ describe('advice', () => {
   });
 
   it.each(HOPELESS)('%s: says why nothing cures %j', (id, changes, why) => {
-    const own = advise(nutSheet(changes)).checks.find((row) => row.check === id)!;
+    const own = adviceOn(nutSheet(changes)).checks.find((row) => row.check === id)!;
     expect(own.cures).toEqual([]);
     expect(own.none).toMatch(why);
   });
 
   it('ranks cures by how little they change, those without a price first', () => {
-    const { checks } = advise(nutSheet({ body: { length: 40 }, fit: { diametral: 0.3, axial: 0.05 } }));
+    const { checks } = adviceOn(nutSheet({ body: { length: 40 }, fit: { diametral: 0.3, axial: 0.05 } }));
     const { cures } = checks.find((row) => row.check === 'thread-pitch-error')!;
     expect(cures.length).toBeGreaterThan(1);
     const keys = cures.map(({ costs, change }) => costs.length * 1000 + change);
@@ -119,7 +130,7 @@ describe('advice', () => {
   });
 
   it('finds the least step that passes: 0.22 is what ± √(0.05² + 0.0465²) leaves 0.15 of', () => {
-    const { checks } = advise(nutSheet({ screw: READ, fit: { diametral: 0.1, axial: 0.2 } }));
+    const { checks } = adviceOn(nutSheet({ screw: READ, fit: { diametral: 0.1, axial: 0.2 } }));
     const [best] = checks.find((row) => row.check === 'thread-clearance')!.cures;
     expect(best!.set).toEqual({ 'fit.diametral': 0.22 });
     const less = check(design(nutSheet({ screw: READ, fit: { diametral: 0.21, axial: 0.2 } })));
@@ -127,7 +138,7 @@ describe('advice', () => {
   });
 
   it('cures a gamble as well as a fail, and keeps a class that was given short', () => {
-    const { checks } = advise(nutSheet({ fit: 'close', body: { length: 20 } }));
+    const { checks } = adviceOn(nutSheet({ fit: 'close', body: { length: 20 } }));
     const gamble = checks.find((row) => row.check === 'fit')!;
     expect(gamble.verdict).toBe('caution');
     const lines = gamble.cures.flatMap((cure) => cure.lines);
@@ -140,7 +151,7 @@ describe('advice', () => {
       limits: { 'thread-backlash': 0.3, 'end-stop': { max: 100 } },
     });
     expect(advise(stringify(sound)).checks).toEqual([]);
-    expect(advise(sound).together).toBeUndefined();
+    expect(adviceOn(sound).together).toBeUndefined();
   });
 });
 

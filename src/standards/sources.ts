@@ -79,6 +79,11 @@ export const SOURCES = {
     edition: '',
     note: 'M3 to M8 confirmed; M2, M2.5 memory.',
   },
+  'iso-7379': {
+    title: 'ISO 7379, Hexagon socket head shoulder screws',
+    edition: '',
+    note: 'Shoulders and heads of M5, M6 and M8 confirmed; tolerance of the length and the length series from memory.',
+  },
   'iso-273': { title: 'ISO 273, Clearance holes for bolts and screws', edition: '1979', note: 'Confirmed.' },
   'iso-4026': {
     title: 'ISO 4026, Hexagon socket set screws with flat point',

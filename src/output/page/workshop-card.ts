@@ -119,7 +119,7 @@ function chase({ fit, drive, cautions }: Report): Step | undefined {
   };
 }
 
-function mount({ hardware, checks, cautions }: Report): Step {
+function mount({ part, hardware, checks, cautions }: Report): Step {
   const floats = cautions.filter((text) => text.startsWith(NUT_FLOATS));
   const items = hardware.map(({ item, size, count }) => `${count} × ${size} ${item}`);
   return {
@@ -129,12 +129,17 @@ function mount({ hardware, checks, cautions }: Report): Step {
       ...cracks(cautions),
       ...cautions.filter((text) => text === WASH),
       ...(items.length > 0 ? [`Put in ${items.join('; ')}: finger tight.`] : []),
-      ...(floats.length > 0
-        ? [...floats, 'Tighten the screws of the carriage alone, crosswise in two rounds.']
-        : [centring(checks)]),
+      ...(floats.length > 0 ? [...floats, ...besideFloat(part, floats)] : [centring(checks)]),
       ...cautions.filter((text) => text.startsWith(TIGHTEN_EACH)),
     ],
   };
+}
+
+/** What is tightened besides a nut that floats: its plate is. */
+function besideFloat(part: string, floats: readonly string[]): string[] {
+  if (part !== 'adapter') return [];
+  const alone = floats.some((text) => /not tighten|nothing is tightened/.test(text)) ? ' alone' : '';
+  return [`Tighten the screws of the carriage${alone}, crosswise in two rounds.`];
 }
 
 /** How the part finds its place before its screws are tightened. */

@@ -8,6 +8,7 @@ import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet, Pull } from '../../sheet/sections/duty.js';
 import { fault } from '../../units/faults.js';
 import { CATCH_GAP } from '../common/bought-nut.js';
+import { type Float, floatOf } from '../common/float.js';
 import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import type { DesignBase } from '../part-kind.js';
@@ -36,8 +37,9 @@ export interface AdapterDesign extends DesignBase {
   readonly nut?: NutSide;
   readonly carriage: CarriageSide;
   readonly registers: Registers;
-  /** each way, of a floating nut */
+  /** how a floating nut floats: sideways each way, and on what */
   readonly float?: number;
+  readonly spacers?: Float;
   readonly hold?: 'screws' | 'keys';
   readonly screw?: Screw;
   readonly catchNut?: CatchNut;
@@ -54,6 +56,19 @@ export interface AdapterDesign extends DesignBase {
 const DEFAULT_CALIPERS = 0.03;
 
 /**
+ * What stands in the holes of a floating nut; undefined where no listed screw passes them.
+ * @throws InputError its holes are tapped
+ */
+function spacersOf(sheet: AdapterSheet, nut: NutSide, notes: Assumptions): Float | undefined {
+  if (nut.tapped)
+    throw fault('nut.thread', 'tapped', 'must be clear: a floating nut slides on what stands in its holes');
+  const { screw, diameter } = nut.pattern;
+  if (!screw) return undefined;
+  const about = { field: 'float', screw, thickness: nut.flangeThickness, hole: diameter.likely };
+  return floatOf(sheet.float ?? {}, about, notes);
+}
+
+/**
  * Works an adapter out from its sheet: outline, bore, registers, joints, and the turn between the two patterns.
  * @throws InputError values that contradict each other or cannot be a plate
  */
@@ -68,8 +83,12 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
   const nut = nutSide(sheet, calipers, notes);
   const carriage = carriageSide(sheet, calipers, notes);
   const registers = registersOf(sheet, nut, notes);
-  const float = kind === 'floating' ? notes.or(sheet.float, 'float', 0.3, 'enough for a bent screw') : undefined;
   const hold = kind === 'floating' ? notes.or(sheet.hold, 'hold', 'screws', 'through the holes of the nut') : undefined;
+  const spacers = hold === 'screws' ? spacersOf(sheet, nut!, notes) : undefined;
+  const float =
+    kind === 'floating'
+      ? (spacers?.sideways ?? notes.or<number>(sheet.float?.sideways, 'float.sideways', 0.3, 'enough for a bent screw'))
+      : undefined;
   const roof = printer.bridging === 'none' ? {} : { roof: printer.bridging };
   const known = withJoints(sheet, { nut, carriage, registers, float, hold, screw, ...roof }, notes);
   const input = inputOf(sheet, known, notes);
@@ -92,6 +111,7 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     registers,
     ...(float === undefined ? {} : { float }),
     ...(hold === undefined ? {} : { hold }),
+    ...(spacers ? { spacers } : {}),
     ...(screw ? { screw } : {}),
     ...(sheet.catch_nut
       ? { catchNut: { height: sheet.catch_nut.height.value, gap: sheet.catch_nut.gap ?? CATCH_GAP.usual } }

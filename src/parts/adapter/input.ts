@@ -1,5 +1,6 @@
 import type { Assumptions } from '../../sheet/assumptions.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
+import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { CATCH_GAP, nutPocket } from '../common/bought-nut.js';
@@ -29,7 +30,10 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
   if (registers.nut === 'recess' || registers.carriage !== 'none')
     notes.or(sheet.register?.depth, 'register.depth', 1, 'enough to find the middle');
   const steps = stepsOf(sheet, known, depth);
-  const joints = [jointHole(carriage, roof), ...(nut && hold !== 'keys' ? [jointHole(nut, roof)] : [])];
+  const joints = [
+    jointHole(carriage, roof),
+    ...(nut && hold !== 'keys' ? [jointHole(nut, roof, hold === 'screws')] : []),
+  ];
   const catching = catchPocketOf(sheet, known);
   const sunk = Math.max(steps.outerStep?.depth ?? 0, catching?.depth ?? 0) + (steps.innerStep?.depth ?? 0);
   const needed = Math.ceil(2 * (Math.max(...joints.map(thicknessFor)) + sunk) - 1e-9) / 2;
@@ -39,7 +43,7 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
       ? {
           nut: {
             centres: hold === 'keys' ? [] : nut.pattern.centres,
-            hole: jointHole(nut, roof),
+            hole: jointHole(nut, roof, hold === 'screws'),
             clamped: nut.flangeThickness,
             seat: nut.seat,
             flange: nut.flange,
@@ -75,9 +79,14 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
   };
 }
 
-/** One of a pattern's holes: the clearance hole of the plate is that of the screw, or as large as the bought part's. */
-function jointHole({ pattern: { diameter, screw }, joint }: Side, roof: Known['roof']): JointHole {
-  return { joint, diameter: diameter.likely, ...(screw ? { screw } : {}), ...(roof ? { roof } : {}) };
+/**
+ * One of a pattern's holes: the clearance hole of the plate is that of the screw, or as large as the bought part's. A
+ * floating nut has wider ones, for what stands in them; its screws stand still in the plate.
+ */
+function jointHole({ pattern: { diameter, screw }, joint }: Side, roof: Known['roof'], stands = false): JointHole {
+  const wide = diameter.likely;
+  const size = stands && screw ? Math.min(wide, clearanceHole(screw, 'medium')) : wide;
+  return { joint, diameter: size, ...(screw ? { screw } : {}), ...(roof ? { roof } : {}) };
 }
 
 function boreFor(sheet: AdapterSheet, { nut, registers, screw }: Known, float: number, notes: Assumptions): number {

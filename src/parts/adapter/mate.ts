@@ -7,11 +7,14 @@ import { cylinder, type Shape } from '../../solid/recipe.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
+import { type FloatTrial, floatFinding, floatPins, LEAST_TRIED } from '../common/float-mate.js';
 import { turned } from '../common/hole-pattern.js';
 import { boreOf } from '../common/joints.js';
 import { TRUE_SIZES } from '../common/print-sizes.js';
 import type { AdapterDesign } from './dimensions.js';
+import { finishedFloat, floatStop } from './float-stop.js';
 import type { PatternHoles, Point } from './plan.js';
+import { flangeShape } from './seated-nut.js';
 import { plateSolid } from './solid.js';
 
 const MATE: CheckFacts = {
@@ -25,6 +28,9 @@ const MATE: CheckFacts = {
   moves: 'nut.holes, carriage.holes, plate.bore',
 };
 
+/** Faces that lie on one another are kept apart by this, mm. */
+const AIR = 0.01;
+
 /** Puts every screw, and the nut's body, where they were measured, into the plate at finished sizes. */
 export function mateAdapter(design: AdapterDesign, kernel: Kernel): Finding[] {
   const { plate } = design.layout;
@@ -33,7 +39,36 @@ export function mateAdapter(design: AdapterDesign, kernel: Kernel): Finding[] {
   const pins = pinsOf(design);
   const [common] = kernel.commonVolumes(shape, { kind: 'union', of: pins }, [{ by: [0, 0, 0], turn: 0 }]);
   const message = `${pins.length} screws and bodies stand in the plate at finished sizes`;
-  return [finding(MATE, valued(exactly(common!), `${message}, ${plain(common!)} mm³ of them in its plastic`))];
+  const stands = finding(MATE, valued(exactly(common!), `${message}, ${plain(common!)} mm³ of them in its plastic`));
+  return [stands, ...floatTrial(design, shape).map((trial) => floatFinding(trial, kernel))];
+}
+
+/** The bought nut, its flange over what stands in its holes and its body in the bore, moved against the plate. */
+function floatTrial(design: AdapterDesign, plate: Shape): FloatTrial[] {
+  const { nut, spacers, seatHeight, layout } = design;
+  if (!nut || !spacers) return [];
+  const { turn } = layout.clocking;
+  const around = (points: readonly Point[]) => points.map((point) => turned(point, turn));
+  const [from, to] =
+    nut.seat === 'outside'
+      ? [seatHeight + AIR, seatHeight + nut.flangeThickness]
+      : [seatHeight - nut.flangeThickness, seatHeight - AIR];
+  const flange: Shape = { kind: 'prism', outlines: [around(flangeShape(nut.flange))], from, to };
+  const holes = nut.pattern.centres.map((at) => pin(turned(at, turn), nut.pattern.diameter.likely, to));
+  const body = nut.stands === 'through' ? [pin([0, 0], nut.body.likely, layout.plate.thickness)] : [];
+  const pins = floatPins(around(nut.pattern.centres), { pin: spacers.pin, from: from - 1, to: to + 1 });
+  const stop = floatStop(design);
+  const free = finishedFloat(design);
+  if (free < LEAST_TRIED) return [];
+  return [
+    {
+      still: [plate, pins],
+      moving: { kind: 'union', of: [{ kind: 'difference', of: [flange, ...holes] }, ...body] },
+      free,
+      stop: stop.sideways.likely,
+      radius: stop.radius,
+    },
+  ];
 }
 
 /** Screws at the measured places, turned with the nut; where the plate itself holds the thread, as thick as its bore. */

@@ -2,6 +2,7 @@ import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { CATCH_OFFER, screwHolding } from '../common/bought-nut.js';
 import { crackCautions, DRIVE_CAUTIONS, LOCK_BY_NUTS, NUT_FLOATS, roofCautions } from '../common/cautions.js';
+import { floatCare } from '../common/float.js';
 import type { Particulars } from '../part-kind.js';
 import type { AdapterDesign } from './dimensions.js';
 import { adapterAdvice, bedFace, opensOnBed } from './print-advice.js';
@@ -47,15 +48,14 @@ function ownCautions(design: AdapterDesign): string[] {
   ];
 }
 
-/** A floating nut whose screws are tightened floats no more. */
-function floatWords({ kind, hold, material }: AdapterDesign): string[] {
+/** A floating nut that is clamped floats no more. */
+function floatWords({ kind, hold, spacers, material }: AdapterDesign): string[] {
   if (kind !== 'floating') return [];
-  const lock = material.stressCracks ? 'prevailing-torque nuts' : 'thread lock';
-  return hold === 'keys'
-    ? [
-        `${NUT_FLOATS} between its keys: nothing is tightened on it. Nothing but its load holds it down: for a vertical axis whose weight rests on the nut only.`,
-      ]
-    : [
-        `${NUT_FLOATS}: do not tighten its screws; with ${lock}, run them home, then back them off until the flange moves by hand.`,
-      ];
+  if (hold === 'keys')
+    return [
+      `${NUT_FLOATS} between its keys: nothing is tightened on it. Nothing but its load holds it down: for a vertical axis whose weight rests on the nut only.`,
+    ];
+  return spacers
+    ? [floatCare(spacers, material)]
+    : [`${NUT_FLOATS}: do not tighten its screws; back them off until the flange moves by hand.`];
 }

@@ -2,11 +2,12 @@ import { hexNut } from '../../standards/fasteners/nuts.js';
 import { type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
 import { plain } from '../../units/format.js';
+import { floatGrip, floatHardware } from '../common/float.js';
 import { nextCapScrewLength, screwLengthWithin } from '../common/screw-length.js';
 import type { HardwareRow } from '../part-kind.js';
 import type { AdapterDesign } from './dimensions.js';
 import type { PatternHoles } from './plan.js';
-import type { Side } from './sides.js';
+import type { NutSide, Side } from './sides.js';
 
 /** The screws of one pattern. */
 export interface Screws {
@@ -21,9 +22,10 @@ export interface Screws {
 }
 
 /** Screws that hold the nut to the plate; undefined where no listed screw passes, or none is needed. */
-export function nutScrews({ nut, layout: { plate } }: AdapterDesign): Screws | undefined {
+export function nutScrews({ nut, spacers, layout: { plate } }: AdapterDesign): Screws | undefined {
   if (!nut || !plate.nutHoles) return undefined;
-  return screwsOf(nut, plate.nutHoles, nut.flangeThickness, 'nut.flange.thickness');
+  const beyond = spacers ? floatGrip(spacers) : nut.flangeThickness;
+  return screwsOf(nut, plate.nutHoles, beyond, 'nut.flange.thickness');
 }
 
 /** Screws that hold the plate to the carriage. */
@@ -71,7 +73,7 @@ export function adapterHardware(design: AdapterDesign): HardwareRow[] {
   const { nut, carriage } = design;
   const roofed = design.printer.bridging !== 'none';
   const rows = [
-    ...(nut ? rowsFor(nutScrews(design), nut, roofed) : []),
+    ...(nut ? nutRows(design, nut, roofed) : []),
     ...rowsFor(carriageScrews(design), carriage, roofed),
     ...(design.catchNut && design.screw
       ? [{ item: 'catch nut, metal', size: design.screw.designation ?? 'as the screw', count: 1 }]
@@ -84,6 +86,19 @@ export function adapterHardware(design: AdapterDesign): HardwareRow[] {
     else merged[same] = { ...row, count: merged[same]!.count + row.count };
   }
   return merged;
+}
+
+/** Screws of the nut; where it floats, with what they stand in, and a washer under each head that holds it down. */
+function nutRows(design: AdapterDesign, nut: NutSide, roofed: boolean): HardwareRow[] {
+  const { spacers } = design;
+  const rows = rowsFor(nutScrews(design), nut, roofed);
+  if (!spacers) return rows;
+  const count = nut.pattern.centres.length;
+  const [, ...others] = rows;
+  if (spacers.spacer === 'shoulder') return [...floatHardware(spacers, count), ...others];
+  const washers = rows.some(({ item }) => item.startsWith('plain washer'));
+  const under = { item: 'plain washer ISO 7089', size: spacers.screw, count };
+  return [...rows, ...floatHardware(spacers, count), ...(washers ? [] : [under])];
 }
 
 function rowsFor(screws: Screws | undefined, { joint, tapped, pattern }: Side, roofed: boolean): HardwareRow[] {

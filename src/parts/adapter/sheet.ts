@@ -2,6 +2,7 @@ import * as z from 'zod';
 import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
 import { partName } from '../../sheet/sections/common.js';
 import { dutySection } from '../../sheet/sections/duty.js';
+import { floatSection } from '../../sheet/sections/float.js';
 import { patternSection } from '../../sheet/sections/holes.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
@@ -124,7 +125,7 @@ export const adapterSchema = map({
     clearance: quantity('length', { least: 0, most: 2 }, 'on the diameter').optional(),
   }).optional(),
   clocking: quantity('angle', { least: -360, most: 360 }, 'turn of the nut; else worked out').optional(),
-  float: quantity('length', { least: 0.05, most: 3 }, 'sideways, each way, of a floating nut').optional(),
+  float: floatSection.optional().describe('of a floating nut; a length is the float sideways'),
   hold: word(['screws', 'keys'], 'what keeps a floating nut from turning').optional(),
   screw: screwSection.optional(),
   catch_nut: catchNutSection.optional(),

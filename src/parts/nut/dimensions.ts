@@ -26,6 +26,7 @@ import { familyOf } from './family/family.js';
 import { catchPocketOf } from './family/pocket.js';
 import { withFamilySizes } from './family/sizes.js';
 import { resolveFit } from './fit-classes.js';
+import { nutFloat, requireFloatHoles, withFloatHoles } from './float.js';
 import { requireMarkFits } from './mark.js';
 import type { Carriage, HeadSide, Holes, NutDesign } from './nut-design.js';
 import type { Flange, NutSizes } from './nut-sizes.js';
@@ -57,7 +58,9 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const material = resolveMaterial(sheet.material, presets, assumptions);
   const printer = resolvePrinter(sheet.printer, presets, assumptions);
   const fit = resolveFit(sheet.fit, assumptions);
-  const holes = holesOf(sheet, printer, assumptions);
+  const float = nutFloat(sheet, assumptions);
+  const holes = holesOf(float ? withFloatHoles(sheet, float, assumptions) : sheet, printer, assumptions);
+  if (float) requireFloatHoles(holes!);
   const carriage = carriageOf(sheet, calipers, assumptions);
   const finished = finishedSizes(sheet, { screw, fit, holes, carriage, chordError: printer.chordError }, assumptions);
   const printed = printedSizes(finished, material, printer);
@@ -86,6 +89,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     printed,
     ...(holes ? { holes } : {}),
     carriage,
+    ...(float ? { float } : {}),
     ...(sheet.mounting ? { mounting: sheet.mounting } : {}),
     ...(mark ? { mark } : {}),
     material,

@@ -1,13 +1,13 @@
 import type { FitBlock } from '../../fit/stack/fit-block.js';
 import { EFFECTS } from '../../sheet/sections/effects.js';
+import { sum } from '../../units/measured.js';
 import { parseQuantity } from '../../units/quantity.js';
+import { USUAL_BACKLASH } from '../common/backlash.js';
 import { PLACE_SCATTER, planeResidual } from '../common/residual.js';
 import type { NutDesign } from './dimensions.js';
 import { fitWithChances } from './fit-figures.js';
+import { lostByFloat } from './float.js';
 import type { NutInput } from './stack.js';
-
-/** Backlash up to which an axis is usually content, mm. @source common-practice */
-export const USUAL_BACKLASH = { vertical: 0.3, other: 0.1 } as const;
 
 /** A chance above this is as good as certain; below the other it is none. */
 const SURE = 0.95;
@@ -19,6 +19,7 @@ const COUNTED = 5;
 export function nutFit(design: NutDesign): FitBlock {
   const fit = fitWithChances(design);
   const wanted = wantedPlay(design);
+  const lost = lostByFloat(design);
   const holes = holeErrors(design);
   const { tolerance } = design.screw.inHand;
   return {
@@ -29,12 +30,12 @@ export function nutFit(design: NutDesign): FitBlock {
     root_gap: fit.rootGap,
     axial_clearance: fit.axial,
     axial_clearance_fresh: fit.freshAxial,
-    backlash: fit.play,
+    backlash: { ...sum(fit.play, lost), worst: [fit.play.worst[0] + lost.least, fit.play.worst[1] + lost.most] },
     probabilities: {
       starts: fit.starts,
       turns: fit.turns,
       turns_run_in: fit.turnsRunIn,
-      under_wanted_play: fit.playBelow(wanted),
+      under_wanted_play: fit.playBelow(wanted - lost.most),
     },
     wanted_play: wanted,
     contributors: contributors(fit.results),

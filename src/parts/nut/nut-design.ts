@@ -6,6 +6,7 @@ import type { DutySheet, Pull } from '../../sheet/sections/duty.js';
 import type { Effects } from '../../sheet/sections/effects.js';
 import type { Measured } from '../../units/measured.js';
 import type { NutPocket } from '../common/bought-nut.js';
+import type { Float } from '../common/float.js';
 import type { HolePattern } from '../common/hole-pattern.js';
 import type { Joint, JointHole } from '../common/joints.js';
 import type { DesignBase } from '../part-kind.js';
@@ -39,6 +40,8 @@ export interface NutDesign extends DesignBase {
   readonly printed: NutSizes;
   readonly holes?: Holes;
   readonly carriage: Carriage;
+  /** how it floats; undefined where its screws are tightened */
+  readonly float?: Float;
   readonly mounting?: 'flange-up' | 'flange-down';
   readonly mark?: Mark;
   readonly material: Material;

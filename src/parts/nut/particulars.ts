@@ -6,11 +6,13 @@ import { washer } from '../../standards/fasteners/washer.js';
 import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { crackCautions, DRIVE_CAUTIONS, GREASE_ALONE, LOCK_BY_NUTS, roofCautions } from '../common/cautions.js';
+import { type Float, floatCare, floatGrip, floatHardware } from '../common/float.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
-import type { NutDesign } from './dimensions.js';
+import type { Carriage, Holes, NutDesign } from './dimensions.js';
 import { nutFit } from './fit-block.js';
 import { fitFigures } from './fit-figures.js';
+import { lostByFloat } from './float.js';
 import { pocketOf } from './pockets.js';
 import { opensOnBed, printAdvice } from './print-advice.js';
 
@@ -21,6 +23,7 @@ export function nutParticulars(design: NutDesign): Particulars {
     cautions: [
       ...roofCautions(design.holes?.roof, opensOnBed(design)),
       ...materialCautions(design),
+      ...(design.float ? [floatCare(design.float, design.material)] : []),
       ...switchedOff(design),
       ...DRIVE_CAUTIONS,
     ],
@@ -28,7 +31,7 @@ export function nutParticulars(design: NutDesign): Particulars {
     print: printAdvice(design),
     fit: nutFit(design),
     // one figure of play, that of the fit
-    drive: withPlay(design.drive, Math.max(0, fitFigures(design).play.likely)),
+    drive: withPlay(design.drive, Math.max(0, fitFigures(design).play.likely + lostByFloat(design).likely)),
   };
 }
 
@@ -38,8 +41,9 @@ function materialCautions({ material, holes, family }: NutDesign): string[] {
   return [...(material.moistureGrowth < 0.003 ? [] : [grows]), ...crackCautions(material, ...instead)];
 }
 
-function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {
+function hardware({ holes, finished, carriage, float }: NutDesign): HardwareRow[] {
   if (!holes?.screw) return [];
+  if (float) return floatingHardware(float, holes, carriage);
   const { screw, joint } = holes;
   const count = holes.centres.length;
   const plate = finished.flange?.thickness ?? finished.length;
@@ -66,6 +70,23 @@ function hardware({ holes, finished, carriage }: NutDesign): HardwareRow[] {
   const washers = under.filter((hole) => hole < washer(screw).outside).length;
   if (washers > 0) rows.push({ item: 'plain washer ISO 7089', size: screw, count: washers * count });
   return rows;
+}
+
+/** Sleeves or shoulders with what holds them to the carriage. */
+function floatingHardware(float: Float, { centres }: Holes, { thickness }: Carriage): HardwareRow[] {
+  const { screw, spacer } = float;
+  const count = centres.length;
+  const nuts = { item: 'hexagon nut ISO 4032', size: screw, count };
+  if (spacer === 'shoulder') return [...floatHardware(float, count), nuts];
+  const beyond = hexNut(screw).height + 1.5 * fastenerThread(screw).pitch + washer(screw).thickness;
+  const least = thickness && floatGrip(float) + thickness.likely + beyond;
+  const length = least && nextCapScrewLength(screw, least);
+  return [
+    { item: 'socket cap screw ISO 4762', size: length ? `${screw}x${plain(length)}` : screw, count },
+    ...floatHardware(float, count),
+    nuts,
+    { item: 'plain washer ISO 7089', size: screw, count: 2 * count },
+  ];
 }
 
 /** A fit that leaves something out must say so. */

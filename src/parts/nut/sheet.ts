@@ -3,6 +3,7 @@ import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
 import { partName } from '../../sheet/sections/common.js';
 import { dutySection } from '../../sheet/sections/duty.js';
 import { effectsSection } from '../../sheet/sections/effects.js';
+import { floatSection } from '../../sheet/sections/float.js';
 import { holesSection, patternSection } from '../../sheet/sections/holes.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
@@ -94,6 +95,7 @@ export const nutSchema = map({
     thickness: reading('length', { above: 0, most: 200 }).optional(),
     holes: patternSection.optional(),
   }).optional(),
+  float: floatSection.optional().describe('left out: its screws are tightened, and hold it'),
   mounting: word(['flange-up', 'flange-down'], 'where the flange is on the machine').optional(),
   fit: fitSection.optional(),
   lead_in: quantity('length', { least: 0, most: 10 }, 'depth of the chamfer past the thread at both ends').optional(),

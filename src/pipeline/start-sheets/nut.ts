@@ -154,7 +154,8 @@ fit: running                    # close, running, loose; or {diametral: 0.3 mm, 
 # lead_in: 0.5 mm               # chamfer past the thread at both ends
 # relief: 0.4 mm                # chamfer against the squashed first layer
 # fillet: 1 mm                  # between flange and body
-${isMarked ? '# mark: LEFT                    # a name raised on the flange\n' : ''}# calipers: 0.02 mm             # half-width of a reading, where it does not say its own
+${isMarked ? '# mark: LEFT                    # a name raised on the flange\n' : ''}# float: 0.3 mm                # sideways, on sleeves: its screws never clamp it; left out, they do
+# calipers: 0.02 mm             # half-width of a reading, where it does not say its own
 # limits: {wall: 2 mm}          # a check's limit changed; the report tells
 
 ${family}

@@ -189,6 +189,29 @@ describe('adapter', () => {
     expect(finding(report, 'pocket-floor')!.message).toMatch(/^5\.4 mm|^6 mm/);
   });
 
+  it('floats on sleeves that are tightened on the plate: free within its float on the solid, stopped beyond', async () => {
+    const floating = {
+      ...PLAIN,
+      kind: 'floating',
+      screw: 'Tr8x2',
+      nut: {
+        ...PLAIN.nut,
+        flange: { diameter: 34, thickness: 3.5 },
+        holes: { count: 4, circle: 24, start: 45, diameter: 5.6, screw: 'M3' },
+        joint: 'insert',
+      },
+      carriage: { bore: 10.8, thickness: 8, holes: { count: 4, circle: 44, diameter: 3.4, screw: 'M3' } },
+      plate: { thickness: 8, outline: { shape: 'round', diameter: 60 } },
+    };
+    const { report } = await makePart(floating, { kernel });
+    expect(finding(report, 'solid-float')).toMatchObject({ verdict: 'pass' });
+    expect(finding(report, 'mount-float')!.value).toBeCloseTo(0.3, 9);
+    // 0.05 mm along, and 2 · 2 · 0.3 / (2 π · 12) by turning
+    expect(finding(report, 'float-backlash')!.value).toBeCloseTo(0.05 + 1.2 / (24 * Math.PI), 6);
+    expect(report.hardware).toContainEqual({ item: 'sleeve, steel or brass', size: '5 x 3.2 x 3.55 mm', count: 4 });
+    expect(report.cautions.join()).toContain('Nothing tight may clamp the flange');
+  });
+
   it('floats between its limits and says how far it turns', () => {
     const report = judged({ ...PLAIN, kind: 'floating' });
     // flange holes 3.5 mm on M3 screws: 0.25 mm each way

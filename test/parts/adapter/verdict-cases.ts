@@ -34,6 +34,14 @@ const BLANK = {
   material: 'petg',
   printer: { compensation: 'none' },
 };
+/** The nut's holes drilled for sleeves, so that it floats. */
+const FLOATING = {
+  kind: 'floating',
+  screw: 'Tr8x2',
+  nut: { flange: { diameter: 30, thickness: 3.5 }, holes: { count: 4, circle: 20, diameter: 5.6, screw: 'M3' } },
+  carriage: { holes: { count: 4, circle: 44, diameter: 3.4, screw: 'M3' } },
+  plate: { thickness: 8, outline: { shape: 'round', diameter: 58 } },
+} as const;
 const WIDE = { shape: 'round', diameter: 60 };
 
 /** A sheet for each word that each check can say. */
@@ -107,6 +115,16 @@ export const ADAPTER_CASES: VerdictCases = {
     yes: [PLAIN, { kind: 'floating' }],
     perhaps: [PLAIN, { kind: 'floating', float: 0.2 }],
     but: [PLAIN, { kind: 'floating', float: 0.1 }],
+  },
+  'float-backlash': {
+    yes: [PLAIN, { ...FLOATING, duty: { axis: 'vertical' } }],
+    perhaps: [PLAIN, { ...FLOATING, float: { along: 0.08 }, limits: { 'float-backlash': { max: 0.13 } } }],
+    but: [PLAIN, { ...FLOATING, float: { along: 0.2 } }],
+    'not-told': [PLAIN, { kind: 'floating' }],
+  },
+  'sleeve-seat': {
+    yes: [PLAIN, { ...FLOATING, nut: { ...FLOATING.nut, joint: 'insert' } }],
+    no: [PLAIN, { ...FLOATING, nut: { ...FLOATING.nut, joint: 'hexagon' }, float: { sleeve: 4.2 } }],
   },
   'rim-wall': {
     yes: [BLANK, {}],

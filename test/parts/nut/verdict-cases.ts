@@ -128,6 +128,11 @@ export const NUT_CASES: VerdictCases = {
     perhaps: [SOUND_NUT, { carriage: { holes: { ...CARRIAGE_HOLES, circle: 26.2 } } }],
     but: [SOUND_NUT, { holes: { fit: 'fine' } }],
   },
+  'float-pull': {
+    yes: [SOUND_NUT, { float: 0.3, holes: { fit: undefined } }],
+    no: [SOUND_NUT, { float: 0.3, holes: { fit: undefined }, limits: { 'float-pull': { max: 0.1 } } }],
+    'not-told': [SOUND_NUT, { float: 0.3, holes: { fit: undefined }, duty: undefined }],
+  },
   'bolt-clamp': {
     yes: [SOUND_NUT, {}],
     no: [SOUND_NUT, { screw: 'M5' }],

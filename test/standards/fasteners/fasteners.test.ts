@@ -5,6 +5,7 @@ import { hexNut, thinNut } from '../../../src/standards/fasteners/nuts.js';
 import { heatSetBore, selfTapBore, threadFormingHole } from '../../../src/standards/fasteners/plastic-holes.js';
 import { setScrew } from '../../../src/standards/fasteners/set-screw.js';
 import { setScrewHolding } from '../../../src/standards/fasteners/set-screw-holding.js';
+import { shoulderScrew } from '../../../src/standards/fasteners/shoulder-screw.js';
 import { FASTENER_SIZES, fastenerThread } from '../../../src/standards/fasteners/sizes.js';
 import { preloadFromTorque, seatingTorque, tightening } from '../../../src/standards/fasteners/tightening.js';
 import { washer } from '../../../src/standards/fasteners/washer.js';
@@ -76,5 +77,20 @@ describe('setScrewHolding', () => {
     expect(row.seatingTorque).toBeCloseTo(4067.5, 0);
     expect(setScrewHolding({ diameter: 3 }).size).toBe('#4');
     expect(() => setScrewHolding({ diameter: 1 })).toThrow(/1.5 to 26/);
+  });
+});
+
+describe('shoulder screws', () => {
+  // ISO 7379: shoulder with its limits, head
+  it.each([
+    ['M5', 6, 5.96, 5.99, 10.2, 4.5],
+    ['M6', 8, 7.951, 7.987, 13.3, 5.5],
+    ['M8', 10, 9.951, 9.987, 16.3, 7],
+  ] as const)('of thread %s', (size, shoulder, least, most, headDiameter, headHeight) => {
+    expect(shoulderScrew(size)).toEqual({ shoulder, least, most, headDiameter, headHeight });
+  });
+
+  it('have no thread of M3', () => {
+    expect(() => shoulderScrew('M3')).toThrow('M5, M6, M8');
   });
 });

@@ -46,6 +46,7 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
     flat: fc.constantFrom(false, false, true),
     cutout: fc.constantFrom(undefined, undefined, undefined, 'round', 'square'),
     step: maybe(fc.tuple(within(2, 10), within(1, 3))),
+    float: fc.constantFrom(undefined, 0.25, { sideways: 0.3, along: 0.1 }),
     hold: fc.constantFrom(undefined, 'screws', 'keys'),
     flange: fc.constantFrom('round', 'round', 'flats', 'square'),
     thickness: maybe(within(6, 14)),
@@ -133,6 +134,7 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
           ? undefined
           : r.register && { carriage: r.register },
       hold: r.kind === 'floating' ? r.hold : undefined,
+      float: r.kind === 'floating' ? r.float : undefined,
       material: r.material,
       printer: { ...r.printing, layer: 0.2 },
       duty: { load: 10, temperature: 25, axis: 'horizontal' },

@@ -92,6 +92,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
     printing,
     mounting: fc.constantFrom('flange-up', 'flange-down', undefined),
     mark: fc.constantFrom(undefined, undefined, undefined, 'A1', 'Z 2'),
+    float: fc.constantFrom(undefined, undefined, 0.2, 0.4),
     leadIn: maybe(within(0, 0.8)),
     relief: maybe(within(0, 0.6)),
     fillet: maybe(within(0, 2)),
@@ -171,6 +172,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
             holes: { ...places, screw: r.holes.screw, joint, head: r.holes.head },
           }
         : {}),
+      float: flanged && joint === 'through' ? r.float : undefined,
       mounting: flanged ? r.mounting : undefined,
       mark: flanged ? r.mark : undefined,
       lead_in: r.leadIn,

@@ -11,10 +11,20 @@ import {
   pocketFloor,
   screwEnters,
   screwLength,
+  sleeveSeat,
   threadLength,
 } from './joints.js';
 import { clocking, headRoom, holeEdge, mountRoom } from './place.js';
-import { catchNut, mountBore, mountFloat, mountSeat, printSupport, rimHeight, rimWall } from './seat.js';
+import {
+  catchNut,
+  floatBacklashCheck,
+  mountBore,
+  mountFloat,
+  mountSeat,
+  printSupport,
+  rimHeight,
+  rimWall,
+} from './seat.js';
 import { endStop, plateBending, plateSag } from './strength.js';
 
 /** Every check of an adapter, in the order of the report. */
@@ -32,11 +42,13 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   mountSeat,
   mountBore,
   mountFloat,
+  floatBacklashCheck,
   rimWall,
   rimHeight,
   mountRoom,
   headSeat,
   nutClamp,
+  sleeveSeat,
   carriageClamp,
   plateBending,
   plateSag,

@@ -1,15 +1,18 @@
 import { type Check, hard, type Outcome, soft, told, valued } from '../../../fit/check.js';
+import { pressureWhileTightening } from '../../../mechanics/strength/allowable.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { plain } from '../../../units/format.js';
 import { exactly, scaled, shifted, sum } from '../../../units/measured.js';
 import {
   type BoltedPattern,
+  clampForce,
   type HeadOnHole,
   judgeClamp,
   judgeHeads,
   judgePosition,
   patternError,
 } from '../../common/bolting.js';
+import { floatHead } from '../../common/float.js';
 import { headRadius, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
@@ -39,6 +42,11 @@ function bolted({ holes }: Drawn): BoltedPattern {
   return { hole: holes.hole, centres: holes.centres, length: held };
 }
 
+/** Outside of what stands in the holes of the bought part: a screw, or the sleeve around it. */
+function pinOf({ side, holes }: Drawn, { nut, spacers }: AdapterDesign): number {
+  return side === nut && spacers ? spacers.pin : fastenerThread(holes.hole.screw!).diameter;
+}
+
 /** Whether all screws of a pattern go in together. */
 function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | undefined {
   const screw = drawn?.holes.hole.screw;
@@ -48,7 +56,7 @@ function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | un
   const held = drawn.holes.hole.joint === 'insert' || drawn.holes.hole.joint === 'tapped';
   const { diameter } = drawn.holes.hole;
   const plate = held ? exactly(0) : shifted(holeResidual(design, diameter), diameter - nominal);
-  const bought = tapped ? 0 : pattern.diameter.likely - nominal;
+  const bought = tapped ? 0 : pattern.diameter.likely - pinOf(drawn, design);
   const reading = { least: 0, likely: 0, most: (pattern.spacing.most - pattern.spacing.likely) / 2 };
   return judgePosition(
     {
@@ -92,10 +100,39 @@ export const nutClamp: AdapterCheck = {
   moves: 'nut.joint, nut.holes, material, duty.pull',
   run: (design, limits) => {
     const drawn = nutSide(design);
-    if (!drawn || design.kind === 'floating') return undefined;
+    // sleeves and shoulders are clamped to the plate; bare screws are not tightened
+    if (!drawn || (design.kind === 'floating' && (design.spacers?.spacer ?? 'bare') === 'bare')) return undefined;
     // a flange on the carriage's side is pulled off its seat by what presses the plate on
     const carries = design.nut!.seat === 'outside' ? 'away' : 'onto';
     return judgeClamp(bolted(drawn), { ...design, carries }, limits);
+  },
+};
+
+/** A sleeve stands on the plate with all of its screw's force. */
+export const sleeveSeat: AdapterCheck = {
+  ...joint,
+  id: 'sleeve-seat',
+  title: 'Pressure of sleeves on the plate while tightening',
+  unit: 'MPa',
+  source: 'derived: strength by duration and heat',
+  moves: 'nut.joint, float.sleeve, material',
+  run: (design, limits) => {
+    const drawn = nutSide(design);
+    const { spacers, material } = design;
+    if (!drawn || !spacers || spacers.spacer === 'bare') return undefined;
+    const own = hard({ max: pressureWhileTightening(material) });
+    const { max = Infinity } = limits.of(own).pass;
+    if (drawn.holes.hole.joint === 'insert') return valued(exactly(0), 'they stand on the brass of the inserts', own);
+    const clamp = clampForce(bolted(drawn).hole, bolted(drawn).length, material);
+    const ring = (Math.PI / 4) * (spacers.pin ** 2 - drawn.holes.hole.diameter ** 2);
+    if (!clamp) return undefined;
+    const pressure = ring > 0 ? clamp.fresh / ring : Infinity;
+    const cure = pressure > max ? '; use nut.joint: insert, whose brass carries them, or wider sleeves' : '';
+    return valued(
+      exactly(pressure),
+      `${plain(clamp.fresh, 0)} N on a ring of ${plain(ring, 1)} mm² give ${plain(pressure, 1)} MPa of ${plain(max, 1)} MPa${cure}`,
+      own,
+    );
   },
 };
 
@@ -128,7 +165,8 @@ export const headSeat: AdapterCheck = {
   },
 };
 
-function headsOf({ side, holes }: Drawn, name: string, design: AdapterDesign): HeadOnHole[] {
+function headsOf(drawn: Drawn, name: string, design: AdapterDesign): HeadOnHole[] {
+  const { side, holes } = drawn;
   const { hole } = holes;
   if (hole.screw === undefined) return [];
   const screw = fastenerThread(hole.screw).diameter;
@@ -140,11 +178,12 @@ function headsOf({ side, holes }: Drawn, name: string, design: AdapterDesign): H
     screw,
   };
   const bare = held || hole.joint === 'hexagon';
+  const floats = side === design.nut ? design.spacers : undefined;
   const theirs = {
-    what: `${bare ? 'head' : 'washer'} on the ${name}`,
-    across: 2 * (bare ? headRadius({ ...hole, joint: 'through' }) : washerRadius(hole)),
+    what: `${floats?.spacer === 'shoulder' || (bare && !floats) ? 'head' : 'washer'} on the ${name}`,
+    across: floats ? floatHead(floats) : 2 * (bare ? headRadius({ ...hole, joint: 'through' }) : washerRadius(hole)),
     hole: side.pattern.diameter,
-    screw,
+    screw: pinOf(drawn, design),
   };
   return [...(held ? [] : [ours]), ...(side.tapped ? [] : [theirs])];
 }
@@ -254,7 +293,7 @@ export const screwEnters: AdapterCheck = {
       const screw = drawn?.holes.hole.screw;
       return !drawn || screw === undefined || drawn.side.tapped
         ? []
-        : [drawn.side.pattern.diameter.likely - fastenerThread(screw).diameter];
+        : [drawn.side.pattern.diameter.likely - pinOf(drawn, design)];
     });
     if (plays.length === 0) return undefined;
     const least = Math.min(...plays);

@@ -1,10 +1,14 @@
-import { type Check, soft, told, valued } from '../../../fit/check.js';
+import { type Check, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { floatTurn } from '../../../mechanics/float.js';
 import { plain } from '../../../units/format.js';
 import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
+import { USUAL_BACKLASH } from '../../common/backlash.js';
 import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
+import { type Float, floatBacklash, floatWords } from '../../common/float.js';
 import { LEDGE } from '../../common/ledge.js';
 import { holeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
+import { floatStop } from '../float-stop.js';
 import { isSolidRim, rimThickness } from '../plan.js';
 import { bedFace, hanging } from '../print-advice.js';
 import { flangeShape } from '../seated-nut.js';
@@ -91,24 +95,59 @@ export const mountFloat: AdapterCheck = {
   limits: soft({ min: 0.2, max: 0.5 }),
   moves: 'float, nut.holes.diameter, hold',
   run: (design) => {
-    const { nut, float, hold, layout, material } = design;
+    const { nut, float, hold, layout, spacers } = design;
     if (!nut || float === undefined) return undefined;
     const { plate } = layout;
-    const screw = nut.pattern.screwDiameter;
     const printed = (diameter: number) => sum(exactly(diameter), holeResidual(design, diameter));
     const inBore = nut.stands === 'through' ? [scaled(scaledBack(printed(plate.bore), nut.body), 0.5)] : [];
     const inStep = plate.outerStep
       ? [scaled(shifted(printed(plate.outerStep.diameter), -nut.flange.size[0]), 0.5)]
       : [];
-    const inHoles = hold === 'screws' ? [scaled(shifted(nut.pattern.diameter, -screw), 0.5)] : [exactly(float)];
-    const value = smallest(...inBore, ...inStep, ...inHoles);
-    const reach = Math.max(...nut.pattern.centres.map((centre) => Math.hypot(...centre)));
-    const turn = (Math.atan2(value.likely, reach) * 180) / Math.PI;
+    const inHoles = hold === 'screws' ? floatStop(design).sideways : exactly(float);
+    const value = smallest(...inBore, ...inStep, inHoles);
+    if (spacers) {
+      const cure = value.likely < 0.2 ? wider(spacers) : '';
+      return valued(value, `${floatWords(spacers, { ...floatStop(design), sideways: value })}${cure}`);
+    }
+    const turn = floatTurn({ float: Math.max(0, value.likely), radius: floatStop(design).radius });
     const keep =
-      hold === 'screws'
-        ? `screws with ${material.stressCracks ? 'prevailing-torque nuts' : 'thread lock'}, backed off until the flange moves; their shanks keep it from turning`
-        : 'keys keep it from turning; nothing but its load holds it down';
+      hold === 'keys'
+        ? 'keys keep it from turning; nothing but its load holds it down'
+        : 'no listed screw passes its holes';
     return valued(value, `${plain(value.likely)} mm each way and ${plain(2 * turn, 2)}° of turning play; ${keep}`);
+  },
+};
+
+/** Holes in a bought flange that are too small for what stands in them are drilled. */
+function wider({ pin, sideways, spacer }: Float): string {
+  const drilled = `drill the holes of the nut to ${plain(pin + 2 * sideways)} mm`;
+  return spacer === 'bare' ? `; ${drilled}, or wider for sleeves` : `; ${drilled}`;
+}
+
+/** Play that a float adds when the load reverses. */
+export const floatBacklashCheck: AdapterCheck = {
+  ...seat,
+  id: 'float-backlash',
+  question: 'axis',
+  title: 'Lost motion by the float of the nut',
+  unit: 'mm',
+  limits: soft({ max: USUAL_BACKLASH.vertical }),
+  moves: 'float.along, nut.holes.diameter, float.sleeve, hold',
+  run: (design, limits) => {
+    const { float, spacers, screw, duty } = design;
+    if (float === undefined) return undefined;
+    if (!screw) return notJudged('screw');
+    // where only its load holds it down, the nut lifts when the load turns round
+    const along = spacers?.along ?? exactly(0);
+    const lost = floatBacklash(along, floatStop(design), screw.lead);
+    const own = soft({ max: duty.axis === 'vertical' ? USUAL_BACKLASH.vertical : USUAL_BACKLASH.other });
+    const { max = 0 } = limits.of(own).pass;
+    const cure = lost.most > max ? '; shorter sleeves, smaller holes, or hold: keys' : '';
+    return valued(
+      lost,
+      `${plain(lost.likely)} mm besides what the thread has: ${plain(along.likely)} mm along, the rest by turning from stop to stop at a lead of ${plain(screw.lead)} mm${cure}`,
+      own,
+    );
   },
 };
 

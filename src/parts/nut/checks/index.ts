@@ -7,6 +7,7 @@ import { driveColumn, driveHolding, driveLayerGrid, driveSpeed, driveTorque, dri
 import { barrelPull, endStop, flangeBendingCheck, seatPressure } from './flange.js';
 import {
   boltClamp,
+  floatPull,
   headSeat,
   holeClearance,
   holeEdge,
@@ -65,6 +66,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   mountFloat,
   headSeat,
   boltClamp,
+  floatPull,
   mountBinding,
   threadPressureCheck,
   threadShearCheck,

@@ -1,14 +1,19 @@
 import { type Check, hard, type Limits, soft, valued } from '../../../fit/check.js';
+import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
+import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest, sum, widened } from '../../../units/measured.js';
 import { type HeadOnHole, judgeClamp, judgeHeads, judgePosition, patternError } from '../../common/bolting.js';
+import { floatHead, floatWords } from '../../common/float.js';
 import type { HolePattern } from '../../common/hole-pattern.js';
 import { headRadius as bareHead, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
+import { judgeCases, judgedTemperature } from '../../common/load-cases.js';
 import { fitPatterns } from '../../common/pattern-fit.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
 import type { Holes, NutDesign } from '../dimensions.js';
 import { edgeDistance, outsideBody } from '../edges.js';
+import { stopOf } from '../float.js';
 import { boreOf, headRadius, jointOf, openingRadius, pocketOf } from '../pockets.js';
 
 type NutCheck = Check<NutDesign>;
@@ -52,7 +57,39 @@ export const boltClamp: NutCheck = {
   unit: '',
   moves: 'holes.screw, holes.count, holes.joint, material, duty.pull',
   run: (design, limits) =>
-    design.holes ? judgeClamp(boltedPattern(design), { ...design, carries: 'away' }, limits) : undefined,
+    design.holes && !design.float
+      ? judgeClamp(boltedPattern(design), { ...design, carries: 'away' }, limits)
+      : undefined,
+};
+
+/** What holds a floating flange down must not sink into it. */
+export const floatPull: NutCheck = {
+  ...mount,
+  id: 'float-pull',
+  question: 'holds',
+  title: 'Pressure under the heads of a floating flange',
+  unit: 'MPa',
+  source: 'derived: strength by duration and heat',
+  moves: 'holes.screw, holes.count, float.spacer, material, duty.load',
+  run: (design, limits) => {
+    const { holes, float, material } = design;
+    if (!holes || !float) return undefined;
+    const most = Math.max(...screwShares(holes.centres));
+    const hole = printedHole(design, holes).most;
+    const ring = (Math.PI / 4) * (floatHead(float) ** 2 - hole ** 2);
+    const temperature = judgedTemperature(design.duty);
+    return judgeCases(design, limits, {
+      borne: ({ force, pull, duration }) =>
+        pull === 'onto'
+          ? undefined
+          : {
+              value: ring > 0 ? (most * force) / ring : Infinity,
+              allowed: allowableStress(material, { kind: 'pressure', duration, temperature }),
+              words: `${plain((most * force) / ring, 2)} MPa on the rings under ${holes.centres.length} heads`,
+            },
+      cure: 'more or larger screws, or plate washers',
+    });
+  },
 };
 
 /** Heads, washers and nuts that fall through their holes. */
@@ -65,17 +102,28 @@ export const headSeat: NutCheck = {
   grave: true,
   moves: 'holes.screw, holes.diameter, carriage.holes.diameter',
   run: (design) => {
-    const { holes, carriage } = design;
+    const { holes, carriage, float } = design;
     if (!holes) return undefined;
     const untold = holes.screwUnsure ? ['holes.screw'] : [];
     if (!holes.screw) return judgeHeads([], untold);
     const joint = jointOf(holes);
     const ours: HeadOnHole = {
-      what: seatName(joint),
-      across: seatDiameter(joint),
+      what: float?.spacer === 'shoulder' ? 'head' : seatName(joint),
+      across: float ? floatHead(float) : seatDiameter(joint),
       hole: printedHole(design, holes),
-      screw: holes.screwDiameter,
+      screw: pinOf(design, holes),
     };
+    const sleeve =
+      float?.spacer === 'sleeve' && carriage.holes
+        ? [
+            {
+              what: 'sleeve on the carriage',
+              across: float.pin,
+              hole: carriage.holes.diameter,
+              screw: holes.screwDiameter,
+            },
+          ]
+        : [];
     const head = isHeld(holes) || holes.joint === 'hexagon';
     const theirs = carriage.holes && {
       what: head ? 'head on the carriage' : 'washer on the carriage',
@@ -83,7 +131,7 @@ export const headSeat: NutCheck = {
       hole: carriage.holes.diameter,
       screw: holes.screwDiameter,
     };
-    return judgeHeads([...(isHeld(holes) ? [] : [ours]), ...(theirs ? [theirs] : [])], untold);
+    return judgeHeads([...(isHeld(holes) ? [] : [ours]), ...(theirs ? [theirs] : []), ...sleeve], untold);
   },
 };
 
@@ -97,12 +145,18 @@ function boltedPattern({ holes, finished }: NutDesign) {
   return { hole: jointOf(holes!), centres: holes!.centres, length: plate };
 }
 
+/** Outside of what stands in the nut's holes: a screw, or the sleeve around it. */
+function pinOf({ float }: NutDesign, { screwDiameter }: Holes): number {
+  return float?.pin ?? screwDiameter;
+}
+
 /** Half the play of screws in the nut's holes as they come out, and in the carriage's where they are known. */
 function halfPlay(design: NutDesign): Measured {
   const { carriage } = design;
   const holes = design.holes!;
-  const theirs = carriage.holes ? carriage.holes.diameter.likely - holes.screwDiameter : 0;
-  const ours = isHeld(holes) ? exactly(0) : shifted(printedHole(design, holes), -holes.screwDiameter);
+  // what is tightened on the carriage stands still while the nut floats
+  const theirs = carriage.holes && !design.float ? carriage.holes.diameter.likely - holes.screwDiameter : 0;
+  const ours = isHeld(holes) ? exactly(0) : shifted(printedHole(design, holes), -pinOf(design, holes));
   return scaled(shifted(ours, theirs), 0.5);
 }
 
@@ -126,10 +180,11 @@ export const holeClearance: NutCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_GAP }),
   moves: 'holes.circle, holes.screw, holes.head, body.diameter, fillet',
-  run: ({ holes, finished }, { pass: { min = LEAST_GAP } }) => {
+  run: ({ holes, finished, float }, { pass: { min = LEAST_GAP } }) => {
     if (!holes) return undefined;
     const { body, flange, fillet, thread, leadIn } = finished;
-    const head = headRadius(holes);
+    // a floating flange comes nearer to its heads by its float
+    const head = float && holes.head !== 'none' ? floatHead(float) / 2 + float.sideways : headRadius(holes);
     const opening = openingRadius(holes);
     const gaps = holes.centres.map((centre) => {
       const toBore = Math.hypot(...centre) - thread.major / 2 - leadIn;
@@ -275,20 +330,27 @@ export function radialFloat(design: NutDesign): Measured | undefined {
 export const mountFloat: NutCheck = {
   ...mount,
   id: 'mount-float',
-  title: 'Sideways float before the screws are tightened',
+  title: 'Sideways room of the nut',
   unit: 'mm',
   limits: soft({ min: 0.2, max: 0.5 }),
-  moves: 'holes.diameter, carriage.bore',
+  moves: 'float, holes.diameter, carriage.bore',
   run: (design, { pass: { min = 0 } }) => {
-    const { holes } = design;
+    const { holes, float: floats } = design;
     const float = radialFloat(design);
     if (!holes || !float) return undefined;
+    if (floats) {
+      const stop = { ...stopOf({ ...design, float: floats, holes }), sideways: float };
+      return valued(float, floatWords(floats, stop));
+    }
     const larger = holes.screw ? `, such as the coarse series, ${plain(clearanceHole(holes.screw, 'coarse'))} mm` : '';
     const help =
       float.likely < min
         ? `; larger holes${larger} let the nut find the screw`
         : '; tighten the screws with the axis at the end where the nut sits';
-    return valued(float, `the nut can move ${plain(float.likely)} mm sideways${help}`);
+    return valued(
+      float,
+      `room to align, no float: the nut can move ${plain(float.likely)} mm sideways until its screws are tightened${help}`,
+    );
   },
 };
 

@@ -1,10 +1,11 @@
 import { type Bounds, type Check, hard, soft, told, valued } from '../../../fit/check.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
 import { plain } from '../../../units/format.js';
-import { exactly, type Measured, plusMinus } from '../../../units/measured.js';
+import { exactly, type Measured, plusMinus, sum } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 import { FIT_CLASSES, type FitClass } from '../fit-classes.js';
 import { fitFigures } from '../fit-figures.js';
+import { lostByFloat } from '../float.js';
 
 type NutCheck = Check<NutDesign>;
 const thread = { group: 'thread', question: 'goes-on', unit: 'mm', source: 'common practice' } as const;
@@ -146,9 +147,11 @@ export const threadBacklash: NutCheck = {
   question: 'turns',
   title: 'Lost motion when the load reverses',
   limits: soft({ max: 0.3 }),
-  moves: 'fit.axial, fit.diametral',
+  moves: 'fit.axial, fit.diametral, float',
   run: (design, limits) => {
-    const { play } = fitFigures(design);
+    const lost = lostByFloat(design);
+    const play = sum(fitFigures(design).play, lost);
+    const floats = lost.likely > 0 ? `, ${plain(lost.likely)} mm of it by its float` : '';
     const { axis } = design.duty;
     const own = axis === 'vertical' ? 0.3 : 0.1;
     const { max: most = own } = limits.of(soft({ max: own })).pass;
@@ -159,7 +162,7 @@ export const threadBacklash: NutCheck = {
     }[axis ?? 'untold'];
     return valued(
       play,
-      `${plain(play.likely)} mm of lost motion; up to ${plain(most)} mm ${most === own ? usual : 'is allowed by the sheet'}`,
+      `${plain(play.likely)} mm of lost motion${floats}; up to ${plain(most)} mm ${most === own ? usual : 'is allowed by the sheet'}`,
       soft({ max: own }),
     );
   },

@@ -7,6 +7,8 @@ import type { Shape } from '../../../solid/recipe.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { type NutPocket, nutPocketOutline } from '../../common/bought-nut.js';
+import { floatIn } from '../../common/float.js';
+import { type FloatTrial, floatFinding, floatPins, LEAST_TRIED } from '../../common/float-mate.js';
 import type { NutDesign } from '../dimensions.js';
 import { mateNut } from '../mate.js';
 import { nutBodies } from './bodies.js';
@@ -25,11 +27,23 @@ const ASSEMBLY: CheckFacts = {
 /** Mates the thread with its screw, the pieces with each other, and bought nuts with their pockets. */
 export function mateFamily(design: NutDesign, kernel: Kernel): Finding[] {
   const { family, catchPocket } = design;
-  const thread = family?.kind === 'holder' ? [] : mateNut(design, kernel);
+  const shapes = () => nutBodies(asFinished(design)).map(({ recipe }) => recipe.shape);
+  const floats = floatTrial(design, shapes).map((trial) => floatFinding(trial, kernel));
+  const thread = [...(family?.kind === 'holder' ? [] : mateNut(design, kernel)), ...floats];
   const pocket = family?.kind === 'holder' ? family.pocket : catchPocket;
   if (pocket) return [...thread, boughtNut(design, pocket, kernel)];
   if (family?.kind === 'split' || family?.kind === 'anti-backlash') return [...thread, pieces(design, kernel)];
   return thread;
+}
+
+/** The nut over what stands in its holes, where it floats. */
+function floatTrial({ float, holes, finished }: NutDesign, shapes: () => readonly Shape[]): FloatTrial[] {
+  if (!float || !holes) return [];
+  const sideways = floatIn(holes.diameter, float.pin).likely;
+  if (sideways < LEAST_TRIED) return [];
+  const moving = floatPins(holes.centres, { pin: float.pin, from: -finished.length, to: 2 * finished.length });
+  const radius = Math.max(...holes.centres.map((centre) => Math.hypot(...centre)));
+  return [{ still: shapes(), moving, free: sideways, stop: sideways, radius }];
 }
 
 /** The design with the sizes in use for those of the file. */

@@ -12,7 +12,7 @@ import {
 } from '../../src/parts/part-views.js';
 import type { Kernel } from '../../src/solid/kernel.js';
 import { linePoints, linesThroughTexts, statedSizes, textsInTheWay } from './read-drawing.js';
-import { looseEnds, looseSizes } from './witnesses.js';
+import { looseEnds, looseSizes, misstatedSizes } from './witnesses.js';
 
 /** What is drawn. */
 interface Drawn {
@@ -33,6 +33,7 @@ export function expectSoundDrawing(kernel: Kernel, { part, sizes, views: asked, 
   const bodies = viewsOf<AskedView>(asked).map(({ solid }) => solid?.bodies.length);
   viewsOf<DrawnView>(views).forEach((view, i) => {
     expect(looseSizes(view), view.title).toEqual([]);
+    expect(misstatedSizes(view), view.title).toEqual([]);
     // bodies that are pressed into one another hide pieces of edges, which end there
     if (bodies[i] === 1) expect(looseEnds(view), view.title).toEqual([]);
   });

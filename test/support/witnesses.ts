@@ -27,6 +27,21 @@ export function looseSizes({ sizes, strokes }: DrawnView): string[] {
   });
 }
 
+/** What a size may be off the distance of its ends, which lie on lines of the solid, mm. */
+const MEASURED = 0.01;
+
+/** Sizes that are not what is measured between their ends: along their side, or as a diameter about a leader's middle. */
+export function misstatedSizes({ sizes }: DrawnView): string[] {
+  return sizes.flatMap(({ name, value, sign = '', from, to, side }) => {
+    const apart = Math.hypot(to[0] - from[0], to[1] - from[1]);
+    const isAbout = (side === 'leader' || side === 'riser') && apart > 0 && sign.includes('⌀');
+    if ((side === 'leader' || side === 'riser') && !isAbout) return [];
+    const axis = side === 'above' || side === 'below' ? 0 : 1;
+    const measured = isAbout ? 2 * apart : Math.abs(to[axis] - from[axis]);
+    return Math.abs(measured - value) < MEASURED ? [] : [`${name}: ${value}, measured ${measured.toFixed(3)}`];
+  });
+}
+
 /** Ends of outlines and hidden lines that touch no other line; the halves of a bent section end on their axis. */
 export function looseEnds({ strokes }: DrawnView): string[] {
   const drawn = strokes.filter(({ line }) => line === 'outline' || line === 'hidden');

@@ -1,6 +1,6 @@
 import type { DrawnView, Point, Stroke } from '../../parts/part-views.js';
 import { PLANE_ARROW, PLANE_LETTER, PLANE_REACH } from './cutting-planes.js';
-import { FIGURE, sizeWidth } from './size-text.js';
+import { FIGURE, OVER_LINE, sizeWidth } from './size-text.js';
 import { textWidth } from './text-width.js';
 import { type Straight, tiersOn } from './tiers.js';
 
@@ -59,11 +59,15 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
       ...[lying.low > 0 ? toLeft[end] : 0, lying.high > 0 ? toRight[end] : 0].map((reach) => reach + FIGURE + MARGIN),
     );
   const planes = planeRoom(view, scale, box);
+  // below and on the right figures stand between the line and the view
+  const pastPlane = (reach: number) => (reach > 0 ? reach + FIGURE + OVER_LINE + 0.5 : 0);
+  const shelved = sizes.filter(({ side }) => side === 'leader').length;
+  const lowestShelf = shelved === 0 ? 0 : SHELF.first + SHELF.next * (shelved - 1) - scale * (box.max[1] - box.min[1]);
   const start = {
-    below: Math.max(clear(below, 'low'), planes.below),
+    below: Math.max(clear(below, 'low'), pastPlane(planes.below), below.high > 0 ? pastPlane(lowestShelf) : 0),
     above: Math.max(clear(above, 'high'), planes.above),
     left: Math.max(FIRST_TIER, planes.left),
-    right: Math.max(FIRST_TIER, planes.right),
+    right: Math.max(FIRST_TIER, pastPlane(planes.right)),
   };
   const room = (side: Straight) =>
     tiers[side].length === 0

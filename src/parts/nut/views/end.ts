@@ -31,7 +31,7 @@ export function endView(nut: NutInSight, member: Member): AskedView {
       ...member.planes.map((angle) => line('centre', [0, 0], polar(reachOf(outside, angle), angle))),
       ...strokes,
     ],
-    sizes: [...endSizes(nut), ...more],
+    sizes: [...endSizes(nut, member), ...more],
     planes: sectionPlanes(member.planes, (angle) => reachOf(outside, angle)),
     letters: holes.map(holeNumber),
   };

@@ -1,7 +1,16 @@
 import { reachOf } from '../../../solid/convex.js';
+import type { Outline } from '../../../solid/outline.js';
 import type { SizeMark } from '../../part-views.js';
 import type { NutInSight } from './in-sight.js';
 import type { Member } from './member.js';
+
+/** Whether both planes of a section reach the round of an outline: where a flat is cut, its diameter is not seen. */
+export function showsRound(outline: Outline, planes: Member['planes'], diameter: number): boolean {
+  return planes.every((angle) => reachOf(outline, angle) > diameter / 2 - OFF_ROUND);
+}
+
+/** A chord is off its arc by no more, mm. */
+const OFF_ROUND = 0.02;
 
 /** Sizes along the axis and diameters over the round, of the nut itself. */
 export function sideSizes(nut: NutInSight, { planes, isSlit = false }: Member): SizeMark[] {
@@ -43,7 +52,11 @@ export function sideSizes(nut: NutInSight, { planes, isSlit = false }: Member): 
     overall,
     ...(flange ? [along('flange_thickness', flange.thickness, 0)] : []),
     ...(flange && flange.offset > 0 ? [stub()] : []),
-    ...(body.shape === 'round' && !isSlit ? [over('body_diameter', body.across, top, 'left', 'outside')] : []),
-    ...(flange?.shape === 'round' ? [over('flange_diameter', flange.size[0], 0, 'right', 'outside')] : []),
+    ...(body.shape === 'round' && !isSlit && showsRound(nut.body, planes, body.across)
+      ? [over('body_diameter', body.across, top, 'left', 'outside')]
+      : []),
+    ...(flange?.shape === 'round' && nut.plate && showsRound(nut.plate, planes, flange.size[0])
+      ? [over('flange_diameter', flange.size[0], 0, 'right', 'outside')]
+      : []),
   ];
 }

@@ -35,7 +35,7 @@ export function threadDetail({ sizes, spread }: NutInSight): AskedView {
   ];
   const onPitch = pitchDiameter / 2;
   const across = (name: string, value: number, to: Point): SizeMark => {
-    return { name, value, sign: '⌀', ...spread(value, 'inside'), from: [0, 0], to, side: 'leader' };
+    return { name, value, sign: '⌀', ...spread(value, 'inside'), from: [to[0], 0], to, side: 'leader' };
   };
   const along = (name: string, value: number, from: number, side: 'above' | 'below'): SizeMark => {
     const way = name === 'pitch' ? 'along' : 'inside';

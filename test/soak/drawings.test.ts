@@ -1,0 +1,144 @@
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import fc from 'fast-check';
+import type { BrowserContext } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
+import { drawViews } from '../../src/parts/draw-views.js';
+import { type DrawnView, viewsOf } from '../../src/parts/part-views.js';
+import { type Design, design } from '../../src/pipeline/design.js';
+import { kindOfDesign } from '../../src/pipeline/find-kind.js';
+import { KINDS } from '../../src/pipeline/kinds.js';
+import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import { InputError } from '../../src/units/faults.js';
+import { openBrowser } from '../support/browser.js';
+import { linePoints, linesThroughTexts, textsInTheWay } from '../support/read-drawing.js';
+import {
+  sensibleAdapter,
+  sensibleCoupling,
+  sensibleCoupon,
+  sensibleNut,
+  sensibleSleeve,
+} from '../support/sensible-sheets/index.js';
+import { looseSizes, misstatedSizes } from '../support/witnesses.js';
+
+const OF_A_KIND = 12;
+/** Of these many parts of each kind, the drawing is rendered twice. */
+const RENDERED = 4;
+
+/** Kinds of which no hole or slot takes the line away that a size stands on. */
+const ON_LINES = ['nut', 'sleeve', 'coupon'];
+
+let kernel: Kernel;
+let browser: BrowserContext;
+const folder = mkdtempSync(join(tmpdir(), 'drawings-'));
+beforeAll(async () => {
+  kernel = await createKernel();
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser.close();
+  rmSync(folder, { recursive: true });
+});
+
+/** The first parts of a kind that can be designed. */
+function designs(sheets: fc.Arbitrary<unknown>): Design[] {
+  const made: Design[] = [];
+  for (const sheet of fc.sample(sheets, 20 * OF_A_KIND)) {
+    try {
+      made.push(design(sheet as object));
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+    }
+    if (made.length === OF_A_KIND) break;
+  }
+  return made;
+}
+
+const KINDS_OF_SHEETS = {
+  nut: sensibleNut,
+  adapter: sensibleAdapter,
+  coupling: sensibleCoupling,
+  sleeve: sensibleSleeve,
+  coupon: sensibleCoupon,
+} as const;
+
+describe.each(Object.entries(KINDS_OF_SHEETS))('drawings of random parts: %s', (_, sheets) => {
+  const made = designs(sheets);
+
+  it('are sound: every size measured, no text over a text or under a line', () => {
+    expect(made).toHaveLength(OF_A_KIND);
+    const crossed: string[] = [];
+    for (const one of made) {
+      const views = drawViews(kernel, kindOfDesign(KINDS, one).views(one, 'finished'));
+      const sheet = JSON.stringify({ name: one.name, finished: one.dimensions.finished });
+      for (const view of viewsOf<DrawnView>(views)) {
+        expect(misstatedSizes(view), sheet).toEqual([]);
+        if (ON_LINES.includes(one.part)) expect(looseSizes(view), sheet).toEqual([]);
+      }
+      const svg = writeDrawing({ name: 'a', part: one.part, applied: 'a' }, { sizes: 'finished', views });
+      expect(textsInTheWay(svg), sheet).toEqual([]);
+      crossed.push(...linesThroughTexts(svg));
+      const points = linePoints(svg);
+      expect(Math.min(...points.map(([x]) => x))).toBeGreaterThanOrEqual(20);
+      expect(Math.max(...points.map(([x]) => x))).toBeLessThanOrEqual(287);
+    }
+    expect(crossed).toEqual([]);
+  });
+
+  it('look alike in a browser and by rsvg-convert', async () => {
+    for (const one of made.slice(0, RENDERED)) {
+      const views = drawViews(kernel, kindOfDesign(KINDS, one).views(one, 'finished'));
+      const svg = writeDrawing({ name: one.name, part: one.part, applied: 'a' }, { sizes: 'finished', views });
+      const { inked, apart } = await compared(svg);
+      expect(inked, one.name).toBeGreaterThan(500);
+      expect(apart / inked, one.name).toBeLessThan(0.02);
+    }
+  });
+});
+
+/**
+ * Squares of a millimetre of paper that hold ink by either reader, and those whose shares of ink are apart by more than
+ * letters and grey edges explain.
+ */
+async function compared(svg: string): Promise<{ inked: number; apart: number }> {
+  const [file, png] = [join(folder, 'drawing.svg'), join(folder, 'drawing.png')];
+  writeFileSync(file, svg);
+  execFileSync('rsvg-convert', ['-w', '1188', '-h', '840', '-b', 'white', file, '-o', png]);
+  const theirs = readFileSync(png).toString('base64');
+  const blank = await browser.newPage();
+  try {
+    return await blank.evaluate(
+      async ([ours, other]) => {
+        const cells = async (src: string): Promise<Float64Array> => {
+          const image = new Image();
+          image.src = src;
+          await image.decode();
+          const canvas = new OffscreenCanvas(1188, 840);
+          const pen = canvas.getContext('2d')!;
+          pen.fillStyle = 'white';
+          pen.fillRect(0, 0, 1188, 840);
+          pen.drawImage(image, 0, 0, 1188, 840);
+          const { data } = pen.getImageData(0, 0, 1188, 840);
+          const shares = new Float64Array(297 * 210);
+          for (let y = 0; y < 840; y++)
+            for (let x = 0; x < 1188; x++)
+              shares[(y >> 2) * 297 + (x >> 2)]! += (255 - data[4 * (y * 1188 + x)]!) / 255 / 16;
+          return shares;
+        };
+        const [a, b] = [await cells(ours!), await cells(other!)];
+        let [inked, apart] = [0, 0];
+        a.forEach((share, i) => {
+          if (Math.max(share, b[i]!) > 0.05) inked++;
+          if (Math.abs(share - b[i]!) > 0.25) apart++;
+        });
+        return { inked, apart };
+      },
+      [`data:image/svg+xml;base64,${Buffer.from(svg).toString('base64')}`, `data:image/png;base64,${theirs}`],
+    );
+  } finally {
+    await blank.close();
+  }
+}

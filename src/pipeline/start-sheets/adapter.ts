@@ -6,7 +6,7 @@ export const ADAPTER_START = `# A plate that carries a bought nut on a carriage 
 part: adapter
 name: my-adapter                # letters, digits, - and _; it becomes a folder
 # kind: floating                # joined, floating (the nut stays free to move a little), blank (no nut, only a bore)
-# float: {sideways: 0.3 mm, along: 0.05 mm}   # of a floating nut, on sleeves longer than its flange by the play along
+#                               # floating takes float: {sideways: 0.3 mm, along: 0.05 mm}, on sleeves longer than its flange
 
 # The bought nut, measured:
 nut:

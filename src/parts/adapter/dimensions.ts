@@ -7,6 +7,7 @@ import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet, Pull } from '../../sheet/sections/duty.js';
 import { fault } from '../../units/faults.js';
+import { plain } from '../../units/format.js';
 import { CATCH_GAP } from '../common/bought-nut.js';
 import { type Float, floatOf } from '../common/float.js';
 import { pullsOf } from '../common/load-cases.js';
@@ -19,6 +20,7 @@ import { type Layout, type LayoutInput, layout } from './layout.js';
 import { named } from './names.js';
 import { insideEdge, plateOutline } from './plan.js';
 import { requireSense } from './require-sense.js';
+import { insideFlangeOf } from './seated-nut.js';
 import type { AdapterSheet } from './sheet.js';
 import { type CarriageSide, carriageSide, type NutSide, nutSide, type Registers, registersOf } from './sides.js';
 
@@ -57,12 +59,19 @@ const DEFAULT_CALIPERS = 0.03;
 
 /**
  * What stands in the holes of a floating nut; undefined where no listed screw passes them.
- * @throws InputError its holes are tapped
+ * @throws InputError its holes are tapped, or break out of its flange and would not stop it
  */
 function spacersOf(sheet: AdapterSheet, nut: NutSide, notes: Assumptions): Float | undefined {
   if (nut.tapped)
     throw fault('nut.thread', 'tapped', 'must be clear: a floating nut slides on what stands in its holes');
-  const { screw, diameter } = nut.pattern;
+  const { screw, diameter, centres } = nut.pattern;
+  const rim = Math.min(...centres.map(insideFlangeOf(nut.flange))) - diameter.likely / 2;
+  if (rim <= 0)
+    throw fault(
+      'nut.holes',
+      `${plain(-rim)} mm out of the flange`,
+      'must lie inside it: they are what stops a floating nut',
+    );
   if (!screw) return undefined;
   const about = { field: 'float', screw, thickness: nut.flangeThickness, hole: diameter.likely };
   return floatOf(sheet.float ?? {}, about, notes);

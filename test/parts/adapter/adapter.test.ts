@@ -355,6 +355,15 @@ describe('adapter', () => {
       },
     ],
     ['hold', { ...PLAIN, kind: 'floating', hold: 'keys' }],
+    // holes of 3.5 mm whose middles lie 10 mm out break through the rim of a flange of 22 mm
+    [
+      'nut.holes',
+      {
+        ...PLAIN,
+        kind: 'floating',
+        nut: { ...PLAIN.nut, joint: 'insert', holes: { ...PLAIN.nut.holes, circle: 20 } },
+      },
+    ],
     ['catch_nut', { ...PLAIN, screw: 'Tr8x2', catch_nut: { across_flats: 13, height: 6 } }],
   ])('refuses a sheet with a mistake in %s', (path, sheet) => {
     let thrown: unknown;

@@ -100,6 +100,7 @@ function FlagLabel({ flag: { size, at }, fields, change }: LabelProps) {
       <input
         inputMode="decimal"
         autocomplete="off"
+        aria-label={`${label}, on the drawing`}
         value={value}
         size={Math.max(4, value.length)}
         onInput={(e) => change(field.split('.'), e.currentTarget.value)}

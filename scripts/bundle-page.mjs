@@ -12,6 +12,7 @@ const TO = join(ROOT, 'src/output/page/assets.ts');
 const INPUTS = [
   'page',
   'src/output/mesh',
+  'src/solid/facet-normals.ts',
   'src/output/page/packing.ts',
   'src/output/page/unpack-mesh.ts',
   'src/output/page/page-data.ts',

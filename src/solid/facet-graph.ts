@@ -1,4 +1,5 @@
 import { listEdges } from './edge-table.js';
+import { facetNormals } from './facet-normals.js';
 import type { Mesh } from './mesh.js';
 
 /** A closed mesh with what its facets are to one another. */
@@ -29,30 +30,7 @@ export function facetGraph({ positions, triangles }: Mesh): FacetGraph {
       across[other] = side;
     }
   }
-  return { positions, triangles, across, normals: normalsOf(positions, triangles) };
-}
-
-function normalsOf(p: Float64Array, t: Uint32Array): Float64Array {
-  const normals = new Float64Array(t.length);
-  for (let i = 0; i < t.length; i += 3) {
-    const a = 3 * t[i]!;
-    const b = 3 * t[i + 1]!;
-    const c = 3 * t[i + 2]!;
-    const ux = p[b]! - p[a]!;
-    const uy = p[b + 1]! - p[a + 1]!;
-    const uz = p[b + 2]! - p[a + 2]!;
-    const vx = p[c]! - p[a]!;
-    const vy = p[c + 1]! - p[a + 1]!;
-    const vz = p[c + 2]! - p[a + 2]!;
-    const x = uy * vz - uz * vy;
-    const y = uz * vx - ux * vz;
-    const z = ux * vy - uy * vx;
-    const length = Math.sqrt(x * x + y * y + z * z) || 1;
-    normals[i] = x / length;
-    normals[i + 1] = y / length;
-    normals[i + 2] = z / length;
-  }
-  return normals;
+  return { positions, triangles, across, normals: facetNormals({ positions, triangles }).normals };
 }
 
 /** Cosine of the angle between the normals of two facets. */

@@ -1,3 +1,4 @@
+import { facetNormals } from './facet-normals.js';
 import { neighbourSides } from './facet-sides.js';
 import type { SurfacedMesh } from './kernel.js';
 import type { Look } from './look.js';
@@ -52,41 +53,15 @@ function onPaper(positions: Float64Array, { right, up, toward }: Look): Float64A
 
 /** Normals of the facets; a sliver takes that of its surface, on the side on which the surface's largest facet lies. */
 function normalsOf(mesh: SurfacedMesh): Float64Array {
-  const { positions: p, triangles, tags, surfaces } = mesh;
-  const normals = new Float64Array(3 * tags.length);
+  const { tags, surfaces } = mesh;
+  const { normals, twice } = facetNormals(mesh);
   const slivers: number[] = [];
   const largest = new Map<number, number>();
-  const areas = new Float64Array(tags.length);
   for (let facet = 0; facet < tags.length; facet++) {
-    const a = 3 * triangles[3 * facet]!;
-    const b = 3 * triangles[3 * facet + 1]!;
-    const c = 3 * triangles[3 * facet + 2]!;
-    const ux = p[b]! - p[a]!;
-    const uy = p[b + 1]! - p[a + 1]!;
-    const uz = p[b + 2]! - p[a + 2]!;
-    const vx = p[c]! - p[a]!;
-    const vy = p[c + 1]! - p[a + 1]!;
-    const vz = p[c + 2]! - p[a + 2]!;
-    const x = uy * vz - uz * vy;
-    const y = uz * vx - ux * vz;
-    const z = ux * vy - uy * vx;
-    const twice = Math.sqrt(x * x + y * y + z * z);
-    const longest = Math.sqrt(
-      Math.max(
-        ux * ux + uy * uy + uz * uz,
-        vx * vx + vy * vy + vz * vz,
-        (vx - ux) ** 2 + (vy - uy) ** 2 + (vz - uz) ** 2,
-      ),
-    );
-    areas[facet] = twice;
-    if (twice > 0) {
-      normals[3 * facet] = x / twice;
-      normals[3 * facet + 1] = y / twice;
-      normals[3 * facet + 2] = z / twice;
-    }
-    if (twice < SLIVER * longest || twice === 0) slivers.push(facet);
+    const area = twice[facet]!;
+    if (area < SLIVER * longestSide(mesh, facet) || area === 0) slivers.push(facet);
     const known = largest.get(tags[facet]!);
-    if (known === undefined || twice > areas[known]!) largest.set(tags[facet]!, facet);
+    if (known === undefined || area > twice[known]!) largest.set(tags[facet]!, facet);
   }
   for (const facet of slivers) {
     const tag = tags[facet]!;
@@ -94,6 +69,15 @@ function normalsOf(mesh: SurfacedMesh): Float64Array {
     if (own) normals.set(turned(own, signOf(mesh, normals, surfaces[tag]!, largest.get(tag)!)), 3 * facet);
   }
   return normals;
+}
+
+function longestSide({ positions, triangles }: SurfacedMesh, facet: number): number {
+  const corners = [0, 1, 2].map((k) => cornerAt(positions, triangles[3 * facet + k]!));
+  return Math.max(...corners.map((one, i) => apart(one, corners[(i + 1) % 3]!)));
+}
+
+function apart(a: Vector, b: Vector): number {
+  return Math.sqrt((b[0] - a[0]) ** 2 + (b[1] - a[1]) ** 2 + (b[2] - a[2]) ** 2);
 }
 
 /** Whether a surface's own normal points out of the solid, by its largest facet. */

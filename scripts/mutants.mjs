@@ -10,6 +10,7 @@ const WANTED = 85;
 /** What is mutated, with the tests that must notice. */
 const FOLDERS = {
   fit: ['test/fit/**/*.test.ts'],
+  judge: ['test/judge/**/*.test.ts'],
   'mechanics/strength': ['test/mechanics/strength/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/bolt': ['test/mechanics/bolt/*.test.ts', 'test/parts/common/{joints,bolting}.test.ts'],
   'mechanics/coupling': ['test/mechanics/coupling/*.test.ts', 'test/docs-examples.test.ts'],
@@ -41,7 +42,7 @@ const FOLDERS = {
     'test/parts/nut/{checks,strength,stack,flange,verdicts,by-hand}.test.ts',
     'test/parts/common/{slab,bolting,profile-checks}.test.ts',
   ],
-  'parts/nut/family/{checks,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
+  'parts/nut/variants/{checks,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
     'test/parts/nut/{family,verdicts,by-hand}.test.ts',
   ],
   'parts/adapter/checks': [

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 
 const SRC = join(import.meta.dirname, '../src');
 
-const figures = ['units', 'standards', 'mechanics', 'fit'];
+const figures = ['units', 'standards', 'mechanics', 'judge', 'fit'];
 const beforeParts = [...figures, 'identify', 'drive', 'solid', 'sheet', 'presets', 'calibrate'];
 const beforePipeline = [...beforeParts, 'parts', 'output'];
 
@@ -13,7 +13,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   units: [],
   standards: ['units'],
   mechanics: ['units', 'standards'],
-  fit: ['units'],
+  fit: ['units', 'judge'],
+  judge: ['units'],
   identify: figures,
   drive: figures,
   solid: ['units'],

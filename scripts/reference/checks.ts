@@ -1,6 +1,6 @@
 // The checks of a kind as sections: what is asked and why, limits, source, what moves it, and what it says.
-import { type Bounds, type CheckFacts, type Finding, WORDS } from '../../src/fit/check.js';
-import type { Question } from '../../src/fit/question.js';
+import { type Bounds, type CheckFacts, type Finding, WORDS } from '../../src/judge/check.js';
+import type { Question } from '../../src/judge/question.js';
 import { plain } from '../../src/units/format.js';
 
 /** What the checks of a kind say of its sheets, by check. */

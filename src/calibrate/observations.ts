@@ -1,11 +1,9 @@
 import { type Fault, InputError } from '../units/faults.js';
 import { plain } from '../units/format.js';
+import { CALIPERS } from '../units/measured.js';
 import type { Observation, Outlier } from './fit-print.js';
 import { COMMON, meanReading } from './mean-reading.js';
 import { type Results, readOf } from './results.js';
-
-/** Half-width of a reading where the results do not say it. */
-export const DEFAULT_CALIPERS = 0.03;
 
 /** The means of all readings of a coupon. */
 export interface Observed {
@@ -22,7 +20,7 @@ export interface Observed {
  * Takes the readings of a coupon together, feature by feature.
  * @throws InputError every reading that cannot be of its feature: a slip of the digits, or inches
  */
-export function observe({ readings = {}, calipers = DEFAULT_CALIPERS }: Results): Observed {
+export function observe({ readings = {}, calipers = CALIPERS }: Results): Observed {
   const rows = Object.entries(readings).map(([mark, row]) => ({ mark, ...readOf(row) }));
   const faults = slipsOf(rows);
   if (faults.length > 0) throw new InputError(faults);

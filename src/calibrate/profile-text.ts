@@ -1,7 +1,7 @@
 import type { Material } from '../presets/material.js';
 import type { Printer } from '../presets/printer.js';
 import { plain } from '../units/format.js';
-import { halfWidth, type Measured } from '../units/measured.js';
+import { CALIPERS, halfWidth, type Measured } from '../units/measured.js';
 import type { Believed, Calibration } from './calibration.js';
 import { type Results, readOf } from './results.js';
 import { resultsLines } from './results-text.js';
@@ -92,7 +92,7 @@ function provenanceLines(calibration: Calibration): string[] {
     ...guess('material.shrink.axial', axial),
     ...line('printer.hole_offset', 'hole', holeOffset),
     ...line('printer.outside_offset', 'post', outsideOffset),
-    `  runs: {type: measured, source: calipers, where: 'the printed coupons', tolerance: 'as each run states under calipers, ± 0.03 mm where it does not'}`,
+    `  runs: {type: measured, source: calipers, where: 'the printed coupons', tolerance: 'as each run states under calipers, ± ${CALIPERS} mm where it does not'}`,
   ];
 }
 

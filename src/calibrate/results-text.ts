@@ -1,4 +1,5 @@
 import { plain } from '../units/format.js';
+import { CALIPERS } from '../units/measured.js';
 import type { CouponFeatures, PocketStep, ReadFeature, ThreadStep } from './feature.js';
 import { type Results, readOf } from './results.js';
 
@@ -52,7 +53,7 @@ export function blankResults(head: CouponHead, { reads, threads, pockets }: Coup
     `profile: ${/^[a-z0-9]/.test(name) ? name : `c-${name}`}   # the profile to write: small letters, digits, points and hyphens`,
     'state: room            # dry (from the dryer), room (two days in room air), wet: as it was when it was read',
     'slicer_compensates:    # answer this: does the slicer correct sizes by itself? no, shrink, holes, both',
-    'calipers: 0.03 mm      # what a reading may be off',
+    `calipers: ${CALIPERS} mm      # what a reading may be off`,
     '',
     'readings:              # read: [55.41, 55.43]; [] where none was taken',
     ...reads.map((one) => `  ${readRow(one).padEnd(width)}   # ${one.what}`),

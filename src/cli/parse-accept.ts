@@ -1,4 +1,4 @@
-import type { Acceptance } from '../fit/accept.js';
+import type { Acceptance } from '../judge/accept.js';
 import { fault } from '../units/faults.js';
 
 /**

@@ -1,4 +1,4 @@
-import type { Acceptance } from '../fit/accept.js';
+import type { Acceptance } from '../judge/accept.js';
 import { VERSION } from '../output/version.js';
 import { findKind } from '../pipeline/find-kind.js';
 import type { KnownKind } from '../pipeline/known-kind.js';

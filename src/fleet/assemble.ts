@@ -1,7 +1,16 @@
 import { nearest } from '../sheet/nearest.js';
 import { partName } from '../sheet/sections/common.js';
 import { shown } from '../units/faults.js';
-import type { Entry, FileFault, Find, GivenFleet, GivenMachine, GivenPart, Layer, MachineGiven } from './machines.js';
+import type {
+  BareMachine,
+  Entry,
+  FileFault,
+  Find,
+  GivenFields,
+  GivenFleet,
+  GivenMachine,
+  GivenPart,
+} from './machines.js';
 import { entriesOf, type FleetFile, layer } from './read-sheet.js';
 
 /** A fleet, with all that is wrong in how its pieces hang together. */
@@ -12,7 +21,7 @@ export interface Assembled {
 
 /** What a machine gets from its kind or its group. */
 interface Common {
-  readonly with?: Layer | undefined;
+  readonly with?: GivenFields | undefined;
   readonly motorShaft?: number | undefined;
   readonly needs: readonly string[];
   /** fields that must be measured at each machine */
@@ -27,7 +36,7 @@ interface Common {
  * @param file the fleet file, where it is YAML
  * @param given the machines of the file and of the rows
  */
-export function assembleFleet(name: string, file: FleetFile | undefined, given: readonly MachineGiven[]): Assembled {
+export function assembleFleet(name: string, file: FleetFile | undefined, given: readonly BareMachine[]): Assembled {
   const faults: FileFault[] = [...machineFaults(given)];
   const kinds = kindsOf(file);
   const groups = groupsOf(file);
@@ -51,7 +60,7 @@ export function assembleFleet(name: string, file: FleetFile | undefined, given: 
   return { fleet: { name, defaults, machines }, faults };
 }
 
-function machineFaults(given: readonly MachineGiven[]): FileFault[] {
+function machineFaults(given: readonly BareMachine[]): FileFault[] {
   const faults = nameFaults(given.map(({ name, find }) => ({ name, what: 'machine', find })));
   return faults.map((fault) => ({ ...fault, machine: fault.value }));
 }
@@ -91,7 +100,7 @@ function lookUp(
   what: 'kind' | 'group',
   name: string | undefined,
   known: ReadonlyMap<string, Common>,
-  { name: machine, find }: MachineGiven,
+  { name: machine, find }: BareMachine,
   faults: FileFault[],
 ): Common | undefined {
   // rows without a fleet file have kinds in name only
@@ -106,7 +115,7 @@ function lookUp(
   return undefined;
 }
 
-function machineOf(given: MachineGiven, kind: Common | undefined, group: Common | undefined): GivenMachine {
+function machineOf(given: BareMachine, kind: Common | undefined, group: Common | undefined): GivenMachine {
   const roles = [...new Set([...(kind?.parts.keys() ?? []), ...given.parts.keys()])];
   return {
     name: given.name,
@@ -118,7 +127,7 @@ function machineOf(given: MachineGiven, kind: Common | undefined, group: Common 
   };
 }
 
-function partOf(role: string, kind: Common | undefined, group: Common | undefined, machine: MachineGiven): GivenPart {
+function partOf(role: string, kind: Common | undefined, group: Common | undefined, machine: BareMachine): GivenPart {
   const common = kind?.parts.get(role);
   const own = machine.parts.get(role);
   const isReplaced = own?.sheet !== undefined || own?.own !== undefined;

@@ -6,10 +6,10 @@ import { type AddressBase, addresser, type Digest } from './address-text.js';
 import { canonicalJson } from './canonical.js';
 import {
   fileFaultLine,
+  type GivenFields,
   type GivenFleet,
   type GivenMachine,
   type GivenPart,
-  type Layer,
   type PlannedMachine,
 } from './machines.js';
 import type { DistinctPart, FleetPlan, PlannedPart } from './plan.js';
@@ -22,7 +22,7 @@ import type { FleetSheet } from './sheet.js';
 export interface PlanBase extends AddressBase {
   readonly profiles: NonNullable<FleetSheet['profiles']>;
   /** a part's own sheet, or why it cannot be used, a line a mistake */
-  readonly openSheet: (part: GivenPart) => Layer | { readonly lines: readonly string[] };
+  readonly openSheet: (part: GivenPart) => GivenFields | { readonly lines: readonly string[] };
 }
 
 /**
@@ -69,7 +69,7 @@ interface ReadPart {
   readonly part: GivenPart;
   readonly sheet: Fields;
   /** none where its sheet cannot be used */
-  readonly own?: Layer;
+  readonly own?: GivenFields;
   /** what must be measured and is not, a line a field */
   readonly lacks: readonly string[];
 }
@@ -77,7 +77,7 @@ interface ReadPart {
 function readPart(
   machine: GivenMachine,
   part: GivenPart,
-  defaults: Layer | undefined,
+  defaults: GivenFields | undefined,
   base: PlanBase,
   alike: (text: string) => string,
 ): ReadPart {
@@ -96,7 +96,7 @@ function readPart(
 }
 
 /** Puts a part's sheet together when it is asked for: a plan holds what was given, not every sheet that comes of it. */
-function later(part: GivenPart, own: Layer, defaults: Layer | undefined, { profiles, kinds }: PlanBase) {
+function later(part: GivenPart, own: GivenFields, defaults: GivenFields | undefined, { profiles, kinds }: PlanBase) {
   return () => putTogether(part, own, defaults, profiles, kinds);
 }
 

@@ -1,5 +1,5 @@
 import type { PlannedMachine } from './machines.js';
-import type { MadePart, Outcome } from './made-part.js';
+import type { Outcome, RememberedPart } from './made-part.js';
 import type { MachineRow, MachineRows, ManifestRow, Standing } from './manifest-rows.js';
 import { partFolder, placements } from './names.js';
 import type { OddReading } from './odd-readings.js';
@@ -90,7 +90,7 @@ function reasonsOf(outcome: Exclude<Outcome, { state: 'made' }>): readonly strin
 }
 
 /** A body's own figures; of a file that holds several, their sum and what is around them all. */
-function bodyOf({ bodies }: MadePart, name: string): Pick<ManifestRow, 'material' | 'mass' | 'bounds'> {
+function bodyOf({ bodies }: RememberedPart, name: string): Pick<ManifestRow, 'material' | 'mass' | 'bounds'> {
   const own = bodies.filter(({ file }) => file === name);
   const held = own.length > 0 ? own : bodies;
   const side = (end: 0 | 1, pick: (...values: number[]) => number) =>

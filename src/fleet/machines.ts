@@ -1,4 +1,4 @@
-import type { Acceptance } from '../fit/accept.js';
+import type { Acceptance } from '../judge/accept.js';
 import type { Fields } from '../sheet/merge.js';
 import { type Fault, faultLine, type Place } from '../units/faults.js';
 
@@ -25,7 +25,7 @@ export function fileFaultLine({ file, at, path, value, allowed }: FileFault): st
 export type Find = (path: readonly PropertyKey[]) => Origin;
 
 /** Fields, with where they stand. */
-export interface Layer {
+export interface GivenFields {
   readonly fields: Fields;
   readonly find: Find;
   /** whether it is for parts of several kinds, each of which takes only what it has a field for */
@@ -38,11 +38,11 @@ export interface GivenPart {
   /** path of a part sheet, seen from the file that names it */
   readonly sheet?: string | undefined;
   /** a part sheet of its own */
-  readonly own?: Layer | undefined;
+  readonly own?: GivenFields | undefined;
   /** what replaces fields of the sheet, lowest first */
-  readonly over: readonly Layer[];
+  readonly over: readonly GivenFields[];
   /** what its own machine says of it, among all these */
-  readonly given: readonly Layer[];
+  readonly given: readonly GivenFields[];
   /** fields that must be measured at its own machine */
   readonly needs: readonly string[];
   /** fields that its table has a column for */
@@ -76,15 +76,15 @@ export interface GivenMachine extends PlannedMachine {
 /** A fleet, read and found whole, its part sheets aside. */
 export interface GivenFleet {
   readonly name: string;
-  readonly defaults: Layer | undefined;
+  readonly defaults: GivenFields | undefined;
   readonly machines: readonly GivenMachine[];
 }
 
 /** A machine or part as it is given once, before what its kind and its group say is put under it. */
 export interface Entry {
   readonly sheet?: string | undefined;
-  readonly own?: Layer | undefined;
-  readonly with?: Layer | undefined;
+  readonly own?: GivenFields | undefined;
+  readonly with?: GivenFields | undefined;
   readonly quantity?: number | undefined;
   readonly spare?: number | undefined;
   readonly needs?: readonly string[] | undefined;
@@ -95,12 +95,12 @@ export interface Entry {
   readonly find: Find;
 }
 
-export interface MachineGiven {
+export interface BareMachine {
   readonly name: string;
   readonly kind?: string | undefined;
   readonly group?: string | undefined;
   readonly motorShaft?: number | undefined;
-  readonly with?: Layer | undefined;
+  readonly with?: GivenFields | undefined;
   readonly parts: ReadonlyMap<string, Entry>;
   readonly find: Find;
 }

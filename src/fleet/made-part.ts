@@ -1,4 +1,4 @@
-import type { Verdict } from '../fit/check.js';
+import type { Verdict } from '../judge/check.js';
 import type { BodyRow, Report } from '../output/report.js';
 import type { HardwareRow, PrintAdvice } from '../parts/part-kind.js';
 import type { PairFacts } from './pair-facts.js';
@@ -12,7 +12,7 @@ export interface DigestedFile {
 }
 
 /** What a run remembers of a part that was made or refused; plain data, the same for the same address. */
-export interface MadePart {
+export interface RememberedPart {
   readonly address: string;
   readonly part: string;
   readonly name: string;
@@ -29,7 +29,7 @@ export interface MadePart {
 
 /** What became of a distinct part. */
 export type Outcome =
-  | { readonly state: 'made'; readonly made: MadePart }
+  | { readonly state: 'made'; readonly made: RememberedPart }
   /** its sheet is wrong: every mistake, in one line each */
   | { readonly state: 'wrong'; readonly lines: readonly string[] }
   /** readings of its machine are not there: what is missing, a line each */
@@ -40,7 +40,12 @@ export type Outcome =
   | { readonly state: 'missing'; readonly reason: string };
 
 /** What a report says that the fleet goes on using. */
-export function madePart(address: string, report: Report, facts: PairFacts, files: readonly DigestedFile[]): MadePart {
+export function madePart(
+  address: string,
+  report: Report,
+  facts: PairFacts,
+  files: readonly DigestedFile[],
+): RememberedPart {
   const telling = report.verdict === 'pass' ? [] : report.checks.filter(({ verdict }) => verdict === report.verdict);
   const accepted = report.accepted.map(({ check, reason }) => `${check} accepted: ${reason}`);
   return {

@@ -1,4 +1,4 @@
-import type { Verdict } from '../fit/check.js';
+import type { Verdict } from '../judge/check.js';
 import type { HardwareRow } from '../parts/part-kind.js';
 import type { OddReading } from './odd-readings.js';
 import type { PairFinding } from './pairs.js';

@@ -1,4 +1,4 @@
-import type { MadePart } from './made-part.js';
+import type { RememberedPart } from './made-part.js';
 
 /** Where things lie in the output folder. */
 export const FOLDERS = { machines: 'machines', parts: 'parts', plates: 'plates', zips: 'zips' } as const;
@@ -9,7 +9,7 @@ const PRINTABLE = /\.(?:stl|3mf)$/;
 const ADDRESS_DIGITS = 12;
 
 /** The folder of a distinct part: its name, and digits of its address. */
-export function partFolder({ name, address }: Pick<MadePart, 'name' | 'address'>): string {
+export function partFolder({ name, address }: Pick<RememberedPart, 'name' | 'address'>): string {
   return `${FOLDERS.parts}/${name}-${address.slice(0, ADDRESS_DIGITS)}`;
 }
 
@@ -26,7 +26,7 @@ export interface Placement {
  * The printable files of a part in a machine's folder, named so that they can be told apart on a print server:
  * `MACHINE.ROLE.stl`, a body of several `MACHINE.ROLE.BODY.stl`. Names hold no points, so no two can be alike.
  */
-export function placements(made: MadePart, machine: string, role: string): Placement[] {
+export function placements(made: RememberedPart, machine: string, role: string): Placement[] {
   return made.files
     .filter(({ name }) => PRINTABLE.test(name))
     .map(({ name }) => {

@@ -1,13 +1,13 @@
 import { screwsOfOneAxisMayDiffer } from '../drive/axis-pair.js';
-import type { Verdict } from '../fit/check.js';
+import type { Verdict } from '../judge/check.js';
 import { plain } from '../units/format.js';
-import type { MadePart } from './made-part.js';
+import type { RememberedPart } from './made-part.js';
 
 /** A part of a machine that was made, as its neighbours see it. */
 export interface Neighbour {
   readonly role: string;
   readonly axis?: string | undefined;
-  readonly made: MadePart;
+  readonly made: RememberedPart;
 }
 
 /** What was found between the parts of one machine. */

@@ -1,4 +1,4 @@
-import type { Acceptance } from '../fit/accept.js';
+import type { Acceptance } from '../judge/accept.js';
 import type { PlannedMachine } from './machines.js';
 import type { WholeSheet } from './put-together.js';
 import type { Reading } from './readings.js';

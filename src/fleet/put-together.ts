@@ -2,7 +2,7 @@ import { findKind } from '../pipeline/find-kind.js';
 import type { KnownKind } from '../pipeline/known-kind.js';
 import { type Fields, holds, isFields, replaced } from '../sheet/merge.js';
 import { knownKeys } from '../sheet/schema-keys.js';
-import type { Find, GivenPart, Layer } from './machines.js';
+import type { Find, GivenFields, GivenPart } from './machines.js';
 import { withoutAsTemplate } from './readings.js';
 import type { FleetSheet } from './sheet.js';
 
@@ -28,8 +28,8 @@ type Profiles = NonNullable<FleetSheet['profiles']>;
  */
 export function putTogether(
   part: GivenPart,
-  base: Layer,
-  defaults: Layer | undefined,
+  base: GivenFields,
+  defaults: GivenFields | undefined,
   profiles: Profiles,
   kinds: readonly KnownKind[],
 ): WholeSheet {
@@ -60,7 +60,7 @@ function fitting(fields: Fields, kind: KnownKind | undefined, path: readonly str
 }
 
 /** Defaults beside a sheet: one that says its material, its printer or its profile takes none of the three from them. */
-function besides(defaults: Layer, { fields }: Layer): Layer {
+function besides(defaults: GivenFields, { fields }: GivenFields): GivenFields {
   const says = ['material', 'printer', 'profile'].filter((key) => fields[key] !== undefined);
   const { profile, material, printer, ...rest } = defaults.fields;
   if (says.length === 0) return defaults;
@@ -84,7 +84,7 @@ function withLayer(all: Fields, fields: Fields, profiles: Profiles, schema: Know
 }
 
 /** The highest layer that says a field; else the highest that says what is around it; else the part's entry. */
-function whereFrom(path: readonly PropertyKey[], layers: readonly Layer[], part: GivenPart): ReturnType<Find> {
+function whereFrom(path: readonly PropertyKey[], layers: readonly GivenFields[], part: GivenPart): ReturnType<Find> {
   for (let length = path.length; length > 0; length--) {
     const nearer = path.slice(0, length);
     const layer = layers.findLast(({ fields }) => holds(fields, nearer));

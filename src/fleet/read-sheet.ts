@@ -1,7 +1,7 @@
 import type { Fields } from '../sheet/merge.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { validate } from '../sheet/validate.js';
-import type { Entry, Find, Layer, MachineGiven } from './machines.js';
+import type { BareMachine, Entry, Find, GivenFields } from './machines.js';
 import { type FleetSheet, fleetSchema, type MachineEntry, type PartEntry } from './sheet.js';
 
 /** A fleet file, read: what it says, and where each piece stands. */
@@ -24,11 +24,11 @@ export function readFleetSheet(text: string, file: string): FleetFile {
 }
 
 /** The machines that a fleet file lists itself. */
-export function listedMachines({ sheet, find }: FleetFile): MachineGiven[] {
+export function listedMachines({ sheet, find }: FleetFile): BareMachine[] {
   return Object.entries(sheet.machines ?? {}).map(([name, entry]) => machineOf(name, entry, find));
 }
 
-function machineOf(name: string, entry: MachineEntry, find: Find): MachineGiven {
+function machineOf(name: string, entry: MachineEntry, find: Find): BareMachine {
   const path = ['machines', name];
   return {
     name,
@@ -72,7 +72,7 @@ export function layer(
   path: readonly string[],
   find: Find,
   shared = false,
-): Layer | undefined {
+): GivenFields | undefined {
   return fields && { fields, find: below(find, path), shared };
 }
 

@@ -3,7 +3,7 @@ import { type Fields, holds, isFields } from '../sheet/merge.js';
 import { readingOf, readingPaths } from '../sheet/reading-fields.js';
 import { parseQuantity } from '../units/quantity.js';
 import { canonicalJson } from './canonical.js';
-import { fileFaultLine, type GivenPart, type Layer } from './machines.js';
+import { fileFaultLine, type GivenFields, type GivenPart } from './machines.js';
 
 /** What a cell or a field says whose reading is the template's own. */
 export const AS_TEMPLATE = 'as template';
@@ -26,7 +26,7 @@ function saysAsTemplate(value: unknown): boolean {
 }
 
 /** A layer without the readings that it leaves to the template. */
-export function withoutAsTemplate(layer: Layer, kind: KnownKind | undefined): Layer {
+export function withoutAsTemplate(layer: GivenFields, kind: KnownKind | undefined): GivenFields {
   if (!kind) return layer;
   return { ...layer, fields: stripped(layer.fields, kind.schema, []) };
 }

@@ -4,7 +4,7 @@ import { nearest } from '../sheet/nearest.js';
 import { dotted } from '../sheet/path.js';
 import { readingPaths } from '../sheet/reading-fields.js';
 import { knownKeys } from '../sheet/schema-keys.js';
-import type { FileFault, GivenFleet, Layer } from './machines.js';
+import type { FileFault, GivenFields, GivenFleet } from './machines.js';
 
 /** Fields of shared layers that no kind of part has: each is a slip, since it would be left out everywhere. */
 export function sharedFaults(fleet: GivenFleet, kinds: readonly KnownKind[]): FileFault[] {
@@ -33,7 +33,7 @@ function unreadable(fleet: GivenFleet, kinds: readonly KnownKind[]): FileFault[]
 function unknownIn(
   fields: Readonly<Record<string, unknown>>,
   path: readonly string[],
-  layer: Layer,
+  layer: GivenFields,
   kinds: readonly KnownKind[],
 ): FileFault[] {
   const open = kinds.some(({ schema }) => isLeaf(schema, path));

@@ -1,9 +1,9 @@
 import type { HardwareRow } from '../parts/part-kind.js';
 import type { Cell } from './csv/write-csv.js';
-import type { MadePart } from './made-part.js';
+import type { RememberedPart } from './made-part.js';
 
 /** Parts with how many of them are wanted. */
-export type Counted = readonly { readonly made: MadePart; readonly quantity: number }[];
+export type Counted = readonly { readonly made: RememberedPart; readonly quantity: number }[];
 
 /** Mass of one material  [g]. */
 export interface MaterialMass {

@@ -1,11 +1,12 @@
 import { designationText } from '../standards/threads/designation-text.js';
 import { bestWire } from '../standards/three-wire.js';
 import { ROLLED_PITCH_ERROR } from '../standards/tolerances/rolled-pitch.js';
+import { CALIPERS } from '../units/measured.js';
 import { type Band, type Candidate, candidates } from './candidates.js';
 import { flatChance, plateauDensity, startsChance } from './likelihood.js';
 import { deviationOf, type ObservedLength, wiresBand } from './observations.js';
 import { APART, type Ranked } from './rank.js';
-import { READINGS_DEFAULTS, type Readings } from './readings.js';
+import type { Readings } from './readings.js';
 
 /** A measurement that could still be made. */
 export type MeasurementKind = 'starts' | 'crest' | 'travel' | 'crests' | 'major' | 'crest_flat' | 'minor' | 'wires';
@@ -112,7 +113,7 @@ function worth(option: Option): number {
 }
 
 function optionsFor(ranked: readonly Ranked[], readings: Readings): Option[] {
-  const uncertainty = readings.uncertainty ?? READINGS_DEFAULTS.uncertainty;
+  const uncertainty = readings.uncertainty ?? CALIPERS;
   const options: Option[] = [];
   const length = (
     what: MeasurementKind,

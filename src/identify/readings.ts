@@ -1,4 +1,5 @@
 import { type Fault, InputError, shown } from '../units/faults.js';
+import { CALIPERS } from '../units/measured.js';
 
 /** What a person can measure on a screw, all of it optional but something. Lengths [mm]. */
 export interface Readings {
@@ -21,7 +22,7 @@ export interface Readings {
   /** what the crests look like */
   readonly crest?: 'flat' | 'sharp' | 'round';
   readonly hand?: 'right' | 'left';
-  /** of every length: worst-case half-width, taken as two standard deviations; `READINGS_DEFAULTS` */
+  /** of every length: worst-case half-width, taken as two standard deviations; `CALIPERS` unless given */
   readonly uncertainty?: number;
   /** of single readings that have their own; likewise half-widths */
   readonly uncertainties?: Readonly<Partial<Record<LengthReading, number>>>;
@@ -29,9 +30,6 @@ export interface Readings {
 
 /** The readings that are lengths. */
 export type LengthReading = 'major' | 'crests' | 'travel' | 'minor' | 'nutBore' | 'crestFlat' | 'wires';
-
-/** Uncertainty of calipers in a steady hand [mm]. */
-export const READINGS_DEFAULTS = { uncertainty: 0.03 } as const;
 
 /**
  * The uncertainty of one of the readings: its own, else that of all, else a caliper's.
@@ -43,7 +41,7 @@ export const READINGS_DEFAULTS = { uncertainty: 0.03 } as const;
  * @example uncertaintyOf({ uncertainty: 0.05, uncertainties: { wires: 0.004 } }, 'wires') // 0.004
  */
 export function uncertaintyOf(readings: Readings, what: LengthReading): number {
-  return readings.uncertainties?.[what] ?? readings.uncertainty ?? READINGS_DEFAULTS.uncertainty;
+  return readings.uncertainties?.[what] ?? readings.uncertainty ?? CALIPERS;
 }
 
 /**

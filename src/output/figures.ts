@@ -1,4 +1,4 @@
-import type { Bounds, Finding } from '../fit/check.js';
+import type { Bounds, Finding } from '../judge/check.js';
 import { plain } from '../units/format.js';
 
 /**

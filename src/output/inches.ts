@@ -1,4 +1,4 @@
-import type { Finding } from '../fit/check.js';
+import type { Finding } from '../judge/check.js';
 import { plain } from '../units/format.js';
 import { valueText } from './figures.js';
 import type { Report } from './report.js';

@@ -1,7 +1,7 @@
 import type { DriveNumbers } from '../drive/numbers.js';
-import type { Advice } from '../fit/advice.js';
-import type { Finding, Verdict } from '../fit/check.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
+import type { Advice } from '../judge/advice.js';
+import type { Finding, Verdict } from '../judge/check.js';
 import type { HardwareRow, PrintAdvice, Sizes } from '../parts/part-kind.js';
 import type { ProfileUse } from '../presets/profile.js';
 import type { Assumption } from '../sheet/assumptions.js';

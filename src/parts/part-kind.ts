@@ -1,9 +1,9 @@
 import type { z } from 'zod';
 import type { DriveNumbers } from '../drive/numbers.js';
-import type { Tunable } from '../fit/advice.js';
-import type { Check, Finding } from '../fit/check.js';
-import type { Question } from '../fit/question.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
+import type { Tunable } from '../judge/advice.js';
+import type { Check, Finding } from '../judge/check.js';
+import type { Question } from '../judge/question.js';
 import type { Printer } from '../presets/printer.js';
 import type { ProfileUse } from '../presets/profile.js';
 import type { PresetTexts } from '../presets/texts.js';

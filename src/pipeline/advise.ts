@@ -1,5 +1,5 @@
-import type { Advice, CheckAdvice, Cure } from '../fit/advice.js';
-import { VERDICTS, type Verdict } from '../fit/check.js';
+import type { Advice, CheckAdvice, Cure } from '../judge/advice.js';
+import { VERDICTS, type Verdict } from '../judge/check.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { type Changes, changedLines } from './advice/changed-sheet.js';
 import { type Found, type Goal, type Knob, movingKnobs, pairCures, singleCures } from './advice/search.js';

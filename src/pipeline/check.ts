@@ -1,6 +1,6 @@
-import { type Acceptance, accept } from '../fit/accept.js';
-import type { Finding } from '../fit/check.js';
-import { worst } from '../fit/run-checks.js';
+import { type Acceptance, accept } from '../judge/accept.js';
+import type { Finding } from '../judge/check.js';
+import { worst } from '../judge/run-checks.js';
 import { answerQuestions } from '../output/answers/answer-questions.js';
 import { firstThings } from '../output/answers/first-things.js';
 import { sentence } from '../output/answers/sentence.js';

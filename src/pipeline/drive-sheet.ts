@@ -1,6 +1,5 @@
 import type { PairedScrew } from '../drive/axis-pair.js';
 import type { DriveScrew } from '../drive/screw.js';
-import { READINGS_DEFAULTS } from '../identify/readings.js';
 import { driveView } from '../parts/common/drive-view.js';
 import { type GivenFit, resolveFit } from '../parts/nut/fit-classes.js';
 import { nutSchema } from '../parts/nut/sheet.js';
@@ -11,6 +10,7 @@ import { readYaml } from '../sheet/read-yaml.js';
 import { resolveScrew } from '../sheet/resolve-screw.js';
 import { validate } from '../sheet/validate.js';
 import { fault } from '../units/faults.js';
+import { CALIPERS } from '../units/measured.js';
 import { type Locate, locating } from './locate-faults.js';
 
 const { screw, fit, calipers, duty } = nutSchema.shape;
@@ -43,7 +43,7 @@ export function readDriveSheet(text: string): DriveSheet {
     const typed = { screw: fields.screw, fit: fields.fit, calipers: fields.calipers };
     const isInch = fields.units === 'inch';
     const own = validate(ownSection, isInch ? inInches(ownSection, typed) : typed, locate);
-    const resolved = resolveScrew(own.screw, own.calipers ?? READINGS_DEFAULTS.uncertainty, new Assumptions());
+    const resolved = resolveScrew(own.screw, own.calipers ?? CALIPERS, new Assumptions());
     return {
       screw: driveView(resolved),
       fit: own.fit,

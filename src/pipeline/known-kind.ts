@@ -1,7 +1,7 @@
 import type { z } from 'zod';
-import type { CheckFacts, Finding } from '../fit/check.js';
-import type { Question } from '../fit/question.js';
-import { type LimitChanges, runChecks } from '../fit/run-checks.js';
+import type { CheckFacts, Finding } from '../judge/check.js';
+import type { Question } from '../judge/question.js';
+import { type LimitChanges, runChecks } from '../judge/run-checks.js';
 import type { DesignBase, Particulars, PartKind, PlannedBody } from '../parts/part-kind.js';
 import type { PartViews, SizeChoice } from '../parts/part-views.js';
 import { withFields } from '../parts/size-field.js';

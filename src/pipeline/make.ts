@@ -1,5 +1,5 @@
-import type { Finding } from '../fit/check.js';
-import { worst } from '../fit/run-checks.js';
+import type { Finding } from '../judge/check.js';
+import { worst } from '../judge/run-checks.js';
 import type { PaperName } from '../output/drawing/paper.js';
 import type { Projection } from '../output/drawing/sheet-layout.js';
 import { type Format, showStill, writeFormats } from '../output/formats.js';

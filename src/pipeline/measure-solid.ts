@@ -1,5 +1,5 @@
-import { type Finding, hard, soft, valued } from '../fit/check.js';
-import { finding } from '../fit/run-checks.js';
+import { type Finding, hard, soft, valued } from '../judge/check.js';
+import { finding } from '../judge/run-checks.js';
 import type { PlannedBody } from '../parts/part-kind.js';
 import { facetGraph } from '../solid/facet-graph.js';
 import { facetRoles } from '../solid/facet-roles.js';

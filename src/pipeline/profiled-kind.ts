@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { runChecks } from '../fit/run-checks.js';
+import { runChecks } from '../judge/run-checks.js';
 import { PROFILE_CHECKS } from '../parts/common/profile-checks.js';
 import { profileCautions } from '../parts/common/profile-words.js';
 import type { DesignBase } from '../parts/part-kind.js';

@@ -1,4 +1,4 @@
-import { type Acceptance, accept, type KnownCheck } from '../fit/accept.js';
+import { type Acceptance, accept, type KnownCheck } from '../judge/accept.js';
 import { nearest } from '../sheet/nearest.js';
 import { fault } from '../units/faults.js';
 import { KINDS } from './kinds.js';

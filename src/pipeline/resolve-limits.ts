@@ -1,6 +1,6 @@
-import { SOLID_GROUP } from '../fit/accept.js';
-import type { Bounds, CheckFacts, Finding } from '../fit/check.js';
-import type { LimitChanges } from '../fit/run-checks.js';
+import { SOLID_GROUP } from '../judge/accept.js';
+import type { Bounds, CheckFacts, Finding } from '../judge/check.js';
+import type { LimitChanges } from '../judge/run-checks.js';
 import type { DesignBase } from '../parts/part-kind.js';
 import { nearest } from '../sheet/nearest.js';
 import type { LimitsSheet } from '../sheet/sections/limits.js';

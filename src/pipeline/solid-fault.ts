@@ -1,4 +1,4 @@
-import type { Finding } from '../fit/check.js';
+import type { Finding } from '../judge/check.js';
 import { VERSION } from '../output/version.js';
 
 /** A solid that is not what its sheet was promised: our own fault, never the sheet's. */

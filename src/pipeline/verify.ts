@@ -1,6 +1,6 @@
-import { SOLID_GROUP } from '../fit/accept.js';
-import { type Finding, hard, valued } from '../fit/check.js';
-import { finding } from '../fit/run-checks.js';
+import { SOLID_GROUP } from '../judge/accept.js';
+import { type Finding, hard, valued } from '../judge/check.js';
+import { finding } from '../judge/run-checks.js';
 import { readStl } from '../output/read-stl.js';
 import type { Expected } from '../parts/part-kind.js';
 import { type MeshMeasures, measureMesh } from '../solid/measure.js';

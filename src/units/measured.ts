@@ -8,6 +8,9 @@ export interface Measured {
   readonly most: number;
 }
 
+/** Half-width of a reading by calipers in a steady hand, where nothing else is said [mm]. @source common-practice */
+export const CALIPERS = 0.03;
+
 /** A value without uncertainty. */
 export function exactly(value: number): Measured {
   return { least: value, likely: value, most: value };

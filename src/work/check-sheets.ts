@@ -1,4 +1,4 @@
-import type { Acceptance } from '../fit/accept.js';
+import type { Acceptance } from '../judge/accept.js';
 import { advise } from '../pipeline/advise.js';
 import { check, checkMated } from '../pipeline/check.js';
 import type { DesignOptions } from '../pipeline/design.js';

@@ -1,5 +1,5 @@
 import { isAbsolute, join, relative, resolve } from 'node:path';
-import type { Acceptance } from '../fit/accept.js';
+import type { Acceptance } from '../judge/accept.js';
 import type { PaperName } from '../output/drawing/paper.js';
 import type { Projection } from '../output/drawing/sheet-layout.js';
 import type { Format } from '../output/formats.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type MadePart, madePart } from '../../src/fleet/made-part.js';
+import { madePart, type RememberedPart } from '../../src/fleet/made-part.js';
 import { pairFacts } from '../../src/fleet/pair-facts.js';
 import { pairFindings } from '../../src/fleet/pairs.js';
 import { check } from '../../src/pipeline/check.js';
@@ -7,7 +7,7 @@ import { design } from '../../src/pipeline/design.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
 import { nutSheet } from '../support/nut-sheets.js';
 
-function made(sheet: string | object): MadePart {
+function made(sheet: string | object): RememberedPart {
   const worked = design(sheet);
   return madePart('', check(worked), pairFacts(worked), []);
 }

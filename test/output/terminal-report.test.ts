@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type CheckFacts, type Finding, hard, notJudged, soft, told, valued } from '../../src/fit/check.js';
-import { finding, worst } from '../../src/fit/run-checks.js';
+import { type CheckFacts, type Finding, hard, notJudged, soft, told, valued } from '../../src/judge/check.js';
+import { finding, worst } from '../../src/judge/run-checks.js';
 import { answerQuestions } from '../../src/output/answers/answer-questions.js';
 import { firstThings } from '../../src/output/answers/first-things.js';
 import { sentence } from '../../src/output/answers/sentence.js';

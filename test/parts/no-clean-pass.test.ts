@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Word } from '../../src/fit/check.js';
+import type { Word } from '../../src/judge/check.js';
 import { check } from '../../src/pipeline/check.js';
 import { design } from '../../src/pipeline/design.js';
 import { PLAIN_COUPLING } from '../support/coupling-sheets.js';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { type Check, hard, notJudged, soft, told, valued } from '../../src/fit/check.js';
-import { finding } from '../../src/fit/run-checks.js';
+import { type Check, hard, notJudged, soft, told, valued } from '../../src/judge/check.js';
+import { finding } from '../../src/judge/run-checks.js';
 import { box } from '../../src/parts/common/drawn/strokes.js';
 import type { DesignBase, PartKind } from '../../src/parts/part-kind.js';
 import { knownKind } from '../../src/pipeline/known-kind.js';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Bounds, CheckFacts, Finding, Verdict } from '../../src/fit/check.js';
+import type { Bounds, CheckFacts, Finding, Verdict } from '../../src/judge/check.js';
 
 /** A row of a kind's table: which check finds what of which changes to a plain sheet, and why. */
 export type VerdictCase<Changes> = readonly [id: string, found: Verdict | 'not-told', changes: Changes, why: string];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { SOLID_GROUP } from '../../src/fit/accept.js';
-import type { Finding, Word } from '../../src/fit/check.js';
+import { SOLID_GROUP } from '../../src/judge/accept.js';
+import type { Finding, Word } from '../../src/judge/check.js';
 import { PROFILE_CHECKS } from '../../src/parts/common/profile-checks.js';
 import { check } from '../../src/pipeline/check.js';
 import { design } from '../../src/pipeline/design.js';

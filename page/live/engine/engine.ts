@@ -1,7 +1,7 @@
-import type { Acceptance } from '../../../src/fit/accept.js';
-import type { Advice } from '../../../src/fit/advice.js';
 import { type Identification, identify } from '../../../src/identify/identify.js';
 import type { Readings } from '../../../src/identify/readings.js';
+import type { Acceptance } from '../../../src/judge/accept.js';
+import type { Advice } from '../../../src/judge/advice.js';
 import { fitPicture } from '../../../src/output/page/fit-picture.js';
 import type { Report } from '../../../src/output/report.js';
 import { drawViews } from '../../../src/parts/draw-views.js';

@@ -1,4 +1,4 @@
-import type { Bounds, Finding } from '../../../src/fit/check.js';
+import type { Bounds, Finding } from '../../../src/judge/check.js';
 
 /** A finding on the line of its question, from 0 at the left to 1 at the right. */
 export interface OnLine {

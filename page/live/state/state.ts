@@ -1,4 +1,4 @@
-import type { Acceptance } from '../../../src/fit/accept.js';
+import type { Acceptance } from '../../../src/judge/accept.js';
 import { editText, putSection, type ShortForms } from '../../../src/sheet/edit-text.js';
 import type { Typed } from './readings.js';
 

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import { LEAST_REASON } from '../../../src/fit/accept.js';
-import type { Advice, CheckAdvice, Cure } from '../../../src/fit/advice.js';
-import type { Finding } from '../../../src/fit/check.js';
+import { LEAST_REASON } from '../../../src/judge/accept.js';
+import type { Advice, CheckAdvice, Cure } from '../../../src/judge/advice.js';
+import type { Finding } from '../../../src/judge/check.js';
 import { type Answer, urgency, wordText } from '../../../src/output/answers/answer.js';
 import type { Report } from '../../../src/output/report.js';
 import { plain } from '../../../src/units/format.js';

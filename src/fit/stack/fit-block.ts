@@ -1,4 +1,4 @@
-import type { Verdict } from '../check.js';
+import type { Verdict } from '../../judge/check.js';
 
 /** Play as it will come out: half of the prints lie below `likely`, 19 of 20 between `least` and `most`. */
 export interface FitFigure {

@@ -1,7 +1,7 @@
 import type { Fields } from '../../sheet/merge.js';
 import { nearest } from '../../sheet/nearest.js';
 import { type Fault, InputError, type Place, shown } from '../../units/faults.js';
-import type { Entry, Find, MachineGiven } from '../machines.js';
+import type { BareMachine, Entry, Find } from '../machines.js';
 import { cellValue } from './cell-value.js';
 import { readTable, type Table, type TableRow } from './read-table.js';
 
@@ -30,11 +30,11 @@ const PATH = /^[a-z_][a-z0-9_-]*(?:\.[a-z_][a-z0-9_-]*)*$/i;
  * @returns the machines in the order of their first rows
  * @throws InputError every mistake at once; line and column are the row and column of the spreadsheet
  */
-export function rowMachines(text: string, file: string): MachineGiven[] {
+export function rowMachines(text: string, file: string): BareMachine[] {
   const table = readTable(text);
   requireColumns(table.columns);
   const faults: Fault[] = [];
-  const machines = new Map<string, MachineGiven & { readonly parts: Map<string, Entry> }>();
+  const machines = new Map<string, BareMachine & { readonly parts: Map<string, Entry> }>();
   const fieldColumns = table.columns.filter((name) => !isOwn(name) && !name.startsWith(ACCEPT));
   for (const row of table.rows) {
     const read = readRow(row, table, fieldColumns, file, faults);
@@ -164,7 +164,7 @@ function cellPlace(path: readonly PropertyKey[], row: TableRow, columns: readonl
   return { line: row.number, column: 1 };
 }
 
-function disagreements(known: MachineGiven, read: ReadRow, row: TableRow, { columns }: Table): Fault[] {
+function disagreements(known: BareMachine, read: ReadRow, row: TableRow, { columns }: Table): Fault[] {
   return (['kind', 'group'] as const).flatMap((name) => {
     const value = read[name];
     if (value === undefined || value === known[name]) return [];

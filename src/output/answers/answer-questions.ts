@@ -1,5 +1,5 @@
-import type { Finding } from '../../fit/check.js';
-import type { Question } from '../../fit/question.js';
+import type { Finding } from '../../judge/check.js';
+import type { Question } from '../../judge/question.js';
 import { type Answer, urgency } from './answer.js';
 import { figureLine } from './figure-line.js';
 

@@ -1,4 +1,4 @@
-import type { Finding, Word } from '../../fit/check.js';
+import type { Finding, Word } from '../../judge/check.js';
 
 /** What a part kind asked, and what was found. */
 export interface Answer {

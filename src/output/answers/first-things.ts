@@ -1,4 +1,4 @@
-import type { Finding } from '../../fit/check.js';
+import type { Finding } from '../../judge/check.js';
 import { type FirstThing, urgency } from './answer.js';
 import { lowered } from './figure-line.js';
 

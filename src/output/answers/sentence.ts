@@ -1,5 +1,5 @@
-import { SOLID_GROUP } from '../../fit/accept.js';
-import type { Finding } from '../../fit/check.js';
+import { SOLID_GROUP } from '../../judge/accept.js';
+import type { Finding } from '../../judge/check.js';
 import { urgency } from './answer.js';
 import { figureWords } from './figure-line.js';
 

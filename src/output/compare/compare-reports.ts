@@ -1,4 +1,4 @@
-import { type Bounds, type Verdict, WORDS, type Word } from '../../fit/check.js';
+import { type Bounds, type Verdict, WORDS, type Word } from '../../judge/check.js';
 import { rounded } from '../../units/format.js';
 import { boundsText, figure } from '../figures.js';
 import { flatSizes } from '../flat-sizes.js';

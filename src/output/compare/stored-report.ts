@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { type Verdict, WORDS, type Word } from '../../fit/check.js';
+import { type Verdict, WORDS, type Word } from '../../judge/check.js';
 import type { Sizes } from '../../parts/part-kind.js';
 import { fault } from '../../units/faults.js';
 

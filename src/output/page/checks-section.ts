@@ -1,4 +1,4 @@
-import type { Finding } from '../../fit/check.js';
+import type { Finding } from '../../judge/check.js';
 import { boundsText, figure } from '../figures.js';
 import { valueBeside } from '../inches.js';
 import type { Report } from '../report.js';

@@ -1,5 +1,5 @@
-import type { Bounds, Finding } from '../../fit/check.js';
 import type { FitBlock, FitFigure } from '../../fit/stack/fit-block.js';
+import type { Bounds, Finding } from '../../judge/check.js';
 import { figure } from '../figures.js';
 import type { Report } from '../report.js';
 import { chart, label, px } from './chart.js';

@@ -1,4 +1,4 @@
-import type { Verdict } from '../../fit/check.js';
+import type { Verdict } from '../../judge/check.js';
 import { xmlText } from '../xml-text.js';
 
 /** Verdicts in words, as a badge. The word carries the meaning, colour only helps. */

@@ -1,5 +1,5 @@
-import type { Finding } from '../../fit/check.js';
 import type { FitBlock } from '../../fit/stack/fit-block.js';
+import type { Finding } from '../../judge/check.js';
 import { figure } from '../figures.js';
 import type { Report } from '../report.js';
 import { FIT_FIGURES, fitChances, judgedBy } from '../terminal/fit-lines.js';

@@ -1,4 +1,4 @@
-import type { Finding } from '../../fit/check.js';
+import type { Finding } from '../../judge/check.js';
 import { NUT_FLOATS } from '../../parts/common/cautions.js';
 import { TIGHTEN_AGAIN, TIGHTEN_EACH, WASH } from '../../parts/common/grip-hardware.js';
 import { type SizeMark, viewsOf } from '../../parts/part-views.js';

@@ -1,7 +1,7 @@
 import type { Mesh } from '../../solid/mesh.js';
 import { creasedNormals } from '../mesh/creased-normals.js';
+import { blend, cleared, ink, type Layer, layTogether, newLayer } from './band.js';
 import { type Camera, dot, type Vector } from './camera.js';
-import { blend, cleared, ink, type Layer, layTogether, newLayer } from './layer.js';
 
 /** Red, green and blue, 0 to 255. */
 export type Colour = readonly [number, number, number];

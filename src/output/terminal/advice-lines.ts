@@ -1,4 +1,4 @@
-import type { Advice, CheckAdvice } from '../../fit/advice.js';
+import type { Advice, CheckAdvice } from '../../judge/advice.js';
 import { wrapped } from './layout.js';
 
 /** Cures by check, the least change first, and all together as lines to paste into the sheet. */

@@ -1,4 +1,4 @@
-import { isBroken, SOLID_GROUP } from '../../fit/accept.js';
+import { isBroken, SOLID_GROUP } from '../../judge/accept.js';
 import { type Answer, type FirstThing, wordText } from '../answers/answer.js';
 import type { Report } from '../report.js';
 import { beside, WIDTH, wrapped } from './layout.js';

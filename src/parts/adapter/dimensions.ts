@@ -8,6 +8,7 @@ import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet, Pull } from '../../sheet/sections/duty.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
+import { CALIPERS } from '../../units/measured.js';
 import { CATCH_GAP } from '../common/bought-nut.js';
 import { type Float, floatOf } from '../common/float.js';
 import { pullsOf } from '../common/load-cases.js';
@@ -55,8 +56,6 @@ export interface AdapterDesign extends DesignBase {
   readonly calipers: number;
 }
 
-const DEFAULT_CALIPERS = 0.03;
-
 /**
  * What stands in the holes of a floating nut; undefined where no listed screw passes them.
  * @throws InputError its holes are tapped, or break out of its flange and would not stop it
@@ -84,7 +83,7 @@ function spacersOf(sheet: AdapterSheet, nut: NutSide, notes: Assumptions): Float
 export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): AdapterDesign {
   const notes = new Assumptions();
   const why = 'half-width of a reading by ordinary calipers';
-  const calipers = notes.or(sheet.calipers, 'calipers', DEFAULT_CALIPERS, why);
+  const calipers = notes.or(sheet.calipers, 'calipers', CALIPERS, why);
   const kind = notes.or<AdapterDesign['kind']>(sheet.kind, 'kind', 'joined', 'a plate that joins nut and carriage');
   const material = resolveMaterial(sheet.material, presets, notes);
   const printer = resolvePrinter(sheet.printer, presets, notes);

@@ -1,6 +1,6 @@
-import { SOLID_GROUP } from '../../fit/accept.js';
-import { type CheckFacts, type Finding, hard, valued } from '../../fit/check.js';
-import { finding } from '../../fit/run-checks.js';
+import { SOLID_GROUP } from '../../judge/accept.js';
+import { type CheckFacts, type Finding, hard, valued } from '../../judge/check.js';
+import { finding } from '../../judge/run-checks.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../solid/mate.js';
 import { cylinder, type Shape } from '../../solid/recipe.js';

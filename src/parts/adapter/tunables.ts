@@ -1,4 +1,4 @@
-import type { Tunable } from '../../fit/advice.js';
+import type { Tunable } from '../../judge/advice.js';
 import type { AdapterDesign } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;

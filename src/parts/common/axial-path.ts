@@ -1,4 +1,4 @@
-import { hard, type LimitsInForce, notJudged, type Outcome, valued } from '../../fit/check.js';
+import { hard, type LimitsInForce, notJudged, type Outcome, valued } from '../../judge/check.js';
 import { barWeight } from '../../mechanics/bar-weight.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';

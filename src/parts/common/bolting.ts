@@ -1,4 +1,4 @@
-import { hard, type LimitsInForce, notJudged, type Outcome, soft, told, valued } from '../../fit/check.js';
+import { hard, type LimitsInForce, notJudged, type Outcome, soft, told, valued } from '../../judge/check.js';
 import { forcedScrewLoad } from '../../mechanics/bolt/forced-screw.js';
 import { preloadFromTorque, pressureUnderHead, torqueForPreload } from '../../mechanics/bolt/preload.js';
 import { pullOutForce } from '../../mechanics/bolt/pull-out.js';

@@ -1,4 +1,4 @@
-import { type Check, hard, notJudged, told, valued } from '../../fit/check.js';
+import { type Check, hard, notJudged, told, valued } from '../../judge/check.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';

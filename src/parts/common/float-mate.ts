@@ -1,6 +1,6 @@
-import { SOLID_GROUP } from '../../fit/accept.js';
-import { type CheckFacts, type Finding, told } from '../../fit/check.js';
-import { finding } from '../../fit/run-checks.js';
+import { SOLID_GROUP } from '../../judge/accept.js';
+import { type CheckFacts, type Finding, told } from '../../judge/check.js';
+import { finding } from '../../judge/run-checks.js';
 import { floatTurn } from '../../mechanics/float.js';
 import type { Kernel, Pose } from '../../solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../solid/mate.js';

@@ -1,5 +1,5 @@
-import { type Check, hard, type Limits, notJudged, soft, told, valued } from '../../fit/check.js';
-import { judge } from '../../fit/judge.js';
+import { type Check, hard, type Limits, notJudged, soft, told, valued } from '../../judge/check.js';
+import { judge } from '../../judge/judge.js';
 import { leverForce } from '../../mechanics/shaft/clamp-grip.js';
 import { closingStrain } from '../../mechanics/shaft/ring-closing.js';
 import { allowableStress, pressureWhileTightening } from '../../mechanics/strength/allowable.js';

@@ -1,4 +1,4 @@
-import type { Limits } from '../../fit/check.js';
+import type { Limits } from '../../judge/check.js';
 import { SHOCK_FACTORS, type Shock } from '../../mechanics/coupling/service-factors.js';
 import { FRICTION } from '../../mechanics/friction.js';
 import { holding } from '../../mechanics/power-screw/holding.js';

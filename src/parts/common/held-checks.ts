@@ -1,4 +1,4 @@
-import { type Check, hard, soft, valued } from '../../fit/check.js';
+import { type Check, hard, soft, valued } from '../../judge/check.js';
 import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { washer } from '../../standards/fasteners/washer.js';

@@ -1,4 +1,4 @@
-import { hard, type LimitsInForce, notJudged, type Outcome, valued } from '../../fit/check.js';
+import { hard, type LimitsInForce, notJudged, type Outcome, valued } from '../../judge/check.js';
 import { standingDuration } from '../../mechanics/strength/allowable.js';
 import { type LoadDuration, ROOM } from '../../mechanics/strength/plastic.js';
 import type { Assumptions } from '../../sheet/assumptions.js';

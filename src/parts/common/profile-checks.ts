@@ -1,4 +1,4 @@
-import { type Check, told } from '../../fit/check.js';
+import { type Check, told } from '../../judge/check.js';
 import type { Material } from '../../presets/material.js';
 import type { ProfileUse } from '../../presets/profile.js';
 import { plain } from '../../units/format.js';

@@ -1,4 +1,4 @@
-import type { Question } from '../../fit/question.js';
+import type { Question } from '../../judge/question.js';
 
 /** Questions that several kinds ask, in the same words. */
 export const GOES_ON: Question = { id: 'goes-on', title: 'Goes on?' };

@@ -1,4 +1,4 @@
-import type { Tunable } from '../../fit/advice.js';
+import type { Tunable } from '../../judge/advice.js';
 
 /** The nozzle, in the range in which one is made for such parts  [mm]. */
 export const NOZZLE_TUNABLE: Tunable<{ readonly printer: { readonly nozzle: number } }> = {

@@ -3,13 +3,13 @@ import { circleOutline, type Outline, sidesFor, turnedOutline } from '../../soli
 import type { Shape } from '../../solid/recipe.js';
 import { outlineAt, roundLoft } from '../common/carved.js';
 import { commonArea, sectionVolume } from '../common/section-volume.js';
+import { type InsertPlan, insertShape, lobeOutline } from './insert.js';
 import { coreOutline, halfPitch, type JawPlan, jawCutters, slotLevels, slotOutlines, straightHalf } from './jaws.js';
-import { lobeOutline, type SpiderPlan, spiderShape } from './spider.js';
 
 /** Hubs and insert put together: the motor hub's floor lies on z = 0, its first jaw on +X. Finished sizes. */
 export interface Assembly {
   readonly jaws: JawPlan;
-  readonly spider: SpiderPlan;
+  readonly insert: InsertPlan;
   /** between the two floors */
   readonly gap: number;
   readonly chordError: number;
@@ -46,8 +46,8 @@ export function upperJaws(lower: Shape, { jaws, gap }: Assembly): Shape {
 }
 
 /** The insert in the middle between the floors. */
-export function placedInsert({ spider, gap, chordError }: Assembly): Shape {
-  return { kind: 'moved', shape: spiderShape(spider, chordError), by: [0, 0, (gap - spider.height) / 2] };
+export function placedInsert({ insert, gap, chordError }: Assembly): Shape {
+  return { kind: 'moved', shape: insertShape(insert, chordError), by: [0, 0, (gap - insert.height) / 2] };
 }
 
 /** A shape of the assembly moved by a misalignment about the middle of the insert. */
@@ -64,9 +64,9 @@ export function misplaced(shape: Shape, gap: number, { angular, parallel, axial,
 }
 
 /** The same insert with both sides of its lobes taken back to leave a gap at every flank. */
-export function pared(spider: SpiderPlan, { jaws }: Assembly, gap: number): SpiderPlan {
-  const room = spider.barrel === 0 ? straightHalf(jaws, spider.reach) : jaws.halfSlot;
-  return { ...spider, halfWidth: Math.min(spider.halfWidth, room - gap) };
+export function pared(insert: InsertPlan, { jaws }: Assembly, gap: number): InsertPlan {
+  const room = insert.barrel === 0 ? straightHalf(jaws, insert.reach) : jaws.halfSlot;
+  return { ...insert, halfWidth: Math.min(insert.halfWidth, room - gap) };
 }
 
 /**
@@ -74,19 +74,19 @@ export function pared(spider: SpiderPlan, { jaws }: Assembly, gap: number): Spid
  *
  *     V = ∫ Σ A(lobe outside gap and room) dz
  */
-export function squeezedVolume({ jaws, spider, gap, chordError }: Assembly): number {
+export function squeezedVolume({ jaws, insert, gap, chordError }: Assembly): number {
   const beta = halfPitch(jaws.count);
   const slots = slotOutlines(jaws);
   // lobes 2k and 2k + 1 stand in gap k; facets of the room fall differently on each of them
   const pairs = Array.from({ length: 2 * jaws.count }, (_, i) => ({
-    lobe: turnedOutline(lobeOutline(spider), beta + 2 * beta * i),
+    lobe: turnedOutline(lobeOutline(insert), beta + 2 * beta * i),
     slot: slots[Math.floor(i / 2)]!,
   }));
   const core = coreOutline(jaws, chordError);
   const disc = discOf(jaws, chordError);
   const levels = slotLevels(jaws);
-  const from = (gap - spider.height) / 2;
-  const to = Math.min(jaws.height, from + spider.height);
+  const from = (gap - insert.height) / 2;
+  const to = Math.min(jaws.height, from + insert.height);
   const bevelled: LoftLevel[] = [
     [jaws.height - jaws.bevel, 0],
     [jaws.height, -jaws.bevel],
@@ -100,7 +100,7 @@ export function squeezedVolume({ jaws, spider, gap, chordError }: Assembly): num
     }, 0);
   };
   // draft lets go of the lobes from here on
-  const free = (spider.halfWidth - jaws.halfSlot) / Math.tan((Math.max(0.01, jaws.draft) * Math.PI) / 180);
+  const free = (insert.halfWidth - jaws.halfSlot) / Math.tan((Math.max(0.01, jaws.draft) * Math.PI) / 180);
   const breaks = [from, to, free, ...levels.map(([z]) => z)].filter((z) => z >= from && z <= to);
   return sectionVolume(areaAt, breaks, jaws.draft > 0 ? 6 : 3);
 }
@@ -108,10 +108,10 @@ export function squeezedVolume({ jaws, spider, gap, chordError }: Assembly): num
 /**
  * Turn of the insert in one hub until a lobe meets a flank, by the drawn polygons alone [degrees]. 0 where it is squeezed.
  */
-export function playAngle({ jaws, spider, gap }: Assembly): number {
-  const from = Math.max(jaws.fillet, (gap - spider.height) / 2);
+export function playAngle({ jaws, insert, gap }: Assembly): number {
+  const from = Math.max(jaws.fillet, (gap - insert.height) / 2);
   const slot = outlineAt(slotOutlines(jaws)[0]!, slotLevels(jaws), from);
-  const lobe = besideJaws(lobeOutline(spider), jaws.inner);
+  const lobe = besideJaws(lobeOutline(insert), jaws.inner);
   const isFree = (degrees: number) =>
     turnedOutline(lobe, halfPitch(jaws.count) - degrees).every((point) => isInside(slot, point));
   if (!isFree(0)) return 0;

@@ -1,7 +1,5 @@
 /** Figures that a coupling starts from where its sheet does not say. Lengths in mm. @source common-practice */
 export const COUPLING_DEFAULTS = {
-  /** half-width of a reading by ordinary calipers */
-  calipers: 0.03,
   /** stepper cases run at 50 to 80 °C */
   motorTemperature: 70,
   /** material that the inserts are printed from */

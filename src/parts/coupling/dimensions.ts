@@ -7,6 +7,7 @@ import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew } from '../../sheet/resolve-screw.js';
+import { CALIPERS } from '../../units/measured.js';
 import type { AxialPath, Mounting } from '../common/axial-path.js';
 import { roundShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
@@ -17,13 +18,13 @@ import { printSizes } from '../common/print-sizes.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
 import { type HubPlan, printedHub } from './hub-plan.js';
+import { printedInsert } from './insert.js';
 import { type JawPlan, jawWidth } from './jaws.js';
 import { layOut } from './layout.js';
 import { peakTorque } from './peak-torque.js';
 import type { Hub, HubName, Insert } from './pieces.js';
 import { motorShaft, screwShaft } from './shafts.js';
 import type { CouplingSheet } from './sheet.js';
-import { printedSpider } from './spider.js';
 import { hubTemperatures } from './temperatures.js';
 import { within } from './within.js';
 
@@ -76,7 +77,7 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
   const calipers = assumptions.or<number>(
     sheet.calipers,
     'calipers',
-    D.calipers,
+    CALIPERS,
     'half-width of a reading by ordinary calipers',
   );
   // what only hubs hang on is no assumption of an insert alone
@@ -132,7 +133,7 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
   const insert = {
     ...laid.insert,
     ...elastomer,
-    printed: printedSpider(laid.insert.finished, printSizes(elastomer.material, elastomer.printer)),
+    printed: printedInsert(laid.insert.finished, printSizes(elastomer.material, elastomer.printer)),
   };
   return {
     part: 'coupling',

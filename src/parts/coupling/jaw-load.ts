@@ -2,25 +2,25 @@ import { lobeStress } from '../../mechanics/coupling/insert-stress.js';
 import { type JawStresses, jawArm, jawRadius, jawStresses } from '../../mechanics/coupling/jaw-strength.js';
 import { allowableStress } from '../../mechanics/strength/allowable.js';
 import type { Plastic } from '../../mechanics/strength/plastic.js';
+import type { InsertPlan } from './insert.js';
 import { type JawPlan, jawWidth } from './jaws.js';
-import type { SpiderPlan } from './spider.js';
 
 /** Jaws and lobes between two floors, finished sizes. */
 export interface JawPlace {
   readonly jaws: JawPlan;
-  readonly spider: SpiderPlan;
+  readonly insert: InsertPlan;
   readonly gap: number;
 }
 
 /** Where jaws and lobes touch. */
-export function contactIn({ jaws, spider, gap }: JawPlace) {
+export function contactIn({ jaws, insert, gap }: JawPlace) {
   const from = Math.sqrt(Math.max(0, jaws.inner ** 2 - jaws.halfSlot ** 2));
-  const bottom = Math.max(jaws.fillet, (gap - spider.height) / 2);
-  const top = Math.min(jaws.height - jaws.bevel, (gap + spider.height) / 2);
+  const bottom = Math.max(jaws.fillet, (gap - insert.height) / 2);
+  const top = Math.min(jaws.height - jaws.bevel, (gap + insert.height) / 2);
   return {
     jaws: jaws.count,
-    meanRadius: (from + spider.reach) / 2,
-    length: spider.reach - from,
+    meanRadius: (from + insert.reach) / 2,
+    length: insert.reach - from,
     height: top - bottom,
     bottom,
     top,
@@ -75,9 +75,9 @@ function borne({ material, temperature }: JawWork, duration: Moment['duration'])
 }
 
 function evenedBySoft(work: JawWork, torque: number): JawStresses {
-  const { jaws, spider, modulus, flankClearance, angle } = work;
+  const { jaws, insert, modulus, flankClearance, angle } = work;
   const { top, bottom, ...contact } = contactIn(work);
-  const byLoad = (lobeStress({ torque, ...contact }) * 2 * spider.halfWidth) / modulus;
+  const byLoad = (lobeStress({ torque, ...contact }) * 2 * insert.halfWidth) / modulus;
   const arm = jawArm({
     tip: top,
     middle: (top + bottom) / 2,

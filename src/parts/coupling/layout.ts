@@ -18,12 +18,12 @@ import { fitSetScrew, leastSetScrewRadius, type SetScrewJoint, setScrewTop } fro
 import { LEAST_WALL } from '../common/walls.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
 import type { HubPlan } from './hub-plan.js';
+import type { InsertPlan } from './insert.js';
 import { jawLoads } from './jaw-load.js';
 import { type JawPlan, straightHalf } from './jaws.js';
 import { fitting, isSound, jawsFor, narrow } from './lay-jaws.js';
 import type { Hub, HubName, Insert, Pad } from './pieces.js';
 import type { CouplingSheet } from './sheet.js';
-import type { SpiderPlan } from './spider.js';
 
 /** What a coupling is laid out for. */
 export interface Task {
@@ -117,7 +117,7 @@ function firstRadius(sheet: CouplingSheet, { task, wishesIn }: FirstInput): numb
   return outlineFor(sheet, { wishes, pad, task, given: undefined }, scratch).radius;
 }
 
-function padded(pad: PadPlan, insert: SpiderPlan): Insert['pad'] {
+function padded(pad: PadPlan, insert: InsertPlan): Insert['pad'] {
   return pad.kind === 'soft' ? { ...pad, thickness: insert.height } : pad;
 }
 
@@ -309,7 +309,7 @@ function isStrong(sheet: CouplingSheet, at: InsertInput, task: Task): boolean {
   const { insert, flankClearance } = insertFor(sheet, at, new Assumptions());
   const loads = jawLoads({
     jaws,
-    spider: insert,
+    insert: insert,
     gap: gapFor(jaws, insert.height),
     flankClearance,
     modulus: task.modulus,
@@ -350,7 +350,7 @@ function insertFor(sheet: CouplingSheet, { jaws, hole, radius }: InsertInput, as
     );
   if (side < 0.4)
     throw fault('insert.flank_clearance', `${plain(flankClearance)} mm`, 'leaves no lobe between the jaws');
-  const insert: SpiderPlan = {
+  const insert: InsertPlan = {
     lobes: 2 * jaws.count,
     halfWidth: side,
     barrel: lobes === 'straight' ? 0 : Math.max(jaws.hollow, D.hollowShare * 2 * jaws.halfSlot),

@@ -1,6 +1,6 @@
-import { SOLID_GROUP } from '../../fit/accept.js';
-import { type CheckFacts, type Finding, hard, valued } from '../../fit/check.js';
-import { finding } from '../../fit/run-checks.js';
+import { SOLID_GROUP } from '../../judge/accept.js';
+import { type CheckFacts, type Finding, hard, valued } from '../../judge/check.js';
+import { finding } from '../../judge/run-checks.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../solid/mate.js';
 import type { Shape } from '../../solid/recipe.js';
@@ -77,7 +77,7 @@ export function mateCoupling(design: CouplingDesign, kernel: Kernel): Finding[] 
 /** Hubs and insert of a design at finished sizes. */
 export function assemblyOf({ jaws, insert, gap }: CouplingDesign): Assembly {
   // where flanks are curved, play hangs on how exactly the room inside the jaws is drawn
-  return { jaws, spider: insert.finished, gap, chordError: jaws.hollow > 0 ? 0.005 : 0.04 };
+  return { jaws, insert: insert.finished, gap, chordError: jaws.hollow > 0 ? 0.005 : 0.04 };
 }
 
 function mateWords({ misalignment: { angular, parallel, axial }, jaws }: CouplingDesign): string {
@@ -86,17 +86,17 @@ function mateWords({ misalignment: { angular, parallel, axial }, jaws }: Couplin
 }
 
 function commonBeyondSqueeze(design: CouplingDesign, assembly: Assembly, lower: Shape, kernel: Kernel): number {
-  const { gap, jaws, spider } = assembly;
+  const { gap, jaws, insert } = assembly;
   const upper = upperJaws(lower, assembly);
   const pull = [0.3, 0.9].map((share) => ({ by: [0, 0, share * jaws.height] as const }));
-  const inPlace = placedInsert({ ...assembly, spider: pared(spider, assembly, touch(assembly)) });
+  const inPlace = placedInsert({ ...assembly, insert: pared(insert, assembly, touch(assembly)) });
   const aligned = [
     ...kernel.commonVolumes(lower, upper, [{}, ...pull]),
     ...kernel.commonVolumes(lower, inPlace, [{}, ...pull]),
     ...kernel.commonVolumes(upper, inPlace, [{}]),
   ];
   const { angular, parallel, axial } = design.misalignment;
-  const lean = placedInsert({ ...assembly, spider: pared(spider, assembly, squeezeAt(design) + touch(assembly)) });
+  const lean = placedInsert({ ...assembly, insert: pared(insert, assembly, squeezeAt(design) + touch(assembly)) });
   const misaligned = Array.from({ length: DIRECTIONS }, (_, i) => (360 * i) / (DIRECTIONS * jaws.count)).flatMap(
     (towards) => {
       const far = misplaced(upper, gap, { angular, parallel, axial, towards });
@@ -136,7 +136,7 @@ function firstMeeting(meets: (share: number) => boolean): number {
 /** Turns the insert in one hub until they meet, about the angle that was worked out. */
 function play(assembly: Assembly, lower: Shape, kernel: Kernel): Finding {
   const own = playAngle(assembly);
-  const trial = own > LEAST_PLAY ? assembly : { ...assembly, spider: pared(assembly.spider, assembly, TRIAL_GAP) };
+  const trial = own > LEAST_PLAY ? assembly : { ...assembly, insert: pared(assembly.insert, assembly, TRIAL_GAP) };
   const wanted = playAngle(trial);
   const meets = (share: number) => {
     const turns = [{ turn: share * wanted }, { turn: -share * wanted }];
@@ -145,6 +145,6 @@ function play(assembly: Assembly, lower: Shape, kernel: Kernel): Finding {
   const found = firstMeeting(meets);
   const with_ = own > LEAST_PLAY ? 'as it is' : `with lobes taken back to ${plain(TRIAL_GAP)} mm at each flank`;
   const words = `${with_}, the insert turns ${plain(found * wanted)}° before it meets a jaw; ${plain(wanted)}° were worked out`;
-  const apart = Math.abs(found - 1) * wanted * (Math.PI / 180) * trial.spider.reach;
+  const apart = Math.abs(found - 1) * wanted * (Math.PI / 180) * trial.insert.reach;
   return finding(PLAY, valued(exactly(apart), words));
 }

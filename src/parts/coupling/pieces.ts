@@ -4,7 +4,7 @@ import type { Shaft } from '../common/bore.js';
 import type { Grip } from '../common/grip.js';
 import type { HubTemperature } from '../common/held.js';
 import type { HubPlan } from './hub-plan.js';
-import type { SpiderPlan } from './spider.js';
+import type { InsertPlan } from './insert.js';
 
 /** Names of the hubs, as in their files. */
 export type HubName = 'motor-hub' | 'screw-hub';
@@ -29,8 +29,8 @@ export type Pad = 'disc' | 'ball' | 'soft' | 'none';
 
 /** The insert, worked out. */
 export interface Insert {
-  readonly finished: SpiderPlan;
-  readonly printed: SpiderPlan;
+  readonly finished: InsertPlan;
+  readonly printed: InsertPlan;
   readonly material: Material;
   readonly printer: Printer;
   readonly hardness: string;

@@ -5,8 +5,8 @@ import type { PlannedBody } from '../part-kind.js';
 import type { SizeChoice } from '../part-views.js';
 import type { CouplingDesign, Hub } from './dimensions.js';
 import { carvedHub } from './hub-plan.js';
+import { insertOutline, insertShape, insertVolume } from './insert.js';
 import { jawArea, jawCutters, slotLevels } from './jaws.js';
-import { spiderOutline, spiderShape, spiderVolume } from './spider.js';
 
 /** Hubs and insert, each lying as it is printed. */
 export function couplingBodies(design: CouplingDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
@@ -46,11 +46,11 @@ function hubBody(hub: Hub, { printer, material }: CouplingDesign, sizes: SizeCho
 function insertBody({ insert }: CouplingDesign, sizes: SizeChoice): PlannedBody {
   const { printer, material } = insert;
   const plan = insert[sizes];
-  const { min, max } = outlineBounds(spiderOutline(plan, printer.chordError));
+  const { min, max } = outlineBounds(insertOutline(plan, printer.chordError));
   return {
-    recipe: { name: 'insert', material: material.name, shape: spiderShape(plan, printer.chordError) },
+    recipe: { name: 'insert', material: material.name, shape: insertShape(plan, printer.chordError) },
     expected: () => ({
-      volume: spiderVolume(plan, printer.chordError),
+      volume: insertVolume(plan, printer.chordError),
       mark: 0,
       bounds: [
         [min[0], min[1], 0],

@@ -1,4 +1,4 @@
-import type { Tunable } from '../../fit/advice.js';
+import type { Tunable } from '../../judge/advice.js';
 import { boreClearanceTunable, NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { CouplingDesign, Hub, HubName } from './dimensions.js';
 import { type JawPlan, jawWidth } from './jaws.js';

@@ -1,4 +1,4 @@
-import { type Check, soft, told, valued } from '../../fit/check.js';
+import { type Check, soft, told, valued } from '../../judge/check.js';
 import { layersPerPitch, threadDepthInLines } from '../../mechanics/print/resolution.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';

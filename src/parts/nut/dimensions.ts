@@ -15,6 +15,7 @@ import type { LimitsSheet } from '../../sheet/sections/limits.js';
 import { rimAround } from '../../solid/convex.js';
 import { fault, InputError } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
+import { CALIPERS } from '../../units/measured.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
 import { measuredPattern, ownPattern, rectangleOf } from '../common/hole-pattern.js';
 import type { Joint } from '../common/joints.js';
@@ -22,9 +23,6 @@ import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import type { Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
-import { familyOf } from './family/family.js';
-import { catchPocketOf } from './family/pocket.js';
-import { withFamilySizes } from './family/sizes.js';
 import { resolveFit } from './fit-classes.js';
 import { nutFloat, requireFloatHoles, withFloatHoles } from './float.js';
 import { requireMarkFits } from './mark.js';
@@ -32,12 +30,13 @@ import type { Carriage, HeadSide, Holes, NutDesign } from './nut-design.js';
 import type { Flange, NutSizes } from './nut-sizes.js';
 import { type BodyPlan, bodyOutline, type FlangePlan, flangeOutline } from './plan.js';
 import type { NutSheet } from './sheet.js';
+import { familyOf } from './variants/family.js';
+import { catchPocketOf } from './variants/pocket.js';
+import { withFamilySizes } from './variants/sizes.js';
 
 export type { Carriage, HeadSide, Holes, NutDesign } from './nut-design.js';
 
 export type { Flange, NutSizes } from './nut-sizes.js';
-
-const DEFAULT_CALIPERS = 0.03;
 
 /** A flange that does not reach so far over the body is no flange, mm. */
 const LEAST_RIM = 0.2;
@@ -48,12 +47,7 @@ const LEAST_RIM = 0.2;
  */
 export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const assumptions = new Assumptions();
-  const calipers = assumptions.or(
-    sheet.calipers,
-    'calipers',
-    DEFAULT_CALIPERS,
-    'half-width of a reading by ordinary calipers',
-  );
+  const calipers = assumptions.or(sheet.calipers, 'calipers', CALIPERS, 'half-width of a reading by ordinary calipers');
   const screw = resolveScrew(sheet.screw, calipers, assumptions);
   const material = resolveMaterial(sheet.material, presets, assumptions);
   const printer = resolvePrinter(sheet.printer, presets, assumptions);

@@ -2,7 +2,7 @@ import { toothArm } from '../../mechanics/thread/bending.js';
 import { grooveWidthAt } from '../../mechanics/thread/nut-thread.js';
 import type { Measured } from '../../units/measured.js';
 import type { NutDesign } from './dimensions.js';
-import { springForceOf } from './family/anti-backlash.js';
+import { springForceOf } from './variants/anti-backlash.js';
 
 /** A thread's teeth and the flank that they share with the screw, finished sizes. */
 export interface Teeth {

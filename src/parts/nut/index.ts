@@ -2,14 +2,14 @@ import { AXIS, GOES_ON, HOLDS, PRINTS, TURNS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { NUT_CHECKS } from './checks/index.js';
 import { designNut, type NutDesign } from './dimensions.js';
-import { nutBodies } from './family/bodies.js';
-import { withFamilyChecks } from './family/checks.js';
-import { mateFamily } from './family/mate.js';
-import { withFamilyWords } from './family/particulars.js';
 import { nutParticulars } from './particulars.js';
 import { type NutSheet, nutSchema } from './sheet.js';
 import { sizeField } from './size-fields.js';
 import { NUT_TUNABLES } from './tunables.js';
+import { nutBodies } from './variants/bodies.js';
+import { withFamilyChecks } from './variants/checks.js';
+import { mateFamily } from './variants/mate.js';
+import { withFamilyWords } from './variants/particulars.js';
 import { nutViews } from './views.js';
 import { virtualMate } from './virtual-mate.js';
 

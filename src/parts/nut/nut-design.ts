@@ -10,10 +10,10 @@ import type { Float } from '../common/float.js';
 import type { HolePattern } from '../common/hole-pattern.js';
 import type { Joint, JointHole } from '../common/joints.js';
 import type { DesignBase } from '../part-kind.js';
-import type { Family } from './family/types.js';
 import type { Fit } from './fit-classes.js';
 import type { Mark } from './mark-asked.js';
 import type { NutSizes } from './nut-sizes.js';
+import type { Family } from './variants/types.js';
 
 export type HeadSide = 'body' | 'flange' | 'none';
 

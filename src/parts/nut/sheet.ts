@@ -10,7 +10,7 @@ import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
 import { catchNutSection } from '../common/bought-nut.js';
-import { familySection } from './family/sheet.js';
+import { familySection } from './variants/sheet.js';
 
 const size = quantity('length', { above: 0, most: 400 });
 const widths = z.tuple([size, size], 'must be two sizes: [40 mm, 24 mm]');

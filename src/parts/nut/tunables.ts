@@ -1,4 +1,4 @@
-import type { Tunable } from '../../fit/advice.js';
+import type { Tunable } from '../../judge/advice.js';
 import { NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { NutDesign } from './dimensions.js';
 

@@ -1,8 +1,8 @@
 import { screwBar } from '../common/drawn/screw-bar.js';
 import type { HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { NutDesign } from './dimensions.js';
-import { memberOf } from './family/views/member-of.js';
 import { endsOf } from './solid.js';
+import { memberOf } from './variants/views/member-of.js';
 import { endView } from './views/end.js';
 import { inSight, type NutInSight } from './views/in-sight.js';
 import type { Member } from './views/member.js';

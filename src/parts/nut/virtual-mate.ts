@@ -1,7 +1,7 @@
-import { SOLID_GROUP } from '../../fit/accept.js';
-import { type CheckFacts, type Finding, hard, valued } from '../../fit/check.js';
-import { finding } from '../../fit/run-checks.js';
 import type { StackResult } from '../../fit/stack/stack.js';
+import { SOLID_GROUP } from '../../judge/accept.js';
+import { type CheckFacts, type Finding, hard, valued } from '../../judge/check.js';
+import { finding } from '../../judge/run-checks.js';
 import { grooveWidthAt, rootDiameterOf, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import { freeTravel } from '../../solid/free-travel.js';
 import type { Kernel, Pose } from '../../solid/kernel.js';

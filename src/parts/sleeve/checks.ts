@@ -1,4 +1,4 @@
-import { type Check, hard, notJudged, soft, told, valued } from '../../fit/check.js';
+import { type Check, hard, notJudged, soft, told, valued } from '../../judge/check.js';
 import { gripPull } from '../../mechanics/shaft/clamp-grip.js';
 import { plain } from '../../units/format.js';
 import { exactly, plusMinus } from '../../units/measured.js';

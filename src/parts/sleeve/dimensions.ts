@@ -7,6 +7,7 @@ import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
+import { CALIPERS } from '../../units/measured.js';
 import type { AxialPath } from '../common/axial-path.js';
 import type { Shaft } from '../common/bore.js';
 import { resolveShaft, roundShaft } from '../common/bore.js';
@@ -53,7 +54,7 @@ export interface SleeveDesign extends DesignBase {
 }
 
 /** Figures that a sleeve starts from where its sheet does not say. @source common-practice */
-const D = { calipers: 0.03, motorTemperature: 70 };
+const D = { motorTemperature: 70 };
 
 /**
  * Works a sleeve out from its sheet.
@@ -64,7 +65,7 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
   const calipers = assumptions.or<number>(
     sheet.calipers,
     'calipers',
-    D.calipers,
+    CALIPERS,
     'half-width of a reading by ordinary calipers',
   );
   const material = resolveMaterial(sheet.material, presets, assumptions);

@@ -1,4 +1,4 @@
-import type { Verdict } from '../../fit/check.js';
+import type { Verdict } from '../../judge/check.js';
 import { rounded } from '../../units/format.js';
 import type { Changes } from './changed-sheet.js';
 import type { Knob } from './knob.js';

@@ -1,5 +1,5 @@
-import { type Finding, VERDICTS, type Verdict } from '../../fit/check.js';
 import type { FitBlock } from '../../fit/stack/fit-block.js';
+import { type Finding, VERDICTS, type Verdict } from '../../judge/check.js';
 import { InputError } from '../../units/faults.js';
 import { once } from '../../units/once.js';
 import { type DesignOptions, design } from '../design.js';

@@ -1,4 +1,4 @@
-import type { MadePart } from '../../fleet/made-part.js';
+import type { RememberedPart } from '../../fleet/made-part.js';
 import type { DistinctPart } from '../../fleet/plan.js';
 import { ahead } from './ahead.js';
 import { type EntryStore, readEntry } from './entry-store.js';
@@ -9,7 +9,7 @@ const READ_AHEAD = 4;
 /** A part that a store holds whole. */
 export interface Kept {
   readonly store: EntryStore;
-  readonly made: MadePart;
+  readonly made: RememberedPart;
 }
 
 /** Each part, in order, with what the first of the stores that holds it whole has of it. */

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { readFile, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
-import type { DigestedFile, MadePart } from '../../fleet/made-part.js';
+import type { DigestedFile, RememberedPart } from '../../fleet/made-part.js';
 import { jsonLine } from '../../output/report-json.js';
 import { addFolder, discardFolder } from '../writer/add-folder.js';
 import { disk } from '../writer/disk.js';
@@ -34,7 +34,7 @@ export function entryFolder({ folder }: EntryStore, address: string): string {
  * A part as it was stored, its files checked by size and digest, beside one another and off this thread; undefined
  * where there is none or it is damaged.
  */
-export async function readEntry(store: EntryStore, address: string): Promise<MadePart | undefined> {
+export async function readEntry(store: EntryStore, address: string): Promise<RememberedPart | undefined> {
   const folder = entryFolder(store, address);
   const made = readRecord(join(folder, RECORD), address);
   if (!made) return undefined;
@@ -45,18 +45,18 @@ export async function readEntry(store: EntryStore, address: string): Promise<Mad
 }
 
 /** A part that this run has just stored: its record alone, since its files were digested as they were written. */
-export function readFreshEntry(store: EntryStore, address: string): MadePart | undefined {
+export function readFreshEntry(store: EntryStore, address: string): RememberedPart | undefined {
   return readRecord(join(entryFolder(store, address), RECORD), address);
 }
 
-function readRecord(path: string, address: string): MadePart | undefined {
+function readRecord(path: string, address: string): RememberedPart | undefined {
   try {
     if (!statSync(path).isFile()) return undefined;
     const text = readFileSync(path, 'utf8');
     const json = text.slice(65);
     if (text.slice(0, 64) !== sha256(json)) return undefined;
     // the digest vouches that this is what was written
-    const made: MadePart = JSON.parse(json);
+    const made: RememberedPart = JSON.parse(json);
     return made.address === address ? made : undefined;
   } catch {
     return undefined;
@@ -85,7 +85,7 @@ function touch(folder: string): void {
 }
 
 /** Adds a part; where another run added it first, and it is sound, that one stays. */
-export async function writeEntry(store: EntryStore, made: MadePart, files: readonly PartFile[]): Promise<void> {
+export async function writeEntry(store: EntryStore, made: RememberedPart, files: readonly PartFile[]): Promise<void> {
   const folder = entryFolder(store, made.address);
   const json = jsonLine(made);
   const all = [

@@ -1,5 +1,5 @@
 import { type FileFault, type Find, fileFaultLine } from '../../fleet/machines.js';
-import type { MadePart, Outcome } from '../../fleet/made-part.js';
+import type { Outcome, RememberedPart } from '../../fleet/made-part.js';
 import type { DistinctPart } from '../../fleet/plan.js';
 import type { Format } from '../../output/formats.js';
 import { keysOf } from '../../pipeline/locate-faults.js';
@@ -31,7 +31,7 @@ export interface GatherOptions {
   readonly formats: readonly Format[];
   readonly presets?: PresetTexts;
   /** called for every part that is at hand */
-  readonly onPart?: (made: MadePart) => void | Promise<void>;
+  readonly onPart?: (made: RememberedPart) => void | Promise<void>;
   readonly onProgress: (progress: Progress) => void;
   /** whether the run shall end after what is in hand */
   readonly stopped: () => boolean;
@@ -64,7 +64,7 @@ export async function gather(distinct: readonly DistinctPart[], options: GatherO
   let disk: string | undefined;
   const tell = () =>
     options.onProgress({ done: outcomes.size, total: distinct.length, ...count, current: [...current] });
-  const take = async (store: EntryStore, made: MadePart): Promise<void> => {
+  const take = async (store: EntryStore, made: RememberedPart): Promise<void> => {
     try {
       await options.onPart?.(made);
       outcomes.set(made.address, { state: 'stored', store });

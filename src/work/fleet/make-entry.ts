@@ -1,6 +1,6 @@
-import type { Acceptance } from '../../fit/accept.js';
-import { type MadePart, madePart } from '../../fleet/made-part.js';
+import { madePart, type RememberedPart } from '../../fleet/made-part.js';
 import { pairFacts } from '../../fleet/pair-facts.js';
+import type { Acceptance } from '../../judge/accept.js';
 import type { Format } from '../../output/formats.js';
 import { design } from '../../pipeline/design.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
@@ -63,7 +63,7 @@ export async function makeEntry(job: Job, { kernel, kinds }: Bench): Promise<Job
   }
 }
 
-type Made = { readonly part: MadePart; readonly files: readonly PartFile[] };
+type Made = { readonly part: RememberedPart; readonly files: readonly PartFile[] };
 
 async function attempt(
   { address, sheet, accept, formats, presets }: Job,

@@ -4,12 +4,12 @@ import { assembleFleet } from '../../fleet/assemble.js';
 import { buildPlan } from '../../fleet/build-plan.js';
 import { rowMachines } from '../../fleet/csv/row-machines.js';
 import {
+  type BareMachine,
   type FileFault,
   fileFaultLine,
+  type GivenFields,
   type GivenFleet,
   type GivenPart,
-  type Layer,
-  type MachineGiven,
 } from '../../fleet/machines.js';
 import type { FleetPlan } from '../../fleet/plan.js';
 import { type FleetFile, LONGEST_FLEET, listedMachines, readFleetSheet } from '../../fleet/read-sheet.js';
@@ -108,7 +108,7 @@ class PlacedError extends Error {
 interface ReadMachines {
   readonly name: string;
   readonly sheet: FleetFile | undefined;
-  readonly machines: readonly MachineGiven[];
+  readonly machines: readonly BareMachine[];
 }
 
 async function readMachines(file: string, place: InputPlace): Promise<ReadMachines> {
@@ -169,7 +169,7 @@ function noSheet({ find, role }: GivenPart): string {
   return fileFaultLine({ ...find([]), path: role, value: '', allowed: 'has no sheet; give sheet or part' });
 }
 
-type OpenedSheet = Layer | { readonly lines: readonly string[] };
+type OpenedSheet = GivenFields | { readonly lines: readonly string[] };
 
 /** Every sheet that parts name, each read once. */
 async function readSheets(parts: readonly GivenPart[], place: InputPlace): Promise<Map<string, OpenedSheet>> {

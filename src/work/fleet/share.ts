@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { MadePart } from '../../fleet/made-part.js';
+import type { RememberedPart } from '../../fleet/made-part.js';
 import type { FleetPlan } from '../../fleet/plan.js';
 import { inShard, type Shard } from '../../fleet/shard.js';
 import { jsonText } from '../../output/report-json.js';
@@ -38,7 +38,7 @@ export async function runShare(
   for (const { folder } of [options.stores[0], share]) clearLeftovers(folder, 1);
   settleAll(options.out);
   const refused: string[] = [];
-  const onPart = async (made: MadePart) => {
+  const onPart = async (made: RememberedPart) => {
     await copyEntry(options.stores, share, made.address);
     if (made.verdict === 'fail') refused.push(`${made.name}: ${made.reasons.join(' | ')}`);
   };

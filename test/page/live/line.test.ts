@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { LIMIT_AT, onLine } from '../../../page/live/state/line.js';
-import type { Finding } from '../../../src/fit/check.js';
+import type { Finding } from '../../../src/judge/check.js';
 
 const found = (row: Partial<Finding>) => onLine({ value: null, limit: null, fail_limit: null, ...row } as Finding);
 

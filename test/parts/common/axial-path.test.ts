@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { limitsInForce } from '../../../src/fit/limits-in-force.js';
+import { limitsInForce } from '../../../src/judge/limits-in-force.js';
 import {
   type AxialPath,
   carriedWords,

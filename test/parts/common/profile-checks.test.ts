@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { runChecks } from '../../../src/fit/run-checks.js';
+import { runChecks } from '../../../src/judge/run-checks.js';
 import { PROFILE_CHECKS, type Profiled } from '../../../src/parts/common/profile-checks.js';
 import type { Material } from '../../../src/presets/material.js';
 

@@ -67,24 +67,24 @@ describe('hubs and insert', () => {
     expect(common(lower, upper)).toBe(0);
     expect(common(lower, upper, 60)).toBeGreaterThan(100);
     expect(common(lower, placedInsert(assembly))).toBeGreaterThan(1);
-    expect(common(lower, placedInsert({ ...assembly, spider: pared(assembly.spider, assembly, 0.002) }))).toBe(0);
+    expect(common(lower, placedInsert({ ...assembly, insert: pared(assembly.insert, assembly, 0.002) }))).toBe(0);
     const far = misplaced(upper, assembly.gap, { angular: 0, parallel: 0, axial: 2, towards: 0 });
     expect(common(lower, far)).toBeGreaterThan(10);
   });
 
   it('share the volume of their squeeze: both flanks of each jaw over the height in contact', () => {
     const assembly = assemblyOf(designed({ insert: { flank_clearance: -0.05 }, jaws: { bevel: 0, fillet: 0 } }));
-    const { jaws, spider, gap } = assembly;
+    const { jaws, insert, gap } = assembly;
     // by hand: 2·3 flanks, 0.05 mm deep, from the room in the jaws to the reach of the lobes, over the common height
-    const length = spider.reach - Math.sqrt(jaws.inner ** 2 - jaws.halfSlot ** 2);
-    const height = jaws.height - (gap - spider.height) / 2;
+    const length = insert.reach - Math.sqrt(jaws.inner ** 2 - jaws.halfSlot ** 2);
+    const height = jaws.height - (gap - insert.height) / 2;
     expect(squeezedVolume(assembly)).toBeCloseTo(6 * 0.05 * length * height, 0);
   });
 
   it('play as the corner of a straight lobe does', () => {
     const assembly = assemblyOf(designed({ insert: { flank_clearance: 0.1 } }));
-    const { spider } = assembly;
-    const byFormula = flankTurn({ halfWidth: spider.halfWidth, gap: 0.1, reach: spider.reach });
+    const { insert } = assembly;
+    const byFormula = flankTurn({ halfWidth: insert.halfWidth, gap: 0.1, reach: insert.reach });
     expect(playAngle(assembly)).toBeCloseTo(byFormula, 3);
   });
 

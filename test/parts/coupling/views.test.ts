@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type CouplingDesign, designCoupling } from '../../../src/parts/coupling/dimensions.js';
+import { insertVolume } from '../../../src/parts/coupling/insert.js';
 import { jawArea } from '../../../src/parts/coupling/jaws.js';
 import { couplingSchema } from '../../../src/parts/coupling/sheet.js';
-import { spiderVolume } from '../../../src/parts/coupling/spider.js';
 import { couplingViews } from '../../../src/parts/coupling/views.js';
 import { drawViews } from '../../../src/parts/draw-views.js';
 import { type DrawnView, viewsOf } from '../../../src/parts/part-views.js';
@@ -84,7 +84,7 @@ it('opens jaws and insert across the axis as their plans say', () => {
       .sort((a, b) => b - a)
       .reduce((sum, one, i) => (i === 0 ? one : sum - one), 0);
   const { finished, printer } = made.insert;
-  expect(area(across.crossHatched![0]!)).toBeCloseTo(spiderVolume(finished, printer.chordError) / finished.height, 1);
+  expect(area(across.crossHatched![0]!)).toBeCloseTo(insertVolume(finished, printer.chordError) / finished.height, 1);
   const { jaws } = made.hubs[0]!.finished;
   const disc = circleOutline({ radius: jaws.outer, sides: 96 });
   const jawsOfOne = across.hatched[0]!.reduce((sum, loop) => sum + Math.abs(polygonArea(loop)), 0);

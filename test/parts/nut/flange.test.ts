@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Finding } from '../../../src/fit/check.js';
 import { check, design } from '../../../src/index.js';
+import type { Finding } from '../../../src/judge/check.js';
 import { nutSheet } from '../../support/nut-sheets.js';
 
 function found(id: string, sheet: object): Finding | undefined {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { floatFinding, floatPins } from '../../../src/parts/common/float-mate.js';
 import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
-import { nutBodies } from '../../../src/parts/nut/family/bodies.js';
+import { nutBodies } from '../../../src/parts/nut/variants/bodies.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';

@@ -1,4 +1,4 @@
-import type { Check } from '../../../fit/check.js';
+import type { Check } from '../../../judge/check.js';
 import { heat, shrinkAppliedOnce } from '../../common/checks.js';
 import type { AdapterDesign } from '../dimensions.js';
 import {

@@ -1,4 +1,4 @@
-import { type Check, hard, type Outcome, soft, told, valued } from '../../../fit/check.js';
+import { type Check, hard, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { pressureWhileTightening } from '../../../mechanics/strength/allowable.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { plain } from '../../../units/format.js';

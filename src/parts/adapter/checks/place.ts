@@ -1,4 +1,4 @@
-import { type Check, hard, type Limits, soft, valued } from '../../../fit/check.js';
+import { type Check, hard, type Limits, soft, valued } from '../../../judge/check.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';

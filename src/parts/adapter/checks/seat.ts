@@ -1,4 +1,4 @@
-import { type Check, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { floatTurn } from '../../../mechanics/float.js';
 import { plain } from '../../../units/format.js';
 import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';

@@ -1,4 +1,4 @@
-import { type Check, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { HOURS } from '../../../mechanics/strength/plastic.js';
 import { creepModulus } from '../../../mechanics/strength/stiffness.js';

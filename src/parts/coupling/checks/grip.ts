@@ -1,4 +1,4 @@
-import { type Check, told } from '../../../fit/check.js';
+import { type Check, told } from '../../../judge/check.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { plain } from '../../../units/format.js';
 import { heldChecks } from '../../common/held-checks.js';

@@ -1,4 +1,4 @@
-import { type Check, hard, notJudged, valued } from '../../../fit/check.js';
+import { type Check, hard, notJudged, valued } from '../../../judge/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import type { CouplingDesign } from '../dimensions.js';

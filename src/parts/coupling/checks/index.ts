@@ -1,4 +1,4 @@
-import type { Check } from '../../../fit/check.js';
+import type { Check } from '../../../judge/check.js';
 import { shrinkAppliedOnce } from '../../common/checks.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { holdingChecks, setScrewGrip } from './grip.js';

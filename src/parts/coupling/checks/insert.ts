@@ -1,4 +1,4 @@
-import { type Check, hard, notJudged, soft, valued } from '../../../fit/check.js';
+import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.js';
 import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
 import { SHOCK_FACTORS, startFactor, temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
@@ -17,7 +17,7 @@ const insert = { group: 'insert', question: 'carries', source: 'common practice'
 
 /** Where jaws and lobes touch, finished sizes. */
 function contactOf({ insert: { finished }, jaws, gap }: CouplingDesign) {
-  const { bottom: _, top: __, ...contact } = contactIn({ jaws, spider: finished, gap });
+  const { bottom: _, top: __, ...contact } = contactIn({ jaws, insert: finished, gap });
   return contact;
 }
 

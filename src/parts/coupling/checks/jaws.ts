@@ -1,4 +1,4 @@
-import { type Check, hard, type LimitsInForce, notJudged, soft, valued } from '../../../fit/check.js';
+import { type Check, hard, type LimitsInForce, notJudged, soft, valued } from '../../../judge/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import type { CouplingDesign } from '../dimensions.js';
@@ -23,7 +23,7 @@ function workOf({
 }: CouplingDesign): JawWork {
   return {
     jaws: plan,
-    spider: insert.finished,
+    insert: insert.finished,
     gap,
     modulus: insert.modulus,
     flankClearance: insert.flankClearance,

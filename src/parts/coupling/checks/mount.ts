@@ -1,11 +1,11 @@
-import { type Check, hard, notJudged, type Outcome, soft, told, valued } from '../../../fit/check.js';
+import { type Check, hard, notJudged, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { polygonArea } from '../../../solid/outline.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { type AxialPath, carriedWords, judgeMotorThrust, judgeStanding, ownWeight } from '../../common/axial-path.js';
 import type { CouplingDesign } from '../dimensions.js';
+import { insertOutline } from '../insert.js';
 import { squeezeAt } from '../misalignment.js';
-import { spiderOutline } from '../spider.js';
 
 type CouplingCheck = Check<CouplingDesign>;
 const mount = { group: 'mount', question: 'carries', source: 'common practice' } as const;
@@ -80,7 +80,7 @@ export const insertThrust: CouplingCheck = {
     const area =
       kind === 'soft'
         ? Math.min(...hubs.map(({ shaft }) => (Math.PI / 4) * shaft.diameter.likely ** 2))
-        : polygonArea(spiderOutline(insert.finished, printer.chordError)) - (Math.PI / 4) * insert.finished.hole ** 2;
+        : polygonArea(insertOutline(insert.finished, printer.chordError)) - (Math.PI / 4) * insert.finished.hole ** 2;
     const weight = load + ownWeight(axial).force;
     const squeeze = weight / (area * insert.modulus);
     const sinks = `${plain(squeeze * insert.finished.height, 2)} mm, and it creeps further`;

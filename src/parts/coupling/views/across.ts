@@ -3,8 +3,8 @@ import type { SizeWay } from '../../common/drawn/spread.js';
 import { beyond, crossing } from '../../common/drawn/strokes.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { AskedView, Point, SizeMark } from '../../part-views.js';
+import type { InsertPlan } from '../insert.js';
 import { jawWidth } from '../jaws.js';
-import type { SpiderPlan } from '../spider.js';
 import type { CouplingInSight } from './standing.js';
 
 /** Section across the axis in the middle between the floors, jaw 1 of the motor hub on +X: jaws and lobes as they are. */
@@ -42,18 +42,18 @@ export function insertView({ insert, insertShape, spread }: CouplingInSight): As
 }
 
 /** An insert turned until a lobe lies on +X. */
-export function lobeOnX({ lobes }: SpiderPlan, shape: Shape): Shape {
+export function lobeOnX({ lobes }: InsertPlan, shape: Shape): Shape {
   return { kind: 'moved', turn: -180 / lobes, shape };
 }
 
-interface SpiderInSight {
-  readonly plan: SpiderPlan;
+interface InsertInSight {
+  readonly plan: InsertPlan;
   readonly shape: Shape;
   readonly spread: CouplingInSight['spread']['insert'];
 }
 
 /** The face of an insert with its sizes, a lobe on +X. */
-export function insertSizes({ plan, shape, spread }: SpiderInSight): AskedView {
+export function insertSizes({ plan, shape, spread }: InsertInSight): AskedView {
   const { lobes, reach, halfWidth, middle, hole, height, ring: around } = plan;
   const led = leaders('insert.', spread);
   return {

@@ -5,8 +5,8 @@ import { spreadOf } from '../../common/drawn/spread.js';
 import type { Point, SizeChoice } from '../../part-views.js';
 import type { CouplingDesign, Hub } from '../dimensions.js';
 import type { HubPlan } from '../hub-plan.js';
+import type { InsertPlan } from '../insert.js';
 import { couplingBodies } from '../solid.js';
-import type { SpiderPlan } from '../spider.js';
 
 type Spread = (size: number, way: SizeWay) => { spread?: number };
 
@@ -35,7 +35,7 @@ export interface Standing {
 export interface CouplingInSight {
   readonly design: CouplingDesign;
   readonly hubs: readonly Standing[];
-  readonly insert: SpiderPlan;
+  readonly insert: InsertPlan;
   /** height of the floor under the insert, and of the insert */
   readonly floor: number;
   readonly from: number;

@@ -1,4 +1,4 @@
-import { type Check, notJudged, soft, valued } from '../../../fit/check.js';
+import { type Check, notJudged, soft, valued } from '../../../judge/check.js';
 import { sideLoad } from '../../../mechanics/beam.js';
 import { plain } from '../../../units/format.js';
 import type { Measured } from '../../../units/measured.js';

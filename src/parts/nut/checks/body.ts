@@ -1,4 +1,4 @@
-import { type Check, hard, valued } from '../../../fit/check.js';
+import { type Check, hard, valued } from '../../../judge/check.js';
 import { plain } from '../../../units/format.js';
 import { scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';

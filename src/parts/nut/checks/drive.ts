@@ -1,4 +1,4 @@
-import { type Check, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { columnLoad } from '../../../mechanics/column.js';
 import { DRY_PRINT_MOST, FRICTION } from '../../../mechanics/friction.js';
 import { holding } from '../../../mechanics/power-screw/holding.js';
@@ -12,7 +12,7 @@ import type { Screw } from '../../../sheet/resolve-screw.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
-import { springForceOf } from '../family/anti-backlash.js';
+import { springForceOf } from '../variants/anti-backlash.js';
 
 type NutCheck = Check<NutDesign>;
 const drive = { group: 'drive', question: 'axis', source: 'common practice' } as const;

@@ -1,4 +1,4 @@
-import { type Check, soft, told } from '../../../fit/check.js';
+import { type Check, soft, told } from '../../../judge/check.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';

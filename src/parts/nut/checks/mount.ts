@@ -1,4 +1,4 @@
-import { type Check, hard, type Limits, soft, valued } from '../../../fit/check.js';
+import { type Check, hard, type Limits, soft, valued } from '../../../judge/check.js';
 import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';

@@ -1,4 +1,4 @@
-import { type Check, soft, told, valued } from '../../../fit/check.js';
+import { type Check, soft, told, valued } from '../../../judge/check.js';
 import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
 import { flankOverhangStep, largestLayer } from '../../../mechanics/print/flank-overhang.js';
 import { layersPerPitch, threadDepthInLines } from '../../../mechanics/print/resolution.js';

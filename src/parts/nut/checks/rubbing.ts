@@ -1,4 +1,4 @@
-import { type Check, hard, notJudged, soft, valued } from '../../../fit/check.js';
+import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.js';
 import { DRY_PRINT_MOST, FRICTION } from '../../../mechanics/friction.js';
 import { PLASTIC_NUT_SPEED, slidingSpeed } from '../../../mechanics/sliding.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';

@@ -1,5 +1,5 @@
-import { type Check, type Outcome, soft, told, valued } from '../../../fit/check.js';
 import { type NearestRow, nearestSeries } from '../../../identify/nearest-series.js';
+import { type Check, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly, plusMinus } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';

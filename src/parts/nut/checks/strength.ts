@@ -1,4 +1,4 @@
-import { type Check, hard, type LimitsInForce, notJudged, type Outcome, soft, valued } from '../../../fit/check.js';
+import { type Check, hard, type LimitsInForce, notJudged, type Outcome, soft, valued } from '../../../judge/check.js';
 import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { momentHeatShare } from '../../../mechanics/strength/heat-shares.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';

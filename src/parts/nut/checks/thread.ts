@@ -1,4 +1,4 @@
-import { type Bounds, type Check, hard, soft, told, valued } from '../../../fit/check.js';
+import { type Bounds, type Check, hard, soft, told, valued } from '../../../judge/check.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, plusMinus, sum } from '../../../units/measured.js';

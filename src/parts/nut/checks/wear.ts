@@ -1,4 +1,4 @@
-import { type Check, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { slidingPerTravel } from '../../../mechanics/sliding.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { wearDepth } from '../../../mechanics/thread/wear.js';

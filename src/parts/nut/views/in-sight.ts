@@ -4,10 +4,10 @@ import { type SizeWay, spreadOf } from '../../common/drawn/spread.js';
 import { type PrintSizes, printSizes, TRUE_SIZES } from '../../common/print-sizes.js';
 import type { Point, SizeChoice } from '../../part-views.js';
 import type { NutDesign, NutSizes } from '../dimensions.js';
-import { nutBodies } from '../family/bodies.js';
 import { bodyOutline, flangeOutline } from '../plan.js';
 import { boreOf } from '../pockets.js';
 import { endsOf } from '../solid.js';
+import { nutBodies } from '../variants/bodies.js';
 
 /** Features of a nut whose edges matter where they are hidden, too. */
 export const HIDDEN = ['pocket', 'clamp', 'pin'] as const;

@@ -1,4 +1,4 @@
-import { type Check, hard } from '../../../fit/check.js';
+import { type Check, hard } from '../../../judge/check.js';
 import { plain } from '../../../units/format.js';
 import type { NutDesign } from '../dimensions.js';
 import { borneShare } from './borne-share.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Bounds, hard, type Limits, soft } from '../../src/fit/check.js';
-import { judge, keeps, margin, wordOf } from '../../src/fit/judge.js';
+import { type Bounds, hard, type Limits, soft } from '../../src/judge/check.js';
+import { judge, keeps, margin, wordOf } from '../../src/judge/judge.js';
 import { exactly, type Measured, plusMinus } from '../../src/units/measured.js';
 
 const LEAST = hard({ min: 2 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { accept, isBroken, type KnownCheck } from '../../src/fit/accept.js';
-import { type CheckFacts, type Finding, hard, told, valued } from '../../src/fit/check.js';
-import { finding, worst } from '../../src/fit/run-checks.js';
+import { accept, isBroken, type KnownCheck } from '../../src/judge/accept.js';
+import { type CheckFacts, type Finding, hard, told, valued } from '../../src/judge/check.js';
+import { finding, worst } from '../../src/judge/run-checks.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { knownChecks } from '../../src/pipeline/require-acceptable.js';
 import { InputError } from '../../src/units/faults.js';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Check, type Finding, hard, notJudged, soft, told, valued } from '../../src/fit/check.js';
-import { finding, runChecks, worst } from '../../src/fit/run-checks.js';
+import { type Check, type Finding, hard, notJudged, soft, told, valued } from '../../src/judge/check.js';
+import { finding, runChecks, worst } from '../../src/judge/run-checks.js';
 import { exactly, plusMinus } from '../../src/units/measured.js';
 
 const FACTS = {

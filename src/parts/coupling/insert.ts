@@ -13,7 +13,7 @@ import type { PrintSizes } from '../common/print-sizes.js';
 import { bulge, halfPitch } from './jaws.js';
 
 /** The insert: lobes on a ring, or on a solid centre. Sizes of one kind: finished or printed. */
-export interface SpiderPlan {
+export interface InsertPlan {
   readonly lobes: number;
   /** half the width of a lobe, in its middle where it is barrelled */
   readonly halfWidth: number;
@@ -33,20 +33,20 @@ export interface SpiderPlan {
 const SIDE_STEPS = 8;
 
 /** Half the width of a lobe at a distance from the axis. */
-export function lobeHalfWidth({ halfWidth, barrel, middle, reach }: SpiderPlan, along: number): number {
+export function lobeHalfWidth({ halfWidth, barrel, middle, reach }: InsertPlan, along: number): number {
   return halfWidth - bulge(barrel, (along - middle) / (reach - middle));
 }
 
 /** A lobe by itself, its middle on +X, from where its sides leave the ring or the neighbouring lobes. */
-export function lobeOutline(spider: SpiderPlan): Outline {
-  const start = lobeRoot(spider);
-  const steps = spider.barrel === 0 ? 1 : SIDE_STEPS;
+export function lobeOutline(insert: InsertPlan): Outline {
+  const start = lobeRoot(insert);
+  const steps = insert.barrel === 0 ? 1 : SIDE_STEPS;
   const side = Array.from({ length: steps + 1 }, (_, i): [number, number] => {
-    const along = start + ((spider.reach - start) * i) / steps;
-    return [along, lobeHalfWidth(spider, along)];
+    const along = start + ((insert.reach - start) * i) / steps;
+    return [along, lobeHalfWidth(insert, along)];
   });
   const corners = [...side.map(([x, y]): [number, number] => [x, -y]), ...side.toReversed()];
-  if (spider.barrel === 0) return corners;
+  if (insert.barrel === 0) return corners;
   const sides: Curve[] = [{ kind: 'free' }, { kind: 'free' }];
   return withCurves(
     corners,
@@ -55,30 +55,30 @@ export function lobeOutline(spider: SpiderPlan): Outline {
 }
 
 /** How far along a lobe its sides meet the ring, or the sides of its neighbours where those meet farther out. */
-function lobeRoot(spider: SpiderPlan): number {
-  const beta = halfPitch(spider.lobes / 2);
-  let along = spider.ring;
+function lobeRoot(insert: InsertPlan): number {
+  const beta = halfPitch(insert.lobes / 2);
+  let along = insert.ring;
   for (let i = 0; i < 30; i++) {
-    const half = lobeHalfWidth(spider, along);
-    const onRing = Math.sqrt(Math.max(0, spider.ring ** 2 - half ** 2));
+    const half = lobeHalfWidth(insert, along);
+    const onRing = Math.sqrt(Math.max(0, insert.ring ** 2 - half ** 2));
     along = Math.max(onRing, half / Math.tan((beta * Math.PI) / 180));
   }
   return along;
 }
 
 /** The whole insert seen along the axis, its first lobe half a pitch past +X. */
-export function spiderOutline(spider: SpiderPlan, chordError: number): Outline {
-  const beta = halfPitch(spider.lobes / 2);
-  const lobe = lobeOutline(spider);
+export function insertOutline(insert: InsertPlan, chordError: number): Outline {
+  const beta = halfPitch(insert.lobes / 2);
+  const lobe = lobeOutline(insert);
   const root = lobe[lobe.length - 1]!;
   const opening = (Math.atan2(root[1], root[0]) * 180) / Math.PI;
   const gap = 2 * beta - 2 * opening;
-  const sides = sidesFor(spider.ring, chordError);
-  const steps = gap < 0.5 || Math.hypot(...root) > spider.ring + 1e-6 ? 0 : Math.max(1, Math.ceil((gap * sides) / 360));
+  const sides = sidesFor(insert.ring, chordError);
+  const steps = gap < 0.5 || Math.hypot(...root) > insert.ring + 1e-6 ? 0 : Math.max(1, Math.ceil((gap * sides) / 360));
   const points: (readonly [number, number])[] = [];
   const curves: (Curve | undefined)[] = [];
-  const ring: Curve = { kind: 'arc', center: [0, 0], radius: spider.ring, circumscribed: false };
-  for (let i = 0; i < spider.lobes; i++) {
+  const ring: Curve = { kind: 'arc', center: [0, 0], radius: insert.ring, circumscribed: false };
+  for (let i = 0; i < insert.lobes; i++) {
     const angle = beta + 2 * beta * i;
     const own = turnedOutline(lobe, angle);
     // where neighbours meet, the corner belongs to both
@@ -86,7 +86,7 @@ export function spiderOutline(spider: SpiderPlan, chordError: number): Outline {
     curves.push(...own.slice(0, -1).map((_, side) => own.curves?.[side]));
     for (let k = 0; k < steps; k++) {
       const at = angle + opening + (gap * k) / steps;
-      if (k > 0) points.push([spider.ring * cosd(at), spider.ring * sind(at)]);
+      if (k > 0) points.push([insert.ring * cosd(at), insert.ring * sind(at)]);
       curves.push(ring);
     }
   }
@@ -94,34 +94,34 @@ export function spiderOutline(spider: SpiderPlan, chordError: number): Outline {
 }
 
 /** The hole in the ring. */
-export function holeOutline({ hole }: SpiderPlan, chordError: number): Outline | undefined {
+export function holeOutline({ hole }: InsertPlan, chordError: number): Outline | undefined {
   if (hole === 0) return undefined;
   return circleOutline({ radius: hole / 2, sides: sidesFor(hole / 2, chordError), circumscribed: true });
 }
 
 /** The insert as a shape that lies on z = 0. */
-export function spiderShape(spider: SpiderPlan, chordError: number): Shape {
-  const hole = holeOutline(spider, chordError);
-  const outline = spiderOutline(spider, chordError);
-  return { kind: 'prism', outlines: hole ? [outline, hole] : [outline], from: 0, to: spider.height };
+export function insertShape(insert: InsertPlan, chordError: number): Shape {
+  const hole = holeOutline(insert, chordError);
+  const outline = insertOutline(insert, chordError);
+  return { kind: 'prism', outlines: hole ? [outline, hole] : [outline], from: 0, to: insert.height };
 }
 
 /** Its volume [mm³]. */
-export function spiderVolume(spider: SpiderPlan, chordError: number): number {
-  const hole = holeOutline(spider, chordError);
-  return (polygonArea(spiderOutline(spider, chordError)) - (hole ? polygonArea(hole) : 0)) * spider.height;
+export function insertVolume(insert: InsertPlan, chordError: number): number {
+  const hole = holeOutline(insert, chordError);
+  return (polygonArea(insertOutline(insert, chordError)) - (hole ? polygonArea(hole) : 0)) * insert.height;
 }
 
 /** Sizes of an insert as they must stand in the file: lobes and ring are outsides. */
-export function printedSpider(spider: SpiderPlan, sizes: PrintSizes): SpiderPlan {
+export function printedInsert(insert: InsertPlan, sizes: PrintSizes): InsertPlan {
   return {
-    ...spider,
-    halfWidth: sizes.outside(2 * spider.halfWidth) / 2,
-    barrel: sizes.across(spider.barrel),
-    ring: sizes.outside(2 * spider.ring) / 2,
-    reach: sizes.outside(2 * spider.reach) / 2,
-    height: sizes.along(spider.height),
-    hole: spider.hole > 0 ? sizes.inside(spider.hole) : 0,
-    middle: sizes.across(spider.middle),
+    ...insert,
+    halfWidth: sizes.outside(2 * insert.halfWidth) / 2,
+    barrel: sizes.across(insert.barrel),
+    ring: sizes.outside(2 * insert.ring) / 2,
+    reach: sizes.outside(2 * insert.reach) / 2,
+    height: sizes.along(insert.height),
+    hole: insert.hole > 0 ? sizes.inside(insert.hole) : 0,
+    middle: sizes.across(insert.middle),
   };
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { hard, type Limits, soft } from '../../src/fit/check.js';
-import { limitsInForce } from '../../src/fit/limits-in-force.js';
+import { hard, type Limits, soft } from '../../src/judge/check.js';
+import { limitsInForce } from '../../src/judge/limits-in-force.js';
 
 describe('limitsInForce', () => {
   it.each<[string, Limits, object, Limits]>([

@@ -1,4 +1,4 @@
-import { type Check, hard, notJudged, type Outcome, told } from '../../../fit/check.js';
+import { type Check, hard, notJudged, type Outcome, told } from '../../../judge/check.js';
 import { pressureUnderHead } from '../../../mechanics/bolt/preload.js';
 import { spreadForce } from '../../../mechanics/thread/spread.js';
 import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';

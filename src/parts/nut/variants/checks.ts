@@ -1,4 +1,4 @@
-import { type Check, hard, notJudged, soft, told, valued } from '../../../fit/check.js';
+import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';

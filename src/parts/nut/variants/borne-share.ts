@@ -1,4 +1,4 @@
-import { notJudged, type Outcome, valued } from '../../../fit/check.js';
+import { notJudged, type Outcome, valued } from '../../../judge/check.js';
 import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
 import { plain } from '../../../units/format.js';

@@ -1,4 +1,4 @@
-import { limitsInForce } from '../../../fit/limits-in-force.js';
+import { limitsInForce } from '../../../judge/limits-in-force.js';
 import { plain } from '../../../units/format.js';
 import { CATCH_FINDING, CATCH_OFFER } from '../../common/bought-nut.js';
 import type { HardwareRow, Particulars, PrintAdvice } from '../../part-kind.js';

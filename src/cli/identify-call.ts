@@ -32,6 +32,7 @@ const READINGS = {
   wires: { path: 'wires', read: paired('wire', 'over', '1.0=8.31') },
   crest: { path: 'crest' },
   hand: { path: 'hand' },
+  cannot: { path: 'cannot', read: listed },
   uncertainty: { path: 'uncertainty' },
 } as const satisfies Record<string, TypedField>;
 

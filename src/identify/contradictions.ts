@@ -4,7 +4,7 @@ import { sigmasOutside } from './likelihood.js';
 import { CORE, type Observation } from './observations.js';
 import { FAR_OFF, misfit } from './rank.js';
 import { type Readings, uncertaintyOf } from './readings.js';
-import { slipsIn } from './slips.js';
+import type { Repair } from './slips.js';
 
 /** Standard deviations from which a reading is said to disagree. */
 const DISAGREES = 3;
@@ -15,19 +15,24 @@ const DISAGREES = 3;
  * @param readings lengths [mm]
  * @param observations the same, made comparable [mm]
  * @param best the most likely screw
+ * @param slips what would explain readings that fit no screw
  * @returns one sentence a contradiction, in a fixed order
  * @source common-practice: what readings tell when they disagree
  */
-export function contradictionsIn(readings: Readings, observations: readonly Observation[], best: Candidate): string[] {
+export function contradictionsIn(
+  readings: Readings,
+  observations: readonly Observation[],
+  best: Candidate,
+  slips: readonly Repair[],
+): string[] {
   const fits = misfit(best, observations) <= FAR_OFF;
-  const slips = slipsIn(readings);
   return [
     ...majorSpread(readings),
     // a slip that explains the readings is the better word
     ...(slips.length === 0 ? impossibleThread(readings, observations) : []),
     ...leadOverPitch(observations),
     ...countedStarts(readings, observations, fits ? best : undefined),
-    ...slips,
+    ...slips.map(({ says }) => says),
     ...(fits ? crestLook(readings, best) : []),
     ...wornCrests(observations, best),
     ...thinFlanks(readings, observations, best),

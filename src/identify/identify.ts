@@ -10,6 +10,7 @@ import { type NextMeasurement, nextMeasurement } from './next-measurement.js';
 import { type Observation, type ObservedLength, observationsOf } from './observations.js';
 import { APART, FAR_OFF, misfit, type Ranked, rank } from './rank.js';
 import { type Readings, requireReadings } from './readings.js';
+import { type Repair, slipsIn } from './slips.js';
 
 /** How far one reading lies from a candidate. */
 export interface Residual {
@@ -48,6 +49,8 @@ export interface Identification {
   /** the further measurement that would tell most; null when none would tell anything, or no series fits */
   readonly nextMeasurement: NextMeasurement | null;
   readonly contradictions: readonly string[];
+  /** slips that would explain readings which fit no screw: what to change, and what they are then */
+  readonly repairs: readonly Repair[];
   /** the screw as measured */
   readonly screw: MeasuredScrew;
   /** a `screw:` block for a part sheet: the designation and what was measured, or the odd screw alone */
@@ -82,6 +85,7 @@ export function identify(readings: Readings): Identification {
   const separable = fits && twins.length === 0;
   const oneProfile = twins.every(({ candidate }) => isOneProfile(candidate, first.candidate));
   const isNamed = separable || (fits && readings.starts !== undefined && oneProfile);
+  const repairs = isBall ? [] : slipsIn(readings);
   const screw = measuredScrew(readings, observations, { best: first.candidate, fits });
   const candidates = ranked.map((one) => identifiedScrew(one, observations, hand));
   return {
@@ -90,7 +94,8 @@ export function identify(readings: Readings): Identification {
     separable,
     twins: twins.map(({ candidate }) => designationText({ ...candidate.row, hand })),
     nextMeasurement: isBall ? null : fits ? nextMeasurement(ranked, readings) : oddNext(readings),
-    contradictions: isBall ? [BALL_SCREW] : contradictionsIn(readings, observations, first.candidate),
+    contradictions: isBall ? [BALL_SCREW] : contradictionsIn(readings, observations, first.candidate, repairs),
+    repairs,
     screw,
     block: isBall ? '' : screwBlock(screw, readings, isNamed ? candidates[0]! : undefined),
   };
@@ -107,8 +112,10 @@ const BALL_SCREW =
 
 /** What would make an odd screw surer: its form by the crests, then its flanks. */
 function oddNext(readings: Readings): NextMeasurement | null {
-  if (readings.crest === undefined)
+  const { cannot = [] } = readings;
+  if (readings.crest === undefined && !cannot.includes('crest'))
     return { what: 'crest', why: 'whether the crests are flat or sharp tells the form of an odd screw', bits: 1 };
+  if (cannot.includes('wires')) return null;
   if (readings.wires === undefined && readings.major !== undefined && readings.crests !== undefined) {
     const wire = Number((0.52 * (readings.crests.length / readings.crests.count)).toFixed(2));
     return { what: 'wires', why: 'the size over three wires tells the flanks of an odd screw', bits: 1, wire };

@@ -4,7 +4,7 @@ import type { Identification } from './identify.js';
  * An identification as plain data with the field names of the command's machine-readable answer.
  *
  * @param found an identification
- * @returns candidates, separable, next_measurement, contradictions, screw and further fields
+ * @returns candidates, separable, next_measurement, contradictions, repairs, screw and further fields
  * @source derived: the same values under snake case names
  */
 export function identificationJson(found: Identification): Record<string, unknown> {
@@ -16,6 +16,7 @@ export function identificationJson(found: Identification): Record<string, unknow
     twins: found.twins,
     next_measurement: found.nextMeasurement,
     contradictions: found.contradictions,
+    repairs: found.repairs,
     screw: { ...screw, ...(crestFlat === undefined ? {} : { crest_flat: crestFlat }) },
     block: found.block,
   };

@@ -6,10 +6,7 @@ import { type Band, type Candidate, candidates } from './candidates.js';
 import { flatChance, plateauDensity, startsChance } from './likelihood.js';
 import { deviationOf, type ObservedLength, wiresBand } from './observations.js';
 import { APART, type Ranked } from './rank.js';
-import type { Readings } from './readings.js';
-
-/** A measurement that could still be made. */
-export type MeasurementKind = 'starts' | 'crest' | 'travel' | 'crests' | 'major' | 'crest_flat' | 'minor' | 'wires';
+import type { MeasurementKind, Readings } from './readings.js';
 
 /** The further measurement that is expected to tell most. */
 export interface NextMeasurement {
@@ -63,13 +60,15 @@ interface Option {
  */
 export function nextMeasurement(ranked: readonly Ranked[], readings: Readings): NextMeasurement | null {
   const doubtful = ranked.filter(({ probability }) => probability > 1e-4).slice(0, 16);
-  const options = optionsFor(doubtful, readings);
+  const { cannot = [] } = readings;
+  const options = optionsFor(doubtful, readings).filter(({ what }) => !cannot.includes(what));
   const best = options.reduce<Option | null>(
     (found, one) => (found === null || worth(one) > worth(found) ? one : found),
     null,
   );
   const first = ranked[0]!.candidate;
-  const twin = readings.crest === undefined && !readings.wires ? twinOfOtherForm(first) : undefined;
+  const looksTold = readings.crest !== undefined || readings.wires !== undefined || cannot.includes('crest');
+  const twin = looksTold ? undefined : twinOfOtherForm(first);
   if (twin) {
     return {
       what: 'crest',

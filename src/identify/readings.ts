@@ -24,9 +24,14 @@ export interface Readings {
   readonly hand?: 'right' | 'left';
   /** of every length: worst-case half-width, taken as two standard deviations; `CALIPERS` unless given */
   readonly uncertainty?: number;
+  /** what cannot be measured, such as the travel of a nut that is lost: it is not asked for */
+  readonly cannot?: readonly MeasurementKind[];
   /** of single readings that have their own; likewise half-widths */
   readonly uncertainties?: Readonly<Partial<Record<LengthReading, number>>>;
 }
+
+/** What can be measured or looked at on a screw and its nut. */
+export type MeasurementKind = 'starts' | 'crest' | 'travel' | 'crests' | 'major' | 'crest_flat' | 'minor' | 'wires';
 
 /** The readings that are lengths. */
 export type LengthReading = 'major' | 'crests' | 'travel' | 'minor' | 'nutBore' | 'crestFlat' | 'wires';

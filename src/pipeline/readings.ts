@@ -4,7 +4,7 @@ import type { Quantity } from '../units/quantity.js';
 
 /** The readings of a screw, as typed, in the form in which a screw is named from them. */
 export function readingsOf(sheet: ReadingsSheet): Readings {
-  const { major, crests, travel, starts, minor, nut_bore, crest_flat, wires, crest, hand, uncertainty } = sheet;
+  const { major, crests, travel, starts, minor, nut_bore, crest_flat, wires, crest, hand, uncertainty, cannot } = sheet;
   return {
     ...(major && { major: major.map(({ value }) => value) }),
     ...(crests && { crests: { count: crests.count, length: crests.length.value } }),
@@ -17,6 +17,7 @@ export function readingsOf(sheet: ReadingsSheet): Readings {
     ...(crest && { crest }),
     ...(hand && { hand }),
     ...(uncertainty !== undefined && { uncertainty }),
+    ...(cannot && { cannot }),
     uncertainties: ownUncertainties({
       major: worst(major),
       crests: crests?.length.half,

@@ -41,6 +41,24 @@ describe('identify', () => {
     expect(named({ ...TR8, starts: 4 })).toBe('Tr8x8(P2)');
   });
 
+  it('does not ask for what cannot be measured', () => {
+    const asked: string[] = [];
+    let cannot: NonNullable<Readings['cannot']> = [];
+    for (let i = 0; i < 9; i++) {
+      const next = identify({ major: [7.93], crests: { count: 10, length: 20 }, cannot }).nextMeasurement;
+      if (next === null) break;
+      expect(cannot).not.toContain(next.what);
+      asked.push(next.what);
+      cannot = [...cannot, next.what];
+    }
+    expect(asked[0]).toBe('starts');
+    expect(new Set(asked).size).toBe(asked.length);
+    expect(asked.length).toBeGreaterThan(2);
+    expect(
+      identify({ major: [5.3], crests: { count: 10, length: 17 }, cannot: ['crest', 'wires'] }).nextMeasurement,
+    ).toBe(null);
+  });
+
   it('tells a trapezoid from a V of the same size by its crests', () => {
     const found = identify({ major: [15.9], crests: { count: 10, length: 20 }, starts: 1 });
     expect(found.twins).toHaveLength(1);
@@ -243,6 +261,29 @@ describe('contradictions', () => {
     ['a narrow crest', { ...TR8, starts: 1, crestFlat: 0.4 }, /narrower than Tr8x2 allows/],
   ])('names %s', (_name, readings, message) => {
     expect(told(readings)).toMatch(message);
+  });
+
+  it.each<[string, Readings, object]>([
+    [
+      'a crest too many',
+      { major: [7.92], crests: { count: 10, length: 18.01 } },
+      { crests: { count: 9, length: 18.01 } },
+    ],
+    [
+      'a lead for a pitch',
+      { major: [7.92], crests: { count: 10, length: 80 } },
+      { starts: 4, crests: { count: 40, length: 80 } },
+    ],
+    // 3/8 in is 9.525 mm
+    ['an inch major', { major: [0.375], crests: { count: 10, length: 25.4 } }, { major: [9.525] }],
+    ['a radius', { major: [3.96], crests: { count: 10, length: 20 } }, { major: [7.92] }],
+  ])('gives the repair of %s, and read so the screw fits', (_name, readings, change) => {
+    const repair = identify(readings).repairs.find((one) => JSON.stringify(one.change) === JSON.stringify(change));
+    expect(identify(readings).contradictions).toContain(repair?.says);
+    const mended = identify({ ...readings, ...repair?.change });
+    expect(mended.fits).toBe(true);
+    expect(mended.repairs).toEqual([]);
+    expect([mended.candidates[0]!.designation, ...mended.twins]).toContain(repair?.designation);
   });
 
   it('finds the worn screw all the same', () => {

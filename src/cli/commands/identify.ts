@@ -14,6 +14,7 @@ const OPTIONS = {
   wires: reading('diameter of three wires and the size over them: 1.0=8.31'),
   crest: reading('what the crests look like: flat, sharp or round'),
   hand: reading('right or left'),
+  cannot: reading('what cannot be measured and is not asked for: travel,starts'),
   uncertainty: reading('half-width of the error of every reading, 0.03 unless given'),
   how: { type: 'boolean', describe: 'show how to measure a screw' },
   json: SHARED.json,

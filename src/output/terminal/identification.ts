@@ -1,6 +1,6 @@
 import type { Identification, IdentifiedScrew } from '../../identify/identify.js';
-import type { MeasurementKind, NextMeasurement } from '../../identify/next-measurement.js';
-import type { Readings } from '../../identify/readings.js';
+import type { NextMeasurement } from '../../identify/next-measurement.js';
+import type { MeasurementKind, Readings } from '../../identify/readings.js';
 import { plain } from '../../units/format.js';
 import { candidateLines, percent } from './candidate-lines.js';
 import { beside, wrapped } from './layout.js';

@@ -10,6 +10,9 @@ function several(one: ReturnType<typeof reading>) {
   return z.preprocess((input) => (input === undefined || Array.isArray(input) ? input : [input]), listed.optional());
 }
 
+/** What may be out of reach: a nut that is lost, an end that is hidden. */
+const CANNOT = ['major', 'crests', 'starts', 'travel', 'minor', 'crest_flat', 'wires', 'crest'] as const;
+
 /** What a person reads off a screw to have it named; all of it optional, but something. */
 export const readingsSection = map({
   major: several(across('over the crests, one reading or several')),
@@ -39,6 +42,11 @@ export const readingsSection = map({
   }).optional(),
   crest: word(['flat', 'sharp', 'round'], 'what the crests look like').optional(),
   hand: word(['right', 'left']).optional(),
+  cannot: z
+    .array(word(CANNOT), 'must be a list of measurements')
+    .max(CANNOT.length)
+    .describe('what cannot be measured, so that it is not asked for')
+    .optional(),
   uncertainty: quantity('length', { above: 0, most: 5 }, 'half-width of every reading without its own').optional(),
 });
 export type ReadingsSheet = z.output<typeof readingsSection>;

@@ -85,7 +85,7 @@ function editIn(map: YAMLMap, edit: Edit): string {
   const key = path[at]!;
   const pair = map.items.find((item) => isScalar(item.key) && String(item.key.value) === key);
   if (!pair) return added(map, path.slice(at), edit);
-  const node = pair.value as Node | null;
+  const node = isBlank(pair.value) ? null : (pair.value as Node | null);
   if (isMap(node)) return at + 1 < path.length ? editIn(node, { ...edit, at: at + 1 }) : text;
   if (node !== null && (isAlias(node) || !isScalar(node))) return text;
   if (at + 1 === path.length) return replaced(pair, node, text, written(value));
@@ -93,6 +93,11 @@ function editIn(map: YAMLMap, edit: Edit): string {
   const old = node === null ? '' : sourceOf(node, text);
   const kept = old !== '' && short[key] !== undefined ? `${short[key]}: ${old}, ` : '';
   return replaced(pair, node, text, `{${kept}${line(rest, value)}}`);
+}
+
+/** A field without a value; where a remark follows, its place would be behind that. */
+function isBlank(value: unknown): boolean {
+  return isScalar(value) && value.source === '';
 }
 
 function replaced(pair: Pair, node: Scalar | null, text: string, value: string): string {

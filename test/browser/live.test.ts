@@ -174,6 +174,108 @@ describe('the live page', () => {
     await page.close();
   });
 
+  it('mends readings that quarrel by a button, and asks no more for what cannot be measured', async () => {
+    const watched = await openLive();
+    const { page } = watched;
+    await page.getByText('The nut is worn').click();
+    await page.locator('#r-major').fill('7.92');
+    await page.locator('#r-crests').fill('18,01');
+    await page.getByText('that was it: read it as Tr8x2').click();
+    await page.getByText('Next: the threads that begin').waitFor();
+    expect(await page.locator('#r-crests').inputValue()).toBe('18.01 over 9');
+    await page.getByText('cannot measure it').click();
+    await page.getByText('cannot be measured').waitFor();
+    await page.locator('.reading.next').filter({ hasNotText: 'starts' }).waitFor();
+    await page.getByText('it can').click();
+    await page.getByText('Next: the threads that begin').waitFor();
+    expectQuiet(watched);
+    await page.close();
+  });
+
+  it('turns the readings of a printed coupon into a profile, keeps it, and makes the next part by it', async () => {
+    const watched = await openLive({ width: 1440, height: 900 });
+    const { page } = watched;
+    await page.getByText('I want to know what my printer does').click();
+    await page.getByText('enter what you see on it').click();
+    await page.getByLabel('slicer compensates').selectOption('no');
+    // PETG that shrinks by 0.5 %, holes 0.15 mm small
+    const read = {
+      'X1 over': '29,85 29.86',
+      'X2 over': '54.72',
+      'Y1 over': '29.85',
+      'Y2 over': '54.73',
+      B3: '9.8',
+      B4: '15.77',
+    };
+    for (const [mark, typed] of Object.entries(read)) await page.getByLabel(mark, { exact: true }).fill(typed);
+    await page.getByText('what does it say?').click();
+    await page.getByText('profile my-coupon, revision 1').waitFor();
+    expect(await page.getByLabel('X1 over, on the drawing').inputValue()).toBe('29.85 29.86');
+    await page.locator('.printed').getByText('keep it in the drawer').click();
+    await page.getByText('a sheet that says profile: my-coupon').waitFor();
+    expect(await seriousFaults(page)).toEqual([]);
+    await page.getByText('What happened?').click();
+    await page.getByText('in a sheet').waitFor();
+    await page.reload();
+    await page.getByText('What happened?').first().click();
+    await page.getByText('The nut is worn').click();
+    await page.getByText('I know the screw').click();
+    await write(
+      page,
+      startSheet('nut')
+        .replace(/^material: .*$/m, 'profile: my-coupon')
+        .replace(/^printer: .*\n/m, ''),
+    );
+    await page.getByText('Make and prove the files').click();
+    expect(JSON.parse((await taken(page, 'report.json')).toString('utf8')).profile.name).toBe('my-coupon');
+    expectQuiet(watched);
+    await page.close();
+  });
+
+  it('tells what a finished nut says', async () => {
+    const { page } = await openLive(PHONE);
+    await page.getByText('The nut is worn').click();
+    await page.getByText('I know the screw').click();
+    await page.getByText('enter what you see on it').click();
+    await page.getByLabel('goes', { exact: true }).selectOption('no');
+    await page.getByText('what does it say?').click();
+    await page.getByText('Change this one number').waitFor();
+    await expectNoSidewaysScroll(page);
+    await page.close();
+  });
+
+  it('takes the drawer along as one file, and takes it in again; keeps nothing where the browser does not', async () => {
+    const { page } = await openLive();
+    await page.getByText('The shafts do not match').click();
+    await page.getByLabel('name', { exact: true }).fill('kept-sleeve');
+    await page.getByText('keep it in the drawer').click();
+    await page.getByText('kept in the drawer').waitFor();
+    await page.getByText('What happened?').click();
+    const link = page.locator('a', { hasText: 'leadwright-drawer.json' });
+    const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+    const file = join(folder, 'leadwright-drawer.json');
+    await download.saveAs(file);
+    await page.getByLabel('take kept-sleeve out of the drawer').click();
+    await page.getByLabel('take kept-sleeve out of the drawer').waitFor({ state: 'detached' });
+    await page.locator('input[type=file]').setInputFiles(file);
+    await page
+      .getByRole('region', { name: 'The drawer' })
+      .getByRole('button', { name: 'kept-sleeve', exact: true })
+      .click();
+    await page.getByText('kept in the drawer').waitFor();
+    await page.close();
+    const refused = await browser.newPage();
+    await refused.addInitScript(() => {
+      indexedDB.open = () => {
+        throw new DOMException('refused', 'SecurityError');
+      };
+    });
+    await refused.goto(pathToFileURL(PAGE).href);
+    await refused.getByText('The shafts do not match').click();
+    await refused.getByText('this browser keeps nothing').waitFor();
+    await refused.close();
+  });
+
   it('keeps the last answer while a figure is half typed, and names the line of a mistake', async () => {
     const { page } = await openLive();
     await page.getByText('The nut is worn').click();

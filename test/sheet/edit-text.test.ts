@@ -35,6 +35,8 @@ describe('editText', () => {
   it('adds a section at the end of the sheet, also where no line ends', () => {
     expect(editText('part: nut', ['body', 'length'], '8')).toBe('part: nut\nbody: {length: 8}\n');
     expect(editText('', ['part'], 'nut')).toBe('part: nut\n');
+    expect(editText('a:   # one\nb: {c: }\n', ['a'], '1')).toBe('a: 1   # one\nb: {c: }\n');
+    expect(editText('a:   # one\nb: {c: }\n', ['b', 'c'], '1')).toBe('a:   # one\nb: {c: 1 }\n');
   });
 
   it('keeps what a short form stands for', () => {

@@ -8,18 +8,22 @@ import { drawViews } from '../../../src/parts/draw-views.js';
 import type { DrawnView } from '../../../src/parts/part-views.js';
 import { advise } from '../../../src/pipeline/advise.js';
 import { check } from '../../../src/pipeline/check.js';
-import { design } from '../../../src/pipeline/design.js';
+import { type DesignOptions, design } from '../../../src/pipeline/design.js';
 import { kindOfDesign } from '../../../src/pipeline/find-kind.js';
 import { KINDS } from '../../../src/pipeline/kinds.js';
 import { makePart } from '../../../src/pipeline/make.js';
+import { newResults } from '../../../src/pipeline/new-results.js';
+import { newTrial } from '../../../src/pipeline/new-trial.js';
 import { SolidFault } from '../../../src/pipeline/solid-fault.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
+import { SHIPPED } from '../../../src/presets/shipped.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { type Fault, InputError } from '../../../src/units/faults.js';
+import { type Learned, learn, type Profiles } from './learn.js';
 
 /** What a sheet is found to be: its mistakes, or the report. */
 export type Judged =
-  | { readonly mistakes: readonly Fault[] }
+  | Mistaken
   | {
       readonly report: Report;
       /** the thread enlarged, of a part that has one */
@@ -32,18 +36,43 @@ export type Made =
   | { readonly refused: string };
 
 /** What was read off a screw, or the mistakes of the readings. */
-export type Named = Identification | { readonly mistakes: readonly Fault[] };
+export type Named = Identification | Mistaken;
+
+/** What a part is made by. */
+export interface Told {
+  readonly sheet: string;
+  /** failed checks that are taken all the same */
+  readonly accepted?: readonly Acceptance[];
+  /** what is known of printers, by name */
+  readonly profiles?: Profiles;
+}
 
 /** The tool without a screen: what a page asks of it, each answer plain data. */
 export interface Engine {
   /** the commented sheet that a kind of part starts from */
   start(kind: string): string;
-  judge(sheet: string, accept?: readonly Acceptance[]): Judged;
+  judge(told: Told): Judged;
   name(readings: Readings): Named;
-  cures(sheet: string): Advice;
-  /** the section of a sheet's part, at finished sizes; undefined where the sheet has mistakes */
-  draw(sheet: string): Promise<DrawnView | undefined>;
-  make(sheet: string, accept?: readonly Acceptance[]): Promise<Made>;
+  cures(told: Told): Advice;
+  /** a sheet's part at finished sizes; undefined where the sheet has mistakes */
+  draw(told: Told): Promise<Pictures | undefined>;
+  make(told: Told): Promise<Made>;
+  /** what is to be looked at on the printed part; undefined where nothing is learned of it */
+  form(told: Told): string | undefined;
+  /** what a filled form says, and the profile that holds it from now on */
+  learn(form: string, profiles: Profiles): Learned | Mistaken;
+}
+
+/** A part as it is drawn. */
+export interface Pictures {
+  readonly section: DrawnView;
+  /** seen from +Z, and what stands apart: a detail of the thread, further plates */
+  readonly others: readonly DrawnView[];
+}
+
+/** Mistakes in what was given. */
+export interface Mistaken {
+  readonly mistakes: readonly Fault[];
 }
 
 /** The files of a part, as the command writes them. */
@@ -63,33 +92,53 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
   };
   return {
     start: startSheet,
-    judge: (sheet, accept = []) =>
+    judge: (told) =>
       orMistakes(() => {
-        const report = check(design(sheet), { accept });
+        const report = check(design(told.sheet, given(told)), { accept: told.accepted ?? [] });
         return { report, fit: fitPicture(report) };
       }),
     name: (readings) => orMistakes(() => identify(readings)),
-    cures: (sheet) => advise(sheet),
-    draw: async (sheet) => {
+    cures: (told) => advise(told.sheet, given(told)),
+    draw: async (told) => {
       const fuser = await kernel();
       const views = orMistakes(() => {
-        const made = design(sheet);
+        const made = design(told.sheet, given(told));
         return kindOfDesign(KINDS, made).views(made, 'finished');
       });
-      return 'mistakes' in views ? undefined : drawViews(fuser, views).side;
+      if ('mistakes' in views) return undefined;
+      const { side, end, further = [] } = drawViews(fuser, views);
+      return { section: side, others: [end, ...further] };
     },
-    make: async (sheet, accept = []) => {
+    make: async (told) => {
       try {
-        return await makePart(sheet, { kernel: kernel(), formats: FORMATS, accept });
+        const accept = told.accepted ?? [];
+        return await makePart(told.sheet, { ...given(told), kernel: kernel(), formats: FORMATS, accept });
       } catch (error) {
         if (error instanceof InputError || error instanceof SolidFault) return { refused: error.message };
         throw error;
       }
     },
+    form: (told) => {
+      const form = orMistakes(() => FORMS[design(told.sheet, given(told)).part]?.(told.sheet, given(told)));
+      return typeof form === 'object' ? undefined : form;
+    },
+    learn: (form, profiles) => orMistakes(() => learn(form, profiles)),
   };
 }
 
-function orMistakes<Value>(work: () => Value): Value | { readonly mistakes: readonly Fault[] } {
+/** What each kind is asked once it is printed. */
+const FORMS: Readonly<Record<string, (sheet: string, options: DesignOptions) => string>> = {
+  coupon: newResults,
+  nut: newTrial,
+};
+
+/** Shipped presets, and the profiles beside them. */
+function given({ profiles = {} }: Told): DesignOptions {
+  const own = Object.entries(profiles).map(([name, text]) => [`profiles/${name}.yaml`, text]);
+  return own.length === 0 ? {} : { presets: { ...SHIPPED, ...Object.fromEntries(own) } };
+}
+
+function orMistakes<Value>(work: () => Value): Value | Mistaken {
   try {
     return work();
   } catch (error) {

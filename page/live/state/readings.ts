@@ -1,4 +1,5 @@
 import type { Readings } from '../../../src/identify/readings.js';
+import type { Repair } from '../../../src/identify/slips.js';
 
 /** A reading of a screw that a person may take, with how to take it. */
 export interface Reading {
@@ -50,6 +51,9 @@ export const READINGS: readonly Reading[] = [
   },
 ];
 
+/** Typed for a reading that cannot be taken. */
+export const CANNOT = 'cannot';
+
 /** What a person typed, by reading. */
 export type Typed = Readonly<Partial<Record<Reading['id'], string>>>;
 
@@ -75,18 +79,38 @@ export function typedNumbers(text: string): number[] {
 /** The readings that can be used so far; undefined where nothing was measured. */
 export function readingsOf(typed: Typed): Readings | undefined {
   const major = typedNumbers(typed.major ?? '');
-  const [crests, travel, minor, starts] = [typed.crests, typed.travel, typed.minor, typed.starts].map((text) =>
-    typedNumber(text ?? ''),
-  );
+  const [crests, travel] = [spanned(typed.crests), spanned(typed.travel)];
+  const [minor, starts] = [typed.minor, typed.starts].map((text) => typedNumber(text ?? ''));
+  const cannot = READINGS.flatMap(({ id }) => (typed[id] === CANNOT && id !== 'hand' ? [id] : []));
   if (major.length === 0 && crests === undefined && travel === undefined && minor === undefined) return undefined;
   const crest = READINGS.find(({ id }) => id === 'crest')!.choices!.find((one) => one === typed.crest);
   return {
     ...(major.length > 0 ? { major } : {}),
-    ...(crests === undefined ? {} : { crests: { count: OVER, length: crests } }),
-    ...(travel === undefined ? {} : { travel: { turns: OVER, length: travel } }),
+    ...(crests === undefined ? {} : { crests }),
+    ...(travel === undefined ? {} : { travel: { turns: travel.count, length: travel.length } }),
     ...(minor === undefined ? {} : { minor }),
     ...(starts === undefined || !Number.isInteger(starts) ? {} : { starts }),
     ...(crest === undefined ? {} : { crest: crest as 'flat' | 'sharp' | 'round' }),
+    ...(cannot.length === 0 ? {} : { cannot }),
     ...(typed.hand === 'left' ? { hand: 'left' } : {}),
+  };
+}
+
+/** A length over so many: `20.05`, or `18.01 over 9` where it was another number. */
+function spanned(text = ''): { readonly count: number; readonly length: number } | undefined {
+  const [, length, count] = /^(.*?)\s+over\s+(\d{1,3})$/.exec(text.trim()) ?? [undefined, text, String(OVER)];
+  const value = typedNumber(length!);
+  return value === undefined || Number(count) < 1 ? undefined : { count: Number(count), length: value };
+}
+
+/** What was typed, with a repair in place of what it mends. */
+export function repaired(typed: Typed, { major, crests, travel, starts }: Repair['change']): Typed {
+  const over = (length: number, count: number) => (count === OVER ? `${length}` : `${length} over ${count}`);
+  return {
+    ...typed,
+    ...(major && { major: major.join(' ') }),
+    ...(crests && { crests: over(crests.length, crests.count) }),
+    ...(travel && { travel: over(travel.length, travel.turns) }),
+    ...(starts === undefined ? {} : { starts: String(starts) }),
   };
 }

@@ -1,5 +1,6 @@
 import type { Acceptance } from '../../../src/judge/accept.js';
 import { editText, putSection, type ShortForms } from '../../../src/sheet/edit-text.js';
+import type { Card } from './cards.js';
 import type { Typed } from './readings.js';
 
 /** Where a person is on the way. */
@@ -24,9 +25,13 @@ export interface State {
   readonly sheet: string;
   /** failed checks that are taken all the same, each with its reason */
   readonly accepted: readonly Acceptance[];
+  /** what was seen on the printed part, on its form; empty before it was asked for */
+  readonly form: string;
+  /** sheets and profiles that are kept */
+  readonly cards: readonly Card[];
 }
 
-export const FRESH: State = { step: 'start', readings: {}, sheet: '', accepted: [] };
+export const FRESH: State = { step: 'start', readings: {}, sheet: '', accepted: [], form: '', cards: [] };
 
 /** The same with one check taken all the same; an empty reason takes that back. */
 export function accepting(accepted: readonly Acceptance[], check: string, reason: string): readonly Acceptance[] {
@@ -52,6 +57,14 @@ export function withField(sheet: string, path: readonly string[], typed: string)
 /** The sheet with a cure's changes. */
 export function withCure(sheet: string, set: Readonly<Record<string, number>>): string {
   return Object.entries(set).reduce((text, [path, value]) => withField(text, path.split('.'), String(value)), sheet);
+}
+
+/** The sheet made by a profile, which stands for material and printer. */
+export function withProfile(sheet: string, name: string): string {
+  const there = ['profile', 'material', 'printer'].filter((key) => new RegExp(`^${key}:`, 'm').test(sheet));
+  const [first = 'profile', ...others] = there;
+  const text = putSection(sheet, first, `profile: ${name}`);
+  return others.reduce((left, key) => putSection(left, key, `# ${key}: as the profile has it`), text);
 }
 
 /** The sheet with the screw that was named; its comments are the identification's own. */

@@ -1,7 +1,10 @@
-import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { type Drawer, openDrawer } from '../engine/drawer.js';
 import type { Thread } from '../engine/workers.js';
+import { type Card, profilesIn } from '../state/cards.js';
 import { linkOf, sheetOf } from '../state/link.js';
 import { FRESH, REASONS, type State, withScrew } from '../state/state.js';
+import { DrawerCards } from './drawer-cards.js';
 import { Part } from './part.js';
 import { Screw } from './screw.js';
 import { Start } from './start.js';
@@ -27,9 +30,36 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
     return () => clearTimeout(timer);
   }, [state.step, state.sheet]);
   const name = useMemo(() => /^name:\s*([^#\n]+)/m.exec(state.sheet)?.[1]?.trim() ?? 'the part', [state.sheet]);
+  const drawer = useRef<Drawer | undefined>(undefined);
+  const [keeps, setKeeps] = useState(false);
+  const reread = useCallback(async () => {
+    const cards = await drawer.current?.all();
+    if (cards) change({ cards });
+  }, [change]);
+  useEffect(() => {
+    void openDrawer().then((opened) => {
+      drawer.current = opened;
+      setKeeps(opened !== undefined);
+      return reread();
+    });
+  }, [reread]);
+  const put = async (cards: readonly Card[]) => {
+    await drawer.current?.put(cards);
+    await reread();
+  };
+  const remove = async (card: Card) => {
+    await drawer.current?.remove(card);
+    await reread();
+  };
+  const { sheet, accepted, cards } = state;
+  const profiles = useMemo(() => profilesIn(cards), [cards]);
+  const told = useMemo(() => ({ sheet, accepted, profiles }), [sheet, accepted, profiles]);
+  const keep = { cards, ...(keeps ? { put: (more: readonly Card[]) => void put(more) } : {}) };
+  const open = (sheet: string) => change({ step: 'part', sheet, accepted: [], form: '' });
   const begin = async (kind: string, screwFirst: boolean) => {
     const sheet = await threads.judge.ask((engine) => engine.start(kind));
-    if (sheet !== undefined) change({ step: screwFirst ? 'screw' : 'part', sheet, readings: {}, accepted: [] });
+    if (sheet !== undefined)
+      change({ step: screwFirst ? 'screw' : 'part', sheet, readings: {}, accepted: [], form: '' });
   };
   return (
     <>
@@ -53,7 +83,13 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
       </header>
       <main>
         {state.step === 'start' && (
-          <Start reasons={REASONS} begin={begin} open={(sheet) => change({ step: 'part', sheet })} />
+          <Start
+            reasons={REASONS}
+            begin={begin}
+            open={open}
+            drawer={<DrawerCards keep={keep} open={open} remove={(card) => void remove(card)} />}
+            take={(more) => void put(more)}
+          />
         )}
         {state.step === 'screw' && (
           <Screw
@@ -67,10 +103,13 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
         {state.step === 'part' && (
           <Part
             threads={threads}
-            told={{ sheet: state.sheet, accepted: state.accepted }}
+            told={told}
             write={(sheet) => change({ sheet })}
             accept={(accepted) => change({ accepted })}
             name={name}
+            form={state.form}
+            fill={(form) => change({ form })}
+            keep={keep}
           />
         )}
       </main>

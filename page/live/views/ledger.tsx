@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Report } from '../../../src/output/report.js';
 import type { Made } from '../engine/engine.js';
+import type { Card } from '../state/cards.js';
 import type { Threads } from './app.js';
 import type { Told } from './part.js';
 
@@ -10,19 +11,26 @@ interface Props {
   /** undefined while the sheet has mistakes */
   readonly report: Report | undefined;
   readonly name: string;
+  readonly keep: Keep;
+}
+
+/** The drawer: what is in it, and how a card is put there; no `put` where the browser keeps nothing. */
+export interface Keep {
+  readonly cards: readonly Card[];
+  readonly put?: (cards: readonly Card[]) => void;
 }
 
 /** The files to take away; shut while a question says no. */
-export function Ledger({ threads, told, report, name }: Props) {
-  const { sheet, accepted } = told;
+export function Ledger({ threads, told, report, name, keep }: Props) {
+  const { sheet } = told;
   const [made, setMade] = useState<{ readonly of: Told; readonly what: Made }>();
   const [isMaking, setMaking] = useState(false);
-  useEffect(() => setMaking(false), [sheet, accepted]);
+  useEffect(() => setMaking(false), [told]);
   const isShut = report === undefined || report.verdict === 'fail';
-  const now = made?.of.sheet === sheet && made.of.accepted === accepted ? made.what : undefined;
+  const now = made?.of === told ? made.what : undefined;
   const make = async () => {
     setMaking(true);
-    const what = await threads.files.ask((engine) => engine.make(sheet, accepted));
+    const what = await threads.files.ask((engine) => engine.make(told));
     setMaking(false);
     if (what) setMade({ of: told, what });
   };
@@ -43,7 +51,9 @@ export function Ledger({ threads, told, report, name }: Props) {
         <>
           <ul>
             {now.files.map(({ name: file, bytes }) => (
-              <Take key={file} file={file} bytes={bytes} />
+              <li key={file}>
+                <Take file={file} bytes={bytes} />
+              </li>
             ))}
           </ul>
           <ul class="quiet">
@@ -57,14 +67,29 @@ export function Ledger({ threads, told, report, name }: Props) {
         </>
       )}
       <ul>
-        <Take file={`${name}.yaml`} bytes={new TextEncoder().encode(sheet)} />
+        <li>
+          <Take file={`${name}.yaml`} bytes={new TextEncoder().encode(sheet)} />
+        </li>
       </ul>
+      <KeepSheet card={{ kind: 'sheet', name, text: sheet }} keep={keep} />
     </section>
   );
 }
 
+/** Into the drawer; says what it takes the place of. */
+function KeepSheet({ card, keep: { cards, put } }: { readonly card: Card; readonly keep: Keep }) {
+  if (!put) return <p class="quiet">this browser keeps nothing: take the sheet along as a file, or by the address</p>;
+  const old = cards.find(({ kind, name }) => kind === card.kind && name === card.name);
+  if (old?.text === card.text) return <p class="quiet">kept in the drawer</p>;
+  return (
+    <button type="button" onClick={() => put([card])}>
+      {old ? `keep it in place of ${card.name} in the drawer` : 'keep it in the drawer'}
+    </button>
+  );
+}
+
 /** A file to take, under an address that lives as long as it is shown. */
-function Take({ file, bytes }: { readonly file: string; readonly bytes: Uint8Array }) {
+export function Take({ file, bytes }: { readonly file: string; readonly bytes: Uint8Array }) {
   const [url, setUrl] = useState('');
   useEffect(() => {
     const made = URL.createObjectURL(new Blob([new Uint8Array(bytes)]));
@@ -72,11 +97,11 @@ function Take({ file, bytes }: { readonly file: string; readonly bytes: Uint8Arr
     return () => URL.revokeObjectURL(made);
   }, [bytes]);
   return (
-    <li>
+    <>
       <a href={url} download={file}>
         {file}
       </a>{' '}
       <span class="quiet">{`${Math.max(1, Math.round(bytes.length / 1000))} kB`}</span>
-    </li>
+    </>
   );
 }

@@ -1,16 +1,16 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { DrawnView } from '../../../src/parts/part-views.js';
-import type { Judged } from '../engine/engine.js';
+import type { Told as EngineTold, Judged, Pictures } from '../engine/engine.js';
 import type { State } from '../state/state.js';
 import type { Threads } from './app.js';
-import { Ledger } from './ledger.js';
+import { type Keep, Ledger } from './ledger.js';
+import { Printed } from './printed.js';
 import { Questions } from './questions.js';
 import { Section } from './section.js';
 import { SheetPane } from './sheet-pane.js';
 import { ToldFields } from './told.js';
 
-/** The sheet, and what is taken although it fails. */
-export type Told = Pick<State, 'sheet' | 'accepted'>;
+/** All that the part is made by. */
+export type Told = Required<EngineTold>;
 
 interface Props {
   readonly threads: Threads;
@@ -18,33 +18,37 @@ interface Props {
   readonly write: (sheet: string) => void;
   readonly accept: (accepted: State['accepted']) => void;
   readonly name: string;
+  /** what was seen on the printed part */
+  readonly form: string;
+  readonly fill: (form: string) => void;
+  readonly keep: Keep;
 }
 
 /** A pause in typing before a solid is asked for [ms]. */
 const REST = 300;
 
 /** The part: its section with flags, the questions, what was told, the files. */
-export function Part({ threads, told, write, accept, name }: Props) {
-  const { sheet, accepted } = told;
+export function Part({ threads, told, write, accept, name, form, fill, keep }: Props) {
+  const { sheet } = told;
   const [judged, setJudged] = useState<Judged>();
   /** the last answer that was none of mistakes, for half-typed figures */
   const [good, setGood] = useState<Extract<Judged, { report: unknown }>>();
-  const [view, setView] = useState<DrawnView>();
+  const [pictures, setPictures] = useState<Pictures>();
   useEffect(() => {
     void threads.judge
-      .ask((engine) => engine.judge(sheet, accepted))
+      .ask((engine) => engine.judge(told))
       .then((answer) => {
         if (!answer) return;
         setJudged(answer);
         if ('report' in answer) setGood(answer);
       });
-  }, [threads, sheet, accepted]);
+  }, [threads, told]);
   useEffect(() => {
     const timer = setTimeout(() => {
-      void threads.picture.ask((engine) => engine.draw(sheet)).then((drawn) => drawn && setView(drawn));
+      void threads.picture.ask((engine) => engine.draw(told)).then((drawn) => drawn && setPictures(drawn));
     }, REST);
     return () => clearTimeout(timer);
-  }, [threads, sheet]);
+  }, [threads, told]);
   const mistakes = judged && 'mistakes' in judged ? judged.mistakes : [];
   const report = good?.report;
   return (
@@ -64,13 +68,28 @@ export function Part({ threads, told, write, accept, name }: Props) {
           ))}
         </ul>
       )}
-      <Section view={view} sheet={sheet} write={write} name={name} />
+      <Section view={pictures?.section} sheet={sheet} write={write} name={name} />
       {good && good.fit !== '' && <Thread fit={good.fit} />}
       {report && <Questions report={report} threads={threads} told={told} write={write} accept={accept} />}
       <aside>
         <ToldFields sheet={sheet} write={write} mistakes={mistakes} />
-        <Ledger threads={threads} told={told} report={mistakes.length === 0 ? report : undefined} name={name} />
+        <Ledger
+          threads={threads}
+          told={told}
+          report={mistakes.length === 0 ? report : undefined}
+          name={name}
+          keep={keep}
+        />
       </aside>
+      <Printed
+        threads={threads}
+        told={told}
+        form={form}
+        fill={fill}
+        write={write}
+        keep={keep}
+        plates={pictures?.others ?? []}
+      />
       <SheetPane sheet={sheet} write={write} />
     </div>
   );

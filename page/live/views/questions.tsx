@@ -109,7 +109,7 @@ function Findings({ findings, threads, told, write, accept }: FindingsProps) {
   const kept = findings.filter(({ word }) => word === 'yes');
   const ask = async () => {
     setAsked(true);
-    const found = await threads.cures.ask((engine) => engine.cures(sheet));
+    const found = await threads.cures.ask((engine) => engine.cures(told));
     setAsked(false);
     if (found) setAdvice({ of: sheet, found });
   };

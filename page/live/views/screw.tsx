@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
+import { plain } from '../../../src/units/format.js';
 import type { Named } from '../engine/engine.js';
 import type { Thread } from '../engine/workers.js';
-import { READINGS, readingsOf, type Typed } from '../state/readings.js';
+import { CANNOT, READINGS, readingsOf, repaired, type Typed } from '../state/readings.js';
 
 interface Props {
   readonly thread: Thread;
@@ -38,7 +39,14 @@ export function Screw({ thread, typed, type, take, skip }: Props) {
         {READINGS.map(({ id, label, unit, how, choices }) => (
           <div key={id} class={id === wanted ? 'reading next' : 'reading'}>
             <label for={`r-${id}`}>{label}</label>
-            {choices ? (
+            {typed[id] === CANNOT ? (
+              <span class="field">
+                cannot be measured
+                <button type="button" class="quiet" onClick={() => type({ ...typed, [id]: '' })}>
+                  it can
+                </button>
+              </span>
+            ) : choices ? (
               <select
                 id={`r-${id}`}
                 value={typed[id] ?? ''}
@@ -65,6 +73,11 @@ export function Screw({ thread, typed, type, take, skip }: Props) {
               </span>
             )}
             <small id={`h-${id}`}>{id === wanted && next ? `Next: ${next.why}. ${how}` : how}</small>
+            {id === wanted && next && (
+              <button type="button" class="quiet" onClick={() => type({ ...typed, [id]: CANNOT })}>
+                cannot measure it
+              </button>
+            )}
           </div>
         ))}
       </section>
@@ -79,6 +92,13 @@ export function Screw({ thread, typed, type, take, skip }: Props) {
             {named.contradictions.map((words) => (
               <p key={words} class="no" role="alert">
                 {words}
+                {named.repairs
+                  .filter(({ says }) => says === words)
+                  .map(({ designation, change }) => (
+                    <button key={designation} type="button" class="cure" onClick={() => type(repaired(typed, change))}>
+                      {`that was it: read it as ${designation}`}
+                    </button>
+                  ))}
               </p>
             ))}
             <ol class="candidates">
@@ -86,7 +106,7 @@ export function Screw({ thread, typed, type, take, skip }: Props) {
                 <li key={designation}>
                   <strong>{designation}</strong> <span>{percent(probability)}</span>
                   <meter min={0} max={1} value={probability} aria-label={`chance of ${designation}`} />
-                  <small>{`lead ${lead} mm, ${starts === 1 ? 'one start' : `${starts} starts`}`}</small>
+                  <small>{`lead ${plain(lead, 4)} mm, ${starts === 1 ? 'one start' : `${starts} starts`}`}</small>
                 </li>
               ))}
             </ol>

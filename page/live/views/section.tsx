@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { DrawnView, Point, Stroke } from '../../../src/parts/part-views.js';
+import type { DrawnView, Point, SizeMark, Stroke } from '../../../src/parts/part-views.js';
 import { textFields } from '../../../src/sheet/edit-text.js';
 import { type Flag, frame } from '../state/flags.js';
 import { withField } from '../state/state.js';
@@ -11,11 +11,52 @@ interface Props {
   readonly name: string;
 }
 
+/** What a size's flag holds, and what happens to what is typed there. */
+export interface FlagField {
+  readonly value: string;
+  readonly change: (typed: string) => void;
+  /** where its name in the report does not do */
+  readonly label?: string;
+  /** told when the field is left, so that a blank between two readings can be typed */
+  readonly isLate?: boolean;
+}
+
 const HEIGHT = 440;
 
 /** The part cut through, with its flags: sizes that are fields of the sheet take a reading where they stand. */
 export function Section({ view, sheet, write, name }: Props) {
-  const host = useRef<HTMLElement>(null);
+  const values = new Map(textFields(sheet).map(({ path, value }) => [path.join('.'), value]));
+  const fieldOf = ({ field = 'derived' }: SizeMark): FlagField | undefined => {
+    const value = values.get(field);
+    return value === undefined
+      ? undefined
+      : { value, change: (typed) => write(withField(sheet, field.split('.'), typed)) };
+  };
+  return (
+    <section class="card section" aria-label="Section">
+      {view ? (
+        <>
+          <h2>{`${name}, cut through`}</h2>
+          <Board view={view} height={HEIGHT} fieldOf={fieldOf} />
+        </>
+      ) : (
+        <p class="quiet">the picture follows when the sheet holds together</p>
+      )}
+    </section>
+  );
+}
+
+interface BoardProps {
+  readonly view: DrawnView;
+  readonly height: number;
+  readonly fieldOf: (size: SizeMark) => FlagField | undefined;
+  /** narrower than this no flag has room, and the letters do [px] */
+  readonly roomy?: number;
+}
+
+/** A view with flags at its sizes. */
+export function Board({ view, height, fieldOf, roomy = 0 }: BoardProps) {
+  const host = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(640);
   useEffect(() => {
     if (!host.current) return;
@@ -23,72 +64,65 @@ export function Section({ view, sheet, write, name }: Props) {
     seen.observe(host.current);
     return () => seen.disconnect();
   }, []);
-  if (!view)
-    return (
-      <section class="card section" ref={host} aria-label="Section">
-        <p class="quiet">the picture follows when the sheet holds together</p>
-      </section>
-    );
-  const { flags, toBox } = frame(view, { width, height: HEIGHT });
-  const fields = new Map(textFields(sheet).map(({ path, value }) => [path.join('.'), value]));
+  const { flags, toBox } = frame(width < roomy ? { ...view, sizes: [] } : view, { width, height });
   return (
-    <section class="card section" ref={host} aria-label="Section">
-      <h2>{`${name}, cut through`}</h2>
-      <div class="board" style={{ height: `${HEIGHT}px` }}>
-        <svg width={width} height={HEIGHT} aria-hidden="true">
-          <defs>
-            <pattern id="cut" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-              <line x1="0" y1="0" x2="0" y2="6" />
-            </pattern>
-            <pattern id="cut2" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
-              <line x1="0" y1="0" x2="0" y2="6" />
-            </pattern>
-          </defs>
-          {view.hatched.map((loops) => (
-            <path key={key(loops)} d={loops.map((loop) => path(loop, toBox, true)).join('')} class="hatched" />
-          ))}
-          {(view.crossHatched ?? []).map((loops) => (
-            <path key={key(loops)} d={loops.map((loop) => path(loop, toBox, true)).join('')} class="hatched other" />
-          ))}
-          {view.strokes.map((stroke) => (
-            <Line key={JSON.stringify(stroke).slice(0, 200)} stroke={stroke} toBox={toBox} />
-          ))}
-          {flags.map((flag) => (
-            <g key={flag.size.name} class="flag">
-              <path
-                d={`${path([flag.on[0], flag.line[0]], same)}${path([flag.on[1], flag.line[1]], same)}`}
-                class="witness"
-              />
-              <path d={path([flag.line[0], flag.line[1]], same)} class="dimension" />
-            </g>
-          ))}
-        </svg>
-        {flags.map((flag) => (
-          <FlagLabel
-            key={flag.size.name}
-            flag={flag}
-            fields={fields}
-            change={(p, v) => write(withField(sheet, p, v))}
-          />
+    <div class="board" ref={host} style={{ height: `${height}px` }}>
+      <svg width={width} height={height} aria-hidden="true">
+        <defs>
+          <pattern id="cut" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <line x1="0" y1="0" x2="0" y2="6" />
+          </pattern>
+          <pattern id="cut2" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(-45)">
+            <line x1="0" y1="0" x2="0" y2="6" />
+          </pattern>
+        </defs>
+        {view.hatched.map((loops) => (
+          <path key={key(loops)} d={loops.map((loop) => path(loop, toBox, true)).join('')} class="hatched" />
         ))}
-      </div>
-    </section>
+        {(view.crossHatched ?? []).map((loops) => (
+          <path key={key(loops)} d={loops.map((loop) => path(loop, toBox, true)).join('')} class="hatched other" />
+        ))}
+        {view.strokes.map((stroke) => (
+          <Line key={JSON.stringify(stroke).slice(0, 200)} stroke={stroke} toBox={toBox} />
+        ))}
+        {flags.map((flag) => (
+          <g key={flag.size.name} class="flag">
+            <path
+              d={`${path([flag.on[0], flag.line[0]], same)}${path([flag.on[1], flag.line[1]], same)}`}
+              class="witness"
+            />
+            <path d={path([flag.line[0], flag.line[1]], same)} class="dimension" />
+          </g>
+        ))}
+        {view.letters.map(({ text, at, away }) => {
+          const [x, y] = toBox(at);
+          return (
+            <text key={text} x={x + LETTER_OFF * away[0]} y={y - LETTER_OFF * away[1]} class="letter">
+              {text}
+            </text>
+          );
+        })}
+      </svg>
+      {flags.map((flag) => (
+        <FlagLabel key={flag.size.name} flag={flag} field={fieldOf(flag.size)} />
+      ))}
+    </div>
   );
 }
 
+/** So far from its point stands a letter that stands clear [px]. */
+const LETTER_OFF = 12;
+
 interface LabelProps {
   readonly flag: Flag;
-  readonly fields: ReadonlyMap<string, string>;
-  readonly change: (path: readonly string[], value: string) => void;
+  readonly field: FlagField | undefined;
 }
 
 /** A size on its line: a field where the sheet has it, else the figure alone. */
-function FlagLabel({ flag: { size, at }, fields, change }: LabelProps) {
-  const field = 'field' in size && typeof size.field === 'string' ? size.field : undefined;
-  const value = field === undefined ? undefined : fields.get(field);
+function FlagLabel({ flag: { size, at }, field }: LabelProps) {
   const place = { left: `${at[0]}px`, top: `${at[1]}px` };
-  const label = `${words(size.name)} ${size.sign ?? ''}`.trim();
-  if (field === undefined || value === undefined)
+  const label = field?.label ?? `${words(size.name)} ${size.sign ?? ''}`.trim();
+  if (field === undefined)
     return (
       <span class="label" style={place} title={label}>
         {`${size.sign ?? ''}${rounded(size.value)}`}
@@ -101,12 +135,17 @@ function FlagLabel({ flag: { size, at }, fields, change }: LabelProps) {
         inputMode="decimal"
         autocomplete="off"
         aria-label={`${label}, on the drawing`}
-        value={value}
-        size={Math.max(4, value.length)}
-        onInput={(e) => change(field.split('.'), e.currentTarget.value)}
+        value={field.value}
+        size={Math.max(4, field.value.length)}
+        {...{ [field.isLate ? 'onChange' : 'onInput']: typed(field) }}
       />
     </label>
   );
+}
+
+/** Tells a field what was typed. */
+function typed({ change }: FlagField) {
+  return (event: { readonly currentTarget: HTMLInputElement }) => change(event.currentTarget.value);
 }
 
 function Line({ stroke, toBox }: { readonly stroke: Stroke; readonly toBox: (point: Point) => Point }) {

@@ -11,25 +11,25 @@ const NUT = 'part: nut\nname: a\nscrew: Tr8x2\nbody: {diameter: 20, length: 14}\
 
 describe('the engine of the live page', () => {
   it('judges as the command does, and tells mistakes as data with their line', () => {
-    const judged = engine.judge(NUT);
+    const judged = engine.judge({ sheet: NUT });
     expect('report' in judged && judged.report.questions.map(({ title }) => title)).toEqual([
       'Goes on?',
       'Turns?',
       'Holds?',
       'Prints?',
     ]);
-    expect(engine.judge(NUT.replace('20', 'wide'))).toMatchObject({
+    expect(engine.judge({ sheet: NUT.replace('20', 'wide') })).toMatchObject({
       mistakes: [{ path: 'body.diameter', value: 'wide', at: { line: 4 } }],
     });
-    expect(engine.judge('')).toMatchObject({ mistakes: [{ allowed: 'the sheet is empty' }] });
+    expect(engine.judge({ sheet: '' })).toMatchObject({ mistakes: [{ allowed: 'the sheet is empty' }] });
   });
 
   it('takes what is accepted, and refuses a reason that is too short', () => {
     const thin = NUT.replace('20', '10.4');
-    const failed = engine.judge(thin);
+    const failed = engine.judge({ sheet: thin });
     expect('report' in failed && failed.report.verdict).toBe('fail');
     const id = 'report' in failed ? failed.report.checks.find(({ verdict }) => verdict === 'fail')!.id : '';
-    const taken = engine.judge(thin, [{ check: id, reason: 'a trial that carries nothing' }]);
+    const taken = engine.judge({ sheet: thin, accepted: [{ check: id, reason: 'a trial that carries nothing' }] });
     expect('report' in taken && taken.report.accepted).toEqual([{ check: id, reason: 'a trial that carries nothing' }]);
   });
 
@@ -45,18 +45,20 @@ describe('the engine of the live page', () => {
   });
 
   it('draws the section, and nothing of a sheet with mistakes', async () => {
-    const view = await engine.draw(NUT);
-    expect(view!.hatched.length).toBeGreaterThan(0);
-    expect(view!.strokes.length).toBeGreaterThan(8);
-    expect(await engine.draw('part: nut')).toBeUndefined();
+    const pictures = await engine.draw({ sheet: NUT });
+    const view = pictures!.section;
+    expect(pictures!.others[0]!.strokes.length).toBeGreaterThan(3);
+    expect(view.hatched.length).toBeGreaterThan(0);
+    expect(view.strokes.length).toBeGreaterThan(8);
+    expect(await engine.draw({ sheet: 'part: nut' })).toBeUndefined();
   });
 
   it('makes the bytes of the command, or says in one line why not', async () => {
-    const made = await engine.make(NUT);
+    const made = await engine.make({ sheet: NUT });
     const { files } = await makePart(NUT, { formats: ['stl', '3mf', 'drawing', 'page'] });
     expect('files' in made && made.files.map(({ name }) => name)).toEqual(files.map(({ name }) => name));
     for (const [i, { bytes }] of files.entries())
       expect('files' in made && Buffer.from(made.files[i]!.bytes).equals(Buffer.from(bytes))).toBe(true);
-    expect(await engine.make('part: nut')).toHaveProperty('refused');
+    expect(await engine.make({ sheet: 'part: nut' })).toHaveProperty('refused');
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { readingsOf, typedNumber, typedNumbers } from '../../../page/live/state/readings.js';
+import { CANNOT, readingsOf, repaired, typedNumber, typedNumbers } from '../../../page/live/state/readings.js';
+import { identify } from '../../../src/identify/identify.js';
 
 describe('typed numbers', () => {
   it.each([
@@ -22,7 +23,30 @@ describe('typed numbers', () => {
   });
 });
 
+describe('repaired', () => {
+  it.each([
+    { major: '7.92', crests: '18.01' },
+    { major: '7.92', crests: '80' },
+    { major: '3.96', crests: '20' },
+    { major: '7.92', crests: '20', travel: '18' },
+  ])('puts what was meant in place of what was typed: %o', (typed) => {
+    const [repair] = identify(readingsOf(typed)!).repairs;
+    const mended = identify(readingsOf(repaired(typed, repair!.change))!);
+    expect([mended.candidates[0]!.designation, ...mended.twins]).toContain(repair!.designation);
+    expect(mended.contradictions).toEqual([]);
+  });
+});
+
 describe('readingsOf', () => {
+  it('takes another number of pitches or turns, and what cannot be measured', () => {
+    expect(readingsOf({ crests: '18,01 over 9', travel: '80 over 5', starts: CANNOT })).toEqual({
+      crests: { count: 9, length: 18.01 },
+      travel: { turns: 5, length: 80 },
+      cannot: ['starts'],
+    });
+    expect(readingsOf({ crests: '18 over 0' })).toBeUndefined();
+  });
+
   it('is nothing before something was measured', () => {
     expect(readingsOf({})).toBeUndefined();
     expect(readingsOf({ starts: '2', hand: 'left' })).toBeUndefined();

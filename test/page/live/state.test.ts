@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { linkOf, sheetOf } from '../../../page/live/state/link.js';
-import { accepting, withCure, withField, withScrew } from '../../../page/live/state/state.js';
+import { accepting, withCure, withField, withProfile, withScrew } from '../../../page/live/state/state.js';
 
 const SHEET = 'part: nut # kind\nscrew: M8\nfit: running\nbody: {diameter: 14, length: 16}\n';
 
@@ -20,6 +20,14 @@ describe('what a person tells', () => {
     expect(withScrew(SHEET, 'screw:\n  designation: Tr8x2\n')).toBe(
       SHEET.replace('screw: M8', 'screw:\n  designation: Tr8x2'),
     );
+  });
+
+  it('is made by a profile in place of material and printer', () => {
+    const told = 'part: nut\nmaterial: petg # blue\nprinter: {nozzle: 0.4 mm}\nname: a\n';
+    const made = withProfile(told, 'mill');
+    expect(made).toBe('part: nut\nprofile: mill\n# printer: as the profile has it\nname: a\n');
+    expect(withProfile(made, 'other')).toBe(made.replace('mill', 'other'));
+    expect(withProfile('part: nut\n', 'mill')).toBe('part: nut\nprofile: mill\n');
   });
 
   it('takes a check all the same with its last reason, and takes that back', () => {

@@ -176,7 +176,7 @@ describe('architecture', () => {
   });
 
   it('no function or constant is exported that nothing in production uses', () => {
-    expect(unusedExports().filter((name) => !WAITING.includes(name))).toEqual([]);
+    expect(unusedExports()).toEqual([]);
   });
 
   it('packages used are packages declared', () => {
@@ -188,35 +188,6 @@ describe('architecture', () => {
     expect([...names].filter((name) => manifest.dependencies[name] === undefined)).toEqual([]);
   });
 });
-
-/** Formulas and tables with tests of their own that no part asks for yet. */
-const WAITING: readonly string[] = [
-  'drive/turn.ts lostTravel',
-  'fit/stack/monte-carlo.ts monteCarlo',
-  'mechanics/coupling/wind-up.ts flankTurn',
-  'mechanics/friction.ts FRICTION_LEVELS',
-  'mechanics/friction.ts FRICTION_SOURCE',
-  'mechanics/power-screw/stresses.ts bodyShearStress',
-  'mechanics/power-screw/stresses.ts bodyAxialStress',
-  'mechanics/power-screw/stresses.ts threadBendingStress',
-  'mechanics/print/as-printed.ts holeAsPrinted',
-  'mechanics/print/contour-widening.ts contourGrooveWidening',
-  'mechanics/print/flank-overhang.ts overhangRatio',
-  'mechanics/print/layer-stepping.ts slicedTooth',
-  'mechanics/print/residual-spread.ts residualSpread',
-  'mechanics/shaft/key-pressure.ts keyPressure',
-  'mechanics/stepper.ts torqueAtSpeed',
-  'mechanics/thread/shear.ts toothWidth',
-  'presets/resolve-screw-preset.ts resolveScrewPreset',
-  'sheet/resolve-screw.ts leadOf',
-  'solid/hull-outline.ts offsetOutline',
-  'standards/fasteners/nuts.ts thinNut',
-  'standards/fasteners/plastic-holes.ts selfTapBore',
-  'standards/fasteners/plastic-holes.ts threadFormingHole',
-  'standards/shafts/iso-fit.ts slidingFit',
-  'standards/threads/designation.ts formatDesignation',
-  'standards/tolerances/iso-2903.ts engagementGroup',
-];
 
 /** Functions and constants that are exported but used by no other file, nor in their own. */
 function unusedExports(): string[] {

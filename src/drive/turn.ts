@@ -1,5 +1,5 @@
 import { fault } from '../units/faults.js';
-import { requireNotNegative, requirePositive } from '../units/require.js';
+import { requirePositive } from '../units/require.js';
 
 /**
  * Turn at one coupling that takes out a difference in height between the two ends of an axis on two screws.
@@ -17,22 +17,4 @@ export function endDifference(p: { readonly difference: number; readonly lead: n
   if (!Number.isFinite(p.difference)) throw fault('difference', p.difference, 'must be a number');
   requirePositive('lead', p.lead);
   return (360 * p.difference) / p.lead;
-}
-
-/**
- * Travel lost to a play in turning, such as a coupling's.
- *
- *     s = l·φ / 360°
- *
- * @param p.turn  φ  play in turning      [degrees]  0 or above
- * @param p.lead  l  travel per turn      [mm]       > 0
- * @returns s [mm]
- * @throws InputError  a value is outside its range
- * @source derived: from the definition of lead
- * @example lostTravel({ turn: 1, lead: 8 }) // 0.0222
- */
-export function lostTravel(p: { readonly turn: number; readonly lead: number }): number {
-  requireNotNegative('turn', p.turn);
-  requirePositive('lead', p.lead);
-  return (p.lead * p.turn) / 360;
 }

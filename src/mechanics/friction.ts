@@ -15,9 +15,3 @@ export const DRY_PRINT_MOST = 1.1;
 
 /** One of the three friction values. */
 export type FrictionLevel = keyof typeof FRICTION;
-
-/** The three levels in rising order of friction. */
-export const FRICTION_LEVELS: readonly FrictionLevel[] = ['low', 'nominal', 'high'];
-
-/** Where the friction values come from, as a key of the bibliography. */
-export const FRICTION_SOURCE = 'common-practice';

@@ -1,4 +1,4 @@
-import { requireNotNegative, requirePositive, requireWhole } from '../units/require.js';
+import { requirePositive, requireWhole } from '../units/require.js';
 
 /** Motor speed taken where nothing is known of the motor [rpm]; small frames at 12 to 24 V keep torque to 300 to 600. */
 export const ASSUMED_MOTOR_SPEED = 300;
@@ -42,28 +42,8 @@ export function cornerSpeed(p: Winding): number {
 }
 
 /**
- * Torque a stepper still gives at a speed: its rated one up to the corner speed, then falling as 1/n (constant power).
- *
- *     T = T₀ · min(1, n₀ / n)
- *
- * @param p.torque  T₀  torque at standstill     [N·mm]  > 0
- * @param p.corner  n₀  corner speed             [rpm]   > 0
- * @param p.speed   n   motor speed              [rpm]   0 or above
- * @returns T [N·mm]
- * @throws InputError  a value is outside its range
- * @validity a simple model; take half the holding torque as T₀ for what can be counted on
- * @source derived: constant power above the corner speed
- * @example torqueAtSpeed({ torque: 400, corner: 800, speed: 1600 }) // 200
- */
-export function torqueAtSpeed(p: { readonly torque: number; readonly corner: number; readonly speed: number }): number {
-  requirePositive('torque', p.torque);
-  requirePositive('corner', p.corner);
-  requireNotNegative('speed', p.speed);
-  return p.speed <= p.corner ? p.torque : (p.torque * p.corner) / p.speed;
-}
-
-/**
- * Highest speed at which a stepper still gives the torque needed: the curve of `torqueAtSpeed` read backwards.
+ * Highest speed at which a stepper still gives the torque needed: its torque keeps up to the corner speed, then falls
+ * as 1/n (constant power), T = T₀ · min(1, n₀ / n), read backwards.
  *
  *     n = n₀ · T₀ / T,  0 where T > T₀
  *

@@ -378,8 +378,3 @@ function requireOrder(
   }
   if (faults.length > 0) throw new InputError(faults);
 }
-
-/** The lead as a value with the pitch's uncertainty. */
-export function leadOf(screw: Screw): Measured {
-  return scaled(screw.pitch, screw.starts);
-}

@@ -1,4 +1,3 @@
-import offsetFromPoints from '@jscad/modeling/src/operations/expansions/offsetFromPoints.js';
 import { cosd, sind } from './angles.js';
 import { type Curve, circleOutline, type Outline, withCurves } from './outline.js';
 
@@ -56,21 +55,6 @@ function turn(a: Point, b: Point, c: Point): number {
 }
 
 type Point = readonly [number, number];
-
-/**
- * An outline moved outwards (or inwards, with a negative distance) by the same distance everywhere, corners kept sharp.
- * For outlines whose sides are all longer than the distance.
- *
- * @param outline   the outline                          [mm]
- * @param distance  outwards positive                    [mm]
- * @returns the moved outline, counter-clockwise         [mm]
- * @example offsetOutline([[1, 1], [-1, 1], [-1, -1], [1, -1]], 1) // a square of 4 by 4
- */
-export function offsetOutline(outline: Outline, distance: number): Outline {
-  if (distance === 0) return outline;
-  const points = outline.map(([x, y]): [number, number] => [x, y]);
-  return offsetFromPoints({ delta: distance, corners: 'edge', closed: true }, points);
-}
 
 /** A flange with an ear on either side of its middle. */
 export interface EarsOptions {

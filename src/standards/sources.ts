@@ -69,11 +69,6 @@ export const SOURCES = {
     note: 'Heads confirmed; length series from memory.',
   },
   'iso-4032': { title: 'ISO 4032, Hexagon regular nuts (style 1)', edition: '', note: 'Confirmed.' },
-  'iso-4035': {
-    title: 'ISO 4035, Hexagon thin nuts chamfered (style 0)',
-    edition: '',
-    note: 'Confirmed.',
-  },
   'iso-7089': {
     title: 'ISO 7089, Plain washers, normal series',
     edition: '',
@@ -89,11 +84,6 @@ export const SOURCES = {
     title: 'ISO 4026, Hexagon socket set screws with flat point',
     edition: '',
     note: 'Key, engagement and point confirmed through the equivalent DIN 913.',
-  },
-  'iso-286': {
-    title: 'ISO 286-2, Limits and fits: tables of grades and deviations',
-    edition: '',
-    note: 'H7 and h6 to 30 mm confirmed; H7 up to 3 mm from memory and rule.',
   },
   'din-103': {
     title: 'DIN 103, ISO metric screw thread: trapezoidal screw thread',

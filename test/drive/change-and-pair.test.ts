@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { screwsOfOneAxisMayDiffer } from '../../src/drive/axis-pair.js';
 import { controllerChange } from '../../src/drive/controller-change.js';
 import { gridHeights } from '../../src/drive/layers.js';
-import { endDifference, lostTravel } from '../../src/drive/turn.js';
+import { endDifference } from '../../src/drive/turn.js';
 import { screw } from './screws.js';
 
 describe('controller change (common practice: new = old · old lead / new lead)', () => {
@@ -29,14 +29,9 @@ describe('turning at the coupling', () => {
     expect(endDifference({ difference: 0.1, lead: 2 })).toBeCloseTo(18, 12);
     expect(endDifference({ difference: -0.1, lead: 2 })).toBeCloseTo(-18, 12);
   });
-  it('1° is 0.022 mm at lead 8, 0.006 at lead 2 (common practice)', () => {
-    expect(lostTravel({ turn: 1, lead: 8 })).toBeCloseTo(0.022, 3);
-    expect(lostTravel({ turn: 1, lead: 2 })).toBeCloseTo(0.006, 3);
-  });
   it('refuses values outside their ranges', () => {
     expect(() => endDifference({ difference: Number.NaN, lead: 2 })).toThrow(/^difference: /);
     expect(() => endDifference({ difference: 0.1, lead: 0 })).toThrow(/^lead: /);
-    expect(() => lostTravel({ turn: -1, lead: 2 })).toThrow(/^turn: /);
   });
 });
 

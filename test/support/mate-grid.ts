@@ -1,5 +1,4 @@
 import { expect } from 'vitest';
-import { seededUniform } from '../../src/fit/stack/seeded.js';
 import { design } from '../../src/index.js';
 import type { NutDesign } from '../../src/parts/nut/dimensions.js';
 import {
@@ -12,6 +11,7 @@ import {
 } from '../../src/parts/nut/virtual-mate.js';
 import type { Kernel } from '../../src/solid/kernel.js';
 import { nutSheet } from './nut-sheets.js';
+import { seededUniform } from './seeded.js';
 
 const FORMS = ['trapezoidal', 'acme', 'metric-v'] as const;
 const FITS: readonly (readonly [diametral: number, axial: number])[] = [

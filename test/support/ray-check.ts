@@ -1,5 +1,5 @@
-import { seededUniform } from '../../src/fit/stack/seeded.js';
 import type { Mesh } from '../../src/solid/mesh.js';
+import { seededUniform } from './seeded.js';
 
 type Vector = [number, number, number];
 

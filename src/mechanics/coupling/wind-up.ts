@@ -44,25 +44,3 @@ export function axialLostMotion(p: { readonly angle: number; readonly lead: numb
   requirePositive('lead', p.lead);
   return (p.angle / 360) * p.lead;
 }
-
-/**
- * Turn of a straight lobe in its slot until its outer corner meets the flank.
- *
- *     ρ·sin θ + w/2·cos θ = w/2 + c   →   θ = asin((w/2 + c)/R) − asin(w/(2·R)),  R = √(ρ² + (w/2)²)
- *
- * @param p.halfWidth  w/2  half the width of the lobe        [mm]  > 0
- * @param p.gap        c    between lobe and flank            [mm]  0 or above
- * @param p.reach      ρ    of the lobe from the axis         [mm]  > 0
- * @returns θ [degrees]
- * @throws InputError  a value is outside its range
- * @source derived: the corner's path about the axis
- * @example flankTurn({ halfWidth: 2.3, gap: 0.1, reach: 12.5 }) // 0.4587
- */
-export function flankTurn(p: { readonly halfWidth: number; readonly gap: number; readonly reach: number }): number {
-  requirePositive('halfWidth', p.halfWidth);
-  requireNotNegative('gap', p.gap);
-  requirePositive('reach', p.reach);
-  const corner = Math.hypot(p.reach, p.halfWidth);
-  const turn = Math.asin(Math.min(1, (p.halfWidth + p.gap) / corner)) - Math.asin(p.halfWidth / corner);
-  return turn * (180 / Math.PI);
-}

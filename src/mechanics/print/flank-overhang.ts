@@ -34,25 +34,6 @@ export function flankOverhangStep(p: PrintedFlank): number {
 }
 
 /**
- * The overhang step as a share of the line that must carry it: a caution above 0.75, hardly printable above 1.1.
- *
- *     ratio = step / w
- *
- * @param p.layer       h  layer height                         [mm]       > 0
- * @param p.flankAngle  α  one flank                            [degrees]  0 to 60
- * @param p.leadAngle   λ  lead angle at the pitch diameter     [degrees]  0 to 89
- * @param p.line        w  line width                           [mm]       > 0
- * @returns ratio [-]
- * @throws InputError  a value is outside its range
- * @source derived: slope of a helical flank against the bed
- * @example overhangRatio({ layer: 0.2, flankAngle: 15, leadAngle: 5.197, line: 0.42 }) // 1.683
- */
-export function overhangRatio(p: PrintedFlank & { readonly line: number }): number {
-  requirePositive('line', p.line);
-  return flankOverhangStep(p) / p.line;
-}
-
-/**
  * Largest layer height that keeps the overhang step within a bound.
  *
  *     h = step · √(tan² α + tan² λ)

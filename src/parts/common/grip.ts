@@ -2,6 +2,7 @@ import { type PreloadLimit, plasticPreload } from '../../mechanics/bolt/plastic-
 import { preloadFromTorque } from '../../mechanics/bolt/preload.js';
 import { gripTorque, keptForce, leverForce } from '../../mechanics/shaft/clamp-grip.js';
 import { flatTorque } from '../../mechanics/shaft/flat-torque.js';
+import { keyTorque } from '../../mechanics/shaft/key-torque.js';
 import { closingForce } from '../../mechanics/shaft/ring-closing.js';
 import { setScrewTorque } from '../../mechanics/shaft/set-screw.js';
 import { allowableStress, pressureWhileTightening } from '../../mechanics/strength/allowable.js';
@@ -194,7 +195,7 @@ export function formPressure({ material, temperature, reversing }: Omit<GripLife
 /** Torque of flats and keys at a pressure; pressure grows along half of each flat, and is even on a key. */
 export function formTorque({ shaft, engagement }: Pick<GripPlace, 'shaft' | 'engagement'>, pressure: number): number {
   const length = Math.min(engagement, shaft.flatLength ?? Infinity);
-  if (shaft.key) return (pressure * shaft.diameter.likely * length * shaft.key.depth) / 2;
+  if (shaft.key) return keyTorque({ pressure, diameter: shaft.diameter.likely, length, depth: shaft.key.depth });
   const { count, depth } = flatsOf(shaft);
   if (count === 0 || pressure === 0) return 0;
   return count * flatTorque({ diameter: shaft.diameter.likely, flatDepth: depth, length, pressure });

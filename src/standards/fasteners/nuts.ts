@@ -10,15 +10,15 @@ export interface HexNut {
   readonly height: number;
 }
 
-/** [s, e min, m max of the regular nut, m max of the thin nut] */
-const TABLE: Readonly<Record<FastenerSize, readonly [number, number, number, number]>> = {
-  M2: [4, 4.32, 1.6, 1.2],
-  'M2.5': [5, 5.45, 2, 1.6],
-  M3: [5.5, 6.01, 2.4, 1.8],
-  M4: [7, 7.66, 3.2, 2.2],
-  M5: [8, 8.79, 4.7, 2.7],
-  M6: [10, 11.05, 5.2, 3.2],
-  M8: [13, 14.38, 6.8, 4],
+/** [s, e min, m max] */
+const TABLE: Readonly<Record<FastenerSize, readonly [number, number, number]>> = {
+  M2: [4, 4.32, 1.6],
+  'M2.5': [5, 5.45, 2],
+  M3: [5.5, 6.01, 2.4],
+  M4: [7, 7.66, 3.2],
+  M5: [8, 8.79, 4.7],
+  M6: [10, 11.05, 5.2],
+  M8: [13, 14.38, 6.8],
 };
 
 /**
@@ -32,19 +32,5 @@ const TABLE: Readonly<Record<FastenerSize, readonly [number, number, number, num
  */
 export function hexNut(size: FastenerSize): HexNut {
   const [acrossFlats, acrossCorners, height] = fastenerRow(TABLE, size);
-  return { acrossFlats, acrossCorners, height };
-}
-
-/**
- * A thin hexagon nut.
- *
- * @param size M2 to M8
- * @returns across flats, least across corners, most height [mm]
- * @throws InputError size is not in the table
- * @source iso-4035: confirmed
- * @example thinNut('M3').height // 1.8 mm
- */
-export function thinNut(size: FastenerSize): HexNut {
-  const [acrossFlats, acrossCorners, , height] = fastenerRow(TABLE, size);
   return { acrossFlats, acrossCorners, height };
 }

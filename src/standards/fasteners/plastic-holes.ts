@@ -1,4 +1,4 @@
-import { type FastenerSize, fastenerRow, fastenerThread } from './sizes.js';
+import { type FastenerSize, fastenerRow } from './sizes.js';
 
 const HEAT_SET: Readonly<Partial<Record<FastenerSize, number>>> = {
   M2: 3.2,
@@ -8,16 +8,6 @@ const HEAT_SET: Readonly<Partial<Record<FastenerSize, number>>> = {
   M5: 6.4,
   M6: 8,
   M8: 9.6,
-};
-
-const THREAD_FORMING: Readonly<Record<FastenerSize, number>> = {
-  M2: 1.8,
-  'M2.5': 2.25,
-  M3: 2.75,
-  M4: 3.65,
-  M5: 4.55,
-  M6: 5.45,
-  M8: 7.3,
 };
 
 /**
@@ -32,31 +22,4 @@ const THREAD_FORMING: Readonly<Record<FastenerSize, number>> = {
 export function heatSetBore(size: FastenerSize): { readonly bore: number; readonly boss: number } {
   const bore = fastenerRow(HEAT_SET, size);
   return { bore, boss: 2 * bore };
-}
-
-/**
- * Hole for a screw that cuts its own thread in plastic: 0.8 of its diameter.
- *
- * @param size M2 to M8
- * @returns hole diameter [mm]
- * @throws InputError size is not in the table
- * @source memory: the rule 0.8 d
- * @example selfTapBore('M3') // 2.4 mm
- */
-export function selfTapBore(size: FastenerSize): number {
-  return Number((0.8 * fastenerThread(size).diameter).toFixed(3));
-}
-
-/**
- * Hole for a thread-forming screw in metal, middle of its range.
- *
- * @param size M2 to M8
- * @returns hole diameter [mm]
- * @throws InputError size is not in the table
- * @source common-practice: M2.5 to M8 in a published chart
- * @source memory: M2
- * @example threadFormingHole('M3') // 2.75 mm
- */
-export function threadFormingHole(size: FastenerSize): number {
-  return fastenerRow(THREAD_FORMING, size);
 }

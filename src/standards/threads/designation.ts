@@ -76,18 +76,6 @@ export function parseDesignation(text: string): Designation {
   throw fault('', text, DESIGNATION_EXAMPLES);
 }
 
-/**
- * Writes a designation: its normalised text, followed by its tolerance class where it has one.
- *
- * @param designation a parsed designation
- * @returns such as `Tr40x7 - 7e`
- * @source iso-2904: designations
- * @example formatDesignation(parseDesignation('tr 40 x 7-7e')) // 'Tr40x7 - 7e'
- */
-export function formatDesignation(designation: Designation): string {
-  return designation.tolerance === undefined ? designation.text : `${designation.text} - ${designation.tolerance}`;
-}
-
 function cleaned(text: string): string {
   return text
     .trim()

@@ -33,7 +33,7 @@ export const PITCH_ROWS: ReadonlyMap<number, PitchRow> = new Map(
   ).map(([pitch, e, c, screwMajor, nutMinor]) => [pitch, { e, c, screwMajor, nutMinor }]),
 );
 
-/** Pitch diameter tolerances of a diameter range and pitch [µm], grades 7, 8, 9, and the normal engagement [mm]. */
+/** Pitch diameter tolerances of a diameter range and pitch [µm], grades 7, 8, 9. */
 export interface PairRow {
   readonly over: number;
   readonly to: number;
@@ -42,26 +42,12 @@ export interface PairRow {
   readonly screw: readonly [number, number, number];
   /** TD2 */
   readonly nut: readonly [number, number, number];
-  /** shortest and longest engagement of group N */
-  readonly engagement: readonly [number, number];
 }
 
 function pair(
-  ...[over, to, pitch, s7, s8, s9, n7, n8, n9, from, until]: [
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-    number,
-  ]
+  ...[over, to, pitch, s7, s8, s9, n7, n8, n9]: [number, number, number, number, number, number, number, number, number]
 ): PairRow {
-  return { over, to, pitch, screw: [s7, s8, s9], nut: [n7, n8, n9], engagement: [from, until] };
+  return { over, to, pitch, screw: [s7, s8, s9], nut: [n7, n8, n9] };
 }
 
 /**
@@ -69,26 +55,26 @@ function pair(
  * agreeing with the steps of the standard. Pitch 14 from memory.
  */
 export const PAIR_ROWS: readonly PairRow[] = [
-  pair(5.6, 11.2, 1.5, 170, 212, 265, 224, 280, 355, 5, 15),
-  pair(5.6, 11.2, 2, 190, 236, 300, 250, 315, 400, 6, 19),
-  pair(5.6, 11.2, 3, 212, 265, 335, 280, 355, 450, 10, 28),
-  pair(11.2, 22.4, 2, 200, 250, 315, 265, 335, 425, 8, 24),
-  pair(11.2, 22.4, 3, 224, 280, 355, 300, 375, 475, 11, 32),
-  pair(11.2, 22.4, 4, 265, 335, 425, 355, 450, 560, 15, 43),
-  pair(11.2, 22.4, 5, 280, 355, 450, 375, 475, 600, 18, 53),
-  pair(11.2, 22.4, 8, 355, 450, 560, 475, 600, 750, 30, 85),
-  pair(22.4, 45, 3, 250, 315, 400, 335, 425, 530, 12, 36),
-  pair(22.4, 45, 5, 300, 375, 475, 400, 500, 630, 21, 63),
-  pair(22.4, 45, 6, 335, 425, 530, 450, 560, 710, 25, 75),
-  pair(22.4, 45, 7, 355, 450, 560, 475, 600, 750, 30, 85),
-  pair(22.4, 45, 8, 375, 475, 600, 500, 630, 800, 34, 100),
-  pair(22.4, 45, 10, 400, 500, 630, 530, 670, 850, 42, 125),
-  pair(22.4, 45, 12, 425, 530, 670, 560, 710, 900, 50, 150),
-  pair(45, 90, 3, 265, 335, 425, 355, 450, 560, 15, 45),
-  pair(45, 90, 8, 400, 500, 630, 530, 670, 850, 38, 118),
-  pair(45, 90, 9, 425, 530, 670, 560, 710, 900, 43, 132),
-  pair(45, 90, 12, 475, 600, 750, 630, 800, 1000, 60, 170),
-  pair(45, 90, 14, 500, 630, 800, 670, 850, 1060, 67, 200),
+  pair(5.6, 11.2, 1.5, 170, 212, 265, 224, 280, 355),
+  pair(5.6, 11.2, 2, 190, 236, 300, 250, 315, 400),
+  pair(5.6, 11.2, 3, 212, 265, 335, 280, 355, 450),
+  pair(11.2, 22.4, 2, 200, 250, 315, 265, 335, 425),
+  pair(11.2, 22.4, 3, 224, 280, 355, 300, 375, 475),
+  pair(11.2, 22.4, 4, 265, 335, 425, 355, 450, 560),
+  pair(11.2, 22.4, 5, 280, 355, 450, 375, 475, 600),
+  pair(11.2, 22.4, 8, 355, 450, 560, 475, 600, 750),
+  pair(22.4, 45, 3, 250, 315, 400, 335, 425, 530),
+  pair(22.4, 45, 5, 300, 375, 475, 400, 500, 630),
+  pair(22.4, 45, 6, 335, 425, 530, 450, 560, 710),
+  pair(22.4, 45, 7, 355, 450, 560, 475, 600, 750),
+  pair(22.4, 45, 8, 375, 475, 600, 500, 630, 800),
+  pair(22.4, 45, 10, 400, 500, 630, 530, 670, 850),
+  pair(22.4, 45, 12, 425, 530, 670, 560, 710, 900),
+  pair(45, 90, 3, 265, 335, 425, 355, 450, 560),
+  pair(45, 90, 8, 400, 500, 630, 530, 670, 850),
+  pair(45, 90, 9, 425, 530, 670, 560, 710, 900),
+  pair(45, 90, 12, 475, 600, 750, 630, 800, 1000),
+  pair(45, 90, 14, 500, 630, 800, 670, 850, 1060),
 ];
 
 /** Diameter ranges of the standard [mm], over and up to. */

@@ -1,5 +1,5 @@
 import { fault } from '../../units/faults.js';
-import { requirePositive, requireWhole } from '../../units/require.js';
+import { requireWhole } from '../../units/require.js';
 import { trapezoidalSizes } from '../threads/trapezoidal.js';
 import { PAIR_ROWS, type PairRow, PITCH_ROWS, type PitchRow, RANGES } from './iso-2903-table.js';
 import { limits, sharpRoot, type ThreadLimits } from './limits.js';
@@ -60,8 +60,7 @@ function pairRow(major: number, pitch: number): PairRow {
   const grade6 = 90 * pitch ** 0.4 * Math.sqrt(over * to) ** 0.1;
   const grades = (steps: number) =>
     [4, 8, 12].map((grade) => preferredNumber(grade6, grade + steps)) as [number, number, number];
-  const length = pitch * over ** 0.2;
-  return { over, to, pitch, screw: grades(0), nut: grades(5), engagement: [2.24 * length, 6.7 * length] };
+  return { over, to, pitch, screw: grades(0), nut: grades(5) };
 }
 
 function gradeOf(row: readonly [number, number, number], tolerance: string): number {
@@ -131,36 +130,4 @@ export function trapezoidalNutLimits(thread: TrapezoidalThread, tolerance: strin
     pitchDiameter: limits(sizes.pitchDiameter, most),
     minor: limits(sizes.nutMinor, sizes.nutMinor + row.nutMinor / 1000),
   };
-}
-
-/** Length of engagement by ISO 2903: its group, and the classes of medium fit that go with it. */
-export interface Engagement {
-  readonly group: 'S' | 'N' | 'L';
-  /** the classes of medium fit; short engagement uses those of N */
-  readonly medium: '7H/7e' | '8H/8e';
-}
-
-/**
- * The engagement group of a trapezoidal nut: N from 2.24·P·d^0.2 to 6.7·P·d^0.2 (d the lower end of the range, rounded
- * in the table), L above, and S, which trapezoidal threads do not use, below.
- *
- * @param p.major  nominal major diameter                      [mm]  above 5.6, to 90
- * @param p.pitch  distance of neighbouring crests             [mm]  1 to 14
- * @param p.length engaged length                              [mm]  > 0
- * @returns group and classes of medium fit
- * @throws InputError a value is outside its range
- * @source iso-2903: lengths of engagement
- * @source memory: the lengths, and which class goes with N and L
- * @example engagementGroup({ major: 8, pitch: 2, length: 15 }).group // 'N'
- */
-export function engagementGroup(p: {
-  readonly major: number;
-  readonly pitch: number;
-  readonly length: number;
-}): Engagement {
-  requirePositive('length', p.length);
-  pitchRow(p.pitch);
-  const [from, to] = pairRow(p.major, p.pitch).engagement;
-  if (p.length > to) return { group: 'L', medium: '8H/8e' };
-  return { group: p.length < from ? 'S' : 'N', medium: '7H/7e' };
 }

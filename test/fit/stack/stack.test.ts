@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { monteCarlo } from '../../../src/fit/stack/monte-carlo.js';
 import { normalBelow } from '../../../src/fit/stack/normal.js';
 import { chanceAbove } from '../../../src/fit/stack/probability.js';
 import { propagate } from '../../../src/fit/stack/propagate.js';
-import { seededNormal, seededUniform } from '../../../src/fit/stack/seeded.js';
 import { spreadLessDrift, spreadOf } from '../../../src/fit/stack/spread.js';
 import type { StackInput } from '../../../src/fit/stack/stack.js';
 import { exactly, plusMinus } from '../../../src/units/measured.js';
+import { monteCarlo } from '../../support/monte-carlo.js';
+import { seededNormal, seededUniform } from '../../support/seeded.js';
 
 const inputs: StackInput<'a' | 'b' | 'c'>[] = [
   { name: 'a', value: plusMinus(10, 0.3) },

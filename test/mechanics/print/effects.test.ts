@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { holeAsPrinted, shrunk } from '../../../src/mechanics/print/as-printed.js';
 import { facetOpening } from '../../../src/mechanics/print/facet-chord.js';
 import { firstLayerIntrusion } from '../../../src/mechanics/print/first-layer.js';
-import { layerStepping, slicedTooth } from '../../../src/mechanics/print/layer-stepping.js';
+import { layerStepping } from '../../../src/mechanics/print/layer-stepping.js';
 import { moistureGrowth } from '../../../src/mechanics/print/moisture.js';
-import { printedInside } from '../../../src/mechanics/print/printed-size.js';
+import { type PrintOffset, printedInside } from '../../../src/mechanics/print/printed-size.js';
 import { thermalGrowth } from '../../../src/mechanics/print/thermal.js';
 import { asPrintedThread } from '../../../src/mechanics/thread/as-printed-thread.js';
 import { nutThread } from '../../../src/mechanics/thread/nut-thread.js';
@@ -22,26 +21,18 @@ const TR8 = nutThread({
 
 describe('as printed', () => {
   it('is as modelled without shrink and offset', () => {
-    expect(holeAsPrinted({ modelled: 10, shrink: 0, offset: 0 })).toBe(10);
-    expect(shrunk({ modelled: 31, shrink: 0 })).toBe(31);
     expect(asPrintedThread(TR8, { plane: 0, axial: 0, offset: 0, leadSlope: 0.1 })).toEqual(TR8);
   });
 
   it('takes back what compensation put in, with the offset a number or a line', () => {
-    for (const offset of [0.15, { at_zero: 0.25, per_mm: -0.008 }]) {
-      const modelled = printedInside({ finished: 8, shrink: 0.011, offset });
-      expect(holeAsPrinted({ modelled, shrink: 0.011, offset })).toBeCloseTo(8, 12);
-    }
+    // what comes out is m·(1 − s) less the offset at the finished size
+    const out = (offset: PrintOffset) => printedInside({ finished: 8, shrink: 0.011, offset }) * (1 - 0.011);
+    expect(out(0.15) - 0.15).toBeCloseTo(8, 12);
+    expect(out({ at_zero: 0.25, per_mm: -0.008 }) - (0.25 - 0.008 * 8)).toBeCloseTo(8, 12);
     const by = { plane: 0.011, axial: 0.0055, offset: 0.15, leadSlope: 0.36 };
     const back = asPrintedThread(printedThread(TR8, by), by);
     for (const key of ['minor', 'pitchDiameter', 'major', 'pitch', 'grooveWidth', 'flankSlope'] as const)
       expect(back[key]).toBeCloseTo(TR8[key], 12);
-  });
-
-  it('small holes lose more where the line falls: 0.25 − 0.008·3 against 0.25 − 0.008·10', () => {
-    const loss = (modelled: number) =>
-      modelled - holeAsPrinted({ modelled, shrink: 0, offset: { at_zero: 0.25, per_mm: -0.008 } });
-    expect(loss(3)).toBeGreaterThan(loss(10));
   });
 });
 
@@ -69,39 +60,6 @@ describe('layers', () => {
     expect(at(0.12) / 0.12).toBeCloseTo(at(0.06) / 0.06, 9);
     expect(at(0.15) / 0.15).toBeGreaterThan(at(0.12) / 0.12 + 0.2);
   });
-
-  it('a tooth of 45° on 0.4 mm layers: 1 − (0.4 − 0.2) = 0.8 one layer off its middle, 0.4 two off', () => {
-    expect(slicedTooth({ crestWidth: 0.4, depth: 1, flankAngle: 45, layer: 0.4, line: 0.4 }, 0.5)).toEqual([
-      expect.closeTo(0.4, 12),
-      expect.closeTo(0.8, 12),
-      1,
-      expect.closeTo(0.8, 12),
-      expect.closeTo(0.4, 12),
-    ]);
-  });
-
-  it('a tooth a quarter of a layer down leans: reaches at z = 0.4·(k − 0.25), nothing below half a line', () => {
-    const tooth = { crestWidth: 0.4, depth: 1, flankAngle: 45, layer: 0.4, line: 0.4 };
-    const hand = [0.3, 0.7, 1, 0.9, 0.5];
-    const reaches = slicedTooth(tooth, 0.25);
-    expect(reaches).toHaveLength(hand.length);
-    for (const [i, reach] of hand.entries()) expect(reaches[i]).toBeCloseTo(reach, 9);
-  });
-
-  it('a tooth has all its layers: |z| ≤ 0.2 + 0.95·tan α on its middle, 0.2 + 0.995 off it', () => {
-    const tooth = { crestWidth: 0.4, depth: 1, flankAngle: 60, layer: 0.1, line: 0.1 };
-    // 1.845: 18 layers to either side; 0.748: 7; 1.195: 12 at half layers
-    expect(slicedTooth(tooth, 0.5)).toHaveLength(37);
-    expect(slicedTooth({ ...tooth, flankAngle: 30 }, 0.5)).toHaveLength(15);
-    expect(slicedTooth({ ...tooth, flankAngle: 45, line: 0.01 }, 0)).toHaveLength(24);
-    expect(slicedTooth({ ...tooth, flankAngle: 45, line: 0.01 }, 1)).toHaveLength(24);
-  });
-
-  it('a tooth in fine layers has the area of the drawn one', () => {
-    const tooth = { crestWidth: 0.7, depth: 1, flankAngle: 15, layer: 0.001, line: 1e-6 };
-    const area = slicedTooth(tooth, 0.5).reduce((sum, reach) => sum + 0.001 * reach, 0);
-    expect(area).toBeCloseTo(0.7 + Math.tan(Math.PI / 12), 3);
-  });
 });
 
 it('the first layer stands in the bore only past its chamfer', () => {
@@ -127,11 +85,7 @@ it('refuses values outside their ranges', () => {
   expect(() => facetOpening({ diameter: 8, sides: 2 })).toThrow(/^sides: /);
   expect(() => layerStepping({ layer: 0.1, flankAngle: 0, leadAngle: 0, line: 0.4 })).toThrow(/together/);
   expect(() => layerStepping({ layer: 0, flankAngle: 15, leadAngle: 0, line: 0.4 })).toThrow(/^layer: /);
-  expect(() => slicedTooth({ crestWidth: 0, depth: 1, flankAngle: 15, layer: 0.1, line: 0.4 }, 0)).toThrow(
-    /^crestWidth: /,
-  );
   expect(() => firstLayerIntrusion({ chamfer: -1 })).toThrow(/^chamfer: /);
   expect(() => moistureGrowth({ growth: 0.1, diameter: 8, wall: 3, held: true })).toThrow(/^growth: /);
   expect(() => thermalGrowth({ temperature: 900 })).toThrow(/^temperature: /);
-  expect(() => shrunk({ modelled: 1, shrink: 0.2 })).toThrow(/^shrink: /);
 });

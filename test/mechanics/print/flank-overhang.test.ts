@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { contourGrooveWidening } from '../../../src/mechanics/print/contour-widening.js';
-import { flankOverhangStep, largestLayer, overhangRatio } from '../../../src/mechanics/print/flank-overhang.js';
+import { flankOverhangStep, largestLayer } from '../../../src/mechanics/print/flank-overhang.js';
 import { InputError } from '../../../src/units/faults.js';
 
 // Table of common practice, arithmetic; a V thread's lead angle is about 3°.
@@ -18,8 +17,8 @@ describe('overhang table', () => {
   });
 
   it('0.2 mm layers on a single start pass 1.1 lines of 0.42; four starts of them stay below', () => {
-    expect(overhangRatio({ layer: 0.2, flankAngle: 15, leadAngle: 5.2, line: 0.42 })).toBeGreaterThan(1.1);
-    expect(overhangRatio({ layer: 0.2, flankAngle: 15, leadAngle: 20, line: 0.42 })).toBeLessThan(1.1);
+    expect(flankOverhangStep({ layer: 0.2, flankAngle: 15, leadAngle: 5.2 }) / 0.42).toBeGreaterThan(1.1);
+    expect(flankOverhangStep({ layer: 0.2, flankAngle: 15, leadAngle: 20 }) / 0.42).toBeLessThan(1.1);
   });
 
   it('largestLayer undoes the step', () => {
@@ -28,21 +27,8 @@ describe('overhang table', () => {
   });
 });
 
-describe('groove widening', () => {
-  it('is 0.002 mm on Tr8x2 and 0.028 on Tr8x8(P2) at an offset of 0.15 (by hand)', () => {
-    // 0.15·(√(0.26795² + 0.09095²) − 0.26795) = 0.15·0.01501; 0.15·(√(0.26795² + 0.36378²) − 0.26795) = 0.15·0.18386
-    expect(contourGrooveWidening({ offset: 0.15, flankAngle: 15, leadAngle: 5.197 })).toBeCloseTo(0.00225, 5);
-    expect(contourGrooveWidening({ offset: 0.15, flankAngle: 15, leadAngle: 19.991 })).toBeCloseTo(0.02758, 5);
-  });
-  it('is nothing for a ring groove', () => {
-    expect(contourGrooveWidening({ offset: 0.15, flankAngle: 15, leadAngle: 0 })).toBe(0);
-  });
-});
-
 it('refuses values outside their ranges', () => {
   expect(() => flankOverhangStep({ layer: 0, flankAngle: 15, leadAngle: 5 })).toThrow(/^layer: /);
   expect(() => flankOverhangStep({ layer: 0.1, flankAngle: 0, leadAngle: 0 })).toThrow(InputError);
   expect(() => flankOverhangStep({ layer: 0.1, flankAngle: 15, leadAngle: 90 })).toThrow(/^leadAngle: /);
-  expect(() => overhangRatio({ layer: 0.1, flankAngle: 15, leadAngle: 5, line: 0 })).toThrow(/^line: /);
-  expect(() => contourGrooveWidening({ offset: -1, flankAngle: 15, leadAngle: 5 })).toThrow(/^offset: /);
 });

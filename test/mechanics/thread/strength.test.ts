@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { slidingPerTravel, slidingSpeed } from '../../../src/mechanics/sliding.js';
 import { threadPressure } from '../../../src/mechanics/thread/bearing-pressure.js';
 import { threadBending, toothArm } from '../../../src/mechanics/thread/bending.js';
-import { threadShear, toothWidth } from '../../../src/mechanics/thread/shear.js';
+import { threadShear } from '../../../src/mechanics/thread/shear.js';
 import { spreadForce } from '../../../src/mechanics/thread/spread.js';
 import { bearablePv, GREASE, pressureVelocity, wearDepth } from '../../../src/mechanics/thread/wear.js';
 
@@ -44,10 +44,6 @@ describe('pressure and PV', () => {
 });
 
 describe('shear', () => {
-  it('trapezoid: root of the basic profile is 0.634 P wide (basic crest 0.366 P, both confirmed)', () => {
-    expect(toothWidth({ pitch: 2, flankAngle: 15, inward: 0.5 })).toBeCloseTo((1 - 0.366025) * 2, 5);
-    expect(toothWidth({ pitch: 2, flankAngle: 15, inward: 0.5, thinning: 0.1 })).toBeCloseTo(1.268 - 0.1, 3);
-  });
   it('is the force over π·D·w a turn, by hand: 100/(π·8.5·1.4·7.5) = 0.35665', () => {
     const shear = { axialForce: 100, rootDiameter: 8.5, rootWidth: 1.4, engagedLength: 15, pitch: 2 };
     expect(threadShear({ ...shear, share: 1 })).toBeCloseTo(0.35665, 5);
@@ -91,7 +87,6 @@ it('refuses values outside their ranges', () => {
   expect(() => threadPressure({ ...nut, axialForce: 1, share: 0 })).toThrow(/^share: /);
   expect(() => threadPressure({ ...nut, axialForce: 1, share: 1.1 })).toThrow(/^share: /);
   expect(() => threadPressure({ ...nut, axialForce: 1, flankDepth: 0 })).toThrow(/^flankDepth: /);
-  expect(() => toothWidth({ pitch: 2, flankAngle: 15, inward: 0, thinning: 1 })).toThrow(/^thinning: /);
   expect(() => threadShear({ axialForce: 1, rootDiameter: 8, rootWidth: 0, engagedLength: 15, pitch: 2 })).toThrow(
     /^rootWidth: /,
   );

@@ -1,5 +1,4 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { flankTurn } from '../../../src/mechanics/coupling/wind-up.js';
 import {
   lowerJaws,
   misplaced,
@@ -84,8 +83,10 @@ describe('hubs and insert', () => {
   it('play as the corner of a straight lobe does', () => {
     const assembly = assemblyOf(designed({ insert: { flank_clearance: 0.1 } }));
     const { insert } = assembly;
-    const byFormula = flankTurn({ halfWidth: insert.halfWidth, gap: 0.1, reach: insert.reach });
-    expect(playAngle(assembly)).toBeCloseTo(byFormula, 3);
+    // R² = ρ² + (w/2)²: θ = asin((w/2 + c)/R) − asin(w/(2·R))
+    const corner = Math.hypot(insert.reach, insert.halfWidth);
+    const turn = Math.asin((insert.halfWidth + 0.1) / corner) - Math.asin(insert.halfWidth / corner);
+    expect(playAngle(assembly)).toBeCloseTo((turn * 180) / Math.PI, 3);
   });
 
   it('keep the width of jaw that was asked for', () => {

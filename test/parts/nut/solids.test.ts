@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createKernel, makePart } from '../../../src/index.js';
 import { listPresets } from '../../../src/presets/list-presets.js';
-import { resolveScrewPreset } from '../../../src/presets/resolve-screw-preset.js';
+import { readPreset } from '../../../src/presets/read-preset.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import type { Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
@@ -145,7 +145,8 @@ describe('solids of nuts', () => {
 });
 
 describe('preset screws', () => {
-  const screws = listPresets(SHIPPED, 'screw').map(({ id }) => resolveScrewPreset(id, SHIPPED));
+  const screws = listPresets(SHIPPED, 'screw').map(({ id }) => readPreset('screw', id, SHIPPED).data);
+  const TAPPED = 'pilot-and-tap';
   const sheet = ({ designation, suits }: (typeof screws)[number]) => ({
     screw: designation,
     body: {
@@ -155,7 +156,7 @@ describe('preset screws', () => {
     flange: undefined,
     holes: undefined,
     mounting: undefined,
-    printer: suits === undefined ? {} : { ...SUITED, preset: suits },
+    printer: suits === TAPPED ? {} : { ...SUITED, preset: suits },
   });
   /** the preset's own nozzle and layer stand in for the sound nut's */
   const SUITED = { nozzle: undefined, layer: undefined, hole_offset: undefined };
@@ -164,7 +165,7 @@ describe('preset screws', () => {
     expect(screws.length).toBeGreaterThan(20);
   });
 
-  it.each(screws.filter(({ suits }) => suits !== undefined))(
+  it.each(screws.filter(({ suits }) => suits !== TAPPED))(
     '$designation is made with the printer that suits it',
     async (preset) => {
       const { fails, files } = await make(sheet(preset));
@@ -173,7 +174,7 @@ describe('preset screws', () => {
     },
   );
 
-  it.each(screws.filter(({ suits }) => suits === undefined))(
+  it.each(screws.filter(({ suits }) => suits === TAPPED))(
     '$designation is refused or doubted, with a pilot bore and a tap instead',
     async (preset) => {
       const { report, files, fails } = await make(sheet(preset));

@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { Drawn } from '../../../src/fit/stack/monte-carlo.js';
-import { monteCarlo } from '../../../src/fit/stack/monte-carlo.js';
 import { chanceAbove } from '../../../src/fit/stack/probability.js';
 import { propagate } from '../../../src/fit/stack/propagate.js';
 import { spreadLessDrift, spreadOf } from '../../../src/fit/stack/spread.js';
@@ -9,6 +7,7 @@ import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
 import { nutFit } from '../../../src/parts/nut/fit-block.js';
 import { fitFigures } from '../../../src/parts/nut/fit-figures.js';
 import { type NutResult, nutChain, predictFit } from '../../../src/parts/nut/stack.js';
+import { type Drawn, monteCarlo } from '../../support/monte-carlo.js';
 import { nutSheet } from '../../support/nut-sheets.js';
 
 function nut(changes: Record<string, unknown> = {}): NutDesign {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ALL_SERIES } from '../../../src/standards/threads/series.js';
 import { METRIC_PAIR_ROWS, METRIC_PITCH_ROWS, METRIC_RANGES } from '../../../src/standards/tolerances/iso-965-table.js';
-import { engagementGroup, multiStartFactor } from '../../../src/standards/tolerances/iso-2903.js';
+import { multiStartFactor } from '../../../src/standards/tolerances/iso-2903.js';
 import { PAIR_ROWS, PITCH_ROWS } from '../../../src/standards/tolerances/iso-2903-table.js';
 import { preferredNumber } from '../../../src/standards/tolerances/preferred-numbers.js';
 import { nutLimits, screwLimits } from '../../../src/standards/tolerances/thread-limits.js';
@@ -82,13 +82,6 @@ describe('ISO 2903, 7e and 7H', () => {
   it('widens multi-start threads', () => {
     expect([1, 2, 3, 4, 5, 8].map(multiStartFactor)).toEqual([1, 1.12, 1.25, 1.4, 1.6, 1.6]);
     expect(() => multiStartFactor(1.5)).toThrow(/whole/);
-  });
-
-  // group N of 8x2: 6 to 19 mm (memory)
-  it('knows engagement groups', () => {
-    const group = (length: number) => engagementGroup({ major: 8, pitch: 2, length }).group;
-    expect([5.9, 6, 19, 19.1].map(group)).toEqual(['S', 'N', 'N', 'L']);
-    expect(engagementGroup({ major: 8, pitch: 2, length: 30 }).medium).toBe('8H/8e');
   });
 });
 

@@ -1,5 +1,5 @@
+import { type StackInput, type StackModel, sigmaOf, valuesOf } from '../../src/fit/stack/stack.js';
 import { seededNormal, seededUniform } from './seeded.js';
-import { type StackInput, type StackModel, sigmaOf, valuesOf } from './stack.js';
 
 /** What many draws of a chain came to. */
 export interface Drawn<Result extends string> {

@@ -30,7 +30,8 @@ export function margin(value: number, bounds: Bounds): number | undefined {
   return room.length === 0 ? undefined : Math.min(...room);
 }
 
-function allKeep({ least, likely, most }: Measured, bounds: Bounds): boolean {
+/** Whether a value is within bounds whatever it is within its uncertainty. */
+export function allKeep({ least, likely, most }: Measured, bounds: Bounds): boolean {
   return [least, likely, most].every((value) => keeps(value, bounds));
 }
 

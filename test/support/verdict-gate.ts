@@ -1,31 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { SOLID_GROUP } from '../../src/judge/accept.js';
 import type { Finding, Word } from '../../src/judge/check.js';
+import type { LimitChanges } from '../../src/judge/run-checks.js';
 import { PROFILE_CHECKS } from '../../src/parts/common/profile-checks.js';
-import { check } from '../../src/pipeline/check.js';
-import { design } from '../../src/pipeline/design.js';
+import { type Design, design } from '../../src/pipeline/design.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { changed } from './nut-sheets.js';
 
 type Tree = { readonly [key: string]: unknown };
 
-/** A sheet and what is changed in it; in its place a text that says why no sheet gives this word. */
-export type VerdictCase = readonly [Tree, Tree] | string;
+/** A sheet and what is changed in it. */
+type Sheet = readonly [Tree, Tree];
+
+/** A sheet; in its place a text that says why no sheet gives this word. */
+export type VerdictCase = Sheet | string;
 
 /** By check: a sheet for each word that the check can say. */
 export type VerdictCases = Readonly<Record<string, Readonly<Partial<Record<Word, VerdictCase>>>>>;
-
-/** Checks that say the same whether it is right or wrong: figures, or what to do in any case. */
-const FIGURES_ONLY = new Set(
-  Object.entries({
-    nut: 'thread-axial thread-backlash thread-stall wear-depth wear-limit drive-holding drive-torque drive-speed drive-whirl shrink-applied-once',
-    adapter: 'mount-float',
-    coupling:
-      'tool-access head-inside print-bridge misalignment lost-motion assembly-entry speed print-lines shrink-applied-once',
-    sleeve: 'tool-access head-inside print-bridge over-constraint bush-wall bore-runout shrink-applied-once',
-    coupon: 'coupon-diameters coupon-span coupon-marks print-layers print-thread-depth',
-  }).flatMap(([kind, ids]) => ids.split(' ').map((id) => `${kind} ${id}`)),
-);
 
 /**
  * The gate for the checks of a kind: each has a case for every word that its limits allow. `yes` always; `no` where it has a
@@ -42,31 +33,33 @@ export function verdictGate(kind: string, cases: VerdictCases, bare: Tree): void
   const ids = [...new Set(known.checks.map(({ id }) => id))].filter((id) => !common.includes(id));
   const rows = ids.flatMap((id) =>
     Object.entries(cases[id] ?? {}).flatMap(([word, one]) =>
-      typeof one === 'string' || one === undefined ? [] : [{ id, word, one: one as readonly [Tree, Tree] }],
+      typeof one === 'string' || one === undefined ? [] : [{ id, word, one: one as Sheet }],
     ),
   );
-  const bareFindings = findingsOf([bare, {}]);
+  const find = (one: Sheet, id: string) => findingOf(known, one, id);
 
   describe(`the checks of the kind ${kind}`, () => {
     it.each(rows)('$id says $word', ({ id, word, one }) => {
-      expect(findingsOf(one).get(id)?.word).toBe(word);
+      expect(find(one, id)?.word).toBe(word);
     });
 
     it.each(ids)('%s has a case for each word that its limits allow', (id) => {
       const own = cases[id] ?? {};
-      const seen = rows.filter((row) => row.id === id).flatMap(({ one }) => findingsOf(one).get(id) ?? []);
-      const wanted = wantedWords([...seen, ...[bareFindings.get(id)].flatMap((row) => row ?? [])]);
+      const sheets: readonly Sheet[] = [...rows.filter((row) => row.id === id).map(({ one }) => one), [bare, {}]];
+      const wanted = wantedWords(sheets.flatMap((one) => find(one, id) ?? []));
       const missing = wanted.filter((word) => own[word] === undefined);
       expect(missing, `${id} of ${kind}: add cases for these words to test/parts/${kind}/verdict-cases.ts`).toEqual([]);
       const alone = Object.keys(own).length < 2 && !wanted.includes('no');
       expect(alone, `${id} of ${kind} has no limit: give a case, or a reason, for another word than yes`).toBe(false);
     });
 
-    it.each(ids.filter((id) => !FIGURES_ONLY.has(`${kind} ${id}`) && isCase(cases[id]?.yes) && wrongOf(cases[id])))(
+    it.each(ids.filter((id) => isCase(cases[id]?.yes) && wrongOf(cases[id])))(
       '%s says only where something is wrong what cures it',
       (id) => {
-        const cure = messageOf(wrongOf(cases[id]), id).split(/[;:] /).at(-1)!;
-        expect(messageOf(cases[id]?.yes, id), `the last clause where it is wrong: ${cure}`).not.toContain(cure);
+        const words = (one: VerdictCase | undefined) =>
+          withoutFigures(isCase(one) ? find(one, id)?.message : undefined);
+        const cure = lastClause(words(wrongOf(cases[id])));
+        expect(words(cases[id]?.yes), `the last clause where it is wrong: ${cure}`).not.toContain(cure);
       },
     );
 
@@ -85,7 +78,7 @@ export function verdictGate(kind: string, cases: VerdictCases, bare: Tree): void
   });
 }
 
-function isCase(one: VerdictCase | undefined): one is readonly [Tree, Tree] {
+function isCase(one: VerdictCase | undefined): one is Sheet {
   return one !== undefined && typeof one !== 'string';
 }
 
@@ -94,10 +87,14 @@ function wrongOf(own: VerdictCases[string] = {}): VerdictCase | undefined {
   return [own.no, own.but].find(isCase);
 }
 
-/** What a check says of a case, its figures left out. */
-function messageOf(one: VerdictCase | undefined, id: string): string {
-  const message = isCase(one) ? findingsOf(one).get(id)?.message : undefined;
-  return (message ?? '').replaceAll(/[−\d.,]+/g, '#');
+/** A message by its words alone. */
+function withoutFigures(message = ''): string {
+  return message.replaceAll(/-?\d[\d.,]*/g, '#');
+}
+
+/** What stands after the last semicolon, or after the last colon that is none of a field and its value. */
+function lastClause(message: string): string {
+  return message.split(/; |(?<!\w[._]\w+): /).at(-1)!;
 }
 
 function wantedWords(findings: readonly Finding[]): Word[] {
@@ -112,16 +109,16 @@ function wantedWords(findings: readonly Finding[]): Word[] {
   return [...words];
 }
 
-const known = new Map<string, ReadonlyMap<string, Finding>>();
+const designs = new Map<string, Design>();
 
 /** Mutation testing must see which test runs what, so there nothing is kept from one test for the next. */
 const KEEP = process.env.MUTANT_TESTS === undefined;
 
-/** Findings of a sheet by check; the same sheet is worked out once. */
-function findingsOf([base, changes]: readonly [Tree, Tree]): ReadonlyMap<string, Finding> {
-  const sheet = changed(base, changes);
+/** What one check finds of a sheet; the same sheet is worked out once. */
+function findingOf(kind: (typeof KINDS)[number], [base, changes]: Sheet, id: string): Finding | undefined {
+  const { limits = {}, ...sheet } = changed(base, changes);
   const key = JSON.stringify(sheet);
-  const found = known.get(key) ?? new Map(check(design(sheet)).checks.map((row) => [row.id, row]));
-  if (KEEP) known.set(key, found);
-  return found;
+  const made = designs.get(key) ?? design(sheet);
+  if (KEEP) designs.set(key, made);
+  return kind.runChecks(made, limits as LimitChanges, id).at(-1);
 }

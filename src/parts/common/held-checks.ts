@@ -1,4 +1,5 @@
 import { type Check, hard, soft, valued } from '../../judge/check.js';
+import { keeps } from '../../judge/judge.js';
 import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { washer } from '../../standards/fasteners/washer.js';
@@ -35,16 +36,14 @@ const wall: HeldCheck = {
   title: 'Least wall beside bores, pockets and slits',
   unit: 'mm',
   moves: 'printer.nozzle',
-  run: ({ held, printer }) => {
+  run: ({ held, printer }, limits) => {
     const walls = held.flatMap((one) =>
       heldWalls(one).map(({ where, size }) => ({ where: `${one.name}, ${where}`, size })),
     );
     const { where, size } = thinnest(walls);
-    const cure = size < LEAST_WALL ? '; a larger outside gives it room' : '';
-    return valued(exactly(size), `${plain(size, 2)} mm: ${where}${cure}`, {
-      pass: { min: Math.max(LEAST_WALL, 4 * printer.nozzle) },
-      fail: { min: LEAST_WALL },
-    });
+    const own = soft({ min: Math.max(LEAST_WALL, 4 * printer.nozzle) }, { min: LEAST_WALL });
+    const cure = keeps(size, limits.of(own).pass) ? '' : '; a larger outside gives it room';
+    return valued(exactly(size), `${plain(size, 2)} mm: ${where}${cure}`, own);
   },
 };
 
@@ -95,14 +94,15 @@ const toolAccess: HeldCheck = {
   title: 'Room around the heads of the clamp screws',
   unit: 'mm',
   limits: hard({ min: 0.2 }),
-  moves: 'printer',
+  moves: 'clamp.screw, clamp.washers',
   trifle: true,
-  run: ({ held }) => {
+  run: ({ held }, { pass }) => {
     const rows = held.flatMap(({ clamp }) => (clamp ? [clamp] : []));
     if (rows.length === 0) return undefined;
     const room = Math.min(...rows.map(headRoom));
     const keys = [...new Set(rows.map(({ screw }) => `${plain(socketCapScrew(screw).key)} mm for ${screw}`))];
-    return valued(exactly(room), `straight in from the side with a key of ${keys.join(', ')}`);
+    const cure = keeps(room, pass) ? '' : '; drill the pockets wider, or take a slimmer key';
+    return valued(exactly(room), `straight in from the side with a key of ${keys.join(', ')}${cure}`);
   },
 };
 
@@ -124,7 +124,7 @@ const headInside: HeldCheck = {
   limits: hard({ min: 0 }),
   moves: 'outside diameter',
   trifle: true,
-  run: ({ held }) => {
+  run: ({ held }, { pass }) => {
     const rooms = held.flatMap(({ clamp, outside }) => {
       if (!clamp) return [];
       const { headDiameterKnurled, headHeight } = socketCapScrew(clamp.screw);
@@ -135,7 +135,12 @@ const headInside: HeldCheck = {
     });
     if (rooms.length === 0) return undefined;
     const room = Math.min(...rooms);
-    return valued(exactly(room), `they keep ${plain(room, 2)} mm inside it, so that it catches nothing when it turns`);
+    const found =
+      room < 0
+        ? `they stand out of it by ${plain(-room, 2)} mm and catch when it turns`
+        : `they keep ${plain(room, 2)} mm inside it, so that it catches nothing when it turns`;
+    const cure = keeps(room, pass) ? '' : '; a larger outside or a smaller clamp screw takes them in';
+    return valued(exactly(room), `${found}${cure}`);
   },
 };
 
@@ -149,7 +154,7 @@ const printBridge: HeldCheck = {
   unit: 'mm',
   limits: soft({ max: 10 }),
   moves: 'clamp screws',
-  run: ({ held }) => {
+  run: ({ held }, { pass }) => {
     const bridges = held.flatMap(({ slit, clamp, setScrew }) => [
       ...(slit ? [slit.width] : []),
       ...(clamp
@@ -159,6 +164,7 @@ const printBridge: HeldCheck = {
     ]);
     if (bridges.length === 0) return undefined;
     const widest = Math.max(...bridges);
-    return valued(exactly(widest), `${plain(widest, 2)} mm, printed without support; round roofs close at 45°`);
+    const cure = keeps(widest, pass) ? '' : '; smaller clamp or set screws, or support under it';
+    return valued(exactly(widest), `${plain(widest, 2)} mm, printed without support; round roofs close at 45°${cure}`);
   },
 };

@@ -1,4 +1,5 @@
-import { type Check, soft, told, valued } from '../../judge/check.js';
+import { type Bounds, type Check, type Outcome, soft, told, valued } from '../../judge/check.js';
+import { keeps } from '../../judge/judge.js';
 import { layersPerPitch, threadDepthInLines } from '../../mechanics/print/resolution.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
@@ -57,9 +58,10 @@ const diameters: CouponCheck = {
   run: ({ plan }, { pass: { min = 0 } }) => {
     if (!plan.diameters) return undefined;
     const different = new Set(plan.diameters).size;
+    const cure = different < min ? `; ${plain(min - different)} more in bores` : '';
     return valued(
       exactly(different),
-      `${different} in all; a line over the diameter wants ${min}, so that a misread one shows`,
+      `${different} in all; a line over the diameter wants ${plain(min)}, so that a misread one shows${cure}`,
     );
   },
 };
@@ -72,10 +74,9 @@ const span: CouponCheck = {
   unit: 'mm',
   limits: soft({ min: 40 }),
   moves: 'scale.span',
-  run: ({ plan, calipers }) => {
+  run: ({ plan, calipers }, { pass }) => {
     if (!plan.scale) return undefined;
-    const share = (100 * calipers) / plan.scale.span;
-    return valued(exactly(plan.scale.span), `one reading tells the shrink to ${plain(share, 2)} %`);
+    return readOver(plan.scale.span, calipers, pass, 'a longer scale.span');
   },
 };
 
@@ -87,14 +88,23 @@ const height: CouponCheck = {
   unit: 'mm',
   limits: soft({ min: 40 }),
   moves: 'scale.height',
-  run: ({ plan, calipers }) => {
+  run: ({ plan, calipers }, { pass }) => {
     if (!plan.scale) return undefined;
     const highest = plan.scale.heights.at(-1);
     if (highest === undefined)
-      return told('caution', 'the steps are left out: axial shrink, and with it the pitch, stays a guess');
-    return valued(exactly(highest), `one reading tells the shrink to ${plain((100 * calipers) / highest, 2)} %`);
+      return told(
+        'caution',
+        'the steps are left out: axial shrink, and with it the pitch, stays a guess: give scale.height',
+      );
+    return readOver(highest, calipers, pass, 'a greater scale.height');
   },
 };
+
+/** A length over which shrink is read, and how well one reading tells it. */
+function readOver(length: number, calipers: number, pass: Bounds, longer: string): Outcome {
+  const cure = keeps(length, pass) ? '' : `; ${longer} tells it better`;
+  return valued(exactly(length), `one reading tells the shrink to ${plain((100 * calipers) / length, 2)} %${cure}`);
+}
 
 /** A mark that cannot be read makes readings of another feature. */
 const marks: CouponCheck = {
@@ -105,11 +115,13 @@ const marks: CouponCheck = {
   unit: '',
   limits: soft({ min: 2 }),
   moves: 'printer.line_width',
-  run: ({ printer }) => {
+  run: ({ printer }, { pass }) => {
     const { stroke, rise, height } = markStyle(printer.lineWidth);
+    const lines = stroke / printer.lineWidth;
+    const cure = keeps(lines, pass) ? '' : '; go over them with a pen';
     return valued(
-      exactly(stroke / printer.lineWidth),
-      `${plain(stroke)} mm wide, raised ${plain(rise)} mm, letters ${plain(height)} mm high`,
+      exactly(lines),
+      `${plain(stroke)} mm wide, raised ${plain(rise)} mm, letters ${plain(height)} mm high${cure}`,
     );
   },
 };
@@ -124,10 +136,14 @@ const layers: CouponCheck = {
   unit: '',
   limits: soft({ min: 10 }, { min: 6 }),
   moves: 'printer.layer',
-  run: ({ plan, screw, printer }) => {
+  run: ({ plan, screw, printer }, { pass }) => {
     if (!plan.thread || !screw) return undefined;
     const count = layersPerPitch({ pitch: screw.pitch.likely, layer: printer.layer });
-    return valued(exactly(count), `layers of ${plain(printer.layer)} mm in a pitch of ${plain(screw.pitch.likely)} mm`);
+    const cure = keeps(count, pass) ? '' : '; use a finer printer.layer';
+    return valued(
+      exactly(count),
+      `layers of ${plain(printer.layer)} mm in a pitch of ${plain(screw.pitch.likely)} mm${cure}`,
+    );
   },
 };
 
@@ -141,11 +157,12 @@ const threadDepth: CouponCheck = {
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'printer.nozzle, printer.line_width',
-  run: ({ plan, screw, printer }) => {
+  run: ({ plan, screw, printer }, { pass }) => {
     if (!plan.thread || !screw) return undefined;
     const depth = (screw.major.likely - screw.minor.likely) / 2;
     const lines = threadDepthInLines({ depth, line: printer.lineWidth });
-    return valued(exactly(lines), `${plain(depth)} mm deep, lines of ${plain(printer.lineWidth)} mm`);
+    const cure = keeps(lines, pass) ? '' : '; use a finer nozzle';
+    return valued(exactly(lines), `${plain(depth)} mm deep, lines of ${plain(printer.lineWidth)} mm${cure}`);
   },
 };
 

@@ -1,4 +1,5 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../judge/check.js';
+import { allKeep, keeps } from '../../judge/judge.js';
 import { gripPull } from '../../mechanics/shaft/clamp-grip.js';
 import { plain } from '../../units/format.js';
 import { exactly, plusMinus } from '../../units/measured.js';
@@ -26,17 +27,15 @@ const overConstraint: SleeveCheck = {
   unit: 'mm',
   limits: soft({ max: 0.05 }, { max: 0.15 }),
   moves: 'offset',
-  run: ({ form, offset }) => {
+  run: ({ form, offset }, { pass }) => {
     if (form === 'bush') return undefined;
     if (offset === undefined)
       return told(
         'caution',
         'a rigid sleeve takes no misalignment: an offset of 0.1 mm bends the motor shaft once a turn and binds. Leave the far end of the screw free, set the shafts in line with the sleeve loose, tighten last',
       );
-    return valued(
-      exactly(offset),
-      `${plain(offset, 2)} mm bend the motor shaft once a turn; leave the far end of the screw free, or use a jaw coupling`,
-    );
+    const cure = keeps(offset, pass) ? '' : '; leave the far end of the screw free, or use a jaw coupling';
+    return valued(exactly(offset), `an offset of ${plain(offset, 2)} mm bends the motor shaft once a turn${cure}`);
   },
 };
 
@@ -122,14 +121,12 @@ const bushWall: SleeveCheck = {
   title: 'Wall of the bush',
   unit: 'mm',
   moves: 'bore, shaft',
-  run: ({ form, finished, printer }) => {
+  run: ({ form, finished, printer }, limits) => {
     if (form === 'clamp') return undefined;
     const wall = finished.outside / 2 - boreReach(finished.bores[0].bore).most;
-    return valued(
-      exactly(wall),
-      `${plain(wall, 2)} mm, ${plain(wall / printer.lineWidth, 1)} lines`,
-      soft({ min: 2 * printer.lineWidth }, { min: printer.lineWidth }),
-    );
+    const own = soft({ min: 2 * printer.lineWidth }, { min: printer.lineWidth });
+    const cure = keeps(wall, limits.of(own).pass) ? '' : '; a finer nozzle, or the bore drilled out for a thicker bush';
+    return valued(exactly(wall), `${plain(wall, 2)} mm, ${plain(wall / printer.lineWidth, 1)} lines${cure}`, own);
   },
 };
 
@@ -142,15 +139,17 @@ const bushRunout: SleeveCheck = {
   unit: 'mm',
   limits: soft({ max: 0.15 }),
   moves: 'bore, shaft',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { form, fills, finished, shaft } = design;
     if (form === 'clamp' || fills === undefined) return undefined;
     const play = fills - finished.outside + (finished.bores[0].bore.diameter - shaft.diameter.likely);
     const residual = planeResidual(design, finished.outside);
     const spread = design.printer.holeSpread + (residual.most - residual.likely);
+    const aside = plusMinus(play / 2, spread / 2);
+    const cure = allKeep(aside, pass) ? '' : '; a printer profile read off a coupon narrows it, a turned bush is truer';
     return valued(
-      plusMinus(play / 2, spread / 2),
-      `two clearances in a row, ${plain(play, 2)} mm on the diameter before the clamp closes`,
+      aside,
+      `two clearances in a row, ${plain(play, 2)} mm on the diameter before the clamp closes${cure}`,
     );
   },
 };

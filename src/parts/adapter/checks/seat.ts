@@ -1,4 +1,5 @@
 import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { allKeep, keeps } from '../../../judge/judge.js';
 import { floatTurn } from '../../../mechanics/float.js';
 import { plain } from '../../../units/format.js';
 import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
@@ -52,7 +53,7 @@ export const mountBore: AdapterCheck = {
   unit: 'mm',
   limits: { pass: { min: 0.1 }, fail: { min: 0 } },
   moves: 'plate.bore, carriage.bore, nut.seat, nut.stands',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { nut, carriage, layout, seatHeight } = design;
     if (!nut) return undefined;
     const { plate } = layout;
@@ -69,11 +70,11 @@ export const mountBore: AdapterCheck = {
       rows.push({ where: "the carriage's opening", value: shifted(opening, -Math.hypot(...wide(nut.flange)) - aside) });
     if (rows.length === 0) return undefined;
     const worst = rows.reduce((a, b) => (b.value.likely < a.value.likely ? b : a));
-    const cure = worst.value.likely < 0 ? '; seat the nut on the other side, or let it stand away from the plate' : '';
-    return valued(
-      smallest(...rows.map(({ value }) => value)),
-      `${plain(worst.value.likely)} mm in ${worst.where}${cure}`,
-    );
+    const value = smallest(...rows.map((row) => row.value));
+    const cure = allKeep(value, pass)
+      ? ''
+      : '; bore it out, seat the nut on the other side, or let it stand away from the plate';
+    return valued(value, `${plain(worst.value.likely)} mm in ${worst.where}${cure}`);
   },
 };
 
@@ -94,7 +95,7 @@ export const mountFloat: AdapterCheck = {
   unit: 'mm',
   limits: soft({ min: 0.2, max: 0.5 }),
   moves: 'float, nut.holes.diameter, hold',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { nut, float, hold, layout, spacers } = design;
     if (!nut || float === undefined) return undefined;
     const { plate } = layout;
@@ -105,16 +106,19 @@ export const mountFloat: AdapterCheck = {
       : [];
     const inHoles = hold === 'screws' ? floatStop(design).sideways : exactly(float);
     const value = smallest(...inBore, ...inStep, inHoles);
-    if (spacers) {
-      const cure = value.likely < 0.2 ? wider(spacers) : '';
-      return valued(value, `${floatWords(spacers, { ...floatStop(design), sideways: value })}${cure}`);
-    }
+    const { min = 0 } = pass;
+    const tight = spacers && value.likely < min ? wider(spacers) : '; another float, from 0.2 to 0.5 mm, is usual';
+    const cure = allKeep(value, pass) ? '' : tight;
+    if (spacers) return valued(value, `${floatWords(spacers, { ...floatStop(design), sideways: value })}${cure}`);
     const turn = floatTurn({ float: Math.max(0, value.likely), radius: floatStop(design).radius });
     const keep =
       hold === 'keys'
         ? 'keys keep it from turning; nothing but its load holds it down'
         : 'no listed screw passes its holes';
-    return valued(value, `${plain(value.likely)} mm each way and ${plain(2 * turn, 2)}° of turning play; ${keep}`);
+    return valued(
+      value,
+      `${plain(value.likely)} mm each way and ${plain(2 * turn, 2)}° of turning play; ${keep}${cure}`,
+    );
   },
 };
 
@@ -228,13 +232,13 @@ export const catchNut: AdapterCheck = {
   unit: 'mm',
   limits: soft(CATCH_GAP.limits),
   moves: 'catch_nut',
-  run: (design) => {
+  run: (design, { pass }) => {
     if (design.catchNut) {
       const { gap } = design.catchNut;
+      const cure = keeps(gap, pass) ? '' : `; a catch_nut.gap of ${plain(CATCH_GAP.usual)} mm is usual`;
       return valued(
         exactly(gap),
-        `the catch nut stands ${plain(gap)} mm off and bears nothing until the working nut fails`,
-        soft(CATCH_GAP.limits),
+        `the catch nut stands ${plain(gap)} mm off and bears nothing until the working nut fails${cure}`,
       );
     }
     const { screw, duty } = design;

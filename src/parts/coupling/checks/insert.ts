@@ -1,4 +1,5 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
 import { SHOCK_FACTORS, startFactor, temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
@@ -112,11 +113,15 @@ export const misalignmentTaken: CouplingCheck = {
   unit: '',
   limits: soft({ max: 1 }, { max: 2 }),
   moves: 'misalignment, hubs.outside_diameter, jaws.height',
-  run: (design) => {
+  run: (design, { pass }) => {
     const allowed = allowedMisalignment(design);
     const { angular, parallel, axial } = design.misalignment;
+    const used = usedMisalignment(design);
+    const cure = keeps(used, pass)
+      ? ''
+      : '; set the shafts better in line (misalignment), or take a larger outside or lower jaws';
     const words = `${plain(angular, 2)} of ${plain(allowed.angular, 2)}°, ${plain(parallel, 2)} of ${plain(allowed.parallel, 2)} mm aside, ${plain(axial, 2)} of ${plain(allowed.axial, 2)} mm along`;
-    return valued(exactly(usedMisalignment(design)), words);
+    return valued(exactly(used), `${words}${cure}`);
   },
 };
 
@@ -134,11 +139,12 @@ export const couplingPlay: CouplingCheck = {
   unit: '°',
   limits: soft({ max: 1 }),
   moves: 'insert.flank_clearance',
-  run: (design) => {
+  run: (design, { pass }) => {
     const angle = freeAngle(design);
+    const cure = keeps(angle, pass) ? '' : '; less insert.flank_clearance takes it out';
     return valued(
       exactly(angle),
-      angle === 0 ? 'none: the lobes are squeezed' : `${plain(angle, 2)}° from stop to stop`,
+      angle === 0 ? 'none: the lobes are squeezed' : `${plain(angle, 2)}° from stop to stop${cure}`,
     );
   },
 };
@@ -152,7 +158,7 @@ export const lostMotion: CouplingCheck = {
   unit: 'mm',
   limits: soft({ max: 0.05 }),
   moves: 'insert.flank_clearance, insert.hardness, hubs.outside_diameter',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { lead, insert: own, motor } = design;
     if (lead === undefined) return undefined;
     const contact = contactOf(design);
@@ -165,9 +171,11 @@ export const lostMotion: CouplingCheck = {
     });
     const free = freeAngle(design);
     const lost = axialLostMotion({ angle: free + 2 * wound, lead });
+    const help = free > 2 * wound ? 'less insert.flank_clearance' : 'a harder insert or a larger outside';
+    const cure = keeps(lost, pass) ? '' : `; ${help} leaves less`;
     return valued(
       exactly(lost),
-      `${plain(free, 2)}° of play and ${plain(wound, 2)}° of wind-up each way, at a lead of ${plain(lead)} mm`,
+      `${plain(free, 2)}° of play and ${plain(wound, 2)}° of wind-up each way, at a lead of ${plain(lead)} mm${cure}`,
     );
   },
 };

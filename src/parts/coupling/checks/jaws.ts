@@ -1,4 +1,5 @@
 import { type Check, hard, type LimitsInForce, notJudged, soft, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import type { CouplingDesign } from '../dimensions.js';
@@ -108,17 +109,26 @@ export const printLines: CouplingCheck = {
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'jaws.count, jaws.width, insert.hole, printer.nozzle',
-  run: ({ hubs, jaws: plan, insert, printer }) => {
+  run: ({ hubs, jaws: plan, insert, printer }, { pass }) => {
     const { halfWidth, ring, hole } = insert.finished;
     const own = insert.printer.lineWidth;
     const features = [
       ...(hubs.length > 0
-        ? [{ where: 'inner end of a jaw', lines: (jawWidth(plan, plan.inner) - 2 * plan.bevel) / printer.lineWidth }]
+        ? [
+            {
+              where: 'inner end of a jaw',
+              lines: (jawWidth(plan, plan.inner) - 2 * plan.bevel) / printer.lineWidth,
+              help: 'fewer or wider jaws',
+            },
+          ]
         : []),
-      { where: 'a lobe', lines: (2 * halfWidth) / own },
-      ...(hole > 0 ? [{ where: 'ring of the insert', lines: (ring - hole / 2) / own }] : []),
+      { where: 'a lobe', lines: (2 * halfWidth) / own, help: 'fewer or narrower jaws' },
+      ...(hole > 0
+        ? [{ where: 'ring of the insert', lines: (ring - hole / 2) / own, help: 'a smaller insert.hole' }]
+        : []),
     ];
     const least = features.reduce((a, b) => (b.lines < a.lines ? b : a));
-    return valued(exactly(least.lines), `${plain(least.lines, 1)} lines: ${least.where}`);
+    const cure = keeps(least.lines, pass) ? '' : `; ${least.help}, or a finer nozzle`;
+    return valued(exactly(least.lines), `${plain(least.lines, 1)} lines: ${least.where}${cure}`);
   },
 };

@@ -1,4 +1,5 @@
 import { type Check, hard, notJudged, type Outcome, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { polygonArea } from '../../../solid/outline.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
@@ -125,11 +126,12 @@ export const assemblyRoom: CouplingCheck = {
   unit: 'mm',
   limits: hard({ min: 0.1 }),
   moves: 'jaws.height, insert.height, misalignment.axial',
-  run: ({ gap, jaws, insert, misalignment: { axial } }) => {
+  run: ({ gap, jaws, insert, misalignment: { axial } }, { pass }) => {
     const tips = gap - jaws.height;
     const lying = gap - insert.finished.height;
     const room = Math.min(tips, lying) - axial;
-    return valued(exactly(room), `${plain(room, 2)} mm left after ${plain(axial, 2)} mm of axial misalignment`);
+    const cure = keeps(room, pass) ? '' : '; less misalignment.axial, or lower jaws.height and insert.height';
+    return valued(exactly(room), `${plain(room, 2)} mm left after ${plain(axial, 2)} mm of axial misalignment${cure}`);
   },
 };
 
@@ -143,14 +145,15 @@ export const assemblyEntry: CouplingCheck = {
   limits: soft({ min: 0.1 }),
   moves: 'jaws.bevel, insert.flank_clearance',
   trifle: true,
-  run: (design) => {
+  run: (design, { pass }) => {
     const { hubs, jaws } = design;
     if (hubs.length === 0) return undefined;
     const { bevel } = jaws;
-    const squeeze = Math.max(0, -design.insert.flankClearance);
+    const room = bevel - Math.max(0, -design.insert.flankClearance);
+    const cure = keeps(room, pass) ? '' : '; more jaws.bevel, or more insert.flank_clearance';
     return valued(
-      exactly(bevel - squeeze),
-      `tips bevelled by ${plain(bevel, 2)} mm lead the lobes in, ${plain(squeezeAt(design), 2)} mm are squeezed at most`,
+      exactly(room),
+      `tips bevelled by ${plain(bevel, 2)} mm lead the lobes in, ${plain(squeezeAt(design), 2)} mm are squeezed at most${cure}`,
     );
   },
 };
@@ -185,11 +188,12 @@ export const speed: CouplingCheck = {
   limits: soft({ max: 1500 }),
   moves: 'duty.speed',
   trifle: true,
-  run: ({ duty: { speed: rpm }, hubs }, { pass: { max = Infinity } }) => {
+  run: ({ duty: { speed: rpm }, hubs }, { pass }) => {
     if (rpm === undefined || hubs.length === 0) return undefined;
+    const cure = keeps(rpm, pass) ? '' : '; turn slower, or use balanced metal hubs';
     return valued(
       exactly(rpm),
-      `${plain(rpm, 0)} rpm; screws on one side are not balanced: above ${plain(max, 0)} rpm it may shake`,
+      `${plain(rpm, 0)} rpm; screws on one side are not balanced: above ${plain(pass.max!, 0)} rpm it may shake${cure}`,
     );
   },
 };

@@ -1,4 +1,5 @@
 import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { allKeep, keeps } from '../../../judge/judge.js';
 import { columnLoad } from '../../../mechanics/column.js';
 import { DRY_PRINT_MOST, FRICTION } from '../../../mechanics/friction.js';
 import { holding } from '../../../mechanics/power-screw/holding.js';
@@ -43,15 +44,13 @@ export const driveHolding: NutCheck = {
       pitchDiameter: screw.pitchDiameter.likely,
       flankAngle: screw.flankAngle,
     });
+    const lead = `, at a lead of ${plain(finished.lead)} mm on ${plain(screw.major.likely, 2)} mm`;
     const words = {
-      falls: 'the axis FALLS when the motor is off: block it, and fit a brake, a counterweight or a finer lead',
-      'may-creep': 'the axis may creep down when greased and shaken: block it before work, do not rely on the screw',
-      holds: 'the axis normally holds; do not rely on it where a fall would hurt',
+      falls: `the axis FALLS when the motor is off${lead}: block it, and fit a brake, a counterweight or a finer lead`,
+      'may-creep': `the axis may creep down when greased and shaken${lead}: block it before work, do not rely on the screw`,
+      holds: `the axis normally holds${lead}; do not rely on it where a fall would hurt`,
     };
-    return valued(
-      exactly(creepRatio(design)),
-      `${words[answer]}; lead ${plain(finished.lead)} mm on ${plain(screw.major.likely, 2)} mm`,
-    );
+    return valued(exactly(creepRatio(design)), words[answer]);
   },
 };
 
@@ -74,7 +73,7 @@ export const driveTorque: NutCheck = {
   title: 'Torque to raise the load',
   unit: 'N·mm',
   moves: 'duty.load, duty.motor.torque, screw.lead, duty.grease',
-  run: (design) => {
+  run: (design, limits) => {
     const { duty } = design;
     if (duty.load === undefined) return notJudged('duty.load');
     const torque = duty.motor?.torque;
@@ -86,11 +85,17 @@ export const driveTorque: NutCheck = {
     const reached = Number.isFinite(dry) ? `then it takes ${plain(dry, 0)} N·mm` : 'then no torque raises it';
     const words = `a dry print may reach ${DRY_PRINT_MOST}, ${reached}`;
     if (!Number.isFinite(needed))
-      return told('fail', `at friction ${FRICTION.high} no torque raises the load; ${words}`);
+      return told('fail', `at friction ${FRICTION.high} no torque raises the load; ${words}; take a finer lead`);
+    const own = soft({ max: most });
+    const { pass } = limits.of(own);
+    const value = { least: needed, likely: needed, most: duty.grease === 'greased' ? needed : Math.min(dry, 1e9) };
+    const cure = keeps(needed, pass)
+      ? '; grease it (duty.grease: greased)'
+      : '; a finer lead, a stronger motor, a gear or less load';
     return valued(
-      { least: needed, likely: needed, most: duty.grease === 'greased' ? needed : Math.min(dry, 1e9) },
-      `${plain(needed, 0)} N·mm at friction ${FRICTION.high} of ${plain(most, 0)} N·mm that may be used; ${words}`,
-      soft({ max: most }),
+      value,
+      `${plain(needed, 0)} N·mm at friction ${FRICTION.high} of ${plain(pass.max!, 0)} N·mm that may be used; ${words}${allKeep(value, pass) ? '' : cure}`,
+      own,
     );
   },
 };
@@ -128,7 +133,7 @@ export const driveWhirl: NutCheck = {
   unit: '',
   limits: soft({ max: DERATING }, { max: 1 }),
   moves: 'duty.feed, duty.span, duty.ends, screw.minor',
-  run: ({ duty, screw, finished }) => {
+  run: ({ duty, screw, finished }, { pass }) => {
     if (duty.span === undefined && duty.feed === undefined) return undefined;
     if (duty.span === undefined) return notJudged('duty.span');
     if (duty.feed === undefined) return notJudged('duty.feed');
@@ -136,9 +141,11 @@ export const driveWhirl: NutCheck = {
     const { span, ends } = duty;
     const whirl = (rootDiameter: number) => whirlSpeed({ rootDiameter, span, ends });
     const speed = (60 * duty.feed) / finished.lead;
+    const share = byRoot(screw, (root) => speed / whirl(root));
+    const cure = allKeep(share, pass) ? '' : '; hold its ends better, shorten it, feed slower or take a coarser lead';
     return valued(
-      byRoot(screw, (root) => speed / whirl(root)),
-      `${plain(speed, 0)} rpm of ${plain(whirl(screw.leastRoot.cut), 0)} rpm with ${rootWords(screw)}`,
+      share,
+      `${plain(speed, 0)} rpm of ${plain(whirl(screw.leastRoot.cut), 0)} rpm with ${rootWords(screw)}${cure}`,
     );
   },
 };
@@ -151,18 +158,19 @@ export const driveColumn: NutCheck = {
   unit: '',
   limits: soft({ max: DERATING }, { max: 1 }),
   moves: 'duty.load, duty.span, duty.ends, screw.minor',
-  run: ({ duty, screw }) => {
+  run: ({ duty, screw }, { pass }) => {
     if (duty.span === undefined) return undefined;
     if (duty.load === undefined) return notJudged('duty.load');
     if (duty.ends === undefined) return notJudged('duty.ends');
     const { span, ends, load } = duty;
     const column = (rootDiameter: number) => columnLoad({ rootDiameter, span, ends });
-    const least = column(screw.leastRoot.cut);
-    const cure =
-      load > DERATING * least ? '; hold its ends better, shorten it, or let the load pull on it instead of push' : '';
+    const share = byRoot(screw, (root) => load / column(root));
+    const cure = allKeep(share, pass)
+      ? ''
+      : '; hold its ends better, shorten it, or let the load pull on it instead of push';
     return valued(
-      byRoot(screw, (root) => load / column(root)),
-      `${plain(load, 0)} N of ${plain(least, 0)} N that buckle it with ${rootWords(screw)}${cure}`,
+      share,
+      `${plain(load, 0)} N of ${plain(column(screw.leastRoot.cut), 0)} N that buckle it with ${rootWords(screw)}${cure}`,
     );
   },
 };
@@ -186,15 +194,17 @@ export const driveSpeed: NutCheck = {
   unit: 'rpm',
   moves: 'duty.feed, duty.motor.speed, screw.lead',
   trifle: true,
-  run: ({ duty, finished }) => {
+  run: ({ duty, finished }, limits) => {
     if (duty.feed === undefined) return undefined;
     const most = duty.motor?.speed ?? 300;
+    const own = soft({ max: most });
     const speed = ((60 * duty.feed) / finished.lead) * (duty.motor?.gear ?? 1);
     const basis = duty.motor?.speed === undefined ? ', assumed since duty.motor.speed is missing' : '';
+    const cure = keeps(speed, limits.of(own).pass) ? '' : '; a slower duty.feed or a coarser lead';
     return valued(
       exactly(speed),
-      `${plain(speed, 0)} rpm for ${plain(duty.feed)} mm/s; the motor is useful up to ${plain(most, 0)} rpm${basis}`,
-      soft({ max: most }),
+      `${plain(speed, 0)} rpm for ${plain(duty.feed)} mm/s; the motor is useful up to ${plain(most, 0)} rpm${basis}${cure}`,
+      own,
     );
   },
 };

@@ -1,4 +1,5 @@
 import { type Check, hard, type Limits, soft, valued } from '../../../judge/check.js';
+import { allKeep } from '../../../judge/judge.js';
 import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
@@ -269,16 +270,15 @@ export const mountBore: NutCheck = {
   unit: 'mm',
   limits: { pass: { min: 0.15 }, fail: { min: 0 } },
   moves: 'body.diameter, carriage.bore',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { bore } = design.carriage;
     if (!bore) return undefined;
     const across = widest(design);
     const scatter = planeResidual(design, across);
     const clearance = widened(shifted(bore, -across - scatter.likely), scatter.most - scatter.likely);
-    const cure =
-      clearance.likely < 0
-        ? '; slim the body, bore the carriage out, or mount the nut on an adapter from the other side'
-        : '';
+    const cure = allKeep(clearance, pass)
+      ? ''
+      : '; slim the body, bore the carriage out, or mount the nut on an adapter from the other side';
     return valued(
       clearance,
       `a body ${plain(across)} mm across in a bore of ${plain(bore.likely)} mm leaves ${plain(clearance.likely)} mm${cure}`,
@@ -334,13 +334,15 @@ export const mountFloat: NutCheck = {
   unit: 'mm',
   limits: soft({ min: 0.2, max: 0.5 }),
   moves: 'float, holes.diameter, carriage.bore',
-  run: (design, { pass: { min = 0 } }) => {
+  run: (design, { pass }) => {
     const { holes, float: floats } = design;
+    const { min = 0 } = pass;
     const float = radialFloat(design);
     if (!holes || !float) return undefined;
     if (floats) {
       const stop = { ...stopOf({ ...design, float: floats, holes }), sideways: float };
-      return valued(float, floatWords(floats, stop));
+      const cure = allKeep(float, pass) ? '' : '; a float of 0.2 to 0.5 mm is usual';
+      return valued(float, `${floatWords(floats, stop)}${cure}`);
     }
     const larger = holes.screw ? `, such as the coarse series, ${plain(clearanceHole(holes.screw, 'coarse'))} mm` : '';
     const help =

@@ -1,4 +1,5 @@
 import { type Check, hard, type LimitsInForce, notJudged, type Outcome, soft, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { momentHeatShare } from '../../../mechanics/strength/heat-shares.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
@@ -109,7 +110,7 @@ export const threadStallCheck: NutCheck = {
   unit: '',
   limits: hard({ max: 1 }),
   moves: 'duty.motor.torque, duty.temperature, body.length, material',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { duty, material } = design;
     if (duty.motor?.torque === undefined)
       return notJudged(duty.motor === undefined ? 'duty.motor' : 'duty.motor.torque');
@@ -121,11 +122,13 @@ export const threadStallCheck: NutCheck = {
       return { what, most, value, share: most > 0 ? scaled(value, 1 / most) : exactly(Number.MAX_VALUE) };
     });
     const worst = rows.reduce((a, b) => (b.share.likely > a.share.likely ? b : a));
-    if (duty.temperature === undefined && worst.share.likely <= 1) return notJudged('duty.temperature');
+    const fails = !keeps(worst.share.likely, pass);
+    if (duty.temperature === undefined && !fails) return notJudged('duty.temperature');
     const crash = worst.share.likely > 0.5 ? '; a crash into an end doubles it: fit end stops that stop the motor' : '';
+    const cure = fails ? `; ${longer(design)}, a stronger material, less heat or less motor current` : crash;
     return valued(
       worst.share,
-      `stalled on a greased screw the motor pushes with ${plain(force, 0)} N, ${plain(worst.value.likely)} MPa of ${worst.what}, of ${plain(worst.most)} MPa for a moment ${heatWords(design)}${crash}`,
+      `stalled on a greased screw the motor pushes with ${plain(force, 0)} N, ${plain(worst.value.likely)} MPa of ${worst.what}, of ${plain(worst.most)} MPa for a moment ${heatWords(design)}${cure}`,
     );
   },
 };

@@ -1,4 +1,5 @@
 import { type Bounds, type Check, hard, soft, told, valued } from '../../../judge/check.js';
+import { allKeep } from '../../../judge/judge.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, plusMinus, sum } from '../../../units/measured.js';
@@ -129,14 +130,18 @@ export const threadAxial: NutCheck = {
   title: 'Axial play over both flanks',
   limits: soft({ min: 0.1 }),
   moves: 'fit.axial, fit.diametral',
-  run: (design) => {
+  run: (design, { pass: { min = 0 } }) => {
     const { play } = fitFigures(design);
     const fromDiameter = axialPlay({
       diametralClearance: design.fit.diametral,
       axialClearance: 0,
       flankAngle: design.screw.flankAngle,
     });
-    return valued(play, `${plain(play.likely)} mm in all, of which the diameter gives only ${plain(fromDiameter)} mm`);
+    const cure = play.least < min ? `; a fit.axial ${plain(min - play.least)} mm larger gives it` : '';
+    return valued(
+      play,
+      `${plain(play.likely)} mm in all, of which the diameter gives only ${plain(fromDiameter)} mm${cure}`,
+    );
   },
 };
 
@@ -154,7 +159,9 @@ export const threadBacklash: NutCheck = {
     const floats = lost.likely > 0 ? `, ${plain(lost.likely)} mm of it by its float` : '';
     const { axis } = design.duty;
     const own = axis === 'vertical' ? 0.3 : 0.1;
-    const { max: most = own } = limits.of(soft({ max: own })).pass;
+    const { pass } = limits.of(soft({ max: own }));
+    const { max: most = own } = pass;
+    const cure = allKeep(play, pass) ? '' : '; a smaller fit.axial, or a spring (family: anti-backlash) takes it out';
     const usual = {
       vertical: 'is usual where weight holds one flank',
       horizontal: 'is usual where the load reverses',
@@ -162,7 +169,7 @@ export const threadBacklash: NutCheck = {
     }[axis ?? 'untold'];
     return valued(
       play,
-      `${plain(play.likely)} mm of lost motion${floats}; up to ${plain(most)} mm ${most === own ? usual : 'is allowed by the sheet'}`,
+      `${plain(play.likely)} mm of lost motion${floats}; up to ${plain(most)} mm ${most === own ? usual : 'is allowed by the sheet'}${cure}`,
       soft({ max: own }),
     );
   },

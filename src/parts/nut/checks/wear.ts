@@ -1,11 +1,12 @@
 import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { allKeep } from '../../../judge/judge.js';
 import { slidingPerTravel } from '../../../mechanics/sliding.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { wearDepth } from '../../../mechanics/thread/wear.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
-import { worstTeeth } from '../engagement.js';
+import { longer, worstTeeth } from '../engagement.js';
 import { fitFigures } from '../fit-figures.js';
 import { boreGrowth, isHeld } from '../stack.js';
 
@@ -29,7 +30,7 @@ export const wearDepthCheck: NutCheck = {
   title: 'Wear of the flanks in 100 m of travel',
   unit: 'mm',
   moves: 'duty.load, duty.dust, body.length, material',
-  run: (design) => {
+  run: (design, limits) => {
     const { duty, material } = design;
     if (material.wear === undefined) return undefined;
     if (duty.load === undefined) return notJudged('duty.load');
@@ -38,10 +39,14 @@ export const wearDepthCheck: NutCheck = {
       depth.likely > 0
         ? `; ${plain((0.1 * TRAVEL) / (1000 * depth.likely), 0)} m until the play has grown by 0.1 mm`
         : '';
+    const own = soft({ max: NOTICED }, { max: 3 * NOTICED });
+    const cure = allKeep(depth, limits.of(own).pass)
+      ? ''
+      : `; ${longer(design)}, a plastic that wears less, or less load`;
     return valued(
       depth,
-      `${plain(depth.likely, 4)} mm off the flanks, measured dry, ${dustWords(duty)}${until}`,
-      soft({ max: NOTICED }, { max: 3 * NOTICED }),
+      `${plain(depth.likely, 4)} mm off the flanks, measured dry, ${dustWords(duty)}${until}${cure}`,
+      own,
     );
   },
 };
@@ -79,10 +84,10 @@ export const wearLimit: NutCheck = {
           ? '; the catch nut takes over when it fails'
           : '; worn through it drops the axis, and no catch nut stands by (catch_nut)';
     const rate = material.wear === undefined ? `; nobody has measured how fast ${material.name} wears here` : '';
-    const fine = quarter < limits.pass.min! ? ', too little to measure with calipers: use a dial' : '';
+    const fine = quarter < limits.pass.min! ? '; that is too little for calipers: use a dial' : '';
     return valued(
       exactly(quarter),
-      `replace it when its play has grown by ${plain(quarter, 2)} mm${fine}; look every month, ${dustWords(duty)}${rate}${drops}`,
+      `replace it when its play has grown by ${plain(quarter, 2)} mm; look every month, ${dustWords(duty)}${rate}${drops}${fine}`,
     );
   },
 };
@@ -130,20 +135,23 @@ export const moistureCheck: NutCheck = {
   unit: 'mm',
   limits: soft({ min: 0.05 }),
   moves: 'fit.diametral, fit.axial, carriage.bore, body.diameter, body.length, material',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { material, finished } = design;
     if (material.moistureGrowth === 0) return undefined;
     const { diametral, play } = fitFigures({ ...design, effects: { ...design.effects, moisture: false } });
     const bore = boreGrowth(design);
-    const longer = material.moistureGrowth * finished.length;
+    const growth = material.moistureGrowth * finished.length;
     const held = isHeld(design);
     const how = held
       ? `closes by ${plain(-bore)} mm if its body is held all around`
       : `opens by ${plain(bore)} mm as nothing holds the body`;
-    const left = smallest(shifted(diametral, bore), shifted(play, -longer));
+    const left = smallest(shifted(diametral, bore), shifted(play, -growth));
+    const cure = allKeep(left, pass)
+      ? ''
+      : '; a shorter nut, a larger fit.axial and fit.diametral, or a plastic that takes up less water';
     return valued(
       left,
-      `the bore ${how}, the pitch drifts by ${plain(longer)} mm over the nut; ${plain(left.likely)} mm are left, measured two days after printing`,
+      `the bore ${how}, the pitch drifts by ${plain(growth)} mm over the nut; ${plain(left.likely)} mm are left, measured two days after printing${cure}`,
     );
   },
 };

@@ -3,7 +3,7 @@ import type { Duty } from '../drive/duty.js';
 import { MOTOR_PLACES } from '../drive/levelling.js';
 import { PURPOSES } from '../drive/rank-screws.js';
 import { driveDuty } from '../parts/common/drive-view.js';
-import type { GivenFit } from '../parts/nut/fit-classes.js';
+import type { GivenFit } from '../parts/common/fit-classes.js';
 import { driveSection } from '../pipeline/drive-sheet.js';
 import { map, quantity, reading, whole, word } from '../sheet/fields.js';
 import { type Fields, isFields, replaced } from '../sheet/merge.js';

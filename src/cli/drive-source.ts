@@ -1,5 +1,5 @@
 import { type DriveScrew, driveScrewOf } from '../drive/screw.js';
-import type { GivenFit } from '../parts/nut/fit-classes.js';
+import type { GivenFit } from '../parts/common/fit-classes.js';
 import { readDriveSheet } from '../pipeline/drive-sheet.js';
 import type { Locate } from '../pipeline/locate-faults.js';
 import { nearest } from '../sheet/nearest.js';

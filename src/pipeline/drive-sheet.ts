@@ -1,7 +1,7 @@
 import type { PairedScrew } from '../drive/axis-pair.js';
 import type { DriveScrew } from '../drive/screw.js';
 import { driveView } from '../parts/common/drive-view.js';
-import { type GivenFit, resolveFit } from '../parts/nut/fit-classes.js';
+import { type GivenFit, resolveFit } from '../parts/common/fit-classes.js';
 import { nutSchema } from '../parts/nut/sheet.js';
 import { Assumptions } from '../sheet/assumptions.js';
 import { map } from '../sheet/fields.js';

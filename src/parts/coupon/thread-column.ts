@@ -1,10 +1,9 @@
 import type { ThreadStep } from '../../calibrate/feature.js';
-import { offsetAt } from '../../mechanics/print/printed-size.js';
 import { nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
-import { printedThread } from '../../mechanics/thread/printed-thread.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import { circleOutline } from '../../solid/outline.js';
 import { threadBore } from '../common/thread-bore.js';
+import { threadInFile } from '../common/thread-in-file.js';
 import { threadColumns } from '../common/thread-shape.js';
 import type { CouponDesign } from './dimensions.js';
 import { shortNutLength } from './short-nut-length.js';
@@ -30,15 +29,7 @@ export function shortNut({ screw }: ThreadedCoupon, { diametral, axial }: Thread
 
 /** The same as it stands in the file. */
 export function shortNutInFile(design: ThreadedCoupon, step: ThreadStep): ThreadProfile {
-  const finished = shortNut(design, step);
-  const { shrink, holes } = design.printer.compensation;
-  const { plane, axial } = design.material.shrink;
-  return printedThread(finished, {
-    plane: shrink === 'file' ? plane.likely : 0,
-    axial: shrink === 'file' ? axial.likely : 0,
-    offset: holes === 'file' ? offsetAt(design.printer.holeOffset, finished.pitchDiameter) : 0,
-    leadSlope: design.screw.lead / (Math.PI * finished.pitchDiameter),
-  });
+  return threadInFile(shortNut(design, step), design.screw.lead, design);
 }
 
 /** A short nut as a station: a ring with the thread and its chamfers. */

@@ -1,6 +1,4 @@
-import { offsetAt } from '../../mechanics/print/printed-size.js';
 import { grooveWidthAt, nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
-import { printedThread } from '../../mechanics/thread/printed-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import { resolveMaterial } from '../../presets/resolve-material.js';
@@ -17,13 +15,14 @@ import { fault, InputError } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { CALIPERS } from '../../units/measured.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
+import { resolveFit } from '../common/fit-classes.js';
 import { measuredPattern, ownPattern, rectangleOf } from '../common/hole-pattern.js';
 import type { Joint } from '../common/joints.js';
 import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
+import { threadInFile } from '../common/thread-in-file.js';
 import type { Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
-import { resolveFit } from './fit-classes.js';
 import { nutFloat, requireFloatHoles, withFloatHoles } from './float.js';
 import { requireMarkFits } from './mark.js';
 import type { Carriage, HeadSide, Holes, NutDesign } from './nut-design.js';
@@ -367,18 +366,10 @@ function requireRoom(sheet: NutSheet, ends: { leadIn: number; relief: number }, 
 
 /** Every finished size as it must stand in the file. */
 export function printedSizes(finished: NutSizes, material: Material, printer: Printer): NutSizes {
-  const plane = printer.compensation.shrink === 'file' ? material.shrink.plane.likely : 0;
-  const axial = printer.compensation.shrink === 'file' ? material.shrink.axial.likely : 0;
-  const hole = printer.compensation.holes === 'file' ? printer.holeOffset : 0;
   const { inside, outside, along, across } = printSizes(material, printer);
   const { body, flange, holes, thread } = finished;
   return {
-    thread: printedThread(thread, {
-      plane,
-      axial,
-      offset: offsetAt(hole, thread.pitchDiameter),
-      leadSlope: finished.lead / (Math.PI * thread.pitchDiameter),
-    }),
+    thread: threadInFile(thread, finished.lead, { material, printer }),
     lead: along(finished.lead),
     body: {
       ...body,

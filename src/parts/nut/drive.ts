@@ -5,7 +5,7 @@ import type { Material } from '../../presets/material.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
 import { driveDuty, driveView } from '../common/drive-view.js';
-import type { FitClass } from './fit-classes.js';
+import type { FitClass } from '../common/fit-classes.js';
 
 /** The drive numbers of a nut's screw at the sheet's duty. */
 export function nutDrive({

@@ -1,19 +1,7 @@
-import { toothArm } from '../../mechanics/thread/bending.js';
-import { grooveWidthAt } from '../../mechanics/thread/nut-thread.js';
 import type { Measured } from '../../units/measured.js';
+import { type Teeth, teethOf } from '../common/teeth.js';
 import type { NutDesign } from './dimensions.js';
 import { springForceOf } from './variants/anti-backlash.js';
-
-/** A thread's teeth and the flank that they share with the screw, finished sizes. */
-export interface Teeth {
-  readonly pitchDiameter: number;
-  readonly flankDepth: number;
-  readonly engagedLength: number;
-  readonly pitch: number;
-  readonly rootDiameter: number;
-  readonly rootWidth: number;
-  readonly arm: number;
-}
 
 /** One thread of a nut, and what it is pushed with. */
 interface Thread {
@@ -40,7 +28,8 @@ export function worstTeeth(design: NutDesign, force: number, formula: TeethFormu
   const { least, likely, most } = design.screw.major;
   const rows = threadsOf(design).map(({ name, length, under }) => {
     const axialForce = under(force);
-    const at = (major: number) => formula({ ...teethOf(design, length, major), axialForce });
+    const at = (major: number) =>
+      formula({ ...teethOf({ thread: design.finished.thread, screw: design.screw }, length, major), axialForce });
     return { name, force: axialForce, value: { least: at(most), likely: at(likely), most: at(least) } };
   });
   return rows.reduce((worst, next) => (next.value.likely > worst.value.likely ? next : worst));
@@ -49,20 +38,6 @@ export function worstTeeth(design: NutDesign, force: number, formula: TeethFormu
 /** What gives the nut's threads more flank, in words. */
 export function longer({ family }: NutDesign): string {
   return family?.kind === 'anti-backlash' ? 'a longer nut and family.follower, a softer spring' : 'a longer nut';
-}
-
-/** The flanks meet from nut minor to screw major; the tooth is rooted at the nut's major. */
-function teethOf({ finished: { thread }, screw }: NutDesign, engagedLength: number, screwMajor: number): Teeth {
-  const overlap = Math.min(screwMajor, thread.major) - Math.max(screw.minor.likely, thread.minor);
-  return {
-    pitchDiameter: screw.pitchDiameter.likely,
-    flankDepth: Math.max(0.01, overlap / 2),
-    engagedLength,
-    pitch: thread.pitch,
-    rootDiameter: thread.major,
-    rootWidth: thread.pitch - grooveWidthAt(thread, thread.major),
-    arm: toothArm({ rootDiameter: thread.major, nutMinor: thread.minor, screwMajor }),
-  };
 }
 
 /** A spring between two nuts loads both of them, and the working one besides its load. */

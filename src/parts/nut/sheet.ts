@@ -10,6 +10,7 @@ import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
 import { catchNutSection } from '../common/bought-nut.js';
+import { fitSection } from '../common/fit-section.js';
 import { familySection } from './variants/sheet.js';
 
 const size = quantity('length', { above: 0, most: 400 });
@@ -71,16 +72,6 @@ const flangeFields = map({
     if (!fits && flange[key] !== undefined) refuse(key, `does not belong to a ${shape} flange`);
   }
 });
-
-const fitSection = orShort(
-  map({
-    class: word(['close', 'running', 'loose']).optional(),
-    diametral: quantity('length', { least: -0.5, most: 3 }, 'clearance on the diameter').optional(),
-    axial: quantity('length', { least: -0.5, most: 3 }, 'clearance along the axis, over both flanks').optional(),
-  }),
-  (short) => ({ class: short }),
-  'string',
-);
 
 /** Sheet of a drive nut. */
 export const nutSchema = map({

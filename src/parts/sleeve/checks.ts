@@ -1,12 +1,12 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../judge/check.js';
 import { allKeep, keeps } from '../../judge/judge.js';
-import { gripPull } from '../../mechanics/shaft/clamp-grip.js';
 import { plain } from '../../units/format.js';
 import { exactly, plusMinus } from '../../units/measured.js';
-import { type AxialPath, carriedWords, judgeMotorThrust, ownWeight } from '../common/axial-path.js';
+import { pullAsked, pullOf } from '../common/axial-grip.js';
+import { carriedWords, judgeMotorThrust } from '../common/axial-path.js';
 import { boreReach } from '../common/bore.js';
 import { shrinkAppliedOnce } from '../common/checks.js';
-import { gripOfHeld, type Held, type HeldView } from '../common/held.js';
+import { gripOfHeld } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
 import { planeResidual } from '../common/residual.js';
 import type { SleeveDesign } from './dimensions.js';
@@ -52,11 +52,11 @@ const axialGrip: SleeveCheck = {
   run: (design, inForce) => {
     const view = heldIn(design);
     if (!view) return undefined;
-    const pull = Math.min(...view.held.map((one) => pullOf(one, view)));
+    const pull = Math.min(...view.held.map((one) => pullOf(gripOfHeld(one, view), one, view)));
     const { axial } = design;
     const carried = carriedWords(axial);
     if (carried !== undefined) return valued(exactly(pull), carried, hard({ min: 0 }));
-    const { needed, words, missing } = pullNeeded(axial);
+    const { needed, words, missing } = pullAsked(axial);
     const own = hard({ min: needed });
     const { min: enough = needed } = inForce.of(own).pass;
     const unknown = [
@@ -73,31 +73,6 @@ const axialGrip: SleeveCheck = {
     );
   },
 };
-
-/** Friction shared by torque and pull: what the torque in work leaves. */
-function pullOf(one: Held, view: HeldView): number {
-  const { clamp } = gripOfHeld(one, view);
-  const torque = clamp ? (view.retighten ? clamp.again : clamp.hot) : 0;
-  const { working } = view.demand;
-  if (working >= torque) return 0;
-  return gripPull({ torque: Math.sqrt(torque ** 2 - working ** 2), diameter: one.shaft.diameter.likely });
-}
-
-/** Twice what pulls along the screw, and what is not told of it; a screw whose mounting is not told may hang. */
-function pullNeeded(axial: AxialPath): { needed: number; words: string; missing: string[] } {
-  const { mounting, load = 0, upward = 0 } = axial;
-  const own = mounting === 'horizontal' ? { force: 0, words: '' } : ownWeight(axial);
-  const missing = [
-    ...(mounting === undefined ? ['mounting'] : []),
-    ...(axial.load === undefined ? ['duty.load'] : []),
-    ...(mounting === 'motor-below' && axial.upward === undefined ? ['duty.upward'] : []),
-  ];
-  const weight = own.force + load;
-  const parts = [...(load > 0 ? [`${plain(load, 1)} N`] : []), ...(own.force > 0 ? [own.words] : [])].join(' and ');
-  return upward > weight
-    ? { needed: 2 * upward, words: `${plain(upward, 1)} N with which the work lifts it`, missing }
-    : { needed: 2 * weight, words: parts || 'no load', missing };
-}
 
 /** The motor's own bearing carries what a rigid sleeve holds. */
 const motorThrust: SleeveCheck = {

@@ -1,15 +1,15 @@
 import { type Check, hard, type LimitsInForce, notJudged, type Outcome, soft, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
-import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
+import { type AskedStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { momentHeatShare } from '../../../mechanics/strength/heat-shares.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';
-import type { Material } from '../../../presets/material.js';
 import { plain } from '../../../units/format.js';
 import { exactly, scaled } from '../../../units/measured.js';
 import { stallForce } from '../../common/stall-force.js';
+import { PRINTED_SURFACE, toothBears } from '../../common/teeth.js';
 import type { NutDesign } from '../dimensions.js';
 import { longer, type TeethFormula, worstTeeth } from '../engagement.js';
 
@@ -17,17 +17,9 @@ type NutCheck = Check<NutDesign>;
 const strength = { group: 'strength', question: 'holds', unit: 'MPa', source: 'common practice' } as const;
 const TEETH = { ...strength, moves: 'duty.load, duty.temperature, body.length, material', grave: true } as const;
 
-/** Ridges of a printed flank carry the load: half of what a smooth one bears. @source common-practice */
-const PRINTED_SURFACE = 0.5;
-
 /** Temperature to judge by: room where none is told, which only a fail can rest on. */
 function temperatureOf({ duty }: NutDesign): number {
   return duty.temperature ?? ROOM;
-}
-
-/** What a printed flank or tooth bears. */
-function allowed(material: Material, asked: AskedStress): number {
-  return (asked.kind === 'pressure' ? PRINTED_SURFACE : 1) * allowableStress(material, asked);
 }
 
 /** A flank that is pressed too hard wears and flows while it moves. */
@@ -89,7 +81,7 @@ function judgeStanding(
   if (duty.load === undefined) return notJudged('duty.load');
   const { name, value } = worstTeeth(design, duty.load, formula);
   const duration = standingDuration(duty.axis);
-  const own = hard({ max: allowed(material, { kind, duration, temperature: temperatureOf(design) }) });
+  const own = hard({ max: toothBears(material, { kind, duration, temperature: temperatureOf(design) }) });
   const most = limits.of(own).pass.max!;
   const fails = value.likely > most;
   if (duty.temperature === undefined && !fails) return notJudged('duty.temperature');
@@ -117,7 +109,7 @@ export const threadStallCheck: NutCheck = {
     const force = stallForce(design)!;
     const temperature = temperatureOf(design);
     const rows = STALLED.map(({ kind, formula, what }) => {
-      const most = allowed(material, { kind, duration: 'moment', temperature });
+      const most = toothBears(material, { kind, duration: 'moment', temperature });
       const { value } = worstTeeth(design, force, formula);
       return { what, most, value, share: most > 0 ? scaled(value, 1 / most) : exactly(Number.MAX_VALUE) };
     });

@@ -3,8 +3,8 @@ import { allKeep } from '../../../judge/judge.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, plusMinus, sum } from '../../../units/measured.js';
+import { FIT_CLASSES, type FitClass } from '../../common/fit-classes.js';
 import type { NutDesign } from '../dimensions.js';
-import { FIT_CLASSES, type FitClass } from '../fit-classes.js';
 import { fitFigures } from '../fit-figures.js';
 import { lostByFloat } from '../float.js';
 

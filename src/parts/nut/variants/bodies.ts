@@ -2,6 +2,7 @@ import { clipped, outlineBounds } from '../../../solid/convex.js';
 import { circleOutline, type Outline, polygonArea, sidesFor } from '../../../solid/outline.js';
 import type { Shape } from '../../../solid/recipe.js';
 import { prismVolume } from '../../../solid/volume.js';
+import { type BoreShape, boreShareIn, boreVolumeIn } from '../../common/bore-section.js';
 import { type NutPocket, nutPocketOutline } from '../../common/bought-nut.js';
 import { box, clampShapes, clampVolume } from '../../common/carved.js';
 import { type Clamp, printedClamp } from '../../common/clamp.js';
@@ -17,7 +18,6 @@ import type { NutDesign, NutSizes } from '../dimensions.js';
 import { markShapes } from '../mark.js';
 import { bodyOutline } from '../plan.js';
 import { endsOf, holeCuts, hullOf, nutBody } from '../solid.js';
-import { type BoreShape, boreShareIn, boreVolumeIn } from './bore-section.js';
 import type { Family } from './types.js';
 
 const FAR = 300;

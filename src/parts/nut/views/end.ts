@@ -1,9 +1,9 @@
 import { reachOf } from '../../../solid/convex.js';
 import { sectionPlanes } from '../../common/drawn/section-planes.js';
-import { arc, beyond, crossing, line, ring } from '../../common/drawn/strokes.js';
+import { beyond, crossing, line, ring } from '../../common/drawn/strokes.js';
+import { threadRoot } from '../../common/drawn/thread-roots.js';
 import { polar, rectangleOf } from '../../common/hole-pattern.js';
-import type { AskedView, Letter, Point, Stroke } from '../../part-views.js';
-import type { NutSizes } from '../dimensions.js';
+import type { AskedView, Letter, Point } from '../../part-views.js';
 import { endSizes } from './end-sizes.js';
 import { directionOf, HIDDEN, type HoleInSight, type NutInSight } from './in-sight.js';
 import type { Member } from './member.js';
@@ -35,11 +35,6 @@ export function endView(nut: NutInSight, member: Member): AskedView {
     planes: sectionPlanes(member.planes, (angle) => reachOf(outside, angle)),
     letters: holes.map(holeNumber),
   };
-}
-
-/** ISO 6410: three quarters of the root, thin. */
-export function threadRoot({ thread }: Pick<NutSizes, 'thread'>): Stroke {
-  return arc('thin', [0, 0], thread.major / 2, 95, 355);
 }
 
 /** Beside its hole, farther from the axis than it is wide. */

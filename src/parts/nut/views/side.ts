@@ -1,8 +1,8 @@
 import { beyond, line } from '../../common/drawn/strokes.js';
+import { threadRoots } from '../../common/drawn/thread-roots.js';
 import type { AskedView, Stroke } from '../../part-views.js';
-import type { NutSizes } from '../dimensions.js';
 import { directionOf, type NutInSight } from './in-sight.js';
-import { type Member, onSide, type Threaded } from './member.js';
+import { type Member, onSide } from './member.js';
 import { sideSizes } from './side-sizes.js';
 import { detailMark } from './thread-detail.js';
 
@@ -36,12 +36,4 @@ function holeAxes({ holes }: NutInSight, side: 1 | -1, angle: number): Stroke[] 
       const [r, reach] = [Math.hypot(...at), beyond(high - low)];
       return line('centre', onSide(side)([low - reach, r]), onSide(side)([high + reach, r]));
     });
-}
-
-/** ISO 6410: the roots of a thread as thin lines, up to the cones at its ends. */
-export function threadRoots({ thread, leadIn }: NutSizes, { bottom, top }: Threaded): Stroke[] {
-  return [1, -1].map((side) => {
-    const y = (side * thread.major) / 2;
-    return line('thin', [-(bottom + leadIn), y], [-(top - leadIn), y]);
-  });
 }

@@ -1,8 +1,8 @@
 import { plain as words } from '../../../../units/format.js';
 import { type Coil, springCoil, springSection } from '../../../common/drawn/spring-coil.js';
 import { beyond, crossing } from '../../../common/drawn/strokes.js';
+import { threadRoot } from '../../../common/drawn/thread-roots.js';
 import type { AskedView, SizeMark } from '../../../part-views.js';
-import { threadRoot } from '../../views/end.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
 import type { Family } from '../types.js';

@@ -1,10 +1,10 @@
 import type { Clamp } from '../../../common/clamp.js';
 import { clampAxesAcross } from '../../../common/drawn/clamp-axes.js';
 import { beyond, crossing, line } from '../../../common/drawn/strokes.js';
+import { threadRoots } from '../../../common/drawn/thread-roots.js';
 import { polar } from '../../../common/hole-pattern.js';
 import type { AskedView, Letter, SizeMark, Stroke } from '../../../part-views.js';
 import { HIDDEN, type NutInSight } from '../../views/in-sight.js';
-import { threadRoots } from '../../views/side.js';
 import { clampLetter } from './clamped.js';
 import type { PinInSight } from './pin-in-sight.js';
 

@@ -1,8 +1,8 @@
-import type { ThreadProfile } from '../../../mechanics/thread/nut-thread.js';
-import { unitAt } from '../../../solid/angles.js';
-import { cornerRadius, type Outline, polygonArea } from '../../../solid/outline.js';
-import { commonArea, sectionVolume } from '../../common/section-volume.js';
-import { nutCutter, type ThreadRun } from '../../common/thread-shape.js';
+import type { ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { unitAt } from '../../solid/angles.js';
+import { cornerRadius, type Outline, polygonArea } from '../../solid/outline.js';
+import { commonArea, sectionVolume } from './section-volume.js';
+import { nutCutter, type ThreadRun } from './thread-shape.js';
 
 /** A threaded bore with the cones at its ends, as it stands in the file. */
 export interface BoreShape extends Omit<ThreadRun, 'from' | 'to'> {

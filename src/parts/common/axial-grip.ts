@@ -1,0 +1,42 @@
+import { gripPull } from '../../mechanics/shaft/clamp-grip.js';
+import { plain } from '../../units/format.js';
+import { type AxialPath, ownWeight } from './axial-path.js';
+import type { GripTorque } from './grip.js';
+import type { Held, HeldView } from './held.js';
+
+/** What a clamp is to hold along its shaft. */
+export interface PullAsked {
+  /** N */
+  readonly needed: number;
+  /** what half of it is, in words */
+  readonly words: string;
+  /** fields of the sheet that are not told */
+  readonly missing: readonly string[];
+}
+
+/** Friction shared by torque and pull: what the torque in work leaves of the clamp at the end of its life [N]. */
+export function pullOf(
+  { clamp }: Pick<GripTorque, 'clamp'>,
+  { shaft }: Pick<Held, 'shaft'>,
+  { retighten, demand: { working } }: Pick<HeldView, 'retighten' | 'demand'>,
+): number {
+  const torque = clamp ? (retighten ? clamp.again : clamp.hot) : 0;
+  if (working >= torque) return 0;
+  return gripPull({ torque: Math.sqrt(torque ** 2 - working ** 2), diameter: shaft.diameter.likely });
+}
+
+/** Twice what pulls along the screw, and what is not told of it; a screw whose mounting is not told may hang. */
+export function pullAsked(axial: AxialPath): PullAsked {
+  const { mounting, load = 0, upward = 0 } = axial;
+  const own = mounting === 'horizontal' ? { force: 0, words: '' } : ownWeight(axial);
+  const missing = [
+    ...(mounting === undefined ? ['mounting'] : []),
+    ...(axial.load === undefined ? ['duty.load'] : []),
+    ...(mounting === 'motor-below' && axial.upward === undefined ? ['duty.upward'] : []),
+  ];
+  const weight = own.force + load;
+  const parts = [...(load > 0 ? [`${plain(load, 1)} N`] : []), ...(own.force > 0 ? [own.words] : [])].join(' and ');
+  return upward > weight
+    ? { needed: 2 * upward, words: `${plain(upward, 1)} N with which the work lifts it`, missing }
+    : { needed: 2 * weight, words: parts || 'no load', missing };
+}

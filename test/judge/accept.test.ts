@@ -1,9 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { accept, isBroken, type KnownCheck } from '../../src/judge/accept.js';
-import { type CheckFacts, type Finding, hard, told, valued } from '../../src/judge/check.js';
+import { type CheckFacts, type Finding, hard, valued } from '../../src/judge/check.js';
 import { finding, worst } from '../../src/judge/run-checks.js';
-import { KINDS } from '../../src/pipeline/kinds.js';
-import { knownChecks } from '../../src/pipeline/require-acceptable.js';
 import { InputError } from '../../src/units/faults.js';
 import { exactly } from '../../src/units/measured.js';
 
@@ -83,33 +81,12 @@ describe('isBroken', () => {
     ['hole-spacing', 'fail', -0.1, true],
     ['pocket-wall', 'fail', -0.1, true],
     ['clocking', 'fail', -0.1, true],
+    ['rim-wall', 'fail', -0.1, true],
     ['hole-edge', 'fail', 0, false],
     ['hole-edge', 'caution', -0.1, false],
     ['hole-edge', 'fail', null, false],
     ['wall', 'fail', -0.1, false],
   ] as const)('%s, %s at %s: %s', (id, verdict, value, broken) => {
     expect(isBroken(row(id, verdict, value))).toBe(broken);
-  });
-});
-
-describe('what can hurt', () => {
-  const grave = knownChecks(KINDS).flatMap((check) => (check.grave ? [check.id] : []));
-
-  it.each(['coupling-axial', 'drive-holding', 'heat', 'motor-thrust', 'flange-bending'])(
-    '%s wants a longer reason',
-    (id) => {
-      expect(grave).toContain(id);
-      expect(faultOf(() => accept([], [{ check: id, reason: 'short' }], knownChecks(KINDS)))).toMatch(/at least 10/);
-    },
-  );
-
-  it('is marked on every kind that has the check', () => {
-    for (const kind of KINDS)
-      for (const check of kind.checks)
-        if (grave.includes(check.id)) expect([kind.kind, check.id, check.grave]).toEqual([kind.kind, check.id, true]);
-  });
-
-  it('is marked on the finding', () => {
-    expect(finding({ ...FACTS, grave: true }, told('fail', '')).grave).toBe(true);
   });
 });

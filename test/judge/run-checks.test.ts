@@ -50,11 +50,28 @@ describe('finding', () => {
     expect(finding(FACTS, told('fail', '', value)).value).toBeNull();
   });
 
+  it('states no figure where one end alone has no bound', () => {
+    const ends = valued({ least: 1, likely: 2, most: Infinity }, '');
+    expect(finding({ ...FACTS, limits: soft({ max: 9 }) }, ends)).toMatchObject({
+      verdict: 'caution',
+      word: 'perhaps',
+      value: null,
+      margin: null,
+    });
+  });
+
+  it('names only the bounds that there are', () => {
+    expect(finding({ ...FACTS, limits: hard({ min: 1 }) }, valued(exactly(1), '')).limit).toStrictEqual({ min: 1 });
+    expect(finding({ ...FACTS, limits: hard({ max: 1 }) }, valued(exactly(1), '')).limit).toStrictEqual({ max: 1 });
+  });
+
   it('a value that is no number is a fault of our own', () => {
     expect(() => finding({ ...FACTS, limits: hard({ min: 0 }) }, valued(exactly(Number.NaN), ''))).toThrow(
       'gap: its value is not a number',
     );
     expect(() => finding(FACTS, told('fail', '', Number.NaN))).toThrow('gap: its value is not a number');
+    const end = valued({ least: 1, likely: 2, most: Number.NaN }, '');
+    expect(() => finding({ ...FACTS, limits: hard({ min: 0 }) }, end)).toThrow('gap: its value is not a number');
   });
 
   it.each([

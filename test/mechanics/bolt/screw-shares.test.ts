@@ -68,3 +68,23 @@ it('is the lever along a slanted line, whether the load is on it or beside it', 
     expect(far).toBeCloseTo(1 / 3, 9);
   }
 });
+
+it('does not hang on the unit of length: the same three screws, and the same slanted line, far smaller and larger', () => {
+  const [along, aside] = [Math.cos(0.8), Math.sin(0.8)];
+  for (const unit of [1e-4, 1e4]) {
+    const triangle = screwShares([
+      [9 * unit, unit],
+      [-3 * unit, 5 * unit],
+      [-2 * unit, -8 * unit],
+    ]);
+    [34 / 152, 70 / 152, 48 / 152].forEach((share, i) => {
+      expect(triangle[i]).toBeCloseTo(share, 9);
+    });
+    // 10 one way and 20 the other along the line, the load 5 beside it
+    const [near, far] = screwShares(
+      [10, -20].map((at) => [(at * along - 5 * aside) * unit, (at * aside + 5 * along) * unit] as const),
+    );
+    expect(near).toBeCloseTo(2 / 3, 9);
+    expect(far).toBeCloseTo(1 / 3, 9);
+  }
+});

@@ -35,6 +35,7 @@ describe('factors of DIN 740-2', () => {
 
   it('refuses what is outside the table', () => {
     expect(() => temperatureFactor(121)).toThrow('must be -30 to 120');
+    expect(() => temperatureFactor(-31)).toThrow('must be -30 to 120');
     expect(() => temperatureFactor(Number.NaN)).toThrow();
     expect(() => startFactor(-1)).toThrow();
   });
@@ -56,6 +57,27 @@ describe('the insert', () => {
       elastomerModulus({ hardness: 98, scale: 'A' }),
     );
     expect(() => elastomerModulus({ hardness: 99, scale: 'A' })).toThrow('must be 20 to 98');
+  });
+
+  // by hand from the published fit, log10 E = 0.0235·S − 0.6403: S 60; S 80; D 31.5 half way of 30 and 33, S 81.5;
+  // D 52, S 102; D 64, S 114
+  it.each([
+    [60, 'A', 0.7697],
+    [80, 'A', 1.2397],
+    [82.5, 'A', 1.27495],
+    [98, 'A', 1.7567],
+    [64, 'D', 2.0387],
+  ] as const)('of Shore %d %s has a modulus of 10 to the %d', (hardness, scale, power) => {
+    expect(Math.log10(elastomerModulus({ hardness, scale }))).toBeCloseTo(power, 9);
+  });
+
+  it('refuses readings outside their scale', () => {
+    for (const [hardness, scale] of [
+      [19, 'A'],
+      [29, 'D'],
+      [86, 'D'],
+    ] as const)
+      expect(() => elastomerModulus({ hardness, scale })).toThrow(/^hardness: /);
   });
 
   it('may carry half as much again at 98 A as at 95 A', () => {

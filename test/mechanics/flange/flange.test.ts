@@ -24,6 +24,7 @@ it('gives with the shear that a short ear has: 0.033 + 0.027 mm for E 2000', () 
     { from: 3, to: 6, area: 72, inertia: 216 },
   ];
   expect(stripSag({ force: 200, modulus: 2000, pieces: halves }).sag).toBeCloseTo(0.0603, 4);
+  expect(stripSag({ force: 200, modulus: 2000, pieces: halves }).lean).toBeCloseTo(0.4775, 4);
 });
 
 it('takes a strip of a round flange: 44 on a body of 22, four screws at radius 16, 800 N, 6 thick, head 8: 9.65 MPa', () => {
@@ -48,6 +49,18 @@ it('adds the pieces of a section about their common axis', () => {
   ]);
   expect(section.inertia).toBeCloseTo(314.22, 2);
   expect(section.modulus).toBeCloseTo(314.22 / 6.7778, 2);
+  // the same anywhere, and turned over
+  for (const turned of [
+    [
+      { width: 2, from: 10, to: 18 },
+      { width: 10, from: 18, to: 20 },
+    ],
+    [
+      { width: 2, from: -8, to: 0 },
+      { width: 10, from: -10, to: -8 },
+    ],
+  ])
+    expect(sectionOf(turned).modulus).toBeCloseTo(314.22 / 6.7778, 2);
   expect(sectionOf([])).toEqual({ area: 0, inertia: 0, modulus: 0 });
 });
 

@@ -125,6 +125,10 @@ describe('at one friction', () => {
   ])('Tr8x2 at %s: %s', (friction, word) => {
     expect(holdingAtFriction({ ...tr8x2, friction })).toBe(word);
   });
+
+  it('does not fall at the very friction below which the load turns the screw', () => {
+    expect(holdingAtFriction({ ...tr8x2, friction: selfLockingFriction(tr8x2) })).toBe('may-creep');
+  });
 });
 
 describe('faults', () => {

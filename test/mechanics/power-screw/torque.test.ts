@@ -192,6 +192,10 @@ describe('faults', () => {
     expect(() => raisingTorque(steep)).toThrow(InputError);
     expect(() => axialForceFromTorque({ ...steep, torque: 1 })).toThrow(InputError);
     expect(efficiency(steep)).toBe(0);
+    // on the limit itself the torque has no bound
+    const limit = { ...steep, lead: 2 * Math.PI * 7 };
+    expect(() => raisingTorque(limit)).toThrow(InputError);
+    expect(efficiency(limit)).toBe(0);
     expect(raisingTorque({ ...steep, lead: 2 * Math.PI * 7 - 0.01 })).toBeGreaterThan(0);
   });
 

@@ -54,6 +54,15 @@ describe('layers', () => {
     expect(layerStepping({ layer: 0.1, flankAngle: 30, leadAngle: 0, line: 0.45 })).toBeCloseTo(0.05774, 5);
   });
 
+  it('hang by what the reach exceeds the line, and by no more than one layer', () => {
+    // slope tan 15° = 0.26795; bulge √(1 + 0.0718) − 0.26795 = 0.76733
+    const at = (layer: number) => layerStepping({ layer, flankAngle: 15, leadAngle: 0, line: 0.45 });
+    // reach 0.15/(0.45·0.26795) = 1.24402; 0.15·(0.76733 + 0.24402)
+    expect(at(0.15)).toBeCloseTo(0.1517, 4);
+    // reach 2.488: 0.3·(0.76733 + 1)
+    expect(at(0.3)).toBeCloseTo(0.5302, 4);
+  });
+
   it('grow with the layer, and hang where a layer reaches further than its line', () => {
     const at = (layer: number) => layerStepping({ layer, flankAngle: 15, leadAngle: 0, line: 0.45 });
     // reach h/tan 15° = 3.732·h is one line at h = 0.1206

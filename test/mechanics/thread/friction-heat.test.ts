@@ -22,6 +22,7 @@ describe('how a nut warms', () => {
   it('a cycle up to 0.4 of its own time is averaged, a longer one is not', () => {
     expect(warmShare({ onTime: 60, cycle: 300, time: 772 })).toBeCloseTo(0.2, 12);
     expect(warmShare({ onTime: 62, cycle: 310, time: 772 })).toBeCloseTo(0.2333, 4);
+    expect(warmShare({ onTime: 80, cycle: 400, time: 1000 })).toBeCloseTo(0.2, 12);
   });
 
   it('the whole time in motion is the whole warmth, none is none', () => {

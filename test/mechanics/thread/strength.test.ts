@@ -66,6 +66,7 @@ describe('bending', () => {
   });
   it('refuses a contact outside the root', () => {
     expect(() => toothArm({ rootDiameter: 7, nutMinor: 6.3, screwMajor: 8 })).toThrow(/^rootDiameter: /);
+    expect(() => toothArm({ rootDiameter: 7, nutMinor: 6, screwMajor: 8 })).toThrow(/^rootDiameter: /);
   });
 });
 
@@ -92,5 +93,6 @@ it('refuses values outside their ranges', () => {
   );
   expect(() => bearablePv({ dry: 1, grease: 0.5, temperature: 23, standingLimit: 45 })).toThrow(/^grease: /);
   expect(() => bearablePv({ dry: 1, grease: 1, temperature: 23, standingLimit: 20 })).toThrow(/^standingLimit: /);
+  expect(() => bearablePv({ dry: 1, grease: 1, temperature: 23, standingLimit: 23 })).toThrow(/^standingLimit: /);
   expect(() => wearDepth({ wearRate: -1, pressure: 1, slidingDistance: 1 })).toThrow(/^wearRate: /);
 });

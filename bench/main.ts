@@ -3,6 +3,7 @@ import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs
 import { cpus } from 'node:os';
 import { clockingRows } from './clocking.js';
 import { fleetRows, mergesByTens } from './fleet.js';
+import { liveRows } from './live.js';
 import { nutRows, type Row } from './nut.js';
 import { pageRows } from './page.js';
 import { processRows } from './processes.js';
@@ -12,14 +13,15 @@ const RESULTS = 'bench/results.csv';
 const commit = execFileSync('git', ['describe', '--always', '--dirty=+', '--exclude=*'], { encoding: 'utf8' }).trim();
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 
-/** `npm run bench` measures all; a word leaves the rest out: `npm run bench -- part`, `-- fleet`, and of that `-- merge`. */
+/** `npm run bench` measures all; a word leaves the rest out: `npm run bench -- part`, `-- live`, `-- fleet`, and of that `-- merge`. */
 const [, only] = process.argv.slice(2);
 const rows: Row[] = [
   ...(only === 'merge' ? mergesByTens() : []),
-  ...(only === 'fleet' || only === 'merge'
+  ...(only === undefined || only === 'live' ? await liveRows() : []),
+  ...(only === 'fleet' || only === 'merge' || only === 'live'
     ? []
     : [...processRows(), ...(await nutRows()), ...clockingRows(), ...(await pageRows())]),
-  ...(only === 'part' || only === 'merge' ? [] : await fleetRows()),
+  ...(only === 'part' || only === 'merge' || only === 'live' ? [] : await fleetRows()),
 ];
 for (const { what, value, unit } of rows) console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}`);
 

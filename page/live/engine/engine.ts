@@ -56,7 +56,8 @@ export interface Engine {
   cures(told: Told): Advice;
   /** a sheet's part at finished sizes; undefined where the sheet has mistakes */
   draw(told: Told): Promise<Pictures | undefined>;
-  make(told: Told): Promise<Made>;
+  /** the files of a part; those of the slicer alone where that is asked for, as they come soonest */
+  make(told: Told, which: 'stl' | 'all'): Promise<Made>;
   /** what is to be looked at on the printed part; undefined where nothing is learned of it */
   form(told: Told): string | undefined;
   /** what a filled form says, and the profile that holds it from now on */
@@ -109,10 +110,13 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
       const { side, end, further = [] } = drawViews(fuser, views);
       return { section: side, others: [end, ...further] };
     },
-    make: async (told) => {
+    make: async (told, which) => {
       try {
         const accept = told.accepted ?? [];
-        return await makePart(told.sheet, { ...given(told), kernel: kernel(), formats: FORMATS, accept });
+        const formats = which === 'all' ? FORMATS : (['stl'] as const);
+        const { files, report } = await makePart(told.sheet, { ...given(told), kernel: kernel(), formats, accept });
+        // a report tells all files, so it comes with them
+        return { report, files: which === 'all' ? files : files.filter(({ name }) => name.endsWith('.stl')) };
       } catch (error) {
         if (error instanceof InputError || error instanceof SolidFault) return { refused: error.message };
         throw error;

@@ -30,9 +30,12 @@ export function Ledger({ threads, told, report, name, keep }: Props) {
   const now = made?.of === told ? made.what : undefined;
   const make = async () => {
     setMaking(true);
-    const what = await threads.files.ask((engine) => engine.make(told));
+    for (const which of ['stl', 'all'] as const) {
+      const what = await threads.files.ask((engine) => engine.make(told, which));
+      if (what) setMade({ of: told, what });
+      if (!what || 'refused' in what) break;
+    }
     setMaking(false);
-    if (what) setMade({ of: told, what });
   };
   return (
     <section class="card ledger" aria-label="To take away">
@@ -49,6 +52,7 @@ export function Ledger({ threads, told, report, name, keep }: Props) {
       {now && 'refused' in now && <p role="alert">{now.refused}</p>}
       {now && 'files' in now && (
         <>
+          {isMaking && <p role="status">drawing, report and 3MF follow</p>}
           <ul>
             {now.files.map(({ name: file, bytes }) => (
               <li key={file}>

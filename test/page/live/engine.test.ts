@@ -54,11 +54,16 @@ describe('the engine of the live page', () => {
   });
 
   it('makes the bytes of the command, or says in one line why not', async () => {
-    const made = await engine.make({ sheet: NUT });
+    const made = await engine.make({ sheet: NUT }, 'all');
     const { files } = await makePart(NUT, { formats: ['stl', '3mf', 'drawing', 'page'] });
     expect('files' in made && made.files.map(({ name }) => name)).toEqual(files.map(({ name }) => name));
     for (const [i, { bytes }] of files.entries())
       expect('files' in made && Buffer.from(made.files[i]!.bytes).equals(Buffer.from(bytes))).toBe(true);
-    expect(await engine.make({ sheet: 'part: nut' })).toHaveProperty('refused');
+    const first = await engine.make({ sheet: NUT }, 'stl');
+    const stl = 'files' in first && first.files.find(({ name }) => name === 'a.stl');
+    expect(stl && Buffer.from(stl.bytes).equals(Buffer.from(files.find(({ name }) => name === 'a.stl')!.bytes))).toBe(
+      true,
+    );
+    expect(await engine.make({ sheet: 'part: nut' }, 'all')).toHaveProperty('refused');
   });
 });

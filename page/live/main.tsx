@@ -17,11 +17,14 @@ async function begin(): Promise<void> {
   const [script, wasm] = await Promise.all([unpacked('engine'), unpacked('kernel')]);
   const url = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
   const given = document.getElementById('sheet')?.textContent ?? '""';
+  const faults = new EventTarget();
+  const fault = (message: string) => faults.dispatchEvent(new CustomEvent('fault', { detail: message }));
   const threads = {
-    judge: startThread(url, { patience: PATIENCE }),
-    cures: startThread(url, { patience: 0 }),
-    picture: startThread(url, { wasm, patience: 0 }),
-    files: startThread(url, { wasm, patience: 0 }),
+    judge: startThread(url, { patience: PATIENCE, fault }),
+    cures: startThread(url, { patience: 0, fault }),
+    picture: startThread(url, { wasm, patience: 0, fault }),
+    files: startThread(url, { wasm, patience: 0, fault }),
+    faults,
   };
   host.replaceChildren();
   render(<App threads={threads} given={JSON.parse(given)} />, host);

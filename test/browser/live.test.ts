@@ -297,8 +297,10 @@ describe('the live page', () => {
   it('keeps the part in its address through a reload; a link cut short leads to the start', async () => {
     const first = await openLive();
     await first.page.getByText('The shafts do not match').click();
-    await first.page.getByLabel('name', { exact: true }).fill('kept-by-link');
     await expect.poll(() => first.page.url()).toMatch(/#1\./);
+    const before = first.page.url();
+    await first.page.getByLabel('name', { exact: true }).fill('kept-by-link');
+    await expect.poll(() => first.page.url(), { timeout: 10_000 }).not.toBe(before);
     await expect
       .poll(async () => {
         await first.page.reload();
@@ -310,6 +312,7 @@ describe('the live page', () => {
     const cut = await openLive(undefined, hash.slice(0, 20));
     await cut.page.getByText('What happened?', { exact: true }).first().waitFor();
     await cut.page.getByText('The nut is worn').waitFor();
+    await cut.page.getByRole('alert').getByText('cut short').waitFor();
     expectQuiet(cut);
     await cut.page.close();
   });
@@ -331,6 +334,26 @@ describe('the live page', () => {
     await page.locator('.mistakes, [role=alert]').first().waitFor({ timeout: 20_000 });
     expect(await page.evaluate(() => 'hurt' in window || 'polluted' in {})).toBe(false);
     expectQuiet(watched);
+    await page.close();
+  });
+
+  it('goes on without solids where the browser builds none, and says so', async () => {
+    const bare = await openBrowser(['--js-flags=--jitless']);
+    const { page, complaints } = await openWatched(bare, PAGE);
+    await page.getByText('The nut is worn').click();
+    await page.getByText('I know the screw').click();
+    await page.getByText('Goes on?').waitFor();
+    await page.getByLabel('Section').getByText('this browser builds no solids').waitFor();
+    await page.getByText('Make and prove the files').click();
+    await page.getByRole('alert').getByText('this browser builds no solids').waitFor();
+    expect(complaints.filter((one) => !/WebAssembly|wasm/.test(one))).toEqual([]);
+    await bare.close();
+  });
+
+  it('says why an address cannot be read', async () => {
+    const { page } = await openLive(undefined, '#2.abc');
+    await page.getByRole('alert').getByText('newer page').waitFor();
+    await page.getByText('The nut is worn').waitFor();
     await page.close();
   });
 

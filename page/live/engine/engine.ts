@@ -55,7 +55,7 @@ export interface Engine {
   name(readings: Readings): Named;
   cures(told: Told): Advice;
   /** a sheet's part at finished sizes; undefined where the sheet has mistakes */
-  draw(told: Told): Promise<Pictures | undefined>;
+  draw(told: Told): Promise<Pictures | Pictureless | undefined>;
   /** the files of a part; those of the slicer alone where that is asked for, as they come soonest */
   make(told: Told, which: 'stl' | 'all'): Promise<Made>;
   /** what is to be looked at on the printed part; undefined where nothing is learned of it */
@@ -69,6 +69,11 @@ export interface Pictures {
   readonly section: DrawnView;
   /** seen from +Z, and what stands apart: a detail of the thread, further plates */
   readonly others: readonly DrawnView[];
+}
+
+/** Why nothing can be drawn. */
+export interface Pictureless {
+  readonly why: string;
 }
 
 /** Mistakes in what was given. */
@@ -88,7 +93,11 @@ const FORMATS = ['stl', '3mf', 'drawing', 'page'] as const;
 export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
   let loading: Promise<Kernel> | undefined;
   const kernel = () => {
-    loading ??= wasm().then((bytes) => createKernel({ wasm: bytes }));
+    loading ??= wasm()
+      .then((bytes) => createKernel({ wasm: bytes }))
+      .catch(() => {
+        throw new NoKernel(NO_SOLIDS);
+      });
     return loading;
   };
   return {
@@ -101,7 +110,8 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
     name: (readings) => orMistakes(() => identify(readings)),
     cures: (told) => advise(told.sheet, given(told)),
     draw: async (told) => {
-      const fuser = await kernel();
+      const fuser = await kernel().catch((error: Error) => error.message);
+      if (typeof fuser === 'string') return { why: fuser };
       const views = orMistakes(() => {
         const made = design(told.sheet, given(told));
         return kindOfDesign(KINDS, made).views(made, 'finished');
@@ -118,7 +128,8 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
         // a report tells all files, so it comes with them
         return { report, files: which === 'all' ? files : files.filter(({ name }) => name.endsWith('.stl')) };
       } catch (error) {
-        if (error instanceof InputError || error instanceof SolidFault) return { refused: error.message };
+        if (error instanceof InputError || error instanceof SolidFault || error instanceof NoKernel)
+          return { refused: error.message };
         throw error;
       }
     },
@@ -129,6 +140,12 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
     learn: (form, profiles) => orMistakes(() => learn(form, profiles)),
   };
 }
+
+const NO_SOLIDS =
+  'this browser builds no solids (it has no WebAssembly, or not memory enough): questions and figures hold all the same; ' +
+  'take the sheet along, leadwright make builds it';
+
+class NoKernel extends Error {}
 
 /** What each kind is asked once it is printed. */
 const FORMS: Readonly<Record<string, (sheet: string, options: DesignOptions) => string>> = {

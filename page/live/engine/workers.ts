@@ -13,6 +13,13 @@ export interface Thread {
   stop(): void;
 }
 
+/** How a thread is begun. */
+export interface ThreadOptions {
+  readonly wasm?: ArrayBuffer;
+  readonly patience: number;
+  readonly fault: (message: string) => void;
+}
+
 /**
  * A thread that answers the newest question alone. One that has not been answered for a while is not waited for: the
  * thread is ended and another begun.
@@ -20,8 +27,9 @@ export interface Thread {
  * @param url where the worker's script is
  * @param wasm the kernel's bytes, where this thread makes solids
  * @param patience how long an answer may hold up the next question [ms]
+ * @param fault told where an answer failed, which is a fault of the program
  */
-export function startThread(url: string, { wasm, patience }: { wasm?: ArrayBuffer; patience: number }): Thread {
+export function startThread(url: string, { wasm, patience, fault }: ThreadOptions): Thread {
   let running: { worker: Worker; engine: Far } | undefined;
   let newest = 0;
   let busySince: number | undefined;
@@ -50,7 +58,11 @@ export function startThread(url: string, { wasm, patience }: { wasm?: ArrayBuffe
           resolve(undefined);
         }, 50);
       });
-      const answer = await Promise.race([question(at.engine), ended]);
+      const asked = question(at.engine).catch((error: unknown) => {
+        fault(error instanceof Error ? error.message : String(error));
+        return undefined;
+      });
+      const answer = await Promise.race([asked, ended]);
       if (newest !== own) return undefined;
       busySince = undefined;
       return answer;

@@ -8,8 +8,22 @@ export async function linkOf(sheet: string): Promise<string> {
   return `#1.${toLetters(packed)}`;
 }
 
-/** The sheet that an address holds; undefined where it holds none, or was cut short. */
-export async function sheetOf(hash: string): Promise<string | undefined> {
+/** What an address holds: a sheet, or why it cannot be read. */
+export type Held = { readonly sheet: string } | { readonly why: string };
+
+const CUT =
+  'the address holds a part, but not all of it: it was cut short on its way; ask for it again, or for the sheet as a file';
+const NEWER = 'the address is of a newer page than this one: open it with that, or ask for the sheet as a file';
+
+/** The sheet that an address holds; undefined where it holds none. */
+export async function sheetOf(hash: string): Promise<Held | undefined> {
+  if (hash.length < 2) return undefined;
+  if (/^#[2-9]\./.test(hash)) return { why: NEWER };
+  const sheet = await unpacked(hash);
+  return sheet === undefined ? { why: CUT } : { sheet };
+}
+
+async function unpacked(hash: string): Promise<string | undefined> {
   const letters = /^#1\.([\w-]+)$/.exec(hash)?.[1];
   if (letters === undefined || letters.length > 4 * LONGEST) return undefined;
   try {

@@ -15,15 +15,29 @@ export interface Threads {
   readonly cures: Thread;
   readonly picture: Thread;
   readonly files: Thread;
+  /** where faults of the program are told, as `fault` events */
+  readonly faults: EventTarget;
 }
 
 /** The whole page. */
 export function App({ threads, given }: { readonly threads: Threads; readonly given: string }) {
   const [state, setState] = useState<State>(given === '' ? FRESH : { ...FRESH, step: 'part', sheet: given });
+  /** what went wrong apart from the sheet */
+  const [trouble, setTrouble] = useState('');
   const change = useCallback((to: Partial<State>) => setState((now) => ({ ...now, ...to })), []);
   useEffect(() => {
-    void sheetOf(location.hash).then((sheet) => sheet !== undefined && change({ step: 'part', sheet }));
+    void sheetOf(location.hash).then((held) => {
+      if (!held) return;
+      if ('sheet' in held) change({ step: 'part', sheet: held.sheet });
+      else setTrouble(held.why);
+    });
   }, [change]);
+  useEffect(() => {
+    const tell = (event: Event) =>
+      setTrouble(`a fault of the program: ${(event as CustomEvent<string>).detail}; take the sheet along`);
+    threads.faults.addEventListener('fault', tell);
+    return () => threads.faults.removeEventListener('fault', tell);
+  }, [threads]);
   useEffect(() => {
     if (state.step !== 'part') return;
     const timer = setTimeout(async () => history.replaceState(null, '', (await linkOf(state.sheet)) || '#'), 400);
@@ -82,6 +96,11 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
         </nav>
       </header>
       <main>
+        {trouble !== '' && (
+          <p class="card trouble" role="alert">
+            {trouble}
+          </p>
+        )}
         {state.step === 'start' && (
           <Start
             reasons={REASONS}

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Told as EngineTold, Judged, Pictures } from '../engine/engine.js';
+import type { Told as EngineTold, Judged, Pictureless, Pictures } from '../engine/engine.js';
 import type { State } from '../state/state.js';
 import type { Threads } from './app.js';
 import { type Keep, Ledger } from './ledger.js';
@@ -33,7 +33,7 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
   const [judged, setJudged] = useState<Judged>();
   /** the last answer that was none of mistakes, for half-typed figures */
   const [good, setGood] = useState<Extract<Judged, { report: unknown }>>();
-  const [pictures, setPictures] = useState<Pictures>();
+  const [pictures, setPictures] = useState<Pictures | Pictureless>();
   useEffect(() => {
     void threads.judge
       .ask((engine) => engine.judge(told))
@@ -51,6 +51,7 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
   }, [threads, told]);
   const mistakes = judged && 'mistakes' in judged ? judged.mistakes : [];
   const report = good?.report;
+  const drawn = pictures && 'section' in pictures ? pictures : undefined;
   return (
     <div class="part">
       <p class={`sentence ${report?.verdict ?? ''}`} role="status">
@@ -68,7 +69,13 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
           ))}
         </ul>
       )}
-      <Section view={pictures?.section} sheet={sheet} write={write} name={name} />
+      <Section
+        view={drawn?.section}
+        why={pictures && 'why' in pictures ? pictures.why : undefined}
+        sheet={sheet}
+        write={write}
+        name={name}
+      />
       {good && good.fit !== '' && <Thread fit={good.fit} />}
       {report && <Questions report={report} threads={threads} told={told} write={write} accept={accept} />}
       <aside>
@@ -88,7 +95,7 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
         fill={fill}
         write={write}
         keep={keep}
-        plates={pictures?.others ?? []}
+        plates={drawn?.others ?? []}
       />
       <SheetPane sheet={sheet} write={write} />
     </div>

@@ -6,6 +6,8 @@ import { withField } from '../state/state.js';
 
 interface Props {
   readonly view: DrawnView | undefined;
+  /** why there is none */
+  readonly why: string | undefined;
   readonly sheet: string;
   readonly write: (sheet: string) => void;
   readonly name: string;
@@ -24,7 +26,7 @@ export interface FlagField {
 const HEIGHT = 440;
 
 /** The part cut through, with its flags: sizes that are fields of the sheet take a reading where they stand. */
-export function Section({ view, sheet, write, name }: Props) {
+export function Section({ view, why, sheet, write, name }: Props) {
   const values = new Map(textFields(sheet).map(({ path, value }) => [path.join('.'), value]));
   const fieldOf = ({ field = 'derived' }: SizeMark): FlagField | undefined => {
     const value = values.get(field);
@@ -40,7 +42,7 @@ export function Section({ view, sheet, write, name }: Props) {
           <Board view={view} height={HEIGHT} fieldOf={fieldOf} />
         </>
       ) : (
-        <p class="quiet">the picture follows when the sheet holds together</p>
+        <p class="quiet">{why ?? 'the picture follows when the sheet holds together'}</p>
       )}
     </section>
   );

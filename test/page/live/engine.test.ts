@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { describe, expect, it } from 'vitest';
-import { createEngine } from '../../../page/live/engine/engine.js';
+import { createEngine, type Pictures } from '../../../page/live/engine/engine.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
 
@@ -45,12 +45,19 @@ describe('the engine of the live page', () => {
   });
 
   it('draws the section, and nothing of a sheet with mistakes', async () => {
-    const pictures = await engine.draw({ sheet: NUT });
-    const view = pictures!.section;
-    expect(pictures!.others[0]!.strokes.length).toBeGreaterThan(3);
+    const pictures = (await engine.draw({ sheet: NUT })) as Pictures;
+    const view = pictures.section;
+    expect(pictures.others[0]!.strokes.length).toBeGreaterThan(3);
     expect(view.hatched.length).toBeGreaterThan(0);
     expect(view.strokes.length).toBeGreaterThan(8);
     expect(await engine.draw({ sheet: 'part: nut' })).toBeUndefined();
+  });
+
+  it('says in words where no solids can be built, and judges all the same', async () => {
+    const bare = createEngine(async () => new ArrayBuffer(0));
+    expect(await bare.draw({ sheet: NUT })).toEqual({ why: expect.stringMatching(/builds no solids/) });
+    expect(await bare.make({ sheet: NUT }, 'all')).toEqual({ refused: expect.stringMatching(/builds no solids/) });
+    expect(bare.judge({ sheet: NUT })).toHaveProperty('report');
   });
 
   it('makes the bytes of the command, or says in one line why not', async () => {

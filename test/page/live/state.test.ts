@@ -42,23 +42,33 @@ describe('the address', () => {
   it('holds a sheet and gives it back', async () => {
     const link = await linkOf(`${SHEET}# α ± ⌀\n`);
     expect(link).toMatch(/^#1\.[\w-]+$/);
-    expect(await sheetOf(link)).toBe(`${SHEET}# α ± ⌀\n`);
+    expect(await sheetOf(link)).toEqual({ sheet: `${SHEET}# α ± ⌀\n` });
   });
 
   it('is empty for a sheet that is too long', async () => {
     expect(await linkOf('x'.repeat(50_000))).toBe('');
   });
 
-  it.each(['', '#', '#1.', '#1.!!', '#1.AAAA', '#2.abc', '#1.%00'])('%j holds none', async (hash) => {
+  it.each(['', '#'])('%j holds none', async (hash) => {
     expect(await sheetOf(hash)).toBeUndefined();
+  });
+
+  it.each([
+    ['#1.', /cut short/],
+    ['#1.!!', /cut short/],
+    ['#1.AAAA', /cut short/],
+    ['#1.%00', /cut short/],
+    ['#2.abc', /newer/],
+  ])('says why %j cannot be read', async (hash, why) => {
+    expect(await sheetOf(hash)).toEqual({ why: expect.stringMatching(why) });
   });
 
   it('gives none where it was cut short, or would unpack without end', async () => {
     const link = await linkOf(SHEET);
-    expect(await sheetOf(link.slice(0, -9))).toBeUndefined();
+    expect(await sheetOf(link.slice(0, -9))).toHaveProperty('why');
     const bomb = new Blob(['0'.repeat(5_000_000)]).stream().pipeThrough(new CompressionStream('deflate-raw'));
     const bytes = new Uint8Array(await new Response(bomb).arrayBuffer());
     const letters = Buffer.from(bytes).toString('base64url');
-    expect(await sheetOf(`#1.${letters}`)).toBeUndefined();
+    expect(await sheetOf(`#1.${letters}`)).toHaveProperty('why');
   });
 });

@@ -14,6 +14,8 @@ export default defineConfig({
           exclude: ['test/soak/**', 'test/browser/**', 'test/engines/**'],
           // a slow machine is no fault
           testTimeout: 120_000,
+          // modules are loaded once a worker, not once a file: nothing here keeps state in them
+          isolate: false,
         },
       },
       {

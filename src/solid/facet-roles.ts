@@ -128,10 +128,10 @@ function stepRegion([z0, low]: Point, [z1, high]: Point, matrix: readonly number
 function markRegions(shape: Shape, matrix: readonly number[]): Region[] {
   if (shape.kind === 'moved') return markRegions(shape.shape, followed(matrix, shape));
   if ('of' in shape) return shape.of.flatMap((one) => markRegions(one, matrix));
-  if (shape.kind !== 'prism') return [];
-  const { min, max } = outlineBounds(shape.outlines[0]);
+  if (shape.kind !== 'prism' && shape.kind !== 'strokes') return [];
+  const boxes = (shape.kind === 'prism' ? shape.outlines.slice(0, 1) : shape.outlines).map(outlineBounds);
   const within = (x: number, y: number) =>
-    x > min[0] - NEAR && x < max[0] + NEAR && y > min[1] - NEAR && y < max[1] + NEAR;
+    boxes.some(({ min, max }) => x > min[0] - NEAR && x < max[0] + NEAR && y > min[1] - NEAR && y < max[1] + NEAR);
   const holds: Region['holds'] = (x, y, z) => z > shape.from - NEAR && z < shape.to + NEAR && within(x, y);
   return [{ role: ROLE.mark, matrix, holds }];
 }

@@ -2,7 +2,7 @@ import { fault } from '../units/faults.js';
 import { loftConvex } from './convex-loft.js';
 import { latheMesh } from './lathe-mesh.js';
 import { type Mesh, type Placement, placementMatrix, type TaggedMesh } from './mesh.js';
-import { prismMesh } from './prism-mesh.js';
+import { prismMesh, strokesMesh, type Triangulate } from './prism-mesh.js';
 import type { Feature, Shape } from './recipe.js';
 import { type Leaf, placedSurface, type Surface, surfacesOf, threadCore } from './surfaces.js';
 import { sweepThread } from './thread-sweep.js';
@@ -105,6 +105,10 @@ interface SolidModule {
     difference(solids: Solid[]): Solid;
     intersection(solids: Solid[]): Solid;
   };
+  CrossSection: new (
+    polygons: [number, number][][],
+    fillRule: 'Positive',
+  ) => { toPolygons(): [number, number][][]; delete(): void };
   Mesh: new (mesh: {
     numProp: number;
     vertProperties: Float32Array;
@@ -159,9 +163,12 @@ function together({ kind, of }: Extract<Shape, { of: unknown }>): readonly Shape
 }
 
 function leafMesh(module: SolidModule, leaf: Leaf): Mesh {
+  const triangulate: Triangulate = (polygons) => module.triangulate(polygons, -1);
   switch (leaf.kind) {
     case 'prism':
-      return prismMesh(leaf, (polygons) => module.triangulate(polygons, -1));
+      return prismMesh(leaf, triangulate);
+    case 'strokes':
+      return strokesMesh(leaf, (polygons) => joined(module, polygons), triangulate);
     case 'lathe':
       return latheMesh(leaf);
     case 'thread':
@@ -170,6 +177,15 @@ function leafMesh(module: SolidModule, leaf: Leaf): Mesh {
       return loftConvex(leaf.outline, leaf.levels);
     case 'mesh':
       return leaf.mesh;
+  }
+}
+
+function joined(module: SolidModule, polygons: [number, number][][]): [number, number][][] {
+  const section = new module.CrossSection(polygons, 'Positive');
+  try {
+    return section.toPolygons();
+  } finally {
+    section.delete();
   }
 }
 

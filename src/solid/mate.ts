@@ -1,6 +1,8 @@
 import { onceFor } from '../units/once.js';
 import { requireNotNegative, requirePositive, requireWhole } from '../units/require.js';
+import { cosd, sind } from './angles.js';
 import type { Kernel, Pose } from './kernel.js';
+import { cornerRadius } from './outline.js';
 import { cylinder, type Shape } from './recipe.js';
 import type { ThreadSweep } from './thread-sweep.js';
 
@@ -45,7 +47,7 @@ export interface ThreadMate {
   readonly screw: ThreadSweep;
   /** total axial play, mm */
   readonly play: number;
-  /** length of nut that is tried, mm; default 2 pitches. A full turn of one pitch already holds every relation of the two */
+  /** length of nut that is tried, mm; default 2 pitches. One pitch already holds every relation of the two */
   readonly length?: number;
 }
 
@@ -75,22 +77,70 @@ const MOST_KNOWN = 1000;
 
 function tryMate(kernel: Kernel, { nut, screw, play, length = 2 * nut.pitch }: ThreadMate): number {
   requireNotNegative('length', length);
-  const { nutShape, screwShape } = mateShapes(nut, screw, length);
   const { pitch, starts, columns, hand } = screw;
   const poses = matePoses({ play, lead: pitch * starts, columns, hand });
-  return Math.max(...kernel.commonVolumes(nutShape, screwShape, poses));
+  const share = isOneHelix(nut, screw, length) ? 1 / columns : 1;
+  const { nutShape, screwShape } = mateShapes(nut, screw, length, share);
+  return Math.max(...kernel.commonVolumes(nutShape, screwShape, poses)) / share;
 }
 
-/** A ring with the nut's thread from z = 0 to `length`, and a screw that stands out at both ends by more than any play. */
-function mateShapes(nut: ThreadSweep, screw: ThreadSweep, length: number): { nutShape: Shape; screwShape: Shape } {
+/**
+ * Whether both threads are carried into themselves by a turn of one column and its climb, and the nut by a pitch. A
+ * column then holds what every other one holds, moved up, so that
+ *
+ *     volume in common over the turn = columns × that over one column, wherever it begins
+ */
+function isOneHelix(nut: ThreadSweep, screw: ThreadSweep, length: number): boolean {
+  const pitches = length / nut.pitch;
+  return (
+    nut.pitch === screw.pitch &&
+    nut.starts === screw.starts &&
+    nut.hand === screw.hand &&
+    nut.columns === screw.columns &&
+    pitches > 0.5 &&
+    Math.abs(pitches - Math.round(pitches)) < 1e-9
+  );
+}
+
+/**
+ * A ring with the nut's thread from z = 0 to `length`, or one column's share of it, and a screw that stands out at both
+ * ends by more than any play.
+ */
+function mateShapes(
+  nut: ThreadSweep,
+  screw: ThreadSweep,
+  length: number,
+  share: number,
+): { nutShape: Shape; screwShape: Shape } {
   const beyond = nut.pitch / 4;
   const widest = Math.max(...[...nut.profile, ...screw.profile].map(([, radius]) => radius));
-  const ring = cylinder({ radius: widest + beyond, sides: nut.columns, circumscribed: true, from: 0, to: length });
+  const blank =
+    share < 1
+      ? wedge(nut, widest + beyond, length)
+      : cylinder({ radius: widest + beyond, sides: nut.columns, circumscribed: true, from: 0, to: length });
   return {
     nutShape: {
       kind: 'difference',
-      of: [ring, { kind: 'thread', thread: { ...nut, from: -beyond, to: length + beyond } }],
+      of: [blank, { kind: 'thread', thread: { ...nut, from: -beyond, to: length + beyond } }],
     },
     screwShape: { kind: 'thread', thread: { ...screw, from: -2 * beyond, to: length + 2 * beyond } },
+  };
+}
+
+/** Where a wedge begins, in columns: clear of the columns of a nut and of a screw that stands half a column off. */
+const WEDGE_START = 0.25;
+
+/** One column's share of a ring, from well inside the thread outwards. */
+function wedge({ profile, columns }: ThreadSweep, radius: number, length: number): Shape {
+  const inner = Math.min(...profile.map(([, r]) => r)) / 2;
+  const outer = cornerRadius(radius, columns, true);
+  const at = (r: number, column: number) =>
+    [r * cosd((360 * column) / columns), r * sind((360 * column) / columns)] as const;
+  const [from, to] = [WEDGE_START, WEDGE_START + 1];
+  return {
+    kind: 'prism',
+    outlines: [[at(inner, from), at(outer, from), at(outer, to), at(inner, to)]],
+    from: 0,
+    to: length,
   };
 }

@@ -1,7 +1,7 @@
 import { fault } from '../units/faults.js';
 import type { TaggedMesh } from './mesh.js';
 import { type Outline, polygonArea } from './outline.js';
-import type { Prism } from './recipe.js';
+import type { Prism, Strokes } from './recipe.js';
 
 /** Cuts polygons (outer counter-clockwise, holes clockwise) into triangles over their points, all points kept. */
 export type Triangulate = (polygons: [number, number][][]) => readonly (readonly [number, number, number])[];
@@ -17,8 +17,33 @@ export type Triangulate = (polygons: [number, number][][]) => readonly (readonly
  * @example prismMesh({ kind: 'prism', outlines: [[[0, 0], [1, 0], [0, 1]]], from: 0, to: 1 }, () => [[0, 1, 2]]).triangles.length / 3 // 8
  */
 export function prismMesh({ outlines, from, to }: Prism, triangulate: Triangulate): TaggedMesh {
-  if (!(to > from)) throw fault('to', to, `must be above ${from}`);
   const loops = outlines.map((outline, i) => loopOf(outline, i > 0));
+  return raised(loops, { from, to }, triangulate);
+}
+
+/** Joins polygons that may overlap (counter-clockwise) to loops that do not: outer ones counter-clockwise, holes clockwise. */
+export type Join = (polygons: [number, number][][]) => [number, number][][];
+
+/**
+ * The closed mesh of strokes: joined in their plane, where it costs next to nothing, then raised.
+ *
+ * @param strokes      outlines and heights  [mm]
+ * @param join         joins outlines in the plane
+ * @param triangulate  cuts the end face into triangles
+ * @returns a closed mesh, outward facets, its tags counting sides as {@link prismMesh} does  [mm]
+ * @throws InputError  as prismMesh, or there is no outline
+ */
+export function strokesMesh({ outlines, from, to }: Strokes, join: Join, triangulate: Triangulate): TaggedMesh {
+  if (outlines.length === 0) throw fault('outlines', 0, 'must hold at least one');
+  return raised(join(outlines.map((outline) => loopOf(outline, false))), { from, to }, triangulate);
+}
+
+function raised(
+  loops: readonly [number, number][][],
+  { from, to }: Pick<Prism, 'from' | 'to'>,
+  triangulate: Triangulate,
+): TaggedMesh {
+  if (!(to > from)) throw fault('to', to, `must be above ${from}`);
   const points = loops.flat();
   const count = points.length;
   const positions = new Float64Array(6 * count);
@@ -26,7 +51,7 @@ export function prismMesh({ outlines, from, to }: Prism, triangulate: Triangulat
     positions.set([x, y, from], 3 * i);
     positions.set([x, y, to], 3 * (count + i));
   }
-  const ends = triangulate(loops);
+  const ends = triangulate([...loops]);
   const triangles = new Uint32Array(6 * ends.length + 6 * count);
   const tags = new Uint32Array(triangles.length / 3);
   let at = 0;

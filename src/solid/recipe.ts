@@ -14,6 +14,17 @@ export interface Prism {
   readonly to: number;
 }
 
+/** Outlines that may overlap, joined in their plane and raised as one: the strokes of a mark. */
+export interface Strokes {
+  readonly kind: 'strokes';
+  /** all counter-clockwise, at least one, mm */
+  readonly outlines: readonly Outline[];
+  /** bottom, mm */
+  readonly from: number;
+  /** top, mm, above `from` */
+  readonly to: number;
+}
+
 /**
  * A regular polygon that changes its size along the axis: cylinders, cones, chamfers and fillets on round (many
  * sides), square (4) and hexagonal (6) bodies alike.
@@ -49,6 +60,7 @@ export interface Loft {
 /** What a solid is made of, as plain data: it can be stored, compared and sent to a worker. */
 export type Shape =
   | Prism
+  | Strokes
   | Lathe
   | Loft
   | { readonly kind: 'thread'; readonly thread: ThreadSweep }

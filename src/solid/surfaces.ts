@@ -57,6 +57,7 @@ export function surfacesOf(leaf: Leaf): Tagged {
     case 'thread':
       return ofLathe(threadCore(leaf.thread));
     case 'mesh':
+    case 'strokes':
       return { surfaces: [{ form: { kind: 'free' }, broken: false }], ofTag: [0] };
   }
 }

@@ -22,7 +22,7 @@ const END_SIDES = 4;
 
 /**
  * A line of text as capsules, one for each straight piece of a stroke, centred on the origin along both axes. They
- * overlap where strokes meet: unite them as prisms, sunk 0.2 mm into the body so that no faces are shared.
+ * overlap where strokes meet: raise them together as `strokes`, sunk 0.2 mm into the body so that no faces are shared.
  *
  * @param options  text, letter height and stroke width  [mm]
  * @returns outlines, each counter-clockwise; none for a text of spaces  [mm]

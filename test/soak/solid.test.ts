@@ -7,7 +7,8 @@ import type { Shape } from '../../src/solid/recipe.js';
 import { sweepThread } from '../../src/solid/thread-sweep.js';
 import { threadVolume } from '../../src/solid/volume.js';
 import { nutThread, screwThread, TR8X2 } from '../solid/examples.js';
-import { randomNut, randomThread } from '../solid/random-nuts.js';
+import { randomNut, randomThread, tightMate } from '../solid/random-nuts.js';
+import { commonOverTheTurn, sameVolume } from '../support/whole-turn.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
@@ -53,6 +54,17 @@ describe('a long hunt', () => {
         expect(mateThreads(kernel, { ...threads, play, length: figures.pitch })).toBeLessThan(NO_COMMON_VOLUME);
       }),
       { numRuns: 300 },
+    );
+  });
+
+  it('finds no pair of threads of which one column says other than the whole turn', () => {
+    fc.assert(
+      fc.property(randomThread, fc.double({ min: 0.005, max: 0.1, noNaN: true }), (figures, tight) => {
+        const mate = tightMate(figures, 1, tight * figures.pitch);
+        const whole = commonOverTheTurn(kernel, mate);
+        expect(Math.abs(mateThreads(kernel, mate) - whole)).toBeLessThan(sameVolume(whole, mate));
+      }),
+      { numRuns: 150 },
     );
   });
 });

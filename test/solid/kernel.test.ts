@@ -223,6 +223,40 @@ describe('fuse', () => {
   });
 });
 
+describe('strokes', () => {
+  const strokes = (text: string): Shape => ({
+    kind: 'strokes',
+    outlines: textOutlines({ text, height: 4, stroke: 0.8 }),
+    from: -0.2,
+    to: 0.6,
+  });
+  const prisms = (text: string): Shape => ({
+    kind: 'union',
+    of: textOutlines({ text, height: 4, stroke: 0.8 }).map((one) => ({
+      kind: 'prism',
+      outlines: [one],
+      from: -0.2,
+      to: 0.6,
+    })),
+  });
+
+  it.each(['O', '8', 'Tr10x2', '+0.05', 'i'])('%s joined in the plane is what its prisms are united', (text) => {
+    const [joined, united] = [fused(strokes(text)), fused(prisms(text))];
+    expect(joined).toMatchObject({ openEdges: 0, repeatedVertexFacets: 0, shells: united.shells });
+    expect(joined.leastFacetArea).toBeGreaterThanOrEqual(1e-9);
+    expect(Math.abs(joined.volume / united.volume - 1)).toBeLessThan(1e-5);
+    for (const end of [0, 1] as const)
+      for (const axis of [0, 1, 2] as const) expect(joined.bounds[end][axis]).toBeCloseTo(united.bounds[end][axis], 5);
+    expect(joined.facets).toBeLessThanOrEqual(united.facets);
+  });
+
+  it('refuses none, and heights that do not rise', () => {
+    expect(() => kernel.fuse({ kind: 'strokes', outlines: [], from: 0, to: 1 })).toThrow(/outlines: 0/);
+    const { outlines } = strokes('I') as Extract<Shape, { kind: 'strokes' }>;
+    expect(() => kernel.fuse({ kind: 'strokes', outlines, from: 1, to: 1 })).toThrow(/to: 1.*must be above 1/);
+  });
+});
+
 describe('commonVolumes', () => {
   it('measures the overlap of each pose, and exactly 0 apart', () => {
     const block: Shape = { kind: 'prism', outlines: [rectangleOutline({ size: [2, 2] })], from: 0, to: 2 };

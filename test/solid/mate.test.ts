@@ -1,8 +1,11 @@
+import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { createKernel, type Kernel } from '../../src/solid/kernel.js';
 import { matePoses, mateThreads, NO_COMMON_VOLUME } from '../../src/solid/mate.js';
 import { sidesFor } from '../../src/solid/outline.js';
+import { commonOverTheTurn, sameVolume } from '../support/whole-turn.js';
 import { nutThread, screwThread, type ThreadFigures, TR8X2 } from './examples.js';
+import { randomThread, tightMate } from './random-nuts.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
@@ -80,6 +83,18 @@ describe('mateThreads', () => {
     expect(mateThreads(kernel, { nut, screw: { ...screw, starts: 2 }, play })).toBeGreaterThan(1);
     expect(mateThreads(kernel, { nut, screw: { ...screw, profile: shifted }, play })).toBeGreaterThan(1);
     expect(mateThreads(kernel, { nut, screw: { ...screw, pitch: 2.1 }, play, length: 8 })).toBeGreaterThan(0.1);
+  });
+
+  it('says of one column what the whole turn says, to four digits, on random threads', () => {
+    fc.assert(
+      fc.property(randomThread, fc.constantFrom(1, 2), fc.constantFrom(0.02, 0.1), (figures, pitches, tight) => {
+        const mate = tightMate(figures, pitches, tight * figures.pitch);
+        const whole = commonOverTheTurn(kernel, mate);
+        expect(whole).toBeGreaterThan(NO_COMMON_VOLUME);
+        expect(Math.abs(mateThreads(kernel, mate) - whole)).toBeLessThan(sameVolume(whole, mate));
+      }),
+      { numRuns: 10 },
+    );
   });
 
   it('says more of a longer nut when it collides, and still 0 when it does not', () => {

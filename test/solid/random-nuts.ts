@@ -1,8 +1,10 @@
 import fc from 'fast-check';
+import type { ThreadMate } from '../../src/solid/mate.js';
 import { sidesFor } from '../../src/solid/outline.js';
+
 import type { Lathe, Shape } from '../../src/solid/recipe.js';
 import { cylinder } from '../../src/solid/recipe.js';
-import { narrowest, nutThread, type ThreadFigures, widest } from './examples.js';
+import { narrowest, nutThread, screwThread, type ThreadFigures, widest } from './examples.js';
 
 /** A nut's recipe with the bounds it must have. */
 export interface RandomNut {
@@ -33,6 +35,13 @@ export const randomThread: fc.Arbitrary<ThreadFigures> = fc
     const axialClearance = Math.min(rest.axialClearance, 0.15 * pitch);
     return { ...rest, axialClearance, pitch, columns: sidesFor(major / 2 + 0.5, 0.01) };
   });
+
+/** A pair of threads whose flanks overlap by an axial amount, mm. */
+export function tightMate(figures: ThreadFigures, pitches: number, overlap: number): ThreadMate {
+  const tight = { ...figures, diametralClearance: 0, axialClearance: -overlap };
+  const threads = { nut: nutThread(tight, 0, 1), screw: screwThread(tight, 0, 1) };
+  return { ...threads, play: -overlap, length: pitches * figures.pitch };
+}
 
 /** Nuts with round, square or hexagonal bodies, fillets, holes, counterbores and chamfers. */
 export const randomNut: fc.Arbitrary<RandomNut> = fc

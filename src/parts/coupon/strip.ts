@@ -109,6 +109,10 @@ export function strip(
   };
 }
 
+function markShape(outlines: readonly Outline[], from: number, to: number): Shape {
+  return { kind: 'feature', name: 'mark', shape: { kind: 'strokes', outlines, from, to } };
+}
+
 /** A plate as a recipe, and what it must measure. */
 export function plateBody(
   { name, outline, thickness, columns, marks }: Plate,
@@ -128,9 +132,7 @@ export function plateBody(
           shape: prism(wall, thickness / 2, height),
         }),
       ),
-      ...raised.map(
-        (mark): Shape => ({ kind: 'feature', name: 'mark', shape: prism(mark, thickness - SUNK, thickness + rise) }),
-      ),
+      ...(raised.length === 0 ? [] : [markShape(raised, thickness - SUNK, thickness + rise)]),
     ],
   };
   const cuts = columns.flatMap(({ cut }) => cut ?? []);

@@ -44,9 +44,7 @@ export function markShapes(design: NutDesign): MarkShapes {
   const plane = printed.flange!.thickness;
   const isRaised = mark.style === 'raised';
   const [from, to] = isRaised ? [plane - RAISED.sunk, plane + RAISED.height] : [plane - DEPTH, plane + OVERSHOOT];
-  const shapes = outlines.map(
-    (outline): Shape => ({ kind: 'feature', name: 'mark', shape: { kind: 'prism', outlines: [outline], from, to } }),
-  );
+  const shapes: Shape[] = [{ kind: 'feature', name: 'mark', shape: { kind: 'strokes', outlines, from, to } }];
   const area = outlines.reduce((sum, outline) => sum + polygonArea(outline), 0);
   return isRaised
     ? { raised: shapes, cut: [], taken: 0, leeway: area * RAISED.height }

@@ -11,6 +11,7 @@ import type { Assumption } from '../sheet/assumptions.js';
 import type { LimitsSheet } from '../sheet/sections/limits.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { BodyRecipe } from '../solid/recipe.js';
+import type { Wall } from './common/walls.js';
 import type { PartViews, SizeChoice } from './part-views.js';
 
 /** Sizes by name; a group such as `motor_hub` holds further names. */
@@ -67,8 +68,8 @@ export interface PlannedBody {
   readonly turnOver?: boolean;
   /** what it is printed with */
   readonly printer: Pick<Printer, 'layer' | 'lineWidth' | 'compensation'>;
-  /** the thinnest wall that was worked out, as it stands in the file, mm; left out where no law names every wall */
-  readonly leastWall?: number;
+  /** the thinnest wall that was worked out, as it stands in the file */
+  readonly leastWall: Wall;
 }
 
 /** What a part kind says of a design besides its checks. */

@@ -112,10 +112,10 @@ function ceilingWords(file: string, ceilings: readonly Ceiling[]): string {
 
 function faultFindings(bodies: readonly BodyMeasures[]): Finding[] {
   const rows = bodies.flatMap(({ from, wall }) =>
-    from.leastWall === undefined || !wall ? [] : [{ from, wall, below: from.leastWall - wall.thickness }],
+    wall ? [{ from, wall, least: from.leastWall, below: from.leastWall.size - wall.thickness }] : [],
   );
   if (rows.length === 0) return [];
-  const { from, wall, below } = rows.reduce((a, b) => (b.below > a.below ? b : a));
+  const { from, wall, least, below } = rows.reduce((a, b) => (b.below > a.below ? b : a));
   const about = {
     group: 'solid',
     question: 'prints',
@@ -126,6 +126,6 @@ function faultFindings(bodies: readonly BodyMeasures[]): Finding[] {
     unit: 'mm',
     limits: hard({ max: WALL_LEEWAY }),
   };
-  const words = `${from.file} is ${plain(wall.thickness, 3)} mm thick ${placeWords(wall.at, from)}, ${plain(from.leastWall!, 3)} mm were worked out`;
+  const words = `${from.file} is ${plain(wall.thickness, 3)} mm thick ${placeWords(wall.at, from)}, ${plain(least.size, 3)} mm were worked out: ${least.where}`;
   return [finding(about, valued(exactly(Math.max(0, below)), words))];
 }

@@ -10,8 +10,8 @@ export interface ThinPlace {
   readonly at: readonly [number, number, number];
 }
 
-/** Both faces of a wall look apart to within this angle: others meet in an edge. */
-const FACING = Math.cos((40 * Math.PI) / 180);
+/** Cosine of the angle within which both faces of a wall look apart: others meet in an edge. */
+export const FACING = Math.cos((40 * Math.PI) / 180);
 /** Faces that look apart to within this are taken for parallel: they meet nowhere near. */
 const PARALLEL = Math.cos((4 * Math.PI) / 180);
 /** An edge where two faces meet is looked for this much farther than two flat ones would meet. */

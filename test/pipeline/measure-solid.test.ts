@@ -136,7 +136,9 @@ describe('what is said of a solid', () => {
     const [from] = bodiesOf(SHEETS['a blank plate']!.sheet);
     const measures: BodyMeasures = measureBody(from!);
     const told = (leastWall: number) =>
-      measuredFindings([{ ...measures, from: { ...from!, leastWall } }]).find(({ id }) => id === 'solid-wall');
+      measuredFindings([{ ...measures, from: { ...from!, leastWall: { where: 'wall', size: leastWall } } }]).find(
+        ({ id }) => id === 'solid-wall',
+      );
     expect(told(measures.wall!.thickness + 0.04)).toMatchObject({ verdict: 'pass', group: 'solid' });
     expect(told(measures.wall!.thickness + 0.06)).toMatchObject({ verdict: 'fail' });
     expect(told(1)).toMatchObject({ verdict: 'pass', value: 0 });

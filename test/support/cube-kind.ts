@@ -109,6 +109,7 @@ export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
           [half, half, sheet.size],
         ] as const,
       }),
+      leastWall: { where: 'cube', size: sheet.breaks ? 0 : sheet.size },
       printer: { layer: 0.2, lineWidth: 0.45, compensation: { shrink: 'file' as const, holes: 'none' as const } },
     }));
   },

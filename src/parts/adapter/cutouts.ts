@@ -12,15 +12,21 @@ export function cornersLeft(outline: Outline, cutouts: readonly Outline[]): Outl
 export function crossings(first: Outline, second: Outline): Point[] {
   return first.flatMap((a, i) => {
     const b = first[(i + 1) % first.length]!;
-    return second.flatMap((c, j) => {
-      const d = second[(j + 1) % second.length]!;
-      const turn = (b[0] - a[0]) * (d[1] - c[1]) - (b[1] - a[1]) * (d[0] - c[0]);
-      if (turn === 0) return [];
-      const along = ((c[0] - a[0]) * (d[1] - c[1]) - (c[1] - a[1]) * (d[0] - c[0])) / turn;
-      const across = ((c[0] - a[0]) * (b[1] - a[1]) - (c[1] - a[1]) * (b[0] - a[0])) / turn;
-      if (along < 0 || along >= 1 || across < 0 || across >= 1) return [];
-      return [[a[0] + along * (b[0] - a[0]), a[1] + along * (b[1] - a[1])] as const];
-    });
+    return alongCrossings([a, b], second).map(
+      (along) => [a[0] + along * (b[0] - a[0]), a[1] + along * (b[1] - a[1])] as const,
+    );
+  });
+}
+
+/** Where the sides of a polygon cross a stretch, as shares of it. */
+export function alongCrossings([a, b]: readonly [Point, Point], polygon: Outline): number[] {
+  return polygon.flatMap((c, j) => {
+    const d = polygon[(j + 1) % polygon.length]!;
+    const turn = (b[0] - a[0]) * (d[1] - c[1]) - (b[1] - a[1]) * (d[0] - c[0]);
+    if (turn === 0) return [];
+    const along = ((c[0] - a[0]) * (d[1] - c[1]) - (c[1] - a[1]) * (d[0] - c[0])) / turn;
+    const across = ((c[0] - a[0]) * (b[1] - a[1]) - (c[1] - a[1]) * (b[0] - a[0])) / turn;
+    return along < 0 || along >= 1 || across < 0 || across >= 1 ? [] : [along];
   });
 }
 

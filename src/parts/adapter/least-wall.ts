@@ -1,31 +1,36 @@
+import type { Printer } from '../../presets/printer.js';
+import { roofLayers } from '../common/roof.js';
 import { thinnest, type Wall } from '../common/walls.js';
-import { cutoutsApart } from './cutouts.js';
 import type { AdapterDesign } from './dimensions.js';
-import { cutoutOutline, insideEdge, type PatternHoles, rimThickness } from './plan.js';
+import { thinnestNeck } from './necks.js';
+import { type PatternHoles, rimThickness } from './plan.js';
+import { bedFace, opensOnBed } from './print-advice.js';
 
 /**
- * The thinnest wall of a plate by arithmetic, finished size: what `clocking` finds beside its openings, and every
- * thickness and floor. Undefined for a free polygon, whose own necks no check knows, and where a cut-out breaks through
- * the edge, whose horns run out to nothing.
+ * The thinnest wall of a plate by arithmetic, finished size: what `clocking` finds beside its openings, the necks of its
+ * plan, and every thickness and floor.
  */
-export function thinnestByArithmetic({ layout, printer }: AdapterDesign): Wall | undefined {
+export function thinnestByArithmetic({ layout, printer }: Pick<AdapterDesign, 'layout' | 'printer'>): Wall {
   const { plate, ligament } = layout;
-  if (plate.outline.shape === 'polygon') return undefined;
-  const { thickness, outerStep, innerStep, catchPocket, rim, bore, keys, cutouts } = plate;
+  const { thickness, outerStep, innerStep, catchPocket, rim, bore, keys } = plate;
   const sunk = Math.max(outerStep?.depth ?? 0, catchPocket?.depth ?? 0);
-  const edge = insideEdge(plate);
-  const within = cutouts.map((cutout) => Math.min(...cutoutOutline(cutout).map(edge)));
-  if (within.some((gap) => gap <= 0)) return undefined;
-  const layers = printer.bridging === 'none' ? 0 : 4 * printer.layer;
+  const bed = bedFace(plate);
   return thinnest([
     { where: ligament.what, size: ligament.gap },
+    { where: 'neck of the outline', size: thinnestNeck(plate) },
     { where: 'thickness', size: thickness - sunk - (innerStep?.depth ?? 0) },
-    ...[plate.nutHoles, plate.carriageHoles].flatMap((holes) => (holes ? floorsOf(holes, layers) : [])),
+    ...[plate.nutHoles, plate.carriageHoles].flatMap((holes) =>
+      holes ? floorsOf(holes, roofOf(holes, bed, printer)) : [],
+    ),
     ...(rim ? [{ where: 'rim', size: Math.min(rimThickness(rim, bore), rim.height) }] : []),
     ...keys.map((key) => ({ where: 'key', size: Math.min(...key.size, key.height) })),
-    ...within.map((size) => ({ where: 'cut-out and edge', size })),
-    ...(cutouts.length > 1 ? [{ where: 'cut-outs', size: cutoutsApart(plate) }] : []),
   ]);
+}
+
+/** Height of the roof that closes a pocket on the bed. */
+function roofOf(holes: PatternHoles, bed: ReturnType<typeof bedFace>, { layer }: Printer): number {
+  const { roof } = holes.hole;
+  return roof && opensOnBed(holes, bed) ? roofLayers({ kind: roof, layer }) * layer : 0;
 }
 
 /** What is left under a pocket, its roof aside, and behind a blind hole. */

@@ -43,13 +43,12 @@ export function adapterBody(design: AdapterDesign, sizes: SizeChoice = 'printed'
   const drawing = { print: printSizes(material, printer), chordError: printer.chordError, layer: printer.layer };
   const { shape, volume, bounds } = plateSolid(layout.plate, drawing);
   const turnOver = bedFace(layout.plate) === 'outside';
-  const wall = thinnestByArithmetic(design);
   return {
     recipe: { name, material: material.name, shape },
     expected: () => ({ volume, mark: 0, bounds }),
     turnOver,
     printer,
-    ...(wall ? { leastWall: wallInFile(wall.size, drawing.print, drawing.chordError) } : {}),
+    leastWall: wallInFile(thinnestByArithmetic(design), drawing.print, drawing.chordError),
   };
 }
 

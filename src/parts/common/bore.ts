@@ -119,15 +119,28 @@ export function boreOutlines(bore: Bore, chordError: number): readonly [Outline,
   return [round, rectangleOutline({ size: [reach, key.width], center: [-reach / 2, 0] })];
 }
 
+/** How far a bore reaches from the axis on the side of a slit: along it, and over the corners beside it. */
+export interface ReachBesideSlit {
+  readonly slit: number;
+  readonly corner: number;
+}
+
 /** How far the bore reaches from the axis: towards +X, where the slit is, and towards −X, where flat and keyway are. */
-export function boreReach(bore: Bore): { readonly slit: number; readonly far: number; readonly most: number } {
+export function boreReach(bore: Bore): ReachBesideSlit & { readonly far: number; readonly most: number } {
   const radius = bore.diameter / 2;
-  if (bore.form === 'hexagon')
-    return { slit: bore.across! / 2, far: bore.across! / 2, most: bore.across! / Math.sqrt(3) };
-  if (bore.form === 'double-d') return { slit: bore.across! / 2, far: bore.across! / 2, most: radius };
-  if (bore.form === 'd') return { slit: radius, far: bore.across! - radius, most: radius };
+  if (bore.form === 'hexagon') {
+    const corner = bore.across! / Math.sqrt(3);
+    return { slit: bore.across! / 2, corner, far: bore.across! / 2, most: corner };
+  }
+  if (bore.form === 'double-d') return { slit: bore.across! / 2, corner: radius, far: bore.across! / 2, most: radius };
+  if (bore.form === 'd') return { slit: radius, corner: radius, far: bore.across! - radius, most: radius };
   const far = radius + (bore.key?.depth ?? 0);
-  return { slit: radius, far, most: bore.key ? Math.hypot(far, bore.key.width / 2) : radius };
+  return { slit: radius, corner: radius, far, most: bore.key ? Math.hypot(far, bore.key.width / 2) : radius };
+}
+
+/** The same of a round bore. */
+export function roundReach(radius: number): ReachBesideSlit {
+  return { slit: radius, corner: radius };
 }
 
 /** Flats that carry torque by themselves: their count, and how deep each is cut into the round. */

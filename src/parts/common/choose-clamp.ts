@@ -40,7 +40,7 @@ export function chooseClamp(task: ClampTask): ClampScrews | undefined {
   const washers = given.washers === 'yes';
   const choices = (sizes: readonly FastenerSize[]) =>
     sizes.flatMap((screw) => (given.count ? [given.count] : [1, 2]).map((count) => ({ screw, count, washers })));
-  const reach = boreReach(task.bore).slit;
+  const reach = boreReach(task.bore);
   const fits = ({ screw }: ClampScrews) =>
     radius === undefined || fitClamp({ radius, bore: reach, slit: SLIT_WIDTH }, screw, washers) !== undefined;
   const usual = choices(given.screw ? [given.screw] : USUAL).filter(fits);
@@ -68,5 +68,5 @@ export function clampWords({ screw, count, washers }: ClampScrews): string {
 
 /** Least radius of an outline that takes any clamp at all, for the message. */
 export function leastRadiusFor(bore: Bore, screw: FastenerSize | undefined, washers: boolean): number {
-  return leastClampRadius(boreReach(bore).slit, screw ?? 'M2', washers);
+  return leastClampRadius(boreReach(bore), screw ?? 'M2', washers);
 }

@@ -58,7 +58,7 @@ export interface RingWish {
 
 /** The ring of clamp screws that are not laid out yet, in the least outline that takes them, all of them counting. */
 export function ringFor({ bore, outer, web, length }: RingWish, screws: ClampScrews): ClampRing {
-  const reach = boreReach(bore).slit;
+  const reach = boreReach(bore);
   const least = Math.max(outer ?? 0, leastClampRadius(reach, screws.screw, screws.washers));
   const slit = Math.max(length, web ? freeSlit(least, bore, screws) : 0);
   return {

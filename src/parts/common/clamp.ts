@@ -4,6 +4,7 @@ import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import type { FastenerSize } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
+import type { ReachBesideSlit } from './bore.js';
 import type { PrintSizes } from './print-sizes.js';
 import { roofedOutline } from './side-hole.js';
 import { LEAST_WALL } from './walls.js';
@@ -45,13 +46,12 @@ export interface Clamp {
 export interface ClampPlace {
   /** radius of the hub's outline */
   readonly radius: number;
-  /** reach of the bore towards the slit */
-  readonly bore: number;
+  readonly bore: ReachBesideSlit;
   readonly slit: number;
 }
 
 /** Distance of clamp screws from the axis, beside a bore that reaches so far. */
-export function clampOffset(bore: number, screw: FastenerSize): number {
+export function clampOffset({ slit: bore }: ReachBesideSlit, screw: FastenerSize): number {
   return bore + LEAST_WALL + 0.1 + clearanceHole(screw, 'medium') / 2;
 }
 
@@ -103,7 +103,7 @@ export function fitClamp(place: ClampPlace, screw: FastenerSize, washers = false
     return room > 0 ? Math.sqrt(room) : 0;
   };
   const least = (half: number) => {
-    const besideBore = (place.bore + LEAST_WALL + 0.1) ** 2 - Math.max(0, offset - half) ** 2;
+    const besideBore = (place.bore.corner + LEAST_WALL + 0.1) ** 2 - Math.max(0, offset - half) ** 2;
     return Math.max(place.slit / 2 + LEAST_SEAT + 0.05, Math.sqrt(Math.max(0, besideBore)));
   };
   const walled = (reach: number) => {
@@ -144,8 +144,8 @@ function tenth(size: number): number {
 }
 
 /** The least radius of an outline that holds such a clamp, in half millimetres; Infinity where none up to 100 mm does. */
-export function leastClampRadius(bore: number, screw: FastenerSize, washers = false): number {
-  for (let radius = Math.ceil(2 * bore) / 2 + 1; radius <= 100; radius += 0.5) {
+export function leastClampRadius(bore: ReachBesideSlit, screw: FastenerSize, washers = false): number {
+  for (let radius = Math.ceil(2 * bore.slit) / 2 + 1; radius <= 100; radius += 0.5) {
     if (fitClamp({ radius, bore, slit: SLIT_WIDTH }, screw, washers)) return radius;
   }
   return Infinity;

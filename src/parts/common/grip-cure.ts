@@ -79,7 +79,7 @@ function changesOf({ grip, place, life }: WeakGrip): Change[] {
 function holdsWith(weak: WeakGrip, { clamp, retighten, degreased }: Change) {
   const { grip, place, bore, outside: own, life } = weak;
   const { length, web } = weak.slit ?? { length: place.engagement, web: false };
-  const outer = Math.max(own / 2, leastClampRadius(boreReach(bore).slit, clamp.screw, clamp.washers));
+  const outer = Math.max(own / 2, leastClampRadius(boreReach(bore), clamp.screw, clamp.washers));
   const slit = web ? Math.max(length, freeSlit(outer, bore, clamp)) : length;
   const ring = ringFor({ bore, outer, web, length: slit }, clamp);
   const friction = degreased ? Math.max(grip.friction, dryFriction(life.material)) : grip.friction;

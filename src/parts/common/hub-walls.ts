@@ -1,4 +1,4 @@
-import { type Bore, boreReach } from './bore.js';
+import { type Bore, boreReach, type ReachBesideSlit } from './bore.js';
 import { type Clamp, nutPocketReach } from './clamp.js';
 import type { SetScrewPocket } from './set-screw-pocket.js';
 import type { Wall } from './walls.js';
@@ -19,7 +19,7 @@ export function heldWalls({ outside, bore, slit, clamp, setScrew }: HeldBody): W
   const radius = outside / 2;
   const reach = boreReach(bore);
   const walls: Wall[] = [{ where: 'bore to outside', size: radius - reach.most }];
-  if (clamp) walls.push(...clampWalls(clamp, { radius, bore: reach.slit, slit: slit?.width ?? 0 }));
+  if (clamp) walls.push(...clampWalls(clamp, { radius, bore: reach, slit: slit?.width ?? 0 }));
   if (setScrew?.slot) {
     const { inner, thickness, width } = setScrew.slot;
     walls.push(
@@ -34,19 +34,20 @@ export function heldWalls({ outside, bore, slit, clamp, setScrew }: HeldBody): W
   return walls;
 }
 
-function clampWalls(
+/** Walls beside the pockets of clamp screws. */
+export function clampWalls(
   clamp: Clamp,
-  at: { readonly radius: number; readonly bore: number; readonly slit: number },
+  at: { readonly radius: number; readonly bore: ReachBesideSlit; readonly slit: number },
 ): Wall[] {
   const { offset, hole, head, headSeat, nut, nutSeat, heights } = clamp;
   const corner = nutPocketReach(clamp);
   const pocket = clamp.washers ? Math.max(head, nut) : head;
   const outer = (seat: number) => Math.sqrt(Math.max(0, at.radius ** 2 - seat ** 2));
-  const inner = (half: number, seat: number) => Math.hypot(Math.max(0, offset - half), seat) - at.bore;
+  const inner = (half: number, seat: number) => Math.hypot(Math.max(0, offset - half), seat) - at.bore.corner;
   const between =
     heights.length > 1 ? [{ where: 'between the pockets', size: heights[1]! - heights[0]! - pocket }] : [];
   return [
-    { where: 'clamp screw to bore', size: offset - hole / 2 - at.bore },
+    { where: 'clamp screw to bore', size: offset - hole / 2 - at.bore.slit },
     { where: 'head pocket to outside', size: outer(headSeat) - offset - head / 2 },
     { where: 'nut pocket to outside', size: outer(nutSeat) - offset - corner },
     { where: 'head pocket to bore', size: inner(head / 2, headSeat) },

@@ -18,11 +18,35 @@ export function insideSimple(outline: Outline, point: Point): number {
   return inside ? nearest : -nearest;
 }
 
-function toSegment([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number {
+function toSegment(point: Point, a: Point, b: Point): number {
+  const [x, y] = nearestOn(point, a, b);
+  return Math.hypot(point[0] - x, point[1] - y);
+}
+
+/** The place of a segment that is nearest to a point. */
+function nearestOn([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): Point {
   const [ux, uy] = [bx - ax, by - ay];
   const squared = ux * ux + uy * uy;
   const share = squared === 0 ? 0 : Math.min(1, Math.max(0, ((x - ax) * ux + (y - ay) * uy) / squared));
-  return Math.hypot(x - ax - share * ux, y - ay - share * uy);
+  return [ax + share * ux, ay + share * uy];
+}
+
+/**
+ * The nearest places of two segments that do not cross, one on each [mm].
+ * @example nearestPlaces([[0, 0], [4, 0]], [[1, 2], [9, 6]]) // [[1, 0], [1, 2]]
+ */
+export function nearestPlaces(
+  [a, b]: readonly [Point, Point],
+  [c, d]: readonly [Point, Point],
+): readonly [Point, Point] {
+  const pairs: readonly (readonly [Point, Point])[] = [
+    [a, nearestOn(a, c, d)],
+    [b, nearestOn(b, c, d)],
+    [nearestOn(c, a, b), c],
+    [nearestOn(d, a, b), d],
+  ];
+  const apart = ([[x, y], [u, v]]: readonly [Point, Point]) => Math.hypot(u - x, v - y);
+  return pairs.reduce((least, next) => (apart(next) < apart(least) ? next : least));
 }
 
 /**

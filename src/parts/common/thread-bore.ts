@@ -15,11 +15,13 @@ export interface ThreadBore extends Omit<ThreadRun, 'from' | 'to'> {
   readonly top: number;
   /** depth of the chamfers past the thread, mm */
   readonly leadIn: number;
+  /** how far its cutters stand out over the top, where something narrower than them goes on there, mm */
+  readonly over?: number;
 }
 
 /** A thread on the axis with its two lead-in chamfers as one opening. */
-export function threadBore({ thread, bottom, top, leadIn, ...run }: ThreadBore): Cut {
-  const cutter = nutCutter(thread, { ...run, from: bottom - OVERSHOOT, to: top + OVERSHOOT });
+export function threadBore({ thread, bottom, top, leadIn, over = OVERSHOOT, ...run }: ThreadBore): Cut {
+  const cutter = nutCutter(thread, { ...run, from: bottom - OVERSHOOT, to: top + over });
   const cone = thread.major / 2 + leadIn;
   const inner = thread.minor / 2 - INSIDE;
   const lower: [number, number][] = [
@@ -28,7 +30,7 @@ export function threadBore({ thread, bottom, top, leadIn, ...run }: ThreadBore):
   ];
   const upper: [number, number][] = [
     [inner, top - cone + inner],
-    [cone + OVERSHOOT, top + OVERSHOOT],
+    [cone + over, top + over],
   ];
   const openings = [lower, upper];
   const cones = openings.map(

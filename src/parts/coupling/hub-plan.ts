@@ -26,7 +26,8 @@ export interface HubPlan {
   readonly jaws: JawPlan;
 }
 
-const MARK = { width: 3, depth: 0.4, height: 0.6, angle: 135 };
+/** The notch that shows the height of the shaft's end, mm; its direction in degrees. */
+export const MARK = { width: 3, depth: 0.4, height: 0.6, angle: 135 };
 
 /** Sizes of jaws as they must stand in the file: flanks and tips are outsides. */
 export function printedJaws(jaws: JawPlan, sizes: PrintSizes): JawPlan {

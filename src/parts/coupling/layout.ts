@@ -178,7 +178,7 @@ function wishFor(sheet: CouplingSheet, { name, shaft, task, radius }: WishInput,
     grip: { ...base, clamp },
     joint,
     gripLength: Math.max(setLength, clampHeights(clamp.screw, clamp.count, clamp.washers).length),
-    radius: Math.max(setRadius, leastClampRadius(boreReach(bore).slit, clamp.screw, clamp.washers)),
+    radius: Math.max(setRadius, leastClampRadius(boreReach(bore), clamp.screw, clamp.washers)),
   };
 }
 
@@ -411,8 +411,7 @@ function hubFor(sheet: CouplingSheet, { wish, radius, jaws, pad, gap }: HubInput
     0.1,
     Math.min(bored, (shaft.length ?? Infinity) - Math.max(0, over) - (pad.kind === 'none' ? 0 : D.recess)),
   );
-  const clamp =
-    grip.clamp && fitClamp({ radius, bore: reach.slit, slit: SLIT_WIDTH }, grip.clamp.screw, grip.clamp.washers);
+  const clamp = grip.clamp && fitClamp({ radius, bore: reach, slit: SLIT_WIDTH }, grip.clamp.screw, grip.clamp.washers);
   const finished: HubPlan = {
     outside: 2 * radius,
     length,

@@ -1,12 +1,14 @@
 import { outlineBounds } from '../../solid/convex.js';
 import { carvedArea, carvedBreaks, carvedShapes, clampVolume, outlineAt } from '../common/carved.js';
 import { sectionVolume } from '../common/section-volume.js';
+import { lessChords } from '../common/wall-in-file.js';
 import type { PlannedBody } from '../part-kind.js';
 import type { SizeChoice } from '../part-views.js';
 import type { CouplingDesign, Hub } from './dimensions.js';
 import { carvedHub } from './hub-plan.js';
 import { insertOutline, insertShape, insertVolume } from './insert.js';
 import { jawArea, jawCutters, slotLevels } from './jaws.js';
+import { leastHubWall, leastInsertWall } from './least-wall.js';
 
 /** Hubs and insert, each lying as it is printed. */
 export function couplingBodies(design: CouplingDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
@@ -40,6 +42,7 @@ function hubBody(hub: Hub, { printer, material }: CouplingDesign, sizes: SizeCho
       ],
     }),
     printer,
+    leastWall: lessChords(leastHubWall(plan), printer.chordError),
   };
 }
 
@@ -58,5 +61,6 @@ function insertBody({ insert }: CouplingDesign, sizes: SizeChoice): PlannedBody 
       ],
     }),
     printer,
+    leastWall: lessChords(leastInsertWall(plan), printer.chordError),
   };
 }

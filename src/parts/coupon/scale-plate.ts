@@ -33,6 +33,7 @@ export function scalePlate({ span, bar, heights }: ScalePlan, front: number, sty
   const block = (x: number, y: number): Column => ({
     outline: rectangleOutline({ size: [BLOCK, BLOCK], center: [x0 + x, y0 + y] }),
     height: BLOCK_HEIGHT,
+    wall: BLOCK,
   });
   const places = [span / 2, span];
   const beside = (text: string) => BLOCK / 2 + GAP + markWidth(text, style) / 2;
@@ -82,6 +83,7 @@ function padOf(heights: readonly number[], style: MarkStyle) {
             center: [x + middles[i]!, y + 2 * GAP + style.height + deep / 2],
           }),
           height,
+          wall: STEP_SIDES[i] ?? 6,
         }),
       ),
     marks: (x: number, y: number) =>

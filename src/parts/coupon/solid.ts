@@ -81,6 +81,7 @@ function boreStations({ features }: CouponDesign, wall: number): Station[] {
           column: (center) => ({
             outline: disc(2 * half, center),
             height: RING_HEIGHT,
+            wall,
             ...bored(modelled, center),
           }),
         },
@@ -88,7 +89,8 @@ function boreStations({ features }: CouponDesign, wall: number): Station[] {
     }
     if (kind !== 'post') return [];
     const inner = modelled - 2 * wall;
-    const hollow = (center: readonly [number, number]) => (modelled < HOLLOW ? {} : bored(inner, center));
+    const hollow = (center: readonly [number, number]) =>
+      modelled < HOLLOW ? { wall: modelled } : { wall, ...bored(inner, center) };
     return [
       {
         mark,
@@ -117,6 +119,7 @@ function pocketStation({ plan, material, printer }: CouponDesign, step: PocketSt
     column: (center) => ({
       outline: disc(2 * half, center),
       height: POCKET_HEIGHT,
+      wall,
       cut: through(at(center)),
       opening: { kind: 'plain', outline: at(center) },
     }),

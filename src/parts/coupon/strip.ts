@@ -1,8 +1,11 @@
+import type { Printer } from '../../presets/printer.js';
 import { outlineBounds } from '../../solid/convex.js';
 import { type Outline, polygonArea, rectangleOutline } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import { textOutlines } from '../../solid/text-outlines.js';
 import type { Cut } from '../common/cut.js';
+import { lessChords } from '../common/wall-in-file.js';
+import { thinnest, type Wall } from '../common/walls.js';
 import type { PlannedBody } from '../part-kind.js';
 
 type Point = readonly [number, number];
@@ -12,6 +15,8 @@ export interface Column {
   readonly outline: Outline;
   /** over the bed */
   readonly height: number;
+  /** its thinnest wall: of a ring its wall, of a block or post its width */
+  readonly wall: number;
   readonly cut?: Cut;
   /** the cut seen from above */
   readonly opening?: Opening;
@@ -116,7 +121,7 @@ function markShape(outlines: readonly Outline[], from: number, to: number): Shap
 /** A plate as a recipe, and what it must measure. */
 export function plateBody(
   { name, outline, thickness, columns, marks }: Plate,
-  { material, printer }: { readonly material: { readonly name: string } } & Pick<PlannedBody, 'printer'>,
+  { material, printer }: { readonly material: { readonly name: string }; readonly printer: Printer },
   { rise }: MarkStyle,
 ): PlannedBody {
   const raised = marks.flatMap(({ strokes }) => strokes);
@@ -154,5 +159,14 @@ export function plateBody(
       ],
     }),
     printer,
+    leastWall: lessChords(leastPlateWall({ thickness, columns }), printer.chordError),
   };
+}
+
+/** The thinnest wall of a plate by arithmetic: its own thickness, or that of what stands on it. */
+function leastPlateWall({ thickness, columns }: Pick<Plate, 'thickness' | 'columns'>): Wall {
+  return thinnest([
+    { where: 'plate', size: thickness },
+    ...columns.map(({ wall, height }) => ({ where: 'what stands on the plate', size: Math.min(wall, height) })),
+  ]);
 }

@@ -47,6 +47,7 @@ export function threadStation(design: ThreadedCoupon, step: ThreadStep, wall: nu
     column: (center) => ({
       outline: circleOutline({ radius: half, sides: columns, center }),
       height,
+      wall,
       opening: { kind: 'thread', center, minor: thread.minor, major: thread.major },
       cut: { ...bore, shape: { kind: 'moved', shape: bore.shape, by: [center[0], center[1], 0] } },
     }),

@@ -9,6 +9,7 @@ import { threadBore } from '../common/thread-bore.js';
 import { threadColumns } from '../common/thread-shape.js';
 import type { Expected, PlannedBody } from '../part-kind.js';
 import type { NutDesign, NutSizes } from './dimensions.js';
+import { leastWallInFile } from './least-wall.js';
 import { markShapes } from './mark.js';
 import { bodyOutline, flangeOutline } from './plan.js';
 import { boreOf, headRadius, openingRadius, pocketOf } from './pockets.js';
@@ -37,6 +38,7 @@ export function nutBody(design: NutDesign): PlannedBody {
     }),
     turnOver: topFace(design) === 'flange-face',
     printer,
+    leastWall: leastWallInFile(design),
   };
 }
 

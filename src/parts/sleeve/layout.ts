@@ -97,7 +97,7 @@ export function layOutClamp(sheet: SleeveSheet, task: ClampTask, assumptions: As
   ];
   const [lower, upper] = wishes.sort((a, b) => boreReach(a.bore).most - boreReach(b.bore).most) as [Wish, Wish];
   const least = Math.max(
-    ...wishes.map(({ bore, grip }) => leastClampRadius(boreReach(bore).slit, grip.clamp.screw, grip.clamp.washers)),
+    ...wishes.map(({ bore, grip }) => leastClampRadius(boreReach(bore), grip.clamp.screw, grip.clamp.washers)),
   );
   const outside = assumptions.or<number>(
     sheet.outside_diameter,
@@ -128,7 +128,7 @@ export function layOutClamp(sheet: SleeveSheet, task: ClampTask, assumptions: As
       `must be at least ${plain(lowerDepth + upper.length + web)} mm for both clamps`,
     );
   const clampAt = ({ bore, grip: { clamp } }: Wish, place: (height: number) => number) => ({
-    ...fitClamp({ radius: outside / 2, bore: boreReach(bore).slit, slit: SLIT_WIDTH }, clamp.screw, clamp.washers)!,
+    ...fitClamp({ radius: outside / 2, bore: boreReach(bore), slit: SLIT_WIDTH }, clamp.screw, clamp.washers)!,
     heights: clampHeights(clamp.screw, clamp.count, clamp.washers).heights.map(place),
   });
   const plan: SleevePlan = {

@@ -1,9 +1,11 @@
 import { clipped, outlineBounds } from '../../solid/convex.js';
 import { carvedArea, carvedBreaks, carvedShapes, clampVolume } from '../common/carved.js';
 import { sectionVolume } from '../common/section-volume.js';
+import { lessChords } from '../common/wall-in-file.js';
 import type { PlannedBody } from '../part-kind.js';
 import type { SizeChoice } from '../part-views.js';
 import type { SleeveDesign } from './dimensions.js';
+import { leastSleeveWall } from './least-wall.js';
 import { carvedSleeve } from './plan.js';
 
 /** The sleeve as a recipe, and what it must measure. */
@@ -26,5 +28,6 @@ export function sleeveBody(design: SleeveDesign, sizes: SizeChoice = 'printed'):
       ],
     }),
     printer,
+    leastWall: lessChords(leastSleeveWall(plan), printer.chordError),
   };
 }

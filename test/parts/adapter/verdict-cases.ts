@@ -46,6 +46,11 @@ const WIDE = { shape: 'round', diameter: 60 };
 
 /** A sheet for each word that each check can say. */
 export const ADAPTER_CASES: VerdictCases = {
+  'plate-neck': {
+    yes: [PLAIN, { plate: { cutouts: [{ at: [0, 19], diameter: 3 }] } }],
+    // the edge stands at 22 mm, the cut-out ends at 21
+    but: [PLAIN, { plate: { cutouts: [{ at: [0, 19.5], diameter: 3 }] } }],
+  },
   clocking: {
     yes: [PLAIN, {}],
     no: [PLAIN, { plate: { bore: 14 } }],

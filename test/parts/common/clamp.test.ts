@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { boreReach, roundReach } from '../../../src/parts/common/bore.js';
 import {
   type Clamp,
   clampHeights,
@@ -13,7 +14,9 @@ const bothWays = [false, true];
 
 describe('a clamp with washers', () => {
   it('stands in wider pockets that leave room for the washer, and for a nut driver', () => {
-    const [bare, wide] = bothWays.map((washers) => fitClamp({ radius: 20, bore: 4, slit: 1.5 }, 'M3', washers)!);
+    const [bare, wide] = bothWays.map(
+      (washers) => fitClamp({ radius: 20, bore: roundReach(4), slit: 1.5 }, 'M3', washers)!,
+    );
     // M3: washer 7, head 5.68 knurled, nut 6.01 over its corners
     expect(bare).toMatchObject({ washers: false, head: 6.18, nut: 5.7 });
     expect(wide!.head).toBeCloseTo(7.5, 9);
@@ -24,8 +27,8 @@ describe('a clamp with washers', () => {
 
   it.each(bothWays)('keeps head, nut and screw end under the outline, washers %s', (washers) => {
     const under = washers ? 0.5 : 0;
-    for (let radius = leastClampRadius(4, 'M3', washers); radius < 25; radius += 0.5) {
-      const clamp = fitClamp({ radius, bore: 4, slit: 1.5 }, 'M3', washers)!;
+    for (let radius = leastClampRadius(roundReach(4), 'M3', washers); radius < 25; radius += 0.5) {
+      const clamp = fitClamp({ radius, bore: roundReach(4), slit: 1.5 }, 'M3', washers)!;
       const { offset, headSeat, nutSeat, screwLength } = clamp;
       expect(Math.hypot(offset + 5.68 / 2, headSeat + under + 3)).toBeLessThanOrEqual(radius - 0.3 + 0.05);
       expect(Math.hypot(offset + 1.7, screwLength - under - headSeat)).toBeLessThanOrEqual(radius - 0.3 + 0.05);
@@ -35,8 +38,20 @@ describe('a clamp with washers', () => {
     }
   });
 
+  it.each(bothWays)('leaves a wall to the corner of a hexagonal bore, washers %s', (washers) => {
+    const bore = boreReach({ form: 'hexagon', diameter: 18.48, across: 16 });
+    for (let radius = leastClampRadius(bore, 'M3', washers); radius < 25; radius += 0.5) {
+      const clamp = fitClamp({ radius, bore, slit: 1.5 }, 'M3', washers)!;
+      // the corner beside the slit stands at 8 mm and 8·tan 30° = 4.62 mm
+      const toCorner = (half: number, seat: number) =>
+        Math.hypot(Math.max(0, clamp.offset - half - 8), Math.max(0, seat - 4.62));
+      expect(toCorner(clamp.head / 2, clamp.headSeat)).toBeGreaterThan(1.6);
+      expect(toCorner(nutPocketReach(clamp), clamp.nutSeat)).toBeGreaterThan(1.6);
+    }
+  });
+
   it('needs a larger outside and a longer hub', () => {
-    expect(leastClampRadius(4, 'M3', true)).toBeGreaterThan(leastClampRadius(4, 'M3', false));
+    expect(leastClampRadius(roundReach(4), 'M3', true)).toBeGreaterThan(leastClampRadius(roundReach(4), 'M3', false));
     expect(clampHeights('M3', 2, true).length).toBeGreaterThan(clampHeights('M3', 2, false).length);
     const heights = clampHeights('M3', 2, true).heights;
     // pockets of 8.01 mm with a wall of 1.6 mm and more between them
@@ -73,7 +88,7 @@ describe('the ring that a clamp closes', () => {
     expect(ring.offset).toBeCloseTo(4 + 1.7 + 1.7, 9);
     expect(ringFor({ bore: BORE, web: false, length: 10 }, screws)).toMatchObject({
       length: 10,
-      radius: (4 + leastClampRadius(4, 'M3', true)) / 2,
+      radius: (4 + leastClampRadius(roundReach(4), 'M3', true)) / 2,
     });
   });
 });
@@ -81,9 +96,9 @@ describe('the ring that a clamp closes', () => {
 describe('a clamp of each size', () => {
   it.each(['M2', 'M2.5', 'M3', 'M4', 'M5', 'M6'] as const)('%s fits from its least radius on', (screw) => {
     for (const washers of bothWays) {
-      const least = leastClampRadius(5, screw, washers);
+      const least = leastClampRadius(roundReach(5), screw, washers);
       const fits = (radius: number): Omit<Clamp, 'heights'> | undefined =>
-        fitClamp({ radius, bore: 5, slit: 1.5 }, screw, washers);
+        fitClamp({ radius, bore: roundReach(5), slit: 1.5 }, screw, washers);
       expect(fits(least)).toBeDefined();
       expect(fits(least - 0.5)).toBeUndefined();
     }

@@ -14,7 +14,7 @@ import {
   sleeveSeat,
   threadLength,
 } from './joints.js';
-import { clocking, headRoom, holeEdge, mountRoom } from './place.js';
+import { clocking, headRoom, holeEdge, mountRoom, plateNeck } from './place.js';
 import {
   catchNut,
   floatBacklashCheck,
@@ -32,6 +32,7 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   clocking,
   headRoom,
   holeEdge,
+  plateNeck,
   screwEnters,
   nutPosition,
   carriagePosition,

@@ -4,6 +4,7 @@ import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { cures, fits, LEAST_LIGAMENT } from '../cures.js';
 import { type AdapterDesign, roomLeft } from '../dimensions.js';
+import { thinnestNeck } from '../necks.js';
 import { insideEdge } from '../plan.js';
 import { LEAST_ROOM, widest } from '../walls.js';
 
@@ -79,6 +80,23 @@ export const holeEdge: AdapterCheck = {
       `${plain(worst.value, 2)} screw diameters from hole to edge, ${plain(worst.ligament)} mm beside the opening${cure}`,
       limits,
     );
+  },
+};
+
+/** Necks that a drawn outline or cut-outs leave; a round or hulled plate without cut-outs has none. */
+export const plateNeck: AdapterCheck = {
+  ...place,
+  id: 'plate-neck',
+  title: 'Thinnest place between edges and cut-outs',
+  unit: 'mm',
+  limits: soft({ min: LEAST_LIGAMENT }),
+  moves: 'plate.outline, plate.cutouts',
+  run: ({ layout: { plate } }, { pass: { min = LEAST_LIGAMENT } }) => {
+    if (plate.outline.shape !== 'polygon' && plate.cutouts.length === 0) return undefined;
+    const neck = thinnestNeck(plate);
+    if (neck === Infinity) return undefined;
+    const cure = neck < min ? '; move the cut-outs or the corners apart, or break off what runs out to a point' : '';
+    return valued(exactly(neck), `${plain(neck)} mm at the narrowest${cure}`);
   },
 };
 

@@ -2,6 +2,7 @@ import { type Check, hard, valued } from '../../../judge/check.js';
 import { plain } from '../../../units/format.js';
 import { scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
+import { besideBore, holesToBore } from '../walls.js';
 
 type NutCheck = Check<NutDesign>;
 
@@ -16,14 +17,11 @@ export const wall: NutCheck = {
   limits: hard({ min: 1.6 }),
   moves: 'body.diameter, holes.circle',
   run: ({ finished, holes, screw, printer }, limits) => {
-    const { body, thread, flange } = finished;
-    const across = Math.min(body.across, body.flats ?? Infinity, flange?.flats ?? Infinity);
+    const { thread } = finished;
     const spread = scaled(shifted(screw.major, -screw.major.likely), -0.5);
-    const beside = shifted(spread, (across - thread.major) / 2);
-    const inFlange = holes
-      ? Math.min(...holes.centres.map((c) => Math.hypot(...c))) - holes.diameter.likely / 2 - thread.major / 2
-      : Infinity;
-    const least = smallest(beside, shifted(spread, inFlange));
+    const beside = besideBore(finished, thread.major / 2);
+    const inFlange = holes ? holesToBore(holes.centres, holes.diameter.likely / 2, thread.major / 2) : Infinity;
+    const least = smallest(shifted(spread, beside), shifted(spread, inFlange));
     const lines = least.likely / printer.lineWidth;
     const own = limitsFor(printer.nozzle);
     const { min = 0 } = limits.of(own).pass;
@@ -31,7 +29,7 @@ export const wall: NutCheck = {
     const cure =
       least.least >= min
         ? ''
-        : inFlange < (across - thread.major) / 2
+        : inFlange < beside
           ? '; a larger circle of holes leaves more'
           : `; a body of ${plain(slimmest, 2)} mm is the slimmest for this screw`;
     return valued(least, `${plain(least.likely)} mm, ${plain(lines, 1)} lines${cure}`, own);

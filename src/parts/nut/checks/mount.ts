@@ -13,9 +13,10 @@ import { judgeCases, judgedTemperature } from '../../common/load-cases.js';
 import { fitPatterns } from '../../common/pattern-fit.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
 import type { Holes, NutDesign } from '../dimensions.js';
-import { edgeDistance, outsideBody } from '../edges.js';
+import { outsideBody } from '../edges.js';
 import { stopOf } from '../float.js';
 import { boreOf, headRadius, jointOf, openingRadius, pocketOf } from '../pockets.js';
+import { holesApart, holesToBore, holesToEdge } from '../walls.js';
 
 type NutCheck = Check<NutDesign>;
 const mount = { group: 'mount', question: 'mounts', source: 'common practice' } as const;
@@ -222,7 +223,7 @@ export const holeEdge: NutCheck = {
   run: ({ holes, finished }, { of }) => {
     if (!holes) return undefined;
     const unit = holes.screwDiameter || holes.diameter.likely;
-    const edge = Math.min(...holes.centres.map((centre) => edgeDistance(finished, centre)));
+    const edge = holesToEdge(finished, holes.centres, 0);
     const ligament = edge - openingRadius(holes);
     const least = (openingRadius(holes) + LEAST_LIGAMENT) / unit;
     const limits: Limits = { pass: { min: Math.max(1.5, least) }, fail: { min: Math.max(1, least) } };
@@ -249,18 +250,12 @@ export const holeSpacing: NutCheck = {
   moves: 'holes.count, holes.circle, holes.screw',
   run: ({ holes }, { pass: { min = 0 } }) => {
     if (!holes || holes.centres.length < 2) return undefined;
-    const between = least(
-      holes.centres.flatMap((a, i) => holes.centres.slice(i + 1).map((b) => Math.hypot(a[0] - b[0], a[1] - b[1]))),
-    );
-    const ligament = between - 2 * Math.max(openingRadius(holes), headRadius(holes) - LEAST_LIGAMENT / 2);
+    const reach = Math.max(openingRadius(holes), headRadius(holes) - LEAST_LIGAMENT / 2);
+    const ligament = holesApart(holes.centres, reach);
     const cure = ligament < min ? '; use fewer or smaller screws, or a larger circle' : '';
     return valued(exactly(ligament), `${plain(ligament)} mm between holes, their pockets and heads${cure}`);
   },
 };
-
-function least(values: readonly number[]): number {
-  return Math.min(...values);
-}
 
 /** The body must enter the carriage. */
 export const mountBore: NutCheck = {
@@ -375,9 +370,10 @@ export const pocketWall: NutCheck = {
 
 function pocketWallOf(holes: Holes, finished: NutDesign['finished']): number {
   const opening = openingRadius(holes);
-  const toEdge = Math.min(...holes.centres.map((centre) => edgeDistance(finished, centre)));
-  const toBore = Math.min(...holes.centres.map((centre) => Math.hypot(...centre))) - finished.thread.major / 2;
-  return Math.min(toEdge, toBore) - opening;
+  return Math.min(
+    holesToEdge(finished, holes.centres, opening),
+    holesToBore(holes.centres, opening, finished.thread.major / 2),
+  );
 }
 
 function floorCure(floor: number, least: number): string {

@@ -12,15 +12,22 @@ import { commonArea, sectionVolume } from '../../common/section-volume.js';
 import { alongY, roofedOutline } from '../../common/side-hole.js';
 import { threadBore } from '../../common/thread-bore.js';
 import { threadColumns } from '../../common/thread-shape.js';
+import { lessChords } from '../../common/wall-in-file.js';
+import { thinnest } from '../../common/walls.js';
 import type { Expected, PlannedBody } from '../../part-kind.js';
 import type { SizeChoice } from '../../part-views.js';
 import type { NutDesign, NutSizes } from '../dimensions.js';
+import { leastWallInFile } from '../least-wall.js';
 import { markShapes } from '../mark.js';
 import { bodyOutline } from '../plan.js';
 import { endsOf, holeCuts, hullOf, nutBody } from '../solid.js';
+import { followerWalls } from './least-wall.js';
+import { pinHoles } from './pin-holes.js';
 import type { Family } from './types.js';
 
 const FAR = 300;
+/** What cutters stand out by at least, so that no two of them end on one plane, mm. */
+const LEAST_OVERSHOOT = 0.01;
 
 /** The bodies of a nut, whatever its family. */
 export function nutBodies(design: NutDesign, sizes: SizeChoice = 'printed'): readonly PlannedBody[] {
@@ -92,6 +99,7 @@ function cutBody(design: NutDesign, { hull }: Drawing, cuts: readonly Cut[]): Pl
     },
     expected: () => ({ volume: hull.volume - total(cuts) - mark.taken, mark: mark.leeway, bounds: hull.bounds }),
     printer: design.printer,
+    leastWall: leastWallInFile(design),
   };
 }
 
@@ -138,20 +146,21 @@ function halves(design: NutDesign, family: Family & { kind: 'split' }, drawing: 
         bounds: upper ? [[lowest[0], 0, lowest[2]], highest] : [lowest, [highest[0], 0, highest[2]]],
       }),
       printer: design.printer,
+      leastWall: leastWallInFile(design),
     };
   });
 }
 
-/** Bores of the pins on either side, across the joint, a little longer than the pins. */
+/** What is bored for the pins. */
 function pinCuts({ pins }: Family & { kind: 'split' }, print: PrintSizes): Cut[] {
-  const outline = roofedOutline(print.inside(pins.diameter + 0.1) / 2);
-  const reach = print.across(pins.length / 2 + 0.25);
+  const { radius, offset, height, reach } = pinHoles(pins, print);
+  const outline = roofedOutline(radius);
   return [1, -1].map(
     (side): Cut => ({
       shape: {
         kind: 'feature',
         name: 'pin',
-        shape: alongY(outline, [side * print.across(pins.offset), print.along(pins.height)], -reach, reach),
+        shape: alongY(outline, [side * offset, height], -reach, reach),
       },
       volume: polygonArea(outline) * 2 * reach,
     }),
@@ -239,7 +248,10 @@ function pocketCut(pocket: NutPocket, opens: 'face' | 'end', { print, bottom, to
 function catchCut({ catchPocket }: NutDesign, drawing: Drawing): Cut[] {
   const { bore, print, top } = drawing;
   const floor = top - print.along(catchPocket!.depth);
-  return [threadBore({ ...bore, top: floor }), pocketCut(catchPocket!, 'end', drawing)];
+  // cutters that stood out farther would go into the walls of the pocket
+  const room = print.inside(catchPocket!.acrossFlats) / 2 - bore.thread.major / 2 - bore.leadIn;
+  const over = Math.min(OVERSHOOT, Math.max(LEAST_OVERSHOOT, room));
+  return [threadBore({ ...bore, top: floor, over }), pocketCut(catchPocket!, 'end', drawing)];
 }
 
 /** The main nut with its two tongues, and the follower in its place above it, its thread going on where the other ends. */
@@ -260,6 +272,7 @@ function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash
   const plainMain = whole(design, drawing, [threadBore(bore)]);
   const main = {
     printer: design.printer,
+    leastWall: leastWallInFile(design),
     recipe: {
       ...plainMain.recipe,
       shape: { kind: 'union', of: [plainMain.recipe.shape, ...bars.map(({ shape }) => shape)] } satisfies Shape,
@@ -305,6 +318,7 @@ function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash
       }),
       turnOver: true,
       printer: design.printer,
+      leastWall: lessChords(thinnest(followerWalls(family, drawing.sizes, print)), drawing.chordError),
     },
   ];
 }

@@ -1,12 +1,14 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
+import { CATCH_FINDING, CATCH_GAP, screwHolding } from '../../common/bought-nut.js';
 import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
 import { neededSpringForce, springForceOf } from './anti-backlash.js';
 import { nutSeat } from './nut-seat.js';
+import { pinHoles } from './pin-holes.js';
 import { splitHold } from './split-hold.js';
+import { aroundNut, holesToJoint } from './walls.js';
 
 type NutCheck = Check<NutDesign>;
 const about = { group: 'family', question: 'holds', source: 'common practice' } as const;
@@ -44,13 +46,7 @@ export const splitJoint: NutCheck = {
   moves: 'holes.start, holes.circle',
   run: ({ family, holes, finished }, { pass: { min = LEAST_LIGAMENT } }) => {
     if (family?.kind !== 'split' || !holes) return undefined;
-    const { pins } = family;
-    const reach = pins.length / 2 + 0.25;
-    const walls = holes.centres.map(([x, y]) => {
-      const toPin = Math.hypot(Math.abs(x) - pins.offset, Math.max(0, Math.abs(y) - reach));
-      return Math.min(Math.abs(y), toPin - pins.diameter / 2 - 0.1) - openingRadius(holes);
-    });
-    const least = Math.min(...walls);
+    const least = holesToJoint(pinHoles(family.pins), holes.centres, openingRadius(holes));
     const cure =
       least < min ? `; turn the pattern: holes.start: ${plain(180 / finished.holes!.centres.length)} deg, for one` : '';
     return valued(exactly(least), `${plain(least)} mm beside the plane through the axis along X${cure}`);
@@ -68,13 +64,8 @@ export const pocketRoom: NutCheck = {
   run: ({ family, catchPocket, finished, holes }, { pass: { min = LEAST_LIGAMENT } }) => {
     const pocket = family?.kind === 'holder' ? family.pocket : catchPocket;
     if (!pocket) return undefined;
-    const reach = nutPocketReach(pocket);
-    const outside = Math.min(finished.body.across, finished.body.flats ?? Infinity) / 2 - reach;
-    const beside =
-      holes && !finished.flange
-        ? holes.centres.map((centre) => Math.hypot(...centre) - openingRadius(holes) - reach)
-        : [];
-    const least = Math.min(outside, ...beside);
+    const beside = { centres: holes?.centres ?? [], opening: holes ? openingRadius(holes) : 0 };
+    const least = aroundNut(pocket, finished, beside);
     const cure = least < min ? `; make the body ${plain(2 * (min - least))} mm wider, or move the holes out` : '';
     return valued(exactly(least), `${plain(least)} mm beside the corners of the bought nut${cure}`);
   },

@@ -1,6 +1,7 @@
 import type { FastenerSize } from '../../../standards/fasteners/sizes.js';
 import { fault } from '../../../units/faults.js';
 import { plain } from '../../../units/format.js';
+import { roundReach } from '../../common/bore.js';
 import { type Clamp, clampHalfHeight, fitClamp, leastClampRadius } from '../../common/clamp.js';
 import { LEAST_WALL } from '../../common/walls.js';
 import type { NutSizes } from '../nut-sizes.js';
@@ -28,9 +29,9 @@ interface ClampWish {
 /** A screw across the body, beside the thread, in the middle of the height that is free. */
 export function clampAt({ body, length, relief }: NutSizes, { screw, inner, slit, low, field }: ClampWish): Clamp {
   const radius = body.across / 2;
-  const fitted = fitClamp({ radius, bore: inner, slit }, screw);
+  const fitted = fitClamp({ radius, bore: roundReach(inner), slit }, screw);
   if (!fitted) {
-    const least = leastClampRadius(inner, screw);
+    const least = leastClampRadius(roundReach(inner), screw);
     throw fault(
       'body.diameter',
       `${plain(body.across)} mm`,

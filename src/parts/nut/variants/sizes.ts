@@ -3,6 +3,7 @@ import { printedClamp } from '../../common/clamp.js';
 import { clampNames } from '../../common/clamp-names.js';
 import type { PrintSizes } from '../../common/print-sizes.js';
 import type { Sizes } from '../../part-kind.js';
+import { pinHoles } from './pin-holes.js';
 import type { Family } from './types.js';
 
 /** A thread that a holder does not have. */
@@ -32,7 +33,7 @@ function sizesOf(family: Family, print: PrintSizes): Sizes {
   switch (family.kind) {
     case 'split':
       return {
-        pin_hole_diameter: print.inside(family.pins.diameter + 0.1),
+        pin_hole_diameter: 2 * pinHoles(family.pins, print).radius,
         pin_offset: print.across(family.pins.offset),
         pin_height: print.along(family.pins.height),
         ...(family.clamp ? clampNames(printedClamp(family.clamp, print)) : {}),

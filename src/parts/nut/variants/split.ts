@@ -33,7 +33,7 @@ export function splitOf(sheet: FamilySheet, { finished }: FamilyBase, notes: Ass
 }
 
 /** Radius that is left around a pin: of the flange where the pin lies in it, else of the body. */
-function pinReach({ flange, body }: NutSizes, height: number): number {
+export function pinReach({ flange, body }: NutSizes, height: number): number {
   const inFlange = flange && height + 2 * LEAST_WALL < flange.thickness;
   return (inFlange ? Math.min(...flange.size, flange.flats ?? Infinity) : body.across) / 2;
 }

@@ -4,6 +4,7 @@ import { clampAxesAlong } from '../../../common/drawn/clamp-axes.js';
 import type { HoleRow } from '../../../part-views.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
+import { pinHoles } from '../pin-holes.js';
 import type { Family } from '../types.js';
 import { clampRow, seatWords } from './clamped.js';
 import type { PinInSight } from './pin-in-sight.js';
@@ -19,12 +20,9 @@ const APART = 0.35;
 export function splitMember(nut: NutInSight, family: Family & { kind: 'split' }, plain: Member): Member {
   const { print, sizes, design } = nut;
   const clamp = family.clamp && printedClamp(family.clamp, print);
-  const { diameter, offset, height, length } = family.pins;
-  const pin: PinInSight = {
-    diameter: print.inside(diameter + 0.1),
-    offset: print.across(offset),
-    height: print.along(height),
-  };
+  const { diameter, length } = family.pins;
+  const { radius, offset, height } = pinHoles(family.pins, print);
+  const pin: PinInSight = { diameter: 2 * radius, offset, height };
   const away = APART * design.printed.body.across;
   return {
     ...plain,

@@ -1,0 +1,24 @@
+import { heldWalls } from '../common/hub-walls.js';
+import { thinnest, type Wall } from '../common/walls.js';
+import type { SleevePlan } from './plan.js';
+
+/** The thinnest wall of a sleeve by arithmetic: beside bores, pockets and slit, between its two ends, and of its web. Sizes of one kind. */
+export function leastSleeveWall({ outside, length, slit, bores, clamps }: SleevePlan): Wall {
+  const web = length - bores.reduce((sum, held) => sum + (held?.depth ?? 0), 0);
+  const ends = bores.flatMap((held, i) => {
+    if (!held) return [];
+    const clamp = clamps[i];
+    const heights = clamp && (i === 0 ? clamp.heights : clamp.heights.map((height) => length - height));
+    return heldWalls({
+      outside,
+      bore: held.bore,
+      slit: { width: slit, length: held.depth, web: false },
+      ...(clamp && heights ? { clamp: { ...clamp, heights } } : {}),
+    });
+  });
+  return thinnest([
+    ...ends,
+    { where: 'length', size: length },
+    ...(bores[1] ? [{ where: 'web between the bores', size: web }] : []),
+  ]);
+}

@@ -153,6 +153,7 @@ describe('model and makePart', () => {
       ['solid-bounds', 'pass'],
       ['measured-wall', 'pass'],
       ['measured-overhang', 'pass'],
+      ['solid-wall', 'pass'],
       ['mate-play', 'pass'],
     ]);
     expect(JSON.parse(new TextDecoder().decode(files[1]!.bytes))).toEqual(report);

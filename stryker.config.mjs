@@ -2,10 +2,10 @@
 const list = (name) => (process.env[name] ?? '').split(' ').filter((word) => word !== '');
 
 export default {
-  testRunner: 'vitest',
+  testRunner: 'in-process',
+  plugins: ['./scripts/mutants/runner.mjs'],
   // its TypeScript preprocessor knows older compilers only; the runner strips types by itself
   tsconfigFile: 'none',
-  vitest: { configFile: 'vitest.mutants.config.ts', related: false },
   mutate: list('MUTANTS'),
   // messages are worded freely; figures, comparisons and choices are what must be held
   mutator: { excludedMutations: ['StringLiteral'] },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Bounds, CheckFacts, Finding, Verdict } from '../../src/judge/check.js';
+import { findingOf } from './one-finding.js';
 
 /** A row of a kind's table: which check finds what of which changes to a plain sheet, and why. */
 export type VerdictCase<Changes> = readonly [id: string, found: Verdict | 'not-told', changes: Changes, why: string];
@@ -8,30 +9,25 @@ export type VerdictCase<Changes> = readonly [id: string, found: Verdict | 'not-t
 interface VerdictTable<Changes> {
   readonly checks: readonly CheckFacts[];
   readonly cases: readonly VerdictCase<Changes>[];
-  readonly findingsOf: (changes: Changes) => readonly Finding[];
+  readonly sheetOf: (changes: Changes) => object;
   /** verdicts that no sheet reaches, such as `wall: fail`, each with the reason */
   readonly never?: Readonly<Record<string, string>>;
 }
 
 /** Tries every row, and demands one for each verdict that the limits of a check allow. */
-export function everyVerdict<Changes>({ checks, cases, findingsOf, never = {} }: VerdictTable<Changes>): void {
-  const known = new Map<string, readonly Finding[]>();
-  const rowsOf = (changes: Changes) => {
-    const key = JSON.stringify(changes, (_, value) => (value === undefined ? 'left out' : value));
-    if (!known.has(key)) known.set(key, findingsOf(changes));
-    return known.get(key)!;
-  };
-
+export function everyVerdict<Changes>({ checks, cases, sheetOf, never = {} }: VerdictTable<Changes>): void {
   describe('every verdict of every check', () => {
     it.each(cases)('%s: %s, %o, %s', (id, found, changes) => {
-      const row = rowsOf(changes).find((finding) => finding.id === id);
+      const row = findingOf(sheetOf(changes), id);
       expect(row && outcomeOf(row), JSON.stringify(row)).toBe(found);
     });
 
-    it('has a case for each verdict that its limits allow', () => {
-      const all = cases.flatMap(([, , changes]) => rowsOf(changes));
+    it('has a case for each word that its limits allow', () => {
       const missing = checks.flatMap(({ id }) => {
-        const wanted = new Set(all.filter((row) => row.id === id).flatMap(allowedBy));
+        const found = cases.flatMap(([about, , changes]) =>
+          about === id ? findingOf(sheetOf(changes), id) : undefined,
+        );
+        const wanted = new Set(found.flatMap((row) => (row ? allowedBy(row) : [])));
         const tried = new Set(cases.filter((row) => row[0] === id).map(([, found]) => found));
         return wanted.size === 0
           ? [`${id}: any`]

@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { SOLID_GROUP } from '../../src/judge/accept.js';
 import type { Finding, Word } from '../../src/judge/check.js';
-import type { LimitChanges } from '../../src/judge/run-checks.js';
 import { PROFILE_CHECKS } from '../../src/parts/common/profile-checks.js';
-import { type Design, design } from '../../src/pipeline/design.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { changed } from './nut-sheets.js';
+import { findingOf } from './one-finding.js';
 
 type Tree = { readonly [key: string]: unknown };
 
@@ -36,7 +35,7 @@ export function verdictGate(kind: string, cases: VerdictCases, bare: Tree): void
       typeof one === 'string' || one === undefined ? [] : [{ id, word, one: one as Sheet }],
     ),
   );
-  const find = (one: Sheet, id: string) => findingOf(known, one, id);
+  const find = ([base, changes]: Sheet, id: string) => findingOf(changed(base, changes), id);
 
   describe(`the checks of the kind ${kind}`, () => {
     it.each(rows)('$id says $word', ({ id, word, one }) => {
@@ -107,18 +106,4 @@ function wantedWords(findings: readonly Finding[]): Word[] {
     if (uncertainty > 0) words.add('perhaps');
   }
   return [...words];
-}
-
-const designs = new Map<string, Design>();
-
-/** Mutation testing must see which test runs what, so there nothing is kept from one test for the next. */
-const KEEP = process.env.MUTANT_TESTS === undefined;
-
-/** What one check finds of a sheet; the same sheet is worked out once. */
-function findingOf(kind: (typeof KINDS)[number], [base, changes]: Sheet, id: string): Finding | undefined {
-  const { limits = {}, ...sheet } = changed(base, changes);
-  const key = JSON.stringify(sheet);
-  const made = designs.get(key) ?? design(sheet);
-  if (KEEP) designs.set(key, made);
-  return kind.runChecks(made, limits as LimitChanges, id).at(-1);
 }

@@ -20,10 +20,10 @@ const mass: CouponCheck = {
   unit: 'g',
   limits: soft({ max: 15 }),
   moves: 'purposes, scale.height, thread.steps, pockets.steps',
-  run: (design, { pass: { max = Infinity } }) => {
+  run: (design, { pass }) => {
     const volume = couponVolume(design);
     const grams = (volume / 1000) * design.material.density;
-    const cure = grams > max ? '; fewer purposes or steps make it lighter' : '';
+    const cure = keeps(grams, pass) ? '' : '; fewer purposes or steps make it lighter';
     return valued(exactly(grams), `${plain(volume / 1000, 1)} cm³ of ${design.material.name}${cure}`);
   },
 };
@@ -37,12 +37,12 @@ const time: CouponCheck = {
   unit: 'min',
   limits: soft({ max: 90 }),
   moves: 'purposes, printer.layer',
-  run: (design, { pass: { max = Infinity } }) => {
+  run: (design, { pass }) => {
     const { minutes, speed } = printTime(couponVolume(design), design.printer);
     const { layer, lineWidth } = design.printer;
     return valued(
       exactly(minutes),
-      `solid, layers of ${plain(layer)} mm, lines of ${plain(lineWidth)} mm at ${plain(speed)} mm/s on the mean, travel included${minutes > max ? '; fewer purposes or a thicker layer take less' : ''}`,
+      `solid, layers of ${plain(layer)} mm, lines of ${plain(lineWidth)} mm at ${plain(speed)} mm/s on the mean, travel included${keeps(minutes, pass) ? '' : '; fewer purposes or a thicker layer take less'}`,
     );
   },
 };
@@ -55,10 +55,11 @@ const diameters: CouponCheck = {
   unit: '',
   limits: soft({ min: 4 }),
   moves: 'bores',
-  run: ({ plan }, { pass: { min = 0 } }) => {
+  run: ({ plan }, { pass }) => {
     if (!plan.diameters) return undefined;
+    const { min = 0 } = pass;
     const different = new Set(plan.diameters).size;
-    const cure = different < min ? `; ${plain(min - different)} more in bores` : '';
+    const cure = keeps(different, pass) ? '' : `; ${plain(min - different)} more in bores`;
     return valued(
       exactly(different),
       `${different} in all; a line over the diameter wants ${plain(min)}, so that a misread one shows${cure}`,

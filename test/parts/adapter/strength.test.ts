@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { check, design } from '../../../src/index.js';
 import type { Finding } from '../../../src/judge/check.js';
 import { changed } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
 
 /** A nut's plate between two screws far from it. */
 const FAR = {
@@ -22,8 +23,7 @@ const FAR = {
 
 type Tree = Record<string, unknown>;
 const sheet = (changes: Tree = {}) => changed(FAR, changes);
-const found = (id: string, changes: Tree = {}): Finding | undefined =>
-  check(design(sheet(changes))).checks.find((row) => row.id === id);
+const found = (id: string, changes: Tree = {}): Finding | undefined => findingOf(sheet(changes), id);
 
 describe('plate-bending', () => {
   it('takes the section at the flange: 125 N × 39 mm on 21 × 7 mm, 28.4 MPa, which PETG does not bear at 45 °C', () => {

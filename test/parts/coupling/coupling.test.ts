@@ -6,10 +6,10 @@ import { makePart } from '../../../src/pipeline/make.js';
 import { measureMesh } from '../../../src/solid/measure.js';
 import { InputError } from '../../../src/units/faults.js';
 import { BOUGHT_HUBS, couplingSheet } from '../../support/coupling-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
 
 const reportOf = (changes: Parameters<typeof couplingSheet>[0] = {}) => check(design(couplingSheet(changes)));
-const rowOf = (changes: Parameters<typeof couplingSheet>[0], id: string) =>
-  reportOf(changes).checks.find((row) => row.id === id);
+const rowOf = (changes: Parameters<typeof couplingSheet>[0], id: string) => findingOf(couplingSheet(changes), id);
 
 function faultsOf(changes: Parameters<typeof couplingSheet>[0]) {
   try {

@@ -86,6 +86,46 @@ describe('the usual coupon', () => {
   );
 });
 
+describe('the checks', () => {
+  it('weigh plates, columns and marks', () => {
+    const sheet = { ...SHEET, material: 'pc' };
+    const mm3 = couponBodies(coupon(sheet)).map(({ expected }) => expected().volume + expected().mark);
+    const volume = mm3.reduce((sum, one) => sum + one, 0);
+    const { value, message } = findings(sheet).get('coupon-mass')!;
+    // polycarbonate: 1.2 g/cm³
+    expect(value).toBeCloseTo((1.2 * volume) / 1000, 5);
+    expect(message).toBe(`${Math.round(volume / 100) / 10} cm³ of pc`);
+  });
+
+  it('say how well a reading tells the shrink, and how many bores are missing', () => {
+    const found = findings({ ...SHEET, bores: [6], scale: { span: 60, height: 30 } });
+    // readings of ± 0.03 mm: 0.03 / 60 = 0.05 %, 0.03 / 30 = 0.1 %
+    expect(found.get('coupon-span')!.message).toBe('one reading tells the shrink to 0.05 %');
+    expect(found.get('coupon-height')!.message).toMatch(/^one reading tells the shrink to 0.1 %; .*scale.height/);
+    expect(found.get('coupon-diameters')!.message).toMatch(/; 3 more in bores$/);
+  });
+
+  it('are silent on what is not asked for', () => {
+    const ids = (purposes: string) => [...findings({ ...SHEET, purposes }).keys()];
+    const wanted = { scale: ['coupon-span', 'coupon-height'], bores: ['coupon-diameters'] };
+    const thread = ['print-layers', 'print-thread-depth'];
+    expect(ids('scale')).toEqual(expect.arrayContaining(wanted.scale));
+    expect(ids('bores')).toEqual(expect.arrayContaining(wanted.bores));
+    expect(ids('thread')).toEqual(expect.arrayContaining(thread));
+    for (const other of [...wanted.bores, ...thread]) expect(ids('scale')).not.toContain(other);
+    for (const other of [...wanted.scale, ...thread]) expect(ids('bores')).not.toContain(other);
+  });
+
+  it.each([
+    [{ shrink: 'file', holes: 'file' }, 'pass'],
+    [{ shrink: 'slicer', holes: 'file' }, 'caution'],
+    [{ shrink: 'file', holes: 'slicer' }, 'caution'],
+  ])('ask for a slicer that corrects neither: %j', (compensation, verdict) => {
+    const sheet = { ...SHEET, printer: { ...SHEET.printer, compensation } };
+    expect(findings(sheet).get('shrink-applied-once')).toMatchObject({ verdict });
+  });
+});
+
 describe('the file', () => {
   it('holds bores and posts as they are marked, not compensated', async () => {
     const { files } = await makePart({ ...SHEET, purposes: 'bores', bores: [6] }, { kernel });

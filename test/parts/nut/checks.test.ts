@@ -2,13 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { check, design } from '../../../src/index.js';
 import type { Finding } from '../../../src/judge/check.js';
 import { nutSheet } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
 
 function findings(changes: Record<string, unknown>): readonly Finding[] {
   return check(design(nutSheet(changes))).checks;
 }
 
 function finding(id: string, changes: Record<string, unknown> = {}): Finding {
-  const found = findings(changes).find((row) => row.id === id);
+  const found = findingOf(nutSheet(changes), id);
   if (!found) throw new Error(`${id} did not run`);
   return found;
 }

@@ -14,6 +14,7 @@ import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../../src/solid/mate.js';
 import { InputError } from '../../../src/units/faults.js';
 import { FAMILY_BASE, METAL, SPRING } from '../../support/family-sheet.js';
+import { findingOf } from '../../support/one-finding.js';
 import { soundOrRefused } from '../../support/sound-or-refused.js';
 import { randomFamily } from './random-family.js';
 
@@ -28,7 +29,7 @@ const BASE = {
 };
 
 const nutDesign = (sheet: object): NutDesign => designNut(nutSchema.parse(sheet), SHIPPED);
-const finding = (sheet: object, id: string) => check(design(sheet)).checks.find((one) => one.id === id);
+const finding = findingOf;
 const still = { by: [0, 0, 0] as const, turn: 0 };
 
 describe('members of the nut family', () => {

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { check, design } from '../../../src/index.js';
 import type { Finding } from '../../../src/judge/check.js';
 import { nutSheet } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
 
 function found(id: string, sheet: object): Finding | undefined {
-  return check(design(sheet)).checks.find((row) => row.id === id);
+  return findingOf(sheet, id);
 }
 
 /** A narrow flange on two ears. */

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { check, design } from '../../../src/index.js';
 import type { Finding } from '../../../src/judge/check.js';
 import { nutSheet } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
 
 function found(id: string, changes: Record<string, unknown> = {}): Finding | undefined {
-  return check(design(nutSheet(changes))).checks.find((row) => row.id === id);
+  return findingOf(nutSheet(changes), id);
 }
 
 const PATTERN = { count: 4, circle: '27 ± 0 mm', start: 45, diameter: 3.6, screw: 'M3' };

@@ -2,9 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { changed } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
 import { BUSH, CLAMP } from '../../support/sleeve-sheets.js';
 
-const finding = (sheet: object, id: string) => check(design(sheet)).checks.find((row) => row.id === id);
+const finding = findingOf;
 const clamp = (changes: Record<string, unknown>) => changed(CLAMP, changes);
 
 describe('a sleeve worked by hand', () => {

@@ -1,6 +1,4 @@
 import { SLEEVE_CHECKS } from '../../../src/parts/sleeve/checks.js';
-import { check } from '../../../src/pipeline/check.js';
-import { design } from '../../../src/pipeline/design.js';
 import { everyVerdict, type VerdictCase } from '../../support/every-verdict.js';
 import { changed } from '../../support/nut-sheets.js';
 import { BUSH, CLAMP } from '../../support/sleeve-sheets.js';
@@ -96,6 +94,6 @@ const BODY: readonly VerdictCase<Tree>[] = [
 everyVerdict<Tree>({
   checks: SLEEVE_CHECKS,
   cases: [...AXIAL, ...GRIP, ...BODY],
-  findingsOf: (sheet) => check(design(sheet)).checks,
+  sheetOf: (sheet) => sheet,
   never: { 'wall: fail': 'the layout refuses an outline with less' },
 });

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { InputError } from '../../../src/units/faults.js';
 import { changed } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
 import { BUSH, CLAMP } from '../../support/sleeve-sheets.js';
 
 type Tree = { readonly [key: string]: unknown };
-const rowOf = (sheet: Tree, id: string) => check(design(sheet)).checks.find((row) => row.id === id);
+const rowOf = (sheet: Tree, id: string) => findingOf(sheet, id);
 
 describe('a sleeve', () => {
   it.each([

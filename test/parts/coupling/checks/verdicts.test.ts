@@ -1,6 +1,4 @@
 import { COUPLING_CHECKS } from '../../../../src/parts/coupling/checks/index.js';
-import { check } from '../../../../src/pipeline/check.js';
-import { design } from '../../../../src/pipeline/design.js';
 import { couplingSheet } from '../../../support/coupling-sheets.js';
 import { everyVerdict, type VerdictCase } from '../../../support/every-verdict.js';
 
@@ -184,5 +182,5 @@ everyVerdict<Changes>({
   checks: COUPLING_CHECKS,
   cases: [...GRIP, ...BODY, ...AXIS, ...INSERT],
   never: { 'wall: fail': 'the layout refuses an outline with less' },
-  findingsOf: (changes) => check(design(couplingSheet(changes))).checks,
+  sheetOf: couplingSheet,
 });

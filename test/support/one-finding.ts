@@ -1,0 +1,19 @@
+import type { Finding } from '../../src/judge/check.js';
+import { type Design, design } from '../../src/pipeline/design.js';
+import { kindOfDesign } from '../../src/pipeline/find-kind.js';
+import { KINDS } from '../../src/pipeline/kinds.js';
+import { resolveLimits } from '../../src/pipeline/resolve-limits.js';
+
+/** Mutation testing must see which test runs what, so there nothing is kept from one test for the next. */
+const KEEP = process.env.MUTANT_TESTS === undefined;
+
+const designs = new Map<string, Design>();
+
+/** What one check finds of a sheet, without running the others; the same sheet is worked out once. */
+export function findingOf(sheet: object, id: string): Finding | undefined {
+  const key = JSON.stringify(sheet);
+  const made = designs.get(key) ?? design(sheet);
+  if (KEEP) designs.set(key, made);
+  const kind = kindOfDesign(KINDS, made);
+  return kind.runChecks(made, resolveLimits(made.limits, kind, made), id).at(-1);
+}

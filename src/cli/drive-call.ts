@@ -9,7 +9,7 @@ import type { Fields } from '../sheet/merge.js';
 import { type DriveQuestion, readDuty, readQuestion } from './drive-options.js';
 import { type DriveSource, isSheet, openDriveSource, screwNamed } from './drive-source.js';
 import { EXIT } from './exit-codes.js';
-import { type Io, wantsColour } from './io.js';
+import { type Io, wantsColour, widthOf } from './io.js';
 import { tellFaults } from './tell-faults.js';
 
 /** What `drive` was called with. */
@@ -52,7 +52,7 @@ export async function driveCall(args: DriveArgs, io: Io): Promise<number> {
           });
     if (args.json === true) io.stdout.write(jsonText({ ...comparison, ...(travel && { travel }) }));
     else {
-      const options = { colour: wantsColour(io) };
+      const options = { colour: wantsColour(io), width: widthOf(io) };
       io.stdout.write(
         travel === undefined
           ? comparisonText(comparison, duty, { ...options, levelled: question.endDifference !== undefined })

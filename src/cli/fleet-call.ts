@@ -30,7 +30,7 @@ import { writeNewFile } from '../work/writer/files.js';
 import { EXIT } from './exit-codes.js';
 import { fleetLines, foreseenLines, shortening, troubleLines } from './fleet-lines.js';
 import { progressLines } from './fleet-progress.js';
-import type { Io } from './io.js';
+import { type Io, widthOf } from './io.js';
 import { requireFormats } from './require-formats.js';
 
 /** What was typed. */
@@ -104,7 +104,7 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
     });
     run.end();
     if (args.json) for (const piece of text) io.stdout.write(piece);
-    else io.stdout.write(`${fleetLines(result, watch.troubles, out).join('\n')}\n`);
+    else io.stdout.write(`${fleetLines(result, watch.troubles, out, widthOf(io)).join('\n')}\n`);
     if (result.stopped) io.stderr.write('stopped before the end; the same command goes on from here\n');
     return Math.max(least, watch.code(result));
   } finally {
@@ -188,7 +188,9 @@ async function showForeseen(
   const parts = await foresee(plan, stores, { kinds: KINDS, presets });
   const odd = [...oddReadings(plan.parts)].flatMap(([{ machine }, found]) => found.map((one) => ({ machine, ...one })));
   const lines = odd.map(({ machine, role, message }) => `${machine} ${role}: ${message}`);
-  io.stdout.write(json ? jsonText({ fleet: plan.fleet, parts, odd }) : `${foreseenLines(parts, lines).join('\n')}\n`);
+  io.stdout.write(
+    json ? jsonText({ fleet: plan.fleet, parts, odd }) : `${foreseenLines(parts, lines, widthOf(io)).join('\n')}\n`,
+  );
   const isWhole = parts.every(({ would }) => would === 'make' || would === 'reuse');
   return Math.max(least, isWhole ? EXIT.done : EXIT.failed);
 }

@@ -1,5 +1,6 @@
 import { leftWords, STANDING_WORDS } from '../fleet/counts.js';
 import type { MachineRows, Standing } from '../fleet/manifest.js';
+import { WIDTH, wrapped } from '../output/terminal/layout.js';
 import { plain } from '../units/format.js';
 import type { Foreseen } from '../work/fleet/foresee.js';
 import type { FleetResult } from '../work/fleet/run-fleet.js';
@@ -11,10 +12,11 @@ export function fleetLines(
   { manifest, made, reused, refused, tooLarge }: FleetResult,
   troubles: Shortened,
   out: string,
+  width?: number,
 ): string[] {
   const { counts, fleet, verdict, plates, filament } = manifest;
   const grams = filament.map(({ material, mass }) => `${material} ${plain(mass, 0)} g`).join(', ');
-  return [
+  const lines = [
     `${loud(verdict)}  ${fleet}: ${counts.complete} of ${counts.machines} machines complete`,
     `  ${[`${counts.parts.made} of ${counts.parts.all} parts made`, ...leftWords(counts)].join(', ')}`,
     `  ${counts.pieces} pieces to print, ${counts.files} files for printers; of distinct parts ${made} made, ${reused} reused, ${refused} refused`,
@@ -24,6 +26,7 @@ export function fleetLines(
     ...shortened(tooLarge.map((label) => `  ${label}: larger than the plate`)),
     `written: ${out}`,
   ];
+  return lines.flatMap((line) => fitted(line, width));
 }
 
 /** One line for everything that keeps a machine from being complete. */
@@ -46,7 +49,7 @@ export function troubleLines({ machine: row, parts }: MachineRows): string[] {
 }
 
 /** What a run would do. */
-export function foreseenLines(parts: readonly Foreseen[], odd: readonly string[] = []): string[] {
+export function foreseenLines(parts: readonly Foreseen[], odd: readonly string[] = [], width?: number): string[] {
   const count = (would: Foreseen['would']) => parts.filter((part) => part.would === would).length;
   const rows = parts.map(({ would, name, wanted, reasons }) => {
     const named = wanted.slice(0, MOST_NAMED).map(({ machine, role, pieces }) => `${machine} ${role}${times(pieces)}`);
@@ -59,7 +62,16 @@ export function foreseenLines(parts: readonly Foreseen[], odd: readonly string[]
   });
   const unmeasured = count('measure') > 0 ? `, ${count('measure')} not measured` : '';
   const head = `${count('make')} parts to make, ${count('reuse')} to reuse, ${count('refuse')} refused${unmeasured}`;
-  return [head, ...shortened([...odd.map((line) => `  ${line}`), ...rows])];
+  const lines = [head, ...shortened([...odd.map((line) => `  ${line}`), ...rows])];
+  return lines.flatMap((line) => line.split('\n').flatMap((one) => fitted(one, width)));
+}
+
+/** A line that is too long goes on below, two columns further in than it begins. */
+function fitted(line: string, width = WIDTH): string[] {
+  if (line.length <= width) return [line];
+  const indent = line.length - line.trimStart().length;
+  const [first = '', ...rest] = wrapped(line, 0, width - indent - 2);
+  return [' '.repeat(indent) + first, ...rest.map((one) => ' '.repeat(indent + 2) + one)];
 }
 
 /** A distinct part may be wanted by thousands of machines. */

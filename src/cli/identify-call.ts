@@ -12,7 +12,7 @@ import { validate } from '../sheet/validate.js';
 import { fault } from '../units/faults.js';
 import { readInput } from '../work/read-input.js';
 import { EXIT } from './exit-codes.js';
-import { type Io, wantsColour } from './io.js';
+import { type Io, wantsColour, widthOf } from './io.js';
 import { tellFaults } from './tell-faults.js';
 import { listed, namingOptions, paired, plainValue, type TypedField, typedFields } from './typed.js';
 
@@ -87,7 +87,7 @@ function answer(args: IdentifyArgs, fields: Fields, typed: Fields, locate: Locat
   io.stdout.write(
     args.json === true
       ? jsonText(identificationJson(found))
-      : identificationText(found, readings, { colour: wantsColour(io) }),
+      : identificationText(found, readings, { colour: wantsColour(io), width: widthOf(io) }),
   );
   return EXIT.done;
 }

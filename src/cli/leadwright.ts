@@ -9,6 +9,8 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.stderr.write(`leadwright: stdout cannot be written: ${diskReason(error)}\n`);
   process.exit(EXIT.wrong);
 });
+// nobody is left to tell
+process.stderr.on('error', () => undefined);
 
 process.exitCode = await run(process.argv.slice(2), {
   stdout: process.stdout,

@@ -93,9 +93,7 @@ export function screwBlock(
   if (fitting && readings.starts !== undefined && readings.starts !== fitting.starts)
     lines.push(`starts: ${readings.starts}`);
   if (designation === undefined)
-    lines.push(
-      `form: ${screw.form}${readings.crest === undefined ? '  # of the nearest series: look at the crests' : ''}`,
-    );
+    lines.push(`form: ${screw.form}${readings.crest === undefined ? '  # nearest series: look at the crests' : ''}`);
   if (screw.major !== undefined) lines.push(`major: ${around('major', screw.major)}`);
   else if (designation === undefined) lines.push('# major: measure it over the crests');
   // A named screw's pitch is better known from its name than from calipers.
@@ -105,7 +103,7 @@ export function screwBlock(
     else lines.push(screw.pitch === undefined ? '# pitch: measure it over 10 pitches' : `pitch: ${screw.pitch} mm`);
     if (travel === undefined)
       lines.push(
-        `starts: ${screw.starts}${readings.starts === undefined ? '  # assumed: count the grooves that begin at its end' : ''}`,
+        `starts: ${screw.starts}${readings.starts === undefined ? '  # assumed: count the grooves at its end' : ''}`,
       );
     else lines.push(`travel: {turns: ${travel.turns}, length: ${around('travel', travel.length)}}`);
     lines.push(readings.hand === undefined ? '# hand: right or left, look at the screw' : `hand: ${readings.hand}`);

@@ -6,7 +6,7 @@ import { briefLines, headLines, overrideLines, questionLines } from './terminal/
 import { loudCheck, quietChecks } from './terminal/check-lines.js';
 import { driveLines } from './terminal/drive-lines.js';
 import { fitLines } from './terminal/fit-lines.js';
-import { beside, columns, wrapped } from './terminal/layout.js';
+import { beside, columns, WIDTH, wrapped } from './terminal/layout.js';
 import { type Paint, paint } from './terminal/paint.js';
 import { type Section, sectionsText } from './terminal/sections.js';
 import { sizeLines } from './terminal/size-lines.js';
@@ -42,7 +42,7 @@ export function terminalReport(
 function wholeSections(
   report: Report,
   style: Paint,
-  { written, width }: Pick<TerminalOptions, 'written' | 'width'>,
+  { written, width = WIDTH }: Pick<TerminalOptions, 'written' | 'width'>,
 ): Section[] {
   const { checks, first } = report;
   const of = (verdict: Finding['verdict']) => checks.filter((finding) => finding.verdict === verdict);
@@ -60,7 +60,7 @@ function wholeSections(
     [
       'Sizes',
       [
-        ...sizeLines(report.dimensions, report.units),
+        ...sizeLines(report.dimensions, width, report.units),
         ...wrapped(report.applied, 2, width),
         ...wrapped(report.figures ?? '', 2, width),
       ],
@@ -68,7 +68,13 @@ function wholeSections(
     ['Fit on the bench', report.fit ? fitLines(report.fit, width, report.units) : []],
     ['Drive', report.drive ? driveLines(report.drive, width) : []],
     ['Printing', printLines(report, width)],
-    ['Hardware', columns(report.hardware.map(({ item, size, count }) => [`  ${count} ×`, size, item]))],
+    [
+      'Hardware',
+      columns(
+        report.hardware.map(({ item, size, count }) => [`  ${count} ×`, size, item]),
+        { width },
+      ),
+    ],
     ['Taken as given', assumptionLines(report, width)],
     ['Mind', report.cautions.flatMap((caution) => beside('  –', 4, caution, width))],
     ['In short', headLines(report, style, width)],
@@ -90,7 +96,7 @@ function topLines(report: Report, written: readonly string[] | undefined, style:
   ];
 }
 
-function printLines({ print, bodies }: Report, width?: number): string[] {
+function printLines({ print, bodies }: Report, width: number): string[] {
   const rows = bodies.map(({ file, material, facets, volume, mass }) => [
     `  ${file}`,
     material,
@@ -98,9 +104,12 @@ function printLines({ print, bodies }: Report, width?: number): string[] {
     `${plain(mass, 1)} g`,
     `${facets} facets`,
   ]);
-  if (!print) return columns(rows, [2, 3, 4]);
+  if (!print) return columns(rows, { right: [2, 3, 4], width });
   const support = print.support === 'none' ? 'no support' : 'with support';
-  return [...columns(rows, [2, 3, 4]), ...wrapped(`face up: ${print.face_up}, ${support}; ${print.why}`, 2, width)];
+  return [
+    ...columns(rows, { right: [2, 3, 4], width }),
+    ...wrapped(`face up: ${print.face_up}, ${support}; ${print.why}`, 2, width),
+  ];
 }
 
 function assumptionLines({ assumptions }: Report, width?: number): string[] {

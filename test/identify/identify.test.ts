@@ -88,7 +88,7 @@ describe('identify', () => {
     expect(found).toMatchObject({ fits: false, separable: false, twins: [], nextMeasurement: { what: 'crest' } });
     expect(found.screw).toEqual({ form: 'trapezoidal', major: 8.6, pitch: 2.3, starts: 1, hand: 'right' });
     expect(found.block).toBe(
-      'screw:\n  form: trapezoidal  # of the nearest series: look at the crests\n  major: 8.6 ± 0.03 mm\n' +
+      'screw:\n  form: trapezoidal  # nearest series: look at the crests\n  major: 8.6 ± 0.03 mm\n' +
         '  crests: {count: 10, length: 23 ± 0.03 mm}\n  starts: 1\n  hand: right\n',
     );
   });

@@ -19,8 +19,17 @@ describe('layout', () => {
           ['a', '1'],
           ['bcd', '22'],
         ],
-        [1],
+        { right: [1] },
       ),
     ).toEqual(['a     1', 'bcd  22']);
+  });
+
+  it('sets columns closer where they would not fit, then wraps the last one', () => {
+    const rows = [
+      ['first', '12', 'a word or two'],
+      ['b', '3'],
+    ];
+    expect(columns(rows, { gap: 3, width: 24 })).toEqual(['first  12  a word or two', 'b      3']);
+    expect(columns(rows, { gap: 3, width: 15 })).toEqual(['first 12 a word', '         or two', 'b     3']);
   });
 });

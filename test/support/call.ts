@@ -23,6 +23,7 @@ export async function call(
     readonly stdin?: string;
     readonly env?: Record<string, string>;
     readonly isTty?: boolean;
+    readonly columns?: number;
     readonly stderrColumns?: number;
   } = {},
 ): Promise<Answer> {
@@ -41,6 +42,7 @@ export async function call(
     cwd,
     env: more.env ?? {},
     isTty: more.isTty ?? false,
+    columns: more.columns,
     stderrColumns: more.stderrColumns,
   });
   return { code, ...texts };

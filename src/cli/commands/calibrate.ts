@@ -1,6 +1,7 @@
 import type { Options } from 'yargs';
 import { type Command, SHARED, SHEETS } from '../command.js';
 import { EXIT } from '../exit-codes.js';
+import { widthOf } from '../io.js';
 
 const OPTIONS = {
   name: { type: 'string', requiresArg: true, describe: 'name of the profile, where not that of the results' },
@@ -59,7 +60,7 @@ export const calibrateCommand: Command = {
                 writes: dry !== true,
                 ...(axial ? { axial } : {}),
               });
-              if (json !== true) io.stdout.write(`${trialLines(tried).join('\n')}\n`);
+              if (json !== true) io.stdout.write(`${trialLines(tried, widthOf(io)).join('\n')}\n`);
               const { written, could } = tried;
               if (written) io.stderr.write(`${written.path}: written, revision ${written.revision}\n`);
               else if (could !== undefined && dry !== true)
@@ -84,7 +85,7 @@ export const calibrateCommand: Command = {
             io.stdout.write(
               json === true
                 ? jsonText({ ...calibrationJson(calibration, told), ...(beside ? { trials: beside } : {}) })
-                : `${calibrationLines(calibration, believed).join('\n')}\n`,
+                : `${calibrationLines(calibration, believed, widthOf(io)).join('\n')}\n`,
             );
             if (dry !== true)
               io.stderr.write(`${path}: written, revision ${revision}; in a part sheet: profile: ${id}\n`);

@@ -1,6 +1,7 @@
 import type { Options } from 'yargs';
 import { type Command, SHARED } from '../command.js';
 import { EXIT } from '../exit-codes.js';
+import { widthOf } from '../io.js';
 
 const OPTIONS = { json: SHARED.json } as const satisfies Record<string, Options>;
 
@@ -25,7 +26,7 @@ export const presetsCommand: Command = {
             import('../../output/report-json.js'),
           ]);
           const rows = shippedPresets(kind);
-          io.stdout.write(json === true ? jsonText(rows) : `${presetLines(rows).join('\n')}\n`);
+          io.stdout.write(json === true ? jsonText(rows) : `${presetLines(rows, widthOf(io)).join('\n')}\n`);
           return EXIT.done;
         }),
     ),

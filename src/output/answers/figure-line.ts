@@ -19,9 +19,15 @@ export function lowered(title: string): string {
   return /^[A-Z][a-z]/.test(title) ? title.charAt(0).toLowerCase() + title.slice(1) : title;
 }
 
+/** `a, b and c` */
+export function listed(names: readonly string[]): string {
+  const last = names.at(-1) ?? '';
+  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
+}
+
 function foundIn(finding: Finding): string {
   const { message, missing, limit, value, unit } = finding;
-  if (missing) return `${missing.join(' and ')} ${missing.length === 1 ? 'is' : 'are'} not told`;
+  if (missing) return `${listed(missing)} ${missing.length === 1 ? 'is' : 'are'} not told`;
   if (value === null || limit === null || isShare(unit, limit)) return firstClause(message);
   const bounds = boundsWords(limit);
   return `${valueText(finding)}${bounds === '' ? '' : `, ${bounds}`}`;

@@ -1,6 +1,6 @@
 import type { Finding } from '../../judge/check.js';
 import { type FirstThing, urgency } from './answer.js';
-import { lowered } from './figure-line.js';
+import { listed, lowered } from './figure-line.js';
 
 /**
  * What to see to, the most urgent first: accepted fails, open ones, what can hurt and was not told, then the rest. What was
@@ -39,10 +39,4 @@ function untold(findings: readonly Finding[]): { readonly rank: number; readonly
       const checks = ordered.map(({ id }) => id);
       return { rank: Math.max(...own.map(urgency)), thing: { word: 'not-told', checks, text, field } };
     });
-}
-
-/** `a, b and c` */
-function listed(names: readonly string[]): string {
-  const last = names.at(-1) ?? '';
-  return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} and ${last}`;
 }

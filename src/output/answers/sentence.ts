@@ -1,7 +1,7 @@
 import { SOLID_GROUP } from '../../judge/accept.js';
 import type { Finding } from '../../judge/check.js';
 import { urgency } from './answer.js';
-import { figureWords } from './figure-line.js';
+import { figureWords, listed } from './figure-line.js';
 
 /**
  * The answer in one sentence: it fits, it fits if …, or do not print it yet, because ….
@@ -29,8 +29,7 @@ function failing(open: readonly Finding[]): string {
 
 function conditionOf(findings: readonly Finding[]): string {
   const grave = fieldsOf(findings.filter(({ grave: hurts }) => hurts));
-  if (grave.length > 0)
-    return ` if ${grave.join(' and ')} ${grave.length === 1 ? 'allows' : 'allow'} it, which nobody told`;
+  if (grave.length > 0) return ` if ${listed(grave)} ${grave.length === 1 ? 'allows' : 'allow'} it, which nobody told`;
   const unsure = findings.find(({ word }) => word === 'perhaps');
   if (unsure) return ` if the sizes come out as is likely, since this is not sure: ${figureWords(unsure)}`;
   const missing = fieldsOf(findings);

@@ -1,13 +1,13 @@
 import { plain } from '../../units/format.js';
 import { wordText } from '../answers/answer.js';
 import { boundsText, figure } from '../figures.js';
-import { columns, words, wrapped } from '../terminal/layout.js';
+import { columns, WIDTH, words, wrapped } from '../terminal/layout.js';
 import { type Change, type CheckChange, type Comparison, moved } from './compare-reports.js';
 
 const NONE = '–';
 
 /** A comparison for people: what changed, most telling first. */
-export function comparisonText(comparison: Comparison, width?: number): string {
+export function comparisonText(comparison: Comparison, width = WIDTH): string {
   const { a, b, same, part, verdict, applied, sizes, checks, bodies, files } = comparison;
   if (same) return `${a} and ${b}: the same sizes, checks, mass and solids.\n`;
   const rows = (of: 'finished' | 'printed') =>
@@ -28,17 +28,17 @@ export function comparisonText(comparison: Comparison, width?: number): string {
     ],
     ['Went worse', checksThat('worse')],
     ['Went better', checksThat('better')],
-    ['Finished sizes, mm', columns(rows('finished'), [1, 2, 3])],
-    ['Printed sizes, mm', columns(rows('printed'), [1, 2, 3])],
+    ['Finished sizes, mm', columns(rows('finished'), { right: [1, 2, 3], width })],
+    ['Printed sizes, mm', columns(rows('printed'), { right: [1, 2, 3], width })],
     ['Checks whose figures moved', checksThat('neither')],
     [
       'Mass, g',
       columns(
         bodies.map(({ body, mass }) => [`  ${body}`, number(mass.before, 2), number(mass.after, 2), by(mass, 2)]),
-        [1, 2, 3],
+        { right: [1, 2, 3], width },
       ),
     ],
-    ['Files that differ, bytes', columns(files.filter(({ equal }) => !equal).map(fileRow), [1, 2])],
+    ['Files that differ, bytes', columns(files.filter(({ equal }) => !equal).map(fileRow), { right: [1, 2], width })],
   ];
   return sections
     .filter(([, lines]) => lines.length > 0)

@@ -20,11 +20,19 @@ export interface BriefOptions {
 
 /** The answer, the questions, what to see to first, and how to go on; the whole report is a longer story. */
 export function briefLines(report: Report, style: Paint, { written, width = WIDTH }: BriefOptions): string[] {
-  const head = [...headLines(report, style, width), '', ...questionLines(report.questions, style, width)];
+  const top = [...headLines(report, style, width), ''];
   const tail = tailLines(report, written, width);
-  const room = MOST_LINES - head.length - tail.length - 2;
-  const first = thingLines(report.first, room, style, width);
-  return [...head, ...(first.length > 0 ? ['', ...first] : []), ...(tail.length > 0 ? ['', ...tail] : [])];
+  const left = MOST_LINES - top.length - tail.length - 2;
+  const wanted = report.first.length === 0 ? 0 : MOST_THING_LINES + (report.first.length > 1 ? 1 : 0);
+  const questions = shortestRows(report.questions, left - wanted, style, width);
+  const first = thingLines(report.first, left - questions.length, style, width);
+  return [...top, ...questions, ...(first.length > 0 ? ['', ...first] : []), ...(tail.length > 0 ? ['', ...tail] : [])];
+}
+
+/** Questions with as much of each figure as there is room for; a line each in any case. */
+function shortestRows(answers: readonly Answer[], room: number, style: Paint, width: number): string[] {
+  const most = [3, 2].find((lines) => questionLines(answers, style, width, lines).length <= room) ?? 1;
+  return questionLines(answers, style, width, most);
 }
 
 /** The verdict, the name and the sentence. */
@@ -34,8 +42,13 @@ export function headLines({ verdict, name, part, sentence }: Report, style: Pain
   return [`${style.bold(word)}  ${first.trimStart()}`, ...rest];
 }
 
-/** A row a question: its word, and the figure that leads it. */
-export function questionLines(answers: readonly Answer[], style: Paint, width = WIDTH): string[] {
+/** A row a question: its word, and the figure that leads it, cut off after so many lines. */
+export function questionLines(
+  answers: readonly Answer[],
+  style: Paint,
+  width = WIDTH,
+  most = Number.POSITIVE_INFINITY,
+): string[] {
   const columns = [
     Math.max(0, ...answers.map(({ title }) => title.length)) + 4,
     Math.max(0, ...answers.map((answer) => wordText(answer).length)) + 2,
@@ -43,7 +56,11 @@ export function questionLines(answers: readonly Answer[], style: Paint, width = 
   return answers.flatMap((answer) => {
     const label = `  ${answer.title}`.padEnd(columns[0]);
     const word = wordText(answer);
-    const [first = '', ...rest] = beside(`${label}${word}`, columns[0] + columns[1], answer.text, width);
+    const [first = '', ...rest] = cutOff(
+      beside(`${label}${word}`, columns[0] + columns[1], answer.text, width),
+      most,
+      width,
+    );
     return [`${label}${painted(answer, style)}${first.slice(label.length + word.length)}`, ...rest];
   });
 }
@@ -75,7 +92,7 @@ function thingOf({ text, accepted, checks, word }: FirstThing, style: Paint, wid
     accepted === undefined ? text : `accepted although it fails: ${checks.join(', ')} — ${accepted}. ${text}`;
   const lines = wrapped(whole, 4, width);
   const most = word === 'not-told' ? MOST_UNTOLD_LINES : MOST_THING_LINES;
-  const kept = lines.length > most ? [...lines.slice(0, most - 1), shortened(lines[most - 1]!, width)] : lines;
+  const kept = cutOff(lines, most, width);
   const bullet = word === 'no' ? '!' : '–';
   return kept
     .map((line, i) => (i === 0 ? `  ${bullet} ${line.trimStart()}` : line))
@@ -84,6 +101,11 @@ function thingOf({ text, accepted, checks, word }: FirstThing, style: Paint, wid
 
 function plainly(line: string): string {
   return line;
+}
+
+/** So many lines at most; the last one says that there were more. */
+function cutOff(lines: readonly string[], most: number, width: number): readonly string[] {
+  return lines.length > most ? [...lines.slice(0, most - 1), shortened(lines[most - 1]!, width)] : lines;
 }
 
 function shortened(line: string, width: number): string {

@@ -2,19 +2,19 @@ import type { Believed, Calibration } from '../../calibrate/calibration.js';
 import type { Parameter } from '../../calibrate/print-model.js';
 import { plain } from '../../units/format.js';
 import { halfWidth, type Measured } from '../../units/measured.js';
-import { beside, columns, wrapped } from './layout.js';
+import { beside, columns, WIDTH, wrapped } from './layout.js';
 
 /** What a calibration came to, for people. */
-export function calibrationLines(calibration: Calibration, believed: Believed): string[] {
+export function calibrationLines(calibration: Calibration, believed: Believed, width?: number): string[] {
   const { outliers, unknown, warnings, fit } = calibration;
   const sections: [string, string[]][] = [
-    ['', [headLine(calibration)]],
-    ['Figures', figureLines(calibration, believed)],
-    ['By hand', handLines(calibration)],
-    ['Left out', outliers.flatMap(({ mark, why }) => beside(`  ${mark}`, 16, why))],
-    ['Not yet known', unknown.flatMap((line) => beside('  –', 4, line))],
-    ['Read less expected', residualLines(calibration)],
-    ['Mind', [...warnings, ...scatterWords(fit.scatter)].flatMap((line) => beside('  –', 4, line))],
+    ['', wrapped(headLine(calibration), 0, width)],
+    ['Figures', figureLines(calibration, believed, width)],
+    ['By hand', handLines(calibration, width)],
+    ['Left out', outliers.flatMap(({ mark, why }) => beside(`  ${mark}`, 16, why, width))],
+    ['Not yet known', unknown.flatMap((line) => beside('  –', 4, line, width))],
+    ['Read less expected', residualLines(calibration, width)],
+    ['Mind', [...warnings, ...scatterWords(fit.scatter)].flatMap((line) => beside('  –', 4, line, width))],
   ];
   return sections
     .filter(([, lines]) => lines.length > 0)
@@ -41,16 +41,16 @@ const ROWS: readonly Row[] = [
   { name: 'plane', what: 'in-plane shrink', factor: 100, unit: '%', places: 3 },
   { name: 'skew', what: 'X more than Y, half', factor: 100, unit: '%', places: 3 },
   { name: 'axial', what: 'axial shrink', factor: 100, unit: '%', places: 3 },
-  { name: 'hole_at_zero', what: 'holes come out small by, at ⌀ 0', factor: 1, unit: 'mm', places: 3 },
+  { name: 'hole_at_zero', what: 'holes small by, at ⌀ 0', factor: 1, unit: 'mm', places: 3 },
   { name: 'hole_per_mm', what: '  and per mm', factor: 1, unit: 'mm', places: 4 },
-  { name: 'post_at_zero', what: 'outsides come out small by, at ⌀ 0', factor: 1, unit: 'mm', places: 3 },
+  { name: 'post_at_zero', what: 'outsides small by, at ⌀ 0', factor: 1, unit: 'mm', places: 3 },
   { name: 'post_per_mm', what: '  and per mm', factor: 1, unit: 'mm', places: 4 },
-  { name: 'wall', what: 'straight walls stand out by', factor: 1, unit: 'mm', places: 3 },
+  { name: 'wall', what: 'walls stand out by', factor: 1, unit: 'mm', places: 3 },
   { name: 'first_layer', what: 'first layer, a side', factor: 1, unit: 'mm', places: 3 },
   { name: 'height_error', what: 'every height', factor: 1, unit: 'mm', places: 3 },
 ];
 
-function figureLines({ fit, holeOffset }: Calibration, { material, printer }: Believed): string[] {
+function figureLines({ fit, holeOffset }: Calibration, { material, printer }: Believed, width = WIDTH): string[] {
   const preset: Partial<Record<Parameter, string>> = {
     plane: share(material.shrink.plane),
     axial: share(material.shrink.axial),
@@ -65,16 +65,16 @@ function figureLines({ fit, holeOffset }: Calibration, { material, printer }: Be
   });
   if (rows.length === 0) return [];
   const spread = holeOffset
-    ? wrapped(`a hole comes out within ± ${plain(holeOffset.spread)} mm of what is wanted, 19 times in 20`, 2)
+    ? wrapped(`a hole comes out within ± ${plain(holeOffset.spread)} mm of what is wanted, 19 times in 20`, 2, width)
     : [];
-  return [...columns([['  ', 'value', 'std. error', 'before'], ...rows], [1, 2]), ...spread];
+  return [...columns([['  ', 'value', 'std. error', 'before'], ...rows], { right: [1, 2], width }), ...spread];
 }
 
 function share(value: Measured): string {
   return `${plain(100 * value.likely)} ± ${plain(100 * halfWidth(value))} %`;
 }
 
-function handLines({ thread, pockets }: Calibration): string[] {
+function handLines({ thread, pockets }: Calibration, width?: number): string[] {
   const rows = Object.entries(pockets).map(([kind, { clearance, half, how }]) => [
     `  ${kind.replace('_', ' ')}`,
     `${plain(clearance, 2)} ± ${plain(half, 2)} mm`,
@@ -89,14 +89,18 @@ function handLines({ thread, pockets }: Calibration): string[] {
         ],
       ]
     : [];
-  return columns([...threads, ...rows]);
+  const all = [...threads, ...rows];
+  const [label, figure] = [0, 1].map((i) => Math.max(0, ...all.map((row) => row[i]!.length)) + 2);
+  return all.flatMap(([name, size = '', how = '']) =>
+    beside(`${name!.padEnd(label!)}${size}`, label! + figure!, how, width),
+  );
 }
 
-function residualLines({ fit }: Calibration): string[] {
+function residualLines({ fit }: Calibration, width?: number): string[] {
   const cells = fit.residuals.map(
     ({ mark, residual }) => `${mark} ${residual >= 0 ? '+' : '−'}${Math.abs(residual).toFixed(3)}`,
   );
-  return cells.length === 0 ? [] : wrapped(`${cells.join(', ')} mm`, 2);
+  return cells.length === 0 ? [] : wrapped(`${cells.join(', ')} mm`, 2, width);
 }
 
 function scatterWords(scatter: number): string[] {

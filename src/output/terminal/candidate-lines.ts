@@ -1,23 +1,18 @@
 import type { Identification, IdentifiedScrew, Residual } from '../../identify/identify.js';
-import { columns, words } from './layout.js';
+import { columns, WIDTH, words, wrapped } from './layout.js';
 
-/** Readings that stand side by side in one table. */
-const SIDE_BY_SIDE = 3;
 /** Candidates shown: those worth a thought, or the nearest ones where none fits. */
 const SHOWN = { least: 2, most: 8, share: 0.005, nearest: 3 } as const;
 
-/** Candidates with what each reading differs from them by: a table, or two where there are many readings. */
-export function candidateLines(found: Identification): string[] {
+/** Candidates with what each reading differs from them by: a table, or several where the terminal is narrow. */
+export function candidateLines(found: Identification, width = WIDTH): string[] {
   const shown = found.fits ? likely(found) : nearest(found);
   const kinds = found.candidates[0]!.residuals.map(({ what }) => what);
-  const tables = Array.from({ length: Math.ceil(kinds.length / SIDE_BY_SIDE) }, (_, i) =>
-    kinds.slice(i * SIDE_BY_SIDE, (i + 1) * SIDE_BY_SIDE),
-  );
   const further = found.twins.length + 1 - shown.length;
   return [
-    ...tables.flatMap((some, i) => table(shown, some, found.fits && i === 0)),
+    ...tables(shown, kinds, found.fits, width),
     ...(further > 0 ? [`  and ${further} more`] : []),
-    '  mm off the nominal size (standard deviations outside what the standard allows)',
+    ...wrapped('mm off the nominal size (standard deviations outside what the standard allows)', 2, width),
   ];
 }
 
@@ -36,6 +31,21 @@ function nearest({ candidates }: Identification): readonly IdentifiedScrew[] {
     .slice(0, SHOWN.nearest);
 }
 
+/** As many readings side by side as there is room for; the chance stands in the first table. */
+function tables(
+  candidates: readonly IdentifiedScrew[],
+  kinds: readonly Residual['what'][],
+  withShare: boolean,
+  width: number,
+): string[] {
+  const fits = (lines: readonly string[]) => lines.every(({ length }) => length <= width);
+  const counts = kinds.map((_, i) => kinds.length - i);
+  const count = counts.find((most) => fits(table(candidates, kinds.slice(0, most), withShare))) ?? 1;
+  const rest = kinds.slice(count);
+  const first = table(candidates, kinds.slice(0, count), withShare);
+  return rest.length === 0 ? first : [...first, ...tables(candidates, rest, false, width)];
+}
+
 function table(
   candidates: readonly IdentifiedScrew[],
   kinds: readonly Residual['what'][],
@@ -47,7 +57,7 @@ function table(
     ...kinds.map((kind) => residualText(residuals.find(({ what }) => what === kind)!)),
   ]);
   const head = ['', ...(withShare ? ['chance'] : []), ...kinds.map(words)];
-  return columns([head, ...rows], head.map((_, i) => i).slice(1), 3);
+  return columns([head, ...rows], { right: head.map((_, i) => i).slice(1), gap: 3 });
 }
 
 function residualText({ mm, sigma }: Residual): string {

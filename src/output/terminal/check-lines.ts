@@ -9,12 +9,20 @@ export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint, wid
   const name = finding.verdict === 'fail' ? bad(bold(finding.id)) : warn(bold(finding.id));
   const figures = [valueBeside(finding, units), ...limitTexts(finding)].filter((part) => part !== '').join('   ');
   return [
-    `  ${name}   ${figures}`.trimEnd(),
+    ...headOf(finding.id, name, figures, width),
     ...wrapped(finding.title, 6, width),
     ...wrapped(finding.message, 6, width),
     ...wrapped(`moved by: ${finding.moves}`, 6, width).map(dim),
     ...(finding.accepted === undefined ? [] : wrapped(`accepted: ${finding.accepted}`, 6, width)),
   ];
+}
+
+/** Name and figures in one line, or in two where it is too long. */
+function headOf(id: string, name: string, figures: string, width: number): string[] {
+  if (figures === '') return [`  ${name}`];
+  return id.length + figures.length + 5 <= width
+    ? [`  ${name}   ${figures}`]
+    : [`  ${name}`, ...wrapped(figures, 6, width)];
 }
 
 function limitTexts({ limit, margin, replaced_limit, verdict }: Finding): string[] {
@@ -37,15 +45,21 @@ function limitTexts({ limit, margin, replaced_limit, verdict }: Finding): string
 export function quietChecks(findings: readonly Finding[], width = WIDTH, units?: 'inch'): string[] {
   const column = Math.max(0, ...findings.map(({ id }) => id.length)) + 4;
   const measured = findings.filter(({ value }) => value !== null);
-  const rows = columns(
-    measured.map((finding) => [
-      `  ${finding.id}`.padEnd(column - 2),
-      valueBeside(finding, units),
-      finding.limit ? boundsText(finding.limit) : '',
-      finding.margin === null ? '' : `room ${figure(finding.margin)}`,
-      finding.replaced_limit ? 'own limit' : '',
-    ]),
-  );
+  const cells = measured.map((finding) => [
+    `  ${finding.id}`.padEnd(column - 2),
+    valueBeside(finding, units),
+    finding.limit ? boundsText(finding.limit) : '',
+    finding.margin === null ? '' : `room ${figure(finding.margin)}`,
+    finding.replaced_limit ? 'own limit' : '',
+  ]);
+  const table = columns(cells);
+  const isWhole = table.every(({ length }) => length <= width);
+  const rows = isWhole ? table : cells.flatMap((row) => inLine(row, column, width));
   const told = findings.filter(({ value }) => value === null);
   return [...rows, ...told.flatMap(({ id, message }) => beside(`  ${id}`, column, message, width))];
+}
+
+/** A row of a table that the terminal is too narrow for. */
+function inLine([label = '', ...cells]: readonly string[], column: number, width: number): string[] {
+  return beside(label.trimEnd(), column, cells.filter((cell) => cell !== '').join(', '), width);
 }

@@ -1,6 +1,6 @@
 import type { ByFriction, DriveNumbers, LayerNumbers } from '../../drive/numbers.js';
 import { figure } from '../figures.js';
-import { beside, columns, wrapped } from './layout.js';
+import { beside, columns, WIDTH, wrapped } from './layout.js';
 
 const COLUMN = 18;
 
@@ -9,7 +9,7 @@ export function driveLines(drive: DriveNumbers, width?: number): string[] {
   return [
     ...singles(drive).flatMap(([label, text]) => beside(`  ${label}`, COLUMN, text, width)),
     '',
-    ...frictionTable(drive),
+    ...frictionTable(drive, width),
     ...(drive.layers.length > 0 ? [''] : []),
     ...drive.layers.flatMap((layer) => beside(`  layer ${figure(layer.height)} mm`, COLUMN, layerText(layer), width)),
     ...(drive.words.length > 0 ? [''] : []),
@@ -31,7 +31,7 @@ function row<T>(label: string, value: T | undefined, text: (value: T) => string)
   return value === undefined ? [] : [[label, text(value)]];
 }
 
-function frictionTable(drive: DriveNumbers): string[] {
+function frictionTable(drive: DriveNumbers, width = WIDTH): string[] {
   const rows: [string, ByFriction<string> | undefined][] = [
     ['  friction', { low: 'low 0.08', nominal: 'usual 0.2', high: 'high 0.5' }],
     ['  torque to raise', figures(drive.torque_raise, 'N·mm')],
@@ -43,7 +43,7 @@ function frictionTable(drive: DriveNumbers): string[] {
     ['  at rest', drive.holding_at],
   ];
   const cells = rows.flatMap(([label, by]) => (by ? [[label, by.low, by.nominal, by.high]] : []));
-  return columns(cells, [1, 2, 3], 3);
+  return columns(cells, { right: [1, 2, 3], gap: 3, width });
 }
 
 function figures(by: ByFriction<number> | undefined, unit: string, factor = 1): ByFriction<string> | undefined {

@@ -6,7 +6,7 @@ import { USABLE_TORQUE_SHARE } from '../../mechanics/stepper.js';
 import { DERATING } from '../../mechanics/whirl.js';
 import { plain } from '../../units/format.js';
 import { figure } from '../figures.js';
-import { columns, WIDTH, wrapped } from './layout.js';
+import { columns, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
 
 /** A line of the table: what it says, and each screw's answer; left out where no screw has one. */
@@ -19,7 +19,7 @@ const GAP = 2;
 const HOLDING = { falls: 'falls', 'may-creep': 'may creep', holds: 'holds' } as const;
 
 /** The figures of all screws, a column each; more screws than fit side by side stand below each other. */
-export function driveTable(comparison: Comparison, duty: Duty, style: Paint): string[] {
+export function driveTable(comparison: Comparison, duty: Duty, style: Paint, width: number): string[] {
   const rows = rowsFor(comparison, duty);
   const cells = comparison.screws.map((numbers, place) => [
     numbers.designation,
@@ -31,12 +31,14 @@ export function driveTable(comparison: Comparison, duty: Duty, style: Paint): st
   const blocks = inBlocks(
     labels,
     cells.map((column) => column.filter(kept)),
+    width,
   );
   return [
     ...blocks.flatMap((block, i) => [...(i === 0 ? [] : ['']), ...blockLines(labels, block, style)]),
     ...legend(
       comparison,
       cells.some((column) => column.some((cell) => cell.endsWith(NOT_ENOUGH))),
+      width,
     ).map(style.dim),
   ];
 }
@@ -44,13 +46,12 @@ export function driveTable(comparison: Comparison, duty: Duty, style: Paint): st
 function blockLines(labels: readonly string[], block: readonly (readonly string[])[], style: Paint): string[] {
   const [head = '', ...lines] = columns(
     labels.map((label, i) => [label, ...block.map((column) => column[i]!)]),
-    [],
-    GAP,
+    { gap: GAP },
   );
   return [style.bold(head), ...lines];
 }
 
-function legend({ screws }: Comparison, anyMarked: boolean): string[] {
+function legend({ screws }: Comparison, anyMarked: boolean, width: number): string[] {
   const driven = screws.some(({ torque_lower }) => torque_lower !== undefined && torque_lower.low < 0);
   const off = screws.some(({ layers }) => layers.some(({ on_grid }) => !on_grid));
   const further = [
@@ -59,8 +60,12 @@ function legend({ screws }: Comparison, anyMarked: boolean): string[] {
     ...(off ? ['off: mm from a full step at worst'] : []),
   ];
   return [
-    `  friction ${FRICTION.low}, freshly greased / ${FRICTION.nominal}, usual / ${FRICTION.high}, dry print (some reach ${DRY_PRINT_MOST})`,
-    ...wrapped(further.join('; '), 2),
+    ...wrapped(
+      `friction ${FRICTION.low}, freshly greased / ${FRICTION.nominal}, usual / ${FRICTION.high}, dry print (some reach ${DRY_PRINT_MOST})`,
+      2,
+      width,
+    ),
+    ...wrapped(further.join('; '), 2, width),
   ];
 }
 
@@ -68,13 +73,14 @@ function legend({ screws }: Comparison, anyMarked: boolean): string[] {
 function inBlocks(
   labels: readonly string[],
   screws: readonly (readonly string[])[],
+  most: number,
 ): readonly (readonly (readonly string[])[])[] {
   const widthOf = (column: readonly string[]) => Math.max(...column.map((cell) => cell.length));
   const blocks: (readonly string[])[][] = [[]];
   let width = widthOf(labels);
   for (const column of screws) {
     const wanted = GAP + widthOf(column);
-    if (width + wanted > WIDTH && blocks.at(-1)!.length > 0) {
+    if (width + wanted > most && blocks.at(-1)!.length > 0) {
       blocks.push([]);
       width = widthOf(labels);
     }

@@ -1,6 +1,6 @@
 import type { FitBlock, FitFigure } from '../../fit/stack/fit-block.js';
 import { inchFigure } from '../inches.js';
-import { columns, words, wrapped } from './layout.js';
+import { columns, WIDTH, words, wrapped } from './layout.js';
 
 /** The figures of a predicted fit under the names that people read. */
 export const FIT_FIGURES = [
@@ -13,7 +13,7 @@ export const FIT_FIGURES = [
 ] as const satisfies readonly (readonly [keyof FitBlock, string])[];
 
 /** The fit as it will lie on the bench: play as usual, the chances, and what the spread comes from. */
-export function fitLines(fit: FitBlock, width?: number, units?: 'inch'): string[] {
+export function fitLines(fit: FitBlock, width = WIDTH, units?: 'inch'): string[] {
   const inch = units === 'inch';
   return [
     ...wrapped(`${fit.words}: ${fitChances(fit)}`, 2, width),
@@ -23,8 +23,7 @@ export function fitLines(fit: FitBlock, width?: number, units?: 'inch'): string[
         ['  mm', 'likely', '19 of 20 nuts', ...(inch ? ['in inches'] : [])],
         ...FIT_FIGURES.map(([name, told]) => [...row(told, fit[name]), ...(inch ? [inchRange(fit[name])] : [])]),
       ],
-      [1, 2, 3],
-      3,
+      { right: [1, 2, 3], gap: 3, width },
     ),
     '',
     ...columns(
@@ -35,7 +34,7 @@ export function fitLines(fit: FitBlock, width?: number, units?: 'inch'): string[
         signed(up),
         `${(100 * share).toFixed(0)} %`,
       ]),
-      [2, 3, 4],
+      { right: [2, 3, 4], width },
     ),
     ...wrapped(judgedBy(fit), 2, width),
   ];

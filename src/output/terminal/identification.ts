@@ -3,32 +3,32 @@ import type { NextMeasurement } from '../../identify/next-measurement.js';
 import type { MeasurementKind, Readings } from '../../identify/readings.js';
 import { plain } from '../../units/format.js';
 import { candidateLines, percent } from './candidate-lines.js';
-import { beside, wrapped } from './layout.js';
+import { beside, WIDTH, wrapped } from './layout.js';
 import { type Paint, paint } from './paint.js';
 import { sectionsText } from './sections.js';
 
 /**
  * What readings of a screw say, for people: its name or why it has none, the candidates, what to measure next, what does
- * not go together, and a block for a part sheet; at most 80 columns where words allow.
+ * not go together, and a block for a part sheet; as wide as the terminal where words allow.
  *
  * @param found what the readings say
  * @param readings what was read
- * @param options colour
+ * @param options colour, and columns of the terminal
  * @returns lines, a line break after each
  */
 export function identificationText(
   found: Identification,
   readings: Readings,
-  { colour = false }: { readonly colour?: boolean } = {},
+  { colour = false, width = WIDTH }: { readonly colour?: boolean; readonly width?: number } = {},
 ): string {
   const style = paint(colour);
   const { nextMeasurement: next, contradictions } = found;
   return sectionsText(
     [
-      ['', headLines(found, readings, style)],
-      ['Does not go together', contradictions.flatMap((one) => beside('  –', 4, one))],
-      ['Measure next', next !== null && wantsMore(found, next) ? nextLines(next) : []],
-      [found.fits ? 'Candidates' : 'Nearest of the series', candidateLines(found)],
+      ['', headLines(found, readings, style, width)],
+      ['Does not go together', contradictions.flatMap((one) => beside('  –', 4, one, width))],
+      ['Measure next', next !== null && wantsMore(found, next) ? nextLines(next, width) : []],
+      [found.fits ? 'Candidates' : 'Nearest of the series', candidateLines(found, width)],
       ['For a part sheet', found.block === '' ? [] : blockLines(found.block)],
     ],
     style,
@@ -42,31 +42,36 @@ function wantsMore({ candidates, separable }: Identification, next: NextMeasurem
   return !separable || candidates[0]!.probability < SURE || next.what === 'crest';
 }
 
-function headLines(found: Identification, readings: Readings, style: Paint): string[] {
+function headLines(found: Identification, readings: Readings, style: Paint, width: number): string[] {
   const { candidates, fits, separable, twins } = found;
   const first = candidates[0]!;
   if (readings.crest === 'round') return [style.bold('A ball screw: a printed nut is wrong for it.')];
   if (!fits) {
     return [
-      style.bold(
+      ...wrapped(
         found.contradictions.length === 0
           ? 'An odd screw: none of the series fits these readings.'
           : 'None of the series fits these readings as they are; look at them again first.',
-      ),
-      ...wrapped(`The nearest is ${first.designation}, ${formWords(first)}.`),
-      ...handLines(readings),
+        0,
+        width,
+      ).map(style.bold),
+      ...wrapped(`The nearest is ${first.designation}, ${formWords(first)}.`, 0, width),
+      ...handLines(readings, width),
     ];
   }
   if (separable) {
     return [
       `${style.bold(first.designation)}, ${percent(first.probability)} likely`,
-      ...wrapped(`${formWords(first)}, ${handWords(first, readings)}`),
+      ...wrapped(`${formWords(first)}, ${handWords(first, readings)}`, 0, width),
     ];
   }
   const names = [first.designation, ...twins];
   return [
-    ...wrapped(`${alternatives(names)}: these readings cannot tell them apart.`).map(style.bold),
-    ...sharedLines(candidates.filter(({ designation }) => names.includes(designation))),
+    ...wrapped(`${alternatives(names)}: these readings cannot tell them apart.`, 0, width).map(style.bold),
+    ...sharedLines(
+      candidates.filter(({ designation }) => names.includes(designation)),
+      width,
+    ),
   ];
 }
 
@@ -87,22 +92,22 @@ function formWords({ form, major, pitch, starts, lead }: IdentifiedScrew): strin
 }
 
 /** What holds whichever of them it is. */
-function sharedLines(screws: readonly IdentifiedScrew[]): string[] {
+function sharedLines(screws: readonly IdentifiedScrew[], width: number): string[] {
   const one = (values: readonly string[]) => (new Set(values).size === 1 ? [values[0]!] : []);
   const shared = [
     ...one(screws.map(({ form }) => FORMS[form])),
     ...one(screws.map(({ major }) => `${plain(major)} mm over the crests`)),
     ...one(screws.map(({ pitch }) => `pitch ${plain(pitch, 4)} mm`)),
   ];
-  return shared.length === 0 ? [] : wrapped(`Common to all: ${shared.join(', ')}.`);
+  return shared.length === 0 ? [] : wrapped(`Common to all: ${shared.join(', ')}.`, 0, width);
 }
 
 function handWords({ hand }: IdentifiedScrew, readings: Readings): string {
   return readings.hand === undefined ? 'right-hand unless you see it climb to the left' : `${hand}-hand`;
 }
 
-function handLines({ hand }: Readings): string[] {
-  return hand === undefined ? wrapped('Which hand it has was not given: look at it.') : [];
+function handLines({ hand }: Readings, width: number): string[] {
+  return hand === undefined ? wrapped('Which hand it has was not given: look at it.', 0, width) : [];
 }
 
 const OPTION: Readonly<Record<MeasurementKind, string>> = {
@@ -116,9 +121,9 @@ const OPTION: Readonly<Record<MeasurementKind, string>> = {
   wires: '--wires WIRE=OVER',
 };
 
-function nextLines({ what, why, wire }: NextMeasurement): string[] {
+function nextLines({ what, why, wire }: NextMeasurement, width: number): string[] {
   const option = wire === undefined ? OPTION[what] : OPTION[what].replace('WIRE', plain(wire));
-  return [...wrapped(why, 2), ...wrapped(`Then add ${option}`, 2)];
+  return [...wrapped(why, 2, width), ...wrapped(`Then add ${option}`, 2, width)];
 }
 
 function blockLines(block: string): string[] {

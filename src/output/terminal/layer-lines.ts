@@ -8,14 +8,14 @@ const UNSEEN = 0.005;
 const MOST_TOLD = 6;
 
 /** For each layer height off the grid: how far each layer is off, after how many it repeats, and what to use. */
-export function patternLines(screws: readonly DriveNumbers[]): string[] {
+export function patternLines(screws: readonly DriveNumbers[], width: number): string[] {
   const off = screws.flatMap(({ designation, layers }) =>
     layers
       .filter(({ on_grid }) => !on_grid)
       .map((layer) => ({ name: `  ${designation}, ${plain(layer.height)}`, layer })),
   );
   const column = Math.max(...off.map(({ name }) => name.length)) + 3;
-  return off.flatMap(({ name, layer }) => beside(name, column, patternText(layer)));
+  return off.flatMap(({ name, layer }) => beside(name, column, patternText(layer), width));
 }
 
 function patternText({ pattern, repeats_after, worst_off, nearest }: LayerNumbers): string {
@@ -33,9 +33,9 @@ function signed(value: number): string {
 }
 
 /** Usable layer heights of each screw. */
-export function gridLines(screws: readonly DriveNumbers[]): string[] {
+export function gridLines(screws: readonly DriveNumbers[], width: number): string[] {
   const column = Math.max(...screws.map(({ designation }) => designation.length)) + 5;
   return screws.flatMap(({ designation, grid_heights }) =>
-    beside(`  ${designation}`, column, grid_heights.map((height) => plain(height, 4)).join(', ')),
+    beside(`  ${designation}`, column, grid_heights.map((height) => plain(height, 4)).join(', '), width),
   );
 }

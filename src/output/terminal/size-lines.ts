@@ -2,11 +2,12 @@ import type { Sizes } from '../../parts/part-kind.js';
 import { plain } from '../../units/format.js';
 import { flatSizes } from '../flat-sizes.js';
 import { inchSize } from '../inches.js';
-import { columns, words } from './layout.js';
+import { columns, WIDTH, words } from './layout.js';
 
 /** Sizes in use and in the file, side by side. */
 export function sizeLines(
   { finished, printed }: { readonly finished: Sizes; readonly printed: Sizes },
+  width = WIDTH,
   units?: 'inch',
 ): string[] {
   const inUse = new Map(flatSizes(finished));
@@ -21,7 +22,7 @@ export function sizeLines(
     ...(units === 'inch' ? [inchSize(name, inUse.get(name)), inchSize(name, inFile.get(name))] : []),
   ]);
   const heads = ['  mm', 'finished', 'printed', 'change', ...(units === 'inch' ? ['finished, in', 'printed, in'] : [])];
-  return columns([heads, ...rows], [1, 2, 3, 4, 5], 3);
+  return columns([heads, ...rows], { right: [1, 2, 3, 4, 5], gap: 3, width });
 }
 
 function change(from: number | undefined, to: number | undefined): string {

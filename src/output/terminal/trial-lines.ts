@@ -13,15 +13,19 @@ export interface ShownTrials {
 }
 
 /** What went wrong with finished nuts, the one number to change, and what is known by now; for people. */
-export function trialLines({ trials, estimate, findings }: ShownTrials): string[] {
+export function trialLines({ trials, estimate, findings }: ShownTrials, width?: number): string[] {
   const next = findings.find(({ change }) => change !== undefined)?.change;
   const { axial, gap } = estimate;
   const play = trials.at(-1)!.wanted.play + gap.value;
   return [
-    `${trials.map(({ nut }) => nut).join(', ')}: ${trials.length} ${trials.length === 1 ? 'trial' : 'trials'}`,
+    ...wrapped(
+      `${trials.map(({ nut }) => nut).join(', ')}: ${trials.length} ${trials.length === 1 ? 'trial' : 'trials'}`,
+      0,
+      width,
+    ),
     '',
     'What was wrong',
-    ...findings.flatMap(({ words }) => beside('  –', 4, words)),
+    ...findings.flatMap(({ words }) => beside('  –', 4, words, width)),
     ...(next
       ? [
           '',
@@ -29,6 +33,7 @@ export function trialLines({ trials, estimate, findings }: ShownTrials): string[
           ...wrapped(
             `${next.field}: ${shown(next.field, next.to)}, it was ${shown(next.field, next.from)} (± ${shown(next.field, next.half)})`,
             2,
+            width,
           ),
         ]
       : []),

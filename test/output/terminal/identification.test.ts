@@ -10,7 +10,7 @@ const TR8: Readings = { major: [7.92], crests: { count: 10, length: 20.02 } };
 describe('identification', () => {
   it('sets more than three readings in two tables', () => {
     const shown = text({ ...TR8, starts: 1, travel: { turns: 10, length: 20 }, minor: 5.4, crestFlat: 0.75 });
-    expect(shown).toMatch(/chance +major +pitch +lead\n {2}Tr8x2 .*\n(?:.*\n)+ +minor +crest flat\n {2}Tr8x2 /);
+    expect(shown).toMatch(/chance +major +pitch +lead +minor\n {2}Tr8x2 .*\n(?:.*\n)+ +crest flat\n {2}Tr8x2 /);
   });
 
   it('shows a residual with its sign and its distance outside the range in standard deviations', () => {

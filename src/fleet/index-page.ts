@@ -1,23 +1,14 @@
 import { xmlText as text } from '../output/xml-text.js';
 import { plain } from '../units/format.js';
 import { leftWords, STANDING_WORDS } from './counts.js';
+import type { IndexLinks } from './index-links.js';
 import { INDEX_SCRIPT, INDEX_STYLE } from './index-look.js';
-import type { MachineRow, Manifest, ManifestHead, ManifestRow, Standing } from './manifest.js';
-import { framed, type HashOf } from './page-frame.js';
+import { machineEntries } from './index-machines.js';
+import { badge, fileLink } from './index-marks.js';
+import { partEntries, wantedParts } from './index-parts.js';
+import type { Manifest, ManifestHead } from './manifest.js';
+import { framed } from './page-frame.js';
 import type { PrintingDay } from './printing.js';
-import { type Status, statusKey, statusWords } from './status.js';
-
-/** What the index shows beside the manifest. */
-export interface IndexLinks {
-  /** paths of every file in the output folder */
-  readonly files: Pick<ReadonlySet<string>, 'has'>;
-  readonly hashOf: HashOf;
-  /** names of all machines */
-  readonly names: Iterable<string>;
-  readonly days: readonly PrintingDay[];
-  /** what people noted of the parts */
-  readonly status?: Status;
-}
 
 /**
  * The fleet at a glance: a page without anything from elsewhere, whose filters hide rows and which reads without its
@@ -33,18 +24,29 @@ export function indexPage(manifest: Manifest, links: IndexLinks): Iterable<strin
 }
 
 function* bodyOf(manifest: Manifest, links: IndexLinks): Iterable<string> {
+  const distinct = wantedParts(manifest.rows);
+  const { machines } = manifest.counts;
   yield `<header>
 <h1>${text(manifest.fleet)}</h1>
 ${summary(manifest, links)}
 </header>
 <main>
+${filters(manifest)}
+<fieldset class="view"><legend>Show</legend>${view('by-machine', `by machine (${machines})`, true)}${view('by-part', `by part (${distinct.length})`, false)}</fieldset>
+<p id="count" role="status" aria-live="polite"></p>
+<section class="machines"><h2>Machines</h2>
 `;
-  yield* filters(manifest, links.names);
-  yield '<p id="count" role="status" aria-live="polite"></p>\n';
-  for (const { machine, parts } of manifest.rows) yield `${machineSection(machine, parts, links)}\n`;
-  yield `<p id="none" hidden>No part answers to these filters.</p>\n${plates(manifest)}\n`;
+  yield* machineEntries(manifest.rows, machines, links);
+  yield '</section>\n<section class="parts"><h2>Parts</h2>\n';
+  yield* partEntries(distinct, links);
+  yield `</section>\n<p id="none" hidden>No part answers to these filters.</p>\n${plates(manifest)}\n`;
   yield* days(links.days);
   yield `\n${totals(manifest)}\n</main>\n`;
+}
+
+/** One of two ways to look at the fleet; the style shows it, so that no script is needed. */
+function view(id: string, label: string, isFirst: boolean): string {
+  return `<label><input type="radio" name="view" id="${id}"${isFirst ? ' checked' : ''}> ${label}</label>`;
 }
 
 function summary({ counts, verdict, filament }: ManifestHead, { files }: IndexLinks): string {
@@ -61,18 +63,14 @@ function summary({ counts, verdict, filament }: ManifestHead, { files }: IndexLi
   return `<ul class="figures"><li>${badge(verdict)}</li>${list}</ul>\n<nav aria-label="Tables">${more}</nav>`;
 }
 
-function* filters({ words }: ManifestHead, names: Iterable<string>): Iterable<string> {
-  yield `<form class="filters" role="search" hidden>
-<label>Machine <input id="machine" type="search" list="machines" autocomplete="off" placeholder="any part of its name"></label>
-<datalist id="machines">`;
-  for (const name of names) yield option(name);
-  yield `</datalist>
+function filters({ words }: ManifestHead): string {
+  return `<form class="filters" role="search" hidden>
+<label>Find <input id="machine" type="search" autocomplete="off" placeholder="any part of a name"></label>
 ${choice('kind', 'Kind', words.kinds)}
 ${choice('verdict', 'Verdict', words.verdicts, STANDING_WORDS)}
 ${choice('material', 'Material', words.materials)}
 <button type="reset">Show all</button>
-</form>
-`;
+</form>`;
 }
 
 function choice(
@@ -89,68 +87,11 @@ function option(value: string, word = value): string {
   return `<option value="${text(value)}">${text(word)}</option>`;
 }
 
-function machineSection(machine: MachineRow, rows: readonly ManifestRow[], links: IndexLinks): string {
-  const { machine: name, kind, group, verdict, complete, lacks, pairs } = machine;
-  const about = [kind, group].filter((word) => word !== null).join(', ');
-  const zip = links.files.has(`zips/${name}.zip`) ? ` <a href="${path(`zips/${name}.zip`)}">zip</a>` : '';
-  const notes = [
-    ...(machine.unmeasured ? ['It is not measured: nothing of it was made.'] : []),
-    ...machine.odd.map(({ role, message }) => `${role}: ${message}`),
-    ...(lacks.length > 0 ? [`It lacks ${lacks.join(', ')}, which its kind lists.`] : []),
-    ...pairs.filter((pair) => pair.verdict !== 'pass').map((pair) => `${pair.roles.join(' and ')}: ${pair.message}`),
-  ];
-  return `<section data-machine="${text(name.toLowerCase())}" data-kind="${text(kind ?? '')}" data-verdict="${verdict}">
-<h2 id="m-${text(name)}">${text(name)} ${about === '' ? '' : `<small>${text(about)}</small>`} ${badge(verdict)} <small>${complete ? 'complete' : 'incomplete'}${zip}</small></h2>
-${notes.length === 0 ? '' : `<ul class="notes">${notes.map((note) => `<li>${text(note)}</li>`).join('')}</ul>`}
-<div class="scroll" tabindex="0" role="region" aria-labelledby="m-${text(name)}"><table>
-<thead><tr><th scope="col">Part</th><th scope="col">Verdict</th><th scope="col">Pieces</th><th scope="col">Material</th><th scope="col">Mass</th><th scope="col">Size</th><th scope="col">File</th></tr></thead>
-<tbody>
-${rows.map((row, i) => partRow(row, rows[i - 1], links)).join('\n')}
-</tbody></table></div>
-</section>`;
-}
-
-/** A row a file; further bodies of a part do not repeat its name and picture. */
-function partRow(row: ManifestRow, before: ManifestRow | undefined, { files, status }: IndexLinks): string {
-  const { role, part, name, verdict, quantity, spare, material, mass, bounds, file, folder, reasons } = row;
-  const isFirst = before?.role !== role;
-  const page = folder !== null && [`${folder}/report.html`, `${folder}/report.json`].find((one) => files.has(one));
-  const picture = folder !== null && files.has(`${folder}/picture.png`) ? `${folder}/picture.png` : undefined;
-  const image = picture ? `<img src="${path(picture)}" alt="" width="64" height="48" loading="lazy">` : '';
-  const title = page ? `<a href="${path(page)}">${image}${text(role)}</a>` : text(role);
-  const about = part === '' ? '' : `<small>${text(name === role ? part : `${part} ${name}`)}</small>`;
-  const told = isFirst && reasons.length > 0 ? reasonsOf(reasons, verdict) : '';
-  const noted = status?.get(statusKey(row.machine, role));
-  const done = isFirst && noted ? `<small>${text(statusWords(noted))}</small>` : '';
-  const size = bounds ? [0, 1, 2].map((axis) => plain(bounds[1][axis]! - bounds[0][axis]!, 1)).join(' × ') : '';
-  const cells = [
-    `<th scope="row"${isFirst ? '' : ' class="further"'}>${isFirst ? `${title}${about}${done}` : text(bodyIn(row))}</th>`,
-    `<td>${isFirst ? badge(verdict) : ''}${told}</td>`,
-    `<td class="n">${spare > 0 ? `${quantity} + ${spare}` : quantity}</td>`,
-    `<td>${text(material ?? '')}</td>`,
-    `<td class="n">${mass === null ? '' : `${plain(mass, 1)} g`}</td>`,
-    `<td class="n">${size === '' ? '' : `${size} mm`}</td>`,
-    `<td>${file === null ? '' : `<a href="${path(file)}" download>${text(file.split('/').at(-1) ?? '')}</a>`}</td>`,
-  ];
-  return `<tr data-verdict="${verdict}" data-material="${text(material ?? '')}">${cells.join('')}</tr>`;
-}
-
-/** `machines/a/a.coupon.bores.stl` → `bores` */
-function bodyIn({ file, role }: ManifestRow): string {
-  return file?.split('.').slice(2, -1).join('.') || role;
-}
-
-function reasonsOf(reasons: readonly string[], verdict: Standing): string {
-  const list = `<ul>${reasons.map((reason) => `<li>${text(reason)}</li>`).join('')}</ul>`;
-  const isOpen = verdict !== 'pass' && verdict !== 'caution';
-  return `<details${isOpen ? ' open' : ''}><summary>${reasons.length} to mind</summary>${list}</details>`;
-}
-
 function plates({ plates: rows }: ManifestHead): string {
   if (rows.length === 0) return '';
   const list = rows.map(({ file, material, pieces }) => {
     const told = pieces.map(({ label, count }) => (count === 1 ? label : `${count} × ${label}`)).join(', ');
-    return `<li><a href="${path(file)}" download>${text(file.split('/').at(-1) ?? '')}</a> <small>${text(material)}</small> ${text(told)}</li>`;
+    return `<li>${fileLink(file)} <small>${text(material)}</small> <details><summary>${pieces.length} ${pieces.length === 1 ? 'part' : 'parts'}</summary>${text(told)}</details></li>`;
   });
   return `<section class="list"><h2>Plates</h2><ul>${list.join('')}</ul></section>`;
 }
@@ -159,14 +100,14 @@ function* days(list: readonly PrintingDay[]): Iterable<string> {
   if (list.length === 0) return;
   yield '<section class="list"><h2>Printing days</h2><ul>';
   for (const { material, printer, pieces, mass, rows } of list) {
-    yield `<li><b>${text(material)}</b> <small>${text(printer)}</small> ${pieces} pieces, ${plain(mass, 0)} g: `;
+    yield `<li><b>${text(material)}</b> <small>${text(printer)}</small> <details><summary>${pieces} pieces, ${plain(mass, 0)} g</summary>`;
     let last = '';
     for (const { machine, role } of rows) {
       const name = `${machine} ${role}`;
       if (name !== last) yield text(last === '' ? name : `, ${name}`);
       last = name;
     }
-    yield '</li>';
+    yield '</details></li>';
   }
   yield '</ul></section>';
 }
@@ -176,13 +117,4 @@ function totals({ hardware, filament }: ManifestHead): string {
   const spools = filament.map(({ material, mass }) => `<li>${text(material)} ${plain(mass, 0)} g</li>`).join('');
   return `<section class="list"><h2>Hardware</h2><ul>${bought || '<li>none</li>'}</ul></section>
 <section class="list"><h2>Filament</h2><ul>${spools || '<li>none</li>'}</ul></section>`;
-}
-
-function badge(verdict: Standing): string {
-  return `<span class="badge ${verdict}">${STANDING_WORDS[verdict]}</span>`;
-}
-
-/** Names hold only letters, digits, points, - and _, so that a path needs no more than this. */
-function path(file: string): string {
-  return text(file.split('/').map(encodeURIComponent).join('/'));
 }

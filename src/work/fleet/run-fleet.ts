@@ -142,9 +142,8 @@ async function sumUp(
   write('hardware.csv', csvPieces(hardwareTable(head.hardware, machinesIn(rows))));
   write('printing.csv', csvPieces(printingTable(days)));
   if (options.labels) write('labels.html', labelsPage(plan.fleet, partsIn(rows), sha256Base64));
-  const names = plan.machines.map(({ name }) => name);
   const status = options.status ? { status: options.status } : {};
-  write('index.html', indexPage(manifest, { files, names, days, hashOf: sha256Base64, ...status }));
+  write('index.html', indexPage(manifest, { files, days, hashOf: sha256Base64, ...status }));
   const { made, reused, refused } = gathered;
   const ended = { made, reused, refused, stopped: options.stopped() };
   stage.write(MANIFEST, manifestPieces(manifest, filesIn(files)));

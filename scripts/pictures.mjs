@@ -13,6 +13,7 @@ const PICTURES = [
   ['nut', 'section', 'nut-section.png'],
   ['coupling', 'apart', 'coupling-apart.png'],
   ['sleeve', 'whole', 'sleeve.png'],
+  ['collar', 'whole', 'collar.png'],
   ['adapter', 'whole', 'adapter.png'],
 ];
 

@@ -14,6 +14,7 @@ import { makePart } from '../../src/pipeline/make.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
 import { createKernel } from '../../src/solid/kernel.js';
 import { ADAPTER_CASES } from '../../test/parts/adapter/verdict-cases.js';
+import { COLLAR_CASES } from '../../test/parts/collar/verdict-cases.js';
 import { COUPLING_CASES } from '../../test/parts/coupling/verdict-cases.js';
 import { COUPON_CASES } from '../../test/parts/coupon/verdict-cases.js';
 import { NUT_CASES } from '../../test/parts/nut/verdict-cases.js';
@@ -30,6 +31,7 @@ const CASES: Readonly<Record<string, VerdictCases>> = {
   adapter: ADAPTER_CASES,
   coupling: COUPLING_CASES,
   sleeve: SLEEVE_CASES,
+  collar: COLLAR_CASES,
   coupon: COUPON_CASES,
 };
 const MADE = 'Generated from the schemas and the checks by `npm run reference`; change those, not this page.';

@@ -1,4 +1,5 @@
 import { adapterKind } from '../parts/adapter/index.js';
+import { collarKind } from '../parts/collar/index.js';
 import { couplingKind } from '../parts/coupling/index.js';
 import { couponKind } from '../parts/coupon/index.js';
 import { nutKind } from '../parts/nut/index.js';
@@ -15,6 +16,7 @@ export const KINDS: readonly KnownKind[] = [
   knownKind(adapterKind),
   knownKind(couplingKind),
   knownKind(sleeveKind),
+  knownKind(collarKind),
   knownKind(couponKind),
 ]
   .map(profiledKind)

@@ -120,6 +120,7 @@ const OF_KIND: Readonly<Record<string, readonly NamedField[]>> = {
   adapter: [BOUGHT, SCREW],
   coupling: [MOTOR, SCREW],
   sleeve: [MOTOR, SCREW],
+  collar: [SCREW],
   coupon: [SCREW],
 };
 

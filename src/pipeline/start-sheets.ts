@@ -5,6 +5,7 @@ import { fault } from '../units/faults.js';
 import { newResults } from './new-results.js';
 import { newTrial } from './new-trial.js';
 import { ADAPTER_START } from './start-sheets/adapter.js';
+import { COLLAR_START } from './start-sheets/collar.js';
 import { COUPLING_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';
 import { FLEET_START } from './start-sheets/fleet.js';
@@ -16,6 +17,7 @@ const SHEETS: Readonly<Record<StartKind, () => string>> = {
   adapter: () => ADAPTER_START,
   coupling: () => COUPLING_START,
   sleeve: () => SLEEVE_START,
+  collar: () => COLLAR_START,
   coupon: () => COUPON_START,
   'split-nut': () => FAMILY_STARTS['split-nut'],
   'clamped-nut': () => FAMILY_STARTS['clamped-nut'],

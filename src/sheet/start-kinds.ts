@@ -4,6 +4,7 @@ export const START_KINDS = [
   'adapter',
   'coupling',
   'sleeve',
+  'collar',
   'coupon',
   'split-nut',
   'clamped-nut',

@@ -63,6 +63,11 @@ export const SOURCES = {
     edition: '1983',
     note: 'Measurement over three wires, lead angle term included; formula from memory, constants derived.',
   },
+  'iso-104': {
+    title: 'ISO 104, Rolling bearings: thrust bearings, boundary dimensions',
+    edition: '',
+    note: 'Three rows of the series 511, four trade sizes below them and two needle cages confirmed through published tables; the rest from memory.',
+  },
   'iso-4762': {
     title: 'ISO 4762, Hexagon socket head cap screws',
     edition: '',

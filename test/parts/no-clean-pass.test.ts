@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Word } from '../../src/judge/check.js';
 import { check } from '../../src/pipeline/check.js';
 import { design } from '../../src/pipeline/design.js';
+import { PLAIN, THREADED } from '../support/collar-sheets.js';
 import { PLAIN_COUPLING } from '../support/coupling-sheets.js';
 import { FAMILY_BASE, METAL } from '../support/family-sheet.js';
 import { changed, SOUND_NUT } from '../support/nut-sheets.js';
@@ -319,6 +320,18 @@ const ODD: readonly Odd[] = [
     { 'motor-thrust': 'no' },
   ],
   ['a sleeve tightened with all force', JOINT, { motor_end: { tightening: '1.5 N m' } }, { 'clamp-pressure': 'no' }],
+  // collars
+  ['a friction collar on a standing screw', PLAIN, { mounting: 'motor-above' }, { 'friction-alone': 'no' }],
+  ['a threaded collar that may turn off', THREADED, { pin: undefined }, { 'friction-alone': 'no' }],
+  ['a collar of nobody knows which mounting', PLAIN, { mounting: undefined }, { 'friction-alone': 'not-told' }],
+  [
+    'a greasy screw in a collar',
+    PLAIN,
+    { shaft: undefined, screw: 'Tr10x2', duty: { load: 200 } },
+    { 'axial-grip': 'no' },
+  ],
+  ['a collar at 120 °C', THREADED, { duty: { temperature: 120 } }, { heat: 'no' }],
+  ['a collar that rubs', PLAIN, { bearing: undefined }, { 'runs-on': 'but' }],
 ];
 
 const findings = (base: Tree, changes: Tree) => check(design(changed(base, changes)));
@@ -331,7 +344,7 @@ describe('odd sheets get no clean pass', () => {
     expect(words).toEqual(says);
   });
 
-  it.each([SOUND_NUT, PLATE, COUPLING, JOINT, SPLIT].map((sheet) => [sheet.part, sheet] as const))(
+  it.each([SOUND_NUT, PLATE, COUPLING, JOINT, SPLIT, PLAIN, THREADED].map((sheet) => [sheet.part, sheet] as const))(
     'and the %s that they come from fails nowhere',
     (_, sheet) => {
       expect(findings(sheet, {}).checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
@@ -340,6 +353,8 @@ describe('odd sheets get no clean pass', () => {
 
   it('covers every kind of part that carries load', () => {
     expect(ODD.length).toBeGreaterThanOrEqual(40);
-    expect(new Set(ODD.map(([, { part }]) => part))).toEqual(new Set(['nut', 'adapter', 'coupling', 'sleeve']));
+    expect(new Set(ODD.map(([, { part }]) => part))).toEqual(
+      new Set(['nut', 'adapter', 'coupling', 'sleeve', 'collar']),
+    );
   });
 });

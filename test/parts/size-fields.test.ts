@@ -11,6 +11,7 @@ import { ADAPTERS, SLEEVES } from '../support/odd-sheets.js';
 import '../support/seed.js';
 import {
   sensibleAdapter,
+  sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
   sensibleNut,
@@ -26,6 +27,7 @@ const SHEETS: Readonly<Record<string, readonly object[]>> = {
   adapters: [...Object.values(ADAPTERS), ...drawn(sensibleAdapter)],
   couplings: drawn(sensibleCoupling),
   sleeves: [...Object.values(SLEEVES), ...drawn(sensibleSleeve)],
+  collars: drawn(sensibleCollar),
   coupons: drawn(sensibleCoupon),
 };
 

@@ -17,6 +17,7 @@ import { openBrowser } from '../support/browser.js';
 import { linePoints, linesThroughTexts, textsInTheWay } from '../support/read-drawing.js';
 import {
   sensibleAdapter,
+  sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
   sensibleNut,
@@ -29,7 +30,7 @@ const OF_A_KIND = 12;
 const RENDERED = 4;
 
 /** Kinds of which no hole or slot takes the line away that a size stands on. */
-const ON_LINES = ['nut', 'sleeve', 'coupon'];
+const ON_LINES = ['nut', 'sleeve', 'collar', 'coupon'];
 
 let kernel: Kernel;
 let browser: BrowserContext;
@@ -62,6 +63,7 @@ const KINDS_OF_SHEETS = {
   adapter: sensibleAdapter,
   coupling: sensibleCoupling,
   sleeve: sensibleSleeve,
+  collar: sensibleCollar,
   coupon: sensibleCoupon,
 } as const;
 

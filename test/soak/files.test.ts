@@ -12,6 +12,7 @@ import { crossingEdges } from '../support/crossing-edges.js';
 import { readStrictly } from '../support/reference-reader.js';
 import {
   sensibleAdapter,
+  sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
   sensibleNut,
@@ -28,6 +29,7 @@ it.each([
   ['adapters', sensibleAdapter, 60],
   ['couplings', sensibleCoupling, 40],
   ['sleeves', sensibleSleeve, 40],
+  ['collars', sensibleCollar, 40],
   ['coupons', sensibleCoupon, 8],
 ] as const)('writes files of %s in which nobody finds anything to mend', async (_, sheets, numRuns) => {
   let made = 0;

@@ -12,6 +12,7 @@ export const REASONS = [
   { kind: 'adapter', words: "The nut's holes miss the carriage", screwFirst: false },
   { kind: 'coupling', words: 'Motor and screw are to be joined, a little out of line', screwFirst: false },
   { kind: 'sleeve', words: 'The shafts do not match', screwFirst: false },
+  { kind: 'collar', words: 'Nothing carries the screw along its axis', screwFirst: false },
   { kind: 'coupon', words: 'I want to know what my printer does', screwFirst: false },
 ] as const;
 

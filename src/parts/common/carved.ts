@@ -32,6 +32,8 @@ export interface Carved {
   readonly slit?: { readonly width: number; readonly from: number; readonly to: number };
   readonly clamps: readonly Clamp[];
   readonly setScrew?: SetScrewPocket;
+  /** a hole along Y through the axis */
+  readonly pin?: { readonly hole: number; readonly height: number };
   /** a notch on the outside that shows how deep a shaft goes */
   readonly marks: readonly { readonly outline: Outline; readonly from: number; readonly to: number }[];
 }
@@ -55,6 +57,7 @@ export function carvedShapes(carved: Carved): { readonly base: Shape; readonly c
       ...slitShapes(carved, reach),
       ...carved.clamps.flatMap((clamp) => clamp.heights.flatMap((height) => clampShapes(clamp, height, reach))),
       ...(carved.setScrew ? setScrewShapes(carved.setScrew, reach) : []),
+      ...(carved.pin ? [pinShape(carved.pin, reach)] : []),
       ...marks,
     ],
   };
@@ -106,6 +109,10 @@ function setScrewShapes({ height, hole, slot, bore }: SetScrewPocket, reach: num
   return [passage, named({ kind: 'prism', outlines: [plan], from: -OVERSHOOT, to: height + slot!.top })];
 }
 
+function pinShape({ hole, height }: NonNullable<Carved['pin']>, reach: number): Shape {
+  return { kind: 'feature', name: 'pin', shape: alongY(roofedOutline(hole / 2), [0, height], -reach, reach) };
+}
+
 /** A rectangle between two x and two y. */
 export function box([x0, x1]: readonly [number, number], [y0, y1]: readonly [number, number]): Outline {
   return [
@@ -132,10 +139,12 @@ export function outlineAt(outline: Outline, levels: readonly LoftLevel[], z: num
 
 /**
  * Area of a section of the carved body by its height, by the drawn polygons alone, clamp screws aside. Pieces that are
- * cut twice are counted once: bore and keyway, slit and bore, set screw and bore. Other cutters keep apart.
+ * cut twice are counted once: bore and keyway, slit and bore, set screw and bore, pin and bore. Other cutters keep apart;
+ * of a body whose bore is not among its cuts, slit and pin are both counted where they cross.
  */
 export function carvedArea(carved: Carved): (z: number) => number {
-  const { slit, setScrew, bores, marks } = carved;
+  const { slit, setScrew, pin, bores, marks } = carved;
+  const pinPlan = pin && roofedOutline(pin.hole / 2);
   const slitPlan = slit && slitBox(slit.width);
   const setPlans = setScrew && setScrewPlans(setScrew);
   return (z) => {
@@ -150,6 +159,8 @@ export function carvedArea(carved: Carved): (z: number) => number {
     let area = polygonArea(disc) - (round ? polygonArea(round) : 0) - keyed;
     if (slitPlan && z > slit.from && z < slit.to) area -= beside(slitPlan);
     for (const plan of setPlans?.(z) ?? []) area -= beside(plan);
+    const across = pinPlan ? halfWidthAt(pinPlan, z - pin!.height) : 0;
+    if (across > 0) area -= beside(box([-across, across], [-FAR, FAR]));
     for (const { outline, from, to } of marks) if (z > from && z < to) area -= commonArea(disc, outline);
     return area;
   };
@@ -214,7 +225,7 @@ function setScrewPlans({ height, hole, slot, bore }: SetScrewPocket): Plans {
 }
 
 /** Heights at which the law of the section changes, clamp screws aside. */
-export function carvedBreaks({ levels, bores, slit, setScrew, marks }: Carved): number[] {
+export function carvedBreaks({ levels, bores, slit, setScrew, pin, marks }: Carved): number[] {
   const [bottom, top] = [levels[0]![0], levels.at(-1)![0]];
   const about = (outline: Outline, height: number) => outline.map(([, up]) => height + up);
   const set = setScrew
@@ -229,6 +240,7 @@ export function carvedBreaks({ levels, bores, slit, setScrew, marks }: Carved): 
     ...bores.flatMap((bore) => [...bore.levels.map(([z]) => z), ...bore.ends, ...(bore.keywayEnds ?? [])]),
     ...(slit ? [slit.from, slit.to] : []),
     ...set,
+    ...(pin ? about(roofedOutline(pin.hole / 2), pin.height) : []),
     ...marks.flatMap(({ from, to }) => [from, to]),
   ];
   return all.filter((z) => z >= bottom && z <= top);

@@ -193,7 +193,8 @@ const closing: HeldCheck = {
     const { one, play, strain } = rows.reduce((a, b) => (b.strain > a.strain ? b : a));
     const allowed = max * view.material.creep.strain;
     if (strain <= allowed && rows.some(({ loose }) => loose > allowed)) return notJudged('screw.major');
-    const cure = strain > allowed ? '; use a smaller bore_clearance, a thinner wall or a tougher plastic' : '';
+    const cure =
+      strain > allowed ? `; use ${view.closer ?? 'a smaller bore_clearance'}, a thinner wall or a tougher plastic` : '';
     return valued(
       exactly(strain / view.material.creep.strain),
       `${plain(100 * strain, 2)} % in the ${one.name}, whose bore may be ${plain(play, 2)} mm wide of the shaft; ${view.material.name} takes ${plain(100 * allowed, 2)} %${cure}`,

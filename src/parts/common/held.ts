@@ -34,6 +34,8 @@ export interface HeldView {
   readonly reversing: boolean;
   readonly material: Material;
   readonly printer: Printer;
+  /** what lessens the play that is closed, where no bore_clearance does */
+  readonly closer?: string;
 }
 
 /** How one shaft of a view is held. */

@@ -12,13 +12,15 @@ export interface HeldBody {
   /** heights of its screws from the open end */
   readonly clamp?: Clamp;
   readonly setScrew?: SetScrewPocket;
+  /** walls of the part's own */
+  readonly more?: readonly Wall[];
 }
 
 /** Every wall beside bore, pockets and slit. */
-export function heldWalls({ outside, bore, slit, clamp, setScrew }: HeldBody): Wall[] {
+export function heldWalls({ outside, bore, slit, clamp, setScrew, more = [] }: HeldBody): Wall[] {
   const radius = outside / 2;
   const reach = boreReach(bore);
-  const walls: Wall[] = [{ where: 'bore to outside', size: radius - reach.most }];
+  const walls: Wall[] = [{ where: 'bore to outside', size: radius - reach.most }, ...more];
   if (clamp) walls.push(...clampWalls(clamp, { radius, bore: reach, slit: slit?.width ?? 0 }));
   if (setScrew?.slot) {
     const { inner, thickness, width } = setScrew.slot;

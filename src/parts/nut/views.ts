@@ -1,4 +1,5 @@
 import { screwBar } from '../common/drawn/screw-bar.js';
+import { threadDetail } from '../common/drawn/thread-detail.js';
 import type { HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { NutDesign } from './dimensions.js';
 import { endsOf } from './solid.js';
@@ -8,7 +9,6 @@ import { inSight, type NutInSight } from './views/in-sight.js';
 import type { Member } from './views/member.js';
 import { notesOf } from './views/notes.js';
 import { sideView } from './views/side.js';
-import { threadDetail } from './views/thread-detail.js';
 
 /** How far the screw stands out of the nut at either end, in pitches, and at least [mm]. */
 const SCREW_BEYOND = { pitches: 2, least: 7 };

@@ -6,15 +6,13 @@ import { NO_COMMON_VOLUME } from '../../solid/mate.js';
 import { sidesFor } from '../../solid/outline.js';
 import { cylinder, type Shape } from '../../solid/recipe.js';
 import { exactly } from '../../units/measured.js';
-import { boreOutlines } from '../common/bore.js';
+import { barIn, largestBar } from '../common/bar-mate.js';
 import { carvedShapes } from '../common/carved.js';
-import type { SleeveDesign, SleeveEnd } from './dimensions.js';
-import { carvedSleeve, type SleeveBore } from './plan.js';
+import type { SleeveDesign } from './dimensions.js';
+import { carvedSleeve } from './plan.js';
 
 const LOOSE = 0.01;
 const CHORD = 0.05;
-/** Chords of a bar stand out of its round by this; a shaft that leaves less room opens the slit. */
-const BAR_CHORD = 0.002;
 
 /** Tries both shafts in the sleeve at finished sizes, up to their stops, and a bush in the bore it fills. */
 export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
@@ -22,10 +20,11 @@ export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
   const { base, cutters } = carvedShapes(carvedSleeve(finished, CHORD));
   const sleeve: Shape = { kind: 'difference', of: [base, ...cutters] };
   const [lower, upper] = finished.bores;
-  const diameters = ends.length > 0 ? ends.map((end, i) => largestIn(end, finished.bores[i]!)) : [shaft.diameter.most];
+  const diameters =
+    ends.length > 0 ? ends.map((end, i) => largestBar(end.shaft, finished.bores[i]!.bore)) : [shaft.diameter.most];
   const bars = [
-    barIn(lower, diameters[0]!, -5, ends.length > 0 ? lower.depth - LOOSE : finished.length + 5),
-    ...(upper ? [barIn(upper, diameters[1]!, finished.length - upper.depth + LOOSE, finished.length + 5)] : []),
+    barIn(lower.bore, diameters[0]!, -5, ends.length > 0 ? lower.depth - LOOSE : finished.length + 5),
+    ...(upper ? [barIn(upper.bore, diameters[1]!, finished.length - upper.depth + LOOSE, finished.length + 5)] : []),
   ];
   const around: Shape[] = fills === undefined ? [] : [ringAround(fills, finished.length)];
   const volumes = [...bars, ...around].flatMap((other) => kernel.commonVolumes(sleeve, other, [{}]));
@@ -51,23 +50,6 @@ export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
       ),
     ),
   ];
-}
-
-/** A shaft at its largest, or as large as the bore takes before its slit opens. */
-function largestIn({ shaft }: SleeveEnd, { bore }: SleeveBore): number {
-  return Math.min(shaft.diameter.most, bore.diameter - 3 * BAR_CHORD);
-}
-
-/** A shaft of the bore's own form, as much smaller than it as the shaft is. */
-function barIn({ bore }: SleeveBore, diameter: number, from: number, to: number): Shape {
-  const smaller = bore.diameter - diameter;
-  const shrunk = { ...bore, diameter, ...(bore.across === undefined ? {} : { across: bore.across - smaller }) };
-  const { key: _, ...plainBore } = shrunk;
-  const [outline] = boreOutlines(
-    { ...plainBore, form: plainBore.form === 'keyed' ? 'round' : plainBore.form },
-    BAR_CHORD,
-  );
-  return { kind: 'prism', outlines: [outline], from, to };
 }
 
 function ringAround(bore: number, length: number): Shape {

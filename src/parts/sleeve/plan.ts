@@ -1,6 +1,7 @@
 import type { LoftLevel } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, sidesFor } from '../../solid/outline.js';
-import { type Bore, boreOutlines, printedBore } from '../common/bore.js';
+import { type Bore, printedBore } from '../common/bore.js';
+import { boreCut } from '../common/bore-cut.js';
 import type { BoreCut, Carved } from '../common/carved.js';
 import { type Clamp, printedClamp } from '../common/clamp.js';
 import { OVERSHOOT } from '../common/cut.js';
@@ -80,7 +81,11 @@ function boreCuts({ bores: [lower, upper], length, chamfer, step }: SleevePlan, 
   if (!upper)
     return [
       {
-        ...cutFor(lower.bore, [...mouth, ...way], [-OVERSHOOT, length + OVERSHOOT], [0, length], chordError),
+        ...boreCut(
+          lower.bore,
+          { levels: [...mouth, ...way], keywayEnds: [-OVERSHOOT, length + OVERSHOOT], ends: [0, length] },
+          chordError,
+        ),
         broken: [0, 2],
       },
     ];
@@ -91,22 +96,21 @@ function boreCuts({ bores: [lower, upper], length, chamfer, step }: SleevePlan, 
     [floor + OVERSHOOT, -step],
   ];
   return [
-    { ...cutFor(lower.bore, [...mouth, ...narrow], [-OVERSHOOT, lower.depth], [0, floor], chordError), broken: [0] },
     {
-      ...cutFor(upper.bore, [[floor, 0], ...way], [floor, length + OVERSHOOT], [floor, length], chordError),
+      ...boreCut(
+        lower.bore,
+        { levels: [...mouth, ...narrow], keywayEnds: [-OVERSHOOT, lower.depth], ends: [0, floor] },
+        chordError,
+      ),
+      broken: [0],
+    },
+    {
+      ...boreCut(
+        upper.bore,
+        { levels: [[floor, 0], ...way], keywayEnds: [floor, length + OVERSHOOT], ends: [floor, length] },
+        chordError,
+      ),
       broken: [1],
     },
   ];
-}
-
-function cutFor(
-  bore: Bore,
-  levels: readonly LoftLevel[],
-  keywayEnds: readonly [number, number],
-  ends: readonly [number, number],
-  chordError: number,
-): BoreCut {
-  const [outline, keyway] = boreOutlines(bore, chordError);
-  const isRound = bore.form === 'round' || bore.form === 'keyed';
-  return { outline, isRound, levels, ends, ...(keyway ? { keyway, keywayEnds } : {}) };
 }

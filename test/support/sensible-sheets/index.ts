@@ -1,4 +1,5 @@
 export { sensibleAdapter } from './adapters.js';
+export { sensibleCollar } from './collars.js';
 export { sensibleCoupling } from './couplings.js';
 export { sensibleCoupon } from './coupons.js';
 export { sensibleNut } from './nuts.js';

@@ -1,10 +1,10 @@
 import { beyond, line } from '../../common/drawn/strokes.js';
+import { detailMark } from '../../common/drawn/thread-detail.js';
 import { threadRoots } from '../../common/drawn/thread-roots.js';
 import type { AskedView, Stroke } from '../../part-views.js';
 import { directionOf, type NutInSight } from './in-sight.js';
 import { type Member, onSide } from './member.js';
 import { sideSizes } from './side-sizes.js';
-import { detailMark } from './thread-detail.js';
 
 /** The section along the axis, +Z to the left; the planes of its halves are turned into one. */
 export function sideView(nut: NutInSight, member: Member): AskedView {

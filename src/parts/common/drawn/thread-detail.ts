@@ -1,8 +1,18 @@
-import { grooveWidthAt } from '../../../mechanics/thread/nut-thread.js';
-import { line, ring } from '../../common/drawn/strokes.js';
+import { grooveWidthAt, type ThreadProfile } from '../../../mechanics/thread/nut-thread.js';
 import type { AskedView, Letter, Point, SizeMark, Stroke } from '../../part-views.js';
-import type { NutInSight } from './in-sight.js';
-import type { Member } from './member.js';
+import type { SizeWay } from './spread.js';
+import { line, ring } from './strokes.js';
+
+/** A thread at the sizes of one choice. */
+interface ThreadInSight {
+  readonly sizes: { readonly thread: ThreadProfile };
+  readonly spread: (size: number, way: SizeWay) => { spread?: number };
+}
+
+/** Threaded stretches of a bore, the working one first. */
+interface Stretches {
+  readonly threads: readonly { readonly bottom: number; readonly top: number }[];
+}
 
 /** ISO 5455: a detail is drawn five times as large at least, a coarse thread twice; and a pitch so wide [mm of paper]. */
 const LEAST_SCALE = { fine: 5, coarse: 2 };
@@ -14,7 +24,7 @@ const LETTER = 'T';
  * The profile of the thread in a plane through the axis, two grooves of it, as the nut is cut: on paper along the axis
  * to the right, away from the axis upwards.
  */
-export function threadDetail({ sizes, spread }: NutInSight): AskedView {
+export function threadDetail({ sizes, spread }: ThreadInSight): AskedView {
   const { thread } = sizes;
   const { pitch, minor, pitchDiameter, major } = thread;
   const half = (diameter: number) => grooveWidthAt(thread, diameter) / 2;
@@ -63,8 +73,8 @@ export function threadDetail({ sizes, spread }: NutInSight): AskedView {
 
 /** The circle in the section around what the detail shows. */
 export function detailMark(
-  { sizes: { thread } }: NutInSight,
-  { threads: [working] }: Member,
+  { sizes: { thread } }: Pick<ThreadInSight, 'sizes'>,
+  { threads: [working] }: Stretches,
 ): { readonly strokes: readonly Stroke[]; readonly letters: readonly Letter[] } {
   if (!working) return { strokes: [], letters: [] };
   const { pitch, minor, major } = thread;

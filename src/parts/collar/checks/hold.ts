@@ -1,0 +1,175 @@
+import { type Check, hard, notJudged, told, valued } from '../../../judge/check.js';
+import { judge, keeps } from '../../../judge/judge.js';
+import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
+import type { LoadDuration } from '../../../mechanics/strength/plastic.js';
+import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
+import { threadBending } from '../../../mechanics/thread/bending.js';
+import { threadShear } from '../../../mechanics/thread/shear.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import { type PullAsked, pullAsked, pullOf } from '../../common/axial-grip.js';
+import { gripOfHeld } from '../../common/held.js';
+import { teethOf, toothBears } from '../../common/teeth.js';
+import type { CollarDesign } from '../dimensions.js';
+import { heldIn } from '../held-in.js';
+import { pinPressure, unscrewingTorque } from '../pin.js';
+import { boreEnd } from '../plan.js';
+
+type CollarCheck = Check<CollarDesign>;
+const hold = { group: 'grip', question: 'holds', source: 'common practice', grave: true } as const;
+const LOAD = 'mounting, duty.load, duty.upward, duty.span';
+
+/** An ideal clamp of screws with the force S holds 2π·µ·S; a printed one is planned with half of that. @source common-practice */
+const PLANNED = 0.5;
+
+/** Fields without which nothing that pulls is known. */
+function untold({ missing }: PullAsked, { temperature }: CollarDesign): string[] {
+  return [...missing, ...(temperature.known ? [] : ['duty.temperature'])];
+}
+
+/** What a friction collar holds at the end of its life: by the law of hubs, and never more than half of the ideal [N]. */
+export function frictionHold(design: CollarDesign): number {
+  const view = heldIn(design);
+  const [one] = view.held;
+  const grip = gripOfHeld(one!, view);
+  const { friction, clamp } = design.grip;
+  const ideal = 2 * Math.PI * friction * clamp.count * grip.preload;
+  return Math.min(pullOf(grip, one!, view), PLANNED * ideal);
+}
+
+/** What is clamped by friction creeps along. */
+export const axialGrip: CollarCheck = {
+  ...hold,
+  id: 'axial-grip',
+  title: 'Axial pull that the clamp holds by friction',
+  unit: 'N',
+  source: 'derived: relaxation of held strains',
+  moves: `${LOAD}, motor.torque, hold.clamp, hold.degreased, retighten, backed_by`,
+  run: (design, inForce) => {
+    if (design.finished.thread) return undefined;
+    const pull = frictionHold(design);
+    if (design.isBacked)
+      return valued(exactly(pull), 'the metal collar behind it carries what pulls along the screw', hard({ min: 0 }));
+    const asked = pullAsked(design.axial);
+    const jam = design.jam ?? 0;
+    const own = { pass: { min: Math.max(asked.needed, jam) }, fail: { min: asked.needed } };
+    const limits = inForce.of(own);
+    const verdict = judge(exactly(pull), limits);
+    const missing = untold(asked, design);
+    if (verdict !== 'fail' && missing.length > 0) return notJudged(...missing);
+    const jams = verdict === 'caution' ? `; it slips when the axis jams, under ${plain(jam, 0)} N` : '';
+    const cure =
+      verdict === 'pass'
+        ? ''
+        : '; use washers, larger screws, one retightening, the screw’s own thread (bore: thread) or a metal collar (backed_by: metal-collar)';
+    return valued(
+      exactly(pull),
+      `${plain(pull, 0)} N are left, ${plain(limits.fail?.min ?? asked.needed, 0)} N are asked: 2 × ${asked.words}${jams}${cure}`,
+      own,
+    );
+  },
+};
+
+/** A standing screw falls when its collar creeps, so friction alone never holds it. */
+export const frictionAlone: CollarCheck = {
+  ...hold,
+  id: 'friction-alone',
+  title: 'What keeps a standing screw from sinking through its collar',
+  unit: '',
+  moves: 'mounting, bore, pin, backed_by',
+  run: ({ axial: { mounting }, finished: { thread, pin }, isBacked }) => {
+    if (mounting === 'horizontal') return told('pass', 'a level screw does not sink');
+    if (isBacked) return told('pass', 'a metal collar behind it');
+    if (thread && pin) return told('pass', 'the flanks of its thread; the pin keeps it from turning off');
+    if (mounting === undefined) return notJudged('mounting');
+    return told(
+      'fail',
+      thread
+        ? 'the clamp alone keeps the thread from turning off, and plastic gives: put a pin through it (pin: 2 mm), or a metal collar behind it (backed_by: metal-collar)'
+        : 'friction in plastic alone, which gives over the years: cut the screw’s own thread (bore: thread) and put a pin through it (pin: 2 mm), or put a metal collar behind it (backed_by: metal-collar)',
+    );
+  },
+};
+
+const TEETH = [
+  { kind: 'shear', formula: threadShear, what: 'shear of the teeth' },
+  { kind: 'tension', formula: threadBending, what: 'bending of the teeth' },
+  { kind: 'pressure', formula: threadPressure, what: 'pressure on the flanks' },
+] as const;
+
+/** Teeth that carry the screw, for years and when the axis jams. */
+export const threadHold: CollarCheck = {
+  ...hold,
+  id: 'thread-hold',
+  title: 'Stress in the thread, as a share of what it bears',
+  unit: '',
+  source: 'derived: strength by duration and heat',
+  moves: `${LOAD}, motor.torque, duty.temperature, length, material`,
+  limits: hard({ max: 1 }),
+  run: (design, { pass }) => {
+    if (!design.finished.thread || !design.screw) return undefined;
+    if (design.isBacked) return valued(exactly(0), 'none: the metal collar behind it carries what pulls');
+    const asked = pullAsked(design.axial);
+    const standing = standingDuration(design.axial.mounting === 'horizontal' ? 'horizontal' : 'vertical');
+    const rows = [
+      ...teethShares(design, asked.needed / 2, standing),
+      ...(design.jam === undefined ? [] : teethShares(design, design.jam, 'moment')),
+    ];
+    const worst = rows.reduce((a, b) => (b.share > a.share ? b : a));
+    const missing = untold(asked, design);
+    const holds = keeps(worst.share, pass);
+    if (holds && missing.length > 0) return notJudged(...missing);
+    const cure = holds ? '' : '; a longer collar, a stronger material, or less heat';
+    return valued(exactly(worst.share), `${worst.words}${cure}`);
+  },
+};
+
+function teethShares(design: CollarDesign, force: number, duration: LoadDuration) {
+  const { finished, screw, material, temperature } = design;
+  const { profile } = finished.thread!;
+  // the slit takes its part of every turn
+  const cut = 1 - finished.slit / (Math.PI * profile.pitchDiameter);
+  const loaded = {
+    ...teethOf({ thread: profile, screw: screw! }, cut * boreEnd(finished), screw!.major.least),
+    axialForce: force,
+  };
+  const when = duration === 'moment' ? 'for a moment, the axis jammed' : 'standing';
+  return TEETH.map(({ kind, formula, what }) => {
+    const stress = formula(loaded);
+    const bears = toothBears(material, { kind, duration, temperature: temperature.at } satisfies AskedStress);
+    return {
+      share: bears > 0 ? stress / bears : stress > 0 ? Number.MAX_VALUE : 0,
+      words: `${what} ${plain(stress, 2)} MPa of ${plain(bears, 2)} MPa under ${plain(force, 0)} N ${when}`,
+    };
+  });
+}
+
+/** The pin keeps the thread from turning off under the load. */
+export const pinHold: CollarCheck = {
+  ...hold,
+  id: 'pin-hold',
+  title: 'Pressure of the pin on its hole',
+  unit: 'MPa',
+  source: 'derived: strength by duration and heat',
+  moves: `${LOAD}, pin, outside_diameter, material`,
+  run: (design, inForce) => {
+    const { finished, screw, axial, material, temperature, isBacked } = design;
+    if (!finished.pin || !screw) return undefined;
+    if (isBacked) return valued(exactly(0), 'none: the metal collar behind it carries what pulls', hard({ max: 1 }));
+    const asked = pullAsked(axial);
+    const torque = unscrewingTorque(design, asked.needed / 2);
+    const pressure = pinPressure(finished, torque);
+    const duration = standingDuration(axial.mounting === 'horizontal' ? 'horizontal' : 'vertical');
+    const own = hard({ max: allowableStress(material, { kind: 'pressure', duration, temperature: temperature.at }) });
+    const { pass } = inForce.of(own);
+    const holds = keeps(pressure, pass);
+    const missing = untold(asked, design);
+    if (holds && missing.length > 0) return notJudged(...missing);
+    const cure = holds ? '' : '; a thicker pin, a wider collar, or a thrust bearing under it';
+    return valued(
+      exactly(pressure),
+      `${plain(pressure, 2)} MPa by ${plain(torque, 0)} N·mm that turn it off, no friction counted; it bears ${plain(pass.max ?? 0, 1)} MPa${cure}`,
+      own,
+    );
+  },
+};

@@ -1,0 +1,43 @@
+import type { Check } from '../../../judge/check.js';
+import { heat, shrinkAppliedOnce } from '../../common/checks.js';
+import { heldChecks } from '../../common/held-checks.js';
+import type { CollarDesign } from '../dimensions.js';
+import { heldIn } from '../held-in.js';
+import { axialGrip, frictionAlone, pinHold, threadHold } from './hold.js';
+import { bearingBore, bearingCentre, runsOn, seatBacking, seatPressure, seatRunout } from './seat.js';
+
+/** What holds for every body that is clamped on a shaft, and is asked of a collar, which takes no torque. */
+const OF_HELD = [
+  'clamp-pressure',
+  'closing-strain',
+  'crest-grip',
+  'wall',
+  'tool-access',
+  'head-inside',
+  'print-bridge',
+];
+const holding = heldChecks<CollarDesign>(heldIn, 'outside_diameter, hold').filter(({ id }) => OF_HELD.includes(id));
+
+/** A warm collar lets go. */
+const softens: Check<CollarDesign> = {
+  ...heat,
+  run: ({ material, temperature: { at, known } }, limits) =>
+    heat.run({ material, duty: known ? { temperature: at } : {} }, limits),
+};
+
+/** Every check of a collar, in the order of the report. */
+export const COLLAR_CHECKS: readonly Check<CollarDesign>[] = [
+  bearingBore,
+  axialGrip,
+  frictionAlone,
+  threadHold,
+  pinHold,
+  runsOn,
+  bearingCentre,
+  seatRunout,
+  seatBacking,
+  seatPressure,
+  ...holding,
+  softens,
+  shrinkAppliedOnce,
+];

@@ -1,0 +1,35 @@
+import type { HeldView } from '../common/held.js';
+import type { CollarDesign } from './dimensions.js';
+import { boreEnd } from './plan.js';
+import { ownWalls } from './walls.js';
+
+/** A collar is not turned against its shaft: nothing is asked of its torque. */
+const NO_TORQUE = { working: 0, words: 'no torque', motor: 0, falls: false };
+
+/** The shaft in its collar. */
+export function heldIn(design: CollarDesign): HeldView {
+  const { finished, shaft, grip, clearance, temperature, material, printer, retighten } = design;
+  const { outside, bore, clamp, slit, length } = finished;
+  const held = {
+    name: 'collar',
+    shaft,
+    grip,
+    clearance,
+    engagement: boreEnd(finished),
+    outside,
+    bore,
+    slit: { width: slit, length, web: false },
+    clamp,
+    more: ownWalls(design),
+    temperature,
+  };
+  return {
+    held: [held],
+    demand: NO_TORQUE,
+    retighten,
+    reversing: true,
+    material,
+    printer,
+    ...(finished.thread ? { closer: 'a closer fit' } : {}),
+  };
+}

@@ -1,0 +1,85 @@
+import { plain } from '../../units/format.js';
+import { screwBar } from '../common/drawn/screw-bar.js';
+import { shaftBar } from '../common/drawn/shaft-bar.js';
+import { spreadOf } from '../common/drawn/spread.js';
+import { threadDetail } from '../common/drawn/thread-detail.js';
+import type { Companion, HoleRow, PartViews, SizeChoice } from '../part-views.js';
+import type { CollarDesign } from './dimensions.js';
+import { endView } from './views/end.js';
+import type { CollarInSight } from './views/in-sight.js';
+import { sideView } from './views/side.js';
+
+/** How far a shaft stands out of the collar in a picture, in its diameters. */
+const BEYOND = 1.5;
+
+/** What a drawing and the page show of a collar: a section through its slit, its end, its thread, and what it holds. */
+export function collarViews(design: CollarDesign, choice: SizeChoice): PartViews {
+  const plan = design[choice];
+  const collar: CollarInSight = { design, choice, plan, radius: plan.outside / 2, spread: spreadOf(design, choice) };
+  const { thread } = plan;
+  return {
+    side: sideView(collar),
+    end: endView(collar),
+    ...(thread ? { further: [threadDetail({ sizes: { thread: thread.profile }, spread: collar.spread })] } : {}),
+    holes: holeRows(collar),
+    notes: notesOf(design),
+    material: design.material.name,
+    companions: [held(design)],
+    cutTowards: 0,
+  };
+}
+
+function holeRows({ plan: { bore, thread, clamp, pin, lip, length } }: CollarInSight): HoleRow[] {
+  const { heights, offset, hole, screw, screwLength } = clamp;
+  return [
+    ...(thread ? [] : [{ label: 'B', at: [0, 0] as const, diameter: bore.diameter, note: 'through' }]),
+    ...heights.map((height, i) => ({
+      label: `${i + 1}`,
+      at: [offset, 0] as const,
+      height,
+      diameter: hole,
+      note: `${screw}x${screwLength}`,
+    })),
+    ...(pin
+      ? [{ label: 'P', at: [0, 0] as const, height: pin.height, diameter: pin.hole, note: 'pin, across the axis' }]
+      : []),
+    ...(lip
+      ? [
+          {
+            label: 'L',
+            at: [0, 0] as const,
+            height: length,
+            diameter: lip.diameter,
+            note: `${plain(lip.depth, 2)} deep`,
+          },
+        ]
+      : []),
+  ];
+}
+
+function notesOf({ finished, shaft, screw, fit, bearing }: CollarDesign): string[] {
+  const { chamfer, clamp, thread } = finished;
+  const { likely, most } = shaft.diameter;
+  const { screw: size, washers, head, headSeat, nut, nutSeat } = clamp;
+  return [
+    thread && screw && fit
+      ? `Thread for ${screw.designation ?? 'the screw'}, opened by ${plain(fit.diametral)} on the diameter and ${plain(fit.axial)} along the axis`
+      : `For ⌀${plain(likely, 2)} ±${plain(most - likely, 2)}`,
+    ...(bearing
+      ? [
+          `Thrust bearing ${plain(bearing.bore)} × ${plain(bearing.outside)} × ${plain(bearing.height)} ${bearing.centredBy === 'lip' ? 'in the lip' : 'on the face at z 0, which lies on the bed'}`,
+        ]
+      : []),
+    `${size} across the slit, head${washers ? ' on a washer' : ''} ⌀${plain(head, 2)} from y −${plain(headSeat, 2)}, nut ${washers ? `on a washer ⌀${plain(nut, 2)}` : `${plain(nut, 2)} across flats`} from y ${plain(nutSeat, 2)}`,
+    `Edges and mouths broken ${plain(chamfer, 2)} × 45°`,
+  ];
+}
+
+/** The screw in its thread, or the shaft in its bore. */
+function held({ shaft, screw, printed, printer }: CollarDesign): Companion {
+  const beyond = BEYOND * shaft.diameter.likely;
+  const [from, to] = [-beyond, printed.length + beyond];
+  if (!screw || !(printed.thread || shaft.crests)) return shaftBar('shaft', shaft, from, to);
+  const pitch = printed.thread?.profile.pitch;
+  return screwBar(screw, { from, to, chordError: printer.chordError, ...(pitch === undefined ? {} : { pitch }) });
+}

@@ -1,0 +1,13 @@
+import type { SizeWay } from '../../common/drawn/spread.js';
+import type { SizeChoice } from '../../part-views.js';
+import type { CollarDesign } from '../dimensions.js';
+import type { CollarPlan } from '../plan.js';
+
+/** A collar at the sizes of one choice, with what several views ask of it. */
+export interface CollarInSight {
+  readonly design: CollarDesign;
+  readonly choice: SizeChoice;
+  readonly plan: CollarPlan;
+  readonly radius: number;
+  readonly spread: (size: number, way: SizeWay) => { spread?: number };
+}

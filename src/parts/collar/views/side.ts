@@ -1,0 +1,131 @@
+import { clampAxesAcross } from '../../common/drawn/clamp-axes.js';
+import { beyond, crossing, line } from '../../common/drawn/strokes.js';
+import { detailMark } from '../../common/drawn/thread-detail.js';
+import { threadRoots } from '../../common/drawn/thread-roots.js';
+import { polar } from '../../common/hole-pattern.js';
+import type { AskedView, Letter, Point, SizeMark } from '../../part-views.js';
+import { boreEnd } from '../plan.js';
+import { collarBody } from '../solid.js';
+import type { CollarInSight } from './in-sight.js';
+
+/** The section through the slit, +Z to the left, the slit on top: its wall is looked at, not cut. */
+export function sideView(collar: CollarInSight): AskedView {
+  const { plan, radius, design, choice } = collar;
+  const { length, clamp, thread, pin } = plan;
+  const stretch = { bottom: 0, top: boreEnd(plan) };
+  const detail = thread && detailMark({ sizes: { thread: thread.profile } }, { threads: [stretch] });
+  return {
+    title: 'Section A–A',
+    solid: {
+      bodies: [collarBody(design, choice).recipe.shape],
+      sight: { kind: 'section', planes: [0, 180] },
+      hidden: ['clamp'],
+    },
+    strokes: [
+      ...clampAxesAcross(clamp, onPaper),
+      ...(pin ? crossing(onPaper([0, pin.height]), pin.hole / 2 + 1) : []),
+      ...(thread ? threadRoots({ thread: thread.profile, leadIn: thread.leadIn }, stretch) : []),
+      line('centre', [beyond(radius), 0], [-length - beyond(radius), 0]),
+      ...(detail?.strokes ?? []),
+    ],
+    sizes: sideSizes(collar),
+    letters: [...numbers(collar), ...(detail?.letters ?? [])],
+  };
+}
+
+function onPaper([x, z]: Point): Point {
+  return [-z, x];
+}
+
+function sideSizes({ plan, radius, spread }: CollarInSight): SizeMark[] {
+  const { length, bore, thread, clamp, lip, pin } = plan;
+  const along = (name: string, value: number, ends: readonly [Point, Point], side: 'above' | 'below'): SizeMark => ({
+    name,
+    value,
+    ...spread(value, 'along'),
+    from: ends[0],
+    to: ends[1],
+    side,
+  });
+  const across = (name: string, value: number, x: number, side: 'left' | 'right'): SizeMark => ({
+    name,
+    value,
+    sign: '⌀',
+    ...spread(value, 'inside'),
+    from: [x, -value / 2],
+    to: [x, value / 2],
+    side,
+  });
+  const hole = (name: string, value: number, at: Point, count: number): SizeMark => {
+    const [dx, dy] = polar(value / 2, 40);
+    return {
+      name,
+      value,
+      sign: count > 1 ? `${count} × ⌀` : '⌀',
+      ...spread(value, 'inside'),
+      from: at,
+      to: [at[0] + dx, at[1] + dy],
+      side: 'leader',
+    };
+  };
+  const height = clamp.heights[0]!;
+  return [
+    along(
+      'length',
+      length,
+      [
+        [0, -radius],
+        [-length, -radius],
+      ],
+      'below',
+    ),
+    ...(bore.form === 'round' && !thread ? [across('bore_diameter', bore.diameter, 0, 'right')] : []),
+    along(
+      'clamp_height',
+      height,
+      [
+        [0, clamp.offset],
+        [-height, clamp.offset],
+      ],
+      'above',
+    ),
+    hole('clamp_hole_diameter', clamp.hole, onPaper([clamp.offset, height]), clamp.heights.length),
+    ...(lip
+      ? [
+          across('lip_diameter', lip.diameter, -length, 'left'),
+          along(
+            'lip_depth',
+            lip.depth,
+            [
+              [lip.depth - length, -lip.diameter / 2],
+              [-length, -lip.diameter / 2],
+            ],
+            'below',
+          ),
+        ]
+      : []),
+    ...(pin
+      ? [
+          hole('pin_hole_diameter', pin.hole, onPaper([0, pin.height]), 1),
+          along(
+            'pin_height',
+            pin.height,
+            [
+              [0, -radius],
+              [-pin.height, 0],
+            ],
+            'below',
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** Numbers of the clamp screws beside their holes, as in the hole table. */
+function numbers({ plan: { clamp } }: CollarInSight): Letter[] {
+  return clamp.heights.map((z, i) => ({
+    at: [-z + clamp.head / 2, clamp.offset + clamp.head / 2],
+    text: `${i + 1}`,
+    away: [0, 0],
+  }));
+}

@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import { gripPull, gripTorque } from '../../../src/mechanics/shaft/clamp-grip.js';
+import { frictionHold } from '../../../src/parts/collar/checks/hold.js';
+import type { CollarDesign } from '../../../src/parts/collar/dimensions.js';
+import { pinPressure, unscrewingTorque } from '../../../src/parts/collar/pin.js';
+import { check } from '../../../src/pipeline/check.js';
+import { design } from '../../../src/pipeline/design.js';
+import { PLAIN, THREADED } from '../../support/collar-sheets.js';
+import { changed } from '../../support/nut-sheets.js';
+
+type Tree = { readonly [key: string]: unknown };
+
+const collar = (base: object, changes: object = {}) => design(changed(base as Tree, changes as Tree)) as CollarDesign;
+const finding = (base: object, id: string, changes: object = {}) =>
+  check(collar(base, changes)).checks.find((row) => row.id === id);
+
+describe('a collar that holds by friction, worked by hand', () => {
+  it('has an ideal grip of 2π·µ·S, of which half is planned', () => {
+    // common practice: µ 0.2 and a screw of 400 N hold 503 N, planned are 250
+    const ideal = gripTorque({ normalForce: 2 * 400, diameter: 8, friction: 0.2, contact: 'uniform' });
+    expect(gripPull({ torque: ideal, diameter: 8 })).toBeCloseTo(503, 0);
+  });
+
+  it.each([
+    ['washed', { hold: { degreased: 'yes' } }],
+    ['greasy', { hold: { degreased: 'no' } }],
+    ['with two screws', { hold: { clamp: { count: 2 } } }],
+    ['tightened once', { retighten: 'no' }],
+    ['of PA12, hot', { material: 'pa12', duty: { temperature: 60 } }],
+  ])('never promises more than half of that: %s', (_, changes) => {
+    const made = collar(PLAIN, { duty: { load: 0, temperature: 23 }, ...changes });
+    const { clamp, friction } = made.grip;
+    // M4 of 8.8 is never tightened to more than 90 % of its yield: 5.6 kN
+    expect(frictionHold(made)).toBeLessThanOrEqual(Math.PI * friction * clamp.count * 5600);
+    expect(frictionHold(made)).toBeGreaterThan(0);
+  });
+
+  it('counts a greasy screw with a friction of 0.05, a washed one with 0.15', () => {
+    const crests = { shaft: undefined, screw: 'Tr10x2' };
+    const greasy = collar(PLAIN, crests);
+    const washed = collar(PLAIN, { ...crests, hold: { degreased: 'yes' } });
+    expect(greasy.grip.friction).toBe(0.05);
+    expect(washed.grip.friction).toBe(0.15);
+    expect(frictionHold(washed)).toBeCloseTo(3 * frictionHold(greasy), 6);
+  });
+
+  it('must hold twice the load, and the weight of a screw that stands', () => {
+    expect(finding(PLAIN, 'axial-grip')!.limit).toEqual({ min: 80 });
+    // π/4·10²·200 mm³ of steel, 7.85 g/cm³: 123.3 g, 1.21 N
+    const standing = { mounting: 'motor-above', duty: { load: 40, span: 200 } };
+    expect(finding(PLAIN, 'axial-grip', standing)!.limit!.min).toBeCloseTo(2 * (40 + 1.21), 1);
+  });
+
+  it('alone never holds a standing screw, whatever the clamp', () => {
+    for (const mounting of ['motor-above', 'motor-below']) {
+      const strong = {
+        mounting,
+        hold: { clamp: { screw: 'M5', count: 2, washers: 'yes' } },
+        duty: { load: 1, upward: 0 },
+      };
+      expect(finding(PLAIN, 'axial-grip', strong)!.word).toBe('yes');
+      expect(finding(PLAIN, 'friction-alone', strong)!.word).toBe('no');
+      expect(finding(PLAIN, 'friction-alone', { ...strong, backed_by: 'metal-collar' })!.word).toBe('yes');
+    }
+  });
+});
+
+describe('a collar with the thread of its screw, worked by hand', () => {
+  it('turns off by load times lead over 2π and the drag of its bearing', () => {
+    // 100 N on Tr8x2 and a bearing of 8 × 16: 100·2/6.2832 + 0.005·100·6 = 31.83 + 3
+    expect(unscrewingTorque(collar(THREADED), 100)).toBeCloseTo(34.83, 2);
+  });
+
+  it('presses its pin on a hole of the diameter d from r to R with 3·M·R/(2·d·(R³ − r³))', () => {
+    const plan = { outside: 30, bore: { form: 'round', diameter: 10 }, pin: { hole: 2, height: 5 } } as const;
+    // M 100: 3·100·15/(2·2·(3375 − 125)) = 4500/13000
+    expect(pinPressure(plan, 100)).toBeCloseTo(0.34615, 4);
+    // by the moment of what grows with the radius: 2·d·∫ p·r/R·r dr from 5 to 15
+    const steps = 1000;
+    const moment = Array.from({ length: steps }, (_, i) => 5 + ((i + 0.5) * 10) / steps).reduce(
+      (sum, r) => sum + 2 * 2 * ((pinPressure(plan, 100) * r) / 15) * r * (10 / steps),
+      0,
+    );
+    expect(moment).toBeCloseTo(100, 3);
+  });
+
+  it('carries on its flanks: pressure by the turns that the slit leaves', () => {
+    // Tr8x2, c 0.1: flanks from 7.95 to 6.05, 0.95 deep; d2 7; 10 mm less the slit's 1.5/(π·7.1); 30 N and 1.2 N of screw
+    const { message, value } = finding(THREADED, 'thread-hold')!;
+    const made = collar(THREADED);
+    expect(made.finished.length).toBe(10);
+    expect(value!).toBeGreaterThan(0);
+    expect(value!).toBeLessThan(0.3);
+    expect(message).toMatch(/under 31 N standing/);
+  });
+
+  it('is let off where a metal collar carries', () => {
+    const backed = { backed_by: 'metal-collar', duty: { load: 5000 } };
+    for (const id of ['thread-hold', 'pin-hold'])
+      expect(finding(THREADED, id, backed)).toMatchObject({ value: 0, word: 'yes' });
+  });
+});
+
+describe('the seat of a bearing', () => {
+  it('is the face on the bed where the shaft centres it, and else a lip that leaves the other washer free', () => {
+    expect(collar(PLAIN).finished.lip).toBeUndefined();
+    const { lip } = collar(PLAIN, { shaft: 8 }).finished;
+    // 51100 is 24 × 9; its washers are more than a quarter of its height each
+    expect(lip!.diameter).toBeCloseTo(24.05, 6);
+    expect(lip!.depth).toBeCloseTo(2.25, 6);
+  });
+
+  it('is wide enough for the washer and its clamp: outside at least shaft + 2·(head + 2)', () => {
+    // M3 heads of 5.5 mm: 8 + 2·7.5 = 23; F8-16 itself would do with 17
+    expect(collar(THREADED).finished.outside).toBeGreaterThanOrEqual(23);
+    expect(collar(PLAIN).finished.outside).toBeGreaterThanOrEqual(24 + 0.8);
+  });
+
+  it('presses with the load over the ring that is backed', () => {
+    const { value } = finding(PLAIN, 'seat-pressure')!;
+    // ring from the mouth, 10.04 + 2·0.4, to 24, less a slit of 1.5 mm: 40 N
+    const [outer, inner] = [12, 5.02 + 0.4];
+    expect(value).toBeCloseTo(40 / (Math.PI * (outer ** 2 - inner ** 2) - 1.5 * (outer - inner)), 4);
+  });
+});

@@ -1,0 +1,104 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { collarKind } from '../../../src/parts/collar/index.js';
+import { collarViews } from '../../../src/parts/collar/views.js';
+import { drawViews } from '../../../src/parts/draw-views.js';
+import { design } from '../../../src/pipeline/design.js';
+import { makePart } from '../../../src/pipeline/make.js';
+import { startSheet } from '../../../src/pipeline/start-sheets.js';
+import { SHIPPED } from '../../../src/presets/shipped.js';
+import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import { polygonArea } from '../../../src/solid/outline.js';
+import { InputError } from '../../../src/units/faults.js';
+import { PLAIN, THREADED } from '../../support/collar-sheets.js';
+import { changed } from '../../support/nut-sheets.js';
+import { expectSoundDrawing } from '../../support/sound-drawing.js';
+
+const COLLARS: Readonly<Record<string, object>> = {
+  'own thread and pin': THREADED,
+  'own thread in a lip, left-handed, two starts': changed(THREADED, {
+    screw: { designation: 'Tr12x6(P3)-LH', major: undefined },
+    bearing: 51102,
+    pin: 2.5,
+  }),
+  'friction on a shaft': PLAIN,
+  'friction on crests in front of a metal collar': changed(PLAIN, {
+    shaft: undefined,
+    screw: 'Tr8x2',
+    mounting: 'motor-above',
+    backed_by: 'metal-collar',
+    bearing: 'F8-19',
+  }),
+  'friction on a flat, in a lip': changed(PLAIN, { shaft: { diameter: 8, flat: 7.2 }, bearing: 51101 }),
+  'no bearing, two screws': changed(PLAIN, { bearing: undefined, hold: { clamp: { count: 2 } } }),
+};
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
+
+describe.each(Object.keys(COLLARS))('a collar: %s', (name) => {
+  it('comes out closed, sized right and mating', async () => {
+    const { report } = await makePart(COLLARS[name]!, { kernel });
+    expect(report.checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
+    expect(report.bodies).toHaveLength(1);
+    expect(report.bodies[0]!.closed).toBe(true);
+  });
+
+  it.each(['finished', 'printed'] as const)('draws its sizes between its lines, %s sizes', (sizes) => {
+    const made = collarKind.design(collarKind.schema.parse(COLLARS[name]), SHIPPED);
+    const views = collarViews(made, sizes);
+    expectSoundDrawing(kernel, { part: 'collar', sizes, views, dimensions: made.dimensions[sizes] });
+  });
+});
+
+it('makes its start sheet', async () => {
+  const { report } = await makePart(startSheet('collar'), { kernel });
+  expect(report.verdict).toBe('pass');
+});
+
+it('is cut on one side of its section, the slit on the other', () => {
+  const made = collarKind.design(collarKind.schema.parse(COLLARS['friction on a shaft']), SHIPPED);
+  const { outside, length, bore, chamfer } = made.finished;
+  const views = drawViews(kernel, collarViews(made, 'finished'));
+  const drawn = views.side.hatched.flat().reduce((sum, loop) => sum + Math.abs(polygonArea(loop)), 0);
+  // a wall with its four edges broken; chords of the bore take up to 0.01 mm of it
+  const wall = (length * (outside - bore.diameter)) / 2 - 4 * (chamfer ** 2 / 2);
+  expect(wall - drawn).toBeGreaterThan(-1e-6);
+  expect(wall - drawn).toBeLessThan(0.011 * length);
+});
+
+describe('a collar refuses', () => {
+  it.each([
+    [changed(PLAIN, { screw: 'Tr8x2' }), 'shaft'],
+    [changed(PLAIN, { shaft: undefined }), 'screw'],
+    [changed(PLAIN, { bore: 'thread' }), 'bore'],
+    [changed(PLAIN, { pin: 2 }), 'pin'],
+    [changed(PLAIN, { fit: 'close' }), 'fit'],
+    [changed(PLAIN, { outside_diameter: 15 }), 'outside_diameter'],
+    [changed(PLAIN, { outside_diameter: 18 }), 'outside_diameter'],
+    [changed(PLAIN, { length: 5 }), 'length'],
+    [changed(PLAIN, { bearing: { bore: 10, outside: 24 } }), 'bearing.height'],
+    [changed(PLAIN, { bearing: { bore: 10, outside: 12, height: 5 } }), 'bearing.outside'],
+    [changed(PLAIN, { bearing: { designation: '51100', bore: 10 } }), 'bearing.bore'],
+    [changed(PLAIN, { bearing: '51199' }), 'bearing'],
+    [changed(THREADED, { pin: 1.7 }), 'pin'],
+    [changed(THREADED, { pin: 3 }), 'pin'],
+    [changed(THREADED, { turned_end: 6 }), 'bore'],
+    [changed(THREADED, { hold: { degreased: 'yes' } }), 'hold.degreased'],
+  ])('%j at its field', (sheet, path) => {
+    try {
+      design(sheet);
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+      expect((error as InputError).faults.map((fault) => fault.path)).toContain(path);
+      return;
+    }
+    throw new Error('no fault was found');
+  });
+});
+
+it('takes lengths in inches', () => {
+  const made = design({ ...PLAIN, units: 'inch', shaft: 0.375, bearing: undefined });
+  expect(made.dimensions.finished.bore_diameter).toBeCloseTo(9.525 + 0.05, 6);
+});

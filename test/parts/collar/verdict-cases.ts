@@ -1,0 +1,96 @@
+import { PLAIN, THREADED } from '../../support/collar-sheets.js';
+import type { VerdictCases } from '../../support/verdict-gate.js';
+
+const CRESTS = { shaft: undefined, screw: 'Tr10x2' };
+
+/** A sheet for each word that each check can say. */
+export const COLLAR_CASES: VerdictCases = {
+  'bearing-bore': {
+    yes: [PLAIN, {}],
+    perhaps: [PLAIN, { shaft: '9.98 ± 0.05 mm' }],
+    no: [PLAIN, { bearing: 'F8-16' }],
+  },
+  'axial-grip': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { ...CRESTS, motor: { torque: 2 }, hold: { degreased: 'yes' } }],
+    no: [PLAIN, { duty: { load: 900 } }],
+    'not-told': [PLAIN, { duty: { load: undefined } }],
+  },
+  'friction-alone': {
+    yes: [THREADED, {}],
+    no: [THREADED, { pin: undefined }],
+    'not-told': [PLAIN, { mounting: undefined }],
+  },
+  'thread-hold': {
+    yes: [THREADED, {}],
+    no: [THREADED, { duty: { load: 2000 } }],
+    'not-told': [THREADED, { duty: { temperature: undefined } }],
+  },
+  'pin-hold': {
+    yes: [THREADED, {}],
+    no: [THREADED, { duty: { load: 20_000 } }],
+    'not-told': [THREADED, { duty: { load: undefined } }],
+  },
+  'runs-on': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { bearing: undefined }],
+  },
+  'bearing-centre': {
+    yes: [PLAIN, {}],
+    perhaps: [PLAIN, { shaft: 8 }],
+    but: [PLAIN, { shaft: 8, hold: { bore_clearance: 0.3 } }],
+  },
+  'seat-runout': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { shaft: 8 }],
+  },
+  'seat-backing': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { limits: { 'seat-backing': { min: 0.95 } } }],
+    no: [PLAIN, { bearing: { bore: 10, outside: 80, height: 9 }, outside_diameter: 36 }],
+  },
+  'seat-pressure': {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { duty: { load: 20_000 } }],
+    'not-told': [PLAIN, { duty: { temperature: undefined } }],
+  },
+  'clamp-pressure': {
+    yes: [PLAIN, { hold: { tightening: '0.5 N m' } }],
+    no: [PLAIN, { hold: { tightening: '4 N m' } }],
+  },
+  'closing-strain': {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { hold: { bore_clearance: 0.5 }, material: 'pla' }],
+    'not-told': [PLAIN, { shaft: undefined, screw: 'Tr8x2', material: 'pla' }],
+  },
+  'crest-grip': {
+    yes: [PLAIN, { ...CRESTS, length: 20, hold: { degreased: 'yes', clamp: { screw: 'M3', washers: 'no' } } }],
+    but: [PLAIN, CRESTS],
+  },
+  wall: {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { printer: { nozzle: 0.6 } }],
+    no: [PLAIN, { limits: { wall: { min: 4 } } }],
+  },
+  'tool-access': {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { limits: { 'tool-access': { min: 0.6 } } }],
+  },
+  'head-inside': {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { limits: { 'head-inside': { min: 5 } } }],
+  },
+  'print-bridge': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { limits: { 'print-bridge': { max: 1.4 } } }],
+  },
+  heat: {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { duty: { temperature: 110 } }],
+    'not-told': [PLAIN, { duty: { temperature: undefined } }],
+  },
+  'shrink-applied-once': {
+    yes: [PLAIN, { printer: { compensation: 'file' } }],
+    but: [PLAIN, {}],
+  },
+};

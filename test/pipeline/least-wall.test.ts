@@ -10,6 +10,7 @@ import { createKernel, type Kernel } from '../../src/solid/kernel.js';
 import { InputError } from '../../src/units/faults.js';
 import {
   sensibleAdapter,
+  sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
   sensibleNut,
@@ -37,6 +38,7 @@ describe.each([
   ['adapters', sensibleAdapter, 16],
   ['couplings', sensibleCoupling, 8],
   ['sleeves', sensibleSleeve, 20],
+  ['collars', sensibleCollar, 20],
   ['coupons', sensibleCoupon, 1],
 ] as const)('%s', (_, sheets, numRuns) => {
   it('have no wall thinner than arithmetic says', () => {

@@ -20,7 +20,7 @@ export function heldIn(design: CollarDesign): HeldView {
     bore,
     slit: { width: slit, length, web: false },
     clamp,
-    more: ownWalls(design),
+    more: ownWalls(finished),
     temperature,
   };
   return {

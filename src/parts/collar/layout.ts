@@ -182,7 +182,7 @@ function outsideFor(
   },
   notes: Assumptions,
 ): number {
-  const screws = 2 * leastClampRadius(boreReach(bore).slit, clamp.screw, clamp.washers);
+  const screws = 2 * leastClampRadius(boreReach(bore), clamp.screw, clamp.washers);
   const lipped = lip ? lip.diameter + 2 * LEAST_WALL : 0;
   const least = Math.max(screws, lipped);
   const backed = bearing && !lip ? bearing.outside + 2 * D.chamfer : 0;
@@ -243,6 +243,6 @@ function clampIn(
       `must be at least ${plain(Math.ceil(100 * least) / 100)} mm for clamp, pin and lip`,
     );
   const shift = (length - (lip?.depth ?? 0) - row.length) / 2;
-  const fitted = fitClamp({ radius: outside / 2, bore: boreReach(bore).slit, slit: SLIT_WIDTH }, screw, washers)!;
+  const fitted = fitClamp({ radius: outside / 2, bore: boreReach(bore), slit: SLIT_WIDTH }, screw, washers)!;
   return { clamp: { ...fitted, heights: row.heights.map((height) => height + shift) }, length };
 }

@@ -2,12 +2,11 @@ import { clipped, outlineBounds } from '../../solid/convex.js';
 import type { Shape } from '../../solid/recipe.js';
 import { type BoreShape, boreSection, boreVolumeIn } from '../common/bore-section.js';
 import { box, carvedArea, carvedBreaks, carvedShapes, clampVolume } from '../common/carved.js';
-import { printSizes } from '../common/print-sizes.js';
 import { commonArea, sectionVolume } from '../common/section-volume.js';
 import { halfWidthAt, roofedOutline } from '../common/side-hole.js';
 import { threadBore } from '../common/thread-bore.js';
 import { threadColumns } from '../common/thread-shape.js';
-import { wallInFile } from '../common/wall-in-file.js';
+import { lessChords } from '../common/wall-in-file.js';
 import { thinnest } from '../common/walls.js';
 import type { PlannedBody } from '../part-kind.js';
 import type { SizeChoice } from '../part-views.js';
@@ -28,7 +27,6 @@ export function collarBody(design: CollarDesign, sizes: SizeChoice = 'printed'):
   const { min, max } = outlineBounds(carved.outline);
   // the slit runs through and takes the corner on +X
   const beside = outlineBounds(clipped(carved.outline, [0, -1, -plan.slit / 2]));
-  const wall = wallInFile(thinnest(collarWalls(design)).size, printSizes(material, printer), printer.chordError);
   return {
     recipe: {
       name,
@@ -47,7 +45,7 @@ export function collarBody(design: CollarDesign, sizes: SizeChoice = 'printed'):
       ],
     }),
     printer,
-    ...(sizes === 'printed' && plan.thread === undefined ? { leastWall: wall } : {}),
+    leastWall: lessChords(thinnest(collarWalls(plan)), printer.chordError),
   };
 }
 

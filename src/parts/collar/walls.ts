@@ -1,20 +1,19 @@
 import { nutPocketReach } from '../common/clamp.js';
 import { heldWalls } from '../common/hub-walls.js';
 import type { Wall } from '../common/walls.js';
-import type { CollarDesign } from './dimensions.js';
-import { boreEnd } from './plan.js';
+import { boreEnd, type CollarPlan } from './plan.js';
 
-/** Every wall of a collar, finished sizes. */
-export function collarWalls({ finished }: Pick<CollarDesign, 'finished'>): Wall[] {
-  const { outside, bore, slit, clamp, length } = finished;
+/** Every wall of a collar. Sizes of one kind. */
+export function collarWalls(plan: CollarPlan): Wall[] {
+  const { outside, bore, slit, clamp, length } = plan;
   const held = { outside, bore, clamp, slit: { width: slit, length, web: false } };
-  return [...heldWalls(held), ...ownWalls({ finished })];
+  return [...heldWalls(held), ...ownWalls(plan), { where: 'length', size: boreEnd(plan) }];
 }
 
 /** Those beside pin and lip, and over the upper pocket. */
-export function ownWalls({ finished }: Pick<CollarDesign, 'finished'>): Wall[] {
-  const { outside, clamp, pin, lip } = finished;
-  const end = boreEnd(finished);
+export function ownWalls(plan: CollarPlan): Wall[] {
+  const { outside, clamp, pin, lip } = plan;
+  const end = boreEnd(plan);
   const pocket = clamp.washers ? Math.max(clamp.head, clamp.nut) : clamp.head;
   return [
     { where: 'pocket to the upper face', size: end - clamp.heights.at(-1)! - pocket / 2 },

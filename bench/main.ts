@@ -4,6 +4,7 @@ import { cpus } from 'node:os';
 import { clockingRows } from './clocking.js';
 import { fleetRows, mergesByTens } from './fleet.js';
 import { liveRows } from './live.js';
+import { measuredRows } from './measured.js';
 import { nutRows, type Row } from './nut.js';
 import { pageRows } from './page.js';
 import { processRows } from './processes.js';
@@ -20,7 +21,7 @@ const rows: Row[] = [
   ...(only === undefined || only === 'live' ? await liveRows() : []),
   ...(only === 'fleet' || only === 'merge' || only === 'live'
     ? []
-    : [...processRows(), ...(await nutRows()), ...clockingRows(), ...(await pageRows())]),
+    : [...processRows(), ...(await nutRows()), ...(await measuredRows()), ...clockingRows(), ...(await pageRows())]),
   ...(only === 'part' || only === 'merge' || only === 'live' ? [] : await fleetRows()),
 ];
 for (const { what, value, unit } of rows) console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}`);

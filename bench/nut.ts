@@ -1,5 +1,4 @@
 import { performance } from 'node:perf_hooks';
-import { FORMATS } from '../src/output/formats.js';
 import { writeStl } from '../src/output/write-stl.js';
 import type { NutDesign } from '../src/parts/nut/dimensions.js';
 import { nutKind } from '../src/parts/nut/index.js';
@@ -8,7 +7,6 @@ import { nutBody } from '../src/parts/nut/solid.js';
 import { check } from '../src/pipeline/check.js';
 import { design } from '../src/pipeline/design.js';
 import { fuseBody } from '../src/pipeline/fuse-body.js';
-import { makeDesign } from '../src/pipeline/make.js';
 import { measureBody } from '../src/pipeline/measure-solid.js';
 import { readBack, verify } from '../src/pipeline/verify.js';
 import { createKernel, type Kernel } from '../src/solid/kernel.js';
@@ -35,7 +33,6 @@ export async function nutRows(): Promise<Row[]> {
   const solid = await timed(() => fuseBody(kernel, recipe));
   const verified = await timed(() => verify([readBack({ file: 'bench.stl', bytes, expected })]));
   const measured = await timed(() => measureBody({ ...plan, body, file: 'bench.stl' }));
-  const whole = await timed(() => makeDesign(made, { kernel: forgetful(kernel), formats: FORMATS }));
   const own = modellingOnly(made);
   return [
     { what: 'dimensions and checks', value: await timed(() => check(design(benchNut()))), unit: 'ms' },
@@ -43,7 +40,6 @@ export async function nutRows(): Promise<Row[]> {
     { what: 'writing', value: await timed(() => writeStl(body)), unit: 'ms' },
     { what: 'verification from the bytes', value: verified, unit: 'ms' },
     { what: 'walls and ceilings', value: measured, unit: 'ms' },
-    { what: 'walls and ceilings / making without them', value: (100 * measured) / (whole - measured), unit: '%' },
     { what: 'mating test', value: await timed(() => mateNut(made, forgetful(kernel))), unit: 'ms' },
     { what: 'mating test, remembered', value: await timed(() => mateNut(made, kernel)), unit: 'ms' },
     { what: 'facets', value: body.triangles.length / 3, unit: '' },

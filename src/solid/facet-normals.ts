@@ -1,4 +1,5 @@
 import type { Mesh } from './mesh.js';
+import { spannedFacets } from './spanned-facets.js';
 
 /** What every facet of a mesh says of itself. */
 export interface FacetNormals {
@@ -20,16 +21,14 @@ export interface FacetNormals {
 export function facetNormals({ positions: p, triangles }: Mesh): FacetNormals {
   const normals = new Float64Array(triangles.length);
   const twice = new Float64Array(triangles.length / 3);
+  const facets = spannedFacets(p, triangles);
   for (let i = 0; i < triangles.length; i += 3) {
-    const a = 3 * triangles[i]!;
-    const b = 3 * triangles[i + 1]!;
-    const c = 3 * triangles[i + 2]!;
-    const ux = p[b]! - p[a]!;
-    const uy = p[b + 1]! - p[a + 1]!;
-    const uz = p[b + 2]! - p[a + 2]!;
-    const vx = p[c]! - p[a]!;
-    const vy = p[c + 1]! - p[a + 1]!;
-    const vz = p[c + 2]! - p[a + 2]!;
+    const ux = facets[3 * i + 3]!;
+    const uy = facets[3 * i + 4]!;
+    const uz = facets[3 * i + 5]!;
+    const vx = facets[3 * i + 6]!;
+    const vy = facets[3 * i + 7]!;
+    const vz = facets[3 * i + 8]!;
     const x = uy * vz - uz * vy;
     const y = uz * vx - ux * vz;
     const z = ux * vy - uy * vx;

@@ -1,5 +1,6 @@
 import { type EdgeTable, listEdges } from './edge-table.js';
 import type { Mesh } from './mesh.js';
+import { spannedFacets } from './spanned-facets.js';
 import { joinCorners } from './vertex-table.js';
 
 /** What a mesh is, read from its facets alone. */
@@ -94,24 +95,19 @@ function sizesOf({ positions, triangles }: Mesh) {
   let [volume, area, leastFacetArea, leastFacetHeight] = [0, 0, none, none];
   const least: [number, number, number] = [Infinity, Infinity, Infinity];
   const most: [number, number, number] = [-Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < triangles.length; i += 3) {
-    const a = 3 * triangles[i]!;
-    const b = 3 * triangles[i + 1]!;
-    const c = 3 * triangles[i + 2]!;
-    const ax = p[a]!;
-    const ay = p[a + 1]!;
-    const az = p[a + 2]!;
-    const ux = p[b]! - ax;
-    const uy = p[b + 1]! - ay;
-    const uz = p[b + 2]! - az;
-    const vx = p[c]! - ax;
-    const vy = p[c + 1]! - ay;
-    const vz = p[c + 2]! - az;
+  const facets = spannedFacets(p, triangles);
+  for (let at = 0; at < facets.length; at += 9) {
+    const ux = facets[at + 3]!;
+    const uy = facets[at + 4]!;
+    const uz = facets[at + 5]!;
+    const vx = facets[at + 6]!;
+    const vy = facets[at + 7]!;
+    const vz = facets[at + 8]!;
     const nx = uy * vz - uz * vy;
     const ny = uz * vx - ux * vz;
     const nz = ux * vy - uy * vx;
     const facetArea = Math.sqrt(nx * nx + ny * ny + nz * nz) / 2;
-    volume += (ax * nx + ay * ny + az * nz) / 6;
+    volume += (facets[at]! * nx + facets[at + 1]! * ny + facets[at + 2]! * nz) / 6;
     area += facetArea;
     if (facetArea < leastFacetArea) leastFacetArea = facetArea;
     const longest = Math.max(
@@ -121,10 +117,8 @@ function sizesOf({ positions, triangles }: Mesh) {
     );
     const height = longest === 0 ? 0 : (2 * facetArea) / Math.sqrt(longest);
     if (height < leastFacetHeight) leastFacetHeight = height;
-    widen(least, most, p, a);
-    widen(least, most, p, b);
-    widen(least, most, p, c);
   }
+  for (const corner of triangles) widen(least, most, p, 3 * corner);
   const empty = triangles.length === 0;
   const bounds = (
     empty

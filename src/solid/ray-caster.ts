@@ -1,4 +1,5 @@
 import type { Mesh } from './mesh.js';
+import { spannedFacets } from './spanned-facets.js';
 
 /** Where a ray meets a mesh. */
 export interface RayHit {
@@ -45,6 +46,7 @@ export function rayCaster({ positions: p, triangles: t }: Mesh): RayCaster {
   }
   const nodes = boxTree(order, middles);
   const boxes = boxesOf(nodes, order, p, t);
+  const facets = spannedFacets(p, t);
   const stack = new Int32Array(64);
   return {
     first: (ray, least, most = Number.POSITIVE_INFINITY) => {
@@ -72,7 +74,7 @@ export function rayCaster({ positions: p, triangles: t }: Mesh): RayCaster {
           continue;
         }
         for (let i = start; i < start + size; i++) {
-          const distance = meeting(p, t, 3 * order[i]!, x, y, z, dx, dy, dz);
+          const distance = meeting(facets, 9 * order[i]!, x, y, z, dx, dy, dz);
           if (distance > least && distance < best) {
             best = distance;
             found = order[i]!;
@@ -207,10 +209,9 @@ function entry(
   return near > far + 1e-9 ? Number.POSITIVE_INFINITY : Number.isNaN(near) ? 0 : near;
 }
 
-/** Distance at which a ray meets the facet that begins at an index; −1 where it does not. */
+/** Distance at which a ray meets the facet whose corner and sides begin at an index; −1 where it does not. */
 function meeting(
-  p: Float64Array,
-  t: Uint32Array,
+  f: Float64Array,
   at: number,
   x: number,
   y: number,
@@ -219,26 +220,20 @@ function meeting(
   dy: number,
   dz: number,
 ): number {
-  const a = 3 * t[at]!;
-  const b = 3 * t[at + 1]!;
-  const c = 3 * t[at + 2]!;
-  const ax = p[a]!;
-  const ay = p[a + 1]!;
-  const az = p[a + 2]!;
-  const ux = p[b]! - ax;
-  const uy = p[b + 1]! - ay;
-  const uz = p[b + 2]! - az;
-  const vx = p[c]! - ax;
-  const vy = p[c + 1]! - ay;
-  const vz = p[c + 2]! - az;
+  const ux = f[at + 3]!;
+  const uy = f[at + 4]!;
+  const uz = f[at + 5]!;
+  const vx = f[at + 6]!;
+  const vy = f[at + 7]!;
+  const vz = f[at + 8]!;
   const nx = dy * vz - dz * vy;
   const ny = dz * vx - dx * vz;
   const nz = dx * vy - dy * vx;
   const turn = ux * nx + uy * ny + uz * nz;
   if (turn === 0) return -1;
-  const wx = x - ax;
-  const wy = y - ay;
-  const wz = z - az;
+  const wx = x - f[at]!;
+  const wy = y - f[at + 1]!;
+  const wz = z - f[at + 2]!;
   const first = (wx * nx + wy * ny + wz * nz) / turn;
   if (first < -SIDE || first > 1 + SIDE) return -1;
   const qx = wy * uz - wz * uy;

@@ -130,8 +130,18 @@ function mateShapes(
 /** Where a wedge begins, in columns: clear of the columns of a nut and of a screw that stands half a column off. */
 const WEDGE_START = 0.25;
 
-/** One column's share of a ring, from well inside the thread outwards. */
-function wedge({ profile, columns }: ThreadSweep, radius: number, length: number): Shape {
+/**
+ * One column's share of a ring, from well inside the thread outwards, to be cut by the thread.
+ *
+ * @param thread  the nut's thread   [mm]
+ * @param radius  of the ring        [mm]
+ * @param length  from z = 0         [mm]
+ */
+export function wedge(
+  { profile, columns }: Pick<ThreadSweep, 'profile' | 'columns'>,
+  radius: number,
+  length: number,
+): Shape {
   const inner = Math.min(...profile.map(([, r]) => r)) / 2;
   const outer = cornerRadius(radius, columns, true);
   const at = (r: number, column: number) =>

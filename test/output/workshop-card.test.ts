@@ -1,14 +1,20 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { makePart } from '../../src/pipeline/make.js';
+import { createKernel, type Kernel } from '../../src/solid/kernel.js';
 import { nutSheet } from '../support/nut-sheets.js';
 import { CLAMP } from '../support/sleeve-sheets.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
 
 async function cardOf(changes: Record<string, unknown> = {}): Promise<string> {
   return cardOfSheet(nutSheet(changes));
 }
 
 async function cardOfSheet(sheet: object): Promise<string> {
-  const { files } = await makePart(sheet, { formats: ['page'] });
+  const { files } = await makePart(sheet, { kernel, formats: ['page'] });
   const page = new TextDecoder().decode(files.find(({ name }) => name === 'report.html')!.bytes);
   const from = page.indexOf('<ol class="card">');
   return page.slice(from, page.indexOf('</ol>', from));

@@ -86,7 +86,8 @@ describe('threadVolume', () => {
   });
 
   it('agrees with the kernel within 0.02 % with conical openings at both ends', () => {
-    for (const figures of grid.filter((_, i) => i % 4 === 0)) {
+    for (const thinned of grid.filter((_, i) => i % 4 === 0)) {
+      const figures = { ...thinned, columns: 48 };
       const { pitch, columns } = figures;
       const length = 4 * pitch;
       const thread = nutThread(figures, -pitch, length + pitch);

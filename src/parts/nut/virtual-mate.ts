@@ -5,7 +5,7 @@ import { finding } from '../../judge/run-checks.js';
 import { grooveWidthAt, rootDiameterOf, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import { freeTravel } from '../../solid/free-travel.js';
 import type { Kernel, Pose } from '../../solid/kernel.js';
-import { NO_COMMON_VOLUME } from '../../solid/mate.js';
+import { NO_COMMON_VOLUME, wedge } from '../../solid/mate.js';
 import { cylinder, type Shape } from '../../solid/recipe.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
@@ -105,25 +105,25 @@ export function figuresBySolids(mate: MateCase, kernel: Kernel): MateFigures {
   const guess = figuresByArithmetic(mate);
   const { nut, screw } = mate;
   const ring = ringOf(mate, kernel);
+  // a rod, and a ridge of the nut's own pitch, meet every column of the nut alike
+  const column = columnOf(mate, kernel);
+  const pitch = { ...mate, length: nut.pitch };
   const centre = ((nut.pitch / screw.pitch - 1) * mate.length) / 2;
-  const isFree = (
-    shape: Shape,
-    shifts: readonly number[],
-    columns: readonly number[] = [0.5],
-    pitch: number = screw.pitch,
-  ) =>
+  const isFree = (shape: Shape, shifts: readonly number[], columns: readonly number[] = [0.5]) =>
     kernel
       .commonVolumes(
         ring,
         shape,
         poses(
           mate,
-          pitch,
+          screw.pitch,
           shifts.map((shift) => centre + shift),
           columns,
         ),
       )
       .every((volume) => volume <= NO_COMMON_VOLUME);
+  const isClear = (shape: Shape) =>
+    kernel.commonVolumes(column, shape, poses(mate, nut.pitch, [0], [0.5]))[0]! * mate.run.columns <= NO_COMMON_VOLUME;
   const bar = barOf(mate, screw);
   const travel = (isFreeAt: (x: number) => boolean, from: number, within: number) =>
     freeTravel(isFreeAt, { guess: from, most: from + nut.pitch / 2, within });
@@ -135,9 +135,17 @@ export function figuresBySolids(mate: MateCase, kernel: Kernel): MateFigures {
     free: free && isFree(bar, [0.9 * up, -0.9 * down], [0]),
     axial: up + down,
     diametral: free ? travel((by) => isFree(grown(by), [0]), guess.diametral, WITHIN.diametral) : 0,
-    rootGap: travel((by) => isFree(rodOf(mate, by), [-centre]), guess.rootGap, WITHIN.gap),
-    crestGap: travel((by) => isFree(ridgeOf(mate, by), [-centre], [0.5], nut.pitch), guess.crestGap, WITHIN.gap),
+    rootGap: travel((by) => isClear(rodOf(pitch, by)), guess.rootGap, WITHIN.gap),
+    crestGap: travel((by) => isClear(ridgeOf(pitch, by)), guess.crestGap, WITHIN.gap),
   };
+}
+
+/** One column of one pitch of the same. */
+function columnOf({ nut, screw, run }: MateCase, kernel: Kernel): Shape {
+  const beyond = nut.pitch / 2;
+  const thread = nutCutter(nut, { ...run, from: -beyond, to: nut.pitch + beyond });
+  const blank = wedge(thread, Math.max(nut.major, screw.major) / 2 + beyond, nut.pitch);
+  return { kind: 'mesh', mesh: kernel.fuse({ kind: 'difference', of: [blank, { kind: 'thread', thread }] }) };
 }
 
 /** A ring with the nut's thread in it. */

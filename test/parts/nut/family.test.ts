@@ -12,6 +12,7 @@ import { makePart } from '../../../src/pipeline/make.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../../src/solid/mate.js';
+import type { Shape } from '../../../src/solid/recipe.js';
 import { InputError } from '../../../src/units/faults.js';
 import { FAMILY_BASE, METAL, SPRING } from '../../support/family-sheet.js';
 import { findingOf } from '../../support/one-finding.js';
@@ -30,6 +31,9 @@ const BASE = {
 
 const nutDesign = (sheet: object): NutDesign => designNut(nutSchema.parse(sheet), SHIPPED);
 const finding = findingOf;
+/** Each body fused once, to be tried in many poses. */
+const fusedBodies = (made: NutDesign): Shape[] =>
+  nutBodies(made).map(({ recipe }) => ({ kind: 'mesh', mesh: kernel.fuse(recipe.shape) }));
 const still = { by: [0, 0, 0] as const, turn: 0 };
 
 describe('members of the nut family', () => {
@@ -58,7 +62,7 @@ describe('members of the nut family', () => {
 
   it('splits a nut into halves that together are the nut, with the screw in it like in a whole one', () => {
     const made = asFinished(nutDesign({ ...BASE, family: { kind: 'split', closed: 'ring' }, holes: undefined }));
-    const [a, b] = nutBodies(made).map(({ recipe }) => recipe.shape);
+    const [a, b] = fusedBodies(made);
     const { screw, play } = nutMate(made);
     const bar = { kind: 'thread' as const, thread: { ...screw, from: -5, to: 27 } };
     const push = 0.45 * play;
@@ -76,7 +80,7 @@ describe('members of the nut family', () => {
     const made = asFinished(
       nutDesign({ ...BASE, family: { kind: 'anti-backlash', spring: SPRING }, holes: undefined }),
     );
-    const [main, follower] = nutBodies(made).map(({ recipe }) => recipe.shape);
+    const [main, follower] = fusedBodies(made);
     const { fit, screw, finished } = made;
     // the real play of this screw: c·tan(15°) + a
     const play = fit.diametral * Math.tan((screw.flankAngle * Math.PI) / 180) + fit.axial;

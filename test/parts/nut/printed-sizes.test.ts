@@ -1,5 +1,5 @@
-import { describe, expect, it } from 'vitest';
-import { makePart } from '../../../src/index.js';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { createKernel, type Kernel, makePart } from '../../../src/index.js';
 import { axialCut, facetsOf, readThread } from '../../support/axial-cut.js';
 import { nutSheet } from '../../support/nut-sheets.js';
 
@@ -7,8 +7,13 @@ import { nutSheet } from '../../support/nut-sheets.js';
 const [S, T, H] = [0.01, 0.006, 0.15];
 const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180);
 
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
+
 async function made(changes: Record<string, unknown>) {
-  const { report, files } = await makePart(nutSheet({ duty: undefined, mounting: undefined, ...changes }));
+  const { report, files } = await makePart(nutSheet({ duty: undefined, mounting: undefined, ...changes }), { kernel });
   const stl = files.find(({ name }) => name.endsWith('.stl'));
   if (!stl)
     throw new Error(
@@ -59,8 +64,13 @@ describe.each(SCREWS)('a nut for %s, read off its file', (screw, d, P, d2, start
   };
   const between = { within: expected.major / 2 + 0.5, from: 4, to: 6 * P + 2, pitchDiameter: expected.pitchDiameter };
 
-  it('has the printed diameters, pitch, flank and groove of the conventions', async () => {
-    const { report, facets } = await made(sheet);
+  let nut: Awaited<ReturnType<typeof made>>;
+  beforeAll(async () => {
+    nut = await made(sheet);
+  });
+
+  it('has the printed diameters, pitch, flank and groove of the conventions', () => {
+    const { report, facets } = nut;
     // halfway between two of 96 columns the facets lie on the true radius
     const thread = readThread(axialCut(facets, 360 / 192), between);
     expect(thread.minor).toBeCloseTo(expected.minor, 2);
@@ -86,8 +96,8 @@ describe.each(SCREWS)('a nut for %s, read off its file', (screw, d, P, d2, start
     });
   });
 
-  it('climbs by its lead in one turn, to its hand, with a groove of start 1 on +X at z = 0', async () => {
-    const { facets } = await made(sheet);
+  it('climbs by its lead in one turn, to its hand, with a groove of start 1 on +X at z = 0', () => {
+    const { facets } = nut;
     const hand = screw.endsWith('LH') ? -1 : 1;
     const grooveTop = (angle: number) => readThread(axialCut(facets, angle), between).crossings[0]!;
     const [from, quarter] = [grooveTop(1e-4), grooveTop(90 + 1e-4)];

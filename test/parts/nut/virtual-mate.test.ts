@@ -21,16 +21,16 @@ function nut(changes: Record<string, unknown> = {}): NutDesign {
   return design(nutSheet(changes)) as NutDesign;
 }
 
-describe('a grid of 60 short nuts', () => {
+describe('a grid of 24 short nuts: every form with every count of starts, either hand', () => {
   const states: boolean[] = [];
 
-  it.each(Array.from({ length: 60 }, (_, n) => n))('nut %s: arithmetic and solids agree', (n) => {
+  it.each(Array.from({ length: 24 }, (_, n) => n))('nut %s: arithmetic and solids agree', (n) => {
     states.push(expectAgreement(gridCase(n), kernel).free);
   });
 
   it('holds free nuts and stuck ones', () => {
-    expect(states.filter((free) => free).length).toBeGreaterThan(30);
-    expect(states.filter((free) => !free).length).toBeGreaterThan(3);
+    expect(states.filter((free) => free).length).toBeGreaterThan(12);
+    expect(states.filter((free) => !free).length).toBeGreaterThan(1);
   });
 });
 

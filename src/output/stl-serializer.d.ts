@@ -2,7 +2,9 @@
 
 declare module '@jscad/stl-serializer/CSGToStlb.js' {
   interface Polygon {
-    vertices: [number, number, number][];
+    readonly vertices: readonly (readonly [number, number, number])[];
+    /** normal and distance; worked out of the corners where it is missing */
+    readonly plane?: readonly [number, number, number, number];
   }
   interface Solid {
     polygons: Polygon[];

@@ -1,4 +1,5 @@
 import { serializeBinary } from '@jscad/stl-serializer/CSGToStlb.js';
+import { facetNormals } from '../solid/facet-normals.js';
 import type { Mesh } from '../solid/mesh.js';
 
 type Point = [number, number, number];
@@ -37,27 +38,52 @@ function headerOf(about: string): Uint8Array {
   return new TextEncoder().encode(plain.slice(0, HEADER).padEnd(HEADER));
 }
 
-/** A facet of a mesh as the serializer reads it; corners are handed out when asked for, and so soon forgotten. */
+/** What all facets of a mesh hand out, filled anew for each: the serializer reads it and keeps nothing. */
+interface Hand {
+  readonly mesh: Mesh;
+  readonly normals: Float64Array;
+  readonly vertices: readonly [Point, Point, Point];
+  readonly plane: [number, number, number, number];
+}
+
+/** A facet of a mesh as the serializer reads it. Its plane is known, so that none is worked out from the corners. */
 class Polygon {
   constructor(
-    private readonly mesh: Mesh,
+    private readonly hand: Hand,
     private readonly first: number,
   ) {}
 
-  get vertices(): [Point, Point, Point] {
-    return [this.corner(0), this.corner(1), this.corner(2)];
+  get vertices(): readonly [Point, Point, Point] {
+    const { mesh, vertices } = this.hand;
+    for (let nth = 0; nth < 3; nth++) {
+      const at = 3 * mesh.triangles[this.first + nth]!;
+      // adding 0 turns −0 into 0, so that equal corners have equal bits
+      for (let axis = 0; axis < 3; axis++) vertices[nth]![axis] = mesh.positions[at + axis]! + 0;
+    }
+    return vertices;
   }
 
-  private corner(nth: number): Point {
-    const { positions, triangles } = this.mesh;
-    const at = 3 * triangles[this.first + nth]!;
-    // adding 0 turns −0 into 0, so that equal corners have equal bits
-    return [positions[at]! + 0, positions[at + 1]! + 0, positions[at + 2]! + 0];
+  /** its unit normal; the distance of the plane, which comes after it, is not written */
+  get plane(): Hand['plane'] {
+    const { normals, plane } = this.hand;
+    for (let axis = 0; axis < 3; axis++) plane[axis] = normals[this.first + axis]! + 0;
+    return plane;
   }
 }
 
 function polygonsOf(mesh: Mesh): Polygon[] {
+  const { normals } = facetNormals(mesh);
+  const hand: Hand = {
+    mesh,
+    normals,
+    vertices: [
+      [0, 0, 0],
+      [0, 0, 0],
+      [0, 0, 0],
+    ],
+    plane: [0, 0, 0, 0],
+  };
   const polygons: Polygon[] = [];
-  for (let first = 0; first < mesh.triangles.length; first += 3) polygons.push(new Polygon(mesh, first));
+  for (let first = 0; first < mesh.triangles.length; first += 3) polygons.push(new Polygon(hand, first));
   return polygons;
 }

@@ -1,4 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
+import { workshopCard } from '../../src/output/page/workshop-card.js';
+import { design } from '../../src/pipeline/design.js';
+import { kindOfDesign } from '../../src/pipeline/find-kind.js';
+import { KINDS } from '../../src/pipeline/kinds.js';
 import { makePart } from '../../src/pipeline/make.js';
 import { createKernel, type Kernel } from '../../src/solid/kernel.js';
 import { nutSheet } from '../support/nut-sheets.js';
@@ -14,10 +18,11 @@ async function cardOf(changes: Record<string, unknown> = {}): Promise<string> {
 }
 
 async function cardOfSheet(sheet: object): Promise<string> {
-  const { files } = await makePart(sheet, { kernel, formats: ['page'] });
-  const page = new TextDecoder().decode(files.find(({ name }) => name === 'report.html')!.bytes);
-  const from = page.indexOf('<ol class="card">');
-  return page.slice(from, page.indexOf('</ol>', from));
+  const { report } = await makePart(sheet, { kernel, formats: [] });
+  const made = design(sheet);
+  const card = workshopCard(report, kindOfDesign(KINDS, made).views(made, 'finished'));
+  const from = card.indexOf('<ol class="card">');
+  return card.slice(from, card.indexOf('</ol>', from));
 }
 
 describe('the workshop card of a nut', () => {

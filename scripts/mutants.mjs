@@ -18,11 +18,7 @@ const FOLDERS = {
   'mechanics/power-screw': ['test/mechanics/power-screw/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/print': ['test/mechanics/print/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/shaft': ['test/mechanics/shaft/*.test.ts', 'test/docs-examples.test.ts'],
-  'mechanics/thread': [
-    'test/mechanics/{thread,print}/*.test.ts',
-    'test/parts/nut/strength.test.ts',
-    'test/docs-examples.test.ts',
-  ],
+  'mechanics/thread': ['test/mechanics/{thread,print}/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
   'parts/common/{grip,axial-path,clamp-ring,grip-demand,grip-checks,hold-figures}.ts': [
     'test/parts/common/{grip,axial-path,clamp,grip-demand}.test.ts',

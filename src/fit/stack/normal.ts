@@ -10,7 +10,6 @@
  */
 export function normalBelow(z: number): number {
   if (z < 0) return 1 - normalBelow(-z);
-  if (z > 8) return 1;
   const t = 1 / (1 + 0.2316419 * z);
   const series = t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
   return 1 - normalDensity(z) * series;

@@ -114,7 +114,7 @@ export function axialPlay(p: {
 }
 
 /**
- * Diameter at the root of a nut's groove: its major, or less where the flanks meet before it.
+ * Diameter at the root of a nut's groove: its major, or less where the flanks meet before it. Level flanks never meet.
  *
  *     D = min(D4, D2 + w/tan α)
  *
@@ -124,6 +124,5 @@ export function axialPlay(p: {
  * @example rootDiameterOf({ minor: 6, pitchDiameter: 7, major: 10, pitch: 2, grooveWidth: 1, flankSlope: 0.5 }) // 9
  */
 export function rootDiameterOf(thread: ThreadProfile): number {
-  if (thread.flankSlope <= 0) return thread.major;
   return Math.min(thread.major, thread.pitchDiameter + thread.grooveWidth / thread.flankSlope);
 }

@@ -62,6 +62,32 @@ describe('what a chain hangs on', () => {
   });
 });
 
+describe('a level input', () => {
+  // every value between 1 and 3 alike: σ is the width over √12, 0.57735; twice and downwards by the slope of −2
+  const { y } = propagate(
+    [
+      { name: 'level', value: { least: 1, likely: 1.5, most: 3 }, level: true },
+      { name: 'normal', value: plusMinus(0, 0.1) },
+    ],
+    ({ level, normal }) => ({ y: normal - 2 * level }),
+  );
+
+  it('gives its width over √12, where others give a quarter', () => {
+    expect(y.sigma).toBeCloseTo(Math.hypot((2 * 2) / Math.sqrt(12), 0.05), 12);
+    expect(y.contributions.map(({ name, level }) => [name, level])).toEqual([
+      ['level', true],
+      ['normal', false],
+    ]);
+    expect(y.contributions[0]!.sensitivity).toBeCloseTo(-2, 12);
+  });
+
+  it('has its middle as mean, and both ends as bounds: −3 − 3 + 0.1 and −3 + 1 + 0.1', () => {
+    expect(y.mean).toBeCloseTo(-4, 12);
+    expect(y.contributions[0]).toMatchObject({ down: expect.closeTo(-3, 12), up: expect.closeTo(1, 12) });
+    expect(y.worst).toMatchObject({ least: expect.closeTo(-6.1, 12), most: expect.closeTo(-1.9, 12) });
+  });
+});
+
 describe('normal distribution', () => {
   it.each([
     // table of the standard normal distribution, four places
@@ -75,6 +101,17 @@ describe('normal distribution', () => {
   ])('Φ(%s) = %s', (z, p) => {
     expect(normalBelow(z)).toBeCloseTo(p, 4);
     expect(normalBelow(-z)).toBeCloseTo(1 - p, 4);
+  });
+
+  it.each([
+    // table of ten places, rounded to seven
+    [0.5, 0.6914625],
+    [1, 0.8413447],
+    [2, 0.9772499],
+    [3, 0.9986501],
+    [4, 0.9999683],
+  ])('Φ(%s) = %s, to 1.5 in ten million', (z, p) => {
+    expect(Math.abs(normalBelow(z) - p)).toBeLessThan(2e-7);
   });
 
   it('goes to 0 and 1', () => {
@@ -96,6 +133,8 @@ describe('chances', () => {
   it('are certain without spread', () => {
     expect(chanceAbove([one(0.1, 0)]).least).toBe(1);
     expect(chanceAbove([one(-0.1, 0)])).toEqual({ least: 0, most: 0 });
+    expect(chanceAbove([one(-0.1, 0), one(-0.2, 0)])).toEqual({ least: 0, most: 0 });
+    expect(chanceAbove([])).toEqual({ least: 1, most: 1 });
   });
 });
 
@@ -168,7 +207,12 @@ describe('spreads', () => {
   it('play less a drift without play’s spread: 1 − |N(0, 1)| is below 1 − 1.96 in one of twenty', () => {
     const play = { mean: 1, sigma: 0, contributions: [] };
     const drift = { mean: 0, sigma: 1, contributions: [part('z', 1, 1, false)] };
-    expect(spreadLessDrift(play, drift).below(1 - 1.96)).toBeCloseTo(0.05, 1);
+    expect(Math.abs(spreadLessDrift(play, drift).below(1 - 1.96) - 0.05)).toBeLessThan(0.01);
+    // table of Φ: half of them lie within 0.6745; without any spread of play the points of the sum are seen one by one
+    expect(Math.abs(spreadLessDrift(play, drift).below(1 - 0.6745) - 0.5)).toBeLessThan(0.03);
+    const driven = { ...drift, mean: 0.7 };
+    // |0.7 + z| above 1.96: 1 − Φ(1.26) + Φ(−2.66) = 0.1038 + 0.0039
+    expect(Math.abs(spreadLessDrift(play, driven).below(1 - 1.96) - 0.1077)).toBeLessThan(0.01);
     const smooth = { mean: 1, sigma: 0.5, contributions: [part('y', 1, 0.5, false)] };
     // drawn: 1 + 0.5·y − |z|
     const normal = seededNormal(5);
@@ -176,6 +220,31 @@ describe('spreads', () => {
     for (const x of [-1, 0, 0.5, 1]) {
       const share = draws.filter((value) => value < x).length / draws.length;
       expect(spreadLessDrift(smooth, drift).below(x)).toBeCloseTo(share, 2);
+    }
+  });
+
+  it('play of a little spread less a drift with a mean, as summed over a fine grid', () => {
+    const play = { mean: 1, sigma: 0.1, contributions: [part('y', 1, 0.1, false)] };
+    const drift = { mean: 0.7, sigma: 1, contributions: [part('z', 1, 1, false)] };
+    const n = 2000;
+    const grid = Array.from({ length: n }, (_, i) => (16 * (i + 0.5)) / n - 8);
+    const expected = (x: number) =>
+      grid.reduce((sum, z) => sum + Math.exp((-z * z) / 2) * normalBelow((x - 1 + Math.abs(0.7 + z)) / 0.1), 0) /
+      grid.reduce((sum, z) => sum + Math.exp((-z * z) / 2), 0);
+    const spread = spreadLessDrift(play, drift);
+    for (const x of [-1.5, -0.5, 0, 0.5, 0.9, 1.1]) expect(Math.abs(spread.below(x) - expected(x))).toBeLessThan(3e-4);
+    // the same drift the other way round
+    const other = spreadLessDrift(play, { ...drift, mean: -0.7 });
+    for (const x of [-1.5, 0, 0.9]) expect(other.below(x)).toBeCloseTo(spread.below(x), 9);
+  });
+
+  it('a drift that is certain takes its amount off, whichever way it goes', () => {
+    const play = { mean: 1, sigma: 0.5, contributions: [part('y', 1, 0.5, false)] };
+    for (const mean of [0.4, -0.4]) {
+      const spread = spreadLessDrift(play, { mean, sigma: 0, contributions: [] });
+      // Φ(1) and the median
+      expect(spread.below(1.1)).toBeCloseTo(0.8413, 4);
+      expect(spread.quantile(0.5)).toBeCloseTo(0.6, 5);
     }
   });
 
@@ -216,6 +285,10 @@ describe('spreads', () => {
 
   it('a normal one has one in 741 below three standard deviations', () => {
     expect(one(5, 2).quantile(0.00135)).toBeCloseTo(-1, 2);
+    // 1.959964 and 3.090232 standard deviations, to a hundredth of a thousandth
+    expect(one(0, 1).quantile(0.025)).toBeCloseTo(-1.95996, 4);
+    expect(one(0, 1).quantile(0.975)).toBeCloseTo(1.95996, 4);
+    expect(one(0, 1).quantile(0.999)).toBeCloseTo(3.0902, 3);
   });
 
   // summed here over a fine grid: P = 1.5 + a + b + p, D = 0.3 + 0.5·a − 0.4·b + d, with p and d sharing an input

@@ -40,6 +40,9 @@ describe('grid of 0.04', () => {
 
   it('below one step only the step itself is left', () => {
     expect(layerOnGrid({ height: 0.03, fullStep: 0.04 })).toMatchObject({ onGrid: false, nearest: [0.04] });
+    // a hundredth of a step is near to none, which is no height
+    expect(layerOnGrid({ height: 0.0003, fullStep: 0.04 })).toMatchObject({ onGrid: false, nearest: [0.04] });
+    expect(layerOnGrid({ height: 0.04, fullStep: 0.04 })).toMatchObject({ onGrid: true, nearest: [0.04] });
   });
 });
 

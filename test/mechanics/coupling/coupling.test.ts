@@ -112,6 +112,7 @@ describe('hubs', () => {
 
   it('push their jaws at 10.3 mm between radii of 13 and 7 mm', () => {
     expect(jawRadius({ outer: 13, inner: 7 })).toBeCloseTo(10.3, 9);
+    expect(() => jawRadius({ outer: 7, inner: 13 })).toThrow(/^outer: /);
   });
 
   it('push a jaw further up the more the shafts lean', () => {

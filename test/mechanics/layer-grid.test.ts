@@ -13,6 +13,7 @@ describe('grid of 0.04', () => {
       worstOff: 0.02,
     });
     const stops = layerStops({ height: 0.15, fullStep: 0.04, layers: 4 });
+    expect(stops.map((stop) => stop.layer)).toEqual([1, 2, 3, 4]);
     expect(stops.map((stop) => stop.phase)).toEqual([0.75, 0.5, 0.25, 0]);
     // 0.15 → 0.16 (4 steps), 0.30 → half way of 7 and 8, 0.45 → 0.44 (11), 0.60 → 0.60 (15)
     expect(stops.map((stop) => stop.off)).toEqual([-0.01, -0.02, 0.01, 0]);

@@ -35,14 +35,14 @@ const FOLDERS = {
     'test/parts/{nut,sleeve,adapter}/verdicts.test.ts',
   ],
   'parts/nut/checks': [
-    'test/parts/nut/{checks,strength,stack,flange,verdicts,by-hand}.test.ts',
+    'test/parts/nut/{checks,messages,strength,stack,flange,float,family,verdicts}.test.ts',
     'test/parts/common/{slab,bolting,profile-checks}.test.ts',
   ],
   'parts/nut/variants/{checks,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
     'test/parts/nut/{family,verdicts,by-hand}.test.ts',
   ],
   'parts/adapter/checks': [
-    'test/parts/adapter/{adapter,clocking,strength,least-wall,verdicts}.test.ts',
+    'test/parts/adapter/{adapter,strength,verdicts}.test.ts',
     'test/parts/common/{bolting,pattern-fit}.test.ts',
   ],
   'parts/coupling/checks': [

@@ -4,8 +4,11 @@ import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { resolveLimits } from '../../src/pipeline/resolve-limits.js';
 
-/** Mutation testing must see which test runs what, so there nothing is kept from one test for the next. */
-const KEEP = process.env.MUTANT_TESTS === undefined;
+/**
+ * Mutation testing must see which test runs what, so there nothing that a mutant may reach is kept from one test for the
+ * next; the checks of a kind work on designs that are ready.
+ */
+const KEEP = process.env.MUTANTS === undefined || /parts\/[a-z]+\/checks/.test(process.env.MUTANTS);
 
 const designs = new Map<string, Design>();
 

@@ -1,4 +1,4 @@
-import { grooveWidthAt, nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import { resolveMaterial } from '../../presets/resolve-material.js';
@@ -23,6 +23,7 @@ import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import { threadInFile } from '../common/thread-in-file.js';
 import type { Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
+import { flanksMeet } from './flanks-meet.js';
 import { nutFloat, requireFloatHoles, withFloatHoles } from './float.js';
 import { requireMarkFits } from './mark.js';
 import type { Carriage, HeadSide, Holes, NutDesign } from './nut-design.js';
@@ -261,15 +262,13 @@ function filletOf(
 
 /** Flanks must not meet before crest and root are reached, neither in the tooth nor in the groove. */
 function requireTooth(thread: ThreadProfile, sheet: NutSheet): void {
-  const crest = thread.pitch - grooveWidthAt(thread, thread.minor);
-  const root = grooveWidthAt(thread, thread.major);
-  if (crest > 0 && root > 0) return;
-  const field =
-    sheet.screw.flank_angle === undefined ? (crest > 0 ? 'screw.pitch_diameter' : 'fit.axial') : 'screw.flank_angle';
+  const meet = flanksMeet(thread);
+  if (meet === undefined) return;
+  const named = { groove: 'screw.pitch_diameter', tooth: 'fit.axial' }[meet];
   throw fault(
-    field,
+    sheet.screw.flank_angle === undefined ? named : 'screw.flank_angle',
     '',
-    `leaves no ${crest > 0 ? 'groove at the root' : 'tooth at the crest'} of the nut; a smaller flank angle or clearance is needed at this pitch`,
+    `leaves no ${meet === 'groove' ? 'groove at the root' : 'tooth at the crest'} of the nut; a smaller flank angle or clearance is needed at this pitch`,
   );
 }
 

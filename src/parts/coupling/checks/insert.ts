@@ -1,5 +1,5 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.js';
-import { keeps } from '../../../judge/judge.js';
+import { allKeep, keeps } from '../../../judge/judge.js';
 import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
 import { SHOCK_FACTORS, startFactor, temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
@@ -47,12 +47,13 @@ export const insertStress: CouplingCheck = {
     const stress = warm * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
     const { normal } = allowanceOf(design);
     const own = hard({ max: normal });
-    const { max = normal } = limits.of(own).pass;
-    if (stress <= max && !known) return notJudged('duty.temperature');
-    const cure = stress > max ? '; a larger outside, a higher insert or a harder one carries it' : '';
+    const { pass } = limits.of(own);
+    const holds = keeps(stress, pass);
+    if (holds && !known) return notJudged('duty.temperature');
+    const cure = holds ? '' : '; a larger outside, a higher insert or a harder one carries it';
     return valued(
       exactly(stress),
-      `${plain(stress, 2)} MPa with temperature factor ${plain(warm, 1)}; ${design.insert.hardness} carries ${plain(max, 2)} MPa${cure}`,
+      `${plain(stress, 2)} MPa with temperature factor ${plain(warm, 1)}; ${design.insert.hardness} carries ${plain(pass.max!, 2)} MPa${cure}`,
       own,
     );
   },
@@ -72,12 +73,13 @@ export const insertPeak: CouplingCheck = {
     const stress = factor * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
     const { peak } = allowanceOf(design);
     const own = hard({ max: peak });
-    const { max = peak } = limits.of(own).pass;
-    if (stress <= max && !known) return notJudged('duty.temperature');
-    const cure = stress > max ? '; a larger outside, a higher insert or a harder one carries it' : '';
+    const { pass } = limits.of(own);
+    const holds = keeps(stress, pass);
+    if (holds && !known) return notJudged('duty.temperature');
+    const cure = holds ? '' : '; a larger outside, a higher insert or a harder one carries it';
     return valued(
       exactly(stress),
-      `${plain(stress, 2)} MPa at ${plain(factor, 2)} × the motor torque; ${design.insert.hardness} carries ${plain(max, 2)} MPa${cure}`,
+      `${plain(stress, 2)} MPa at ${plain(factor, 2)} × the motor torque; ${design.insert.hardness} carries ${plain(pass.max!, 2)} MPa${cure}`,
       own,
     );
   },
@@ -91,16 +93,14 @@ export const insertSqueeze: CouplingCheck = {
   unit: '',
   limits: { pass: { max: MOST_SQUEEZE }, fail: { max: 0.25 } },
   moves: 'insert.flank_clearance, misalignment',
-  run: (design, { pass: { max = MOST_SQUEEZE } }) => {
+  run: (design, { pass }) => {
     const squeeze = squeezeAt(design);
     const width = 2 * design.insert.finished.halfWidth;
     // a bought jaw is as wide as it was measured, half of that on either flank
     const read = design.skipped.length > 0 ? design.calipers / 2 : 0;
-    const cure = squeeze > max * width ? '; more insert.flank_clearance or better lined up shafts ease it' : '';
-    return valued(
-      plusMinus(squeeze / width, read / width),
-      `${plain(squeeze)} mm at one flank of a lobe ${plain(width, 2)} mm wide${cure}`,
-    );
+    const share = plusMinus(squeeze / width, read / width);
+    const cure = allKeep(share, pass) ? '' : '; more insert.flank_clearance or better lined up shafts ease it';
+    return valued(share, `${plain(squeeze)} mm at one flank of a lobe ${plain(width, 2)} mm wide${cure}`);
   },
 };
 

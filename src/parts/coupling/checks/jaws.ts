@@ -47,10 +47,11 @@ function judgeJaw(design: CouplingDesign, limits: LimitsInForce, kind: 'bending'
   if (design.hubs.length === 0) return undefined;
   const { stress, borne, when } = worstOf(design, kind);
   const own = hard({ max: borne });
-  const { max = borne } = limits.of(own).pass;
-  if (stress <= max && design.hubs.some(({ temperature }) => !temperature.known)) return notJudged('duty.temperature');
-  const words = `${plain(stress, 2)} MPa ${when}, of ${plain(max, 2)} MPa at ${plain(workOf(design).temperature, 0)} °C`;
-  return valued(exactly(stress), `${words}${stress > max ? `; ${cure}` : ''}`, own);
+  const { pass } = limits.of(own);
+  const holds = keeps(stress, pass);
+  if (holds && design.hubs.some(({ temperature }) => !temperature.known)) return notJudged('duty.temperature');
+  const words = `${plain(stress, 2)} MPa ${when}, of ${plain(pass.max!, 2)} MPa at ${plain(workOf(design).temperature, 0)} °C`;
+  return valued(exactly(stress), `${words}${holds ? '' : `; ${cure}`}`, own);
 }
 
 /** A jaw that breaks off at its foot, between two layers. */
@@ -90,11 +91,11 @@ export const jawBare: CouplingCheck = {
     if (design.hubs.length === 0) return undefined;
     const { bending, bendingBorne } = bareJaw(workOf(design), design.motor.torque);
     const own = soft({ max: bendingBorne });
-    const { max = bendingBorne } = limits.of(own).pass;
-    if (bending <= max && design.hubs.some(({ temperature }) => !temperature.known))
-      return notJudged('duty.temperature');
-    const cure = bending > max ? ': never run it without its insert, a jaw may break off' : '';
-    return valued(exactly(bending), `${plain(bending, 2)} MPa for a moment, of ${plain(max, 2)} MPa${cure}`, own);
+    const { pass } = limits.of(own);
+    const holds = keeps(bending, pass);
+    if (holds && design.hubs.some(({ temperature }) => !temperature.known)) return notJudged('duty.temperature');
+    const cure = holds ? '' : ': never run it without its insert, a jaw may break off';
+    return valued(exactly(bending), `${plain(bending, 2)} MPa for a moment, of ${plain(pass.max!, 2)} MPa${cure}`, own);
   },
 };
 

@@ -1,4 +1,5 @@
 import { type Check, hard, valued } from '../../../judge/check.js';
+import { allKeep } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
@@ -24,14 +25,13 @@ export const wall: NutCheck = {
     const least = smallest(shifted(spread, beside), shifted(spread, inFlange));
     const lines = least.likely / printer.lineWidth;
     const own = limitsFor(printer.nozzle);
-    const { min = 0 } = limits.of(own).pass;
-    const slimmest = thread.major + 2 * (min + spread.likely - spread.least);
-    const cure =
-      least.least >= min
-        ? ''
-        : inFlange < beside
-          ? '; a larger circle of holes leaves more'
-          : `; a body of ${plain(slimmest, 2)} mm is the slimmest for this screw`;
+    const { pass } = limits.of(own);
+    const slimmest = thread.major + 2 * (pass.min! + spread.likely - spread.least);
+    const cure = allKeep(least, pass)
+      ? ''
+      : inFlange < beside
+        ? '; a larger circle of holes leaves more'
+        : `; a body of ${plain(slimmest, 2)} mm is the slimmest for this screw`;
     return valued(least, `${plain(least.likely)} mm, ${plain(lines, 1)} lines${cure}`, own);
   },
 };

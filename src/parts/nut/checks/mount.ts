@@ -1,5 +1,5 @@
 import { type Check, hard, type Limits, soft, valued } from '../../../judge/check.js';
-import { allKeep } from '../../../judge/judge.js';
+import { allKeep, keeps } from '../../../judge/judge.js';
 import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
@@ -182,7 +182,7 @@ export const holeClearance: NutCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_GAP }),
   moves: 'holes.circle, holes.screw, holes.head, body.diameter, fillet',
-  run: ({ holes, finished, float }, { pass: { min = LEAST_GAP } }) => {
+  run: ({ holes, finished, float }, { pass }) => {
     if (!holes) return undefined;
     const { body, flange, fillet, thread, leadIn } = finished;
     // a floating flange comes nearer to its heads by its float
@@ -204,10 +204,9 @@ export const holeClearance: NutCheck = {
     });
     const gap = Math.min(...gaps);
     const what = holes.head === 'none' ? 'holes' : `heads on the ${holes.head} side`;
-    const cure =
-      gap < min
-        ? `; ${plain(min - gap)} mm are missing: use a larger circle, a smaller screw, a slimmer body, or heads on the other side`
-        : '';
+    const cure = keeps(gap, pass)
+      ? ''
+      : `; ${plain(pass.min! - gap)} mm are missing: use a larger circle, a smaller screw, a slimmer body, or heads on the other side`;
     return valued(exactly(gap), `${what} keep ${plain(gap)} mm from body, fillet and bore${cure}`);
   },
 };
@@ -227,11 +226,10 @@ export const holeEdge: NutCheck = {
     const ligament = edge - openingRadius(holes);
     const least = (openingRadius(holes) + LEAST_LIGAMENT) / unit;
     const limits: Limits = { pass: { min: Math.max(1.5, least) }, fail: { min: Math.max(1, least) } };
-    const { min = 0 } = of(limits).pass;
-    const cure =
-      edge < min * unit
-        ? `; ${plain(min * unit - edge)} mm more of edge are wanted: a larger flange or a smaller circle`
-        : '';
+    const { pass } = of(limits);
+    const cure = keeps(edge / unit, pass)
+      ? ''
+      : `; ${plain(pass.min! * unit - edge)} mm more of edge are wanted: a larger flange or a smaller circle`;
     return valued(
       exactly(edge / unit),
       `centres ${plain(edge)} mm from the edge, ${plain(ligament)} mm of material left${cure}`,
@@ -248,11 +246,11 @@ export const holeSpacing: NutCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'holes.count, holes.circle, holes.screw',
-  run: ({ holes }, { pass: { min = 0 } }) => {
+  run: ({ holes }, { pass }) => {
     if (!holes || holes.centres.length < 2) return undefined;
     const reach = Math.max(openingRadius(holes), headRadius(holes) - LEAST_LIGAMENT / 2);
     const ligament = holesApart(holes.centres, reach);
-    const cure = ligament < min ? '; use fewer or smaller screws, or a larger circle' : '';
+    const cure = keeps(ligament, pass) ? '' : '; use fewer or smaller screws, or a larger circle';
     return valued(exactly(ligament), `${plain(ligament)} mm between holes, their pockets and heads${cure}`);
   },
 };
@@ -299,9 +297,9 @@ export const mountSeat: NutCheck = {
     if (!carriage.bore || !finished.flange || finished.fillet === 0) return undefined;
     const gap = Math.max(0, (carriage.bore.likely - finished.body.across) / 2);
     const own = soft({ max: gap });
-    const { max = gap } = limits.of(own).pass;
-    const cure =
-      finished.fillet > max ? "; chamfer the edge of the carriage's bore by that much, or use a smaller fillet" : '';
+    const cure = keeps(finished.fillet, limits.of(own).pass)
+      ? ''
+      : "; chamfer the edge of the carriage's bore by that much, or use a smaller fillet";
     return valued(
       exactly(finished.fillet),
       `a fillet of ${plain(finished.fillet)} mm beside a gap of ${plain(gap)} mm${cure}`,
@@ -362,8 +360,9 @@ export const pocketWall: NutCheck = {
     if (!holes || holes.joint === 'through') return undefined;
     const wall = pocketWallOf(holes, finished);
     const limits = holes.joint === 'insert' ? soft({ min: 2 }, { min: 1.5 }) : hard({ min: 1.6 });
-    const { min = 0 } = of(limits).pass;
-    const cure = wall < min ? `; ${plain(min - wall)} mm are missing: a larger flange or another circle` : '';
+    const { pass } = of(limits);
+    const missing = plain(pass.min! - wall);
+    const cure = keeps(wall, pass) ? '' : `; ${missing} mm are missing: a larger flange or another circle`;
     return valued(exactly(wall), `${plain(wall)} mm beside the ${holes.joint}${cure}`, limits);
   },
 };
@@ -376,10 +375,6 @@ function pocketWallOf(holes: Holes, finished: NutDesign['finished']): number {
   );
 }
 
-function floorCure(floor: number, least: number): string {
-  return floor < least ? `; make the flange ${plain(least - floor)} mm thicker` : '';
-}
-
 /** A pocket needs a floor for its screw to pull on. */
 export const pocketFloor: NutCheck = {
   ...mount,
@@ -388,13 +383,16 @@ export const pocketFloor: NutCheck = {
   unit: '',
   limits: soft({ min: 8 }, { min: 4 }),
   moves: 'flange.thickness, holes.joint',
-  run: ({ holes, finished, printer }, { pass: { min = 0 } }) => {
+  run: ({ holes, finished, printer }, { pass }) => {
     const pocket = holes && pocketOf(holes);
     if (!pocket) return undefined;
     const floor = (finished.flange?.thickness ?? finished.length) - pocket.pocket.depth;
+    const layers = floor / printer.layer;
+    const missing = plain(pass.min! * printer.layer - floor);
+    const cure = keeps(layers, pass) ? '' : `; make the flange ${missing} mm thicker`;
     return valued(
-      exactly(floor / printer.layer),
-      `${plain(floor)} mm of floor under a pocket ${plain(pocket.pocket.depth)} mm deep${floorCure(floor, min * printer.layer)}`,
+      exactly(layers),
+      `${plain(floor)} mm of floor under a pocket ${plain(pocket.pocket.depth)} mm deep${cure}`,
     );
   },
 };

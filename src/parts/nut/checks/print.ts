@@ -1,4 +1,5 @@
 import { type Check, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
 import { flankOverhangStep, largestLayer } from '../../../mechanics/print/flank-overhang.js';
 import { layersPerPitch, threadDepthInLines } from '../../../mechanics/print/resolution.js';
@@ -25,10 +26,10 @@ export const printLayers: NutCheck = {
   unit: '',
   limits: soft({ min: 10 }, { min: 6 }),
   moves: 'printer.layer',
-  run: ({ screw, printer }, { pass: { min = 0 } }) => {
+  run: ({ screw, printer }, { pass }) => {
     const layers = layersPerPitch({ pitch: screw.pitch.likely, layer: printer.layer });
-    const help =
-      layers < min ? `; use a layer of at most ${plain(floored(screw.pitch.likely / min), 2)} mm, or ${TAP}` : '';
+    const finest = floored(screw.pitch.likely / pass.min!);
+    const help = keeps(layers, pass) ? '' : `; use a layer of at most ${plain(finest, 2)} mm, or ${TAP}`;
     return valued(
       exactly(layers),
       `${plain(layers, 1)} layers of ${plain(printer.layer)} mm in a pitch of ${plain(screw.pitch.likely)} mm${help}`,
@@ -44,10 +45,10 @@ export const printThreadDepth: NutCheck = {
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'printer.nozzle, printer.line_width',
-  run: ({ screw, printer }, { pass: { min = 0 } }) => {
+  run: ({ screw, printer }, { pass }) => {
     const depth = (screw.form === 'metric-v' ? 0.541266 : 0.5) * screw.pitch.likely;
     const lines = threadDepthInLines({ depth, line: printer.lineWidth });
-    const help = lines < min ? `; use a finer nozzle, or ${TAP}` : '';
+    const help = keeps(lines, pass) ? '' : `; use a finer nozzle, or ${TAP}`;
     return valued(
       exactly(lines),
       `${plain(depth)} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${help}`,
@@ -63,14 +64,13 @@ export const printSupport: NutCheck = {
   unit: 'mm',
   limits: soft(LEDGE.pass, LEDGE.fail),
   moves: 'holes.head, holes.joint, flange.offset, mounting',
-  run: (design, { pass: { max = 0 } }) => {
+  run: (design, { pass }) => {
     if (!design.family && printAdvice(design).support === 'needed')
       return told('caution', 'the flange is printed over air and wants support underneath');
     const ledge = hangingLedge(design);
-    const cure =
-      ledge > max
-        ? '; let them open upwards with holes.head, take a joint without pockets, or have them roofed: printer: {bridging: membrane}'
-        : '';
+    const cure = keeps(ledge, pass)
+      ? ''
+      : '; let them open upwards with holes.head, take a joint without pockets, or have them roofed: printer: {bridging: membrane}';
     return ledge > 0
       ? valued(exactly(ledge), `ceilings of the pockets that open on the bed reach ${plain(ledge)} mm over air${cure}`)
       : valued(
@@ -88,18 +88,17 @@ export const printOverhang: NutCheck = {
   unit: '',
   limits: soft({ max: 0.75 }),
   moves: 'printer.layer, printer.line_width',
-  run: ({ screw, printer, finished }, { pass: { max = 0 } }) => {
+  run: ({ screw, printer, finished }, { pass }) => {
     const angles = {
       flankAngle: screw.flankAngle,
       leadAngle: leadAngle({ lead: finished.lead, meanDiameter: screw.pitchDiameter.likely }),
     };
     const step = flankOverhangStep({ ...angles, layer: printer.layer });
-    const best = largestLayer({ ...angles, step: max * printer.lineWidth });
+    const best = largestLayer({ ...angles, step: pass.max! * printer.lineWidth });
     const ratio = step / printer.lineWidth;
-    const help =
-      ratio > max
-        ? `; layers of ${plain(floored(best), 2)} mm give a clean underside, else chase the thread with the screw`
-        : '';
+    const help = keeps(ratio, pass)
+      ? ''
+      : `; layers of ${plain(floored(best), 2)} mm give a clean underside, else chase the thread with the screw`;
     return valued(exactly(ratio), `each layer reaches ${plain(step)} mm over the one below${help}`);
   },
 };
@@ -114,8 +113,8 @@ export const threadLeadIn: NutCheck = {
   limits: soft({ min: 0.3 }),
   moves: 'lead_in',
   trifle: true,
-  run: ({ finished: { leadIn } }, { pass: { min = 0 } }) => {
-    const cure = leadIn < min ? `; the first turn starts easier from lead_in: ${plain(min)} mm on` : '';
+  run: ({ finished: { leadIn } }, { pass }) => {
+    const cure = keeps(leadIn, pass) ? '' : `; the first turn starts easier from lead_in: ${plain(pass.min!)} mm on`;
     return valued(exactly(leadIn), `${plain(leadIn)} mm at 45° at both ends of the bore${cure}`);
   },
 };

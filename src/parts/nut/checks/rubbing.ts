@@ -1,4 +1,5 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { DRY_PRINT_MOST, FRICTION } from '../../../mechanics/friction.js';
 import { PLASTIC_NUT_SPEED, slidingSpeed } from '../../../mechanics/sliding.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
@@ -114,17 +115,16 @@ export const wearPv: NutCheck = {
     const isPublished = material.pvLimit >= PUBLISHED_PV;
     const own = times ? soft({ max: most }, { max: isPublished ? most : PEAK * most }) : soft({ max: most });
     const inForce = limits.of(own);
-    const fails = inForce.fail !== undefined && lasting.likely > inForce.fail.max!;
+    const fails = !keeps(lasting.likely, inForce.fail ?? {});
     if (duty.temperature === undefined && !fails) return notJudged('duty.temperature');
     const rests = times
       ? `, running ${plain(times.onTime, 0)} s of every ${plain(times.cycle, 0)} s: ${plain(100 * share, 0)} % of that by the nut’s own time of ${plain(time, 0)} s`
       : ', as if it ran all the time';
-    const cure =
-      lasting.likely <= inForce.pass.max!
-        ? ''
-        : times
-          ? `; ${longer(design)}, less load or feed, longer rests`
-          : `; tell duty.on_time and duty.cycle to have its rests counted, its own time is ${plain(time, 0)} s`;
+    const cure = keeps(lasting.likely, inForce.pass)
+      ? ''
+      : times
+        ? `; ${longer(design)}, less load or feed, longer rests`
+        : `; tell duty.on_time and duty.cycle to have its rests counted, its own time is ${plain(time, 0)} s`;
     return valued(lasting, `${words}${rests}; ${bearsWords(design, inForce.pass.max!)}${cure}`, own);
   },
 };
@@ -142,12 +142,13 @@ export const wearPeak: NutCheck = {
     const { duty } = design;
     const { pv, words } = rubbingOf(design, duty.load!, duty.feed!);
     const own = hard({ max: PEAK * bearable(design) });
-    const most = limits.of(own).pass.max!;
-    if (duty.temperature === undefined && pv.likely <= most) return notJudged('duty.temperature');
-    const cure = pv.likely > most ? `; ${longer(design)}, less load, a slower feed or a coarser lead` : '';
+    const { pass } = limits.of(own);
+    const holds = keeps(pv.likely, pass);
+    if (duty.temperature === undefined && holds) return notJudged('duty.temperature');
+    const cure = holds ? '' : `; ${longer(design)}, less load, a slower feed or a coarser lead`;
     return valued(
       pv,
-      `${words}; at most ${plain(most)} MPa·m/s, ${PEAK} times what it bears all the time, however long it rests${cure}`,
+      `${words}; at most ${plain(pass.max!)} MPa·m/s, ${PEAK} times what it bears all the time, however long it rests${cure}`,
       own,
     );
   },
@@ -167,7 +168,7 @@ export const wearSpeed: NutCheck = {
     const usual = material.speedLimit;
     const own = soft({ max: usual }, { max: Math.max(usual, Math.min(3 * usual, PLASTIC_NUT_SPEED)) });
     const { pass, fail } = limits.of(own);
-    const cure = speed > pass.max! ? '; a slower feed or a coarser lead' : '';
+    const cure = keeps(speed, pass) ? '' : '; a slower feed or a coarser lead';
     return valued(
       exactly(speed),
       `${plain(speed, 0)} mm/s at ${plain(duty.feed)} mm/s of feed; ${material.name} slides up to ${plain(pass.max!, 0)} mm/s, and never above ${plain(fail!.max!, 0)}${cure}`,
@@ -199,15 +200,17 @@ export const wearHeat: NutCheck = {
     const skin = skinWarmth({ friction, pressureVelocity: pv.likely, onTime });
     const mean = (share * perWatt * friction * force * speed) / 1000;
     const own = hard({ max: material.standingLimit });
-    const most = limits.of(own).pass.max!;
+    const { pass } = limits.of(own);
     const flanks = duty.temperature + skin;
     const tell = times ? '' : ', and tell duty.on_time and duty.cycle';
     const hottest = duty.temperature + reached * (skin + mean);
-    const cure = hottest > most ? `; a slower feed, less load, grease, or a plastic that bears more heat${tell}` : '';
+    const cure = keeps(hottest, pass)
+      ? ''
+      : `; a slower feed, less load, grease, or a plastic that bears more heat${tell}`;
     const rests = times ? 'with the rests told' : 'without a rest';
     return valued(
       { least: flanks, likely: flanks, most: hottest },
-      `air of ${plain(duty.temperature, 0)} °C and ${plain(skin, 1)} K on the skin at friction ${friction}${dry ? ` (a dry print may reach ${DRY_PRINT_MOST})` : ''}, ${words}; the nut itself warms by up to ${plain(mean, 0)} K ${rests}, if screw and carriage take no heat from it; ${material.name} bears ${plain(most, 0)} °C${cure}`,
+      `air of ${plain(duty.temperature, 0)} °C and ${plain(skin, 1)} K on the skin at friction ${friction}${dry ? ` (a dry print may reach ${DRY_PRINT_MOST})` : ''}, ${words}; the nut itself warms by up to ${plain(mean, 0)} K ${rests}, if screw and carriage take no heat from it; ${material.name} bears ${plain(pass.max!, 0)} °C${cure}`,
       own,
     );
   },

@@ -1,5 +1,6 @@
 import { type NearestRow, nearestSeries } from '../../../identify/nearest-series.js';
 import { type Check, type Outcome, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { exactly, plusMinus } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
@@ -20,11 +21,11 @@ export const screwSeries: Check<NutDesign> = {
   source: 'common practice',
   limits: soft({ max: LIMITS.best }),
   moves: 'screw.major, screw.pitch, screw.form',
-  run: (design, { pass: { max = LIMITS.best } }) => {
+  run: (design, { pass }) => {
     const { form, major, pitch, designation } = design.screw;
     if (form === 'free') return undefined;
     const [best, second] = nearestSeries({ form, major, pitch });
-    if (best.sigma > max) return valued(exactly(best.sigma), oddWords(design, best));
+    if (!keeps(best.sigma, pass)) return valued(exactly(best.sigma), oddWords(design, best));
     return designation === undefined
       ? namedOrTwin(best, second)
       : valued(exactly(best.sigma), `readings agree with ${designation}`);

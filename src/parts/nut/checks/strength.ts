@@ -37,8 +37,8 @@ export const threadPressureCheck: NutCheck = {
     const cap = Math.max(usual, Math.min(3 * usual, warm * material.pressureCap));
     const own = soft({ max: usual }, { max: cap });
     const { pass, fail } = limits.of(own);
-    if (duty.temperature === undefined && value.likely <= fail!.max!) return notJudged('duty.temperature');
-    const cure = value.likely > pass.max! ? `; ${longer(design)}, another material or less load` : '';
+    if (duty.temperature === undefined && keeps(value.likely, fail!)) return notJudged('duty.temperature');
+    const cure = keeps(value.likely, pass) ? '' : `; ${longer(design)}, another material or less load`;
     return valued(
       value,
       `${plain(value.likely)} MPa${name}; a printed flank of ${material.name} bears ${plain(pass.max!)} MPa in motion ${heatWords(design)}, and never above ${plain(fail!.max!)}${cure}`,
@@ -82,14 +82,14 @@ function judgeStanding(
   const { name, value } = worstTeeth(design, duty.load, formula);
   const duration = standingDuration(duty.axis);
   const own = hard({ max: toothBears(material, { kind, duration, temperature: temperatureOf(design) }) });
-  const most = limits.of(own).pass.max!;
-  const fails = value.likely > most;
+  const { pass } = limits.of(own);
+  const fails = !keeps(value.likely, pass);
   if (duty.temperature === undefined && !fails) return notJudged('duty.temperature');
   const time = duration === 'years' ? 'for years' : 'for 1,000 hours';
   const cure = fails ? `; ${longer(design)}, a stronger material, less load or less heat` : '';
   return valued(
     value,
-    `${plain(value.likely)} MPa${name} of ${plain(most)} MPa that ${material.name} bears ${time} ${heatWords(design)}${cure}`,
+    `${plain(value.likely)} MPa${name} of ${plain(pass.max!)} MPa that ${material.name} bears ${time} ${heatWords(design)}${cure}`,
     own,
   );
 }

@@ -1,11 +1,12 @@
 import { type Bounds, type Check, hard, soft, told, valued } from '../../../judge/check.js';
-import { allKeep } from '../../../judge/judge.js';
+import { allKeep, keeps } from '../../../judge/judge.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured, plusMinus, sum } from '../../../units/measured.js';
 import { FIT_CLASSES, type FitClass } from '../../common/fit-classes.js';
 import type { NutDesign } from '../dimensions.js';
 import { fitFigures } from '../fit-figures.js';
+import { flanksMeet } from '../flanks-meet.js';
 import { lostByFloat } from '../float.js';
 
 type NutCheck = Check<NutDesign>;
@@ -21,8 +22,9 @@ export const threadClearance: NutCheck = {
   run: (design, limits) => {
     const { diametral } = fitFigures(design);
     const own = hard({ min: design.fit.name === 'close' ? 0.05 : 0.15 });
-    const { min = 0 } = limits.of(own).pass;
-    const cure = diametral.least < min ? `; a fit.diametral ${plain(min - diametral.least)} mm larger gives it` : '';
+    const { pass } = limits.of(own);
+    const { min = 0 } = pass;
+    const cure = allKeep(diametral, pass) ? '' : `; a fit.diametral ${plain(min - diametral.least)} mm larger gives it`;
     return valued(
       diametral,
       `${plain(diametral.likely)} mm on the diameter between flanks; the nut starts from ${plain(min)} mm${cure}`,
@@ -39,9 +41,9 @@ export const threadPitchError: NutCheck = {
   title: 'Least play left over the whole length',
   limits: hard({ min: 0.05 }),
   moves: 'fit.axial, fit.diametral, body.length, material.shrink.axial, screw.pitch_diameter, screw.wires',
-  run: (design, { pass: { min = 0 } }) => {
+  run: (design, { pass }) => {
     const { play, axial } = fitFigures(design);
-    const cure = axial.least < min ? `; ${tightCure(design, min)}` : '';
+    const cure = keeps(axial.least, pass) ? '' : `; ${tightCure(design, pass.min!)}`;
     return valued(
       exactly(axial.least),
       `${rangeWords(play)} mm of play less the pitch error over ${plain(design.finished.length)} mm leaves ${rangeWords(axial)} mm in 19 of 20 nuts${cure}`,
@@ -57,13 +59,12 @@ export const threadRunningIn: NutCheck = {
   title: 'Play fresh from the printer, edges of the layers still on',
   limits: soft({ min: 0 }),
   moves: 'printer.layer, fit.axial, body.length',
-  run: (design, { pass: { min = 0 } }) => {
+  run: (design, { pass }) => {
     const { freshAxial, layers } = fitFigures(design);
     if (layers === 0) return undefined;
-    const cure =
-      freshAxial.least < min
-        ? '; run it in on the screw, dry, in short turns back and forth, or print finer layers, or take more axial clearance'
-        : '';
+    const cure = allKeep(freshAxial, pass)
+      ? ''
+      : '; run it in on the screw, dry, in short turns back and forth, or print finer layers, or take more axial clearance';
     return valued(
       freshAxial,
       `the edges of the layers take ${plain(layers)} mm until the screw has worn them off; ${rangeWords(freshAxial)} mm are left over the whole length${cure}`,
@@ -84,10 +85,13 @@ function tightCure(design: NutDesign, wanted: number): string {
 }
 
 /** Clearances that are enough where no class is. */
-function ownFit({ fit }: NutDesign, isEnough: (fit: FitClass) => boolean): string {
+function ownFit(design: NutDesign, isEnough: (fit: FitClass) => boolean): string {
+  const { fit } = design;
   const diametral = Math.max(fit.diametral, FIT_CLASSES.loose.diametral);
   const steps = Array.from({ length: 40 }, (_, i) => Math.round(100 * (fit.axial + 0.05 * (i + 1))) / 100);
-  const axial = firstOf(steps, (step) => isEnough({ diametral, axial: step }));
+  const cut = (axial: number) => withFit(design, { diametral, axial }).finished.thread;
+  const whole = steps.filter((step) => flanksMeet(cut(step)) === undefined);
+  const axial = firstOf(whole, (step) => isEnough({ diametral, axial: step }));
   return axial === undefined
     ? 'no clearance is enough at this length'
     : `fit: {diametral: ${plain(diametral)}, axial: ${plain(axial)}} is enough`;
@@ -130,14 +134,14 @@ export const threadAxial: NutCheck = {
   title: 'Axial play over both flanks',
   limits: soft({ min: 0.1 }),
   moves: 'fit.axial, fit.diametral',
-  run: (design, { pass: { min = 0 } }) => {
+  run: (design, { pass }) => {
     const { play } = fitFigures(design);
     const fromDiameter = axialPlay({
       diametralClearance: design.fit.diametral,
       axialClearance: 0,
       flankAngle: design.screw.flankAngle,
     });
-    const cure = play.least < min ? `; a fit.axial ${plain(min - play.least)} mm larger gives it` : '';
+    const cure = allKeep(play, pass) ? '' : `; a fit.axial ${plain(pass.min! - play.least)} mm larger gives it`;
     return valued(
       play,
       `${plain(play.likely)} mm in all, of which the diameter gives only ${plain(fromDiameter)} mm${cure}`,
@@ -205,8 +209,8 @@ export const threadRootGap: NutCheck = {
 };
 
 /** Air over crests grows by half of what the diameter is opened. */
-function airCure({ least }: Measured, { min = 0 }: Bounds): string {
-  return least < min ? `; a fit.diametral ${plain(2 * (min - least))} mm larger gives it` : '';
+function airCure(gap: Measured, pass: Bounds): string {
+  return allKeep(gap, pass) ? '' : `; a fit.diametral ${plain(2 * (pass.min! - gap.least))} mm larger gives it`;
 }
 
 /** Lead and pitch must agree with a whole number of starts. */
@@ -219,14 +223,13 @@ export const screwLead: NutCheck = {
   source: 'common practice',
   limits: hard({ max: 0.03 }),
   moves: 'screw.lead, screw.travel, screw.pitch, screw.starts',
-  run: ({ screw }, { pass: { max = 0 } }) => {
+  run: ({ screw }, { pass }) => {
     const off = Math.abs(screw.leadOverPitch / screw.starts - 1);
     const lead = screw.leadOverPitch * screw.pitchRead;
     const told = `lead ${plain(lead)} mm over pitch ${plain(screw.pitchRead)} mm is ${plain(screw.leadOverPitch)}`;
-    const help =
-      off > max
-        ? `; starts come in whole numbers, so the pitch, the lead or a reading is wrong`
-        : `, so ${screw.starts} start${screw.starts === 1 ? '' : 's'}`;
+    const help = keeps(off, pass)
+      ? `, so ${screw.starts} start${screw.starts === 1 ? '' : 's'}`
+      : '; starts come in whole numbers, so the pitch, the lead or a reading is wrong';
     return valued(plusMinus(off, 0), told + help);
   },
 };

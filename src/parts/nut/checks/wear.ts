@@ -1,5 +1,5 @@
 import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
-import { allKeep } from '../../../judge/judge.js';
+import { allKeep, keeps } from '../../../judge/judge.js';
 import { slidingPerTravel } from '../../../mechanics/sliding.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { wearDepth } from '../../../mechanics/thread/wear.js';
@@ -73,7 +73,7 @@ export const wearLimit: NutCheck = {
   unit: 'mm',
   limits: soft({ min: 0.1 }),
   moves: 'screw.pitch, fit.axial, catch_nut',
-  run: (design, limits) => {
+  run: (design, { pass }) => {
     const { duty, finished, catchPocket, material } = design;
     const { pitch, grooveWidth } = finished.thread;
     const quarter = WORN_SHARE * (pitch - grooveWidth);
@@ -84,7 +84,7 @@ export const wearLimit: NutCheck = {
           ? '; the catch nut takes over when it fails'
           : '; worn through it drops the axis, and no catch nut stands by (catch_nut)';
     const rate = material.wear === undefined ? `; nobody has measured how fast ${material.name} wears here` : '';
-    const fine = quarter < limits.pass.min! ? '; that is too little for calipers: use a dial' : '';
+    const fine = keeps(quarter, pass) ? '' : '; that is too little for calipers: use a dial';
     return valued(
       exactly(quarter),
       `replace it when its play has grown by ${plain(quarter, 2)} mm; look every month, ${dustWords(duty)}${rate}${drops}${fine}`,

@@ -1,0 +1,178 @@
+import { describe, expect, it } from 'vitest';
+import type { CouplingDesign } from '../../../../src/parts/coupling/dimensions.js';
+import { contactIn } from '../../../../src/parts/coupling/jaw-load.js';
+import { design } from '../../../../src/pipeline/design.js';
+import { BOUGHT_HUBS, couplingSheet } from '../../../support/coupling-sheets.js';
+import { findingOf } from '../../../support/one-finding.js';
+
+type Changes = Parameters<typeof couplingSheet>[0];
+const found = (id: string, changes: Changes = {}) => findingOf(couplingSheet(changes), id);
+const made = (changes: Changes = {}) => design(couplingSheet(changes)) as CouplingDesign;
+const level = { mounting: 'horizontal' } as const;
+const above = { mounting: 'motor-above' } as const;
+
+describe('what pulls along the screw', () => {
+  it('is the load and what the screw weighs itself', () => {
+    // steel, 7.85 g/cm³: 100 mm of 7.95 mm weigh 39 g, 0.38 N
+    const own = ((Math.PI / 4) * 7.95 ** 2 * 100 * 7.85e-6 * 9.80665).toFixed(1);
+    expect(found('coupling-axial', above)!.message).toContain(`with ${own} N of its own weight`);
+    const loaded = found('coupling-axial', { ...above, duty: { load: 25 } })!;
+    expect(loaded.message).toContain(`with 25 N and ${own} N of its own weight`);
+    expect(found('coupling-axial', { ...above, duty: { load: 0 } })!.message).toContain(`with ${own} N of`);
+  });
+
+  it('is told to be nothing where a level screw bears no load', () => {
+    expect(found('coupling-axial', { ...level, duty: { load: 0 } })!.message).toBe('no load along the screw');
+  });
+
+  it('reaches the motor and the pad only where the screw stands on them', () => {
+    const loaded = { duty: { load: 5 }, motor: { axial_limit: 60 }, insert: { pad: 'soft' } };
+    expect(found('motor-thrust', loaded)).toBeDefined();
+    expect(found('insert-thrust', loaded)).toBeDefined();
+    for (const other of [above, level]) {
+      expect(found('motor-thrust', { ...loaded, ...other })).toBeUndefined();
+      expect(found('insert-thrust', { ...loaded, ...other })).toBeUndefined();
+    }
+    expect(found('insert-thrust', { ...loaded, thrust_bearing: 'yes' })).toBeUndefined();
+  });
+
+  it('squeezes a soft pad by its pressure over the modulus', () => {
+    const { value, message } = found('insert-thrust', { insert: { pad: 'soft' }, duty: { load: 50 } })!;
+    const { modulus, finished } = made({ insert: { pad: 'soft' } }).insert;
+    // 50 N and 0.38 N of screw on the 5 mm shaft, the thinner one
+    const squeeze = 50.382 / ((Math.PI / 4) * 25 * modulus);
+    expect(value).toBeCloseTo(squeeze, 5);
+    expect(message).toContain(`sinks by ${(squeeze * finished.height).toFixed(2)} mm`);
+  });
+
+  it('stands on a disc or a ball that does not yield', () => {
+    expect(found('insert-thrust')!.message).toContain('a rigid disc of 8 × 3 mm');
+    expect(found('insert-thrust', { insert: { pad: 'ball' } })!.message).toContain('a rigid ball of 8 mm');
+  });
+});
+
+describe('shaft ends, jaws and lobes', () => {
+  it('are told by what keeps the shafts apart', () => {
+    expect(found('shaft-gap')).toMatchObject({ value: 3, message: '3 mm, the pad between them' });
+    const short = { ...level, insert: { pad: 'none' }, motor: { shaft: { length: 12 } } };
+    expect(found('shaft-gap', short)).toMatchObject({ verdict: 'pass' });
+    expect(found('shaft-gap', short)!.message).toMatch(/mm between the stops$/);
+    expect(found('shaft-gap', { screw: undefined })).toBeUndefined();
+  });
+
+  it.each([
+    { jaws: { height: 11 }, insert: { height: 8 } },
+    { jaws: { height: 8 }, insert: { height: 12 } },
+  ])('keep room at the floors beside the higher of both: %j', (changes) => {
+    const room = made(changes).gap - Math.max(changes.jaws.height, changes.insert.height);
+    expect(found('assembly-room', { ...changes, misalignment: { axial: 0.1 } })!.value).toBeCloseTo(room - 0.1, 9);
+  });
+
+  it('go together where the bevel is more than the squeeze', () => {
+    const bevel = (flank_clearance: number) =>
+      found('assembly-entry', { jaws: { bevel: 0.5 }, insert: { flank_clearance } })!.value;
+    expect(bevel(-0.03)).toBeCloseTo(0.47, 9);
+    expect(bevel(0.1)).toBeCloseTo(0.5, 9);
+  });
+
+  it('name the half that is bought', () => {
+    expect(found('matched-half', BOUGHT_HUBS)!.message).toMatch(/^both hubs are bought/);
+    expect(found('matched-half', { screw: undefined })!.message).toMatch(/^the screw hub is bought/);
+  });
+
+  it('say of the speed only what is told', () => {
+    expect(found('speed')).toBeUndefined();
+    expect(found('speed', { ...BOUGHT_HUBS, duty: { speed: 500 } })).toBeUndefined();
+  });
+
+  it('play by nothing where the lobes are squeezed', () => {
+    expect(found('coupling-play')!.message).toBe('none: the lobes are squeezed');
+    expect(found('coupling-play', { insert: { flank_clearance: 0.05 } })!.message).toMatch(
+      /^\d\.\d+° from stop to stop$/,
+    );
+  });
+
+  it('lose by wind-up what half the torque squeezes of a lobe, at either side', () => {
+    const { insert, jaws, gap } = made();
+    const { meanRadius, length, height } = contactIn({ jaws, insert: insert.finished, gap });
+    // three of the six lobes carry; strained by stress over modulus over their width
+    const stress = 150 / (3 * meanRadius * length * height);
+    const turn = (stress * 2 * insert.finished.halfWidth) / insert.modulus / meanRadius;
+    expect(found('lost-motion')!.value).toBeCloseTo((2 * 2 * turn) / (2 * Math.PI), 5);
+  });
+
+  it('lose less by what loses most', () => {
+    expect(found('lost-motion', { insert: { flank_clearance: 1 } })!.message).toContain('less insert.flank_clearance');
+    const wound = {
+      insert: { hardness: '60 Shore A' },
+      motor: { torque: 5 },
+      limits: { 'lost-motion': { max: 0.001 } },
+    };
+    expect(found('lost-motion', wound)!.message).toContain('a harder insert or a larger outside');
+  });
+});
+
+describe('strength and heat', () => {
+  it('judge a jaw by the load that is nearest to what it bears', () => {
+    // untold, the motor's torque works both ways all its life; 15 N want a fraction of it, so stall is the worse
+    expect(found('jaw-bending')!.message).toContain('in work, reversing');
+    expect(found('jaw-shear')!.message).toContain('in work, reversing');
+    const light = { duty: { load: 15 } };
+    expect(found('jaw-bending', light)!.message).toContain('at start, stall or shock');
+    expect(found('jaw-shear', light)!.message).toContain('at start, stall or shock');
+  });
+
+  it('count the insert as warm as midway between motor and room', () => {
+    // (70 + 25)/2 = 47.5 °C of the 70 °C that soft polyurethane serves to; DIN 740-2: 1.4 up to 60 °C
+    const { value, message } = found('heat')!;
+    expect(value).toBeCloseTo(70 - 47.5, 9);
+    expect(message).toBe('tpu95a serves to 70 °C, 48 °C at the insert');
+    expect(found('insert-stress')!.message).toContain('with temperature factor 1.4');
+  });
+
+  it('find the hub on the motor hotter than its neighbour', () => {
+    expect(found('heat', { material: 'pla' })!.message).toMatch(/^pla softens at 52 °C, 70 °C at the motor shaft; use/);
+    const half = { motor: { shaft: undefined }, motor_hub: undefined, material: 'pla' };
+    expect(found('heat', half)!.message).toMatch(/^pla softens at 52 °C, 48 °C around it; use/);
+  });
+
+  it('have no factor for more heat than 120 °C', () => {
+    const factor = (temperature: number) =>
+      found('insert-stress', { duty: { temperature: 90 }, motor: { temperature } })!.message;
+    expect(factor(150)).toBe(factor(149));
+    const hot = { duty: { temperature: 120 }, motor: { temperature: 150 } };
+    expect(found('insert-stress', hot)!.message).toMatch(/temperature factor \d/);
+  });
+
+  it('tell nothing of hubs that are not made', () => {
+    for (const id of ['jaw-bending', 'jaw-shear', 'jaw-bare', 'grip-torque', 'set-screw', 'assembly-entry'])
+      expect(found(id, BOUGHT_HUBS), id).toBeUndefined();
+  });
+
+  it('warn of a set screw alone', () => {
+    // M3 on 5 mm
+    expect(found('set-screw', { motor_hub: { grip: 'set-screw' } })!.message).toContain('of 0.6 shaft diameters');
+    expect(found('set-screw', { motor_hub: { grip: 'both' } })).toBeUndefined();
+    expect(found('set-screw')).toBeUndefined();
+  });
+});
+
+describe('the thinnest feature in lines', () => {
+  // 25 mm outside, three jaws 7 mm wide inside of 12 mm: half of lobe and jaw together is a chord of the middle circle
+  const bought = { ...BOUGHT_HUBS, printer: { nozzle: 0.4 } };
+
+  it('of an insert alone is the ring around its hole, or a lobe', () => {
+    const { ring } = made(bought).insert.finished;
+    const row = found('print-lines', { ...bought, insert: { hole: 9 } })!;
+    expect(row.value).toBeCloseTo((ring - 4.5) / 0.45, 6);
+    expect(row.message).toMatch(/lines: ring of the insert$/);
+    const slim = { ...bought, jaws: { count: 3, height: 8, width: 8.3, inner: 13 }, insert: { hole: 2 } };
+    const lobe = found('print-lines', slim)!;
+    expect(lobe.message).toMatch(/lines: a lobe$/);
+    expect(lobe.value).toBeCloseTo((2 * made(slim).insert.finished.halfWidth) / 0.45, 6);
+  });
+
+  it('of hubs is the inner end of a jaw, bevels off', () => {
+    expect(found('print-lines')!.message).toMatch(/lines: inner end of a jaw$/);
+  });
+});

@@ -1,0 +1,279 @@
+import { describe, expect, it } from 'vitest';
+import { FAMILY_BASE, SPRING } from '../../support/family-sheet.js';
+import { changed, nutSheet } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
+
+type Changes = Record<string, unknown>;
+const found = (id: string, changes: Changes = {}) => findingOf(nutSheet(changes), id)!;
+const message = (id: string, changes: Changes = {}) => found(id, changes).message;
+
+const holes = (changes: Changes) => ({ holes: changes });
+const duty = (changes: Changes) => ({ duty: changes });
+const screw = (changes: Changes) => ({
+  screw: { form: 'trapezoidal', pitch: 2, starts: 1, hand: 'right', ...changes },
+});
+const CARRIAGE = { count: 4, start: 45, diameter: 3.6, screw: 'M3' };
+const WIDE = { flange: { diameter: 46 }, holes: { circle: 36 } };
+const READ = {
+  designation: 'Tr10x2',
+  major: '10 ± 0 mm',
+  pitch: '2 ± 0 mm',
+  pitch_diameter: '9 ± 0 mm',
+  minor: '7.5 ± 0 mm',
+};
+
+/** [check, sheet, what its message says], each figure by hand from the sheet. */
+const SAID: readonly [string, Changes, RegExp][] = [
+  ['screw-lead', {}, /^lead 2 mm over pitch 2 mm is 1, so 1 start$/],
+  ['screw-lead', { screw: 'Tr8x8(P2)' }, /^lead 8 mm over pitch 2 mm is 4, so 4 starts$/],
+  ['screw-lead', { screw: { designation: 'Tr10x2', lead: 3 } }, /^lead 3 mm over pitch 2 mm is 1.5; starts come in/],
+  // 9.95 mm over the crests of a screw of 10 mm
+  ['screw-series', screw({ major: 9.95 }), /^Tr10x2, major −0.05 mm and pitch \+0 mm off$/],
+  ['screw-series', screw({ major: 9.2 }), /^no series.* nearest is Tr9x2, major \+0.2 mm/],
+  ['screw-series', {}, /^readings agree with Tr10x2$/],
+  [
+    'screw-series',
+    screw({ major: 9.95, pitch: undefined, crests: { length: 20, count: 9 } }),
+    /^20 mm over 9 pitches fits no series, over 10 it is Tr10x2/,
+  ],
+  ['thread-backlash', {}, /is usual where weight holds one flank$/],
+  ['thread-backlash', duty({ axis: 'horizontal' }), /0.1 mm is usual where the load reverses;/],
+  ['thread-backlash', duty({ axis: undefined }), /as taken since duty.axis is missing/],
+  ['thread-backlash', { limits: { 'thread-backlash': { max: 0.5 } } }, /up to 0.5 mm is allowed by the sheet$/],
+  ['thread-backlash', { float: 0.3, holes: { fit: undefined } }, /mm of it by its float/],
+  ['thread-backlash', {}, /^0.\d+ mm of lost motion; up/],
+  // a full step of 2 mm / 200 is 0.01 mm
+  ['drive-layer-grid', duty({ layer_heights: [0.1, 0.125] }), /^off the full-step grid: 0.125 mm \(use 0.12 or 0.13\)/],
+  ['drive-layer-grid', {}, /^all heights are whole full steps$/],
+  ['drive-speed', {}, /^180 rpm for 6 mm\/s; .* up to 300 rpm, assumed since duty.motor.speed is missing$/],
+  ['drive-speed', duty({ motor: { speed: 600 } }), /up to 600 rpm$/],
+  ['drive-speed', duty({ motor: { gear: 2 } }), /^360 rpm for 6 mm\/s/],
+  // half of 0.4 N·m, and twice that behind a gear of two to one
+  ['drive-torque', {}, /of 200 N·mm that may be used/],
+  ['drive-torque', duty({ motor: { gear: 2 } }), /of 400 N·mm that may be used/],
+  ['drive-torque', duty({ motor: { gear: 2 }, load: 110 }), /no torque|; a finer lead|N·mm$/],
+  // tan of the lead angle 24/(π·7) = 1.09; 1.1/cos 15° = 1.14, and 1.09·1.14 is above 1
+  ['drive-torque', screw({ major: 8, lead: 24, starts: 12 }), /a dry print may reach 1.1, then no torque raises it;/],
+  ['drive-whirl', {}, /thinnest root that it may have, 7.19 mm, 6.89 mm if it is rolled$/],
+  ['drive-whirl', { screw: READ }, /thinnest root that it may have, 7.5 mm$/],
+  // pitch over ten, to a hundredth below
+  ['print-layers', { screw: 'M8', printer: { layer: 0.2 } }, /a layer of at most 0.12 mm/],
+  ['print-layers', { screw: 'M5', printer: { layer: 0.1 } }, /a layer of at most 0.08 mm/],
+  // ISO 68-1: 0.541266 of the pitch; half of it for a trapezoid
+  ['print-thread-depth', { screw: 'M5', body: { diameter: 12 } }, /^0.433 mm deep/],
+  ['print-thread-depth', {}, /^1 mm deep/],
+  ['print-support', holes({ joint: 'hexagon', head: 'body' }), /mm over air; let them open upwards/],
+  ['print-support', { flange: { offset: 6 } }, /^the flange is printed over air/],
+  ['print-support', {}, /^no pocket of the holes opens on the bed$/],
+  ['hole-position', { carriage: { holes: { ...CARRIAGE, circle: 27 } } }, /^holes may be 0.167 mm off; half/],
+  ['hole-position', { carriage: { holes: { ...CARRIAGE, circle: 27.2 } } }, /, 0.1 mm of it because the two patterns/],
+  ['hole-clearance', holes({ head: 'none' }), /^holes keep/],
+  ['hole-clearance', holes({ head: 'body' }), /^heads on the body side keep/],
+  ['mount-float', {}, /; tighten the screws with the axis at the end/],
+  ['mount-float', holes({ fit: 'fine' }), /; larger holes, such as the coarse series, 3.6 mm/],
+  ['mount-float', { float: 0.3, holes: { fit: undefined } }, /^the nut floats on sleeves: .* stop it$/],
+  ['mount-float', { float: 0.7, holes: { fit: undefined } }, /; a float of 0.2 to 0.5 mm is usual$/],
+  ['thread-bending', {}, /bears for years at 30 °C$/],
+  ['thread-bending', duty({ axis: 'horizontal' }), /bears for 1,000 hours at 30 °C$/],
+  ['thread-stall', duty({ motor: { torque: '0.2 N m' } }), /of bending, of [\d.]+ MPa for a moment at 30 °C$/],
+  ['thread-stall', {}, /; a crash into an end doubles it: fit end stops that stop the motor$/],
+  ['wear-depth', { material: 'pla' }, /, clean; grit would multiply it/],
+  ['wear-depth', { material: 'pla', duty: { dust: 'yes' } }, /, grit counted 10 times/],
+  ['wear-depth', { material: 'pla', duty: { dust: 'no' } }, /, no grit about/],
+  ['wear-limit', { material: 'pla' }, /grit would multiply it \(duty.dust\); worn through it drops the axis/],
+  ['wear-limit', {}, /; nobody has measured how fast pa12 wears here;/],
+  ['wear-limit', duty({ axis: 'horizontal' }), /wears here$/],
+  ['wear-pv', {}, /greased once in air of 30 °C/],
+  ['wear-pv', duty({ grease: 'dry' }), /MPa·m\/s dry in air of 30 °C/],
+  ['wear-pv', duty({ regrease: 'yes' }), /kept greased in air of 30 °C/],
+  ['wall', { body: { diameter: 13 } }, /; a body of [\d.]+ mm is the slimmest/],
+  ['wall', holes({ circle: 17, head: 'none' }), /; a larger circle of holes leaves more$/],
+  ['flange-bending', duty({ pull: 'onto', motor: undefined }), /pressed on its carriage/],
+  ['flange-bending', duty({ pull: 'away', motor: undefined }), /pulled off its carriage/],
+  ['seat-pressure', duty({ pull: 'away', motor: undefined }), /pulls the flange off its carriage/],
+  ['seat-pressure', { carriage: { bore: 40 } }, /nothing of the flange lies on a carriage bored 40 mm/],
+];
+
+describe('what a check of a nut says', () => {
+  it.each(SAID)('%s of %j', (id, changes, words) => {
+    expect(message(id, changes)).toMatch(words);
+  });
+
+  it.each([
+    ['thread-clearance', 0.7, 1],
+    ['thread-axial', 0.3, 1],
+    // air on a side wants twice as much on the diameter
+    ['thread-crest-gap', 0.6, 2],
+    ['thread-root-gap', 0.6, 2],
+  ])('%s wants what is missing of %d mm, %d times', (id, min, times) => {
+    const { message: told, least } = found(id, { limits: { [id]: { min } } });
+    expect(Number(/([\d.]+) mm larger gives it$/.exec(told)![1])).toBeCloseTo(times * (min - least!), 2);
+  });
+
+  it.each([
+    // heads of a 7 mm washer and a body of 17 mm: 27/2 − 17/2 − 1 of fillet − 3.5
+    [
+      'hole-clearance',
+      holes({ head: 'body', circle: 26 }),
+      2,
+      /^.*; ([\d.]+) mm are missing/,
+      2 - (13 - 8.5 - 1 - 2.75),
+    ],
+    // edge (31.5 − 27)/2 = 2.25 mm; 1.5 × M3 and no less than half a washer or hole and 1.2 mm
+    ['hole-edge', { flange: { diameter: 31.5 } }, undefined, /; ([\d.]+) mm more of edge/, 4.5 - 2.25],
+  ])('%s tells how much is missing', (id, changes, min, words, missing) => {
+    const limits = min === undefined ? {} : { limits: { [id]: { min } } };
+    expect(Number(words.exec(message(id, { ...changes, ...limits }))![1])).toBeCloseTo(missing, 6);
+  });
+
+  it('a floor under a pocket grows by what the flange is thicker', () => {
+    const thin = { holes: { joint: 'counterbore' }, flange: { thickness: 3.2 } };
+    const more = Number(/flange ([\d.]+) mm thicker$/.exec(message('pocket-floor', thin))![1]);
+    const cured = found('pocket-floor', { ...thin, flange: { thickness: 3.2 + more } });
+    expect(cured.value).toBeCloseTo(8, 6);
+    expect(cured.verdict).toBe('pass');
+  });
+
+  it('a wall beside a pocket grows by what the flange is wider', () => {
+    const near = { holes: { joint: 'insert', circle: 30 } };
+    const more = Number(/([\d.]+) mm are missing/.exec(message('pocket-wall', near))![1]);
+    expect(found('pocket-wall', { ...near, flange: { diameter: 37 + 2 * more } }).verdict).toBe('pass');
+  });
+
+  it('the slimmest body that a wall names is the slimmest', () => {
+    const unsure = { screw: { designation: 'Tr10x2', major: '9.9 ± 0.2 mm' }, body: { diameter: 13 } };
+    const slimmest = Number(/a body of ([\d.]+) mm/.exec(message('wall', unsure))![1]);
+    expect(found('wall', { ...unsure, body: { diameter: slimmest } }).verdict).toBe('pass');
+    expect(found('wall', { ...unsure, body: { diameter: slimmest - 0.02 } }).verdict).not.toBe('pass');
+  });
+
+  it('the layer that an overhang names gives a clean underside', () => {
+    const layer = Number(/layers of ([\d.]+) mm/.exec(message('print-overhang', { printer: { layer: 0.15 } }))![1]);
+    expect(found('print-overhang', { printer: { layer } }).verdict).toBe('pass');
+    expect(found('print-overhang', { printer: { layer: layer + 0.01 } }).verdict).toBe('caution');
+  });
+
+  it('the distance until the play has grown is that of the depth', () => {
+    const { value, message: told } = found('wear-depth', { material: 'pla' });
+    // 0.1 mm of play at so much on 100 m
+    expect(Number(/; (\d+) m until the play/.exec(told)![1])).toBe(Math.round((100 * 0.1) / value!));
+  });
+});
+
+describe('a fit that a tight nut is told', () => {
+  it.each([
+    ['a class', { screw: READ, body: { length: 40 }, fit: 'close' }],
+    ['its own figures', { screw: READ, body: { length: 80 }, fit: 'loose' }],
+    [
+      'its own figures on a coarse screw',
+      { screw: 'Tr16x4', ...WIDE, body: { diameter: 26, length: 150 }, fit: 'loose' },
+    ],
+  ])('is enough, and the next smaller is not: %s', (_, tight) => {
+    const told = message('thread-pitch-error', tight);
+    const named = /fit: (\w+) is enough/.exec(told)?.[1];
+    const own = /fit: \{diametral: ([\d.]+), axial: ([\d.]+)\} is enough/.exec(told);
+    const verdict = (fit: unknown) => found('thread-pitch-error', { ...tight, fit }).verdict;
+    const classes = ['close', 'running', 'loose'];
+    if (named) {
+      expect(verdict(named)).toBe('pass');
+      expect(verdict(classes[classes.indexOf(named) - 1])).toBe('fail');
+    } else {
+      const [diametral, axial] = [Number(own![1]), Number(own![2])];
+      expect(diametral).toBe(0.4);
+      expect(verdict({ diametral, axial })).toBe('pass');
+      expect(verdict({ diametral, axial: Math.round(100 * (axial - 0.05)) / 100 })).toBe('fail');
+    }
+  });
+
+  it('is not told where no tooth would be left of it', () => {
+    expect(message('thread-pitch-error', { screw: READ, body: { length: 200 }, fit: 'running' })).toMatch(
+      /; a shorter nut or a larger fit.axial leaves more: no clearance is enough at this length$/,
+    );
+  });
+
+  it('is owed to a pitch diameter that nobody measured, of the range that its class leaves', () => {
+    const told = message('thread-pitch-error', { body: { length: 40 }, fit: 'close' });
+    expect(told).toMatch(/^.*; measure the pitch diameter \(screw.pitch_diameter, or screw.wires\)/);
+    // ISO 2903, Tr10x2 7e: es −71 µm, Td2 190 µm below 9 mm
+    expect(told).toContain('it may be 8.739 to 8.929 mm');
+  });
+});
+
+describe('screws and heads of a nut by hand', () => {
+  // pattern on 27 mm, body 17 mm, fillet 1 mm; holes of 3.6 mm, M3 heads in 5.5 mm
+  it.each([
+    [{ holes: { head: 'none' } }, 13.5 - 8.5 - 1 - 1.8],
+    [{ holes: { head: 'none' }, fillet: 0 }, 13.5 - 8.5 - 1.8],
+    [{ holes: { head: 'body' } }, 13.5 - 8.5 - 1 - 2.75],
+    [{ holes: { head: 'body' }, fillet: 0 }, 13.5 - 8.5 - 2.75],
+    [{ holes: { head: 'flange' } }, 13.5 - 8.5 - 1 - 1.8],
+  ])('gap to the body of %j', (changes, gap) => {
+    expect(found('hole-clearance', changes).value).toBeCloseTo(gap, 9);
+  });
+
+  it.each([
+    ['square', 17 * Math.SQRT2],
+    ['hexagon', (2 * 17) / Math.sqrt(3)],
+    ['round', 17],
+  ])('a %s body in a bore stands over its corners', (shape, across) => {
+    const body = shape === 'round' ? { shape } : { shape, diameter: undefined, across_flats: 17 };
+    expect(found('mount-bore', { body, carriage: { bore: 30 } }).value).toBeCloseTo(30 - across, 6);
+  });
+
+  it('screws that the nut holds leave it no float', () => {
+    for (const joint of ['insert', 'tapped'])
+      expect(findingOf(nutSheet(holes({ joint })), 'mount-float')).toBeUndefined();
+    expect(findingOf(nutSheet(holes({ joint: 'hexagon' })), 'mount-float')).toBeDefined();
+  });
+
+  it('heads of a floating nut are its washers, nearer by its float', () => {
+    // washer of 7 mm: 13.5 − 8.5 − 1 − 3.5 − 0.3
+    const floats = { float: 0.3, holes: { fit: undefined, head: 'body' } };
+    expect(found('hole-clearance', floats).value).toBeCloseTo(0.2, 9);
+    // stall force over four rings of washers around holes of 5 mm sleeves and 0.3 mm to either side
+    const { value, message: told } = found('float-pull', { float: 0.3, holes: { fit: undefined } });
+    const force = Number(/under (\d+) N/.exec(told)![1]);
+    const across = 5 + 0.6 + found('float-pull', { float: 0.3, holes: { fit: undefined } }).uncertainty;
+    expect(value! * 4 * (Math.PI / 4) * (49 - across ** 2)).toBeGreaterThan(0.9 * force);
+  });
+});
+
+describe('what a drive is not told', () => {
+  it.each([
+    ['drive-whirl', { span: undefined }, ['duty.span']],
+    ['drive-whirl', { feed: undefined }, ['duty.feed']],
+    ['drive-whirl', { ends: undefined }, ['duty.ends']],
+    ['drive-column', { load: undefined }, ['duty.load']],
+    ['drive-column', { ends: undefined }, ['duty.ends']],
+    ['drive-torque', { load: undefined }, ['duty.load']],
+    ['drive-torque', { motor: undefined }, ['duty.motor']],
+    ['drive-torque', { motor: { torque: undefined } }, ['duty.motor.torque']],
+    ['thread-stall', { motor: undefined }, ['duty.motor']],
+    ['thread-stall', { motor: { torque: undefined } }, ['duty.motor.torque']],
+  ])('%s without %j', (id, untold, missing) => {
+    expect(found(id, duty(untold))).toMatchObject({ word: 'not-told', missing });
+  });
+
+  it.each([
+    ['drive-whirl', { span: undefined, feed: undefined }],
+    ['drive-column', { span: undefined }],
+    ['drive-speed', { feed: undefined }],
+  ])('%s is no question without %j', (id, untold) => {
+    expect(findingOf(nutSheet(duty(untold)), id)).toBeUndefined();
+  });
+});
+
+describe('a spring between two nuts', () => {
+  it('is lifted with the load, and drags behind it', () => {
+    const sheet = changed(FAMILY_BASE, {
+      duty: { axis: 'horizontal', load: 15, grease: 'greased', motor: { torque: '0.4 N m' } },
+      family: { kind: 'anti-backlash', spring: SPRING },
+    });
+    const spring = Number(/^([\d.]+) N at/.exec(findingOf(sheet, 'spring-force')!.message)![1]);
+    // Tr8x2 at friction 0.5: raised by F·d2/2·(tan λ + µ')/(1 − µ' tan λ), lowered by the same with the signs turned
+    const [tan, friction] = [2 / (Math.PI * 7), 0.5 / Math.cos(Math.PI / 12)];
+    const raise = (15 + spring) * 3.5 * ((tan + friction) / (1 - friction * tan));
+    const lower = spring * 3.5 * ((friction - tan) / (1 + friction * tan));
+    expect(findingOf(sheet, 'drive-torque')!.value! / (raise + lower)).toBeCloseTo(1, 2);
+  });
+});

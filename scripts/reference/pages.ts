@@ -17,6 +17,7 @@ import { ADAPTER_CASES } from '../../test/parts/adapter/verdict-cases.js';
 import { COLLAR_CASES } from '../../test/parts/collar/verdict-cases.js';
 import { COUPLING_CASES } from '../../test/parts/coupling/verdict-cases.js';
 import { COUPON_CASES } from '../../test/parts/coupon/verdict-cases.js';
+import { GAUGE_CASES } from '../../test/parts/gauge/verdict-cases.js';
 import { NUT_CASES } from '../../test/parts/nut/verdict-cases.js';
 import { SLEEVE_CASES } from '../../test/parts/sleeve/verdict-cases.js';
 import { changed } from '../../test/support/nut-sheets.js';
@@ -33,6 +34,7 @@ const CASES: Readonly<Record<string, VerdictCases>> = {
   sleeve: SLEEVE_CASES,
   collar: COLLAR_CASES,
   coupon: COUPON_CASES,
+  gauge: GAUGE_CASES,
 };
 const MADE = 'Generated from the schemas and the checks by `npm run reference`; change those, not this page.';
 const FIELDS_KEY =

@@ -2,6 +2,7 @@ import { adapterKind } from '../parts/adapter/index.js';
 import { collarKind } from '../parts/collar/index.js';
 import { couplingKind } from '../parts/coupling/index.js';
 import { couponKind } from '../parts/coupon/index.js';
+import { gaugeKind } from '../parts/gauge/index.js';
 import { nutKind } from '../parts/nut/index.js';
 import { sleeveKind } from '../parts/sleeve/index.js';
 import { inchKind } from './inch-kind.js';
@@ -18,6 +19,7 @@ export const KINDS: readonly KnownKind[] = [
   knownKind(sleeveKind),
   knownKind(collarKind),
   knownKind(couponKind),
+  knownKind(gaugeKind),
 ]
   .map(profiledKind)
   .map(namedKind)

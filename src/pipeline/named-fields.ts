@@ -122,6 +122,7 @@ const OF_KIND: Readonly<Record<string, readonly NamedField[]>> = {
   sleeve: [MOTOR, SCREW],
   collar: [SCREW],
   coupon: [SCREW],
+  gauge: [SCREW],
 };
 
 /** Where the sheet of a kind may name a preset. */

@@ -9,6 +9,7 @@ import { COLLAR_START } from './start-sheets/collar.js';
 import { COUPLING_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';
 import { FLEET_START } from './start-sheets/fleet.js';
+import { GAUGE_START } from './start-sheets/gauge.js';
 import { FAMILY_STARTS, NUT_START } from './start-sheets/nut.js';
 import { BUSH_START, SLEEVE_START } from './start-sheets/sleeve.js';
 
@@ -19,6 +20,7 @@ const SHEETS: Readonly<Record<StartKind, () => string>> = {
   sleeve: () => SLEEVE_START,
   collar: () => COLLAR_START,
   coupon: () => COUPON_START,
+  gauge: () => GAUGE_START,
   'split-nut': () => FAMILY_STARTS['split-nut'],
   'clamped-nut': () => FAMILY_STARTS['clamped-nut'],
   'anti-backlash-nut': () => FAMILY_STARTS['anti-backlash-nut'],

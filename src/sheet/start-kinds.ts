@@ -6,6 +6,7 @@ export const START_KINDS = [
   'sleeve',
   'collar',
   'coupon',
+  'gauge',
   'split-nut',
   'clamped-nut',
   'anti-backlash-nut',

@@ -14,6 +14,7 @@ import {
   sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
+  sensibleGauge,
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
@@ -29,6 +30,7 @@ const SHEETS: Readonly<Record<string, readonly object[]>> = {
   sleeves: [...Object.values(SLEEVES), ...drawn(sensibleSleeve)],
   collars: drawn(sensibleCollar),
   coupons: drawn(sensibleCoupon),
+  gauges: drawn(sensibleGauge),
 };
 
 /** Fields that the sizes of a sheet's drawing show, by size; none of a sheet that is refused. */

@@ -13,6 +13,7 @@ import {
   sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
+  sensibleGauge,
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
@@ -40,6 +41,7 @@ describe.each([
   ['sleeves', sensibleSleeve, 20],
   ['collars', sensibleCollar, 20],
   ['coupons', sensibleCoupon, 1],
+  ['gauges', sensibleGauge, 1],
 ] as const)('%s', (_, sheets, numRuns) => {
   it('have no wall thinner than arithmetic says', () => {
     let measured = 0;

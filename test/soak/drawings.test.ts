@@ -20,6 +20,7 @@ import {
   sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
+  sensibleGauge,
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
@@ -30,7 +31,7 @@ const OF_A_KIND = 12;
 const RENDERED = 4;
 
 /** Kinds of which no hole or slot takes the line away that a size stands on. */
-const ON_LINES = ['nut', 'sleeve', 'collar', 'coupon'];
+const ON_LINES = ['nut', 'sleeve', 'collar', 'coupon', 'gauge'];
 
 let kernel: Kernel;
 let browser: BrowserContext;
@@ -65,6 +66,7 @@ const KINDS_OF_SHEETS = {
   sleeve: sensibleSleeve,
   collar: sensibleCollar,
   coupon: sensibleCoupon,
+  gauge: sensibleGauge,
 } as const;
 
 describe.each(Object.entries(KINDS_OF_SHEETS))('drawings of random parts: %s', (_, sheets) => {

@@ -15,6 +15,7 @@ import {
   sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
+  sensibleGauge,
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
@@ -31,6 +32,7 @@ it.each([
   ['sleeves', sensibleSleeve, 40],
   ['collars', sensibleCollar, 40],
   ['coupons', sensibleCoupon, 8],
+  ['gauges', sensibleGauge, 8],
 ] as const)('writes files of %s in which nobody finds anything to mend', async (_, sheets, numRuns) => {
   let made = 0;
   for (const sheet of fc.sample<object>(sheets, { numRuns, seed: 5 })) {

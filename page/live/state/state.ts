@@ -14,6 +14,7 @@ export const REASONS = [
   { kind: 'sleeve', words: 'The shafts do not match', screwFirst: false },
   { kind: 'collar', words: 'Nothing carries the screw along its axis', screwFirst: false },
   { kind: 'coupon', words: 'I want to know what my printer does', screwFirst: false },
+  { kind: 'gauge', words: 'I want rings to try on my screw first', screwFirst: true },
 ] as const;
 
 export type Kind = (typeof REASONS)[number]['kind'];

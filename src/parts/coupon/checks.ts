@@ -1,8 +1,8 @@
 import { type Bounds, type Check, type Outcome, soft, told, valued } from '../../judge/check.js';
 import { keeps } from '../../judge/judge.js';
-import { layersPerPitch, threadDepthInLines } from '../../mechanics/print/resolution.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
+import { printLayers, printThreadDepth, type ThreadInPrint } from '../common/thread-in-print.js';
 import type { CouponDesign } from './dimensions.js';
 import { printTime } from './print-time.js';
 import { couponBodies } from './solid.js';
@@ -127,45 +127,11 @@ const marks: CouponCheck = {
   },
 };
 
-/** A pitch needs layers to show in. */
-const layers: CouponCheck = {
-  ...about,
-  group: 'print',
-  id: 'print-layers',
-  question: 'prints',
-  title: 'Layers in one pitch',
-  unit: '',
-  limits: soft({ min: 10 }, { min: 6 }),
-  moves: 'printer.layer',
-  run: ({ plan, screw, printer }, { pass }) => {
-    if (!plan.thread || !screw) return undefined;
-    const count = layersPerPitch({ pitch: screw.pitch.likely, layer: printer.layer });
-    const cure = keeps(count, pass) ? '' : '; use a finer printer.layer';
-    return valued(
-      exactly(count),
-      `layers of ${plain(printer.layer)} mm in a pitch of ${plain(screw.pitch.likely)} mm${cure}`,
-    );
-  },
-};
-
-/** A tooth thinner than a line is not printed. */
-const threadDepth: CouponCheck = {
-  ...about,
-  group: 'print',
-  id: 'print-thread-depth',
-  question: 'prints',
-  title: 'Depth of the thread, in printed lines',
-  unit: '',
-  limits: soft({ min: 2 }, { min: 1 }),
-  moves: 'printer.nozzle, printer.line_width',
-  run: ({ plan, screw, printer }, { pass }) => {
-    if (!plan.thread || !screw) return undefined;
-    const depth = (screw.major.likely - screw.minor.likely) / 2;
-    const lines = threadDepthInLines({ depth, line: printer.lineWidth });
-    const cure = keeps(lines, pass) ? '' : '; use a finer nozzle';
-    return valued(exactly(lines), `${plain(depth)} mm deep, lines of ${plain(printer.lineWidth)} mm${cure}`);
-  },
-};
+/** Asked of a coupon with short nuts. */
+const threaded = (check: Check<ThreadInPrint>): CouponCheck => ({
+  ...check,
+  run: ({ plan, screw, printer }, limits) => (plan.thread && screw ? check.run({ screw, printer }, limits) : undefined),
+});
 
 /** What a coupon says is worth nothing if somebody corrects the print behind its back. */
 const uncorrected: CouponCheck = {
@@ -195,8 +161,8 @@ export const COUPON_CHECKS: readonly CouponCheck[] = [
   span,
   height,
   marks,
-  layers,
-  threadDepth,
+  threaded(printLayers),
+  threaded(printThreadDepth),
   uncorrected,
 ];
 

@@ -40,7 +40,7 @@ describe('the engine of the live page', () => {
   });
 
   it('gives the start sheet of every kind', () => {
-    for (const kind of ['nut', 'adapter', 'coupling', 'sleeve', 'collar', 'coupon'])
+    for (const kind of ['nut', 'adapter', 'coupling', 'sleeve', 'collar', 'coupon', 'gauge'])
       expect(engine.start(kind)).toBe(startSheet(kind));
   });
 

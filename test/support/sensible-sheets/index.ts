@@ -2,5 +2,6 @@ export { sensibleAdapter } from './adapters.js';
 export { sensibleCollar } from './collars.js';
 export { sensibleCoupling } from './couplings.js';
 export { sensibleCoupon } from './coupons.js';
+export { sensibleGauge } from './gauges.js';
 export { sensibleNut } from './nuts.js';
 export { sensibleSleeve } from './sleeves.js';

@@ -1,6 +1,6 @@
 /** Gauge rings to start from. */
-export const GAUGE_START = `# Gauge rings: short nuts that are tried on your screw before the long one is printed. Change the readings to your own,
-# then: leadwright check FILE. Bare numbers are mm; a unit may be written: 0.25 in.
+export const GAUGE_START = `# Gauge rings to try on a screw before its nut is printed. Change the readings to your own, then: leadwright check FILE
+# Bare numbers are mm; a unit may be written: 0.25 in.
 # A line that is commented out is put in place by taking its # and the blank behind it away.
 
 part: gauge

@@ -35,7 +35,7 @@ const FOLDERS = {
     'test/parts/{nut,sleeve,adapter}/verdicts.test.ts',
   ],
   'parts/nut/checks': [
-    'test/parts/nut/{checks,messages,strength,stack,flange,float,family,verdicts}.test.ts',
+    'test/parts/nut/{checks,messages,strength,stack,flange,float,verdicts}.test.ts',
     'test/parts/common/{slab,bolting,profile-checks}.test.ts',
   ],
   'parts/nut/variants/{checks,split-hold,nut-seat,anti-backlash,borne-share}.ts': [

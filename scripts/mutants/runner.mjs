@@ -24,7 +24,7 @@ const LEFT_OUT = new RegExp(
     'bytes twice',
     'three bodies that pass',
     '^from small to large',
-    '^an insert alone',
+    'tried in them, and nothing else is',
     '^(first order|distributions) against',
     '^random ',
     'brute force',

@@ -58,17 +58,19 @@ const axialGrip: SleeveCheck = {
     if (carried !== undefined) return valued(exactly(pull), carried, hard({ min: 0 }));
     const { needed, words, missing } = pullAsked(axial);
     const own = hard({ min: needed });
-    const { min: enough = needed } = inForce.of(own).pass;
+    const { pass } = inForce.of(own);
+    const holds = keeps(pull, pass);
     const unknown = [
       ...missing,
       ...(view.held.every(({ temperature }) => temperature.known) ? [] : ['duty.temperature']),
     ];
-    if (pull >= enough && unknown.length > 0) return notJudged(...unknown);
-    const cure =
-      pull < enough ? '; use washers, larger screws, one retightening or a thrust bearing (thrust_bearing: yes)' : '';
+    if (holds && unknown.length > 0) return notJudged(...unknown);
+    const cure = holds
+      ? ''
+      : '; use washers, larger screws, one retightening or a thrust bearing (thrust_bearing: yes)';
     return valued(
       exactly(pull),
-      `${plain(pull, 0)} N are left, ${plain(enough, 0)} N are asked: 2 × ${words}${cure}`,
+      `${plain(pull, 0)} N are left, ${plain(pass.min!, 0)} N are asked: 2 × ${words}${cure}`,
       own,
     );
   },
@@ -115,8 +117,8 @@ const bushRunout: SleeveCheck = {
   limits: soft({ max: 0.15 }),
   moves: 'bore, shaft',
   run: (design, { pass }) => {
-    const { form, fills, finished, shaft } = design;
-    if (form === 'clamp' || fills === undefined) return undefined;
+    const { fills, finished, shaft } = design;
+    if (fills === undefined) return undefined;
     const play = fills - finished.outside + (finished.bores[0].bore.diameter - shaft.diameter.likely);
     const residual = planeResidual(design, finished.outside);
     const spread = design.printer.holeSpread + (residual.most - residual.likely);
@@ -138,12 +140,13 @@ const heat: SleeveCheck = {
   limits: hard({ min: 20 }),
   moves: 'motor.temperature, duty.temperature, material',
   grave: true,
-  run: ({ material, temperature }, { pass: { min = 20 } }) => {
+  run: ({ material, temperature }, { pass }) => {
     if (temperature === undefined) return notJudged('duty.temperature');
     const { at: local, known } = temperature;
     const reserve = material.softening - local;
-    if (reserve >= min && !known) return notJudged('duty.temperature');
-    const cure = reserve < min ? '; use a material that softens later, or keep the heat away' : '';
+    const holds = keeps(reserve, pass);
+    if (holds && !known) return notJudged('duty.temperature');
+    const cure = holds ? '' : '; use a material that softens later, or keep the heat away';
     return valued(
       exactly(reserve),
       `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(local, 0)} °C at the shaft${cure}`,

@@ -36,7 +36,9 @@ describe('a sleeve worked by hand', () => {
     const untold = clamp({ duty: { load: 10, temperature: undefined } });
     expect(finding(untold, 'axial-grip')!.missing).toEqual(['duty.temperature']);
     // what slips cold slips hot: nothing is asked
-    expect(finding(clamp({ duty: { load: 900, temperature: undefined } }), 'axial-grip')!.word).toBe('no');
+    const slips = finding(clamp({ duty: { load: 900, temperature: undefined } }), 'axial-grip')!;
+    expect(slips.word).toBe('no');
+    expect(slips.message).toMatch(/; use washers, larger screws/);
   });
 
   it('leaves the pull to a bearing that carries it', () => {
@@ -52,6 +54,8 @@ describe('a sleeve worked by hand', () => {
     expect(at(106)).toMatchObject({ value: 19, word: 'no' });
     expect(at(106).message).toContain('softens later');
     expect(at(105).message).not.toContain('softens later');
+    // PLA on 55 °C: 52 − 55, whatever the room
+    expect(finding(clamp({ material: 'pla', duty: undefined }), 'heat')).toMatchObject({ word: 'no', value: -3 });
   });
 
   it('counts the wall of a bush in lines of its nozzle, and asks it of a bush alone', () => {

@@ -1,4 +1,5 @@
 import { type Check, hard, notJudged, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import type { CouplingDesign } from '../dimensions.js';
@@ -18,7 +19,7 @@ export const heat: Check<CouplingDesign> = {
   limits: hard({ min: RESERVE }),
   moves: 'motor.temperature, duty.temperature, material, insert.material',
   grave: true,
-  run: (design, { pass: { min = RESERVE } }) => {
+  run: (design, { pass }) => {
     const { material, insert, hubs } = design;
     const { at: rubber, known } = insertTemperature(design);
     const rows = [
@@ -32,8 +33,9 @@ export const heat: Check<CouplingDesign> = {
       },
     ];
     const { reserve, words } = rows.reduce((a, b) => (b.reserve < a.reserve ? b : a));
-    if (reserve >= min && !known) return notJudged('duty.temperature');
-    const cure = reserve < min ? '; use a material that softens later, or keep the heat away' : '';
+    const holds = keeps(reserve, pass);
+    if (holds && !known) return notJudged('duty.temperature');
+    const cure = holds ? '' : '; use a material that softens later, or keep the heat away';
     return valued(exactly(reserve), `${words}${cure}`);
   },
 };

@@ -5,7 +5,7 @@ import { comparisonText } from '../output/terminal/drive-comparison.js';
 import { travelText } from '../output/terminal/drive-travel.js';
 import { withFit } from '../pipeline/drive-sheet.js';
 import { Assumptions } from '../sheet/assumptions.js';
-import type { Fields } from '../sheet/merge.js';
+import type { Fields } from '../sheet/fields-map.js';
 import { type DriveQuestion, readDuty, readQuestion } from './drive-options.js';
 import { type DriveSource, isSheet, openDriveSource, screwNamed } from './drive-source.js';
 import { EXIT } from './exit-codes.js';

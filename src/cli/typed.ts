@@ -1,5 +1,6 @@
 import { keysOf } from '../pipeline/locate-faults.js';
-import { type Fields, replaced } from '../sheet/merge.js';
+import type { Fields } from '../sheet/fields-map.js';
+import { replaced } from '../sheet/merge.js';
 import { type Fault, fault, InputError } from '../units/faults.js';
 
 /** Where the value of an option belongs in a sheet, and how its text is read. */

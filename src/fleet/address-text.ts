@@ -4,7 +4,7 @@ import { findKind } from '../pipeline/find-kind.js';
 import type { KnownKind } from '../pipeline/known-kind.js';
 import { DEFAULT_MATERIAL } from '../presets/resolve-material.js';
 import type { PresetTexts } from '../presets/texts.js';
-import { type Fields, isFields } from '../sheet/merge.js';
+import { type Fields, isFields } from '../sheet/fields-map.js';
 import { canonicalJson } from './canonical.js';
 
 /** Digest of a text, as hexadecimal digits. */

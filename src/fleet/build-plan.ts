@@ -1,6 +1,6 @@
 import type { KnownKind } from '../pipeline/known-kind.js';
 import { requireAcceptable } from '../pipeline/require-acceptable.js';
-import type { Fields } from '../sheet/merge.js';
+import type { Fields } from '../sheet/fields-map.js';
 import { InputError } from '../units/faults.js';
 import { type AddressBase, addresser, type Digest } from './address-text.js';
 import { canonicalJson } from './canonical.js';

@@ -1,4 +1,4 @@
-import { isFields } from '../sheet/merge.js';
+import { isFields } from '../sheet/fields-map.js';
 /**
  * A plain value as JSON whose keys stand in order at every depth, so that equal values give equal texts.
  * Fields that are undefined are left out.

@@ -1,5 +1,5 @@
 import type { Acceptance } from '../judge/accept.js';
-import type { Fields } from '../sheet/merge.js';
+import type { Fields } from '../sheet/fields-map.js';
 import { type Fault, faultLine, type Place } from '../units/faults.js';
 
 /** Where a field stands: its file, and the place in it. */

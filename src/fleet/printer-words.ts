@@ -1,4 +1,4 @@
-import { type Fields, isFields } from '../sheet/merge.js';
+import { type Fields, isFields } from '../sheet/fields-map.js';
 /**
  * The printer that a sheet is for, in words that sort its parts for a day of printing.
  * @example printerWords({ printer: { nozzle: '0.4 mm', layer: 0.12 } }) // 'nozzle 0.4 mm, layer 0.12 mm'

@@ -1,6 +1,7 @@
 import { findKind } from '../pipeline/find-kind.js';
 import type { KnownKind } from '../pipeline/known-kind.js';
-import { type Fields, holds, isFields, replaced } from '../sheet/merge.js';
+import { type Fields, isFields } from '../sheet/fields-map.js';
+import { holds, replaced } from '../sheet/merge.js';
 import { knownKeys } from '../sheet/schema-keys.js';
 import type { Find, GivenFields, GivenPart } from './machines.js';
 import { withoutAsTemplate } from './readings.js';

@@ -1,4 +1,4 @@
-import type { Fields } from '../sheet/merge.js';
+import type { Fields } from '../sheet/fields-map.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { validate } from '../sheet/validate.js';
 import type { BareMachine, Entry, Find, GivenFields } from './machines.js';

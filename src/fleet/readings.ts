@@ -1,5 +1,6 @@
 import type { KnownKind } from '../pipeline/known-kind.js';
-import { type Fields, holds, isFields } from '../sheet/merge.js';
+import { type Fields, isFields } from '../sheet/fields-map.js';
+import { holds } from '../sheet/merge.js';
 import { readingOf, readingPaths } from '../sheet/reading-fields.js';
 import { parseQuantity } from '../units/quantity.js';
 import { canonicalJson } from './canonical.js';

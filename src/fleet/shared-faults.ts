@@ -1,5 +1,5 @@
 import type { KnownKind } from '../pipeline/known-kind.js';
-import { isFields } from '../sheet/merge.js';
+import { isFields } from '../sheet/fields-map.js';
 import { nearest } from '../sheet/nearest.js';
 import { dotted } from '../sheet/path.js';
 import { readingPaths } from '../sheet/reading-fields.js';

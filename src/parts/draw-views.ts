@@ -71,6 +71,7 @@ function drawView({ view: { solid, ...view }, looks }: Plan, meshes: SurfacedMes
   const hatched = (turn: 0 | 1) => regions.filter((loops, i) => i % 2 === turn && loops.length > 0);
   return {
     ...view,
+    ...(solid.sight.kind === 'end' ? { seenFrom: solid.sight.from } : {}),
     strokes: [...seen.flatMap(strokesOf), ...view.strokes],
     hatched: hatched(0),
     ...(hatched(1).length > 0 ? { crossHatched: hatched(1) } : {}),

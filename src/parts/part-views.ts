@@ -44,6 +44,8 @@ export interface Letter {
   readonly away: Point;
   /** a number of a hole or the like: smaller, and nearer to its point */
   readonly small?: true;
+  /** radius of the hole whose middle is the point: the number stands beside it, this way or where fewer lines lie */
+  readonly around?: number;
 }
 
 /** From where a solid is looked at, or how it is cut. */
@@ -89,6 +91,8 @@ export interface DrawnView {
   /** a detail: drawn at the first standard scale from this on that is above the scale of the other views */
   readonly enlarged?: number;
   readonly planes?: readonly CuttingPlane[];
+  /** of a view along the axis: from which of its ends; from −Z, +X is on the left */
+  readonly seenFrom?: 1 | -1;
   readonly strokes: readonly Stroke[];
   /** cut material, each region with its holes by the even-odd rule */
   readonly hatched: readonly (readonly (readonly Point[])[])[];

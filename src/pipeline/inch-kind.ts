@@ -1,8 +1,8 @@
 import * as z from 'zod';
 import type { PartViews } from '../parts/part-views.js';
 import { map, word } from '../sheet/fields.js';
+import { type Fields, isFields } from '../sheet/fields-map.js';
 import { inInches, speltInches } from '../sheet/inches.js';
-import { type Fields, isFields } from '../sheet/merge.js';
 import { validate } from '../sheet/validate.js';
 import { fault, InputError } from '../units/faults.js';
 import type { KnownKind } from './known-kind.js';

@@ -49,7 +49,7 @@ export interface MakeOptions extends CheckOptions {
   readonly drawing?: SizeChoice;
   /** how the drawing's views stand to each other; first angle unless said otherwise */
   readonly projection?: Projection;
-  /** what it is drawn on; A4 unless said otherwise */
+  /** what it is drawn on; left out: A4, or A3 where A4 would show the part smaller than it is */
   readonly paper?: PaperName;
   /** where the page finds its script; inside the page unless said otherwise */
   readonly pageScript?: PageScript;

@@ -1,7 +1,7 @@
 import type { PresetData } from '../presets/kinds.js';
 import { presetIds, readPreset } from '../presets/read-preset.js';
 import type { PresetTexts } from '../presets/texts.js';
-import type { Fields } from '../sheet/merge.js';
+import type { Fields } from '../sheet/fields-map.js';
 import { plain } from '../units/format.js';
 import { parseQuantity } from '../units/quantity.js';
 

@@ -2,7 +2,7 @@ import * as z from 'zod';
 import type { PresetTexts } from '../presets/texts.js';
 import type { Assumption } from '../sheet/assumptions.js';
 import { orShort } from '../sheet/fields.js';
-import { type Fields, isFields } from '../sheet/merge.js';
+import { type Fields, isFields } from '../sheet/fields-map.js';
 import type { KnownKind } from './known-kind.js';
 import { type NamedField, namedFields } from './named-fields.js';
 

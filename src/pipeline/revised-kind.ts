@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { isFields } from '../sheet/merge.js';
+import { isFields } from '../sheet/fields-map.js';
 import { revisionField } from '../sheet/sections/common.js';
 import { validate } from '../sheet/validate.js';
 import type { KnownKind } from './known-kind.js';

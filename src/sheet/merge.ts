@@ -1,13 +1,6 @@
 import type { z } from 'zod';
+import { type Fields, isFields } from './fields-map.js';
 import { longForm } from './short-forms.js';
-
-/** A map as a sheet holds it. */
-export type Fields = Readonly<Record<string, unknown>>;
-
-/** Whether a value is a map of fields. */
-export function isFields(value: unknown): value is Fields {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
-}
 
 /**
  * The base with fields replaced, map within map; null takes a field out, and a list is replaced as a whole. A plain

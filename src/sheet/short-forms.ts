@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { type Fields, isFields } from './fields-map.js';
 import { fieldsAt, opened } from './schema-keys.js';
 
 /**
@@ -10,19 +11,11 @@ import { fieldsAt, opened } from './schema-keys.js';
  * @param value what was written there
  * @returns the map; undefined where the field has no short form of that sort
  */
-export function longForm(
-  schema: z.ZodType,
-  path: readonly PropertyKey[],
-  value: unknown,
-): Readonly<Record<string, unknown>> | undefined {
+export function longForm(schema: z.ZodType, path: readonly PropertyKey[], value: unknown): Fields | undefined {
   for (const field of fieldsAt(schema, path).flatMap(opened)) {
     if (!(field instanceof z.ZodPipe && field.in instanceof z.ZodTransform)) continue;
     const { data } = field.in.safeParse(value);
-    if (data !== value && isRecord(data)) return data;
+    if (data !== value && isFields(data)) return data;
   }
   return undefined;
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

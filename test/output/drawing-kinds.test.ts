@@ -10,7 +10,7 @@ import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { createKernel, type Kernel } from '../../src/solid/kernel.js';
 import { ADAPTERS, PRINT, SLEEVES } from '../support/odd-sheets.js';
-import { linePoints, statedSizes, textsInTheWay } from '../support/read-drawing.js';
+import { linePoints, paperSize, statedSizes, textsInTheWay } from '../support/read-drawing.js';
 import { looseEnds, looseSizes } from '../support/witnesses.js';
 
 let kernel: Kernel;
@@ -72,11 +72,12 @@ describe.each(Object.keys(SHEETS))('the drawing of: %s', (name) => {
   it.each(['first', 'third'] as const)('stays in its frame by %s angle, texts clear of each other', (projection) => {
     const views = viewsAs('finished');
     const svg = writeDrawing({ name: 'a', part: made.part, applied: 'b' }, { sizes: 'finished', views, projection });
+    const [width, height] = paperSize(svg);
     for (const [x, y] of linePoints(svg)) {
       expect(x).toBeGreaterThanOrEqual(20);
-      expect(x).toBeLessThanOrEqual(287);
+      expect(x).toBeLessThanOrEqual(width - 10);
       expect(y).toBeGreaterThanOrEqual(10);
-      expect(y).toBeLessThanOrEqual(200);
+      expect(y).toBeLessThanOrEqual(height - 10);
     }
     expect(textsInTheWay(svg)).toEqual([]);
   });

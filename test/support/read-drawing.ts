@@ -5,6 +5,12 @@ export interface PaperBox {
   readonly max: readonly [number, number];
 }
 
+/** Width and height of the sheet [mm]. */
+export function paperSize(svg: string): readonly [number, number] {
+  const [, width, height] = /viewBox="0 0 (\d+) (\d+)"/.exec(svg)!;
+  return [Number(width), Number(height)];
+}
+
 /** Points of every line of a drawing. */
 export function linePoints(svg: string): (readonly [number, number])[] {
   const paths = [...svg.matchAll(/ d="([^"]+)"/g)].flatMap(([, data]) =>

@@ -16,7 +16,10 @@ const OPTIONS = {
   },
   drawing: { choices: ['finished', 'printed'], default: 'finished', describe: 'sizes that the drawing states' },
   projection: { choices: ['first', 'third'], default: 'first', describe: 'angle by which the drawing shows its views' },
-  sheet: { choices: ['a4', 'a3'], default: 'a4', describe: 'paper of the drawing' },
+  sheet: {
+    choices: ['a4', 'a3'],
+    describe: 'paper of the drawing; else A4, or A3 where A4 would show the part smaller than it is',
+  },
   picture: { type: 'string', requiresArg: true, describe: 'render the part to this PNG file' },
   show: { choices: ['whole', 'section', 'apart'], describe: 'what the picture shows; whole unless given' },
   all: SHARED.all,
@@ -56,7 +59,7 @@ export const makeCommand: Command = {
             formats: chosen,
             drawing,
             projection,
-            paper: sheet,
+            ...(sheet ? { paper: sheet } : {}),
             ...(picture ? { picture } : {}),
             onStep: steps.tell,
           }).finally(steps.end);

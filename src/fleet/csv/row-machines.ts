@@ -1,4 +1,4 @@
-import type { Fields } from '../../sheet/merge.js';
+import type { Fields } from '../../sheet/fields-map.js';
 import { nearest } from '../../sheet/nearest.js';
 import { type Fault, InputError, type Place, shown } from '../../units/faults.js';
 import type { BareMachine, Entry, Find } from '../machines.js';

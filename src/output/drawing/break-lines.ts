@@ -1,22 +1,13 @@
 import type { Point } from '../../parts/part-views.js';
 import type { Ink } from './ink.js';
-import { textWidth } from './text-width.js';
+import { type Box, shareInside, textBox } from './text-box.js';
 
-/** Free room around a text, and how far below its foot letters reach, as a share of their height [mm]. */
-const ROOM = 0.3;
-const DESCENT = 0.1;
 /** A piece of a line shorter than this is left out, mm. */
 const SCRAP = 0.15;
 /** An arc is looked at in steps of this length, mm. */
 const STEP = 0.1;
 
-/** A rectangle on the paper. */
-interface Box {
-  readonly min: Point;
-  readonly max: Point;
-}
-
-/** Lines broken where a text stands, so that none runs through it. Texts stand upright or a quarter turned. */
+/** Lines broken where a text stands, so that none runs through it. */
 export function breakLines(ink: readonly Ink[]): Ink[] {
   const boxes = ink.flatMap(boxesOf);
   return ink.flatMap((one) => {
@@ -27,15 +18,7 @@ export function breakLines(ink: readonly Ink[]): Ink[] {
 
 function boxesOf(ink: Ink): Box[] {
   if (ink.kind === 'group') return ink.of.flatMap(boxesOf);
-  if (ink.kind !== 'text' || ink.text === '') return [];
-  const { at, height, anchor = 'start', turn = 0 } = ink;
-  const width = textWidth(ink.text, height);
-  const start = { start: 0, middle: -width / 2, end: -width }[anchor];
-  const [low, high] = [start - ROOM, start + width + ROOM];
-  const [foot, head] = [DESCENT * height + ROOM, -height - ROOM];
-  return turn === 0
-    ? [{ min: [at[0] + low, at[1] + head], max: [at[0] + high, at[1] + foot] }]
-    : [{ min: [at[0] + head, at[1] - high], max: [at[0] + foot, at[1] - low] }];
+  return ink.kind !== 'text' || ink.text === '' ? [] : [textBox(ink)];
 }
 
 function brokenLine(line: Extract<Ink, { kind: 'line' }>, boxes: readonly Box[]): Ink[] {
@@ -97,7 +80,7 @@ function brokenArc(arc: Extract<Ink, { kind: 'arc' }>, boxes: readonly Box[]): I
 function outside(from: Point, to: Point, boxes: readonly Box[]): (readonly [number, number])[] {
   let left: (readonly [number, number])[] = [[0, 1]];
   for (const box of boxes) {
-    const taken = inside(from, to, box);
+    const taken = shareInside(from, to, box);
     if (!taken) continue;
     left = left.flatMap(([a, b]) =>
       (
@@ -109,21 +92,6 @@ function outside(from: Point, to: Point, boxes: readonly Box[]): (readonly [numb
     );
   }
   return left;
-}
-
-function inside(from: Point, to: Point, { min, max }: Box): readonly [number, number] | undefined {
-  let [start, end] = [0, 1];
-  for (const axis of [0, 1] as const) {
-    const run = to[axis] - from[axis];
-    if (run === 0) {
-      if (from[axis] <= min[axis] || from[axis] >= max[axis]) return undefined;
-      continue;
-    }
-    const [a, b] = [(min[axis] - from[axis]) / run, (max[axis] - from[axis]) / run];
-    start = Math.max(start, Math.min(a, b));
-    end = Math.min(end, Math.max(a, b));
-  }
-  return start < end ? [start, end] : undefined;
 }
 
 function isNear({ min, max }: Box, points: readonly Point[]): boolean {

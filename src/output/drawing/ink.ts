@@ -60,7 +60,7 @@ export function circleInk(pen: Pen, center: Point, radius: number): Ink {
 }
 
 /** A line of text. */
-export function textInk(text: string, place: TextPlace): Ink {
+export function textInk(text: string, place: TextPlace): Extract<Ink, { kind: 'text' }> {
   return { kind: 'text', text, ...place };
 }
 
@@ -75,4 +75,20 @@ export function arrowInk(tip: Point, from: Point, outside: boolean): Ink {
   const back: Point = [tip[0] - ARROW.length * dx, tip[1] - ARROW.length * dy];
   const [nx, ny] = [-dy * ARROW.half, dx * ARROW.half];
   return { kind: 'fill', points: [tip, [back[0] + nx, back[1] + ny], [back[0] - nx, back[1] - ny]] };
+}
+
+/** Ink that many times as large about the corner of the sheet; lines keep their widths. */
+export function enlarged(ink: Ink, by: number): Ink {
+  const point = ([x, y]: Point): Point => [by * x, by * y];
+  switch (ink.kind) {
+    case 'line':
+    case 'fill':
+      return { ...ink, points: ink.points.map(point) };
+    case 'arc':
+      return { ...ink, center: point(ink.center), radius: by * ink.radius };
+    case 'text':
+      return { ...ink, at: point(ink.at), height: by * ink.height };
+    case 'group':
+      return { ...ink, of: ink.of.map((one) => enlarged(one, by)) };
+  }
 }

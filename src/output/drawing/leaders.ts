@@ -8,7 +8,7 @@ type SizeInk = (mark: SizeMark, place: Point, how: { turn: number; anchor: 'star
 
 /**
  * Lines from circles to shelves right of the view, the texts on them. What lies in the upper half goes to shelves at
- * the top, the rest to the foot; the farther left, the farther out, so that no two lines cross.
+ * the top, the rest to the foot; the farther left, the farther out, unless two lines would cross.
  */
 export function leadersInk({ view, box, beside, at: onPaper }: PlacedView, sizeInk: SizeInk): Ink[] {
   const marks = view.sizes.filter(({ side }) => side === 'leader').sort((a, b) => a.to[0] - b.to[0]);
@@ -26,10 +26,34 @@ export function leadersInk({ view, box, beside, at: onPaper }: PlacedView, sizeI
       sizeInk(mark, [x + 0.8, y - OVER_LINE], { turn: 0, anchor: 'start' }),
     ];
   };
+  const onShelves = (group: readonly SizeMark[], shelf: (i: number) => number) => {
+    const tips = group.map(({ to }) => onPaper(to));
+    return uncrossed(tips, (i): Point => [x, shelf(i)]).flatMap((which, i) => drawn(group[which]!, shelf(i)));
+  };
   return [
-    ...upper.flatMap((mark, i) => drawn(mark, high[1] + SHELF.first + SHELF.next * i)),
-    ...lower.flatMap((mark, i) => drawn(mark, foot - SHELF.next * i)),
+    ...onShelves(upper, (i) => high[1] + SHELF.first + SHELF.next * i),
+    ...onShelves(lower, (i) => foot - SHELF.next * i),
   ];
+}
+
+/** Which tip each shelf takes, so that no two lines cross: two that do change their shelves, which makes both shorter. */
+function uncrossed(tips: readonly Point[], shelf: (i: number) => Point): number[] {
+  const order = tips.map((_, i) => i);
+  const pairs = order.flatMap((i) => order.slice(i + 1).map((j) => [i, j] as const));
+  for (;;) {
+    const found = pairs.find(([i, j]) => cross([tips[order[i]!]!, shelf(i)], [tips[order[j]!]!, shelf(j)]));
+    if (!found) return order;
+    const [i, j] = found;
+    [order[i], order[j]] = [order[j]!, order[i]!];
+  }
+}
+
+type Line = readonly [Point, Point];
+
+function cross(one: Line, other: Line): boolean {
+  const side = ([a, b]: Line, [x, y]: Point) => (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0]);
+  const parts = (line: Line, [from, to]: Line) => side(line, from) * side(line, to) < -1e-9;
+  return parts(one, other) && parts(other, one);
 }
 
 /** Lines up from features in a row, each with its text along it above the view, moved aside where they crowd. */

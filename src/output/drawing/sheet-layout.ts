@@ -44,9 +44,22 @@ interface Group {
   readonly below: number;
 }
 
-/** Groups beside each other. */
-interface Row {
+/** The scale of the views, and how large they are lettered. */
+interface Size {
+  readonly scale: number;
+  readonly lettering: number;
+}
+
+/** Groups above each other. */
+interface Stack {
   readonly groups: readonly Group[];
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Stacks beside each other. */
+interface Row {
+  readonly stacks: readonly Stack[];
   readonly width: number;
   readonly height: number;
 }
@@ -68,23 +81,26 @@ export function layOut(
 ): Layout {
   const { left, right } = paper.frame;
   const size = { left, width: right - left, height: room.bottom - room.top };
-  const rowsAt = (scale: number) => rowsOf(groupsOf(views, projection, scale), size.width);
-  const scale = SCALES.find((one) => one <= LARGEST && fits(rowsAt(one), size)) ?? SCALES.at(-1)!;
-  return { scale, views: placed(rowsAt(scale), scale, { ...room, ...size }) };
+  const { lettering } = paper;
+  const waysAt = (scale: number) => waysOf(groupsOf(views, projection, { scale, lettering }), size.width);
+  const fitting = (scale: number) => waysAt(scale).find((rows) => fits(rows, size));
+  const scale = SCALES.find((one) => one <= LARGEST && fitting(one)) ?? SCALES.at(-1)!;
+  const rows = fitting(scale) ?? waysAt(scale)[0]!;
+  return { scale, views: placed(rows, { scale, lettering }, { ...room, ...size }) };
 }
 
 function groupsOf(
   { side, end, other, further = [] }: Parameters<typeof layOut>[0],
   projection: Projection,
-  scale: number,
+  size: Size,
 ): Group[] {
   const firstAngle = [...(other ? [other] : []), side, end];
   const row = projection === 'first' ? firstAngle : firstAngle.reverse();
-  return [groupOf(row, scale), ...further.map((view) => groupOf([view], scale))];
+  return [groupOf(row, size), ...further.map((view) => groupOf([view], size))];
 }
 
-function groupOf(views: readonly DrawnView[], scale: number): Group {
-  const zones = views.map((view) => zoneOf(view, scaleOf(view, scale)));
+function groupOf(views: readonly DrawnView[], { scale, lettering }: Size): Group {
+  const zones = views.map((view) => zoneOf(view, scaleOf(view, scale) / lettering));
   return {
     views,
     zones,
@@ -94,20 +110,39 @@ function groupOf(views: readonly DrawnView[], scale: number): Group {
   };
 }
 
+/** Ways to set out the groups, the best first: in rows; or beside the first, all others above each other. */
+function waysOf([first, ...further]: readonly Group[], most: number): Row[][] {
+  const [beside, alone] = [stackOf(further), stackOf([first!])];
+  const rows = rowsOf([first!, ...further], most);
+  return further.length < 2 ? [rows] : [rows, [rowOf([alone, beside])]];
+}
+
+/** Each group goes into the first row that has room for it. */
 function rowsOf(groups: readonly Group[], most: number): Row[] {
   const rows: Row[] = [];
-  for (const group of groups) {
-    const last = rows.at(-1);
-    const height = group.above + group.below;
-    if (last && last.width + BETWEEN + group.width <= most) {
-      rows[rows.length - 1] = {
-        groups: [...last.groups, group],
-        width: last.width + BETWEEN + group.width,
-        height: Math.max(last.height, height),
-      };
-    } else rows.push({ groups: [group], width: group.width, height });
+  for (const stack of groups.map((group) => stackOf([group]))) {
+    const i = rows.findIndex((row) => row.width + BETWEEN + stack.width <= most);
+    const row = rows[i];
+    if (row) rows[i] = rowOf([...row.stacks, stack]);
+    else rows.push(rowOf([stack]));
   }
   return rows;
+}
+
+function stackOf(groups: readonly Group[]): Stack {
+  return {
+    groups,
+    width: Math.max(...groups.map(({ width }) => width)),
+    height: groups.reduce((sum, { above, below }) => sum + above + below, 0),
+  };
+}
+
+function rowOf(stacks: readonly Stack[]): Row {
+  return {
+    stacks,
+    width: stacks.reduce((sum, { width }) => sum + width, BETWEEN * (stacks.length - 1)),
+    height: Math.max(...stacks.map(({ height }) => height)),
+  };
 }
 
 function fits(rows: readonly Row[], room: { width: number; height: number }): boolean {
@@ -118,27 +153,45 @@ function fits(rows: readonly Row[], room: { width: number; height: number }): bo
 /** Spare paper is shared out evenly around the rows, and left and right of each. */
 function placed(
   rows: readonly Row[],
-  scale: number,
+  { scale, lettering }: Size,
   room: { left: number; top: number; width: number; height: number },
 ): PlacedView[] {
   const spare = room.height - rows.reduce((sum, row) => sum + row.height, 0);
   const gap = Math.max(0, spare) / (rows.length + 1);
   let top = room.top;
-  return rows.flatMap(({ groups, width, height }) => {
+  return rows.flatMap(({ stacks, width, height }) => {
     top += gap;
     let left = room.left + (room.width - width) / 2;
-    const views = groups.flatMap(({ views, zones, above }) => {
-      const axis = top + above;
-      return zones.map(({ box, beside, start, ...zone }, i): PlacedView => {
-        const view = views[i]!;
-        const own = scaleOf(view, scale);
-        const origin = left + zone.left - own * box.min[0];
-        left += zone.width + BETWEEN;
-        const titled = view.enlarged === undefined ? view : { ...view, title: `${view.title} (${scaleText(own)})` };
-        return { view: titled, box, beside, start, scale: own, at: ([x, y]) => [origin + own * x, axis - own * y] };
+    const views = stacks.flatMap((stack) => {
+      // in a stack of several, each stands in the middle of its width, and the room that is left lies between them
+      const between = stack.groups.length > 1 ? (height - stack.height) / (stack.groups.length - 1) : 0;
+      let upper = top;
+      const made = stack.groups.flatMap((group) => {
+        const views = groupAt(group, [left + (stack.width - group.width) / 2, upper + group.above], {
+          scale,
+          lettering,
+        });
+        upper += group.above + group.below + between;
+        return views;
       });
+      left += stack.width + BETWEEN;
+      return made;
     });
     top += height;
     return views;
+  });
+}
+
+/** Views of a group beside each other on their axis line, from a left end on. */
+function groupAt({ views, zones }: Group, [start, axis]: Point, { scale, lettering }: Size): PlacedView[] {
+  let left = start;
+  return zones.map(({ box, beside, start, ...zone }, i): PlacedView => {
+    const view = views[i]!;
+    const stated = scaleOf(view, scale);
+    const own = stated / lettering;
+    const origin = left + zone.left - own * box.min[0];
+    left += zone.width + BETWEEN;
+    const titled = view.enlarged === undefined ? view : { ...view, title: `${view.title} (${scaleText(stated)})` };
+    return { view: titled, box, beside, start, scale: own, at: ([x, y]) => [origin + own * x, axis - own * y] };
   });
 }

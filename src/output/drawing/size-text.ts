@@ -1,3 +1,4 @@
+import { sizeWords } from '../../parts/common/drawn/spread.js';
 import type { SizeMark } from '../../parts/part-views.js';
 import { inchFigure } from '../inches.js';
 import { textWidth } from './text-width.js';
@@ -10,7 +11,7 @@ export const OVER_LINE = 1;
 
 /** A size as it is written: two decimals for a size in use with its spread, three for the file's. */
 export function sizeText({ value, spread, sign = '', after, inches }: SizeMark): string {
-  const figure = spread === undefined ? value.toFixed(3) : `${value.toFixed(2)} ±${roundedUp(spread)}`;
+  const figure = sizeWords(value, spread === undefined ? {} : { spread });
   const beside = inches ? ` [${inchFigure(value, 3)}]` : '';
   return `${sign}${figure}${beside}${after ? ` ${after}` : ''}`;
 }
@@ -18,9 +19,4 @@ export function sizeText({ value, spread, sign = '', after, inches }: SizeMark):
 /** About how wide that comes out [mm of paper]. */
 export function sizeWidth(mark: SizeMark): number {
   return textWidth(sizeText(mark), FIGURE);
-}
-
-/** A spread is never stated smaller than it is. */
-function roundedUp(spread: number): string {
-  return (Math.ceil(spread * 100 - 1e-6) / 100).toFixed(2);
 }

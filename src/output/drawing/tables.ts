@@ -1,5 +1,6 @@
 import type { DrawnViews } from '../../parts/draw-views.js';
-import { type DrawnView, type HoleRow, type PartViews, viewsOf } from '../../parts/part-views.js';
+import { type DrawnView, type HoleRow, type PartViews, type SizeMark, viewsOf } from '../../parts/part-views.js';
+import { inchFigure } from '../inches.js';
 import { type Ink, textInk } from './ink.js';
 import type { Paper } from './paper.js';
 import { wrapped } from './text-width.js';
@@ -8,26 +9,31 @@ const INDENT = 4;
 const [SMALL, NOTE] = [1.8, 2];
 /** From line to line. */
 const [ROW, NOTE_ROW] = [2.9, 3.6];
-/** Lines of the hole table that find room beside the title block, above the scale bar, their heading aside; and the most. */
-const [BESIDE_TITLE, MOST] = [8, 24];
+/** Lines of the hole table at most; and paper that the scale bar and its heading take beside the title block. */
+const [MOST, BESIDE] = [24, 16.8];
 
 type Tables = Pick<PartViews, 'holes' | 'notes'>;
 
 /** Upper and lower edge of the paper that notes and hole table leave to the views. */
-export function roomForViews(views: Tables, paper: Paper): { readonly top: number; readonly bottom: number } {
-  const lines = shownRows(views.holes, paper).reduce((sum, { note }) => sum + note.length, 0);
+export function roomForViews(
+  views: Tables,
+  paper: Paper,
+  inches: boolean,
+): { readonly top: number; readonly bottom: number } {
+  const lines = shownRows(views.holes, paper, inches).reduce((sum, row) => sum + row.lines, 0);
+  const beside = Math.floor((paper.title.bottom - paper.title.top - BESIDE) / ROW);
   const notes = noteLines(views, paper).length;
   return {
     top: paper.frame.top + (notes === 0 ? 0 : 3 + NOTE_ROW * notes),
-    bottom: paper.title.top - ROW * Math.max(0, lines - BESIDE_TITLE),
+    bottom: paper.title.top - ROW * Math.max(0, lines - beside),
   };
 }
 
-/** Notes high, hole table low on the left. */
-export function tablesInk(views: DrawnViews, paper: Paper): Ink[] {
+/** Notes high, hole table low on the left, where inches are asked for with them under each of its figures. */
+export function tablesInk(views: DrawnViews, paper: Paper, inches: boolean): Ink[] {
   const { left, top } = paper.frame;
   return [
-    ...holeTable(views, paper),
+    ...holeTable(views, paper, inches),
     ...noteLines(views, paper).map((line, i) =>
       textInk(line, { at: [left + INDENT, top + 5 + NOTE_ROW * i], height: NOTE }),
     ),
@@ -43,6 +49,8 @@ interface ShownRow {
   readonly hole?: HoleRow;
   readonly label: string;
   readonly note: readonly string[];
+  /** how many lines it takes */
+  readonly lines: number;
 }
 
 function columnsOf(holes: readonly HoleRow[], { frame }: Paper): { places: number[]; last: number; lying: boolean } {
@@ -55,35 +63,36 @@ function columnsOf(holes: readonly HoleRow[], { frame }: Paper): { places: numbe
   };
 }
 
-function shownRows(holes: readonly HoleRow[], paper: Paper): ShownRow[] {
+function shownRows(holes: readonly HoleRow[], paper: Paper, inches: boolean): ShownRow[] {
   const room = paper.title.left - columnsOf(holes, paper).last - 1;
-  const shown = holes.length > MOST ? holes.slice(0, MOST - 1) : holes;
+  const most = inches ? MOST / 2 : MOST;
+  const shown = holes.length > most ? holes.slice(0, most - 1) : holes;
   const rest = holes.length - shown.length;
   return [
-    ...shown.map((hole) => ({
-      hole,
-      label: hole.label,
-      note: hole.note === '' ? [''] : wrapped(hole.note, room, SMALL),
-    })),
-    ...(rest > 0 ? [{ label: `+${rest}`, note: [''] }] : []),
+    ...shown.map((hole) => {
+      const note = hole.note === '' ? [''] : wrapped(hole.note, room, SMALL);
+      return { hole, label: hole.label, note, lines: Math.max(note.length, inches ? 2 : 1) };
+    }),
+    ...(rest > 0 ? [{ label: `+${rest}`, note: [''], lines: 1 }] : []),
   ];
 }
 
-function holeTable(views: DrawnViews, paper: Paper): Ink[] {
+function holeTable(views: DrawnViews, paper: Paper, inches: boolean): Ink[] {
   const { holes } = views;
   if (holes.length === 0) return [];
   const { places, last, lying } = columnsOf(holes, paper);
   const isStated = statedBy(views);
   const cell = (text: string, column: number, y: number, bold = false): Ink =>
     textInk(text, { at: [column, y], height: SMALL, bold });
-  let y = roomForViews({ holes, notes: [] }, paper).bottom + 3;
+  let y = roomForViews({ holes, notes: [] }, paper, inches).bottom + 3;
   const ink = ['Hole', 'x', 'y', ...(lying ? ['z'] : []), '⌀'].map((text, k) => cell(text, places[k]!, y, true));
-  for (const { hole, label, note } of shownRows(holes, paper)) {
+  for (const { hole, label, note, lines } of shownRows(holes, paper, inches)) {
     y += ROW;
     const figures = hole ? cellsOf(hole, lying, isStated) : [];
-    ink.push(...[label, ...figures].map((text, k) => cell(text, places[k]!, y)));
+    ink.push(...[label, ...figures.map(({ text }) => text)].map((text, k) => cell(text, places[k]!, y)));
+    if (inches) ink.push(...figures.map(({ inch }, k) => cell(inch, places[k + 1]!, y + ROW)));
     ink.push(...note.map((line, i) => cell(line, last, y + ROW * i)));
-    y += ROW * (note.length - 1);
+    y += ROW * (lines - 1);
   }
   return ink.filter((one) => one.kind !== 'text' || one.text !== '');
 }
@@ -91,25 +100,52 @@ function holeTable(views: DrawnViews, paper: Paper): Ink[] {
 /** Half the last figure of a dimension, mm. */
 const SAME = 0.0051;
 
-/** Tells whether a dimension of the drawing states a length, whole or as half of a symmetric one. */
-function statedBy(views: DrawnViews): (length: number) => boolean {
-  const stated = viewsOf<DrawnView>(views).flatMap(({ sizes }) => sizes.map(({ value }) => value));
-  return (length) => stated.some((value) => [value, value / 2].some((one) => Math.abs(one - length) < SAME));
+/** Which lengths of a hole dimensions state. */
+interface Stated {
+  /** across a hole, or across its flats */
+  readonly across: (diameter: number) => boolean;
+  /** a circle about the axis on which it stands */
+  readonly circle: (radius: number) => boolean;
+  /** its place: an extension line goes to it, along x or along y of some view */
+  readonly place: (length: number) => boolean;
+}
+
+function statedBy(views: DrawnViews): Stated {
+  const sizes = viewsOf<DrawnView>(views).flatMap((view) => view.sizes);
+  const isRound = ({ sign = '' }: SizeMark) => sign.includes('⌀');
+  const same = (a: number, b: number) => Math.abs(a - b) < SAME;
+  const across = sizes.filter((mark) => isRound(mark) || mark.name.includes('across'));
+  const circles = sizes.filter((mark) => isRound(mark) && mark.side === 'leader' && Math.hypot(...mark.from) < SAME);
+  const places = sizes.flatMap((mark) => {
+    const axis = mark.side === 'above' || mark.side === 'below' ? 0 : 1;
+    const isPlace = !isRound(mark) && mark.sign !== '□' && mark.side !== 'leader' && mark.side !== 'riser';
+    return isPlace ? [mark.from[axis], mark.to[axis]].map(Math.abs) : [];
+  });
+  return {
+    across: (diameter) => across.some(({ value }) => same(value, diameter)),
+    circle: (radius) => circles.some(({ value }) => same(value / 2, radius)),
+    place: (length) => places.some((place) => same(place, length)),
+  };
+}
+
+/** A cell of the table, and the same in inches. */
+interface Cell {
+  readonly text: string;
+  readonly inch: string;
 }
 
 /** ISO 129: what a dimension states already stands in brackets. */
-function cellsOf(
-  { at: [x, y], height, diameter }: HoleRow,
-  lying: boolean,
-  isStated: (length: number) => boolean,
-): string[] {
-  const onCircle = Math.abs(x) > SAME && Math.abs(y) > SAME && isStated(Math.hypot(x, y));
-  const told = (value: number, stated: boolean) => (stated ? `(${value.toFixed(2)})` : value.toFixed(2));
-  const along = (value: number) => told(value, onCircle || (Math.abs(value) > SAME && isStated(Math.abs(value))));
+function cellsOf({ at: [x, y], height, diameter }: HoleRow, lying: boolean, stated: Stated): Cell[] {
+  const onCircle = stated.circle(Math.hypot(x, y));
+  const told = (value: number, isStated: boolean): Cell => ({
+    text: isStated ? `(${value.toFixed(2)})` : value.toFixed(2),
+    inch: `[${inchFigure(value, 3)}]`,
+  });
+  const along = (value: number) => told(value, Math.abs(value) > SAME && (onCircle || stated.place(Math.abs(value))));
   return [
     along(x),
     along(y),
-    ...(lying ? [height === undefined ? '' : along(height)] : []),
-    told(diameter, isStated(diameter)),
+    ...(lying ? [height === undefined ? { text: '', inch: '' } : along(height)] : []),
+    told(diameter, stated.across(diameter)),
   ];
 }

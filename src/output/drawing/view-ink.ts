@@ -1,9 +1,9 @@
-import type { DrawnView, Letter, LineKind, Point, Stroke } from '../../parts/part-views.js';
+import type { DrawnView, LineKind, Point, Stroke } from '../../parts/part-views.js';
 import { cuttingPlanesInk } from './cutting-planes.js';
 import { hatchInk } from './hatch.js';
 import { type Ink, type Pen, textInk } from './ink.js';
+import { lettersInk } from './letters.js';
 import type { PlacedView } from './sheet-layout.js';
-import { textWidth } from './text-width.js';
 import { TITLE_HEIGHT } from './zones.js';
 
 const PENS: Readonly<Record<LineKind, Pen>> = { outline: 'wide', thin: 'narrow', hidden: 'hidden', centre: 'centre' };
@@ -18,12 +18,15 @@ export function viewInk({ view, at: onPaper, box, beside, scale }: PlacedView): 
         way,
       ),
     );
+  const lines = [
+    ...view.strokes.map((stroke) => strokeInk(stroke, onPaper, scale)),
+    ...cuttingPlanesInk(view.planes ?? [], onPaper),
+  ];
   return [
     ...hatched(view.hatched, 1),
     ...hatched(view.crossHatched ?? [], -1),
-    ...view.strokes.map((stroke) => strokeInk(stroke, onPaper, scale)),
-    ...cuttingPlanesInk(view.planes ?? [], onPaper),
-    ...lettersInk(view.letters, onPaper),
+    ...lines,
+    ...lettersInk(view.letters, { onPaper, scale, lines }),
     // above whatever stands on the view's upper side
     textInk(view.title, {
       at: [middle[0], middle[1] - beside.above - 4],
@@ -31,21 +34,6 @@ export function viewInk({ view, at: onPaper, box, beside, scale }: PlacedView): 
       anchor: 'middle',
     }),
   ];
-}
-
-/** Letters; small ones that would lie over one before are left out. */
-function lettersInk(letters: readonly Letter[], onPaper: PlacedView['at']): Ink[] {
-  const taken: Point[] = [];
-  return letters.flatMap(({ at: point, text, away, small }) => {
-    const [x, y] = onPaper(point);
-    const isLarge = Math.hypot(...away) > 0 && !small;
-    const [height, clear] = isLarge ? [3.5, 3] : [2, 2.2];
-    const place: Point = [x + clear * away[0], y - clear * away[1] + height / 2];
-    const width = textWidth(text, height);
-    if (small && taken.some(([u, v]) => Math.abs(u - place[0]) < width && Math.abs(v - place[1]) < height)) return [];
-    taken.push(place);
-    return [textInk(text, { at: place, height, anchor: 'middle', bold: isLarge })];
-  });
 }
 
 function strokeInk(stroke: Stroke, onPaper: (point: Point) => Point, scale: number): Ink {

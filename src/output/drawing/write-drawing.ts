@@ -4,8 +4,9 @@ import type { Report } from '../report.js';
 import { xmlText } from '../xml-text.js';
 import { breakLines } from './break-lines.js';
 import { dimensionsInk } from './dimensions.js';
-import { boxInk } from './ink.js';
-import { PAPERS, type PaperName } from './paper.js';
+import { boxInk, enlarged } from './ink.js';
+import { originInk } from './origin.js';
+import { inLetters, PAPERS, type PaperName } from './paper.js';
 import { layOut, type Projection } from './sheet-layout.js';
 import { INK_STYLE, svgOf } from './svg.js';
 import { roomForViews, tablesInk } from './tables.js';
@@ -18,7 +19,7 @@ export interface DrawnSizes {
   readonly views: DrawnViews;
   /** first angle unless said otherwise */
   readonly projection?: Projection;
-  /** A4 unless said otherwise */
+  /** left out: A4, or A3 where A4 would show the part smaller than it is */
   readonly sheet?: PaperName;
 }
 
@@ -33,11 +34,23 @@ export interface DrawnSizes {
  */
 export function writeDrawing(
   report: Pick<Report, 'name' | 'part' | 'applied' | 'revision' | 'units'>,
-  { sizes, views, projection = 'first', sheet = 'a4' }: DrawnSizes,
+  { sizes, views, projection = 'first', sheet }: DrawnSizes,
 ): string {
-  const paper = PAPERS[sheet];
-  const { scale, views: placed } = layOut(views, projection, paper, roomForViews(views, paper));
-  const { width, height, frame } = paper;
+  const inches = report.units === 'inch';
+  const laid = (name: PaperName) => {
+    const lettered = inLetters(PAPERS[name]);
+    return {
+      ...layOut(views, projection, lettered, roomForViews(views, lettered, inches)),
+      paper: PAPERS[name],
+      lettered,
+    };
+  };
+  const { paper, lettered, scale, views: placed } = sheet ? laid(sheet) : onSmallest(laid);
+  const { width, height, frame, lettering } = paper;
+  const drawn = [
+    ...placed.flatMap((view) => [...viewInk(view), ...dimensionsInk(view)]),
+    ...tablesInk(views, lettered, inches),
+  ];
   const words = sizes === 'finished' ? 'sizes in use' : 'sizes in the file';
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" class="drawing" role="img" aria-labelledby="drawing-title" color="#1b2a33">`,
@@ -45,8 +58,7 @@ export function writeDrawing(
     `<g ${INK_STYLE}>`,
     ...breakLines([
       boxInk('wide', [frame.left, frame.top], [frame.right, frame.bottom]),
-      ...placed.flatMap((view) => [...viewInk(view), ...dimensionsInk(view)]),
-      ...tablesInk(views, paper),
+      ...[...drawn, ...originInk(placed, views, drawn)].map((ink) => enlarged(ink, lettering)),
       ...scaleBarInk(scale, paper),
       ...titleInk({ report, views, sizes, scale, projection, paper }),
     ]).map(svgOf),
@@ -54,4 +66,12 @@ export function writeDrawing(
     '</svg>',
     '',
   ].join('\n');
+}
+
+/** On A4, unless the part is drawn smaller than it is there, and larger on A3. */
+function onSmallest<Laid extends { readonly scale: number }>(laid: (name: PaperName) => Laid): Laid {
+  const small = laid('a4');
+  if (small.scale >= 1) return small;
+  const large = laid('a3');
+  return large.scale > small.scale ? large : small;
 }

@@ -4,6 +4,7 @@ import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { CATCH_GAP, nutPocket } from '../common/bought-nut.js';
+import type { HolePlaces } from '../common/hole-pattern.js';
 import type { JointHole } from '../common/joints.js';
 import { type LayoutInput, type OutlineInput, thicknessFor } from './layout.js';
 import type { AdapterSheet } from './sheet.js';
@@ -42,7 +43,8 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
     ...(nut
       ? {
           nut: {
-            centres: hold === 'keys' ? [] : nut.pattern.centres,
+            ...placesOf(nut.pattern),
+            ...(hold === 'keys' ? { centres: [] } : {}),
             hole: jointHole(nut, roof, hold === 'screws'),
             clamped: nut.flangeThickness,
             seat: nut.seat,
@@ -52,7 +54,7 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
         }
       : {}),
     carriage: {
-      centres: carriage.pattern.centres,
+      ...placesOf(carriage.pattern),
       hole: jointHole(carriage, roof),
       center: carriage.offset,
       ...(carriage.bore ? { bore: carriage.bore.likely } : {}),
@@ -177,4 +179,8 @@ function outlineOf(sheet: AdapterSheet, notes: Assumptions): OutlineInput {
 
 function round(size: number): number {
   return Math.round(size * 1000) / 1000;
+}
+
+function placesOf({ centres, isRectangle }: HolePlaces): HolePlaces {
+  return { centres, ...(isRectangle ? { isRectangle } : {}) };
 }

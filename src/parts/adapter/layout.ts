@@ -1,7 +1,7 @@
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { nutPocketReach } from '../common/bought-nut.js';
-import { turned } from '../common/hole-pattern.js';
+import { type HolePlaces, turned } from '../common/hole-pattern.js';
 import { type Joint, type JointHole, type Pocket, pocketOf, threadReach } from '../common/joints.js';
 import { screwLengthWithin } from '../common/screw-length.js';
 import { type Clocking, clockingAt, solveClocking } from './clocking.js';
@@ -20,8 +20,7 @@ import { type FlangeSizes, insideFlangeOf, type SeatedNut } from './seated-nut.j
 import { type Named, turnTask, type Walls, wallsOf, widest } from './walls.js';
 
 /** A pattern before its place in the plate is known. */
-export interface PatternInput {
-  readonly centres: readonly Point[];
+export interface PatternInput extends HolePlaces {
   readonly hole: JointHole;
   /** thickness of what the screws also go through: the flange, or the carriage */
   readonly clamped?: number;
@@ -176,7 +175,7 @@ function rimOf(
 }
 
 function patternHoles(
-  { centres, hole, clamped }: PatternInput,
+  { centres, isRectangle, hole, clamped }: PatternInput,
   opens: 'low' | 'high',
   { from, to }: { from: number; to: number },
 ): PatternHoles {
@@ -188,6 +187,7 @@ function patternHoles(
       : Infinity;
   return {
     centres,
+    ...(isRectangle ? { isRectangle } : {}),
     hole,
     opens,
     from,

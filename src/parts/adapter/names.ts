@@ -1,10 +1,10 @@
 import { rounded } from '../../units/format.js';
-import { rectangleOf } from '../common/hole-pattern.js';
+import { type HolePlaces, rectangleOf } from '../common/hole-pattern.js';
 import { boreOf } from '../common/joints.js';
 import type { PrintSizes } from '../common/print-sizes.js';
 import type { Sizes } from '../part-kind.js';
 import type { Layout } from './layout.js';
-import { type PlateSizes, type Point, plateOutline } from './plan.js';
+import { type PlateSizes, plateOutline } from './plan.js';
 
 /** Sizes under the names of the report. */
 export function named({ plate, clocking, ligament }: Layout, seatHeight: number, print: PrintSizes): Sizes {
@@ -32,18 +32,18 @@ export function named({ plate, clocking, ligament }: Layout, seatHeight: number,
       ? {
           nut_hole_diameter: print.inside(boreOf(nutHoles.hole)),
           nut_hole_circle: print.across(2 * Math.hypot(...nutHoles.centres[0]!)),
-          ...distances('nut', nutHoles.centres, print),
+          ...distances('nut', nutHoles, print),
         }
       : {}),
     carriage_hole_diameter: print.inside(boreOf(carriageHoles.hole)),
     carriage_hole_circle: print.across(2 * Math.hypot(...carriageHoles.centres[0]!)),
-    ...distances('carriage', carriageHoles.centres, print),
+    ...distances('carriage', carriageHoles, print),
   };
 }
 
 /** Of a rectangle whose sides lie along the axes. */
-function distances(name: string, centres: readonly Point[], print: PrintSizes): Record<string, number> {
-  const rectangle = rectangleOf(centres);
+function distances(name: string, places: HolePlaces, print: PrintSizes): Record<string, number> {
+  const rectangle = rectangleOf(places);
   if (!rectangle) return {};
   return {
     [`${name}_holes_along_x`]: print.across(rectangle.along_x),

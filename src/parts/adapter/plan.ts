@@ -9,7 +9,7 @@ import {
   withCurves,
 } from '../../solid/outline.js';
 import { onceFor } from '../../units/once.js';
-import { polar, turned } from '../common/hole-pattern.js';
+import { type HolePlaces, polar, turned } from '../common/hole-pattern.js';
 import type { JointHole, Pocket } from '../common/joints.js';
 import { insideRounded, insideSimple } from '../common/polygon-distance.js';
 import { type PrintSizes, TRUE_SIZES } from '../common/print-sizes.js';
@@ -75,8 +75,7 @@ export interface Key {
 }
 
 /** The holes of one pattern, all alike. Heights from the carriage's face. */
-export interface PatternHoles {
-  readonly centres: readonly Point[];
+export interface PatternHoles extends HolePlaces {
   readonly hole: JointHole;
   /** face of the pocket, or of the mouth of an insert or thread: `low` is the carriage's */
   readonly opens: 'low' | 'high';

@@ -1,5 +1,6 @@
 import { plain } from '../../units/format.js';
-
+import { pocketWords } from '../common/drawn/pocket-words.js';
+import { sizeWords } from '../common/drawn/spread.js';
 import type { HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { AdapterDesign } from './dimensions.js';
 import type { PatternHoles } from './plan.js';
@@ -63,34 +64,37 @@ function notesOf(sight: PlateInSight): string[] {
       ...(x === 0 && y === 0 ? [] : [`middle of the carriage's pattern at x ${plain(x, 2)}, y ${plain(y, 2)}`]),
       `least wall ${plain(layout.ligament.gap, 2)}: ${layout.ligament.what}`,
     ].join('; '),
-    ...patternsOf(plate).flatMap(([letter, holes]) => pocketNote(letter, holes)),
+    ...patternsOf(plate).flatMap(([letter, holes]) => pocketNote(letter, holes, sight)),
+    ...cornerNote(sight),
     ...middleNotes(sight),
     ...(relief > 0 ? [`Edges on the bed broken ${plain(relief, 2)} × 45°`] : []),
   ];
 }
 
-function pocketNote(letter: string, { hole, pocket, opens }: PatternHoles): string[] {
+function pocketNote(letter: string, { hole, pocket, opens }: PatternHoles, sight: PlateInSight): string[] {
   if (!pocket) return [];
   const from = opens === 'high' ? 'from the outer face' : "from the carriage's face";
-  const form =
-    pocket.kind === 'round'
-      ? `${hole.joint} ⌀${plain(pocket.diameter, 2)}`
-      : `hexagon ${plain(pocket.acrossFlats, 2)} across flats`;
-  return [`${letter}: ${form}, ${plain(pocket.depth, 2)} deep ${from}, sizes in use`];
+  return [`${letter}: ${pocketWords(hole.joint, pocket, sight)} ${from}`];
 }
 
-function middleNotes({ plate: { catchPocket, keys, cutouts, flats } }: PlateInSight): string[] {
+/** Rounding of a rectangular plate's corners. */
+function cornerNote({ plate: { outline }, print, spread }: PlateInSight): string[] {
+  if (outline.shape !== 'rectangular' || outline.corner === 0) return [];
+  const radius = print.across(outline.corner);
+  return [`Corners R ${sizeWords(radius, spread(radius, 'outside'))}`];
+}
+
+function middleNotes({ plate: { catchPocket, keys, cutouts, flats }, print, spread }: PlateInSight): string[] {
+  const inside = (size: number) => sizeWords(print.inside(size), spread(size, 'inside'));
+  const outside = (size: number) => sizeWords(print.outside(size), spread(size, 'outside'));
+  const along = (size: number) => sizeWords(print.along(size), spread(size, 'along'));
   return [
     ...(catchPocket
       ? [
-          `Catch nut: ${catchPocket.shape} ${plain(catchPocket.acrossFlats, 2)} across flats, ${plain(catchPocket.depth, 2)} deep from the outer face, sizes in use`,
+          `Catch nut: ${catchPocket.shape} ${inside(catchPocket.acrossFlats)} across flats, ${along(catchPocket.depth)} deep from the outer face`,
         ]
       : []),
-    ...(keys[0]
-      ? [
-          `Keys ${keys[0].size.map((size) => plain(size, 2)).join(' × ')}, ${plain(keys[0].height, 2)} high, sizes in use`,
-        ]
-      : []),
+    ...(keys[0] ? [`Keys ${keys[0].size.map(outside).join(' × ')}, ${along(keys[0].height)} high`] : []),
     ...flats.map(({ angle, distance }) => `Flat at ${plain(angle, 1)}°, ${plain(distance, 2)} from the axis`),
     ...cutouts.flatMap(({ at, size, turn }, i) =>
       size

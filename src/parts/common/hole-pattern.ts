@@ -8,10 +8,16 @@ import { FASTENER_SIZES, type FastenerSize, fastenerThread } from '../../standar
 import { plain } from '../../units/format.js';
 import { exactly, type Measured } from '../../units/measured.js';
 
-/** Where holes stand and what goes through them, finished sizes. */
-export interface HolePattern {
+/** Where the holes of a pattern stand. */
+export interface HolePlaces {
   /** centres, hole 1 first, counter-clockwise */
   readonly centres: readonly (readonly [number, number])[];
+  /** given by its distances along X and Y */
+  readonly isRectangle?: boolean;
+}
+
+/** Where holes stand and what goes through them, finished sizes. */
+export interface HolePattern extends HolePlaces {
   /** across the pattern: circle diameter, or diagonal of the rectangle, or twice the farthest hole's distance from the middle */
   readonly spacing: Measured;
   readonly diameter: Measured;
@@ -43,13 +49,13 @@ export function measuredPattern(
 type Read = (reading: { readonly value: number; readonly half?: number }) => Measured;
 
 function pattern(sheet: PatternSheet, field: string, assumptions: Assumptions, read: Read): HolePattern {
-  const { centres, spacing } = placesOf(sheet, field, assumptions, read);
+  const { spacing, ...places } = placesOf(sheet, field, assumptions, read);
   const diameter = sheet.diameter ? read(sheet.diameter) : exactly(fromScrew(sheet, field, assumptions));
   const screw = sheet.screw ?? largestThrough(diameter.likely);
   if (!sheet.screw && screw)
     assumptions.note(`${field}.screw`, screw, `largest screw that passes a hole of ${plain(diameter.likely)} mm`);
   return {
-    centres,
+    ...places,
     spacing,
     diameter,
     ...(screw ? { screw } : {}),
@@ -63,10 +69,11 @@ function placesOf(
   field: string,
   assumptions: Assumptions,
   read: Read,
-): Pick<HolePattern, 'centres' | 'spacing'> {
+): HolePlaces & Pick<HolePattern, 'spacing'> {
   const { start = 0, rectangle, at } = sheet;
   if (rectangle) {
-    return { centres: corners(rectangle, start), spacing: read({ value: Math.hypot(...rectangle) }) };
+    const centres = corners(rectangle, start);
+    return { centres, isRectangle: true, spacing: read({ value: Math.hypot(...rectangle) }) };
   }
   if (at) {
     const centres = at.map((point) => turned(point, start));
@@ -89,17 +96,18 @@ function fromScrew(sheet: PatternSheet, field: string, assumptions: Assumptions)
 }
 
 /**
- * Distances along X and Y of the holes of a rectangle that is no square, its sides along the axes; undefined for other
- * patterns, which are stated by their circle.
+ * Distances along X and Y of the holes of a rectangle, its sides along the axes: of a square only where it was given as
+ * one; undefined for other patterns, which are stated by their circle.
  */
-export function rectangleOf(
-  centres: readonly (readonly [number, number])[],
-): { readonly along_x: number; readonly along_y: number } | undefined {
+export function rectangleOf({
+  centres,
+  isRectangle = false,
+}: HolePlaces): { readonly along_x: number; readonly along_y: number } | undefined {
   const [x, y] = [Math.abs(centres[0]?.[0] ?? 0), Math.abs(centres[0]?.[1] ?? 0)];
   const isCorner = ([u, v]: readonly [number, number]) =>
     Math.abs(Math.abs(u) - x) < 1e-6 && Math.abs(Math.abs(v) - y) < 1e-6;
-  const isRectangle = centres.length === 4 && centres.every(isCorner) && x > 1e-6 && y > 1e-6;
-  return isRectangle && Math.abs(x - y) > 1e-6 ? { along_x: 2 * x, along_y: 2 * y } : undefined;
+  const stands = centres.length === 4 && centres.every(isCorner) && x > 1e-6 && y > 1e-6;
+  return stands && (isRectangle || Math.abs(x - y) > 1e-6) ? { along_x: 2 * x, along_y: 2 * y } : undefined;
 }
 
 function around(circle: number, count: number, start: number): [number, number][] {

@@ -16,7 +16,7 @@ import { plain } from '../../units/format.js';
 import { CALIPERS } from '../../units/measured.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
 import { resolveFit } from '../common/fit-classes.js';
-import { measuredPattern, ownPattern, rectangleOf } from '../common/hole-pattern.js';
+import { type HolePlaces, measuredPattern, ownPattern, rectangleOf } from '../common/hole-pattern.js';
 import type { Joint } from '../common/joints.js';
 import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
@@ -167,7 +167,7 @@ function finishedSizes(sheet: NutSheet, known: Known, assumptions: Assumptions):
     body,
     length: sheet.body.length,
     ...(flange ? { flange } : {}),
-    ...(holes ? { holes: { centres: holes.centres, diameter: holes.diameter.likely } } : {}),
+    ...(holes ? { holes: placesIn(holes, holes.diameter.likely) } : {}),
     ...ends,
   };
 }
@@ -392,8 +392,8 @@ export function printedSizes(finished: NutSizes, material: Material, printer: Pr
     ...(holes
       ? {
           holes: {
+            ...placesIn(holes, inside(holes.diameter)),
             centres: holes.centres.map(([x, y]) => [across(x), across(y)] as const),
-            diameter: inside(holes.diameter),
           },
         }
       : {}),
@@ -421,14 +421,18 @@ function named(sizes: NutSizes): Sizes {
       ? {
           hole_diameter: holes.diameter,
           hole_circle: 2 * Math.hypot(...holes.centres[0]!),
-          ...holeDistances(holes.centres),
+          ...holeDistances(holes),
         }
       : {}),
   };
 }
 
-function holeDistances(centres: readonly (readonly [number, number])[]): Sizes {
-  const rectangle = rectangleOf(centres);
+function placesIn({ centres, isRectangle }: HolePlaces, diameter: number): HolePlaces & { diameter: number } {
+  return { centres, ...(isRectangle ? { isRectangle } : {}), diameter };
+}
+
+function holeDistances(places: HolePlaces): Sizes {
+  const rectangle = rectangleOf(places);
   return rectangle ? { holes_along_x: rectangle.along_x, holes_along_y: rectangle.along_y } : {};
 }
 

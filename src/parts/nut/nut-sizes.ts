@@ -1,4 +1,5 @@
 import type { ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import type { HolePlaces } from '../common/hole-pattern.js';
 import type { BodyPlan, FlangePlan } from './plan.js';
 
 /** A flange with its place along the axis. */
@@ -17,7 +18,7 @@ export interface NutSizes {
   readonly length: number;
   readonly flange?: Flange;
   /** centres and diameter of the holes */
-  readonly holes?: { readonly centres: readonly (readonly [number, number])[]; readonly diameter: number };
+  readonly holes?: HolePlaces & { readonly diameter: number };
   readonly leadIn: number;
   readonly relief: number;
   readonly fillet: number;

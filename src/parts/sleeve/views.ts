@@ -2,6 +2,7 @@ import { plain } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
 import type { Shaft, ShaftForm } from '../common/bore.js';
 import { shaftBar } from '../common/drawn/shaft-bar.js';
+import { sizeWords } from '../common/drawn/spread.js';
 import type { Companion, HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { SleeveDesign } from './dimensions.js';
 import { endView } from './views/end.js';
@@ -29,7 +30,7 @@ export function sleeveViews(design: SleeveDesign, choice: SizeChoice): PartViews
     end: endView(sleeve, 1),
     ...(joins ? { other: endView(sleeve, 0) } : {}),
     holes: [...boreRows(sleeve), ...clampRows(sleeve)],
-    notes: notesOf(design),
+    notes: notesOf(sleeve),
     material: design.material.name,
     companions: shaftsIn(design),
     cutTowards: 0,
@@ -53,8 +54,13 @@ function clampRows({ plan, design }: SleeveInSight): HoleRow[] {
     .map(({ height, offset, hole, note }, i) => ({ label: `${i + 1}`, at: [offset, 0], height, diameter: hole, note }));
 }
 
-function notesOf({ form, ends, shaft, fills, finished }: SleeveDesign): string[] {
-  const { chamfer, clamps, bores } = finished;
+function notesOf({
+  design: { form, ends, shaft, fills },
+  plan: { chamfer, clamps, bores },
+  spread,
+}: SleeveInSight): string[] {
+  const seat = (value: number) => sizeWords(value, spread(value, 'outside'));
+  const room = (value: number) => sizeWords(value, spread(value, 'inside'));
   const edges = `Edges and mouths broken ${plain(chamfer, 2)} × 45°`;
   if (form === 'bush')
     return [
@@ -68,7 +74,7 @@ function notesOf({ form, ends, shaft, fills, finished }: SleeveDesign): string[]
     ),
     ...clamps.map(
       ({ screw, washers, head, headSeat, nut, nutSeat }, i) =>
-        `${sentence(ends[i]!.name)}: ${screw} across the slit, head${washers ? ' on a washer' : ''} ⌀${plain(head, 2)} from y −${plain(headSeat, 2)}, nut ${washers ? `on a washer ⌀${plain(nut, 2)}` : `${plain(nut, 2)} across flats`} from y ${plain(nutSeat, 2)}`,
+        `${sentence(ends[i]!.name)}: ${screw} across the slit, head${washers ? ' on a washer' : ''} ⌀${room(head)} from y −${seat(headSeat)}, nut ${washers ? `on a washer ⌀${room(nut)}` : `${room(nut)} across flats`} from y ${seat(nutSeat)}`,
     ),
     edges,
   ];

@@ -6,7 +6,7 @@ import { design } from '../../pipeline/design.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import { makeDesign } from '../../pipeline/make.js';
 import type { PresetTexts } from '../../presets/texts.js';
-import type { Fields } from '../../sheet/merge.js';
+import type { Fields } from '../../sheet/fields-map.js';
 import type { Kernel } from '../../solid/kernel.js';
 import { type Fault, InputError } from '../../units/faults.js';
 import { asError } from '../as-error.js';

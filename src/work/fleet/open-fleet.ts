@@ -16,7 +16,7 @@ import { type FleetFile, LONGEST_FLEET, listedMachines, readFleetSheet } from '.
 import { sharedFaults } from '../../fleet/shared-faults.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import type { PresetTexts } from '../../presets/texts.js';
-import { type Fields, isFields } from '../../sheet/merge.js';
+import { type Fields, isFields } from '../../sheet/fields-map.js';
 import { readYaml } from '../../sheet/read-yaml.js';
 import { partName } from '../../sheet/sections/common.js';
 import { fault, InputError, shown } from '../../units/faults.js';

@@ -61,7 +61,7 @@ function holeAxes(holes: PatternHoles, { print, outline }: PlateInSight, face: '
         hole.joint === 'tapped' && hole.screw && opens === face ? fastenerThread(hole.screw).diameter / 2 : 0;
       return [...(thread > 0 ? [arc('thin', at, thread, 95, 355)] : []), ...crossing(at, radius + beyond(2 * radius))];
     }),
-    ...(circle && !rectangleOf(centres) ? circleSeen(centres, print.across(circle), outline) : []),
+    ...(circle && !rectangleOf(holes) ? circleSeen(centres, print.across(circle), outline) : []),
   ];
 }
 
@@ -79,7 +79,7 @@ function numbersOf(letter: string, holes: PatternHoles, { print }: PlateInSight,
   return centres.map((centre, i) => {
     const [x, y] = placed(centre, print);
     const angle = face === 'low' ? 180 - angleOf(centre) : angleOf(centre);
-    const [away, [dx, dy]] = [polar(1, angle + 40), polar(open, angle + 40)];
-    return { at: [(face === 'low' ? -x : x) + dx, y + dy], text: `${letter}${i + 1}`, away, small: true };
+    const at: Point = [face === 'low' ? -x : x, y];
+    return { at, text: `${letter}${i + 1}`, away: polar(1, angle + 40), around: open, small: true };
   });
 }

@@ -110,7 +110,7 @@ function holeSizes(
   const angle = angleOf(at);
   const [dx, dy] = polar(holeDiameter(holes, print) / 2, up * 45);
   const circle = circleThrough(holes.centres);
-  const rectangle = rectangleOf(holes.centres);
+  const rectangle = rectangleOf(holes);
   const count = holes.centres.length;
   return [
     {

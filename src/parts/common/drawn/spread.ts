@@ -24,3 +24,9 @@ export function spreadOf(
     return { spread: Math.max(LEAST, (shrink.most - shrink.likely) * size + offset) };
   };
 }
+
+/** What a note states of a size: its figure as dimensions have it, its spread never smaller than it is. */
+export function sizeWords(value: number, { spread }: { readonly spread?: number }): string {
+  if (spread === undefined) return value.toFixed(3);
+  return `${value.toFixed(2)} ±${(Math.ceil(spread * 100 - 1e-6) / 100).toFixed(2)}`;
+}

@@ -1,4 +1,5 @@
 import { plain } from '../../../units/format.js';
+import { sizeWords } from '../../common/drawn/spread.js';
 import type { CouplingInSight, Standing } from './standing.js';
 
 /** What the views leave to words: the planes, the insert, the shafts, and the seats of heads and nuts. */
@@ -21,10 +22,7 @@ export function notesOf(coupling: CouplingInSight): string[] {
 
 function seatWords({ plan: { clamp }, title }: Standing, { spread }: CouplingInSight): string[] {
   if (!clamp) return [];
-  const stated = (value: number) => {
-    const half = spread.hubs(value, 'outside').spread;
-    return half === undefined ? value.toFixed(3) : `${value.toFixed(2)} ±${half.toFixed(2)}`;
-  };
+  const stated = (value: number) => sizeWords(value, spread.hubs(value, 'outside'));
   return [`${title} head ${stated(clamp.headSeat)}, nut ${stated(clamp.nutSeat)}`];
 }
 

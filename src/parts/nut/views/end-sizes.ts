@@ -1,13 +1,16 @@
 import type { Outline } from '../../../solid/outline.js';
 import { extremes } from '../../common/drawn/extremes.js';
-import { polar, rectangleOf } from '../../common/hole-pattern.js';
+import { type HolePlaces, polar } from '../../common/hole-pattern.js';
 import type { SizeMark } from '../../part-views.js';
+import { formOf } from './hole-form.js';
 import { directionOf, type NutInSight } from './in-sight.js';
 import type { Member } from './member.js';
 import { showsRound } from './side-sizes.js';
 
 /** Half the last figure of a size, mm. */
 const SAME = 0.005;
+/** How far beside its hole's direction a leader meets the pitch circle, degrees. */
+const BESIDE = 24;
 
 /** Outer sizes that are not round, and the holes. */
 export function endSizes(nut: NutInSight, { planes, isSlit = false }: Member): SizeMark[] {
@@ -32,40 +35,7 @@ export function endSizes(nut: NutInSight, { planes, isSlit = false }: Member): S
         ? over('body_diameter', body.across, nut.body, 'above', '□')
         : over('body_diameter', body.across, nut.body, 'right'),
     );
-  const first = holes?.centres[0];
-  if (holes && first) {
-    const count = holes.centres.length;
-    const last = holes.centres[count - 1]!;
-    const angle = directionOf(last);
-    const edge = polar(nut.holes[0]!.diameter / 2, angle);
-    // holes for inserts and taps are not those that a screw goes through: the table states them
-    const isClear = Math.abs(nut.holes[0]!.diameter - holes.diameter) < SAME;
-    if (isClear)
-      marks.push({
-        name: 'hole_diameter',
-        value: holes.diameter,
-        sign: `${count} × ⌀`,
-        ...nut.spread(holes.diameter, 'inside'),
-        from: last,
-        to: [last[0] + edge[0], last[1] + edge[1]],
-        side: 'leader',
-      });
-    const rectangle = rectangleOf(holes.centres);
-    if (rectangle) {
-      const [x, y] = [rectangle.along_x / 2, rectangle.along_y / 2];
-      marks.push({ ...mark('holes_along_x', 2 * x), from: [-x, y], to: [x, y], side: 'above' });
-      marks.push({ ...mark('holes_along_y', 2 * y), from: [-x, -y], to: [-x, y], side: 'left' });
-    } else if (holes.centres.every((at) => Math.abs(Math.hypot(...at) - Math.hypot(...first)) < 1e-6)) {
-      const spacing = 2 * Math.hypot(...first);
-      marks.push({
-        ...mark('hole_circle', spacing, '⌀'),
-        from: [0, 0],
-        to: polar(spacing / 2, angle + 24),
-        side: 'leader',
-      });
-    }
-  }
-  return marks;
+  return [...marks, ...(holes ? holeSizes(nut, holes) : [])];
 
   function over(name: string, value: number, outline: Outline, side: 'below' | 'above' | 'right', sign = ''): SizeMark {
     const [from, to] = extremes(outline, side === 'right' ? 1 : 0, side);
@@ -74,5 +44,49 @@ export function endSizes(nut: NutInSight, { planes, isSlit = false }: Member): S
 
   function mark(name: string, value: number, sign = '') {
     return { name, value, sign, ...nut.spread(value, 'outside') };
+  }
+}
+
+/** Diameter of the holes, at the one that lies lowest on the right, and where they stand. */
+function holeSizes(nut: NutInSight, holes: NonNullable<NutInSight['sizes']['holes']>): SizeMark[] {
+  const { centres, diameter } = holes;
+  const at = centres.reduce((best, one) => (one[0] - one[1] > best[0] - best[1] + 1e-6 ? one : best));
+  const angle = directionOf(at);
+  const edge = polar(diameter / 2, angle);
+  const clear: SizeMark = {
+    name: 'hole_diameter',
+    value: diameter,
+    sign: `${centres.length} × ⌀`,
+    ...nut.spread(diameter, 'inside'),
+    from: at,
+    to: [at[0] + edge[0], at[1] + edge[1]],
+    side: 'leader',
+  };
+  // holes for inserts and taps are not those that a screw goes through: the table states them
+  const isClear = Math.abs(nut.holes[0]!.diameter - diameter) < SAME;
+  return [...(isClear ? [clear] : []), ...placeSizes(nut, holes, angle)];
+}
+
+function placeSizes(nut: NutInSight, holes: HolePlaces, angle: number): SizeMark[] {
+  const form = formOf(holes);
+  const mark = (name: string, value: number) => ({ name, value, ...nut.spread(value, 'outside') });
+  switch (form.kind) {
+    case 'rectangle': {
+      const [x, y] = [form.along_x / 2, form.along_y / 2];
+      return [
+        { ...mark('holes_along_x', 2 * x), from: [-x, y], to: [x, y], side: 'above' },
+        { ...mark('holes_along_y', 2 * y), from: [-x, -y], to: [-x, y], side: 'left' },
+      ];
+    }
+    case 'pair': {
+      const x = form.distance / 2;
+      return [{ ...mark('hole_circle', form.distance), from: [-x, 0], to: [x, 0], side: 'above' }];
+    }
+    case 'circle': {
+      const to = polar(form.radius, angle + BESIDE);
+      return [{ ...mark('hole_circle', 2 * form.radius), sign: '⌀', from: [0, 0], to, side: 'leader' }];
+    }
+    case 'free':
+      return [];
   }
 }

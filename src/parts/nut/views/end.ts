@@ -2,9 +2,10 @@ import { reachOf } from '../../../solid/convex.js';
 import { sectionPlanes } from '../../common/drawn/section-planes.js';
 import { beyond, crossing, line, ring } from '../../common/drawn/strokes.js';
 import { threadRoot } from '../../common/drawn/thread-roots.js';
-import { polar, rectangleOf } from '../../common/hole-pattern.js';
-import type { AskedView, Letter, Point } from '../../part-views.js';
+import { polar } from '../../common/hole-pattern.js';
+import type { AskedView, Letter } from '../../part-views.js';
 import { endSizes } from './end-sizes.js';
+import { formOf } from './hole-form.js';
 import { directionOf, HIDDEN, type HoleInSight, type NutInSight } from './in-sight.js';
 import type { Member } from './member.js';
 
@@ -14,8 +15,7 @@ export function endView(nut: NutInSight, member: Member): AskedView {
   const outside = plate ?? body;
   const { title, strokes, sizes: more } = member.end;
   const widest = Math.max(...outside.flatMap(([x, y]) => [Math.abs(x), Math.abs(y)]));
-  const circle = onCircle(holes.map(({ at }) => at));
-  const isRectangle = rectangleOf(holes.map(({ at }) => at)) !== undefined;
+  const form = sizes.holes && formOf(sizes.holes);
   return {
     title: title ?? `Seen from ${sizes.flange ? 'the body end' : '+Z'}`,
     solid: {
@@ -25,8 +25,10 @@ export function endView(nut: NutInSight, member: Member): AskedView {
     },
     strokes: [
       ...(member.threads.length > 0 ? [threadRoot(sizes)] : []),
-      ...(circle && !isRectangle ? [ring('centre', [0, 0], circle)] : []),
-      ...(isRectangle ? holes.flatMap(({ at, diameter }) => crossing(at, diameter / 2 + beyond(diameter))) : []),
+      ...(form?.kind === 'circle' ? [ring('centre', [0, 0], form.radius)] : []),
+      ...(form && form.kind !== 'circle'
+        ? holes.flatMap(({ at, diameter }) => crossing(at, diameter / 2 + beyond(diameter)))
+        : []),
       ...crossing([0, 0], widest + beyond(widest)),
       ...member.planes.map((angle) => line('centre', [0, 0], polar(reachOf(outside, angle), angle))),
       ...strokes,
@@ -37,20 +39,7 @@ export function endView(nut: NutInSight, member: Member): AskedView {
   };
 }
 
-/** Beside its hole, farther from the axis than it is wide. */
+/** Beside its hole, rather outwards. */
 function holeNumber({ at, diameter }: HoleInSight, i: number): Letter {
-  return {
-    at: polar(Math.hypot(...at) + diameter / 2, directionOf(at) + 9),
-    text: `${i + 1}`,
-    away: [0, 0],
-    small: true,
-  };
-}
-
-/** Radius of the circle that all centres lie on. */
-function onCircle(centres: readonly Point[]): number | undefined {
-  const [first] = centres;
-  if (!first) return undefined;
-  const radius = Math.hypot(...first);
-  return centres.every((at) => Math.abs(Math.hypot(...at) - radius) < 1e-6) ? radius : undefined;
+  return { at, text: `${i + 1}`, away: polar(1, directionOf(at) + 30), around: diameter / 2, small: true };
 }

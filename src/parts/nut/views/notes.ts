@@ -1,8 +1,30 @@
 import { plain } from '../../../units/format.js';
+import { pocketWords } from '../../common/drawn/pocket-words.js';
+import { sizeWords } from '../../common/drawn/spread.js';
+import { pocketOf } from '../pockets.js';
 import type { NutInSight } from './in-sight.js';
 
-/** The thread and the edges in words. */
-export function notesOf({ design, sizes }: NutInSight, isThreaded: boolean): string[] {
+/** Thread, edges, corners and pockets in words. */
+export function notesOf(nut: NutInSight, isThreaded: boolean): string[] {
+  return [...threadNotes(nut, isThreaded), ...cornerNotes(nut), ...pocketNotes(nut)];
+}
+
+function cornerNotes({ sizes: { flange }, spread }: NutInSight): string[] {
+  const radius = (words: string, value: number) => [`${words} R ${sizeWords(value, spread(value, 'outside'))}`];
+  if (!flange || flange.shape === 'round') return [];
+  if (flange.shape === 'two-ear') return radius('Ears', flange.ear / 2);
+  return flange.corner > 0 ? radius('Corners', flange.corner) : [];
+}
+
+function pocketNotes(nut: NutInSight): string[] {
+  const { holes } = nut.design;
+  const sided = holes && pocketOf(holes);
+  if (!sided) return [];
+  const from = sided.side === 'flange' ? 'flange face' : 'side of the body';
+  return [`Holes: ${pocketWords(holes.joint, sided.pocket, nut)} from the ${from}`];
+}
+
+function threadNotes({ design, sizes }: NutInSight, isThreaded: boolean): string[] {
   const { thread, lead } = sizes;
   const { screw } = design;
   const edges = `edges broken ${plain(sizes.relief, 2)}${sizes.fillet > 0 ? `, fillet R ${plain(sizes.fillet, 2)}` : ''}`;

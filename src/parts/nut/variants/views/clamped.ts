@@ -1,6 +1,7 @@
 import { plain as words } from '../../../../units/format.js';
 import { type Clamp, printedClamp } from '../../../common/clamp.js';
 import { clampAxesAcross, clampAxesAlong } from '../../../common/drawn/clamp-axes.js';
+import { sizeWords } from '../../../common/drawn/spread.js';
 import type { HoleRow, Letter, SizeMark } from '../../../part-views.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
@@ -56,7 +57,7 @@ export function clampedMember(nut: NutInSight, family: Family & { kind: 'clamped
       ],
     },
     rows: [clampRow(clamp, 'C')],
-    notes: [`C closes the slit until the play is gone; ${seatWords(clamp)}`],
+    notes: [`C closes the slit until the play is gone; ${seatWords(clamp, nut)}`],
   };
 }
 
@@ -102,8 +103,9 @@ export function clampRow(
 }
 
 /** Where head and nut of a closing screw are seated. */
-export function seatWords({ headSeat, nutSeat }: Clamp): string {
-  return `heads are seated ${words(headSeat, 2)}, nuts ${words(nutSeat, 2)} from the plane through the axis`;
+export function seatWords({ headSeat, nutSeat }: Clamp, { spread }: NutInSight): string {
+  const [head, nut] = [headSeat, nutSeat].map((seat) => sizeWords(seat, spread(seat, 'outside')));
+  return `heads are seated ${head}, nuts ${nut} from the plane through the axis`;
 }
 
 /** Number of a clamp's screw beside its passage in a section: above the axis, or below it where the side is −1. */

@@ -34,7 +34,7 @@ export function splitMember(nut: NutInSight, family: Family & { kind: 'split' },
     further: [jointView(nut, pin, clamp)],
     rows: rowsOf(pin, clamp, `pin ${words(diameter)}x${words(length)}`),
     notes: [
-      `Halves a (upper) and b: pins P place them, ${clamp ? `screws C close them; ${seatWords(clamp)}` : 'a hose clip closes them'}`,
+      `Halves a (upper) and b: pins P place them, ${clamp ? `screws C close them; ${seatWords(clamp, nut)}` : 'a hose clip closes them'}`,
     ],
     apart: { a: [0, away, 0], b: [0, -away, 0] },
   };

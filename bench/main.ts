@@ -24,11 +24,12 @@ const rows: Row[] = [
     : [...processRows(), ...(await nutRows()), ...(await measuredRows()), ...clockingRows(), ...(await pageRows())]),
   ...(only === 'part' || only === 'merge' || only === 'live' ? [] : await fleetRows()),
 ];
-for (const { what, value, unit } of rows) console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}`);
+for (const { what, value, unit, goal } of rows)
+  console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}${goal === undefined ? '' : `  goal ${goal}`}`);
 
-if (!existsSync(RESULTS)) writeFileSync(RESULTS, 'version,commit,node,cores,what,value,unit\n');
-const lines = rows.map(({ what, value, unit }) =>
-  [version, commit, process.version, cpus().length, `"${what}"`, format(value), unit].join(','),
+if (!existsSync(RESULTS)) writeFileSync(RESULTS, 'version,commit,node,cores,what,value,unit,goal\n');
+const lines = rows.map(({ what, value, unit, goal = '' }) =>
+  [version, commit, process.version, cpus().length, `"${what}"`, format(value), unit, goal].join(','),
 );
 appendFileSync(RESULTS, `${lines.join('\n')}\n`);
 

@@ -13,3 +13,15 @@ export function benchNut(changes: { readonly screw?: string; readonly length?: n
     printer: { nozzle: 0.4, layer: 0.12, compensation: 'file' },
   };
 }
+
+/** A coupon of all purposes for the same screw. */
+export function benchCoupon(): object {
+  return {
+    part: 'coupon',
+    name: 'bench',
+    screw: 'Tr8x2',
+    purposes: ['scale', 'bores', 'thread', 'pockets'],
+    material: 'pla',
+    printer: { nozzle: 0.4, layer: 0.12, compensation: 'file' },
+  };
+}

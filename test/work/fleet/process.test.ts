@@ -7,7 +7,7 @@ import { accounts, filesBelow, folderOf } from '../../support/fleet-folder.js';
 import { cached, halves, runKilled, runWhole } from '../../support/kill-and-resume.js';
 import { smallFleet } from '../../support/small-fleet.js';
 
-const DISTINCT = 4;
+const DISTINCT = 3;
 let command: BuiltCommand;
 let whole: Record<string, string>;
 let cwd: string;
@@ -60,7 +60,7 @@ describe('the command as a process', () => {
   }, 120_000);
 
   it('stops at Ctrl-C, says how to go on, and leaves folder and manifest agreed', async () => {
-    const here = folderOf({ 'fleet.yaml': smallFleet(12) });
+    const here = folderOf({ 'fleet.yaml': smallFleet(6) });
     const args = [command.file, 'fleet', 'fleet.yaml', '--out', 'out', '--jobs', '1', '--formats', 'stl'];
     const child = spawn(process.execPath, args, { cwd: here });
     let told = '';

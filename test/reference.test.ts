@@ -29,6 +29,26 @@ describe('docs/reference', () => {
     }
   });
 
+  it.each(KINDS)('gives the law by which each strength of the kind $kind is worked out', ({ kind, checks }) => {
+    const laws = pages.get('laws.md')!;
+    const sections = pages.get(`${kind}.md`)!.split('#### ');
+    for (const { id } of checks.filter(({ unit }) => unit === 'MPa')) {
+      const own = sections.find((part) => part.startsWith(`\`${id}\`: `))!;
+      const named = [...own.matchAll(/^- formula: `.+=.+`, \[(\w+)\]\(laws\.md#\w+\)$/gm)].map(([, name]) => name);
+      expect(named.length, id).toBeGreaterThan(0);
+      for (const name of named) expect(laws).toContain(`\n## ${name}\n`);
+    }
+  });
+
+  it('tells a law as the comment above it does', () => {
+    const told = pages.get('laws.md')!;
+    // shear of a thread, by its handbook formula
+    expect(told).toMatch(
+      /## threadShear\n\n.*\n\n```text\nτ = F \/ \(π·D·w·q·Le\/P\)\n```\n\n- p\.axialForce F load along the axis \[N\]/,
+    );
+    expect(pages.get('nut.md')).toContain('- formula: `τ = F / (π·D·w·q·Le/P)`, [threadShear](laws.md#threadshear)');
+  });
+
   it('states fields with unit, range, default and example', () => {
     const nut = pages.get('nut.md')!;
     expect(nut).toMatch(

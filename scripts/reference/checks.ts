@@ -2,6 +2,7 @@
 import { type Bounds, type CheckFacts, type Finding, WORDS } from '../../src/judge/check.js';
 import type { Question } from '../../src/judge/question.js';
 import { plain } from '../../src/units/format.js';
+import type { Law, Laws } from './laws.js';
 
 /** What the checks of a kind say of its sheets, by check. */
 export type Findings = ReadonlyMap<string, readonly Finding[]>;
@@ -9,16 +10,23 @@ export type Findings = ReadonlyMap<string, readonly Finding[]>;
 /**
  * One section a check, below the question that it answers.
  * @param reasons what the code says of each check, by its id
+ * @param laws what it goes by, by its id
  */
 export function checkSections(
   checks: readonly CheckFacts[],
   questions: readonly Question[],
-  { findings, reasons }: { readonly findings: Findings; readonly reasons: ReadonlyMap<string, string> },
+  {
+    findings,
+    reasons,
+    laws,
+  }: { readonly findings: Findings; readonly reasons: ReadonlyMap<string, string>; readonly laws: Laws },
 ): string {
   return questions
     .map(({ id, title }) => {
       const own = checks.filter(({ question }) => question === id);
-      const sections = own.map((check) => checkSection(check, findings.get(check.id) ?? [], reasons.get(check.id)));
+      const sections = own.map((check) =>
+        checkSection(check, findings.get(check.id) ?? [], { reason: reasons.get(check.id), laws: laws.get(check.id) }),
+      );
       return own.length === 0 ? '' : [`### ${title}`, ...sections].join('\n\n');
     })
     .filter((part) => part !== '')
@@ -26,8 +34,13 @@ export function checkSections(
 }
 
 /** One check; what it says is taken from its findings. */
-export function checkSection(check: CheckFacts, findings: readonly Finding[], reason = ''): string {
+export function checkSection(
+  check: CheckFacts,
+  findings: readonly Finding[],
+  { reason = '', laws = [] }: { readonly reason?: string | undefined; readonly laws?: readonly Law[] | undefined } = {},
+): string {
   const rows = [
+    ...laws.map(formulaRow),
     `- limits: ${limitsOf(check, findings)}`,
     `- source: ${check.source}`,
     `- moved by: ${check.moves}`,
@@ -35,6 +48,11 @@ export function checkSection(check: CheckFacts, findings: readonly Finding[], re
     ...saidOf(findings),
   ];
   return [`#### \`${check.id}\`: ${check.title}`, ...(reason === '' ? [] : [reason]), rows.join('\n')].join('\n\n');
+}
+
+/** The first line of the equation, with a way to the rest. */
+function formulaRow({ name, formula }: Law): string {
+  return `- formula: \`${formula[0]!.replace(/\s{2,}/g, '; ')}\`, [${name}](laws.md#${name.toLowerCase()})`;
 }
 
 /** What it says at its worst, which names the cure, and where something is missing. */

@@ -24,6 +24,7 @@ import { changed } from '../../test/support/nut-sheets.js';
 import type { VerdictCases } from '../../test/support/verdict-gate.js';
 import { checkSection, checkSections } from './checks.js';
 import { exampleValues, fieldRows, fieldTable, table } from './fields.js';
+import { type Law, type Laws, lawPage, lawsOf } from './laws.js';
 import { reasonsOf } from './reasons.js';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
@@ -43,22 +44,35 @@ const FIELDS_KEY =
 /** Every page by its file name. */
 export async function referencePages(): Promise<Map<string, string>> {
   const kernel = createKernel();
+  const laws = new Map(KINDS.map(({ kind }) => [kind, lawsOf(ROOT, kind)] as const));
   const kinds = await Promise.all(
     KINDS.map(async (kind) => {
       const { report } = await makePart(startSheet(kind.kind), { kernel });
-      return [`${kind.kind}.md`, kindPage(kind, report.checks)] as const;
+      return [`${kind.kind}.md`, kindPage(kind, report.checks, laws.get(kind.kind)!)] as const;
     }),
   );
   return new Map([
     ...kinds,
     ['fleet.md', filePage('A fleet file', 'fleet', fleetSchema)],
     ['results.md', filePage('A file of readings', 'results', resultsSchema)],
+    [
+      'laws.md',
+      page('Laws that the checks go by', lawPage(KINDS.flatMap((kind) => usedLaws(kind, laws.get(kind.kind)!)))),
+    ],
     ['README.md', contents()],
   ]);
 }
 
-/** @param made what the finished start sheet of the kind was found to be, solid included */
-function kindPage(kind: KnownKind, made: readonly Finding[]): string {
+/** Laws of the checks that a kind has. */
+function usedLaws({ checks }: KnownKind, laws: Laws): Law[] {
+  return checks.flatMap(({ id }) => laws.get(id) ?? []);
+}
+
+/**
+ * @param made what the finished start sheet of the kind was found to be, solid included
+ * @param laws what its checks go by
+ */
+function kindPage(kind: KnownKind, made: readonly Finding[], laws: Laws): string {
   const designs = sheetsOf(kind.kind).map((sheet) => ({ sheet, made: design(sheet) }));
   const facts = {
     defaults: defaultsOf(designs.map(({ made }) => made)),
@@ -74,7 +88,7 @@ function kindPage(kind: KnownKind, made: readonly Finding[]): string {
     `## Fields\n\n${FIELDS_KEY}`,
     fieldTable(fieldRows(kind.schema), facts),
     `## Checks\n\nThey answer ${asked}. After each: what it says where it is not content, of sheets kept to try it.`,
-    checkSections(kind.checks, kind.questions, { findings, reasons: reasonsOf(ROOT, kind.kind) }),
+    checkSections(kind.checks, kind.questions, { findings, reasons: reasonsOf(ROOT, kind.kind), laws }),
     '### The solid\n\nMeasured on every `make`, on the file that is written, and tried against its counterpart.',
     ...ofSolid(kind, made).map((row) => checkSection(row, [row])),
   ]);
@@ -128,7 +142,7 @@ function contents(): string {
   ]);
   return page('Reference', [
     table(['kind', 'fields', 'checks', 'what it asks'], rows),
-    'Files that are no sheet of a part: [fleet](fleet.md), [results](results.md).',
+    'Formulas, symbols and their sources: [laws](laws.md). Files that are no sheet of a part: [fleet](fleet.md), [results](results.md).',
     'The same for editors: `leadwright schema KIND` prints a JSON Schema.',
   ]);
 }

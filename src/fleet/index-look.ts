@@ -21,8 +21,8 @@ nav a{margin-right:1rem}
 @media (max-width:40rem){.filters{position:static;display:grid;grid-template-columns:1fr 1fr}.filters label>*{min-width:0;width:100%}}
 input,select,button{font:inherit;color:var(--ink);background:var(--card);border:1px solid var(--soft);border-radius:.3rem;padding:.3rem .5rem;min-height:2.4rem}
 :focus-visible{outline:3px solid var(--link);outline-offset:2px}
-.view{display:flex;flex-wrap:wrap;gap:.25rem 1.25rem;margin:.75rem 0 0;padding:0;border:0}
-.view legend{float:left;margin-right:1rem;padding:0;color:var(--soft);line-height:2.4rem}
+.view{display:flex;flex-wrap:wrap;gap:.25rem .9rem;margin:.75rem 0 0;padding:0;border:0}
+.view legend{float:left;margin-right:.2rem;padding:0;color:var(--soft);line-height:2.4rem}
 .view label{display:flex;gap:.4rem;align-items:center}
 #count{color:var(--soft);margin:.25rem 0 .5rem;min-height:1.5em}
 main:has(#by-part:checked) .machines,main:has(#by-machine:checked) .parts{display:none}
@@ -34,6 +34,7 @@ main:has(#by-part:checked) .machines,main:has(#by-machine:checked) .parts{displa
 .machines details,article{padding:.35rem .7rem;background:var(--card);border:1px solid var(--line);border-radius:.4rem}
 .machines summary{display:flex;gap:.6rem;align-items:baseline;cursor:pointer;line-height:1.6}
 .machines summary small{flex:1}
+.machines summary::before{content:'▸';color:var(--soft)}.machines [open] summary::before{content:'▾'}
 .machines ul,article ul{margin:.25rem 0;padding-left:1.1rem}
 .machines li small{display:block}
 .machines li::marker{color:var(--soft)}

@@ -234,6 +234,46 @@ describe('the page of a nut', () => {
     await page.emulateMedia({ media: null });
   });
 
+  it('prints the still picture in place of the model, and holds every section to its heading', async () => {
+    await page.emulateMedia({ media: 'print' });
+    const shown = (what: string) =>
+      page.locator(what).evaluate((one) => {
+        const { display, visibility } = getComputedStyle(one);
+        return display !== 'none' && visibility === 'visible';
+      });
+    expect(await shown('#stage img')).toBe(true);
+    expect(await shown('#stage canvas')).toBe(false);
+    const after = await page.locator('h2').evaluateAll((all) => all.map((one) => getComputedStyle(one).breakAfter));
+    expect(new Set(after)).toEqual(new Set(['avoid']));
+    await page.emulateMedia({ media: null });
+  });
+
+  it('shows its findings on a phone without scrolling sideways', async () => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    const wide = await page
+      .locator('#checks, #checks *')
+      .evaluateAll((all) =>
+        all
+          .filter((one) => one.scrollWidth > one.clientWidth + 1 && one.clientWidth > 0)
+          .map((one) => one.outerHTML.slice(0, 80)),
+      );
+    expect(wide).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+    await page.setViewportSize({ width: 1100, height: 900 });
+  });
+
+  it('tells all but the model without its script', async () => {
+    const plain = await browser.browser()!.newContext({ javaScriptEnabled: false });
+    const still = await plain.newPage();
+    await still.goto(`file://${path}`);
+    expect(await still.locator('.questions dt').allTextContents()).toContain('Goes on?');
+    expect(await still.locator('#stage img').isVisible()).toBe(true);
+    expect(await still.locator('#card li').count()).toBeGreaterThan(5);
+    expect(await still.locator('#checks-table tbody tr').count()).toBeGreaterThan(40);
+    expect(await still.locator('#checks-table tbody tr').last().isVisible()).toBe(true);
+    await plain.close();
+  });
+
   it('remembers what was ticked off', async () => {
     const ticked = () =>
       page

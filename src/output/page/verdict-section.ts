@@ -24,13 +24,14 @@ export function verdictSection(report: Report): string {
   ].join('\n');
 }
 
-/** Failed checks that were accepted, each with its reason; nobody who prints or mounts the part may overlook them. */
+/** Failed checks that were accepted, by reason; nobody who prints or mounts the part may overlook them. */
 export function acceptedBoxes({ accepted }: Pick<Report, 'accepted'>): string {
-  return accepted
-    .map(
-      ({ check, reason }) =>
-        `<p class="accepted"><strong>Accepted although it fails:</strong> ${xmlText(check)}. ${xmlText(reason)}</p>`,
-    )
+  const reasons = [...new Set(accepted.map(({ reason }) => reason))];
+  return reasons
+    .map((reason) => {
+      const checks = accepted.filter((one) => one.reason === reason).map(({ check }) => xmlText(check));
+      return `<p class="accepted"><strong>Accepted although it fails:</strong> ${checks.join(', ')}. ${xmlText(reason)}</p>`;
+    })
     .join('\n');
 }
 

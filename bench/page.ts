@@ -18,7 +18,7 @@ const LONG = 150;
 /** How heavy and how soon pages are, in a browser without a graphics card; nothing where there is no browser. */
 export async function pageRows(): Promise<Row[]> {
   if (!existsSync(CHROMIUM)) return [];
-  const long = benchNut({ length: LONG });
+  const long = benchNut({ length: LONG, axial: 0.5 });
   return [...(await rowsOf('page', benchNut())), ...(await rowsOf(`page of a nut of ${LONG} mm`, long))];
 }
 

@@ -1,7 +1,10 @@
 import type { Advice, CheckAdvice, Cure } from '../judge/advice.js';
 import { VERDICTS, type Verdict } from '../judge/check.js';
+import { SHIPPED } from '../presets/shipped.js';
+import type { PresetTexts } from '../presets/texts.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { type Changes, changedLines } from './advice/changed-sheet.js';
+import { onPresetList } from './advice/printer-choices.js';
 import { type Found, type Goal, type Knob, movingKnobs, pairCures, singleCures } from './advice/search.js';
 import { OUTLOOK, openChecks, rank, type Trial, type Try, trier } from './advice/trial.js';
 import { type DesignOptions, design } from './design.js';
@@ -28,7 +31,8 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
   const attempt = trier(plain, options);
   const before = attempt({});
   if (!before) return { checks: [] };
-  const knobs = kind.tunables(made);
+  const { presets = SHIPPED } = options;
+  const knobs = onPresetList(kind.tunables(made), presets);
   const checks = openChecks(before).map((check): CheckAdvice => {
     const { verdict } = before.get(check)!;
     const search = { check, base: {}, before, attempt };
@@ -44,7 +48,7 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
     );
     return { check, verdict, cures, ...(cures.length === 0 ? { none: whyNone(search, tried, knobs.length > 0) } : {}) };
   });
-  return { checks, ...together(plain, attempt, before, knobs) };
+  return { checks, ...together(plain, attempt, before, { knobs, presets }) };
 }
 
 type Search = Omit<Goal, 'reach'>;
@@ -94,7 +98,12 @@ function whyNone({ check, before }: Search, tried: readonly Knob[], isKnown: boo
 }
 
 /** Best cures one after another, each found on what the ones before have left. */
-function together(sheet: object, attempt: Try, before: Trial, knobs: readonly Knob[]): Pick<Advice, 'together'> {
+function together(
+  sheet: object,
+  attempt: Try,
+  before: Trial,
+  { knobs, presets }: { readonly knobs: readonly Knob[]; readonly presets: PresetTexts },
+): Pick<Advice, 'together'> {
   let set: Changes = {};
   let state = before;
   const given = new Set<string>();
@@ -102,7 +111,8 @@ function together(sheet: object, attempt: Try, before: Trial, knobs: readonly Kn
     const check = openChecks(state).find((id) => !given.has(id));
     if (check === undefined) break;
     given.add(check);
-    const here = knobs.map((knob) => ({ ...knob, now: set[knob.path] ?? knob.now }));
+    const moved = knobs.map((knob) => ({ ...knob, now: set[knob.path] ?? knob.now }));
+    const here = onPresetList(moved, presets);
     const [best] = curesOf({ check, base: set, before: state, attempt }, here).found;
     const isWorth = best && (best.costs.length === 0 || state.get(check)!.verdict === 'fail');
     if (!isWorth) continue;

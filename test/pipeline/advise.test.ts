@@ -124,6 +124,24 @@ describe('advice', () => {
     expect(own.none).toMatch(why);
   });
 
+  it('names nozzles and layers that stand on the list of presets', () => {
+    // 0.6 mm nozzles print layers of 0.2 and 0.3 mm on that list
+    const { checks, together } = adviceOn(nutSheet({ printer: { nozzle: 0.6, layer: 0.4 } }));
+    const set = [...checks.flatMap(({ cures }) => cures), ...(together ? [together] : [])].map((cure) => cure.set);
+    const layers = set.flatMap((one) => one['printer.layer'] ?? []);
+    expect(layers.length).toBeGreaterThan(0);
+    for (const one of set) {
+      const [nozzle, layer] = [one['printer.nozzle'] ?? 0.6, one['printer.layer'] ?? 0.4];
+      const list: Readonly<Record<number, readonly number[]>> = {
+        0.25: [0.06, 0.1, 0.12],
+        0.4: [0.08, 0.12, 0.16, 0.2],
+        0.6: [0.2, 0.3, 0.4],
+        0.8: [0.3, 0.4],
+      };
+      expect(list[nozzle], JSON.stringify(one)).toContain(layer);
+    }
+  });
+
   it('ranks cures by how little they change, those without a price first', () => {
     const { checks } = adviceOn(nutSheet(LONG));
     const { cures } = checks.find((row) => row.check === 'thread-pitch-error')!;

@@ -1,5 +1,5 @@
 import type { Tunable } from '../../judge/advice.js';
-import { boreClearanceTunable, NOZZLE_TUNABLE } from '../common/tunables.js';
+import { boreClearanceTunable, LAYER_TUNABLE, NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { CollarDesign } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;
@@ -17,5 +17,6 @@ export const COLLAR_TUNABLES: readonly Tunable<CollarDesign>[] = [
   },
   { ...mm, path: 'length', least: 4, most: 100, step: 0.5, grain: 2, now: ({ finished }) => finished.length },
   boreClearanceTunable('hold', ({ finished, clearance }: CollarDesign) => (finished.thread ? undefined : clearance)),
+  LAYER_TUNABLE,
   NOZZLE_TUNABLE,
 ];

@@ -63,8 +63,8 @@ function demandWords(
   if (verdict === 'caution')
     return `slips when jammed, below ${enough}, 1.5 × the motor's; in work up to ${plain(working, 0)} N·mm (${words})`;
   return falls
-    ? `slips, and the axis falls: ${least}, 1.5 × the motor's, cannot be reached`
-    : `slips: ${least}, 1.3 × the greatest in work (${words}), cannot be reached`;
+    ? `slips, and the axis falls: ${least}, 1.5 × the motor's, is not reached`
+    : `slips: ${least}, 1.3 × the greatest in work (${words}), is not reached`;
 }
 
 /** What one grip holds over its life. */

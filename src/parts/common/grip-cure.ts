@@ -19,6 +19,8 @@ const TRIED: readonly (readonly [FastenerSize, number])[] = [
 
 /** A grip that holds too little. */
 export interface WeakGrip {
+  /** of the sheet, such as `motor_hub` */
+  readonly section: string;
   readonly grip: Grip;
   readonly place: GripPlace;
   readonly bore: Bore;
@@ -87,15 +89,22 @@ function holdsWith(weak: WeakGrip, { clamp, retighten, degreased }: Change) {
   return { holds: held.holds, outside: 2 * outer, slit };
 }
 
-function changeWords({ grip, life }: WeakGrip, { clamp, retighten, degreased }: Change): string {
+function changeWords({ section, grip, life }: WeakGrip, { clamp, retighten, degreased }: Change): string {
   const now = grip.clamp;
   const same = now?.screw === clamp.screw && now.count === clamp.count;
   const washers = clamp.washers && !now?.washers;
   const parts = [
     ...(same ? [] : [`${clamp.count === 1 ? 'one' : 'two'} ${clamp.screw} clamp screw${clamp.count === 1 ? '' : 's'}`]),
     ...(washers ? ['washers under head and nut'] : []),
+    ...(same && !washers
+      ? []
+      : [
+          `(${section}.clamp: {screw: ${clamp.screw}, count: ${clamp.count}, washers: ${clamp.washers ? 'yes' : 'no'}})`,
+        ]),
     ...(retighten && !life.retighten ? ['one retightening (retighten: yes)'] : []),
-    ...(degreased && grip.friction < dryFriction(life.material) ? ['a screw free of grease (degreased: yes)'] : []),
+    ...(degreased && grip.friction < dryFriction(life.material)
+      ? [`a screw free of grease (${section}.degreased: yes)`]
+      : []),
   ];
-  return parts.join(' and ') || 'a longer hub';
+  return parts.join(' and ').replaceAll(' and (', ' (') || `a longer hub (${section}.length)`;
 }

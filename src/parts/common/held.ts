@@ -69,6 +69,14 @@ export function gripOfHeld(one: Held, view: HeldView): GripTorque {
 
 /** One shaft of a view as a grip that is to be bettered. */
 export function weakGrip(one: Held, view: HeldView): WeakGrip {
-  const { grip, bore, outside, slit } = one;
-  return { grip, bore, outside, ...(slit ? { slit } : {}), place: placeOf(one, view), life: lifeOf(one, view) };
+  const { grip, bore, outside, slit, name } = one;
+  return {
+    section: name.replace(' ', '_'),
+    grip,
+    bore,
+    outside,
+    ...(slit ? { slit } : {}),
+    place: placeOf(one, view),
+    life: lifeOf(one, view),
+  };
 }

@@ -11,6 +11,17 @@ export const NOZZLE_TUNABLE: Tunable<{ readonly printer: { readonly nozzle: numb
   now: ({ printer }) => printer.nozzle,
 };
 
+/** The layer; which ones there are hangs on the nozzle  [mm]. */
+export const LAYER_TUNABLE: Tunable<{ readonly printer: { readonly layer: number } }> = {
+  unit: 'mm',
+  path: 'printer.layer',
+  least: 0.04,
+  most: 0.4,
+  step: 0.01,
+  grain: 0.04,
+  now: ({ printer }) => printer.layer,
+};
+
 /** The room in a bore that holds a shaft, by the section that gives it  [mm]. */
 export function boreClearanceTunable<Design>(
   section: string,

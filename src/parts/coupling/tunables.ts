@@ -1,5 +1,5 @@
 import type { Tunable } from '../../judge/advice.js';
-import { boreClearanceTunable, NOZZLE_TUNABLE } from '../common/tunables.js';
+import { boreClearanceTunable, LAYER_TUNABLE, NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { CouplingDesign, Hub, HubName } from './dimensions.js';
 import { type JawPlan, jawWidth } from './jaws.js';
 
@@ -47,6 +47,7 @@ export const COUPLING_TUNABLES: readonly Tunable<CouplingDesign>[] = [
     grain: 1,
     now: ({ insert }) => insert.finished.height,
   },
+  LAYER_TUNABLE,
   NOZZLE_TUNABLE,
 ];
 

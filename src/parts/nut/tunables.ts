@@ -1,5 +1,5 @@
 import type { Tunable } from '../../judge/advice.js';
-import { NOZZLE_TUNABLE } from '../common/tunables.js';
+import { LAYER_TUNABLE, NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { NutDesign } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;
@@ -51,15 +51,7 @@ export const NUT_TUNABLES: readonly Tunable<NutDesign>[] = [
   { ...mm, path: 'holes.circle', least: 4, most: 200, step: 0.1, grain: 1, now: ({ holes }) => holes?.spacing.likely },
   { ...mm, path: 'lead_in', least: 0, most: 2, step: 0.05, grain: 0.2, now: ({ finished }) => finished.leadIn },
   { ...mm, path: 'fillet', least: 0, most: 5, step: 0.05, grain: 0.3, now: ({ finished }) => finished.fillet },
-  {
-    ...mm,
-    path: 'printer.layer',
-    least: 0.04,
-    most: 0.32,
-    step: 0.01,
-    grain: 0.04,
-    now: ({ printer }) => printer.layer,
-  },
+  LAYER_TUNABLE,
   NOZZLE_TUNABLE,
   { unit: 'mm/s', path: 'duty.feed', least: 1, most: 200, step: 0.5, grain: 5, now: ({ duty }) => duty.feed },
 ];

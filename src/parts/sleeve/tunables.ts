@@ -1,5 +1,5 @@
 import type { Tunable } from '../../judge/advice.js';
-import { boreClearanceTunable, NOZZLE_TUNABLE } from '../common/tunables.js';
+import { boreClearanceTunable, LAYER_TUNABLE, NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { SleeveDesign, SleeveEnd } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;
@@ -18,6 +18,7 @@ export const SLEEVE_TUNABLES: readonly Tunable<SleeveDesign>[] = [
   { ...mm, path: 'length', least: 4, most: 200, step: 0.5, grain: 2, now: ({ finished }) => finished.length },
   clearance('motor_end', 'motor end'),
   clearance('screw_end', 'screw end'),
+  LAYER_TUNABLE,
   NOZZLE_TUNABLE,
 ];
 

@@ -6,4 +6,8 @@ export interface Knob {
   readonly step: number;
   readonly grain: number;
   readonly now: number;
+  /** the only values that there are, in order; whole steps between `least` and `most` where none are named */
+  readonly values?: readonly number[];
+  /** what goes with a new value, such as the layer with a nozzle */
+  readonly also?: (value: number) => Readonly<Record<string, number>>;
 }

@@ -27,9 +27,9 @@ export interface Goal {
 /** The least change of one field, either way, that brings the check to pass and lets no other fail. */
 export function singleCures(goal: Goal, knob: Knob): Found[] {
   return [1, -1].flatMap((way) => {
-    const passes = (index: number) => passing(goal, { [knob.path]: at(knob, index * way) });
+    const passes = (index: number) => passing(goal, changesAt(knob, index * way));
     const first = firstPassing(knob, way, passes);
-    return first === undefined ? [] : [found(goal, knob, { [knob.path]: at(knob, first * way) })];
+    return first === undefined ? [] : [found(goal, knob, changesAt(knob, first * way))];
   });
 }
 
@@ -52,14 +52,33 @@ function firstPassing(knob: Knob, way: number, passes: (index: number) => boolea
   }
 }
 
-/** The value some steps away: whole steps, the first one the next whole step. */
-function at({ now, step }: Knob, index: number): number {
+/** A field moved by so many steps, and what goes with it. */
+function changesAt(knob: Knob, index: number): Changes {
+  const value = at(knob, index);
+  return { ...knob.also?.(value), [knob.path]: value };
+}
+
+/** The value some steps away: whole steps, the first one the next whole step; or so many further on in the list. */
+function at(knob: Knob, index: number): number {
+  const { now, step, values } = knob;
+  if (values) return index > 0 ? above(knob, values)[index - 1]! : below(knob, values)[-index - 1]!;
   const up = Math.floor(now / step + 1e-6) + index;
   const down = Math.ceil(now / step - 1e-6) + index;
   return rounded((index > 0 ? up : down) * step);
 }
 
+/** Values above the present one, the nearest first. */
+function above({ now }: Knob, values: readonly number[]): number[] {
+  return values.filter((value) => value > now + 1e-9);
+}
+
+/** Values below the present one, the nearest first. */
+function below({ now }: Knob, values: readonly number[]): number[] {
+  return values.filter((value) => value < now - 1e-9).reverse();
+}
+
 function lastIndex(knob: Knob, way: number): number {
+  if (knob.values) return (way > 0 ? above : below)(knob, knob.values).length;
   const range = way > 0 ? knob.most - knob.now : knob.now - knob.least;
   return Math.floor(range / knob.step + 1e-6);
 }
@@ -90,9 +109,10 @@ export function pairCures(goal: Goal, knobs: readonly Knob[]): Found[] {
     .slice(0, MOST_PARTNERS);
   return helpers.flatMap(({ knob, way }) =>
     PARTNER_STEPS.flatMap((grains) => {
-      const index = Math.max(1, Math.min(Math.round((grains * knob.grain) / knob.step / 2), lastIndex(knob, way)));
+      const wanted = knob.values ? grains : Math.round((grains * knob.grain) / knob.step / 2);
+      const index = Math.max(1, Math.min(wanted, lastIndex(knob, way)));
       if (lastIndex(knob, way) < 1) return [];
-      const first: Changes = { [knob.path]: at(knob, index * way) };
+      const first = changesAt(knob, index * way);
       const moved = Math.abs(first[knob.path]! - knob.now) / knob.grain;
       const others = helpers.filter((other) => other.knob.path !== knob.path).map((other) => other.knob);
       const started = { ...goal, base: { ...goal.base, ...first } };
@@ -114,8 +134,8 @@ export function movingKnobs(goal: Goal, knobs: readonly Knob[]): Knob[] {
 
 /** Room that a check wins by one grain of a field. */
 function gainOf({ check, base, before, attempt }: Goal, knob: Knob, way: number): number {
-  const index = Math.min(Math.max(1, Math.round(knob.grain / knob.step)), lastIndex(knob, way));
+  const index = Math.min(knob.values ? 1 : Math.max(1, Math.round(knob.grain / knob.step)), lastIndex(knob, way));
   if (index < 1) return 0;
-  const after = attempt({ ...base, [knob.path]: at(knob, index * way) });
+  const after = attempt({ ...base, ...changesAt(knob, index * way) });
   return after?.get(check) ? room(after, check) - room(before, check) : 0;
 }

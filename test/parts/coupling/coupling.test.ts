@@ -252,7 +252,7 @@ describe('grip', () => {
   ])('that fails names %s', (_, changes, words) => {
     const row = rowOf(changes, 'grip-torque')!;
     expect(row).toMatchObject({ verdict: 'fail' });
-    expect(row.message).toMatch(/cannot be reached/);
+    expect(row.message).toMatch(/is not reached/);
     expect(row.message).toMatch(words);
   });
 

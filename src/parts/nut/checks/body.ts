@@ -5,6 +5,9 @@ import { scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 import { besideBore, holesToBore } from '../walls.js';
 
+/** Plastic beside a thread [mm]: four lines of a usual nozzle. @source common-practice */
+export const LEAST_WALL = 1.6;
+
 type NutCheck = Check<NutDesign>;
 
 /** A thin wall splits. */
@@ -15,7 +18,7 @@ export const wall: NutCheck = {
   title: 'Least wall beside the thread',
   unit: 'mm',
   source: 'common practice',
-  limits: hard({ min: 1.6 }),
+  limits: hard({ min: LEAST_WALL }),
   moves: 'body.diameter, holes.circle',
   run: ({ finished, holes, screw, printer }, limits) => {
     const { thread } = finished;

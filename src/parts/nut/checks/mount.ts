@@ -17,6 +17,7 @@ import { outsideBody } from '../edges.js';
 import { stopOf } from '../float.js';
 import { boreOf, headRadius, jointOf, openingRadius, pocketOf } from '../pockets.js';
 import { holesApart, holesToBore, holesToEdge } from '../walls.js';
+import { LEAST_WALL } from './body.js';
 
 type NutCheck = Check<NutDesign>;
 const mount = { group: 'mount', question: 'mounts', source: 'common practice' } as const;
@@ -265,19 +266,43 @@ export const mountBore: NutCheck = {
   moves: 'body.diameter, carriage.bore',
   run: (design, { pass }) => {
     const { bore } = design.carriage;
-    if (!bore) return undefined;
+    if (!bore || !entersBore(design)) return undefined;
     const across = widest(design);
     const scatter = planeResidual(design, across);
     const clearance = widened(shifted(bore, -across - scatter.likely), scatter.most - scatter.likely);
-    const cure = allKeep(clearance, pass)
-      ? ''
-      : '; slim the body, bore the carriage out, or mount the nut on an adapter from the other side';
+    const cure = allKeep(clearance, pass) ? '' : boreCures(design, bore, pass.min ?? 0);
     return valued(
       clearance,
       `a body ${plain(across)} mm across in a bore of ${plain(bore.likely)} mm leaves ${plain(clearance.likely)} mm${cure}`,
     );
   },
 };
+
+/** A body that ends with its flange stands away from the carriage, and the screw alone goes through. */
+function entersBore({ finished: { length, flange } }: NutDesign): boolean {
+  return !flange || length > flange.offset + flange.thickness + 1e-6;
+}
+
+/** Each by itself lets the nut in: a slimmer body where the wall allows it, a wider bore, a flange that carries the thread. */
+function boreCures(design: NutDesign, bore: Measured, least: number): string {
+  const { finished, screw } = design;
+  const { across, shape } = finished.body;
+  const factor = widest(design) / across;
+  const lost = planeResidual(design, widest(design)).most;
+  const slim = Math.floor((10 * (bore.least - least - lost)) / factor) / 10;
+  const wide = Math.ceil(10 * (widest(design) + least + lost + bore.likely - bore.least)) / 10;
+  const wall = (slim - finished.thread.major - (screw.major.most - screw.major.least)) / 2;
+  const field = { round: 'diameter', square: 'width', hexagon: 'across_flats' }[shape];
+  const { flange } = finished;
+  const ways = [
+    ...(wall >= LEAST_WALL ? [`slim the body (body.${field}: ${plain(slim)} mm)`] : []),
+    `bore the carriage out (carriage.bore: ${plain(wide)} mm)`,
+    ...(flange && flange.offset === 0 && bore.least > screw.major.most + least
+      ? [`let a thick flange carry the thread (flange.thickness: ${plain(finished.length)} mm)`]
+      : []),
+  ];
+  return `; ${ways.join(', or ')}`;
+}
 
 /** Diameter of the circle around the body. */
 function widest({ finished: { body } }: NutDesign): number {

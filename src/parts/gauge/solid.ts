@@ -14,13 +14,9 @@ import type { SizeChoice } from '../part-views.js';
 import type { GaugeDesign, GaugeRing } from './dimensions.js';
 import { figureOutlines } from './figure.js';
 
-/** Room between the rings where they stand in a row, mm. */
-const BETWEEN = 4;
-
-/** Every ring, in a row along X. */
+/** Every ring, each on the axis. */
 export function gaugeBodies(design: GaugeDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
-  const { rings, outside } = design[sizes];
-  return rings.map((ring, i) => ringBody(design, ring, { sizes, at: i * (outside + BETWEEN) }));
+  return design[sizes].rings.map((ring) => ringBody(design, ring, sizes));
 }
 
 /** One ring with its axis on the origin's. */
@@ -28,23 +24,19 @@ export function ringShape(design: GaugeDesign, ring: GaugeRing, sizes: SizeChoic
   return ringOnAxis(design, ring, sizes).shape;
 }
 
-function ringBody(
-  design: GaugeDesign,
-  ring: GaugeRing,
-  { sizes, at }: { readonly sizes: SizeChoice; readonly at: number },
-): PlannedBody {
+function ringBody(design: GaugeDesign, ring: GaugeRing, sizes: SizeChoice): PlannedBody {
   const { material, printer } = design;
   const { outside } = design[sizes];
   const one = ringOnAxis(design, ring, sizes);
   const { min, max } = outlineBounds(one.outline);
   return {
-    recipe: { name: ring.name, material: material.name, shape: { kind: 'moved', by: [at, 0, 0], shape: one.shape } },
+    recipe: { name: ring.name, material: material.name, shape: one.shape },
     expected: () => ({
       volume: one.volume(),
       mark: one.engraved,
       bounds: [
-        [min[0] + at, min[1], 0],
-        [max[0] + at, max[1], ring.length],
+        [min[0], min[1], 0],
+        [max[0], max[1], ring.length],
       ],
     }),
     printer,

@@ -12,6 +12,9 @@ import { ringShape } from './solid.js';
 /** How far the screw stands out of the ring it is shown in, in its diameters. */
 const BEYOND = 1;
 
+/** Room between the rings where they are shown in a row, mm. */
+const BETWEEN = 4;
+
 /** A gauge at the sizes of one choice. */
 interface GaugeInSight {
   readonly design: GaugeDesign;
@@ -66,8 +69,14 @@ export function gaugeViews(design: GaugeDesign, choice: SizeChoice): PartViews {
         pitch: design.printed.rings[0]!.thread.pitch,
       }),
     ],
+    inUse: inARow(gauge.plan),
     cutTowards: 0,
   };
+}
+
+/** The rings beside one another, the first where its screw stands. */
+function inARow({ rings, outside }: GaugePlan): NonNullable<PartViews['inUse']> {
+  return Object.fromEntries(rings.map(({ name }, i) => [name, { by: [i * (outside + BETWEEN), 0, 0] as const }]));
 }
 
 function rowOf({ figure, play, turns, thread }: GaugeRing): HoleRow {

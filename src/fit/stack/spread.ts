@@ -170,7 +170,7 @@ function covariance(
 /** Share of a level variable of half-width h plus a normal one of standard deviation s below t. */
 function levelNormalBelow(t: number, half: number, sigma: number): number {
   const h = Math.abs(half);
-  if (h <= 0.05 * sigma) return stepBelow(t, Math.hypot(sigma, h / Math.sqrt(3)));
+  if (h === 0) return stepBelow(t, sigma);
   if (sigma <= 0.001 * h) return Math.min(1, Math.max(0, (t + h) / (2 * h)));
   const area = (z: number) => z * normalBelow(z) + normalDensity(z);
   return (sigma / (2 * h)) * (area((t + h) / sigma) - area((t - h) / sigma));

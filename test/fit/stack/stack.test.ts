@@ -16,24 +16,25 @@ const inputs: StackInput<'a' | 'b' | 'c'>[] = [
 // a gap: hole less shaft, less an effect that can only close it
 const gap = ({ a, b, c }: Record<'a' | 'b' | 'c', number>) => ({ gap: a - 2 * b - c });
 
+// chains are worked out inside each test: what runs while tests are collected belongs to none of them
 describe('first order', () => {
-  const { gap: result } = propagate(inputs, gap);
+  const worked = () => propagate(inputs, gap).gap;
 
   it('adds bounds in the worst case: 2 − 0.3 − 2·0.1 − 0.2 and 2 + 0.3 + 2·0.1', () => {
-    expect(result.worst.least).toBeCloseTo(1.3, 12);
-    expect(result.worst.likely).toBeCloseTo(2, 12);
-    expect(result.worst.most).toBeCloseTo(2.5, 12);
+    expect(worked().worst.least).toBeCloseTo(1.3, 12);
+    expect(worked().worst.likely).toBeCloseTo(2, 12);
+    expect(worked().worst.most).toBeCloseTo(2.5, 12);
   });
 
   it('adds variances: σ² = 0.15² + 0.1² + 0.05², mean moved by the one-sided effect to 1.9', () => {
-    expect(result.sigma).toBeCloseTo(Math.sqrt(0.0225 + 0.01 + 0.0025), 12);
-    expect(result.mean).toBeCloseTo(1.9, 12);
+    expect(worked().sigma).toBeCloseTo(Math.sqrt(0.0225 + 0.01 + 0.0025), 12);
+    expect(worked().mean).toBeCloseTo(1.9, 12);
   });
 
   it('ranks what the spread comes from', () => {
-    expect(result.contributions.map(({ name }) => name)).toEqual(['a', 'b', 'c']);
-    expect(result.contributions[0]!.share).toBeCloseTo(0.0225 / 0.035, 12);
-    expect(result.contributions[2]).toMatchObject({ down: expect.closeTo(-0.2, 12), up: 0 });
+    expect(worked().contributions.map(({ name }) => name)).toEqual(['a', 'b', 'c']);
+    expect(worked().contributions[0]!.share).toBeCloseTo(0.0225 / 0.035, 12);
+    expect(worked().contributions[2]).toMatchObject({ down: expect.closeTo(-0.2, 12), up: 0 });
   });
 
   it('leaves out what has no spread', () => {
@@ -50,41 +51,47 @@ describe('what a chain hangs on', () => {
     { name: 'still', value: exactly(1) },
     { name: 'idle', value: plusMinus(1, 0.5) },
   ];
-  const { y } = propagate(chain, ({ z, big, a, still }) => ({ y: z + big + a + still }));
+  const worked = () => propagate(chain, ({ z, big, a, still }) => ({ y: z + big + a + still })).y;
 
   it('comes largest first, equals by name, without what does not move it', () => {
+    expect(worked().contributions.map(({ name }) => name)).toEqual(['big', 'a', 'z']);
+  });
+
+  it('comes in that order however it is told', () => {
+    const { y } = propagate([...chain].reverse(), ({ z, big, a }) => ({ y: z + big + a }));
     expect(y.contributions.map(({ name }) => name)).toEqual(['big', 'a', 'z']);
   });
 
   it('has bounds with exact inputs too: 4 − 0.1 − 0.3 − 0.1', () => {
-    expect(y.worst.least).toBeCloseTo(3.5, 12);
-    expect(y.mean).toBeCloseTo(4, 12);
+    expect(worked().worst.least).toBeCloseTo(3.5, 12);
+    expect(worked().mean).toBeCloseTo(4, 12);
   });
 });
 
 describe('a level input', () => {
   // every value between 1 and 3 alike: σ is the width over √12, 0.57735; twice and downwards by the slope of −2
-  const { y } = propagate(
-    [
-      { name: 'level', value: { least: 1, likely: 1.5, most: 3 }, level: true },
-      { name: 'normal', value: plusMinus(0, 0.1) },
-    ],
-    ({ level, normal }) => ({ y: normal - 2 * level }),
-  );
+  const worked = () =>
+    propagate(
+      [
+        { name: 'level', value: { least: 1, likely: 1.5, most: 3 }, level: true },
+        { name: 'normal', value: plusMinus(0, 0.1) },
+      ],
+      ({ level, normal }) => ({ y: normal - 2 * level }),
+    ).y;
 
   it('gives its width over √12, where others give a quarter', () => {
-    expect(y.sigma).toBeCloseTo(Math.hypot((2 * 2) / Math.sqrt(12), 0.05), 12);
-    expect(y.contributions.map(({ name, level }) => [name, level])).toEqual([
+    expect(worked().sigma).toBeCloseTo(Math.hypot((2 * 2) / Math.sqrt(12), 0.05), 12);
+    expect(worked().contributions.map(({ name, level }) => [name, level])).toEqual([
       ['level', true],
       ['normal', false],
     ]);
-    expect(y.contributions[0]!.sensitivity).toBeCloseTo(-2, 12);
+    expect(worked().contributions[0]!.sensitivity).toBeCloseTo(-2, 12);
   });
 
   it('has its middle as mean, and both ends as bounds: −3 − 3 + 0.1 and −3 + 1 + 0.1', () => {
-    expect(y.mean).toBeCloseTo(-4, 12);
-    expect(y.contributions[0]).toMatchObject({ down: expect.closeTo(-3, 12), up: expect.closeTo(1, 12) });
-    expect(y.worst).toMatchObject({ least: expect.closeTo(-6.1, 12), most: expect.closeTo(-1.9, 12) });
+    expect(worked().mean).toBeCloseTo(-4, 12);
+    expect(worked().contributions[0]).toMatchObject({ down: expect.closeTo(-3, 12), up: expect.closeTo(1, 12) });
+    expect(worked().worst).toMatchObject({ least: expect.closeTo(-6.1, 12), most: expect.closeTo(-1.9, 12) });
   });
 });
 
@@ -134,6 +141,8 @@ describe('chances', () => {
     expect(chanceAbove([one(0.1, 0)]).least).toBe(1);
     expect(chanceAbove([one(-0.1, 0)])).toEqual({ least: 0, most: 0 });
     expect(chanceAbove([one(-0.1, 0), one(-0.2, 0)])).toEqual({ least: 0, most: 0 });
+    // on the line itself: half
+    expect(chanceAbove([one(0, 0)])).toEqual({ least: 0.5, most: 0.5 });
     expect(chanceAbove([])).toEqual({ least: 1, most: 1 });
   });
 });
@@ -223,20 +232,27 @@ describe('spreads', () => {
     }
   });
 
-  it('play of a little spread less a drift with a mean, as summed over a fine grid', () => {
-    const play = { mean: 1, sigma: 0.1, contributions: [part('y', 1, 0.1, false)] };
-    const drift = { mean: 0.7, sigma: 1, contributions: [part('z', 1, 1, false)] };
-    const n = 2000;
-    const grid = Array.from({ length: n }, (_, i) => (16 * (i + 0.5)) / n - 8);
-    const expected = (x: number) =>
-      grid.reduce((sum, z) => sum + Math.exp((-z * z) / 2) * normalBelow((x - 1 + Math.abs(0.7 + z)) / 0.1), 0) /
-      grid.reduce((sum, z) => sum + Math.exp((-z * z) / 2), 0);
-    const spread = spreadLessDrift(play, drift);
-    for (const x of [-1.5, -0.5, 0, 0.5, 0.9, 1.1]) expect(Math.abs(spread.below(x) - expected(x))).toBeLessThan(3e-4);
-    // the same drift the other way round
-    const other = spreadLessDrift(play, { ...drift, mean: -0.7 });
-    for (const x of [-1.5, 0, 0.9]) expect(other.below(x)).toBeCloseTo(spread.below(x), 9);
-  });
+  it.each([0.1, 1, 10])(
+    'play of a little spread less a drift with a mean, as summed over a fine grid, %s times',
+    (unit) => {
+      const at = (mean: number, sigma: number, name: string) => ({
+        mean: mean * unit,
+        sigma: sigma * unit,
+        contributions: [part(name, 1, sigma * unit, false)],
+      });
+      const n = 2000;
+      const grid = Array.from({ length: n }, (_, i) => (16 * (i + 0.5)) / n - 8);
+      const expected = (x: number) =>
+        grid.reduce((sum, z) => sum + Math.exp((-z * z) / 2) * normalBelow((x - 1 + Math.abs(0.7 + z)) / 0.1), 0) /
+        grid.reduce((sum, z) => sum + Math.exp((-z * z) / 2), 0);
+      const spread = spreadLessDrift(at(1, 0.1, 'y'), at(0.7, 1, 'z'));
+      for (const x of [-1.5, -0.5, 0, 0.5, 0.9, 1.1])
+        expect(Math.abs(spread.below(x * unit) - expected(x))).toBeLessThan(3e-4);
+      // the same drift the other way round
+      const other = spreadLessDrift(at(1, 0.1, 'y'), at(-0.7, 1, 'z'));
+      for (const x of [-1.5, 0, 0.9]) expect(other.below(x * unit)).toBeCloseTo(spread.below(x * unit), 9);
+    },
+  );
 
   it('a drift that is certain takes its amount off, whichever way it goes', () => {
     const play = { mean: 1, sigma: 0.5, contributions: [part('y', 1, 0.5, false)] };
@@ -271,6 +287,11 @@ describe('spreads', () => {
     expect(two.quantile(0.002)).toBeCloseTo(7.18, 1);
   });
 
+  it('blurred by a normal one of 0.1 the trapezoid’s foot rises by its variance: ((t + 3)² + 0.01)/16', () => {
+    const { below } = spreadOf(resultOf(0, [level('a', 1, 2), level('b', 1, 1), part('n', 1, 0.1, false)]));
+    for (let t = -2.7; t <= -1.3; t += 0.05) expect(Math.abs(below(t) - ((t + 3) ** 2 + 0.01) / 16)).toBeLessThan(5e-4);
+  });
+
   it('three level inputs of ±1: 1/48 below −2, to half a part in a hundred', () => {
     const three = spreadOf(resultOf(0, [level('a', 1, 1), level('b', 1, 1), level('c', 1, 1)]));
     expect(Math.abs(three.below(-2) - 1 / 48)).toBeLessThan(0.005);
@@ -281,6 +302,8 @@ describe('spreads', () => {
     expect(mixed.below(-1.8)).toBeCloseTo(0.00265, 4);
     // and of ±1: 0.25·(G(4) − G(0)) = 0.25·(4.0000 − 0.3989)
     expect(spreadOf(resultOf(0, [level('a', 1, 1), part('n', 1, 0.5, false)])).below(1)).toBeCloseTo(0.9003, 4);
+    // in hundredths
+    expect(spreadOf(resultOf(0, [level('a', 1, 0.02), part('n', 1, 0.01, false)])).below(0.02)).toBeCloseTo(0.9003, 4);
   });
 
   it('a normal one has one in 741 below three standard deviations', () => {
@@ -289,6 +312,45 @@ describe('spreads', () => {
     expect(one(0, 1).quantile(0.025)).toBeCloseTo(-1.95996, 4);
     expect(one(0, 1).quantile(0.975)).toBeCloseTo(1.95996, 4);
     expect(one(0, 1).quantile(0.999)).toBeCloseTo(3.0902, 3);
+  });
+
+  it('a level input alone has three quarters below the middle of its upper half, however wide it is', () => {
+    for (let half = 0.1; half < 3; half += 0.1) {
+      const { below } = spreadOf(resultOf(0, [level('a', 1, half)]));
+      expect(below(half / 2)).toBeCloseTo(0.75, 6);
+      expect([below(-2 * half), below(2 * half)]).toEqual([0, 1]);
+    }
+  });
+
+  it('a level input of play that moves no drift only spreads the play: half of 1 ± 1 below 1, whatever is taken off', () => {
+    const play = resultOf(1, [level('a', 1, 1), part('y', 1, 0.3, false)]);
+    const { below, quantile } = spreadLessDrift(play, { mean: 0.2, sigma: 0, contributions: [] });
+    expect(below(0.8)).toBeCloseTo(0.5, 6);
+    expect(quantile(0.5)).toBeCloseTo(0.8, 5);
+  });
+
+  it.each([
+    ['much drift', resultOf(1, [part('y', 1, 0.1, false)]), resultOf(0, [part('z', 1, 1, false)])],
+    ['an input that drives the drift', resultOf(1, [level('a', 1, 0.1)]), resultOf(0, [level('a', 1, 3)])],
+    [
+      'a second one',
+      resultOf(1, [level('a', 1, 0.2), level('b', 1, 0.1)]),
+      resultOf(0, [level('b', 1, 3), level('a', 1, 0.1)]),
+    ],
+    [
+      'two wide inputs',
+      resultOf(1, [level('a', 1, 1), level('b', 1, 0.9), part('y', 1, 0.05, false)]),
+      resultOf(0, []),
+    ],
+    ['a wide play', resultOf(100, [part('y', 1, 5, false)]), resultOf(0, [])],
+  ])('what one of a thousand stays below is found with %s', (_, play, drift) => {
+    const smooth = {
+      ...play,
+      sigma: Math.hypot(play.sigma, 0.05),
+      contributions: [...play.contributions, part('n', 1, 0.05, false)],
+    };
+    const { below, quantile } = spreadLessDrift(smooth, drift);
+    for (const share of [0.001, 0.025, 0.5, 0.999]) expect(below(quantile(share))).toBeCloseTo(share, 4);
   });
 
   // summed here over a fine grid: P = 1.5 + a + b + p, D = 0.3 + 0.5·a − 0.4·b + d, with p and d sharing an input

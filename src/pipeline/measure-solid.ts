@@ -4,7 +4,7 @@ import type { PlannedBody } from '../parts/part-kind.js';
 import { facetGraph } from '../solid/facet-graph.js';
 import { facetRoles } from '../solid/facet-roles.js';
 import type { Body } from '../solid/mesh.js';
-import { type Ceiling, ceilingsOf } from '../solid/overhang.js';
+import { type Ceiling, ceilingsOf, LEAST_CEILING } from '../solid/overhang.js';
 import { rayCaster } from '../solid/ray-caster.js';
 import { type ThinPlace, thinnestWall } from '../solid/wall-thickness.js';
 import { plain } from '../units/format.js';
@@ -26,8 +26,6 @@ export interface BodyMeasures {
 
 /** Lines carry themselves this far from hold to hold, mm. @source common-practice */
 export const LONGEST_BRIDGE = 10;
-/** Ceilings smaller than this hang by their neighbours, mm². @source common-practice */
-const LEAST_CEILING = 1;
 /** Three lines of the usual nozzle, mm. @source common-practice */
 const LEAST_WALL = 1.2;
 /** How far the thinnest measured wall may be below the one that was worked out, mm. */

@@ -22,6 +22,9 @@ export interface PrintedAs {
 /** A line that is held at one end only prints so far, mm. @source common-practice */
 export const LEDGE = 0.5;
 
+/** Ceilings smaller than this hang by their neighbours, and so do ends of larger ones, mm². @source common-practice */
+export const LEAST_CEILING = 1;
+
 /** Surfaces that lean farther from the vertical than this want support, degrees. @source common-practice */
 export const STEEPEST = 45;
 /** A surface drawn at that angle exactly does not; facets of a cone lean by a little more or less than it does. */
@@ -99,12 +102,15 @@ function ceilingOf(
   { positions: p, triangles: t }: FacetGraph,
   height: (corner: number) => number,
 ): Ceiling {
+  const areas: number[] = [];
   let [area, lowest] = [0, Number.POSITIVE_INFINITY];
   for (const facet of facets) {
     const [a, b, c] = [t[3 * facet]!, t[3 * facet + 1]!, t[3 * facet + 2]!];
     const [ux, uy] = [p[3 * b]! - p[3 * a]!, p[3 * b + 1]! - p[3 * a + 1]!];
     const [vx, vy] = [p[3 * c]! - p[3 * a]!, p[3 * c + 1]! - p[3 * a + 1]!];
-    area += Math.abs(ux * vy - uy * vx) / 2;
+    const own = Math.abs(ux * vy - uy * vx) / 2;
+    areas.push(own);
+    area += own;
     lowest = Math.min(lowest, height(a), height(b), height(c));
   }
   const sides = rim.map(([from, to, beyond]): RimSide => {
@@ -112,11 +118,15 @@ function ceilingOf(
     const held = height(beyond) < Math.max(height(from), height(to)) - 1e-6;
     return { from: [p[3 * from]!, p[3 * from + 1]!], to: [p[3 * to]!, p[3 * to + 1]!], held };
   });
-  const middles = facets.map((facet): Point => {
+  const pieces = facets.map((facet, i): Piece => {
     const [a, b, c] = [t[3 * facet]!, t[3 * facet + 1]!, t[3 * facet + 2]!];
-    return [(p[3 * a]! + p[3 * b]! + p[3 * c]!) / 3, (p[3 * a + 1]! + p[3 * b + 1]! + p[3 * c + 1]!) / 3];
+    const middle: Point = [
+      (p[3 * a]! + p[3 * b]! + p[3 * c]!) / 3,
+      (p[3 * a + 1]! + p[3 * b + 1]! + p[3 * c + 1]!) / 3,
+    ];
+    return { middle, area: areas[i]! };
   });
-  const bridge = bridged(sides, middles) ?? narrow(sides);
+  const bridge = bridged(sides, pieces) ?? narrow(sides);
   return { area, height: lowest, ...(bridge === undefined ? {} : { bridge }) };
 }
 
@@ -149,14 +159,20 @@ function toSide([x, y]: Point, { from, to }: RimSide): number {
   return Math.hypot(x - from[0] - share * ux, y - from[1] - share * uy);
 }
 
+/** A facet of a ceiling, seen from below. */
+interface Piece {
+  readonly middle: Point;
+  readonly area: number;
+}
+
 /** Ways in which lines are laid that are told apart, degrees. */
 const WAYS = 5;
 
 /**
  * How far lines must reach that are laid across a ceiling, all in one way, each from hold to hold; in the way in which
- * the longest is shortest. Undefined where in every way some end in the air.
+ * the longest is shortest. Undefined where in every way more than hangs by its neighbours ends in the air.
  */
-function bridged(rim: readonly RimSide[], middles: readonly Point[]): number | undefined {
+function bridged(rim: readonly RimSide[], pieces: readonly Piece[]): number | undefined {
   const ways = new Set<number>();
   for (const { from, to, held } of rim) {
     // away from a side that holds, or beside one that ends in the air
@@ -166,10 +182,11 @@ function bridged(rim: readonly RimSide[], middles: readonly Point[]): number | u
   let least: number | undefined;
   for (const way of ways) {
     const [c, s] = [Math.cos((way * Math.PI) / 180), Math.sin((way * Math.PI) / 180)];
-    let longest = 0;
-    for (const middle of middles) {
+    let [longest, hangs] = [0, 0];
+    for (const { middle, area } of pieces) {
       const length = lineThrough(middle, c, s, rim);
-      longest = Math.max(longest, length);
+      if (length === Number.POSITIVE_INFINITY) hangs += area;
+      if (length < Number.POSITIVE_INFINITY || hangs >= LEAST_CEILING) longest = Math.max(longest, length);
       if (longest >= (least ?? Number.POSITIVE_INFINITY)) break;
     }
     if (longest < (least ?? Number.POSITIVE_INFINITY)) least = longest;

@@ -26,12 +26,18 @@ const THREAD_SHARE = 6;
 const FLAT = 1 - 1e-6;
 /** Edges of openings longer than this have facets whose middles are far, mm. */
 const LONG = 1.5;
+/** Where something thin was found it is looked at more closely: in so many steps along each side of a facet. */
+const PLACES = 12;
+/** Share of the way from a facet's middle to a corner. */
+const NEAR_CORNER = 0.95;
+/** It is followed as long as it becomes thinner by this, mm. */
+const NEARLY = 1e-3;
 /** A ray passes by what is nearer than this: the facet it starts from and its neighbours, mm. */
 const OWN = 1e-4;
 
 /**
  * The least thickness of a body's walls, by rays through the solid: from the middle of each facet, and from the middle
- * of each edge that stands into the solid, against the normals beside it. What a ray finds is a wall where the face it
+ * of each edge that stands into the solid, against the normals beside it; then closely about the thinnest place. What a ray finds is a wall where the face it
  * leaves and the face it meets look apart; where those two meet in an edge near by, it is that edge and no wall. Facets
  * of bevels and marks bound no wall; a thread does across its axis only, by its roots: it may end on a face as thin as
  * it likes.
@@ -56,12 +62,63 @@ export function thinnestWall(mesh: FacetGraph, roles: Uint8Array, caster: RayCas
       if (starts(facet, mesh, roles)) cast(rayAt(mesh, middleOf(mesh, facet), facet), facet);
     }
   }
+  // a long facet may pass something near its ends, as a lying hole passes a bore
+  for (let facet = 0; facet < roles.length; facet++) {
+    if (roles[facet] !== ROLE.plain || reachOf(mesh, facet) < 2 * LONG) continue;
+    for (const at of endsOf(mesh, facet)) cast(rayAt(mesh, at, facet), facet);
+  }
   for (const { at, reach, facets } of hollow) {
     // beside short edges the middles of the facets are near enough
     if (reach > LONG / 2) for (const facet of facets) cast(rayAt(mesh, at, facet), facet);
     cast(between(mesh, at, facets), facets[0]);
   }
+  for (let before = Infinity; thin && thin.thickness < before - NEARLY; ) {
+    before = thin.thickness;
+    for (const facet of about(thin, mesh, roles))
+      for (const at of placesOn(mesh, facet)) cast(rayAt(mesh, at, facet), facet);
+  }
   return thin && { thickness: thin.thickness, at: [thin.ray[0], thin.ray[1], thin.ray[2]] };
+}
+
+/** How far a facet's longest side runs across the axis: standing ones pass nothing at their ends that they do not pass before. */
+function reachOf(mesh: FacetGraph, facet: number): number {
+  const { from, to } = sideOf(mesh, longestSide(facet, mesh));
+  const { positions: p } = mesh;
+  return Math.hypot(p[3 * from]! - p[3 * to]!, p[3 * from + 1]! - p[3 * to + 1]!);
+}
+
+/** Places near the corners of a facet. */
+function endsOf(mesh: FacetGraph, facet: number): Place[] {
+  const { positions: p, triangles: t } = mesh;
+  const [x, y, z] = middleOf(mesh, facet);
+  return [0, 1, 2].map((corner): Place => {
+    const at = 3 * t[3 * facet + corner]!;
+    const near = (from: number, to: number) => from + NEAR_CORNER * (to - from);
+    return [near(x, p[at]!), near(y, p[at + 1]!), near(z, p[at + 2]!)];
+  });
+}
+
+/** The facets on either side of a thin place, and their neighbours. */
+function about({ from, to }: Candidate, { across }: FacetGraph, roles: Uint8Array): Set<number> {
+  const facets = [from, to].flatMap((facet) => [
+    facet,
+    ...[0, 1, 2].map((side) => Math.trunc(across[3 * facet + side]! / 3)),
+  ]);
+  return new Set(facets.filter((facet) => roles[facet] === ROLE.plain));
+}
+
+/** Places all over a facet, its corners and sides aside. */
+function placesOn({ positions: p, triangles: t }: FacetGraph, facet: number): Place[] {
+  const [a, b, c] = [3 * t[3 * facet]!, 3 * t[3 * facet + 1]!, 3 * t[3 * facet + 2]!];
+  const places: Place[] = [];
+  for (let i = 0; i < PLACES; i++) {
+    for (let j = 0; i + j < PLACES; j++) {
+      const [u, v] = [(i + 1 / 3) / PLACES, (j + 1 / 3) / PLACES];
+      const at = (axis: number) => p[a + axis]! + u * (p[b + axis]! - p[a + axis]!) + v * (p[c + axis]! - p[a + axis]!);
+      places.push([at(0), at(1), at(2)]);
+    }
+  }
+  return places;
 }
 
 interface Candidate {

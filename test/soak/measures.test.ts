@@ -1,0 +1,142 @@
+import fc from 'fast-check';
+import { beforeAll, expect, it } from 'vitest';
+import { check } from '../../src/pipeline/check.js';
+import { type Design, design } from '../../src/pipeline/design.js';
+import { kindOfDesign } from '../../src/pipeline/find-kind.js';
+import { fuseBody } from '../../src/pipeline/fuse-body.js';
+import { KINDS } from '../../src/pipeline/kinds.js';
+import { LONGEST_BRIDGE, measureBody } from '../../src/pipeline/measure-solid.js';
+import { facetGraph } from '../../src/solid/facet-graph.js';
+import { facetRoles } from '../../src/solid/facet-roles.js';
+import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import { ceilingsOf, LEAST_CEILING, LEDGE } from '../../src/solid/overhang.js';
+import { InputError } from '../../src/units/faults.js';
+import { casterOf, ceilingsFrom, facetsOf, type Place, thinnestFrom } from '../support/independent-caster.js';
+import {
+  sensibleAdapter,
+  sensibleCoupling,
+  sensibleCoupon,
+  sensibleNut,
+  sensibleSleeve,
+} from '../support/sensible-sheets/index.js';
+
+let kernel: Kernel;
+beforeAll(async () => {
+  kernel = await createKernel();
+});
+
+type Sheet = Readonly<Record<string, unknown>> & { readonly printer: Readonly<Record<string, unknown>> };
+
+/** Sheets that pass their checks, drawn finely and without letters, with the designs made of them. */
+function passed(sheets: fc.Arbitrary<object>, numRuns: number): { sheet: Sheet; made: Design }[] {
+  return fc.sample(sheets as fc.Arbitrary<Sheet>, { numRuns, seed: 7 }).flatMap(({ mark: _, ...given }) => {
+    const sheet = { ...given, printer: { ...given.printer, chord_error: 0.02 } } as Sheet;
+    try {
+      const made = design(sheet);
+      return check(made).verdict === 'fail' ? [] : [{ sheet, made }];
+    } catch (error) {
+      if (error instanceof InputError) return [];
+      throw error;
+    }
+  });
+}
+
+/** What a place of the surface belongs to, by the sizes of the design alone. */
+function surfaceOf(made: Design, body: string) {
+  const sizes = made as { printed?: { thread?: { major: number } }; family?: { kind: string } };
+  const major = made.part === 'nut' && sizes.family?.kind !== 'holder' ? sizes.printed!.thread!.major / 2 : 0;
+  const plate = made.part === 'coupon' ? (body === 'scale' ? 1.2 : 0.8) : undefined;
+  const inThread = ({ at: [x, y], normal: [, , nz] }: Place) =>
+    plate === undefined
+      ? Math.hypot(x, y) < 1.01 * major + 0.05 && Math.abs(nz) < 0.9999
+      : Math.abs(nz) > 0.02 && Math.abs(nz) < 0.9999;
+  const isLetter = ({ at: [, , z], normal: [, , nz] }: Place) =>
+    plate !== undefined && z > plate + (Math.abs(nz) > 0.5 ? 1e-3 : -1e-3) && z < plate + 0.61;
+  const bounds = (place: Place) => {
+    const slope = Math.abs(place.normal[2]);
+    return !isLetter(place) && !(inThread(place) && slope > 0.05) && Math.abs(slope - Math.SQRT1_2) > 0.02;
+  };
+  return { inThread, isLetter, bounds };
+}
+
+it.each([
+  ['nuts', sensibleNut, 160],
+  ['adapters', sensibleAdapter, 100],
+  ['couplings', sensibleCoupling, 60],
+  ['sleeves', sensibleSleeve, 80],
+  ['coupons', sensibleCoupon, 12],
+] as const)(
+  'measures walls of %s within 0.05 mm and ceilings within 5 %% as an independent caster does',
+  (_, sheets, numRuns) => {
+    let bodies = 0;
+    for (const { sheet, made } of passed(sheets, numRuns)) {
+      for (const plan of kindOfDesign(KINDS, made).bodies(made)) {
+        const told = `${plan.recipe.name} of ${JSON.stringify(sheet)}`;
+        const from = { ...plan, body: fuseBody(kernel, plan.recipe), file: plan.recipe.name };
+        const caster = casterOf(from.body);
+        const facets = facetsOf(caster);
+        const { inThread, isLetter, bounds } = surfaceOf(made, plan.recipe.name);
+        const { layer } = plan.printer;
+        const { wall, ceilings } = measureBody(from);
+        const cast = thinnestFrom(caster, facets, {
+          rays: 4000,
+          seed: 3,
+          isWall: (one, other) => {
+            const upright = Math.abs(one.normal[2]) > 0.5;
+            if (!bounds(one) || !bounds(other) || (inThread(one) && inThread(other))) return false;
+            if (upright && (inThread(one) || inThread(other))) return false;
+            // a membrane is drilled through
+            return sheet.printer.bridging !== 'membrane' || !upright || Math.abs(one.at[2] - other.at[2]) > 1.5 * layer;
+          },
+        })!;
+        // nothing thinner is there, and what was found is there
+        expect(cast.thickness, told).toBeGreaterThan(wall!.thickness - 0.05);
+        expect(thicknessAt(caster, facets, wall!.at, wall!.thickness), told).toBeLessThan(0.05);
+        const up = plan.turnOver ? -1 : 1;
+        const isCeiling = (place: Place) => !inThread(place) && !isLetter(place);
+        const hung = ceilingsFrom(caster, facets, { up, layer, isCeiling });
+        const graph = facetGraph(from.body);
+        const all = ceilingsOf(graph, facetRoles(graph, plan.recipe.shape), {
+          turnOver: plan.turnOver ?? false,
+          layer,
+        });
+        expect(Math.abs(areaOf(hung) - areaOf(all)), told).toBeLessThan(0.05 * areaOf(all) + 0.5);
+        const open = hung.filter(
+          ({ area, bridge, ledge }) =>
+            area >= LEAST_CEILING && bridge > LONGEST_BRIDGE && (bridge < Infinity || ledge > LEDGE),
+        );
+        expect(Math.abs(areaOf(open) - areaOf(ceilings)), told).toBeLessThan(0.05 * areaOf(ceilings) + 1);
+        bodies++;
+      }
+    }
+    expect(bodies).toBeGreaterThan(numRuns / 4);
+  },
+);
+
+const areaOf = (ceilings: readonly { readonly area: number }[]) => ceilings.reduce((sum, { area }) => sum + area, 0);
+
+/** How far the independent caster is off a thickness at the place where it was found, along the best of the normals there. */
+function thicknessAt(
+  caster: ReturnType<typeof casterOf>,
+  facets: ReturnType<typeof facetsOf>,
+  at: readonly [number, number, number],
+  thickness: number,
+): number {
+  const here = facets.filter(({ corners: [a], normal }) => {
+    const off = normal.reduce((sum, n, axis) => sum + n * (at[axis]! - a[axis]!), 0);
+    return Math.abs(off) < 1e-3;
+  });
+  const ways = here.map(({ normal }) => normal);
+  const between = ways.flatMap((one, i) =>
+    ways.slice(i + 1, i + 40).map((other) => {
+      const sum = one.map((n, axis) => n + other[axis]!) as [number, number, number];
+      const length = Math.hypot(...sum);
+      return length < 1e-6 ? one : (sum.map((n) => n / length) as [number, number, number]);
+    }),
+  );
+  const offs = [...ways, ...between].map(([x, y, z]) => {
+    const hit = caster.first(at, [-x, -y, -z]);
+    return hit ? Math.abs(hit.distance - thickness) : Infinity;
+  });
+  return Math.min(Infinity, ...offs);
+}

@@ -28,6 +28,8 @@ const FLAT = 1 - 1e-6;
 const LONG = 1.5;
 /** Where something thin was found it is looked at more closely: in so many steps along each side of a facet. */
 const PLACES = 12;
+/** Facets whose normals stand more upright than this bound floors, which are as thick all over. */
+const LEVEL = 0.99;
 /** Share of the way from a facet's middle to a corner. */
 const NEAR_CORNER = 0.95;
 /** It is followed as long as it becomes thinner by this, mm. */
@@ -64,7 +66,8 @@ export function thinnestWall(mesh: FacetGraph, roles: Uint8Array, caster: RayCas
   }
   // a long facet may pass something near its ends, as a lying hole passes a bore
   for (let facet = 0; facet < roles.length; facet++) {
-    if (roles[facet] !== ROLE.plain || reachOf(mesh, facet) < 2 * LONG) continue;
+    if (roles[facet] !== ROLE.plain || Math.abs(mesh.normals[3 * facet + 2]!) > LEVEL) continue;
+    if (reachOf(mesh, facet) < 2 * LONG) continue;
     for (const at of endsOf(mesh, facet)) cast(rayAt(mesh, at, facet), facet);
   }
   for (const { at, reach, facets } of hollow) {

@@ -17,6 +17,7 @@ import { ADAPTER_CASES } from '../../test/parts/adapter/verdict-cases.js';
 import { COLLAR_CASES } from '../../test/parts/collar/verdict-cases.js';
 import { COUPLING_CASES } from '../../test/parts/coupling/verdict-cases.js';
 import { COUPON_CASES } from '../../test/parts/coupon/verdict-cases.js';
+import { END_HOLDER_CASES } from '../../test/parts/end-holder/verdict-cases.js';
 import { GAUGE_CASES } from '../../test/parts/gauge/verdict-cases.js';
 import { NUT_CASES } from '../../test/parts/nut/verdict-cases.js';
 import { SLEEVE_CASES } from '../../test/parts/sleeve/verdict-cases.js';
@@ -34,6 +35,7 @@ const CASES: Readonly<Record<string, VerdictCases>> = {
   coupling: COUPLING_CASES,
   sleeve: SLEEVE_CASES,
   collar: COLLAR_CASES,
+  'end-holder': END_HOLDER_CASES,
   coupon: COUPON_CASES,
   gauge: GAUGE_CASES,
 };

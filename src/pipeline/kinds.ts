@@ -2,6 +2,7 @@ import { adapterKind } from '../parts/adapter/index.js';
 import { collarKind } from '../parts/collar/index.js';
 import { couplingKind } from '../parts/coupling/index.js';
 import { couponKind } from '../parts/coupon/index.js';
+import { endHolderKind } from '../parts/end-holder/index.js';
 import { gaugeKind } from '../parts/gauge/index.js';
 import { nutKind } from '../parts/nut/index.js';
 import { sleeveKind } from '../parts/sleeve/index.js';
@@ -18,6 +19,7 @@ export const KINDS: readonly KnownKind[] = [
   knownKind(couplingKind),
   knownKind(sleeveKind),
   knownKind(collarKind),
+  knownKind(endHolderKind),
   knownKind(couponKind),
   knownKind(gaugeKind),
 ]

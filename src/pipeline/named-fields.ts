@@ -121,6 +121,7 @@ const OF_KIND: Readonly<Record<string, readonly NamedField[]>> = {
   coupling: [MOTOR, SCREW],
   sleeve: [MOTOR, SCREW],
   collar: [SCREW],
+  'end-holder': [SCREW],
   coupon: [SCREW],
   gauge: [SCREW],
 };

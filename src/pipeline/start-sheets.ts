@@ -8,6 +8,7 @@ import { ADAPTER_START } from './start-sheets/adapter.js';
 import { COLLAR_START } from './start-sheets/collar.js';
 import { COUPLING_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';
+import { END_HOLDER_START } from './start-sheets/end-holder.js';
 import { FLEET_START } from './start-sheets/fleet.js';
 import { GAUGE_START } from './start-sheets/gauge.js';
 import { FAMILY_STARTS, NUT_START } from './start-sheets/nut.js';
@@ -19,6 +20,7 @@ const SHEETS: Readonly<Record<StartKind, () => string>> = {
   coupling: () => COUPLING_START,
   sleeve: () => SLEEVE_START,
   collar: () => COLLAR_START,
+  'end-holder': () => END_HOLDER_START,
   coupon: () => COUPON_START,
   gauge: () => GAUGE_START,
   'split-nut': () => FAMILY_STARTS['split-nut'],

@@ -5,6 +5,7 @@ export const START_KINDS = [
   'coupling',
   'sleeve',
   'collar',
+  'end-holder',
   'coupon',
   'gauge',
   'split-nut',

@@ -84,6 +84,11 @@ export const SOURCES = {
     edition: '',
     note: 'Shoulders and heads of M5, M6 and M8 confirmed; tolerance of the length and the length series from memory.',
   },
+  'iso-15': {
+    title: 'ISO 15, Rolling bearings: radial bearings: boundary dimensions, general plan',
+    edition: '',
+    note: 'Sizes of 605, 606, 608, 625, 626, 629, 6000 to 6002 and 6200 to 6204 seen in two public tables; other rows and chamfers from memory.',
+  },
   'iso-273': { title: 'ISO 273, Clearance holes for bolts and screws', edition: '1979', note: 'Confirmed.' },
   'iso-4026': {
     title: 'ISO 4026, Hexagon socket set screws with flat point',

@@ -4,6 +4,7 @@ import { check } from '../../src/pipeline/check.js';
 import { design } from '../../src/pipeline/design.js';
 import { PLAIN, THREADED } from '../support/collar-sheets.js';
 import { PLAIN_COUPLING } from '../support/coupling-sheets.js';
+import { GUIDED, LOCATED, PRESSED } from '../support/end-holder-sheets.js';
 import { FAMILY_BASE, METAL } from '../support/family-sheet.js';
 import { changed, SOUND_NUT } from '../support/nut-sheets.js';
 import { CLAMP } from '../support/sleeve-sheets.js';
@@ -332,6 +333,23 @@ const ODD: readonly Odd[] = [
   ],
   ['a collar at 120 °C', THREADED, { duty: { temperature: 120 } }, { heat: 'no' }],
   ['a collar that rubs', PLAIN, { bearing: undefined }, { 'runs-on': 'but' }],
+  // end holders
+  [
+    'a bearing pressed into plastic that gets hot',
+    PRESSED,
+    { duty: { temperature: 80 }, fit: { pocket: '21.95 ± 0.01 mm' } },
+    { 'press-hot': 'no' },
+  ],
+  ['a bearing pressed in that carries along the screw', LOCATED, { held_by: 'press' }, { 'held-along': 'no' }],
+  ['a located screw on a rigid sleeve', LOCATED, { coupling: 'rigid' }, { 'locating-bearings': 'no' }],
+  [
+    'a hanging screw that nothing carries',
+    GUIDED,
+    { thrust_bearing: 'no', mounting: 'motor-above' },
+    { 'locating-bearings': 'no' },
+  ],
+  ['a bent screw that is held', GUIDED, { runout: 0.5 }, { 'screw-wobble': 'no' }],
+  ['a holder of nobody knows which coupling', GUIDED, { coupling: undefined }, { 'locating-bearings': 'not-told' }],
 ];
 
 const findings = (base: Tree, changes: Tree) => check(design(changed(base, changes)));
@@ -344,17 +362,18 @@ describe('odd sheets get no clean pass', () => {
     expect(words).toEqual(says);
   });
 
-  it.each([SOUND_NUT, PLATE, COUPLING, JOINT, SPLIT, PLAIN, THREADED].map((sheet) => [sheet.part, sheet] as const))(
-    'and the %s that they come from fails nowhere',
-    (_, sheet) => {
-      expect(findings(sheet, {}).checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
-    },
-  );
+  it.each(
+    [SOUND_NUT, PLATE, COUPLING, JOINT, SPLIT, PLAIN, THREADED, GUIDED, LOCATED].map(
+      (sheet) => [sheet.part, sheet] as const,
+    ),
+  )('and the %s that they come from fails nowhere', (_, sheet) => {
+    expect(findings(sheet, {}).checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
+  });
 
   it('covers every kind of part that carries load', () => {
     expect(ODD.length).toBeGreaterThanOrEqual(40);
     expect(new Set(ODD.map(([, { part }]) => part))).toEqual(
-      new Set(['nut', 'adapter', 'coupling', 'sleeve', 'collar']),
+      new Set(['nut', 'adapter', 'coupling', 'sleeve', 'collar', 'end-holder']),
     );
   });
 });

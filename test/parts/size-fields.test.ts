@@ -7,6 +7,7 @@ import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { fieldsAt } from '../../src/sheet/schema-keys.js';
 import { InputError } from '../../src/units/faults.js';
+import { END_HOLDERS } from '../support/end-holder-sheets.js';
 import { ADAPTERS, SLEEVES } from '../support/odd-sheets.js';
 import '../support/seed.js';
 import {
@@ -14,6 +15,7 @@ import {
   sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
+  sensibleEndHolder,
   sensibleGauge,
   sensibleNut,
   sensibleSleeve,
@@ -29,6 +31,7 @@ const SHEETS: Readonly<Record<string, readonly object[]>> = {
   couplings: drawn(sensibleCoupling),
   sleeves: [...Object.values(SLEEVES), ...drawn(sensibleSleeve)],
   collars: drawn(sensibleCollar),
+  'end holders': [...Object.values(END_HOLDERS), ...drawn(sensibleEndHolder)],
   coupons: drawn(sensibleCoupon),
   gauges: drawn(sensibleGauge),
 };

@@ -13,6 +13,7 @@ import {
   sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
+  sensibleEndHolder,
   sensibleGauge,
   sensibleNut,
   sensibleSleeve,
@@ -40,6 +41,7 @@ describe.each([
   ['couplings', sensibleCoupling, 8],
   ['sleeves', sensibleSleeve, 20],
   ['collars', sensibleCollar, 20],
+  ['end holders', sensibleEndHolder, 20],
   ['coupons', sensibleCoupon, 1],
   ['gauges', sensibleGauge, 1],
 ] as const)('%s', (_, sheets, numRuns) => {

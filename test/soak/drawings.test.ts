@@ -20,6 +20,7 @@ import {
   sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
+  sensibleEndHolder,
   sensibleGauge,
   sensibleNut,
   sensibleSleeve,
@@ -65,6 +66,7 @@ const KINDS_OF_SHEETS = {
   coupling: sensibleCoupling,
   sleeve: sensibleSleeve,
   collar: sensibleCollar,
+  'end-holder': sensibleEndHolder,
   coupon: sensibleCoupon,
   gauge: sensibleGauge,
 } as const;

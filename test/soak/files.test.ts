@@ -15,6 +15,7 @@ import {
   sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
+  sensibleEndHolder,
   sensibleGauge,
   sensibleNut,
   sensibleSleeve,
@@ -31,6 +32,7 @@ it.each([
   ['couplings', sensibleCoupling, 40],
   ['sleeves', sensibleSleeve, 40],
   ['collars', sensibleCollar, 40],
+  ['end holders', sensibleEndHolder, 40],
   ['coupons', sensibleCoupon, 8],
   ['gauges', sensibleGauge, 8],
 ] as const)('writes files of %s in which nobody finds anything to mend', async (_, sheets, numRuns) => {

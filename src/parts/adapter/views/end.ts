@@ -1,16 +1,16 @@
 import { outlineBounds } from '../../../solid/convex.js';
-import type { Outline } from '../../../solid/outline.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { rayReach } from '../../common/drawn/along-ray.js';
 import { flipped } from '../../common/drawn/flipped.js';
+import { angleOf, circleSeen, circleThrough } from '../../common/drawn/hole-circle.js';
 import { sectionPlanes } from '../../common/drawn/section-planes.js';
-import { arc, beyond, crossing, line, ring } from '../../common/drawn/strokes.js';
+import { arc, beyond, crossing, line } from '../../common/drawn/strokes.js';
 import { polar, rectangleOf } from '../../common/hole-pattern.js';
 import { pocketRadius } from '../../common/joints.js';
 import type { AskedView, Letter, Point, Stroke } from '../../part-views.js';
 import type { PatternHoles } from '../plan.js';
 import { adapterBody } from '../solid.js';
-import { angleOf, circleThrough, holeDiameter, type PlateInSight, patternsOf, placed } from './in-sight.js';
+import { holeDiameter, type PlateInSight, patternsOf, placed } from './in-sight.js';
 import { endSizes } from './sizes.js';
 
 /** Whether the carriage's face has something that the outer face does not show. */
@@ -63,13 +63,6 @@ function holeAxes(holes: PatternHoles, { print, outline }: PlateInSight, face: '
     }),
     ...(circle && !rectangleOf(holes) ? circleSeen(centres, print.across(circle), outline) : []),
   ];
-}
-
-/** The circle that holes stand on; where the plate does not hold all of it, a piece about each hole. */
-function circleSeen(centres: readonly Point[], radius: number, outline: Outline): Stroke[] {
-  const { min, max } = outlineBounds(outline);
-  if (Math.min(-min[0], -min[1], ...max) > radius) return [ring('centre', [0, 0], radius)];
-  return centres.map((centre) => arc('centre', [0, 0], radius, angleOf(centre) - 16, angleOf(centre) + 16));
 }
 
 /** Numbers beside the holes, as in the hole table. */

@@ -1,4 +1,5 @@
 import { circleOutline, type Outline, sidesFor } from '../../../solid/outline.js';
+import { angleOf } from '../../common/drawn/hole-circle.js';
 import { type SizeWay, spreadOf } from '../../common/drawn/spread.js';
 import { boreOf } from '../../common/joints.js';
 import { type PrintSizes, printSizes, TRUE_SIZES } from '../../common/print-sizes.js';
@@ -59,11 +60,6 @@ function apart(a: number, b: number): number {
   return Math.abs(((((a - b) % 360) + 540) % 360) - 180);
 }
 
-/** Direction of a point from the axis [degrees]. */
-export function angleOf([x, y]: Point): number {
-  return (Math.atan2(y, x) * 180) / Math.PI;
-}
-
 /** A point of the plan at these sizes. */
 export function placed([x, y]: Point, { across }: PrintSizes): Point {
   return [across(x), across(y)];
@@ -90,10 +86,4 @@ export function spanOf({ from, to, opens, blind }: PatternHoles, { along }: Prin
   const [low, high] = [along(from), along(to)];
   if (blind === undefined) return [low, high];
   return opens === 'low' ? [low, Math.min(high, low + along(blind))] : [Math.max(low, high - along(blind)), high];
-}
-
-/** Radius of the circle about the axis on which holes stand, before it is turned into a printed one; none where they do not. */
-export function circleThrough(centres: readonly Point[]): number | undefined {
-  const radius = Math.hypot(...centres[0]!);
-  return radius > 0 && centres.every((at) => Math.abs(Math.hypot(...at) - radius) < 1e-6) ? radius : undefined;
 }

@@ -1,11 +1,12 @@
 import type { Outline } from '../../../solid/outline.js';
 import { rayReach } from '../../common/drawn/along-ray.js';
 import { extremes } from '../../common/drawn/extremes.js';
+import { angleOf, circleThrough } from '../../common/drawn/hole-circle.js';
 import type { SizeWay } from '../../common/drawn/spread.js';
 import { polar, rectangleOf } from '../../common/hole-pattern.js';
 import type { Point, SizeMark } from '../../part-views.js';
 import type { PatternHoles, Step } from '../plan.js';
-import { angleOf, circleThrough, disc, holeDiameter, type PlateInSight, placed } from './in-sight.js';
+import { disc, holeDiameter, type PlateInSight, placed } from './in-sight.js';
 
 type Stated = Pick<SizeMark, 'name' | 'value' | 'spread'>;
 

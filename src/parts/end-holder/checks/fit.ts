@@ -1,0 +1,151 @@
+import { type Check, hard, notJudged, valued } from '../../../judge/check.js';
+import { PLASTIC_EXPANSION, thermalGrowth } from '../../../mechanics/print/thermal.js';
+import { interferenceWarm, pressStrain } from '../../../mechanics/shaft/press-fit.js';
+import { innerReach, widestShoulder } from '../../../standards/bearings/deep-groove.js';
+import { plain } from '../../../units/format.js';
+import { exactly, type Measured, shifted } from '../../../units/measured.js';
+import { holeResidual } from '../../common/residual.js';
+import type { EndHolderDesign } from '../dimensions.js';
+
+type HolderCheck = Check<EndHolderDesign>;
+
+/** Under a plate a bearing may lie so loose in its pocket, on the diameter. @source common-practice */
+const SLACK = 0.15;
+
+/** A pocket that is too tight cracks or pinches the ring; one that is too wide holds nothing. */
+const pocketFit: HolderCheck = {
+  id: 'pocket-fit',
+  group: 'bearing',
+  question: 'goes-in',
+  title: 'Bearing over pocket, on the diameter',
+  unit: 'mm',
+  source: 'common practice',
+  moves: 'fit.interference, fit.pocket, held_by, material',
+  run: ({ bearing, interference, heldBy, material, finished }) => {
+    if (!bearing || !interference) return undefined;
+    const most = pressStrain(material.creep.strain) * bearing.outside;
+    const press = heldBy === 'press';
+    const words = `pocket ${plain(finished.pocket!.diameter, 2)} mm for ${plain(bearing.outside, 2)} mm; ${material.name} takes ${plain(most, 3)} mm for good`;
+    const cure =
+      interference.most > most
+        ? '; print the pocket, measure it, and set fit.interference by it'
+        : press && interference.least < 0
+          ? '; print the pocket, measure it and write fit.pocket, or hold the bearing by a plate (held_by: plate)'
+          : '';
+    return valued(
+      interference,
+      `${words}${cure}`,
+      press ? hard({ min: 0, max: most }) : { pass: { min: -SLACK, max: most }, fail: { max: most } },
+    );
+  },
+};
+
+/** Plastic grows away from steel when it warms. */
+const pressHot: HolderCheck = {
+  id: 'press-hot',
+  group: 'bearing',
+  question: 'holds',
+  title: 'Press fit that is left at its hottest',
+  unit: 'mm',
+  source: 'derived: difference of expansions',
+  limits: hard({ min: 0 }),
+  moves: 'duty.temperature, fit.interference, held_by',
+  grave: true,
+  run: ({ bearing, interference, heldBy, duty }) => {
+    if (!bearing || !interference || heldBy !== 'press') return undefined;
+    if (duty.temperature === undefined) return notJudged('duty.temperature');
+    const { temperature } = duty;
+    const left = (of: number, expansion: number) =>
+      interferenceWarm({
+        interference: of,
+        diameter: bearing.outside,
+        growth: thermalGrowth({ temperature, expansion }),
+      });
+    const { least, likely, most } = PLASTIC_EXPANSION;
+    const [mild, strong] = temperature < 20 ? [most, least] : [least, most];
+    const value: Measured = {
+      least: left(interference.least, strong),
+      likely: left(interference.likely, likely),
+      most: left(interference.most, mild),
+    };
+    const cure = value.least < 0 ? '; a plate over the outer ring holds it whatever the heat (held_by: plate)' : '';
+    return valued(
+      value,
+      `of ${plain(interference.likely, 3)} mm, ${plain(value.likely, 3)} mm are left at ${plain(temperature, 0)} °C${cure}`,
+    );
+  },
+};
+
+/** The outer ring is backed, the inner one is clear. */
+const shoulder: HolderCheck = {
+  id: 'shoulder',
+  group: 'bearing',
+  question: 'turns',
+  title: 'Opening of the shoulder behind the outer ring',
+  unit: 'mm',
+  source: 'common practice',
+  moves: 'fit.shoulder, bearing.chamfer',
+  run: (design) => {
+    const { bearing, finished } = design;
+    if (!bearing) return undefined;
+    const [least, most] = [innerReach(bearing), widestShoulder(bearing)];
+    const value = shifted(holeResidual(design, finished.bore), finished.bore);
+    const cure =
+      value.least < least
+        ? '; open it, or the inner ring rubs'
+        : value.most > most
+          ? '; make it narrower, so that it backs the ring past its chamfer'
+          : '';
+    return valued(
+      value,
+      `clears what turns up to ${plain(least, 2)} mm, backs the outer ring below ${plain(most, 2)} mm${cure}`,
+      hard({ min: least, max: most }),
+    );
+  },
+};
+
+/** Play of screw and bore by what the holder is for, on the diameter. @source common-practice */
+const PLAYS = {
+  bearing: { pass: { min: 0, max: 0.35 }, fail: { min: 0 } },
+  bush: { pass: { min: 0.1, max: 0.5 }, fail: { min: 0 } },
+  ring: { pass: { min: 1, max: 4 }, fail: { min: 0.5 } },
+} as const;
+
+/** A screw that binds in its end, or rattles. */
+const screwFit: HolderCheck = {
+  id: 'screw-fit',
+  group: 'bearing',
+  question: 'goes-in',
+  title: 'Play of the screw in what holds it, on the diameter',
+  unit: 'mm',
+  source: 'common practice',
+  moves: 'bearing, bore, turned_end, screw.major',
+  run: (design) => {
+    const play = screwPlay(design);
+    const { bearing, role } = design;
+    const limits = bearing ? PLAYS.bearing : role === 'free' ? PLAYS.ring : PLAYS.bush;
+    const cure =
+      play.least < limits.pass.min
+        ? '; take a larger bore or bearing, or turn the end of the screw down (turned_end)'
+        : play.most > limits.pass.max
+          ? '; take a smaller one'
+          : '';
+    const what = bearing ? 'in the bearing' : 'in its bore';
+    return valued(play, `the screw of ${plain(design.held.diameter.likely, 2)} mm ${what}${cure}`, limits);
+  },
+};
+
+/** Room between the screw, which may be as thin as its class allows, and what holds it, on the diameter. */
+export function screwPlay(design: EndHolderDesign): Measured {
+  const { bearing, finished, held } = design;
+  const bore = bearing ? exactly(bearing.bore) : shifted(holeResidual(design, finished.bore), finished.bore);
+  const { least, likely, most } = held.diameter;
+  return {
+    least: bore.least - most,
+    likely: bore.likely - likely,
+    most: bore.most - Math.min(least, held.thinnest ?? least),
+  };
+}
+
+/** Whether a bearing or bush goes in and stays in. */
+export const FIT_CHECKS: readonly HolderCheck[] = [pocketFit, screwFit, shoulder, pressHot];

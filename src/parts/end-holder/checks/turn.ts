@@ -1,0 +1,209 @@
+import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { columnLoad } from '../../../mechanics/column.js';
+import { endSideForce } from '../../../mechanics/end-side-force.js';
+import { REFERENCE_TEMPERATURE, STEEL_EXPANSION } from '../../../mechanics/print/thermal.js';
+import { whirlSpeed } from '../../../mechanics/whirl.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import type { EndHolderDesign } from '../dimensions.js';
+import { screwPlay } from './fit.js';
+
+type HolderCheck = Check<EndHolderDesign>;
+const about = { group: 'axis', question: 'turns', source: 'common practice' } as const;
+
+/** A bush or bearing with less play than this leads the screw sideways, on the diameter. @source common-practice */
+const LEADS = 0.1;
+
+/** A screw that is led at motor, nut and end has more supports than it can follow. */
+const overConstraint: HolderCheck = {
+  ...about,
+  id: 'over-constraint',
+  title: 'Supports that are too many',
+  unit: '',
+  limits: soft({ max: 0 }, { max: 1 }),
+  moves: 'nut, coupling, role, bore',
+  run: (design) => {
+    const { role, coupling, nut } = design;
+    if (role === 'free') return told('pass', 'a guard ring leads nothing');
+    const missing = [...(coupling === undefined ? ['coupling'] : []), ...(nut === undefined ? ['nut'] : [])];
+    if (missing.length > 0) return notJudged(...missing);
+    const stiff = [
+      ...(coupling === 'flexible' ? [] : [`${coupling} coupling`]),
+      ...(nut === 'rigid' ? ['rigid nut'] : []),
+      ...(screwPlay(design).least < LEADS ? ['holder without play'] : []),
+    ];
+    const excess = Math.max(0, stiff.length - 1);
+    const cure = excess > 0 ? '; let the nut float, take a coupling that gives, or a guard ring (role: free)' : '';
+    return valued(exactly(excess), `${stiff.length === 0 ? 'nothing' : stiff.join(', ')} leads the screw${cure}`);
+  },
+};
+
+/** Exactly one place carries the screw along its axis. */
+const locating: HolderCheck = {
+  ...about,
+  id: 'locating-bearings',
+  question: 'holds',
+  title: 'Places that carry the screw along its axis',
+  unit: '',
+  limits: hard({ min: 1, max: 1 }),
+  moves: 'role, coupling, thrust_bearing, mounting',
+  grave: true,
+  run: ({ role, coupling, thrustBearing, mounting }) => {
+    const missing = [
+      ...(coupling === undefined ? ['coupling'] : []),
+      ...(coupling === 'disc' && mounting === undefined ? ['mounting'] : []),
+    ];
+    if (missing.length > 0) return notJudged(...missing);
+    const places = [
+      ...(role === 'locating' ? ['this holder'] : []),
+      ...(thrustBearing ? ['the thrust bearing at the motor end'] : []),
+      ...(coupling === 'rigid' ? ["the motor's own bearing, through the rigid sleeve"] : []),
+      ...(coupling === 'disc' && mounting === 'motor-below'
+        ? ['the disc on which the screw stands, downwards only']
+        : []),
+    ];
+    const count = places.length;
+    const cure =
+      count > 1
+        ? '; they fight each other when the screw warms: keep one'
+        : count === 0
+          ? '; nothing keeps it: a thrust bearing and a collar at the motor end, or role: locating here'
+          : '';
+    return valued(exactly(count), `${count === 0 ? 'none' : places.join(' and ')}${cure}`);
+  },
+};
+
+/** A bent screw that is held at its end sends its run-out to the nut. */
+const wobble: HolderCheck = {
+  ...about,
+  id: 'screw-wobble',
+  title: 'Run-out that the holder forces straight',
+  unit: 'mm',
+  moves: 'runout, role, bore, nut_gap',
+  run: (design) => {
+    const { role, runout } = design;
+    if (runout === undefined) return notJudged('runout');
+    const forced = Math.max(0, runout - screwPlay(design).likely / 2);
+    if (role === 'free')
+      return valued(
+        exactly(forced),
+        `the end swings ${plain(runout, 2)} mm to each side${forced > 0 ? ' and strikes the ring; take a wider one' : ''}`,
+        hard({ max: 0 }),
+      );
+    const force = sideForce(design, forced);
+    const cure = forced > 0.05 ? '; leave the end free (role: free), or straighten the screw' : '';
+    return valued(
+      exactly(forced),
+      `run-out ${plain(runout, 2)} mm${force === undefined ? '' : `, ${plain(force, 1)} N sideways on the nut at the end of its travel`}${cure}`,
+      soft({ max: 0.05 }, { max: 0.15 }),
+    );
+  },
+};
+
+function sideForce({ screw, nut_gap, duty }: EndHolderDesign, runout: number): number | undefined {
+  if (nut_gap === undefined || nut_gap === 0 || duty.span === undefined || duty.span <= nut_gap) return undefined;
+  return endSideForce({
+    rootDiameter: screw.minor.likely,
+    runout,
+    toHolder: nut_gap,
+    toMotor: duty.span - nut_gap,
+  });
+}
+
+/** Room that the nut leaves at the end of travel: of a ring in mm, else in screw diameters. @source common-practice */
+const GAPS = { ring: 5, loose: 3, fitted: 8 };
+
+/** Near its holder a screw cannot bend any more. */
+const nutDistance: HolderCheck = {
+  ...about,
+  id: 'nut-distance',
+  title: 'From the nut to the holder at the end of travel',
+  unit: 'mm',
+  moves: 'nut_gap, nut, bore',
+  run: (design) => {
+    const { role, nut_gap: gap, nut, held } = design;
+    if (gap === undefined) return notJudged('nut_gap');
+    const fitted = screwPlay(design).least < LEADS && nut !== 'floating';
+    const least = role === 'free' ? GAPS.ring : (fitted ? GAPS.fitted : GAPS.loose) * held.diameter.likely;
+    const cure =
+      gap < least ? '; the end of travel goes tight: stop the axis sooner, or give nut or end more play' : '';
+    return valued(
+      exactly(gap),
+      `${plain(least, 0)} mm are wanted ${role === 'free' ? 'before a guard ring' : fitted ? 'with a screw that is led closely' : 'with play at nut or end'}${cure}`,
+      soft({ min: least }),
+    );
+  },
+};
+
+/** Play along the screw that frame and heat need beside its growth, mm. @source common-practice */
+const END_PLAY = 0.5;
+
+/** A warm screw is longer. */
+const endRoom: HolderCheck = {
+  ...about,
+  id: 'end-room',
+  title: 'Room along the screw that is left when it is warm',
+  unit: 'mm',
+  limits: soft({ min: END_PLAY }, { min: 0 }),
+  moves: 'end_room, duty.span, duty.temperature',
+  run: ({ role, end_room: room, duty: { span, temperature } }) => {
+    if (role === 'locating') return undefined;
+    const missing = [
+      ...(room === undefined ? ['end_room'] : []),
+      ...(span === undefined ? ['duty.span'] : []),
+      ...(temperature === undefined ? ['duty.temperature'] : []),
+    ];
+    if (room === undefined || span === undefined || temperature === undefined) return notJudged(...missing);
+    const growth = STEEL_EXPANSION * span * Math.max(0, temperature - REFERENCE_TEMPERATURE);
+    const left = room - growth;
+    const cure = left < END_PLAY ? '; shorten the end, or take away what stops it' : '';
+    return valued(exactly(left), `it grows by ${plain(growth, 2)} mm${cure}`);
+  },
+};
+
+/** What asks for a held end: sag from so many diameters on, and shares of whirl and buckling. @source common-practice */
+const NEED = { diameters: 40, whirl: 0.6, column: 0.5 };
+
+/** Whether the end wants holding at all: below 1 a free one does as well. */
+const needed: HolderCheck = {
+  ...about,
+  id: 'holding-needed',
+  title: 'How much the screw asks for a held end',
+  unit: '',
+  moves: 'role, duty.span, duty.feed, duty.load, mounting',
+  trifle: true,
+  run: ({ role, screw, mounting, duty }) => {
+    const { span, feed, load } = duty;
+    const missing = [
+      ...(mounting === undefined ? ['mounting'] : []),
+      ...(span === undefined ? ['duty.span'] : []),
+      ...(feed === undefined ? ['duty.feed'] : []),
+      ...(load === undefined ? ['duty.load'] : []),
+    ];
+    if (mounting === undefined || span === undefined || feed === undefined || load === undefined)
+      return notJudged(...missing);
+    const bar = { rootDiameter: screw.leastRoot.cut, span, ends: 'fixed-free' } as const;
+    const asks: readonly (readonly [string, number])[] = [
+      ['its sag', mounting === 'horizontal' ? span / (NEED.diameters * screw.major.likely) : 0],
+      ['its speed', (60 * feed) / screw.lead / (NEED.whirl * whirlSpeed(bar))],
+      ['its load', load / (NEED.column * columnLoad(bar))],
+    ];
+    const [what, most] = asks.reduce((a, b) => (b[1] > a[1] ? b : a));
+    const free = role === 'free';
+    const cure = free
+      ? most > 1
+        ? '; hold it (role: guiding)'
+        : ''
+      : most < 1
+        ? '; a short stiff screw runs better with its end free: a guard ring (role: free)'
+        : '';
+    return valued(
+      exactly(most),
+      `${what} asks most, ${plain(100 * most, 0)} % of where an end is held${cure}`,
+      free ? soft({ max: 1 }, { max: 1 / NEED.whirl }) : soft({ min: 1 }),
+    );
+  },
+};
+
+/** Whether the screw turns freely in all that holds it. */
+export const TURN_CHECKS: readonly HolderCheck[] = [overConstraint, wobble, nutDistance, endRoom, needed, locating];

@@ -1,0 +1,96 @@
+import * as z from 'zod';
+import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
+import { partName } from '../../sheet/sections/common.js';
+import { dutySection } from '../../sheet/sections/duty.js';
+import { patternSection } from '../../sheet/sections/holes.js';
+import { limitsSection } from '../../sheet/sections/limits.js';
+import { materialSection } from '../../sheet/sections/material.js';
+import { printerSection } from '../../sheet/sections/printer.js';
+import { screwSection } from '../../sheet/sections/screw.js';
+
+const size = quantity('length', { above: 0, most: 300 });
+
+const bearingSection = orShort(
+  map({
+    designation: z
+      .union([z.string(), z.number()], 'must be a designation such as 608')
+      .transform(String)
+      .optional()
+      .describe('by ISO 15: 608, 625, 6900'),
+    bore: quantity('length', { least: 2, most: 60 }, 'of the inner ring').optional(),
+    outside: quantity('length', { least: 4, most: 120 }, 'of the outer ring').optional(),
+    width: quantity('length', { least: 1, most: 60 }, 'of the rings').optional(),
+    chamfer: quantity('length', { least: 0.05, most: 3 }, 'least chamfer of the rings').optional(),
+  }),
+  (short) => ({ designation: short }),
+  'quantity',
+);
+
+/** Sheet of an end holder: what the far end of a screw runs in. */
+export const endHolderSchema = map({
+  part: z.literal('end-holder', 'must be end-holder'),
+  name: partName,
+  role: word(
+    ['free', 'guiding', 'locating'],
+    'free: a guard ring that touches nothing; guiding: carries sideways alone; locating: carries along the screw too',
+  ),
+  screw: screwSection,
+  turned_end: reading('length', { least: 2, most: 60 }, 'of the screw, held in place of its crests').optional(),
+  bearing: bearingSection.optional().describe('a deep-groove ball bearing; without it the screw runs in a plain bush'),
+  held_by: word(['press', 'plate'], 'what keeps the bearing in its pocket').optional(),
+  bore: quantity('length', { least: 2, most: 80 }, 'finished, of a bush or a guard ring').optional(),
+  fit: map({
+    interference: quantity('length', { least: -0.5, most: 0.5 }, 'bearing over pocket, on the diameter').optional(),
+    pocket: reading(
+      'length',
+      { least: 4, most: 120 },
+      'as measured on a print of it, in place of what is expected',
+    ).optional(),
+    shoulder: quantity('length', { above: 0, most: 120 }, 'opening behind the outer ring').optional(),
+  }).optional(),
+  body: map({
+    length: size.optional().describe('along x'),
+    width: size.optional().describe('along y'),
+    thickness: size.optional().describe('from the frame to the outer face'),
+    cover: size.optional().describe('thickness of the plate over the bearing'),
+  }).optional(),
+  holes: patternSection.describe('to the frame'),
+  frame: map({
+    thickness: quantity('length', { above: 0, most: 200 }, 'of what the screws go through').optional(),
+  }).optional(),
+  mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is').optional(),
+  coupling: word(
+    ['rigid', 'disc', 'flexible'],
+    'at the motor: rigid sleeve, disc between the shaft ends, or one that gives along and across',
+  ).optional(),
+  thrust_bearing: word(
+    ['yes', 'no'],
+    'a bearing and collar at the motor end carry the screw along its axis',
+  ).optional(),
+  nut: word(['rigid', 'floating'], 'how the nut sits on its carriage').optional(),
+  runout: quantity(
+    'length',
+    { least: 0, most: 5 },
+    'of the screw at this end: half of what a dial shows in a turn',
+  ).optional(),
+  nut_gap: quantity('length', { least: 0, most: 1000 }, 'from the nut to the holder at the end of travel').optional(),
+  end_room: quantity('length', { least: 0, most: 100 }, 'along the screw, before something stops its end').optional(),
+  calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
+  material: materialSection.optional(),
+  printer: printerSection.optional(),
+  duty: dutySection.optional(),
+  limits: limitsSection.optional(),
+}).superRefine((sheet, context) => {
+  const refuse = (path: string[], message: string) => context.addIssue({ code: 'custom', path, message });
+  const { role, bearing } = sheet;
+  if (role === 'free' && bearing !== undefined) refuse(['bearing'], 'a guard ring touches nothing; use role: guiding');
+  if (role === 'locating' && bearing === undefined)
+    refuse(['bearing'], 'is missing; a plain bush carries nothing along the screw');
+  if (bearing !== undefined && sheet.bore !== undefined) refuse(['bore'], 'belongs to a bush or a guard ring');
+  if (bearing === undefined)
+    for (const field of ['held_by', 'fit'] as const)
+      if (sheet[field] !== undefined) refuse([field], 'belongs to a bearing');
+  if (sheet.body?.cover !== undefined && sheet.held_by !== 'plate')
+    refuse(['body', 'cover'], 'belongs to held_by: plate');
+});
+export type EndHolderSheet = z.output<typeof endHolderSchema>;

@@ -1,0 +1,24 @@
+import { circleThrough } from '../common/drawn/hole-circle.js';
+import { rectangleOf } from '../common/hole-pattern.js';
+import type { Sizes } from '../part-kind.js';
+import type { HolderPlan } from './plan.js';
+
+/** Sizes of a holder by their names. */
+export function namedSizes({ length, width, thickness, bore, pocket, holes, cover }: HolderPlan): Sizes {
+  const rectangle = rectangleOf(holes);
+  const radius = circleThrough(holes.centres);
+  return {
+    length,
+    width,
+    thickness,
+    bore,
+    ...(pocket ? { pocket_diameter: pocket.diameter, pocket_depth: pocket.depth } : {}),
+    hole_diameter: holes.diameter,
+    ...(rectangle
+      ? { holes_along_x: rectangle.along_x, holes_along_y: rectangle.along_y }
+      : radius && holes.centres.length > 1
+        ? { hole_circle: 2 * radius }
+        : {}),
+    ...(cover ? { cover_thickness: cover.thickness, cover_bore: cover.bore } : {}),
+  };
+}

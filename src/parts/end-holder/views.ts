@@ -1,0 +1,256 @@
+import { loftConvex } from '../../solid/convex-loft.js';
+import { circleOutline, sidesFor } from '../../solid/outline.js';
+import { plain } from '../../units/format.js';
+import { angleOf, circleSeen, circleThrough } from '../common/drawn/hole-circle.js';
+import { screwBar } from '../common/drawn/screw-bar.js';
+import { sectionPlanes } from '../common/drawn/section-planes.js';
+import { type SizeWay, spreadOf } from '../common/drawn/spread.js';
+import { beyond, crossing, line } from '../common/drawn/strokes.js';
+import { polar, rectangleOf } from '../common/hole-pattern.js';
+import type { AskedView, Companion, HoleRow, Letter, PartViews, Point, SizeChoice, SizeMark } from '../part-views.js';
+import type { EndHolderDesign } from './dimensions.js';
+import { type HolderPlan, mouthRadius, shoulderHeight } from './plan.js';
+import { endHolderBodies, holderOutline } from './solid.js';
+
+/** How far the screw stands out of the holder in a picture, in its diameters. */
+const BEYOND = 2;
+const CHORD = 0.01;
+
+/** A holder at the sizes of one choice, with what several views ask of it. */
+interface InSight {
+  readonly design: EndHolderDesign;
+  readonly choice: SizeChoice;
+  readonly plan: HolderPlan;
+  readonly spread: (size: number, way: SizeWay) => { spread?: number };
+}
+
+/** What a drawing and the page show of an end holder: a section, its outer face, the plate over its bearing, and the screw. */
+export function endHolderViews(design: EndHolderDesign, choice: SizeChoice): PartViews {
+  const plan = design[choice];
+  const sight: InSight = { design, choice, plan, spread: spreadOf(design, choice) };
+  const { name, finished } = design;
+  return {
+    side: sideView(sight),
+    end: endView(sight),
+    ...(plan.cover ? { further: [coverView(sight, plan.cover)] } : {}),
+    holes: holeRows(sight),
+    notes: notesOf(design),
+    material: design.material.name,
+    companions: companionsOf(design),
+    ...(finished.cover
+      ? {
+          inUse: { [`${name}-cover`]: { by: [0, 0, standsAt(design)] } },
+          apart: { [`${name}-cover`]: [0, 0, 2 * finished.thickness] as const },
+        }
+      : {}),
+    cutTowards: 0,
+  };
+}
+
+/** The plate lies on the bearing, which stands a little proud. */
+function standsAt({ printed, bearing }: EndHolderDesign): number {
+  return (shoulderHeight(printed) ?? 0) + (bearing?.width ?? 0);
+}
+
+/** The section through the axis, +Z to the left, +X on top. */
+function sideView({ plan, design, choice, spread }: InSight): AskedView {
+  const { length, thickness, pocket, bore, chamfer } = plan;
+  const floor = shoulderHeight(plan);
+  const along = (name: string, value: number, from: Point, to: Point, side: 'above' | 'below'): SizeMark => ({
+    name,
+    value,
+    ...spread(value, 'along'),
+    from,
+    to,
+    side,
+  });
+  const across = (name: string, value: number, z: number, side: 'left' | 'right'): SizeMark => ({
+    name,
+    value,
+    sign: '⌀',
+    ...spread(value, 'inside'),
+    from: [-z, -value / 2],
+    to: [-z, value / 2],
+    side,
+  });
+  return {
+    title: 'Section A–A',
+    solid: {
+      bodies: [endHolderBodies(design, choice)[0]!.recipe.shape],
+      sight: { kind: 'section', planes: [0, 180] },
+    },
+    strokes: [line('centre', [beyond(thickness), 0], [-thickness - beyond(thickness), 0])],
+    sizes: [
+      along('thickness', thickness, [0, -length / 2], [-thickness, -length / 2], 'below'),
+      across('bore', bore, pocket ? 0 : chamfer, 'right'),
+      ...(pocket && floor !== undefined
+        ? [
+            across('pocket_diameter', pocket.diameter, thickness - pocket.leadIn, 'left'),
+            along(
+              'pocket_depth',
+              pocket.depth,
+              [-thickness, mouthRadius(pocket)],
+              [-floor, pocket.diameter / 2],
+              'above',
+            ),
+          ]
+        : []),
+    ],
+    letters: [],
+  };
+}
+
+/** The outer face. */
+function endView({ plan, design, choice, spread }: InSight): AskedView {
+  const { length, width, holes } = plan;
+  const [first, last] = [holes.centres[0]!, farthest(holes.centres)];
+  const rectangle = rectangleOf(holes);
+  const radius = circleThrough(holes.centres);
+  const [dx, dy] = polar(holes.diameter / 2, 45);
+  const size = (name: string, value: number, way: SizeWay): Pick<SizeMark, 'name' | 'value' | 'spread'> => ({
+    name,
+    value,
+    ...spread(value, way),
+  });
+  const out = beyond(Math.min(length, width));
+  const sizes: SizeMark[] = [
+    {
+      ...size('length', length, 'outside'),
+      from: [-length / 2, -width / 4],
+      to: [length / 2, -width / 4],
+      side: 'below',
+    },
+    { ...size('width', width, 'outside'), from: [-length / 4, -width / 2], to: [-length / 4, width / 2], side: 'left' },
+    {
+      ...size('hole_diameter', holes.diameter, 'inside'),
+      sign: holes.centres.length > 1 ? `${holes.centres.length} × ⌀` : '⌀',
+      from: last,
+      to: [last[0] + dx, last[1] + dy],
+      side: 'leader',
+    },
+    ...(rectangle ? distances(rectangle, size) : []),
+    ...(radius && !rectangle && holes.centres.length > 1
+      ? [
+          {
+            ...size('hole_circle', 2 * radius, 'outside'),
+            sign: '⌀',
+            after: 'circle',
+            from: [0, 0] as const,
+            to: polar(radius, angleOf(first) - 15),
+            side: 'leader' as const,
+          },
+        ]
+      : []),
+  ];
+  return {
+    title: 'Outer face',
+    solid: { bodies: [endHolderBodies(design, choice)[0]!.recipe.shape], sight: { kind: 'end', from: 1 } },
+    strokes: [
+      ...holes.centres.flatMap((at) => crossing(at, holes.diameter / 2 + beyond(holes.diameter))),
+      ...(radius && !rectangle ? circleSeen(holes.centres, radius, holderOutline(plan, CHORD)) : []),
+      line('centre', [-length / 2 - out, 0], [length / 2 + out, 0]),
+      line('centre', [0, -width / 2 - out], [0, width / 2 + out]),
+    ],
+    sizes,
+    planes: sectionPlanes([0, 180], () => length / 2),
+    letters: numbers(plan),
+  };
+}
+
+function distances(
+  { along_x, along_y }: { readonly along_x: number; readonly along_y: number },
+  size: (name: string, value: number, way: SizeWay) => Pick<SizeMark, 'name' | 'value' | 'spread'>,
+): SizeMark[] {
+  const [x, y] = [along_x / 2, along_y / 2];
+  return [
+    { ...size('holes_along_x', along_x, 'outside'), from: [-x, y], to: [x, y], side: 'above' },
+    { ...size('holes_along_y', along_y, 'outside'), from: [x, -y], to: [x, y], side: 'right' },
+  ];
+}
+
+/** The plate over the bearing, cut along its length. */
+function coverView({ plan, design, choice, spread }: InSight, cover: NonNullable<HolderPlan['cover']>): AskedView {
+  const { thickness, bore } = cover;
+  return {
+    title: 'Plate over the bearing, outline and holes as the body',
+    solid: {
+      bodies: [endHolderBodies(design, choice)[1]!.recipe.shape],
+      sight: { kind: 'section', planes: [0, 180] },
+    },
+    strokes: [line('centre', [beyond(plan.length), 0], [-thickness - beyond(plan.length), 0])],
+    sizes: [
+      {
+        name: 'cover_thickness',
+        value: thickness,
+        ...spread(thickness, 'along'),
+        from: [0, -plan.length / 2],
+        to: [-thickness, -plan.length / 2],
+        side: 'below',
+      },
+      {
+        name: 'cover_bore',
+        value: bore,
+        sign: '⌀',
+        ...spread(bore, 'inside'),
+        from: [0, -bore / 2],
+        to: [0, bore / 2],
+        side: 'right',
+      },
+    ],
+    letters: [],
+  };
+}
+
+/** The hole farthest up and to the right. */
+function farthest(centres: readonly Point[]): Point {
+  return centres.reduce((best, one) => (one[0] + one[1] > best[0] + best[1] + 1e-6 ? one : best));
+}
+
+/** Numbers beside the holes, as in the hole table. */
+function numbers({ holes }: HolderPlan): Letter[] {
+  return holes.centres.map((at, i) => ({
+    at,
+    text: `${i + 1}`,
+    away: polar(1, angleOf(at) + 140),
+    around: holes.diameter / 2,
+    small: true,
+  }));
+}
+
+function holeRows({ plan: { holes }, design: { pattern } }: InSight): HoleRow[] {
+  return holes.centres.map((at, i) => ({
+    label: `${i + 1}`,
+    at,
+    diameter: holes.diameter,
+    note: `${pattern.screw ?? 'no listed screw'}, through`,
+  }));
+}
+
+function notesOf({ bearing, heldBy, held, role, finished }: EndHolderDesign): string[] {
+  const screw = `⌀${plain(held.diameter.likely, 2)}`;
+  if (!bearing)
+    return [
+      role === 'free' ? `Guard ring around a screw of ${screw}: it touches nothing` : `Bush for a screw of ${screw}`,
+      `Both mouths broken ${plain(finished.chamfer, 2)} × 45°`,
+    ];
+  const { leadIn } = finished.pocket!;
+  return [
+    `Bearing ${bearing.name}, ${heldBy === 'plate' ? 'held by the plate over its outer ring' : `pressed in; mouth opened ${plain(leadIn, 2)} × 30°`}; screw of ${screw}`,
+  ];
+}
+
+/** The screw through the holder, and the bearing in it. */
+function companionsOf(design: EndHolderDesign): Companion[] {
+  const { screw, held, printed, bearing, printer } = design;
+  const far = BEYOND * held.diameter.likely;
+  const floor = shoulderHeight(printed);
+  const bar = screwBar(screw, { from: -far, to: printed.thickness + far / 2, chordError: printer.chordError });
+  if (!bearing || floor === undefined) return [bar];
+  const radius = printed.pocket!.diameter / 2;
+  const disc = circleOutline({ radius, sides: sidesFor(radius, CHORD) });
+  const levels = [
+    [floor, 0],
+    [floor + bearing.width, 0],
+  ] as const;
+  return [bar, { name: `bearing ${bearing.name}`, mesh: loftConvex(disc, levels) }];
+}

@@ -1,0 +1,126 @@
+import { describe, expect, it } from 'vitest';
+import { check } from '../../../src/pipeline/check.js';
+import { design } from '../../../src/pipeline/design.js';
+import { makePart } from '../../../src/pipeline/make.js';
+import { startSheet } from '../../../src/pipeline/start-sheets.js';
+import { InputError } from '../../../src/units/faults.js';
+import { BUSH, END_HOLDERS, GUIDED, LOCATED, PRESSED, RING } from '../../support/end-holder-sheets.js';
+import { changed } from '../../support/nut-sheets.js';
+
+type Tree = { readonly [key: string]: unknown };
+const rowOf = (sheet: Tree, id: string) => check(design(sheet)).checks.find((row) => row.id === id)!;
+const sizesOf = (sheet: Tree) => design(sheet).dimensions.finished as Readonly<Record<string, number>>;
+
+describe('an end holder', () => {
+  it.each([...Object.entries(END_HOLDERS), ['start sheet', startSheet('end-holder')]] as const)(
+    'of the kind %s comes out closed, sized right and mating',
+    async (_, sheet) => {
+      const { report } = await makePart(sheet);
+      const solid = report.checks.filter(({ id }) => id.startsWith('solid-'));
+      expect(solid.length).toBeGreaterThan(3);
+      expect(solid.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
+      for (const { closed } of report.bodies) expect(closed).toBe(true);
+    },
+  );
+
+  // common practice: bush 0.15 to 0.30 over the largest outside, 1.0 to 1.5 diameters long; guard ring 1.0 to 2.0 wider
+  it('gives a bush and a ring their usual room', () => {
+    const bush = sizesOf(BUSH);
+    expect(bush.bore! - 7.88).toBeGreaterThanOrEqual(0.15);
+    expect(bush.bore! - 7.88).toBeLessThanOrEqual(0.3);
+    expect(bush.thickness! / 7.85).toBeGreaterThanOrEqual(1);
+    expect(bush.thickness! / 7.85).toBeLessThanOrEqual(1.5);
+    const ring = sizesOf(RING);
+    expect(ring.bore! - 7.88).toBeGreaterThanOrEqual(1);
+    expect(ring.bore! - 7.88).toBeLessThanOrEqual(2);
+  });
+
+  // common practice: pocket shallower than the bearing by 0.1 to 0.2 under a plate; pocket of a press fit 0.03 to 0.08
+  // under an outside of 14 to 26; wall max(2, 0.3·D) = 6.6 for 22
+  it('gives a bearing its usual pocket', () => {
+    const guided = sizesOf(GUIDED);
+    expect(7 - guided.pocket_depth!).toBeGreaterThanOrEqual(0.1);
+    expect(7 - guided.pocket_depth!).toBeLessThanOrEqual(0.2);
+    const pressed = sizesOf(PRESSED);
+    expect(22 - pressed.pocket_diameter!).toBeGreaterThanOrEqual(0.03);
+    expect(22 - pressed.pocket_diameter!).toBeLessThanOrEqual(0.08);
+    expect(rowOf(GUIDED, 'bearing-wall').limit).toEqual({ min: 6.6 });
+    expect(rowOf(GUIDED, 'bearing-wall').fail_limit!.min).toBeCloseTo(4.4, 9);
+  });
+
+  // axial growth of steel: 12e-6 · 500 · (50 − 20) = 0.18 mm
+  it('takes the growth of the screw off the room at its end', () => {
+    expect(rowOf(changed(GUIDED, { duty: { temperature: 50 } }), 'end-room').value).toBeCloseTo(3 - 0.18, 9);
+  });
+
+  // a bearing at 80 °C in a plastic of 60 to 120e-6: at most 108e-6 · 60 · 22 = 0.1426 mm lost, likely 78e-6: 0.1030
+  it('lets a press fit go where it is hot', () => {
+    const hot = changed(PRESSED, { duty: { temperature: 80 }, fit: { pocket: '21.94 ± 0 mm' } });
+    const row = rowOf(hot, 'press-hot');
+    expect(row.value).toBeCloseTo(0.06 - 0.10296, 4);
+    expect(row.least).toBeCloseTo(0.06 - 0.14256, 4);
+    expect(rowOf(changed(hot, { held_by: 'plate' }), 'press-hot')).toBeUndefined();
+  });
+
+  it.each([
+    [{ coupling: 'flexible', thrust_bearing: 'no' }, 0],
+    [{ coupling: 'flexible', thrust_bearing: 'yes' }, 1],
+    [{ coupling: 'rigid', thrust_bearing: 'yes' }, 2],
+    [{ coupling: 'disc', thrust_bearing: 'no', mounting: 'motor-below' }, 1],
+    // a disc holds nothing that hangs from the motor
+    [{ coupling: 'disc', thrust_bearing: 'no', mounting: 'motor-above' }, 0],
+    [{ role: 'locating', coupling: 'disc', thrust_bearing: 'no', mounting: 'motor-below' }, 2],
+    [{ role: 'locating', coupling: 'rigid', thrust_bearing: 'no' }, 2],
+  ])('counts what carries the screw along its axis: %j', (changes, count) => {
+    expect(rowOf(changed(GUIDED, changes), 'locating-bearings').value).toBe(count);
+  });
+
+  // rigid nut, rigid coupling and a tight holder are two supports too many
+  it('counts supports that are too many', () => {
+    const tight = changed(BUSH, { bore: 7.95, coupling: 'rigid' });
+    expect(rowOf(tight, 'over-constraint').value).toBe(2);
+    expect(rowOf(changed(tight, { nut: 'floating' }), 'over-constraint').value).toBe(1);
+    expect(rowOf(changed(tight, { nut: 'floating', coupling: 'flexible' }), 'over-constraint').value).toBe(0);
+  });
+
+  it('reads inches', () => {
+    const inches = changed(GUIDED, { holes: { rectangle: ['1.26 in', '1.26 in'] }, nut_gap: '2 3/4 in' });
+    expect(rowOf(inches, 'nut-distance').value).toBeCloseTo(69.85, 9);
+  });
+
+  it('lists bearing, bolts, washers and nuts by length', async () => {
+    const { report } = await makePart(LOCATED);
+    const words = report.hardware.map(({ item, size, count }) => `${count} ${item} ${size}`);
+    expect(words[0]).toBe('1 deep-groove ball bearing 608 (8 × 22 × 7)');
+    // 11 body + 3 plate + 5 frame + 2 × 0.8 washers + 3.2 nut + 1.05 = 24.85
+    expect(words).toContain('4 socket cap screw ISO 4762 M4x25');
+  });
+
+  it.each([
+    [{ ...GUIDED, bearing: 688 }, 'bearing.width'],
+    [{ ...GUIDED, bearing: 999 }, 'bearing.designation'],
+    [{ ...GUIDED, bearing: { designation: 608, outside: 24 } }, 'bearing.outside'],
+    [{ ...GUIDED, bearing: { bore: 8, width: 7 } }, 'bearing.outside'],
+    [{ ...GUIDED, bearing: { bore: 22, outside: 8, width: 7 } }, 'bearing.bore'],
+    [{ ...GUIDED, bore: 8.2 }, 'bore'],
+    [{ ...RING, bearing: 608 }, 'bearing'],
+    [{ ...LOCATED, bearing: undefined, held_by: undefined }, 'bearing'],
+    [{ ...BUSH, bore: 7 }, 'bore'],
+    [{ ...BUSH, held_by: 'press' }, 'held_by'],
+    [{ ...PRESSED, body: { cover: 3 } }, 'body.cover'],
+    [{ ...GUIDED, body: { thickness: 5 } }, 'body.thickness'],
+    [{ ...GUIDED, body: { length: 20 } }, 'body.length'],
+    [{ ...GUIDED, body: { length: 34 } }, 'body'],
+    [{ ...GUIDED, holes: { rectangle: [16, 16], screw: 'M4' } }, 'holes'],
+    [{ ...GUIDED, fit: { shoulder: 22 } }, 'fit.shoulder'],
+  ])('refuses %j at its field', (sheet, path) => {
+    try {
+      design(sheet);
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+      expect((error as InputError).faults.map((fault) => fault.path)).toContain(path);
+      return;
+    }
+    throw new Error('no fault was found');
+  });
+});

@@ -1,0 +1,143 @@
+import { BUSH, GUIDED, LOCATED, PRESSED, RING } from '../../support/end-holder-sheets.js';
+import type { VerdictCases } from '../../support/verdict-gate.js';
+
+/** A sheet for each word that each check can say. */
+export const END_HOLDER_CASES: VerdictCases = {
+  'pocket-fit': {
+    yes: [PRESSED, { fit: { pocket: '21.96 ± 0.01 mm' } }],
+    but: [GUIDED, { fit: { pocket: '22.2 ± 0.02 mm' } }],
+    perhaps: [PRESSED, {}],
+    no: [PRESSED, { fit: { pocket: '21.7 ± 0.02 mm' } }],
+  },
+  'screw-fit': {
+    yes: [GUIDED, {}],
+    but: [BUSH, { bore: 9 }],
+    perhaps: [GUIDED, { screw: { major: '7.98 ± 0.05 mm' } }],
+    no: [GUIDED, { screw: { designation: 'Tr10x2', major: 9.9 } }],
+  },
+  shoulder: {
+    yes: [GUIDED, {}],
+    perhaps: [GUIDED, { fit: { shoulder: 12.2 } }],
+    no: [GUIDED, { fit: { shoulder: 20.5 } }],
+  },
+  'press-hot': {
+    yes: [PRESSED, { duty: { temperature: 20 }, fit: { pocket: '21.94 ± 0.01 mm' } }],
+    perhaps: [PRESSED, { duty: { temperature: 30 } }],
+    no: [PRESSED, { duty: { temperature: 80 }, fit: { pocket: '21.94 ± 0.01 mm' } }],
+    'not-told': [PRESSED, { duty: { temperature: undefined } }],
+  },
+  'over-constraint': {
+    yes: [RING, {}],
+    but: [BUSH, { coupling: 'rigid', thrust_bearing: undefined }],
+    no: [BUSH, { coupling: 'rigid', thrust_bearing: undefined, bore: 8.0 }],
+    'not-told': [GUIDED, { nut: undefined }],
+  },
+  'screw-wobble': {
+    yes: [GUIDED, {}],
+    but: [GUIDED, { runout: 0.15 }],
+    no: [GUIDED, { runout: 0.4 }],
+    'not-told': [GUIDED, { runout: undefined }],
+  },
+  'nut-distance': {
+    yes: [GUIDED, {}],
+    but: [GUIDED, { nut_gap: 10 }],
+    'not-told': [GUIDED, { nut_gap: undefined }],
+  },
+  'end-room': {
+    yes: [GUIDED, {}],
+    but: [GUIDED, { end_room: 0.4 }],
+    no: [GUIDED, { end_room: 0 }],
+    'not-told': [GUIDED, { end_room: undefined }],
+  },
+  'holding-needed': {
+    yes: [GUIDED, {}],
+    but: [GUIDED, { mounting: 'motor-below', duty: { span: 200 } }],
+    no: [RING, { mounting: 'horizontal', duty: { span: 900 } }],
+    'not-told': [GUIDED, { mounting: undefined }],
+  },
+  'locating-bearings': {
+    yes: [GUIDED, {}],
+    no: [GUIDED, { coupling: 'rigid' }],
+    'not-told': [GUIDED, { coupling: undefined }],
+  },
+  'held-along': {
+    yes: [LOCATED, {}],
+    no: [LOCATED, { held_by: 'press' }],
+  },
+  'bearing-wall': {
+    yes: [GUIDED, {}],
+    but: [
+      GUIDED,
+      {
+        body: { length: 33 },
+        holes: {
+          rectangle: undefined,
+          at: [
+            [13, 13],
+            [-13, 13],
+          ],
+        },
+      },
+    ],
+    no: [
+      GUIDED,
+      {
+        body: { length: 29 },
+        holes: {
+          rectangle: undefined,
+          at: [
+            [0, 17],
+            [0, -17],
+          ],
+        },
+      },
+    ],
+  },
+  'body-bending': {
+    yes: [LOCATED, {}],
+    no: [LOCATED, { duty: { load: 3000 } }],
+    'not-told': [LOCATED, { duty: { temperature: undefined } }],
+  },
+  'shoulder-shear': {
+    yes: [LOCATED, {}],
+    no: [LOCATED, { duty: { load: 3000 } }],
+    'not-told': [LOCATED, { duty: { temperature: undefined } }],
+  },
+  heat: {
+    yes: [GUIDED, {}],
+    no: [GUIDED, { duty: { temperature: 60 } }],
+    'not-told': [GUIDED, { duty: undefined }],
+  },
+  'bolt-clamp': {
+    yes: [LOCATED, {}],
+    no: [LOCATED, { duty: { load: 3000 } }],
+    'not-told': [LOCATED, { duty: { temperature: undefined } }],
+  },
+  'hole-clearance': {
+    yes: [GUIDED, {}],
+    but: [GUIDED, { holes: { screw: undefined, rectangle: [90, 90], diameter: 20 } }],
+    perhaps: [GUIDED, { holes: { fit: 'fine' } }],
+    no: [GUIDED, { holes: { fit: undefined, diameter: 3.5 } }],
+  },
+  'head-seat': {
+    yes: [GUIDED, {}],
+    perhaps: [GUIDED, { holes: { diameter: 6.49 } }],
+    but: [GUIDED, { holes: { diameter: 8.3 } }],
+    no: [GUIDED, { holes: { diameter: 9.2 } }],
+    'not-told': [GUIDED, { holes: { screw: undefined, diameter: 2 } }],
+  },
+  'head-room': {
+    yes: [GUIDED, {}],
+    but: [GUIDED, { body: { length: 40.5 } }],
+    no: [GUIDED, { body: { length: 38 } }],
+  },
+  wall: {
+    yes: [GUIDED, {}],
+    but: [GUIDED, { body: { length: 39.4 } }],
+    no: [GUIDED, { body: { length: 38 } }],
+  },
+  'shrink-applied-once': {
+    yes: [GUIDED, { printer: { compensation: 'file' } }],
+    but: [GUIDED, { printer: { compensation: undefined } }],
+  },
+};

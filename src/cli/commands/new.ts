@@ -16,7 +16,7 @@ export const newCommand: Command = {
       'print a commented sheet to start from',
       (call) =>
         call
-          .positional('kind', { type: 'string', demandOption: true, describe: `what for: ${START_KINDS.join(', ')}` })
+          .positional('kind', { type: 'string', demandOption: true, describe: START_KINDS.join(', ') })
           .positional('sheet', { type: 'string', describe: 'for results: the coupon’s sheet; for trial: the nut’s' })
           .options(OPTIONS)
           .example('leadwright new nut', 'prints it')

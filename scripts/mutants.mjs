@@ -21,7 +21,7 @@ const FOLDERS = {
   'mechanics/thread': ['test/mechanics/{thread,print}/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
   'parts/common/{grip,axial-path,clamp-ring,grip-demand,grip-checks,hold-figures}.ts': [
-    'test/parts/common/{grip,axial-path,clamp,grip-demand}.test.ts',
+    'test/parts/common/{grip,axial-path,clamp,grip-demand,grip-checks,hold-figures}.test.ts',
     'test/parts/coupling/checks/*.test.ts',
     'test/parts/{sleeve,coupling}/{checks,verdicts}.test.ts',
   ],
@@ -40,6 +40,7 @@ const FOLDERS = {
   ],
   'parts/nut/variants/{checks,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
     'test/parts/nut/{family,verdicts,by-hand}.test.ts',
+    'test/parts/nut/variants/by-hand.test.ts',
   ],
   'parts/adapter/checks': [
     'test/parts/adapter/{adapter,strength,verdicts}.test.ts',

@@ -105,7 +105,7 @@ export function springForceOf({ spring: { rate, free, working } }: Pick<AntiBack
 export function neededSpringForce({ duty, screw, finished }: FamilyBase): number | undefined {
   if (duty.load === undefined) return undefined;
   const torque = raisingTorque({
-    axialForce: Math.max(duty.load, 1e-6),
+    axialForce: duty.load,
     lead: finished.lead,
     meanDiameter: screw.pitchDiameter.likely,
     flankAngle: screw.flankAngle,

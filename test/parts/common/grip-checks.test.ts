@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest';
+import { couplingSheet } from '../../support/coupling-sheets.js';
+import { changed } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
+import { CLAMP } from '../../support/sleeve-sheets.js';
+
+type Changes = Record<string, unknown>;
+const sleeve = (id: string, changes: Changes = {}) => findingOf(changed(CLAMP, changes), id);
+const coupling = (id: string, changes: Changes = {}) => findingOf(couplingSheet(changes), id);
+const ROUND = { motor: { shaft: { flat: undefined, flat_length: undefined } } };
+const SCREWED = { motor_hub: { grip: 'set-screw', clamp: undefined } };
+const COOL = { duty: { temperature: undefined } };
+const would = (message: string) => Number(/would hold (\d+) N·mm/.exec(message)![1]);
+
+describe('the torque of a grip, in words', () => {
+  it("tells what is asked, 1.5 × the motor's, and all that holds", () => {
+    // PC, 57.5 MPa: 0.5·1.2·57.5 under washers of 7 mm over a hole of 3.4, π/4·(7² − 3.4²) = 29.41 mm²: 1014 N
+    expect(sleeve('grip-torque')!.message).toMatch(
+      /^more than 375 N·mm, 1\.5 × the motor's; the motor end holds \d+ N·mm by its clamp after five years at 55 °C and friction 0\.15 \(1 × M3 with washers at 1014 N: first day \d+, at the end cold \d+, hot \d+, retightened once \d+; flat by itself \d+\)$/,
+    );
+  });
+
+  it('names no flat of a round shaft, and no clamp where a set screw holds', () => {
+    expect(sleeve('grip-torque', ROUND)!.message).toMatch(/retightened once \d+\)$/);
+    expect(coupling('grip-torque', SCREWED)!.message).toMatch(
+      /by its set screw after .* \(flat by itself \d+; set screw \d+\); /,
+    );
+  });
+
+  it('is that of the weaker grip', () => {
+    const greasy = coupling('grip-torque', {
+      motor: { torque: 1 },
+      screw_hub: { degreased: 'no' },
+      duty: { load: 20 },
+    })!;
+    expect(greasy.verdict).toBe('caution');
+    // Tr8x2, 20 N, friction 0.5: 20·3.5·0.6384 = 44.7 N·mm
+    expect(greasy.message).toMatch(
+      /^slips when jammed, below 1500 N·mm, 1\.5 × the motor's; in work up to 45 N·mm \(20 N on the screw at friction 0\.5\); the screw hub holds /,
+    );
+    expect(would(greasy.message)).toBeGreaterThanOrEqual(1500);
+  });
+
+  it('fails by what slips in work, or by what lets the axis fall', () => {
+    const slips = coupling('grip-torque', SCREWED)!;
+    expect(slips.message).toMatch(/^slips: 390 N·mm, 1\.3 × the greatest in work/);
+    // the least to do brings it out of failing, not all the way
+    expect(would(slips.message)).toBeGreaterThanOrEqual(390);
+    expect(would(slips.message)).toBeLessThan(450);
+    const falls = coupling('grip-torque', { ...SCREWED, screw: { designation: 'Tr8x8(P2)' } })!;
+    expect(falls.message).toMatch(/^slips, and the axis falls: 450 N·mm, 1\.5 × the motor's, is not reached/);
+  });
+
+  it('counts a screw that nobody measured by its thinnest, and asks nothing where that holds', () => {
+    expect(coupling('grip-torque', { screw: { major: undefined } })!.verdict).toBe('pass');
+  });
+
+  it('says where nothing of this plastic holds, and what heat takes from it', () => {
+    const soft = sleeve('grip-torque', { material: 'pla' })!.message;
+    expect(soft).toMatch(/; no clamp of pla up to two M6 holds it/);
+    const share = Number(/; pla keeps (\d+) % of its stiffness so hot, PC far more$/.exec(soft)![1]);
+    expect(share).toBeLessThan(60);
+    expect(sleeve('grip-torque', { motor: { torque: 2 } })!.message).not.toMatch(/stiffness|no clamp/);
+    // a jam alone lets it slip: what heat takes is told, that nothing holds is not
+    const jam = { motor: { torque: 20 }, duty: { load: 5 }, screw: { designation: 'Tr8x2', major: 7.95 } };
+    const jammed = coupling('grip-torque', jam)!;
+    expect(jammed.verdict).toBe('caution');
+    expect(jammed.message).not.toMatch(/no clamp|would hold|undefined/);
+  });
+
+  it('tells how many screws are too near to the web', () => {
+    const near = { length: 14, clamp: { screw: 'M3', count: 1, washers: 'no' } };
+    const short = coupling('grip-torque', { motor_hub: near })!;
+    expect(short.value).toBe(0);
+    expect(short.message).toMatch(/1 × M3 at \d+ N, none of them far enough from the slit's end to close it: first/);
+  });
+});
+
+describe('the pressure of a flat, by hand', () => {
+  const worn = (torque: number, changes: Changes = {}) =>
+    sleeve(
+      'flat-pressure',
+      changed({ motor: { torque, shaft: { flat_length: 10 } }, motor_end: { friction: 0.02 } }, changes),
+    );
+
+  it('grows along half of the flat in work', () => {
+    // half the chord √(2.5² − 2²) = 1.5 mm: 10·1.5²/3 = 7.5 N·mm for a MPa; 20 N·mm press 2.667 MPa
+    const row = worn(20e-3, { duty: { reversing: 'no' } })!;
+    expect(row.value).toBeCloseTo(20 / 7.5, 4);
+    expect(row.message).toMatch(/^2\.7 MPa in work in the motor end, which bears [\d.]+ MPa$/);
+    expect(worn(20e-3, { duty: { reversing: 'no', temperature: undefined } })!.missing).toEqual(['duty.temperature']);
+  });
+
+  it('is that of the motor where the clamp slips in a jam', () => {
+    const row = worn(2)!;
+    expect(row.value).toBeCloseTo(2000 / 7.5, 3);
+    expect(row.verdict).toBe('caution');
+    expect(row.message).toMatch(/when the clamp slips in a jam in the motor end.*; a clamp that holds by itself/);
+    // cold it is crushed as well: nothing is asked
+    expect(worn(2, COOL)!.verdict).toBe('caution');
+  });
+
+  it('is that of the worse end', () => {
+    // 4 mm with a flat of 3.6: half the chord √(2² − 1.6²) = 1.2 mm, 15·1.2²/3 = 7.2 N·mm for a MPa
+    const thin = { motor: { torque: 2 }, shaft: { diameter: 4, flat: 3.6, flat_length: 15 } };
+    const row = sleeve('flat-pressure', thin)!;
+    expect(row.value).toBeCloseTo(2000 / 7.2, 3);
+    expect(row.message).toContain('in the screw end');
+  });
+
+  it('is asked of nothing round', () => {
+    expect(sleeve('flat-pressure', ROUND)).toBeUndefined();
+    expect(sleeve('flat-pressure')!.message).toBe('none: friction holds more than the motor gives');
+  });
+});
+
+describe('the pressure under clamp screws, by hand', () => {
+  it('is that of the harder tightened one over the ring of its washer', () => {
+    // 300 and 500 N·mm: 500/(0.2·3) = 833 N on π/4·(7² − 3.4²) = 29.405 mm²
+    const row = coupling('clamp-pressure', { motor_hub: { tightening: 0.5 }, screw_hub: { tightening: 0.3 } })!;
+    expect(row.value).toBeCloseTo(500 / 0.6 / 29.405, 3);
+    expect(row.message).toBe('28.3 MPa of 34.5 MPa');
+    expect(coupling('clamp-pressure', { motor_hub: { tightening: 1 } })!.message).toMatch(
+      /; it sinks in: tighten less, or use washers$/,
+    );
+    expect(coupling('clamp-pressure')).toBeUndefined();
+  });
+});
+
+describe('the strain of a hub that closes', () => {
+  it('is told in per cent of what the plastic takes', () => {
+    const { value, message } = sleeve('closing-strain')!;
+    const [, strain, takes] = /^([\d.]+) % in the motor end.*; pc takes ([\d.]+) %$/.exec(message)!;
+    // 0.8 % crazes PC in years
+    expect(Number(takes)).toBeCloseTo(0.8, 6);
+    expect(Number(strain)).toBeCloseTo(0.8 * value!, 2);
+  });
+
+  it('is cured by less clearance where it is too much, and asked of no hub without a slit', () => {
+    expect(sleeve('closing-strain', { material: 'pla' })!.message).toMatch(
+      /; use a smaller bore_clearance, a thinner wall or a tougher plastic$/,
+    );
+    expect(coupling('closing-strain', { ...SCREWED, screw: undefined })).toBeUndefined();
+  });
+});

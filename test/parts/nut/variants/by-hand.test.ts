@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest';
+import type { NutDesign } from '../../../../src/parts/nut/dimensions.js';
+import type { AntiBacklash } from '../../../../src/parts/nut/variants/types.js';
+import { design } from '../../../../src/pipeline/design.js';
+import { InputError } from '../../../../src/units/faults.js';
+import { FAMILY_BASE, METAL, SPRING } from '../../../support/family-sheet.js';
+import { changed } from '../../../support/nut-sheets.js';
+import { findingOf } from '../../../support/one-finding.js';
+
+type Changes = Record<string, unknown>;
+const BASE = { ...FAMILY_BASE, duty: { axis: 'horizontal', load: 15, temperature: 25 } };
+const sheet = (changes: Changes) => changed(BASE, changes);
+const sprung = (spring: Changes = {}, more: Changes = {}) =>
+  sheet({ family: { kind: 'anti-backlash', spring: { ...SPRING, ...spring } }, ...more });
+const pair = (asked: object) => (design(asked) as NutDesign).family as AntiBacklash;
+const found = (id: string, changes: Changes) => findingOf(sheet(changes), id);
+
+/** What a sheet is refused for: field and what is allowed. */
+function refusal(asked: object): string {
+  try {
+    design(asked);
+  } catch (error) {
+    if (error instanceof InputError) return error.message;
+    throw error;
+  }
+  return '';
+}
+
+/**
+ * Torque on Tr8x2 at friction 0.2: f/cos 15° = 0.20706, π·7 = 21.991;
+ * F·3.5·(2 + 0.20706·21.991)/(21.991 − 0.20706·2) = 1.0630·F. At the keys, 4.4 + 0.5 + 1.5 mm out, a sixth of F,
+ * and a fifth of that is friction: a spring must overcome 1.0332·F.
+ */
+const NEEDED = 1.0332;
+
+describe('two nuts with a spring, by hand', () => {
+  it('have keys as wide as half the screw, between the thread and the spring', () => {
+    const { tongue, spring, follower } = pair(sprung());
+    // (16/2 − 0.4)² = 2² + 7.332²; 8.8/2 + 0.5 + 0.4
+    expect(tongue).toMatchObject({ width: 4, slotDepth: 6 });
+    expect(tongue.inner).toBeCloseTo(5.3, 9);
+    expect(tongue.outer).toBeCloseTo(7.332, 3);
+    // 20 − 1.5·1.0332·15/3 = 12.25, and 4 mm into the follower
+    expect(spring.working).toBe(12.3);
+    expect(tongue.height).toBeCloseTo(16.3, 9);
+    // 6 of slot and two and a half pitches
+    expect(follower).toBe(11);
+  });
+
+  it.each([
+    // 2·(√((5.3 + 1.6)² + 2²) + 0.4) = 15.17
+    ['family.spring.inside', /at least 15\.2 mm/, sprung({ inside: 15.1 }), sprung({ inside: 15.2 })],
+    // 19 and 0.4 of relief on either side
+    [
+      'body.diameter',
+      /at least 19\.8 mm/,
+      sprung({}, { body: { diameter: 19.7 } }),
+      sprung({}, { body: { diameter: 19.8 } }),
+    ],
+    ['family.spring.solid', /at most 18\.5 mm/, sprung({ solid: 18.6 }), sprung({ solid: 18.5 })],
+    ['family.spring.working', /7\.5 to 20 mm/, sprung({ working: 7.4 }), sprung({ working: 7.5 })],
+    ['family.spring.working', /7\.5 to 20 mm/, sprung({ working: 20.1 }), sprung({ working: 20 })],
+  ])('refuse what has no room: %s %s', (field, words, bad, good) => {
+    expect(refusal(bad)).toContain(field);
+    expect(refusal(bad)).toMatch(words);
+    expect(refusal(good)).toBe('');
+  });
+
+  it('want a second nut of a pitch behind its slots, no longer than the first', () => {
+    const follower = (length: number) => refusal(changed(sprung(), { family: { follower: length } }));
+    expect(follower(7.9)).toMatch(/family\.follower.*at least 8 mm/);
+    expect(follower(8)).toBe('');
+    expect(follower(22)).toBe('');
+    expect(follower(22.1)).toMatch(/family\.follower.*22 mm/);
+  });
+
+  it('press the spring by what the load wants, within its travel', () => {
+    const working = (load: number | undefined) => pair(sprung({}, { duty: { load } })).spring.working;
+    // a load of 100 N wants more than the spring has: a millimetre above solid
+    expect(working(100)).toBe(8);
+    // 0.1 N wants next to nothing: half a millimetre of tension
+    expect(working(0.1)).toBe(19.5);
+    // untold, 10 N are counted: 20 − 1.5·10/3
+    expect(working(undefined)).toBe(15);
+  });
+
+  it('are judged by the spring over load and friction of the keys', () => {
+    const row = findingOf(sprung({ working: 12 }), 'spring-force')!;
+    expect(row.value).toBeCloseTo(24 / (15 * NEEDED), 3);
+    const weak = findingOf(sprung({ working: 12 }, { duty: { load: 60 } }), 'spring-force')!;
+    // 1.2·1.0332·60
+    expect(weak.message).toContain('; 74.4 N are wanted');
+  });
+
+  it('leave the spring a millimetre of travel', () => {
+    const travel = (working: number) => findingOf(sprung({ working }), 'spring-travel')!;
+    expect(travel(7.5)).toMatchObject({ value: 0.5, verdict: 'caution' });
+    expect(travel(7.5).message).toMatch(/; a family\.spring\.working from 8 mm on/);
+    expect(travel(8)).toMatchObject({ value: 1, verdict: 'pass', message: '8 mm in the nut, solid at 7 mm' });
+  });
+});
+
+describe('checks of the family, by hand', () => {
+  it('leave play to a slit that takes it up', () => {
+    for (const id of ['thread-backlash', 'thread-axial']) {
+      expect(found(id, { family: { kind: 'clamped' } })).toBeUndefined();
+      expect(found(id, { family: { kind: 'split' } })).toBeDefined();
+    }
+  });
+
+  it('turn holes out of the joint by half of their spacing', () => {
+    const inJoint = found('split-joint', { family: { kind: 'split' }, holes: { start: 0 } })!;
+    expect(inJoint.message).toMatch(/holes\.start: 45 deg, for one$/);
+    // exactly what is asked is enough
+    const exact = { family: { kind: 'split' }, limits: { 'split-joint': { min: inJoint.value } } };
+    expect(found('split-joint', { ...exact, holes: { start: 0 } })!.message).not.toContain('holes.start');
+  });
+
+  it('widen the body by what the wall lacks, twice', () => {
+    const holder = { family: { kind: 'holder', nut: METAL } };
+    const row = found('nut-pocket-wall', { ...holder, limits: { 'nut-pocket-wall': { min: 10 } } })!;
+    // corners of 13.2 mm across flats: 13.2/√3 = 7.621; 16 − 7.621 = 8.379
+    expect(row.value).toBeCloseTo(8.379, 3);
+    expect(Number(/make the body ([\d.]+) mm wider/.exec(row.message)![1])).toBeCloseTo(2 * (10 - 8.379), 2);
+    const exact = { ...holder, limits: { 'nut-pocket-wall': { min: row.value } } };
+    expect(found('nut-pocket-wall', exact)!.message).not.toContain('wider');
+  });
+
+  it('offer a catch nut to a screw that falls alone, on an axis that stands', () => {
+    // lead angles: tan 8/(π·7) = 0.364 falls at friction 0.08; M8, 1.25/(π·7.19) = 0.055 holds
+    const steep = { designation: 'Tr8x8(P2)', hand: 'right' };
+    const stands = { duty: { axis: 'vertical' } };
+    expect(found('catch-nut', { screw: steep, ...stands })!.verdict).toBe('caution');
+    expect(found('catch-nut', { screw: steep })).toBeUndefined();
+    expect(found('catch-nut', { screw: steep, ...stands, family: { kind: 'holder', nut: METAL } })).toBeUndefined();
+    expect(found('catch-nut', { screw: { designation: 'M8', hand: 'right' }, ...stands })).toBeUndefined();
+  });
+
+  it('let a catch nut look either way where nothing falls', () => {
+    expect(found('catch-nut', { catch_nut: METAL, mounting: 'flange-down' })!.verdict).toBe('pass');
+  });
+
+  it('leave of the thread what the pocket does not take', () => {
+    // 22 − 6.5 of nut − 0.8 of gap
+    expect(found('catch-nut', { catch_nut: METAL })!.message).toContain('the printed thread, 14.7 mm of it');
+    expect(found('nut-seat', { catch_nut: METAL })!.message).toContain('on a floor of 14.7 mm under 30 N');
+  });
+
+  it('shear a thin floor around a wide nut', () => {
+    const wide = { family: { kind: 'holder', nut: { across_flats: 20, height: 20 } }, body: { length: 25 } };
+    // twice 100 N on π·20·5 = 314.2 mm²: 0.637 MPa; on π/4·(20² − 8.8²) = 253 mm² it is 0.79 MPa, of far more
+    const row = found('nut-seat', { ...wide, duty: { load: 100 } })!;
+    expect(row.message).toMatch(/^0\.637 MPa of shear on a floor of 5 mm under 200 N/);
+  });
+
+  it('wedge by tan 15°/π of the load, shared by the screws', () => {
+    expect(found('split-hold', { family: { kind: 'split' } })!.message).toContain('wedged by 4.3 % of the load');
+    expect(found('split-hold', { family: { kind: 'clamped' } })!.message).toContain('wedged by 8.5 % of the load');
+  });
+
+  it('bear nothing in heat beyond the plastic, told as a figure', () => {
+    const hot = found('nut-seat', { family: { kind: 'holder', nut: METAL }, duty: { temperature: 90 } })!;
+    expect(hot.verdict).toBe('fail');
+    expect(Number.isFinite(hot.value)).toBe(true);
+  });
+});

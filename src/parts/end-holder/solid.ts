@@ -13,11 +13,15 @@ import { thinnestWall } from './walls.js';
 export function endHolderBodies(design: EndHolderDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
   const { name, printer } = design;
   const plan = design[sizes];
-  const body = bodyFor(design, plan, { name, thickness: plan.thickness, middle: middleOf(plan, printer.chordError) });
+  const body = bodyFor(design, plan, {
+    name: plan.cover ? 'holder' : name,
+    thickness: plan.thickness,
+    middle: middleOf(plan, printer.chordError),
+  });
   if (!plan.cover) return [body];
   const { thickness, bore } = plan.cover;
   const middle = holeCut({ center: [0, 0], from: 0, to: thickness, bore }, (size) => size, printer.chordError);
-  return [body, bodyFor(design, plan, { name: `${name}-cover`, thickness, middle })];
+  return [body, bodyFor(design, plan, { name: 'cover', thickness, middle })];
 }
 
 /** Outline of holder and plate. */

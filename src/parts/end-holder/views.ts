@@ -28,7 +28,7 @@ interface InSight {
 export function endHolderViews(design: EndHolderDesign, choice: SizeChoice): PartViews {
   const plan = design[choice];
   const sight: InSight = { design, choice, plan, spread: spreadOf(design, choice) };
-  const { name, finished } = design;
+  const { finished } = design;
   return {
     side: sideView(sight),
     end: endView(sight),
@@ -39,8 +39,8 @@ export function endHolderViews(design: EndHolderDesign, choice: SizeChoice): Par
     companions: companionsOf(design),
     ...(finished.cover
       ? {
-          inUse: { [`${name}-cover`]: { by: [0, 0, standsAt(design)] } },
-          apart: { [`${name}-cover`]: [0, 0, 2 * finished.thickness] as const },
+          inUse: { cover: { by: [0, 0, standsAt(design)] } },
+          apart: { cover: [0, 0, 2 * finished.thickness] as const },
         }
       : {}),
     cutTowards: 0,

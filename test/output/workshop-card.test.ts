@@ -49,6 +49,33 @@ describe('the workshop card of a nut', () => {
   });
 });
 
+describe('the workshop card of a part whose pockets are roofed', () => {
+  const sheet = (bridging: string) => ({
+    part: 'nut',
+    name: 'roofed',
+    screw: 'Tr8x2',
+    body: { diameter: 16, length: 20 },
+    flange: { diameter: 48, thickness: 8 },
+    holes: { count: 4, circle: 32, screw: 'M4', joint: 'counterbore', head: 'flange' },
+    material: 'petg',
+    printer: { compensation: 'file', bridging },
+  });
+
+  it('says to drill a membrane through and to put washers under the heads before the screws go in', async () => {
+    const card = await cardOfSheet(sheet('membrane'));
+    expect(card).toContain('closed by one layer: drill it through, then put a washer under each head there');
+    expect(card.indexOf('drill it through')).toBeLessThan(card.indexOf('finger tight'));
+    expect(card).toContain('4 × M4 plain washer ISO 7089');
+  });
+
+  it('asks for washers alone under steps, and for nothing without roofs', async () => {
+    const stepped = await cardOfSheet(sheet('steps'));
+    expect(stepped).toContain('roofed in steps: put a washer under each head there');
+    expect(stepped).not.toContain('drill it through');
+    expect(await cardOfSheet(sheet('none'))).not.toMatch(/put a washer under each head|drill it through/);
+  });
+});
+
 describe('the workshop card of a plate', () => {
   it('does not tighten the screws of a nut that floats', async () => {
     const plate = {

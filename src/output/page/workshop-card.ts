@@ -1,5 +1,5 @@
 import type { Finding } from '../../judge/check.js';
-import { NUT_FLOATS } from '../../parts/common/cautions.js';
+import { isOfRoofs, NUT_FLOATS } from '../../parts/common/cautions.js';
 import { TIGHTEN_AGAIN, TIGHTEN_EACH, WASH } from '../../parts/common/grip-hardware.js';
 import { type SizeMark, viewsOf } from '../../parts/part-views.js';
 import { plain } from '../../units/format.js';
@@ -127,6 +127,7 @@ function mount({ part, hardware, checks, cautions }: Report): Step {
     lines: [
       'Seat the part on its face without screws and look for light under it.',
       ...cracks(cautions),
+      ...cautions.filter(isOfRoofs),
       ...cautions.filter((text) => text === WASH),
       ...(items.length > 0 ? [`Put in ${items.join('; ')}: finger tight.`] : []),
       ...(floats.length > 0 ? [...floats, ...besideFloat(part, floats)] : [centring(checks)]),

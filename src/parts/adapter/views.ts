@@ -1,9 +1,13 @@
 import { plain } from '../../units/format.js';
 import { pocketWords } from '../common/drawn/pocket-words.js';
+import { roofWords } from '../common/drawn/roof-words.js';
 import { sizeWords } from '../common/drawn/spread.js';
+import { boreOf } from '../common/joints.js';
+import { printSizes } from '../common/print-sizes.js';
 import type { HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { AdapterDesign } from './dimensions.js';
 import type { PatternHoles } from './plan.js';
+import { opensOnBed } from './print-advice.js';
 import { adapterCompanions } from './views/companions.js';
 import { faceView, hasOwnCarriageFace } from './views/end.js';
 import { holeDiameter, inSight, type PlateInSight, patternsOf, placed } from './views/in-sight.js';
@@ -64,7 +68,10 @@ function notesOf(sight: PlateInSight): string[] {
       ...(x === 0 && y === 0 ? [] : [`middle of the carriage's pattern at x ${plain(x, 2)}, y ${plain(y, 2)}`]),
       `least wall ${plain(layout.ligament.gap, 2)}: ${layout.ligament.what}`,
     ].join('; '),
-    ...patternsOf(plate).flatMap(([letter, holes]) => pocketNote(letter, holes, sight)),
+    ...patternsOf(plate).flatMap(([letter, holes]) => [
+      ...pocketNote(letter, holes, sight),
+      ...roofNote(letter, holes, sight),
+    ]),
     ...cornerNote(sight),
     ...middleNotes(sight),
     ...(relief > 0 ? [`Edges on the bed broken ${plain(relief, 2)} × 45°`] : []),
@@ -75,6 +82,17 @@ function pocketNote(letter: string, { hole, pocket, opens }: PatternHoles, sight
   if (!pocket) return [];
   const from = opens === 'high' ? 'from the outer face' : "from the carriage's face";
   return [`${letter}: ${pocketWords(hole.joint, pocket, sight)} ${from}`];
+}
+
+/** The finished part shows no roof, so a note says what the file has. */
+function roofNote(letter: string, holes: PatternHoles, { design, bed }: PlateInSight): string[] {
+  const { hole, pocket, from, to } = holes;
+  if (!pocket || !hole.roof || !opensOnBed(holes, bed)) return [];
+  const { material, printer } = design;
+  const { along } = printSizes(material, printer);
+  const floor = along(to) - along(from) - along(pocket.depth);
+  const words = roofWords({ kind: hole.roof, layer: printer.layer }, { floor, bore: boreOf(hole) });
+  return words === undefined ? [] : [`${letter}: ${words}`];
 }
 
 /** Rounding of a rectangular plate's corners. */

@@ -32,11 +32,17 @@ export const GREASE_ALONE = 'Grease with silicone or PFPE alone.';
 /** How the line begins that says how a floating nut is held, in place of tightened screws. */
 export const NUT_FLOATS = 'The nut floats';
 
+const MEMBRANE = 'Each pocket on the bed is closed by one layer';
+const STEPPED = 'The pockets on the bed are roofed in steps';
+
+/** Whether a caution says what to do with roofs. */
+export function isOfRoofs(caution: string): boolean {
+  return [MEMBRANE, STEPPED].some((start) => caution.startsWith(start));
+}
+
 /** What to do with roofs over pockets that opened on the bed. */
 export function roofCautions(roof: JointHole['roof'], opensOnBed: boolean): string[] {
   if (!roof || !opensOnBed) return [];
   const washers = 'put a washer under each head there, and tighten again the next day: what is bridged beds in';
-  return roof === 'membrane'
-    ? [`Each pocket on the bed is closed by one layer: drill it through, then ${washers}.`]
-    : [`The pockets on the bed are roofed in steps: ${washers}.`];
+  return roof === 'membrane' ? [`${MEMBRANE}: drill it through, then ${washers}.`] : [`${STEPPED}: ${washers}.`];
 }

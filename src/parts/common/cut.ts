@@ -4,7 +4,7 @@ import type { Prism, Shape } from '../../solid/recipe.js';
 import { prismVolume } from '../../solid/volume.js';
 import type { Pocket } from './joints.js';
 import type { PrintSizes } from './print-sizes.js';
-import { type Roof, roofLayers, steppedRoof } from './roof.js';
+import { type Roof, steppedRoof, takesRoof } from './roof.js';
 import { commonArea } from './section-volume.js';
 
 /** Cutters stand out of what they cut by this much, mm. */
@@ -64,8 +64,7 @@ export function holeCut(hole: Hole, inside: PrintSizes['inside'], chordError: nu
   };
   const { roof } = hole.pocket;
   const floor = to - from - depth;
-  // a floor that is not thicker than its roof stays as it is
-  if (!roof || floor < (roofLayers(roof) + 1) * roof.layer) return plain;
+  if (!roof || !takesRoof(floor, roof)) return plain;
   return roofed({ plain, bore, outline, sunk, center, radius }, { from, to, side, depth, roof });
 }
 

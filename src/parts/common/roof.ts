@@ -21,6 +21,11 @@ export function roofLayers({ kind }: Roof): number {
   return kind === 'membrane' ? 1 : STEPS.length;
 }
 
+/** Whether a floor above a pocket takes a roof: one that is not thicker than its roof stays as it is. */
+export function takesRoof(floor: number, roof: Roof): boolean {
+  return floor >= (roofLayers(roof) + 1) * roof.layer;
+}
+
 /**
  * The openings of a stepped roof from the ceiling of the pocket upwards, one a layer: each is spanned by lines that end
  * on the one below, and holds the hole whole.

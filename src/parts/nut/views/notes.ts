@@ -1,7 +1,10 @@
 import { plain } from '../../../units/format.js';
 import { pocketWords } from '../../common/drawn/pocket-words.js';
+import { roofWords } from '../../common/drawn/roof-words.js';
 import { sizeWords } from '../../common/drawn/spread.js';
-import { pocketOf } from '../pockets.js';
+import { printSizes } from '../../common/print-sizes.js';
+import { boreOf, pocketOf } from '../pockets.js';
+import { opensOnBed } from '../print-advice.js';
 import type { NutInSight } from './in-sight.js';
 
 /** Thread, edges, corners and pockets in words. */
@@ -21,7 +24,19 @@ function pocketNotes(nut: NutInSight): string[] {
   const sided = holes && pocketOf(holes);
   if (!sided) return [];
   const from = sided.side === 'flange' ? 'flange face' : 'side of the body';
-  return [`Holes: ${pocketWords(holes.joint, sided.pocket, nut)} from the ${from}`];
+  return [`Holes: ${pocketWords(holes.joint, sided.pocket, nut)} from the ${from}`, ...roofNote(nut)];
+}
+
+/** The finished part shows no roof, so a note says what the file has. */
+function roofNote({ design }: NutInSight): string[] {
+  const { holes, printed, printer, material } = design;
+  const sided = holes && pocketOf(holes);
+  if (!sided || !holes.roof || !opensOnBed(design)) return [];
+  const { along } = printSizes(material, printer);
+  const plate = printed.flange?.thickness ?? printed.length;
+  const floor = plate - along(sided.pocket.depth);
+  const words = roofWords({ kind: holes.roof, layer: printer.layer }, { floor, bore: boreOf(holes) });
+  return words === undefined ? [] : [`Holes: ${words}`];
 }
 
 function threadNotes({ design, sizes }: NutInSight, isThreaded: boolean): string[] {

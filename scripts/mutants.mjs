@@ -43,7 +43,7 @@ const FOLDERS = {
     'test/parts/nut/variants/by-hand.test.ts',
   ],
   'parts/adapter/checks': [
-    'test/parts/adapter/{adapter,strength,verdicts}.test.ts',
+    'test/parts/adapter/{adapter,messages,strength,verdicts}.test.ts',
     'test/parts/common/{bolting,pattern-fit}.test.ts',
   ],
   'parts/coupling/checks': [

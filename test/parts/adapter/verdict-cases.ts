@@ -2,7 +2,7 @@ import { METAL } from '../../support/family-sheet.js';
 import type { VerdictCases } from '../../support/verdict-gate.js';
 
 /** The most common bought nut on a carriage drilled for another. */
-const PLAIN = {
+export const PLAIN = {
   part: 'adapter',
   name: 'plain',
   nut: {
@@ -19,7 +19,7 @@ const PLAIN = {
   duty: { load: 20, temperature: 25, axis: 'horizontal' },
 };
 /** A plate without a nut, its rim in the carriage. */
-const BLANK = {
+export const BLANK = {
   part: 'adapter',
   name: 'rim',
   kind: 'blank',
@@ -35,7 +35,7 @@ const BLANK = {
   printer: { compensation: 'none' },
 };
 /** The nut's holes drilled for sleeves, so that it floats. */
-const FLOATING = {
+export const FLOATING = {
   kind: 'floating',
   screw: 'Tr8x2',
   nut: { flange: { diameter: 30, thickness: 3.5 }, holes: { count: 4, circle: 20, diameter: 5.6, screw: 'M3' } },

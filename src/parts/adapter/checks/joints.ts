@@ -124,9 +124,10 @@ export const sleeveSeat: AdapterCheck = {
     const { max = Infinity } = limits.of(own).pass;
     if (drawn.holes.hole.joint === 'insert') return valued(exactly(0), 'they stand on the brass of the inserts', own);
     const clamp = clampForce(bolted(drawn).hole, bolted(drawn).length, material);
+    // a sleeve is wider by a millimetre than the fine hole, so that it never falls into the medium one
     const ring = (Math.PI / 4) * (spacers.pin ** 2 - drawn.holes.hole.diameter ** 2);
     if (!clamp) return undefined;
-    const pressure = ring > 0 ? clamp.fresh / ring : Infinity;
+    const pressure = clamp.fresh / ring;
     const cure = pressure > max ? '; use nut.joint: insert, whose brass carries them, or wider sleeves' : '';
     return valued(
       exactly(pressure),

@@ -36,6 +36,8 @@ const FAR = {
   plate: { thickness: 7, outline: { shape: 'rectangular', size: [116, 21] } },
   duty: { axis: 'vertical', load: 250, temperature: 45 },
 };
+/** The screws of a plate close to its nut. */
+const NEAR = { duty: { pull: 'away' }, carriage: { holes: { circle: 30 } } };
 /** A cut-out beside a screw, wider than the screw's load spreads. */
 const PARTED = { outline: { size: [116, 60] }, cutouts: [{ at: [42, 0], size: [4, 50] }] };
 /** The flange covers the screws, and the opening. */
@@ -67,6 +69,7 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     /^the flange lies on a ring 5 mm wide, square to the axis, 8 mm from the carriage's face, within 0.2 mm of the middle$/,
   ],
   ['mount-seat', EXACT, { ...bore(12), register: { nut: 'none' } }, /from the carriage's face$/],
+  ['mount-seat', EXACT, bore(22), /^the opening is 0 mm wider than the flange, which falls through; a smaller/],
   ['mount-seat', EXACT, bore(23), /^the opening is 1 mm wider than the flange, which falls through; a smaller/],
   ['mount-seat', EXACT, { ...bore(12), ...nut({ flange: { flats: 18 } }) }, /^the flange lies on a ring 3 mm wide/],
   // the shorter side: 30/2 − 6, not over the corners; the flats take from it
@@ -258,6 +261,14 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     { carriage: { joint: 'hexagon', holes: { diameter: 4.6 } } },
     /5.5 mm across, bears on a ring 0.45/,
   ],
+  // a hole that comes out small leaves the head on the carriage's own the less
+  [
+    'head-seat',
+    EXACT,
+    { printer: { compensation: 'none' }, carriage: { joint: 'hexagon', holes: { diameter: 4.6 } } },
+    /^the head on the carriage, 5.5 mm across, bears on a ring 0.45/,
+  ],
+  ['head-seat', FREE, { carriage: { joint: 'insert', holes: { diameter: 5.4 } } }, /^the head on the carriage, 5.5 mm/],
   ['head-seat', EXACT, { carriage: { holes: { diameter: 6 } } }, /^the washer, 7 mm across, .* ring 0.5 mm wide/],
   [
     'head-seat',
@@ -318,6 +329,10 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['hole-size', FREE, nut({ holes: { diameter: 5.2 } }), /^screws have 0.2 mm of play in the bought part's holes$/],
   ['hole-size', EXACT, nut({ holes: { diameter: 3 } }), /^screws have 0 mm of play in the bought part's holes$/],
   ['hole-size', EXACT, nut({ holes: { diameter: 2.9 } }), /; drill the holes 0.1 mm larger, or use a smaller screw$/],
+  // 30/200; a thinner plate is strained too much before it sags so far
+  ['plate-sag', FAR, { ...NEAR, plate: { thickness: 40 } }, /0.15 mm is a 200th of the 30 mm between what holds it/],
+  ['plate-sag', FAR, { ...NEAR, plate: { thickness: 20 } }, /mm is 0.8 % of strain/],
+  ['plate-sag', FAR, { duty: { temperature: 75 } }, /is soft at 75 °C: it sags without end$/],
   ['plate-bending', COVERED, {}, /^the flange covers what holds the plate/],
   ['plate-bending', FAR, { plate: PARTED }, /parts the nut from a screw/],
   ['plate-bending', FAR, { duty: { pull: 'away' } }, /pulled off the carriage, it hangs between the carriage's screws/],
@@ -337,6 +352,24 @@ const SILENT: readonly [string, Base, Tree, string][] = [
   ['catch-nut', EXACT, { screw: 'M8' }, 'the screw holds by itself'],
   ['head-room', BLANK, {}, 'no nut is in the way'],
   ['plate-neck', EXACT, {}, 'neither corners nor cut-outs'],
+  [
+    'plate-neck',
+    EXACT,
+    {
+      plate: {
+        outline: {
+          shape: 'polygon',
+          diameter: undefined,
+          corners: [
+            [0, 70],
+            [-60, -35],
+            [60, -35],
+          ],
+        },
+      },
+    },
+    'no two edges of a triangle face each other',
+  ],
   ['mount-room', EXACT, {}, 'no room is told'],
   ['hole-position-nut', KEYED, {}, 'no screws hold the nut'],
   ['hole-position-carriage', NO_SCREW, {}, 'no listed screw passes'],
@@ -352,6 +385,7 @@ const SILENT: readonly [string, Base, Tree, string][] = [
   ['sleeve-seat', EXACT, { kind: 'floating' }, 'bare screws stand on nothing'],
   ['screw-length', NO_SCREW, {}, 'no listed screw passes'],
   ['thread-engagement', EXACT, { nut: { joint: 'through' }, carriage: { bore: 40 } }, 'no thread in the plate'],
+  ['thread-engagement', NO_SCREW, { carriage: { joint: 'insert' } }, 'no listed screw passes'],
   ['pocket-wall', EXACT, {}, 'no insert in the plate'],
   ['pocket-floor', EXACT, {}, 'no pocket in the plate'],
   ['hole-size', EXACT, { nut: { thread: 'tapped' }, carriage: { thread: 'tapped' } }, 'threads have no play'],

@@ -12,7 +12,6 @@ import type { AdapterDesign } from '../dimensions.js';
 import { floatStop } from '../float-stop.js';
 import { isSolidRim, rimThickness } from '../plan.js';
 import { bedFace, hanging } from '../print-advice.js';
-import { flangeShape } from '../seated-nut.js';
 
 type AdapterCheck = Check<AdapterDesign>;
 const seat = { group: 'mount', question: 'meets-nut', source: 'common practice' } as const;
@@ -27,11 +26,7 @@ export const mountSeat: AdapterCheck = {
   moves: 'plate.bore, nut.flange',
   run: ({ nut, layout: { plate }, seatHeight, registers }, { pass: { min = 0 } }) => {
     if (!nut) return undefined;
-    const reach = Math.min(
-      ...flangeShape(nut.flange).map((point) => Math.hypot(...point)),
-      (nut.flange.flats ?? Infinity) / 2,
-    );
-    const side = nut.flange.shape === 'round' ? reach : Math.min(...nut.flange.size, nut.flange.flats ?? Infinity) / 2;
+    const side = Math.min(...nut.flange.size, nut.flange.flats ?? Infinity) / 2;
     const opening = Math.max(plate.bore / 2, plate.catchPocket ? nutPocketReach(plate.catchPocket) : 0);
     const ring = side - opening;
     const off = registers.nut === 'none' ? '' : `, within ${plain(registers.clearance / 2)} mm of the middle`;
@@ -104,8 +99,7 @@ export const mountFloat: AdapterCheck = {
     const inStep = plate.outerStep
       ? [scaled(shifted(printed(plate.outerStep.diameter), -nut.flange.size[0]), 0.5)]
       : [];
-    const inHoles = hold === 'screws' ? floatStop(design).sideways : exactly(float);
-    const value = smallest(...inBore, ...inStep, inHoles);
+    const value = smallest(...inBore, ...inStep, floatStop(design).sideways);
     const { min = 0 } = pass;
     const tight = spacers && value.likely < min ? wider(spacers) : '; another float, from 0.2 to 0.5 mm, is usual';
     const cure = allKeep(value, pass) ? '' : tight;

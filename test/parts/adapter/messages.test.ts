@@ -347,6 +347,7 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
 /** Sheets that a check has nothing to say of. */
 const SILENT: readonly [string, Base, Tree, string][] = [
   ['mount-bore', EXACT, { nut: { stands: 'away' }, register: { nut: 'none' } }, 'the nut enters no bore'],
+  ['mount-float', EXACT, {}, 'the nut does not float'],
   ['float-backlash', EXACT, { screw: 'Tr8x2' }, 'the nut does not float'],
   // lead angle 1.25/(π·7.19): 0.055, below a friction of 0.08
   ['catch-nut', EXACT, { screw: 'M8' }, 'the screw holds by itself'],

@@ -14,6 +14,7 @@ import { InputError } from '../../src/units/faults.js';
 import { casterOf, ceilingsFrom, facetsOf, type Place, thinnestFrom } from '../support/independent-caster.js';
 import {
   sensibleAdapter,
+  sensibleCollar,
   sensibleCoupling,
   sensibleCoupon,
   sensibleNut,
@@ -43,8 +44,13 @@ function passed(sheets: fc.Arbitrary<object>, numRuns: number): { sheet: Sheet; 
 
 /** What a place of the surface belongs to, by the sizes of the design alone. */
 function surfaceOf(made: Design, body: string) {
-  const sizes = made as { printed?: { thread?: { major: number } }; family?: { kind: string } };
-  const major = made.part === 'nut' && sizes.family?.kind !== 'holder' ? sizes.printed!.thread!.major / 2 : 0;
+  const sizes = made as {
+    printed?: { thread?: { major: number; profile?: { major: number } } };
+    family?: { kind: string };
+  };
+  const thread = sizes.family?.kind === 'holder' ? undefined : sizes.printed?.thread;
+  // a collar keeps its profile beside the lead
+  const major = made.part === 'nut' || made.part === 'collar' ? (thread?.profile?.major ?? thread?.major ?? 0) / 2 : 0;
   const plate = made.part === 'coupon' ? (body === 'scale' ? 1.2 : 0.8) : undefined;
   const inThread = ({ at: [x, y], normal: [, , nz] }: Place) =>
     plate === undefined
@@ -64,6 +70,7 @@ it.each([
   ['adapters', sensibleAdapter, 60],
   ['couplings', sensibleCoupling, 40],
   ['sleeves', sensibleSleeve, 60],
+  ['collars', sensibleCollar, 20],
   ['coupons', sensibleCoupon, 6],
 ] as const)(
   'measures walls of %s within 0.05 mm and ceilings within a twentieth as an independent caster does',

@@ -26,7 +26,7 @@ const FOLDERS = {
     'test/parts/{sleeve,coupling}/{checks,verdicts}.test.ts',
   ],
   'parts/common/{held-slab,slab,bolting,load-cases,stall-force}.ts': [
-    'test/parts/common/{slab,bolting}.test.ts',
+    'test/parts/common/{slab,bolting,bolting-words,load-cases,material-at}.test.ts',
     'test/parts/nut/{flange,strength,verdicts}.test.ts',
     'test/parts/adapter/{strength,verdicts}.test.ts',
   ],

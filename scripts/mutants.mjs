@@ -31,7 +31,7 @@ const FOLDERS = {
     'test/parts/adapter/{strength,verdicts}.test.ts',
   ],
   'parts/common/{held-checks,checks,profile-checks,pattern-fit,joints,residual}.ts': [
-    'test/parts/common/{profile-checks,pattern-fit,joints}.test.ts',
+    'test/parts/common/{profile-checks,pattern-fit,joints,held-checks}.test.ts',
     'test/parts/{nut,sleeve,adapter}/verdicts.test.ts',
   ],
   'parts/nut/checks': [

@@ -55,6 +55,9 @@ const FOLDERS = {
     'test/parts/sleeve/{by-hand,checks,sleeve,verdicts}.test.ts',
     'test/parts/common/axial-path.test.ts',
   ],
+  'parts/collar/checks': ['test/parts/collar/{by-hand,messages,verdicts}.test.ts'],
+  'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],
+  'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
 };
 

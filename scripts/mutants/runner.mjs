@@ -21,6 +21,8 @@ const LEFT_OUT = new RegExp(
     'has a case for each word',
     'closed solids?\\b',
     'is closed',
+    'comes? out closed',
+    '^an end holder lists ',
     'bytes twice',
     'three bodies that pass',
     '^from small to large',

@@ -1,0 +1,184 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../../src/judge/check.js';
+import type { EndHolderDesign } from '../../../src/parts/end-holder/dimensions.js';
+import { design } from '../../../src/pipeline/design.js';
+import { BUSH, GUIDED, LOCATED, PRESSED, RING } from '../../support/end-holder-sheets.js';
+import { changed } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
+
+type Tree = Record<string, unknown>;
+type Base = Readonly<Tree>;
+
+const STANDS = { mounting: 'motor-below' };
+/** Led closely: 7.95 − 7.88 mm of play at least. */
+const CLOSE = { bore: 7.95 };
+const WIDE_HOLES = { holes: { screw: undefined, rectangle: [90, 90], diameter: 20 } };
+
+const found = (id: string, base: Base, changes: Tree = {}): Finding | undefined =>
+  findingOf(changed(base, changes), id);
+const holder = (base: Base, changes: Tree = {}) => design(changed(base, changes)) as EndHolderDesign;
+const without = (field: string) => ({ duty: { [field]: undefined } });
+
+/** [check, sheet, changes, what its message says], each figure by hand from the sheet. */
+const SAID: readonly [string, Base, Tree, RegExp][] = [
+  ['pocket-fit', PRESSED, { fit: { pocket: '21.96 ± 0.01 mm' } }, / takes 0.088 mm for good$/],
+  ['pocket-fit', PRESSED, { fit: { pocket: '22 ± 0.05 mm' } }, /; print the pocket, measure it and write fit.pocket/],
+  ['pocket-fit', GUIDED, { fit: { pocket: '22 ± 0.05 mm' } }, / takes 0.088 mm for good$/],
+  ['pocket-fit', GUIDED, { fit: { pocket: '21.8 ± 0.05 mm' } }, / and set fit.interference by it$/],
+  ['screw-fit', GUIDED, {}, /^the screw of 7.85 mm in the bearing$/],
+  ['screw-fit', BUSH, { bore: 8.15 }, /^the screw of 7.85 mm in its bore$/],
+  ['screw-fit', BUSH, { bore: 9 }, /; take a smaller one$/],
+  ['screw-fit', BUSH, CLOSE, /; take a larger bore/],
+  // 8 + 0.3·(22 − 8)
+  ['shoulder', GUIDED, {}, /^clears what turns up to 12.2 mm, backs the outer ring below 19.6 mm$/],
+  ['shoulder', GUIDED, { fit: { shoulder: 12 } }, /; open it, or the inner ring rubs$/],
+  ['shoulder', GUIDED, { fit: { shoulder: 20.5 } }, /; make it narrower/],
+  ['over-constraint', RING, { coupling: undefined }, /^a guard ring leads nothing$/],
+  ['over-constraint', GUIDED, { coupling: undefined }, /^not judged: coupling is missing$/],
+  ['over-constraint', GUIDED, { nut: undefined }, /^not judged: nut is missing$/],
+  ['over-constraint', GUIDED, {}, /^rigid nut leads the screw$/],
+  ['over-constraint', GUIDED, { nut: 'floating' }, /^nothing leads the screw$/],
+  ['over-constraint', BUSH, CLOSE, /^rigid nut, holder without play leads the screw; let the nut float/],
+  ['locating-bearings', GUIDED, { coupling: undefined }, /^not judged: coupling is missing$/],
+  ['locating-bearings', GUIDED, { coupling: 'disc', mounting: undefined }, /^not judged: mounting is missing$/],
+  ['locating-bearings', GUIDED, { mounting: undefined }, /^the thrust bearing at the motor end$/],
+  ['locating-bearings', GUIDED, STANDS, /^the thrust bearing at the motor end$/],
+  ['locating-bearings', GUIDED, { thrust_bearing: 'no' }, /^none; nothing keeps it/],
+  ['locating-bearings', LOCATED, {}, /^this holder$/],
+  ['locating-bearings', LOCATED, { thrust_bearing: 'yes' }, /^this holder and the thrust bearing .*: keep one$/],
+  ['locating-bearings', GUIDED, { ...STANDS, coupling: 'disc', thrust_bearing: 'no' }, /^the disc on .* only$/],
+  // 0.15 mm of play; root 5.35 mm: 3·207000·(π·5.35⁴/64)·0.325/(70²·500) = 3.31 N, 0.10 N at 400 mm
+  ['screw-wobble', GUIDED, { runout: 0.4 }, /^run-out 0.4 mm, 3.3 N sideways on the nut .* travel; leave the end free/],
+  ['screw-wobble', GUIDED, { runout: 0.4, nut_gap: 400 }, /^run-out 0.4 mm, 0.1 N sideways/],
+  ['screw-wobble', GUIDED, { runout: 0.4, nut_gap: 500 }, /^run-out 0.4 mm; leave/],
+  ['screw-wobble', GUIDED, { runout: 0.4, nut_gap: undefined }, /^run-out 0.4 mm; leave/],
+  ['screw-wobble', GUIDED, { runout: 0.4, nut_gap: 0 }, /^run-out 0.4 mm; leave/],
+  ['screw-wobble', GUIDED, { runout: 0.4, ...without('span') }, /^run-out 0.4 mm; leave/],
+  ['screw-wobble', GUIDED, {}, /^run-out 0.04 mm, 0 N sideways on the nut at the end of its travel$/],
+  ['screw-wobble', RING, {}, /^the end swings 0.04 mm to each side$/],
+  ['screw-wobble', RING, { runout: 2 }, /^the end swings 2 mm to each side and strikes the ring/],
+  // 3·7.85, 8·7.85
+  ['nut-distance', GUIDED, {}, /^24 mm are wanted with play at nut or end$/],
+  ['nut-distance', GUIDED, { nut_gap: 20 }, /^24 mm are wanted .*; the end of travel goes tight/],
+  ['nut-distance', BUSH, CLOSE, /^63 mm are wanted with a screw that is led closely$/],
+  ['nut-distance', BUSH, { ...CLOSE, nut_gap: 60 }, /^63 mm are wanted .*; the end of travel goes tight/],
+  ['nut-distance', BUSH, { ...CLOSE, nut: undefined }, /^63 mm are wanted/],
+  ['nut-distance', BUSH, { ...CLOSE, nut: 'floating' }, /^24 mm are wanted/],
+  ['nut-distance', RING, { nut_gap: 5 }, /^5 mm are wanted before a guard ring$/],
+  ['nut-distance', RING, { nut_gap: 4 }, /^5 mm are wanted before a guard ring; /],
+  ['end-room', GUIDED, { end_room: undefined }, /^not judged: end_room is missing$/],
+  ['end-room', GUIDED, without('span'), /^not judged: duty.span is missing$/],
+  ['end-room', GUIDED, without('temperature'), /^not judged: duty.temperature is missing$/],
+  ['end-room', GUIDED, { duty: { temperature: 10 } }, /^it grows by 0 mm$/],
+  ['end-room', GUIDED, { duty: { temperature: 20 }, end_room: 0.5 }, /^it grows by 0 mm$/],
+  ['end-room', GUIDED, { end_room: 0.4 }, /^it grows by 0.06 mm; shorten the end/],
+  ['holding-needed', GUIDED, { mounting: undefined }, /^not judged: mounting is missing$/],
+  ['holding-needed', GUIDED, without('span'), /^not judged: duty.span is missing$/],
+  ['holding-needed', GUIDED, without('feed'), /^not judged: duty.feed is missing$/],
+  ['holding-needed', GUIDED, without('load'), /^not judged: duty.load is missing$/],
+  // 500/(40·7.85)
+  ['holding-needed', GUIDED, {}, /^its sag asks most, 159 % of where an end is held$/],
+  ['holding-needed', GUIDED, { duty: { span: 200 } }, /^its sag asks most, 64 % .*; a short stiff screw/],
+  ['holding-needed', GUIDED, { ...STANDS, duty: { load: 1 } }, /^its speed asks most, /],
+  ['holding-needed', GUIDED, { ...STANDS, duty: { load: 500 } }, /^its load asks most, \d+ % of where an end is held$/],
+  ['holding-needed', RING, {}, /^its \w+ asks most, \d\d % of where an end is held$/],
+  ['holding-needed', RING, { mounting: 'horizontal', duty: { span: 400 } }, / 127 % .*; hold it \(role: guiding\)$/],
+  ['bearing-wall', GUIDED, {}, /^6.6 mm are usual around 22 mm$/],
+  // π·22·3 mm²; under a plate of 6 mm the shoulder of 11 − 6.85 mm is thinner
+  ['shoulder-shear', LOCATED, {}, /^3 mm under the edge of the outer ring/],
+  ['shoulder-shear', LOCATED, { body: { cover: 6 } }, /^4.[12] mm under the edge/],
+  ['shoulder-shear', LOCATED, { held_by: 'press' }, /^[4-9][.\d]* mm under the edge/],
+  ['head-room', GUIDED, {}, /^washers of 9 mm$/],
+  ['wall', GUIDED, {}, /^plate over the bearing: 3 mm, 6.7 lines$/],
+];
+
+describe('a check of an end holder', () => {
+  it.each(SAID)('%s says what it is about (case %#)', (id, base, changes, words) => {
+    expect(found(id, base, changes)?.message).toMatch(words);
+  });
+
+  it.each([
+    ['pocket-fit', BUSH, {}],
+    ['shoulder', BUSH, {}],
+    ['press-hot', GUIDED, {}],
+    ['end-room', LOCATED, {}],
+    ['held-along', GUIDED, {}],
+    ['bearing-wall', BUSH, {}],
+    ['body-bending', GUIDED, {}],
+    ['shoulder-shear', GUIDED, {}],
+    ['bolt-clamp', GUIDED, {}],
+    ['head-room', GUIDED, WIDE_HOLES],
+  ] as const)('%s is not asked where there is nothing of its kind (case %#)', (id, base, changes) => {
+    expect(found(id, base, changes)).toBeUndefined();
+  });
+
+  // petg takes 0.4 % of 22 mm for good
+  it.each([
+    ['pocket-fit', PRESSED, {}, { min: 0, max: 0.088 }, { min: 0, max: 0.088 }],
+    ['pocket-fit', GUIDED, {}, { min: -0.15, max: 0.088 }, { max: 0.088 }],
+    ['screw-fit', GUIDED, {}, { min: 0, max: 0.35 }, { min: 0 }],
+    ['screw-fit', BUSH, {}, { min: 0.1, max: 0.5 }, { min: 0 }],
+    ['screw-fit', RING, {}, { min: 1, max: 4 }, { min: 0.5 }],
+    ['screw-wobble', RING, {}, { max: 0 }, { max: 0 }],
+    ['nut-distance', RING, {}, { min: 5 }, null],
+    ['holding-needed', GUIDED, {}, { min: 1 }, null],
+    ['holding-needed', RING, {}, { max: 1 }, { max: 1.666667 }],
+  ] as const)('%s has the limits of its kind of holder (case %#)', (id, base, changes, pass, fail) => {
+    const { limit, fail_limit } = found(id, base, changes)!;
+    for (const [own, wanted] of [
+      [limit, pass],
+      [fail_limit, fail],
+    ] as const) {
+      expect(Object.keys(own ?? {})).toEqual(Object.keys(wanted ?? {}));
+      for (const [bound, size] of Object.entries(wanted ?? {})) expect(own?.[bound as 'min']).toBeCloseTo(size, 5);
+    }
+  });
+
+  it('counts a screw that nobody measured as thin as its class allows', () => {
+    const rough = { screw: { designation: 'Tr8x2', major: undefined } };
+    const { thinnest } = holder(GUIDED, rough).held;
+    expect(thinnest!).toBeLessThan(8);
+    expect(found('screw-fit', GUIDED, rough)!.most).toBeCloseTo(8 - thinnest!, 6);
+  });
+
+  it('holds a bearing tighter where it is cold', () => {
+    // steel and plastic shrink apart by 48 to 108e-6 · 20 K · 22 mm
+    const { least, most } = found('press-hot', PRESSED, { duty: { temperature: 0 }, fit: { pocket: '21.94 ± 0 mm' } })!;
+    expect(least).toBeCloseTo(0.06 + 0.02112, 4);
+    expect(most).toBeCloseTo(0.06 + 0.04752, 4);
+  });
+
+  it('needs an end that is held by speed and by load', () => {
+    const { cut } = holder(GUIDED).screw.leastRoot;
+    const standing = (duty: Tree) => found('holding-needed', GUIDED, { ...STANDS, duty })!.value;
+    // 10 mm/s on a lead of 2 mm: 300/min, of 0.6 · 1.209e8 · 0.36 · dr/500²
+    expect(standing({ load: 1 })).toBeCloseTo(300 / ((0.6 * 1.209e8 * 0.36 * cut) / 500 ** 2), 5);
+    // half of Euler's load of a bar that is free at one end: π²·207000·I/(4·500²)
+    const euler = (Math.PI ** 2 * 207_000 * ((Math.PI * cut ** 4) / 64)) / (4 * 500 ** 2);
+    expect(standing({ load: 500 })! / (500 / (0.5 * euler))).toBeCloseTo(1, 5);
+  });
+
+  it('shears a ring under the bearing', () => {
+    // 20 N over π·22·3 mm²
+    expect(found('shoulder-shear', LOCATED)!.value).toBeCloseTo(20 / (Math.PI * 66), 5);
+  });
+
+  it('keeps washers off the middle, and off the nearest edge', () => {
+    const wide = { body: { length: 60, width: 60 } };
+    const near = { ...wide, holes: { rectangle: [20, 20] } };
+    const { bore, chamfer } = holder(BUSH, near).finished;
+    // M4 washers of 9 mm, 14.142 mm from the middle
+    expect(found('head-room', BUSH, near)!.value).toBeCloseTo(Math.hypot(10, 10) - bore / 2 - chamfer - 4.5, 5);
+    const uneven = {
+      ...wide,
+      holes: {
+        rectangle: undefined,
+        at: [
+          [24, 0],
+          [-20, 0],
+        ],
+      },
+    };
+    expect(found('head-room', BUSH, uneven)!.value).toBeCloseTo(30 - 24 - 4.5, 5);
+  });
+});

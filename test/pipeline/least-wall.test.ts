@@ -99,3 +99,22 @@ it.each(BY_HAND)('%s', (_, sheet, wall) => {
   const [body] = kindOfDesign(KINDS, made).bodies(made);
   expect(body!.leastWall.size).toBeCloseTo(wall - 0.03, 6);
 });
+
+describe('the follower of a nut without play', () => {
+  it('is thinnest at the corners of its slots', () => {
+    const made = design({
+      part: 'nut',
+      name: 'follower',
+      screw: 'Tr8x2',
+      body: { diameter: 22, length: 18 },
+      family: { kind: 'anti-backlash', spring: { inside: 15.2, outside: 17.6, free: 18, solid: 7, rate: 4 } },
+      material: 'petg',
+      printer: { compensation: 'file' },
+    });
+    const plan = kindOfDesign(KINDS, made)
+      .bodies(made)
+      .find(({ recipe }) => recipe.name === 'follower')!;
+    const { wall } = measureBody({ ...plan, body: fuseBody(kernel, plan.recipe), file: 'follower' });
+    expect(Math.abs(wall!.thickness - plan.leastWall.size)).toBeLessThan(0.05);
+  });
+});

@@ -108,7 +108,8 @@ export function followerWalls(
   const reach = print.across(tongue.outer + tongue.air);
   return [
     { where: 'bore to outside', size: besideBore({ body }, thread.major / 2) },
-    { where: 'slot to outside', size: Math.sqrt(Math.max(0, (body.across / 2) ** 2 - half ** 2)) - reach },
+    // nearest at the slot's corners, along the radius
+    { where: 'slot to outside', size: besideBore({ body }, Math.hypot(reach, half)) },
     { where: 'over a slot', size: print.along(follower - tongue.slotDepth) },
   ];
 }

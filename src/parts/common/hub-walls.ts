@@ -28,7 +28,8 @@ export function heldWalls({ outside, bore, slit, clamp, setScrew, more = [] }: H
       { where: 'set screw nut to bore', size: inner - reach.far },
       {
         where: 'set screw nut to outside',
-        size: Math.sqrt(Math.max(0, radius ** 2 - (width / 2) ** 2)) - inner - thickness,
+        // nearest at the slot's corners, along the radius
+        size: radius - Math.hypot(inner + thickness, width / 2),
       },
     );
   }

@@ -28,7 +28,7 @@ export function leastSetScrewRadius(far: number, screw: FastenerSize, joint: Set
   const inner = far + LEAST_WALL + 0.1;
   if (joint === 'insert') return inner + 2 * fastenerThread(screw).diameter;
   const { acrossFlats, height } = hexNut(screw);
-  return Math.hypot(inner + height + NUT_ROOM + LEAST_WALL + 0.02, (acrossFlats + NUT_ROOM) / 2);
+  return Math.hypot(inner + height + NUT_ROOM, (acrossFlats + NUT_ROOM) / 2) + LEAST_WALL + 0.02;
 }
 
 /** Fits a set screw beside a bore whose flat or keyway side reaches `far` from the axis; the hub's end is at z = 0. */

@@ -21,16 +21,19 @@ export function acrossView(coupling: CouplingInSight): AskedView {
 }
 
 /** Jaws of both hubs are alike; the first one's are stated. */
-function jawSizes({ hubs, spread }: CouplingInSight): SizeMark[] {
+function jawSizes({ hubs, spread, design }: CouplingInSight): SizeMark[] {
   const { plan, group, way } = hubs[0]!;
   const { jaws } = plan;
   const middle = (jaws.inner + jaws.outer) / 2;
   const width = jawWidth(jaws, middle);
+  // flanks with a draft are drawn where they are cut
+  const lean = (design.gap / 2) * Math.tan((jaws.draft * Math.PI) / 180);
+  const cut = jawWidth({ ...jaws, halfSlot: jaws.halfSlot + lean }, middle);
   const turn = way === 1 ? 0 : 180 / jaws.count;
-  const flank = (Math.atan2(width / 2, middle) * 180) / Math.PI;
+  const flank = (Math.atan2(cut / 2, middle) * 180) / Math.PI;
   const led = leaders(`${group}.`, spread.hubs);
   return [
-    led('jaw_width', width, 'outside', polar(Math.hypot(middle, width / 2), turn + flank), 'across a jaw'),
+    led('jaw_width', width, 'outside', polar(Math.hypot(middle, cut / 2), turn + flank), 'across a jaw'),
     led('jaw_height', jaws.height, 'along', polar(jaws.outer, turn - flank / 2), 'high'),
     led('jaw_inner_diameter', 2 * jaws.inner, 'inside', polar(jaws.inner, turn), 'inside the jaws'),
   ];

@@ -55,12 +55,15 @@ export function facetRoles(mesh: FacetGraph, shape: Shape): Uint8Array {
   return roles;
 }
 
+/** Letters, and the sign of the face that goes up, both a few tenths high or deep: neither is a wall nor leaves one. */
+const MARKS = ['mark', 'up-mark'];
+
 function regionsOf(shape: Shape, matrix: readonly number[]): Region[] {
   switch (shape.kind) {
     case 'moved':
       return regionsOf(shape.shape, followed(matrix, shape));
     case 'feature':
-      if (shape.name === 'mark') return markRegions(shape.shape, matrix);
+      if (MARKS.includes(shape.name)) return markRegions(shape.shape, matrix);
       if (shape.name === MEMBRANE) return endRegions(shape.shape, matrix);
       return regionsOf(shape.shape, matrix);
     case 'thread':

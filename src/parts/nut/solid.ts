@@ -182,7 +182,8 @@ function upMark(design: NutDesign): Cut[] {
   const span = downward
     ? { from: plane - OVERSHOOT, to: plane + UP_MARK.depth }
     : { from: plane - UP_MARK.depth, to: plane + OVERSHOOT };
-  return [{ shape: { kind: 'prism', outlines: [triangle], ...span }, volume: polygonArea(triangle) * UP_MARK.depth }];
+  const shape: Shape = { kind: 'feature', name: 'up-mark', shape: { kind: 'prism', outlines: [triangle], ...span } };
+  return [{ shape, volume: polygonArea(triangle) * UP_MARK.depth }];
 }
 
 /** The widest free spot between the bore and the edge, away from holes: where, and how much room around it. */

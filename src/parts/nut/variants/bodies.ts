@@ -244,12 +244,15 @@ function pocketCut(pocket: NutPocket, opens: 'face' | 'end', { print, bottom, to
   };
 }
 
+/** So far the cone of a lead-in ends inside the pocket above it, corners of its polygon counted [mm]. */
+const CLEAR = 0.15;
+
 /** The working thread below, and the pocket of a nut that stands by above it. */
 function catchCut({ catchPocket }: NutDesign, drawing: Drawing): Cut[] {
   const { bore, print, top } = drawing;
   const floor = top - print.along(catchPocket!.depth);
   // cutters that stood out farther would go into the walls of the pocket
-  const room = print.inside(catchPocket!.acrossFlats) / 2 - bore.thread.major / 2 - bore.leadIn;
+  const room = print.inside(catchPocket!.acrossFlats) / 2 - bore.thread.major / 2 - bore.leadIn - CLEAR;
   const over = Math.min(OVERSHOOT, Math.max(LEAST_OVERSHOOT, room));
   return [threadBore({ ...bore, top: floor, over }), pocketCut(catchPocket!, 'end', drawing)];
 }

@@ -94,6 +94,7 @@ describe('the live page in a browser of another engine', () => {
     const opened = await open();
     const { page } = opened;
     await (await page.waitForSelector(says(reason.words)))!.click();
+    if (reason.screwFirst) await (await page.waitForSelector(says('I know the screw')))!.click();
     await (await page.waitForSelector(says('Make and prove the files'), { timeout: 60_000 }))!.click();
     const { files } = await makePart(startSheet(reason.kind), { formats: ['stl', '3mf', 'drawing', 'page'] });
     for (const { name, bytes } of files) {

@@ -101,10 +101,11 @@ describe('the live page', () => {
 
   it.each(REASONS.filter(({ kind }) => kind !== 'nut'))(
     '$words: makes what the command makes',
-    async ({ kind, words }) => {
+    async ({ kind, words, screwFirst }) => {
       const watched = await openLive();
       const { page } = watched;
       await page.getByText(words).click();
+      if (screwFirst) await page.getByText('I know the screw').click();
       await page.getByText('Make and prove the files').click();
       const { files } = await makePart(startSheet(kind), { formats: ['stl', '3mf', 'drawing', 'page'] });
       for (const { name, bytes } of files)

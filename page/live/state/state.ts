@@ -18,6 +18,12 @@ export const REASONS = [
   { kind: 'gauge', words: 'I want rings to try on my screw first', screwFirst: true },
 ] as const;
 
+/** Whether a sheet is of a kind that begins with the screw in the hand. */
+export function startsWithScrew(sheet: string): boolean {
+  const kind = /^part:\s*([\w-]+)/m.exec(sheet)?.[1];
+  return REASONS.some((one) => one.kind === kind && one.screwFirst);
+}
+
 export type Kind = (typeof REASONS)[number]['kind'];
 
 /** All that a person has told; everything else follows from it. */

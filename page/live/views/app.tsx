@@ -3,7 +3,7 @@ import { type Drawer, openDrawer } from '../engine/drawer.js';
 import type { Thread } from '../engine/workers.js';
 import { type Card, profilesIn } from '../state/cards.js';
 import { linkOf, sheetOf } from '../state/link.js';
-import { FRESH, REASONS, type State, withScrew } from '../state/state.js';
+import { FRESH, REASONS, type State, startsWithScrew, withScrew } from '../state/state.js';
 import { DrawerCards } from './drawer-cards.js';
 import { Part } from './part.js';
 import { Screw } from './screw.js';
@@ -83,7 +83,7 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
           <button type="button" aria-current={state.step === 'start'} onClick={() => change({ step: 'start' })}>
             What happened?
           </button>
-          {state.sheet !== '' && /^part:\s*nut\b/m.test(state.sheet) && (
+          {state.sheet !== '' && startsWithScrew(state.sheet) && (
             <button type="button" aria-current={state.step === 'screw'} onClick={() => change({ step: 'screw' })}>
               Which screw?
             </button>

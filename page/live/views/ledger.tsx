@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Report } from '../../../src/output/report.js';
 import type { Made } from '../engine/engine.js';
 import type { Card } from '../state/cards.js';
@@ -95,11 +95,15 @@ function KeepSheet({ card, keep: { cards, put } }: { readonly card: Card; readon
 /** A file to take, under an address that lives as long as it is shown. */
 export function Take({ file, bytes }: { readonly file: string; readonly bytes: Uint8Array }) {
   const [url, setUrl] = useState('');
+  // the same bytes keep their address, which may be in use
+  const held = useRef(bytes);
+  if (!isSame(held.current, bytes)) held.current = bytes;
+  const kept = held.current;
   useEffect(() => {
-    const made = URL.createObjectURL(new Blob([new Uint8Array(bytes)]));
+    const made = URL.createObjectURL(new Blob([new Uint8Array(kept)]));
     setUrl(made);
     return () => URL.revokeObjectURL(made);
-  }, [bytes]);
+  }, [kept]);
   return (
     <>
       <a href={url} download={file}>
@@ -108,4 +112,8 @@ export function Take({ file, bytes }: { readonly file: string; readonly bytes: U
       <span class="quiet">{`${Math.max(1, Math.round(bytes.length / 1000))} kB`}</span>
     </>
   );
+}
+
+function isSame(a: Uint8Array, b: Uint8Array): boolean {
+  return a.length === b.length && a.every((byte, i) => byte === b[i]);
 }

@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { linkOf, sheetOf } from '../../../page/live/state/link.js';
-import { accepting, withCure, withField, withProfile, withScrew } from '../../../page/live/state/state.js';
+import {
+  accepting,
+  startsWithScrew,
+  withCure,
+  withField,
+  withProfile,
+  withScrew,
+} from '../../../page/live/state/state.js';
 
 const SHEET = 'part: nut # kind\nscrew: M8\nfit: running\nbody: {diameter: 14, length: 16}\n';
 
@@ -14,6 +21,12 @@ describe('what a person tells', () => {
     expect(withCure(SHEET, { 'fit.axial': 0.2, 'body.length': 18 })).toBe(
       'part: nut # kind\nscrew: M8\nfit: {class: running, axial: 0.2}\nbody: {diameter: 14, length: 18}\n',
     );
+  });
+
+  it('begins with the screw where the kind does', () => {
+    expect(startsWithScrew(SHEET)).toBe(true);
+    expect(startsWithScrew('name: a\npart: sleeve\n')).toBe(false);
+    expect(startsWithScrew('')).toBe(false);
   });
 
   it('takes the screw that was named', () => {

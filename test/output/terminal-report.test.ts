@@ -102,6 +102,25 @@ describe('terminalReport, brief', () => {
     expect(text).toMatch(/and \d more, and every figure: --all/);
   });
 
+  it('shortens the title of a figure before its limit, where the terminal has no more lines', () => {
+    const titles = [
+      'Clearance of the thread on its pitch line, the printer counted',
+      'Lost motion when the load turns round',
+    ];
+    const questions = Array.from({ length: 12 }, (_, i) => ({ id: `q${i}`, title: `Question ${i}?` }));
+    const rows = questions.map(({ id }, i) => ({ ...thin, question: id, id, title: titles[i % 2]! }));
+    const long = { ...thin, question: 'q0', id: 'long', message: 'one word more '.repeat(40) };
+    const report = reportOf([...rows, long], {
+      questions: answerQuestions(questions, rows),
+      hardware: [{ item: 'screw', size: 'M3', count: 4 }],
+    });
+    const lines = terminalReport(report, { written: [] }).split('\n');
+    const answers = lines.filter((line) => line.startsWith('  Question'));
+    expect(answers).toHaveLength(12);
+    for (const line of answers) expect(line).toMatch(/ …: 0\.9 ± 0\.05 mm, at least 1\.6$/);
+    expect(Math.max(...answers.map(({ length }) => length))).toBeLessThanOrEqual(80);
+  });
+
   it('names files by their folder once, how to print, what to buy and what to mind', () => {
     const made = reportOf([fine], {
       bodies: [

@@ -42,7 +42,7 @@ export function headLines({ verdict, name, part, sentence }: Report, style: Pain
   return [`${style.bold(word)}  ${first.trimStart()}`, ...rest];
 }
 
-/** A row a question: its word, and the figure that leads it, cut off after so many lines. */
+/** A row a question: its word, and the figure that leads it, in so many lines at most. */
 export function questionLines(
   answers: readonly Answer[],
   style: Paint,
@@ -56,13 +56,18 @@ export function questionLines(
   return answers.flatMap((answer) => {
     const label = `  ${answer.title}`.padEnd(columns[0]);
     const word = wordText(answer);
-    const [first = '', ...rest] = cutOff(
-      beside(`${label}${word}`, columns[0] + columns[1], answer.text, width),
-      most,
-      width,
-    );
+    const set = (text: string) => beside(`${label}${word}`, columns[0] + columns[1], text, width);
+    const [first = '', ...rest] = cutOff(set(withRoom(answer.text, (text) => set(text).length <= most)), most, width);
     return [`${label}${painted(answer, style)}${first.slice(label.length + word.length)}`, ...rest];
   });
+}
+
+/** A figure with as much of its title as fits: the limit is what decides, and is the last to go. */
+function withRoom(text: string, fits: (text: string) => boolean): string {
+  const [, title = '', found = ''] = /^([^:]+): (.*)$/.exec(text) ?? [];
+  const words = title.split(' ');
+  const shorter = words.slice(1).map((_, i) => `${words.slice(0, words.length - 1 - i).join(' ')} …: ${found}`);
+  return [text, ...shorter].find(fits) ?? text;
 }
 
 function painted(answer: Pick<Answer, 'word' | 'accepted'>, { good, warn, bad }: Paint): string {

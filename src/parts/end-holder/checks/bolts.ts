@@ -1,4 +1,5 @@
 import { type Check, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { exactly, shifted, widened } from '../../../units/measured.js';
 import { judgeHeads } from '../../common/bolting.js';
@@ -22,14 +23,14 @@ const holeClearance: HolderCheck = {
   title: 'Play of the bolts in their holes, on the diameter',
   limits: soft({ min: 0.2 }, { min: 0 }),
   moves: 'holes.fit, holes.diameter, printer.hole_offset',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { pattern, finished } = design;
     if (pattern.screw === undefined)
       return told('caution', 'no listed bolt passes these holes; name one (holes.screw)');
     const place = PLACE_SCATTER + planeResidual(design, pattern.spacing.likely).most;
     const hole = shifted(holeResidual(design, finished.holes.diameter), finished.holes.diameter);
     const play = widened(shifted(hole, -pattern.screwDiameter), place);
-    const cure = play.least < 0.2 ? '; take the coarse series (holes.fit: coarse)' : '';
+    const cure = keeps(play.least, pass) ? '' : '; take the coarse series (holes.fit: coarse)';
     return valued(play, `${pattern.screw} in ${plain(finished.holes.diameter, 2)} mm${cure}`);
   },
 };
@@ -56,7 +57,7 @@ const headRoom: HolderCheck = {
   id: 'head-room',
   title: 'Room around the washers',
   moves: 'holes, body.length, body.width',
-  run: (design) => {
+  run: (design, inForce) => {
     const { finished } = design;
     const hole = jointOf(design);
     if (hole.screw === undefined) return undefined;
@@ -66,12 +67,10 @@ const headRoom: HolderCheck = {
     const room = Math.min(
       ...finished.holes.centres.map((at) => Math.min(edgeDistance(finished, at), Math.hypot(...at) - open) - ring),
     );
-    const cure = room < 0 ? '; make the body larger, or set the holes further from the middle' : '';
-    return valued(
-      exactly(room),
-      `washers of ${plain(2 * ring, 1)} mm${cure}`,
-      soft({ min: 0 }, { min: headRadius(hole) - ring }),
-    );
+    const own = soft({ min: 0 }, { min: headRadius(hole) - ring });
+    const isClear = keeps(room, inForce.of(own).pass);
+    const cure = isClear ? '' : '; make the body larger, or set the holes further from the middle';
+    return valued(exactly(room), `washers of ${plain(2 * ring, 1)} mm${cure}`, own);
   },
 };
 
@@ -84,9 +83,9 @@ const wall: HolderCheck = {
   title: 'Thinnest wall',
   limits: soft({ min: LEAST_WALL }, { min: 1.2 }),
   moves: 'body, holes',
-  run: ({ finished, printer }) => {
+  run: ({ finished, printer }, { pass }) => {
     const { where, size } = thinnestWall(finished);
-    const cure = size < LEAST_WALL ? '; make the body larger or thicker' : '';
+    const cure = keeps(size, pass) ? '' : '; make the body larger or thicker';
     return valued(exactly(size), `${where}: ${plain(size, 2)} mm, ${plain(size / printer.lineWidth, 1)} lines${cure}`);
   },
 };

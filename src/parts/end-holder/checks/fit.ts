@@ -1,4 +1,5 @@
 import { type Check, hard, notJudged, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { PLASTIC_EXPANSION, thermalGrowth } from '../../../mechanics/print/thermal.js';
 import { interferenceWarm, pressStrain } from '../../../mechanics/shaft/press-fit.js';
 import { innerReach, widestShoulder } from '../../../standards/bearings/deep-groove.js';
@@ -21,22 +22,23 @@ const pocketFit: HolderCheck = {
   unit: 'mm',
   source: 'common practice',
   moves: 'fit.interference, fit.pocket, held_by, material',
-  run: ({ bearing, interference, heldBy, material, finished }) => {
+  run: ({ bearing, interference, heldBy, material, finished }, inForce) => {
     if (!bearing || !interference) return undefined;
     const most = pressStrain(material.creep.strain) * bearing.outside;
     const press = heldBy === 'press';
     const words = `pocket ${plain(finished.pocket!.diameter, 2)} mm for ${plain(bearing.outside, 2)} mm; ${material.name} takes ${plain(most, 3)} mm for good`;
+    const own = press ? hard({ min: 0, max: most }) : { pass: { min: -SLACK, max: most }, fail: { max: most } };
+    const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = inForce.of(own).pass;
+    const loose = press
+      ? '; print the pocket, measure it and write fit.pocket, or hold the bearing by a plate (held_by: plate)'
+      : '; print the pocket narrower (fit.interference), or the bearing knocks in it';
     const cure =
-      interference.most > most
+      interference.most > max
         ? '; print the pocket, measure it, and set fit.interference by it'
-        : press && interference.least < 0
-          ? '; print the pocket, measure it and write fit.pocket, or hold the bearing by a plate (held_by: plate)'
+        : interference.least < min
+          ? loose
           : '';
-    return valued(
-      interference,
-      `${words}${cure}`,
-      press ? hard({ min: 0, max: most }) : { pass: { min: -SLACK, max: most }, fail: { max: most } },
-    );
+    return valued(interference, `${words}${cure}`, own);
   },
 };
 
@@ -51,7 +53,7 @@ const pressHot: HolderCheck = {
   limits: hard({ min: 0 }),
   moves: 'duty.temperature, fit.interference, held_by',
   grave: true,
-  run: ({ bearing, interference, heldBy, duty }) => {
+  run: ({ bearing, interference, heldBy, duty }, { pass }) => {
     if (!bearing || !interference || heldBy !== 'press') return undefined;
     if (duty.temperature === undefined) return notJudged('duty.temperature');
     const { temperature } = duty;
@@ -68,7 +70,8 @@ const pressHot: HolderCheck = {
       likely: left(interference.likely, likely),
       most: left(interference.most, mild),
     };
-    const cure = value.least < 0 ? '; a plate over the outer ring holds it whatever the heat (held_by: plate)' : '';
+    const holds = keeps(value.least, pass);
+    const cure = holds ? '' : '; a plate over the outer ring holds it whatever the heat (held_by: plate)';
     return valued(
       value,
       `of ${plain(interference.likely, 3)} mm, ${plain(value.likely, 3)} mm are left at ${plain(temperature, 0)} °C${cure}`,
@@ -85,21 +88,23 @@ const shoulder: HolderCheck = {
   unit: 'mm',
   source: 'common practice',
   moves: 'fit.shoulder, bearing.chamfer',
-  run: (design) => {
+  run: (design, inForce) => {
     const { bearing, finished } = design;
     if (!bearing) return undefined;
     const [least, most] = [innerReach(bearing), widestShoulder(bearing)];
     const value = shifted(holeResidual(design, finished.bore), finished.bore);
+    const own = hard({ min: least, max: most });
+    const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = inForce.of(own).pass;
     const cure =
-      value.least < least
+      value.least < min
         ? '; open it, or the inner ring rubs'
-        : value.most > most
+        : value.most > max
           ? '; make it narrower, so that it backs the ring past its chamfer'
           : '';
     return valued(
       value,
       `clears what turns up to ${plain(least, 2)} mm, backs the outer ring below ${plain(most, 2)} mm${cure}`,
-      hard({ min: least, max: most }),
+      own,
     );
   },
 };
@@ -120,14 +125,15 @@ const screwFit: HolderCheck = {
   unit: 'mm',
   source: 'common practice',
   moves: 'bearing, bore, turned_end, screw.major',
-  run: (design) => {
+  run: (design, inForce) => {
     const play = screwPlay(design);
     const { bearing, role } = design;
     const limits = bearing ? PLAYS.bearing : role === 'free' ? PLAYS.ring : PLAYS.bush;
+    const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = inForce.of(limits).pass;
     const cure =
-      play.least < limits.pass.min
+      play.least < min
         ? '; take a larger bore or bearing, or turn the end of the screw down (turned_end)'
-        : play.most > limits.pass.max
+        : play.most > max
           ? '; take a smaller one'
           : '';
     const what = bearing ? 'in the bearing' : 'in its bore';

@@ -1,4 +1,5 @@
 import { type Check, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { washer } from '../../../standards/fasteners/washer.js';
 import { plain } from '../../../units/format.js';
@@ -52,35 +53,33 @@ const wallAroundBearing: HolderCheck = {
   unit: 'mm',
   source: 'common practice',
   moves: 'body.length, body.width, holes',
-  run: ({ bearing, finished }) => {
+  run: ({ bearing, finished }, inForce) => {
     if (!bearing) return undefined;
     const wall = wallAround(finished);
     const usual = usualWall(bearing.outside);
-    const cure = wall < usual ? '; make the body wider, or set its holes further out' : '';
+    const own = soft({ min: usual }, { min: 0.2 * bearing.outside });
+    const { pass } = inForce.of(own);
+    const cure = keeps(wall, pass) ? '' : '; make the body wider, or set its holes further out';
     return valued(
       exactly(wall),
-      `${plain(usual, 1)} mm are usual around ${plain(bearing.outside, 1)} mm${cure}`,
-      soft({ min: usual }, { min: 0.2 * bearing.outside }),
+      `${plain(pass.min ?? 0, 1)} mm are usual around ${plain(bearing.outside, 1)} mm${cure}`,
+      own,
     );
   },
 };
 
-/** The body between bearing and bolts. */
+/** Body and plate between bearing and bolts: pushed one way the body bends, the other way the plate. */
 const bodyBending: HolderCheck = {
   ...about,
   id: 'body-bending',
-  title: 'Bending of the body between bearing and bolts',
-  moves: 'body.thickness, holes, material',
+  title: 'Bending of body and plate between bearing and bolts',
+  moves: 'body.thickness, body.cover, holes, material',
   run: (design, limits) => {
     const { bearing, material, role } = design;
     if (role !== 'locating' || !bearing) return undefined;
-    const bent = bendSlab({
-      slab: slabOf(design),
-      supports: supportsOf(design),
-      reach: () => bearing.outside / 2,
-    });
-    if (!bent) return undefined;
-    const { strip } = bent;
+    const weakest = weakestStrip(design);
+    if (!weakest) return undefined;
+    const { strip, what, cure } = weakest;
     const borne = ({ force, duration }: LoadCase) => ({
       value: force * strip.stress,
       allowed: allowableStress(material, {
@@ -88,14 +87,45 @@ const bodyBending: HolderCheck = {
         duration,
         temperature: judgedTemperature(design.duty),
       }),
-      words: `${plain(strip.section.area, 0)} mm² bend at ${plain(strip.distance, 1)} mm from the axis`,
+      words: `${plain(strip.section.area, 0)} mm² of ${what} bend at ${plain(strip.distance, 1)} mm from the axis`,
     });
-    return judgeCases(loaded(design), limits, { borne, cure: 'make the body thicker, or set bolts nearer' });
+    return judgeCases(loaded(design), limits, { borne, cure: `${cure}, or set bolts nearer` });
   },
 };
 
+/** Of body and plate the one that bends more; the ring presses on each no nearer to its bolts than at the edge of its opening. */
+function weakestStrip(design: EndHolderDesign) {
+  const { bore, cover } = design.finished;
+  const bent = [
+    { what: 'the body', cure: 'make the body thicker', slab: slabOf(design), opening: bore },
+    ...(cover
+      ? [{ what: 'the plate', cure: 'make the plate thicker (body.cover)', slab: coverOf(design), opening: cover.bore }]
+      : []),
+  ].flatMap(({ slab, opening, ...told }) => {
+    const found = bendSlab({ slab, supports: supportsOf(design), reach: () => opening / 2 });
+    return found ? [{ ...told, strip: found.strip }] : [];
+  });
+  return bent.reduce<(typeof bent)[number] | undefined>(
+    (worst, next) => (worst && worst.strip.stress >= next.strip.stress ? worst : next),
+    undefined,
+  );
+}
+
+function coverOf({ finished }: EndHolderDesign): Slab {
+  const { thickness, bore } = finished.cover!;
+  return {
+    outline: holderOutline(finished, CHORD),
+    thickness,
+    openings: [{ shape: { at: [0, 0], radius: bore / 2 }, from: 0, to: thickness }, ...holesIn(finished, thickness)],
+  };
+}
+
+function holesIn({ holes }: EndHolderDesign['finished'], thickness: number): Slab['openings'] {
+  return holes.centres.map((at) => ({ shape: { at, radius: holes.diameter / 2 }, from: 0, to: thickness }));
+}
+
 function slabOf({ finished }: EndHolderDesign): Slab {
-  const { thickness, bore, pocket, holes } = finished;
+  const { thickness, bore, pocket } = finished;
   const floor = shoulderHeight(finished);
   return {
     outline: holderOutline(finished, CHORD),
@@ -105,7 +135,7 @@ function slabOf({ finished }: EndHolderDesign): Slab {
       ...(pocket && floor !== undefined
         ? [{ shape: { at: [0, 0] as const, radius: pocket.diameter / 2 }, from: floor, to: thickness }]
         : []),
-      ...holes.centres.map((at) => ({ shape: { at, radius: holes.diameter / 2 }, from: 0, to: thickness })),
+      ...holesIn(finished, thickness),
     ],
   };
 }

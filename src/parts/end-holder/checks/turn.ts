@@ -1,10 +1,11 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { columnLoad } from '../../../mechanics/column.js';
 import { endSideForce } from '../../../mechanics/end-side-force.js';
 import { REFERENCE_TEMPERATURE, STEEL_EXPANSION } from '../../../mechanics/print/thermal.js';
 import { whirlSpeed } from '../../../mechanics/whirl.js';
 import { plain } from '../../../units/format.js';
-import { exactly } from '../../../units/measured.js';
+import { exactly, type Measured } from '../../../units/measured.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { screwPlay } from './fit.js';
 
@@ -80,25 +81,29 @@ const wobble: HolderCheck = {
   title: 'Run-out that the holder forces straight',
   unit: 'mm',
   moves: 'runout, role, bore, nut_gap',
-  run: (design) => {
+  run: (design, inForce) => {
     const { role, runout } = design;
     if (runout === undefined) return notJudged('runout');
-    const forced = Math.max(0, runout - screwPlay(design).likely / 2);
-    if (role === 'free')
-      return valued(
-        exactly(forced),
-        `the end swings ${plain(runout, 2)} mm to each side${forced > 0 ? ' and strikes the ring; take a wider one' : ''}`,
-        hard({ max: 0 }),
-      );
-    const force = sideForce(design, forced);
-    const cure = forced > 0.05 ? '; leave the end free (role: free), or straighten the screw' : '';
-    return valued(
-      exactly(forced),
-      `run-out ${plain(runout, 2)} mm${force === undefined ? '' : `, ${plain(force, 1)} N sideways on the nut at the end of its travel`}${cure}`,
-      soft({ max: 0.05 }, { max: 0.15 }),
-    );
+    const free = role === 'free';
+    const own = free ? hard({ max: 0 }) : soft({ max: 0.05 }, { max: 0.15 });
+    const forced = forcedStraight(runout, screwPlay(design));
+    const holds = keeps(forced.most, inForce.of(own).pass);
+    if (free) {
+      const cure = holds ? '' : ' and may strike the ring; take a wider one';
+      return valued(forced, `the end swings ${plain(runout, 2)} mm to each side${cure}`, own);
+    }
+    const force = sideForce(design, forced.most);
+    const pushed = force === undefined ? '' : `, ${plain(force, 1)} N sideways on the nut at the end of its travel`;
+    const cure = holds ? '' : '; leave the end free (role: free), or straighten the screw';
+    return valued(forced, `run-out ${plain(runout, 2)} mm${pushed}${cure}`, own);
   },
 };
+
+/** What the play to each side does not take up of a run-out. */
+function forcedStraight(runout: number, play: Measured): Measured {
+  const left = (across: number) => Math.max(0, runout - across / 2);
+  return { least: left(play.most), likely: left(play.likely), most: left(play.least) };
+}
 
 function sideForce({ screw, nut_gap, duty }: EndHolderDesign, runout: number): number | undefined {
   if (nut_gap === undefined || nut_gap === 0 || duty.span === undefined || duty.span <= nut_gap) return undefined;
@@ -120,17 +125,20 @@ const nutDistance: HolderCheck = {
   title: 'From the nut to the holder at the end of travel',
   unit: 'mm',
   moves: 'nut_gap, nut, bore',
-  run: (design) => {
+  run: (design, inForce) => {
     const { role, nut_gap: gap, nut, held } = design;
     if (gap === undefined) return notJudged('nut_gap');
     const fitted = screwPlay(design).least < LEADS && nut !== 'floating';
     const least = role === 'free' ? GAPS.ring : (fitted ? GAPS.fitted : GAPS.loose) * held.diameter.likely;
-    const cure =
-      gap < least ? '; the end of travel goes tight: stop the axis sooner, or give nut or end more play' : '';
+    const own = soft({ min: least });
+    const { pass } = inForce.of(own);
+    const cure = keeps(gap, pass)
+      ? ''
+      : '; the end of travel goes tight: stop the axis sooner, or give nut or end more play';
     return valued(
       exactly(gap),
-      `${plain(least, 0)} mm are wanted ${role === 'free' ? 'before a guard ring' : fitted ? 'with a screw that is led closely' : 'with play at nut or end'}${cure}`,
-      soft({ min: least }),
+      `${plain(pass.min ?? 0, 0)} mm are wanted ${role === 'free' ? 'before a guard ring' : fitted ? 'with a screw that is led closely' : 'with play at nut or end'}${cure}`,
+      own,
     );
   },
 };
@@ -146,7 +154,7 @@ const endRoom: HolderCheck = {
   unit: 'mm',
   limits: soft({ min: END_PLAY }, { min: 0 }),
   moves: 'end_room, duty.span, duty.temperature',
-  run: ({ role, end_room: room, duty: { span, temperature } }) => {
+  run: ({ role, end_room: room, duty: { span, temperature } }, { pass }) => {
     if (role === 'locating') return undefined;
     const missing = [
       ...(room === undefined ? ['end_room'] : []),
@@ -156,7 +164,7 @@ const endRoom: HolderCheck = {
     if (room === undefined || span === undefined || temperature === undefined) return notJudged(...missing);
     const growth = STEEL_EXPANSION * span * Math.max(0, temperature - REFERENCE_TEMPERATURE);
     const left = room - growth;
-    const cure = left < END_PLAY ? '; shorten the end, or take away what stops it' : '';
+    const cure = keeps(left, pass) ? '' : '; shorten the end, or take away what stops it';
     return valued(exactly(left), `it grows by ${plain(growth, 2)} mm${cure}`);
   },
 };
@@ -172,7 +180,7 @@ const needed: HolderCheck = {
   unit: '',
   moves: 'role, duty.span, duty.feed, duty.load, mounting',
   trifle: true,
-  run: ({ role, screw, mounting, duty }) => {
+  run: ({ role, screw, mounting, duty }, inForce) => {
     const { span, feed, load } = duty;
     const missing = [
       ...(mounting === undefined ? ['mounting'] : []),
@@ -190,18 +198,12 @@ const needed: HolderCheck = {
     ];
     const [what, most] = asks.reduce((a, b) => (b[1] > a[1] ? b : a));
     const free = role === 'free';
-    const cure = free
-      ? most > 1
-        ? '; hold it (role: guiding)'
-        : ''
-      : most < 1
-        ? '; a short stiff screw runs better with its end free: a guard ring (role: free)'
-        : '';
-    return valued(
-      exactly(most),
-      `${what} asks most, ${plain(100 * most, 0)} % of where an end is held${cure}`,
-      free ? soft({ max: 1 }, { max: 1 / NEED.whirl }) : soft({ min: 1 }),
-    );
+    const own = free ? soft({ max: 1 }, { max: 1 / NEED.whirl }) : soft({ min: 1 });
+    const advice = free
+      ? '; hold it (role: guiding)'
+      : '; a short stiff screw runs better with its end free: a guard ring (role: free)';
+    const cure = keeps(most, inForce.of(own).pass) ? '' : advice;
+    return valued(exactly(most), `${what} asks most, ${plain(100 * most, 0)} % of where an end is held${cure}`, own);
   },
 };
 

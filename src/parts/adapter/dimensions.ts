@@ -1,18 +1,16 @@
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
-import { resolveMaterial } from '../../presets/resolve-material.js';
-import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet, Pull } from '../../sheet/sections/duty.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
-import { CALIPERS } from '../../units/measured.js';
 import { CATCH_GAP } from '../common/bought-nut.js';
 import { type Float, floatOf } from '../common/float.js';
 import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
+import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { withJoints } from './choose-joints.js';
 import { leavesWhole } from './cutouts.js';
@@ -82,11 +80,8 @@ function spacersOf(sheet: AdapterSheet, nut: NutSide, notes: Assumptions): Float
  */
 export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): AdapterDesign {
   const notes = new Assumptions();
-  const why = 'half-width of a reading by ordinary calipers';
-  const calipers = notes.or(sheet.calipers, 'calipers', CALIPERS, why);
+  const { calipers, material, printer } = workshopOf(sheet, presets, notes);
   const kind = notes.or<AdapterDesign['kind']>(sheet.kind, 'kind', 'joined', 'a plate that joins nut and carriage');
-  const material = resolveMaterial(sheet.material, presets, notes);
-  const printer = resolvePrinter(sheet.printer, presets, notes);
   const screw = sheet.screw && resolveScrew(sheet.screw, calipers, notes);
   const nut = nutSide(sheet, calipers, notes);
   const carriage = carriageSide(sheet, calipers, notes);

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
-import { partName } from '../../sheet/sections/common.js';
+import { calipersField, partName } from '../../sheet/sections/common.js';
 import { dutySection } from '../../sheet/sections/duty.js';
 import { floatSection } from '../../sheet/sections/float.js';
 import { patternSection } from '../../sheet/sections/holes.js';
@@ -129,7 +129,7 @@ export const adapterSchema = map({
   hold: word(['screws', 'keys'], 'what keeps a floating nut from turning').optional(),
   screw: screwSection.optional(),
   catch_nut: catchNutSection.optional(),
-  calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
+  calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
   duty: dutySection.optional(),

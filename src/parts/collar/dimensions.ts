@@ -1,12 +1,9 @@
 import { ROOM } from '../../mechanics/strength/plastic.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
-import { resolveMaterial } from '../../presets/resolve-material.js';
-import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
-import { CALIPERS } from '../../units/measured.js';
 import { pullAsked } from '../common/axial-grip.js';
 import type { AxialPath } from '../common/axial-path.js';
 import { resolveShaft, roundShaft, type Shaft } from '../common/bore.js';
@@ -17,6 +14,7 @@ import { defined } from '../common/defined.js';
 import type { Fit } from '../common/fit-classes.js';
 import type { HubTemperature } from '../common/held.js';
 import { stallForce } from '../common/stall-force.js';
+import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { type LaidCollar, layOutCollar } from './layout.js';
 import { type CollarPlan, printedCollar } from './plan.js';
@@ -52,14 +50,7 @@ export interface CollarDesign extends DesignBase {
  */
 export function designCollar(sheet: CollarSheet, presets: PresetTexts): CollarDesign {
   const assumptions = new Assumptions();
-  const calipers = assumptions.or<number>(
-    sheet.calipers,
-    'calipers',
-    CALIPERS,
-    'half-width of a reading by ordinary calipers',
-  );
-  const material = resolveMaterial(sheet.material, presets, assumptions);
-  const printer = resolvePrinter(sheet.printer, presets, assumptions);
+  const { calipers, material, printer } = workshopOf(sheet, presets, assumptions);
   const screw = sheet.screw && resolveScrew(sheet.screw, calipers, assumptions);
   const kind = assumptions.or<'plain' | 'thread'>(sheet.bore, 'bore', 'plain', 'holds by friction');
   const shaft = heldShaft({ ...sheet, bore: kind }, screw, calipers, assumptions);

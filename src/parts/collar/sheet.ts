@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { map, orShort, quantity, word } from '../../sheet/fields.js';
-import { partName } from '../../sheet/sections/common.js';
+import { calipersField, partName } from '../../sheet/sections/common.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
@@ -65,7 +65,7 @@ export const collarSchema = map({
       'around the collar; on a motor plate that of the motor',
     ).optional(),
   }).optional(),
-  calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
+  calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
   limits: limitsSection.optional(),

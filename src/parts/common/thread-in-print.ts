@@ -8,32 +8,52 @@ import { exactly } from '../../units/measured.js';
 
 /** A thread, and what it is printed with. */
 export interface ThreadInPrint {
-  readonly screw: Pick<Screw, 'pitch' | 'major' | 'minor'>;
+  readonly screw: Pick<Screw, 'form' | 'pitch' | 'major' | 'minor'>;
   readonly printer: Pick<Printer, 'layer' | 'lineWidth'>;
 }
 
 const about = { group: 'print', question: 'prints', source: 'common practice' } as const;
 
-/** A pitch needs layers to show in. */
-export const printLayers: Check<ThreadInPrint> = {
+/** Height in which two flanks meet, over the pitch. @source iso-965-1: 5/8 H; iso-2904: P/2 */
+const HEIGHT = { v: 0.541266, trapezoid: 0.5 };
+
+/** Depth in which the flanks meet, at most the depth that the screw has [mm]. */
+function meetingDepth({ form, pitch, major, minor }: ThreadInPrint['screw']): number {
+  const height = form === 'metric-v' ? HEIGHT.v : HEIGHT.trapezoid;
+  return Math.min(height * pitch.likely, (major.likely - minor.likely) / 2);
+}
+
+/** The highest layer that gives this count in a pitch, to a hundredth. */
+function finestLayer(pitch: number, layers: number): string {
+  return plain(Math.floor((100 * pitch) / layers + 1e-9) / 100, 2);
+}
+
+/**
+ * A pitch needs layers to show in.
+ * @param orElse what else makes such a thread, as the end of a sentence
+ */
+export const printLayers = (orElse = ''): Check<ThreadInPrint> => ({
   ...about,
   id: 'print-layers',
   title: 'Layers in one pitch',
   unit: '',
   limits: soft({ min: 10 }, { min: 6 }),
   moves: 'printer.layer',
-  run: ({ screw, printer }, { pass }) => {
-    const count = layersPerPitch({ pitch: screw.pitch.likely, layer: printer.layer });
-    const cure = keeps(count, pass) ? '' : '; use a finer printer.layer';
+  run: ({ screw: { pitch }, printer }, { pass }) => {
+    const layers = layersPerPitch({ pitch: pitch.likely, layer: printer.layer });
+    const cure = `; use a printer.layer of at most ${finestLayer(pitch.likely, pass.min!)} mm${orElse}`;
     return valued(
-      exactly(count),
-      `layers of ${plain(printer.layer)} mm in a pitch of ${plain(screw.pitch.likely)} mm${cure}`,
+      exactly(layers),
+      `${plain(layers, 1)} layers of ${plain(printer.layer)} mm in a pitch of ${plain(pitch.likely)} mm${keeps(layers, pass) ? '' : cure}`,
     );
   },
-};
+});
 
-/** A tooth thinner than a line is not printed. */
-export const printThreadDepth: Check<ThreadInPrint> = {
+/**
+ * A tooth thinner than a line is not printed.
+ * @param orElse as of the layers
+ */
+export const printThreadDepth = (orElse = ''): Check<ThreadInPrint> => ({
   ...about,
   id: 'print-thread-depth',
   title: 'Depth of the thread, in printed lines',
@@ -41,9 +61,12 @@ export const printThreadDepth: Check<ThreadInPrint> = {
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'printer.nozzle, printer.line_width',
   run: ({ screw, printer }, { pass }) => {
-    const depth = (screw.major.likely - screw.minor.likely) / 2;
+    const depth = meetingDepth(screw);
     const lines = threadDepthInLines({ depth, line: printer.lineWidth });
-    const cure = keeps(lines, pass) ? '' : '; use a finer nozzle';
-    return valued(exactly(lines), `${plain(depth)} mm deep, lines of ${plain(printer.lineWidth)} mm${cure}`);
+    const cure = keeps(lines, pass) ? '' : `; use a finer printer.nozzle${orElse}`;
+    return valued(
+      exactly(lines),
+      `${plain(depth)} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${cure}`,
+    );
   },
-};
+});

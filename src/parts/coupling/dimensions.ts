@@ -7,7 +7,6 @@ import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew } from '../../sheet/resolve-screw.js';
-import { CALIPERS } from '../../units/measured.js';
 import type { AxialPath, Mounting } from '../common/axial-path.js';
 import { roundShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
@@ -15,6 +14,7 @@ import { clampNames } from '../common/clamp-names.js';
 import { defined } from '../common/defined.js';
 import { type GripDemand, gripDemand } from '../common/grip-demand.js';
 import { printSizes } from '../common/print-sizes.js';
+import { workshopOf } from '../common/workshop.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
 import { type HubPlan, printedHub } from './hub-plan.js';
@@ -74,16 +74,9 @@ export interface CouplingDesign extends DesignBase {
  */
 export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): CouplingDesign {
   const assumptions = new Assumptions();
-  const calipers = assumptions.or<number>(
-    sheet.calipers,
-    'calipers',
-    CALIPERS,
-    'half-width of a reading by ordinary calipers',
-  );
   // what only hubs hang on is no assumption of an insert alone
   const ofHubs = madeHubs(sheet) ? assumptions : new Assumptions();
-  const material = resolveMaterial(sheet.material, presets, ofHubs);
-  const printer = resolvePrinter(sheet.printer, presets, assumptions);
+  const { calipers, material, printer } = workshopOf(sheet, presets, assumptions, ofHubs);
   const screw = sheet.screw ? resolveScrew(sheet.screw, calipers, assumptions) : undefined;
   const shafts = {
     'motor-hub': motorShaft(sheet, calipers, assumptions),

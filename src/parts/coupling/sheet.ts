@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { SHOCK_FACTORS } from '../../mechanics/coupling/service-factors.js';
 import { map, orShort, quantity, whole, word } from '../../sheet/fields.js';
-import { partName } from '../../sheet/sections/common.js';
+import { calipersField, partName } from '../../sheet/sections/common.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
@@ -97,7 +97,7 @@ export const couplingSchema = map({
       Object.keys(SHOCK_FACTORS) as [keyof typeof SHOCK_FACTORS, ...(keyof typeof SHOCK_FACTORS)[]],
     ).optional(),
   }).optional(),
-  calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
+  calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
   limits: limitsSection.optional(),

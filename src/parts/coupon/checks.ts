@@ -161,8 +161,8 @@ export const COUPON_CHECKS: readonly CouponCheck[] = [
   span,
   height,
   marks,
-  threaded(printLayers),
-  threaded(printThreadDepth),
+  threaded(printLayers()),
+  threaded(printThreadDepth()),
   uncorrected,
 ];
 

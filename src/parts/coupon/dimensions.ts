@@ -1,8 +1,6 @@
 import type { CouponFeatures } from '../../calibrate/feature.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
-import { resolveMaterial } from '../../presets/resolve-material.js';
-import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
@@ -11,6 +9,7 @@ import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
 import { printSizes } from '../common/print-sizes.js';
+import { workshopOf } from '../common/workshop.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { type CouponPlan, featuresOf, type PocketPlan, type ScalePlan, stepHeights, type ThreadPlan } from './plan.js';
 import { roomForMarks } from './scale-plate.js';
@@ -39,16 +38,14 @@ const DEFAULT_DIAMETERS = [4, 7, 10, 16];
  */
 export function designCoupon(sheet: CouponSheet, presets: PresetTexts): CouponDesign {
   const assumptions = new Assumptions();
-  const calipers = assumptions.or(sheet.calipers, 'calipers', 0.03, 'half-width of a reading by ordinary calipers');
+  const { calipers, material, printer } = workshopOf(sheet, presets, assumptions);
   const screw = sheet.screw && resolveScrew(sheet.screw, calipers, assumptions);
-  const material = resolveMaterial(sheet.material, presets, assumptions);
   if (material.name === 'custom')
     throw fault(
       'material',
       'custom',
       'name the preset that is nearest, with your own figures beside it: {preset: pa12, …}',
     );
-  const printer = resolvePrinter(sheet.printer, presets, assumptions);
   const plan = planOf(sheet, printer, assumptions);
   const features = featuresOf(plan);
   if (screw) requireThreadBudget(screw, printer.chordError, features.threads.length);

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { EVEN_IF_WRONG, map, orShort, quantity, whole, word } from '../../sheet/fields.js';
-import { partName } from '../../sheet/sections/common.js';
+import { calipersField, partName } from '../../sheet/sections/common.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
@@ -58,7 +58,7 @@ export const couponSchema = map({
     steps: whole(3, 7, 'of each kind').optional(),
     step: step('from pocket to pocket'),
   }).optional(),
-  calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
+  calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
   limits: limitsSection.optional(),

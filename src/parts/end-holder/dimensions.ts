@@ -1,8 +1,6 @@
 import { pressStrain } from '../../mechanics/shaft/press-fit.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
-import { resolveMaterial } from '../../presets/resolve-material.js';
-import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { measured } from '../../sheet/measured-field.js';
@@ -15,6 +13,7 @@ import { defined } from '../common/defined.js';
 import { type HolePattern, ownPattern } from '../common/hole-pattern.js';
 import { printSizes } from '../common/print-sizes.js';
 import { holeResidual } from '../common/residual.js';
+import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { type Bearing, resolveBearing } from './bearing.js';
 import { layOut } from './layout.js';
@@ -60,14 +59,7 @@ const HAND = -0.03;
  */
 export function designEndHolder(sheet: EndHolderSheet, presets: PresetTexts): EndHolderDesign {
   const assumptions = new Assumptions();
-  const calipers = assumptions.or<number>(
-    sheet.calipers,
-    'calipers',
-    CALIPERS,
-    'half-width of a reading by ordinary calipers',
-  );
-  const material = resolveMaterial(sheet.material, presets, assumptions);
-  const printer = resolvePrinter(sheet.printer, presets, assumptions);
+  const { calipers, material, printer } = workshopOf(sheet, presets, assumptions);
   const screw = resolveScrew(sheet.screw, calipers, assumptions);
   const held: Shaft = sheet.turned_end
     ? { form: 'round', diameter: measured(sheet.turned_end, calipers) }

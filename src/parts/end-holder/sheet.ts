@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
-import { partName } from '../../sheet/sections/common.js';
+import { calipersField, partName } from '../../sheet/sections/common.js';
 import { dutySection } from '../../sheet/sections/duty.js';
 import { patternSection } from '../../sheet/sections/holes.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
@@ -75,7 +75,7 @@ export const endHolderSchema = map({
   ).optional(),
   nut_gap: quantity('length', { least: 0, most: 1000 }, 'from the nut to the holder at the end of travel').optional(),
   end_room: quantity('length', { least: 0, most: 100 }, 'along the screw, before something stops its end').optional(),
-  calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
+  calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
   duty: dutySection.optional(),

@@ -104,8 +104,8 @@ export const GAUGE_CHECKS: readonly GaugeCheck[] = [
   ladderSpan,
   pitchTold,
   handTold,
-  printLayers,
-  printThreadDepth,
+  printLayers(),
+  printThreadDepth(),
   figures,
   shrinkAppliedOnce,
 ];

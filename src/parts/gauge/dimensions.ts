@@ -1,18 +1,16 @@
 import { axialPlay, nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
-import { resolveMaterial } from '../../presets/resolve-material.js';
-import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import { fault } from '../../units/faults.js';
 import { plain, rounded } from '../../units/format.js';
-import { CALIPERS } from '../../units/measured.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
 import type { FitClass } from '../common/fit-classes.js';
 import { printSizes } from '../common/print-sizes.js';
 import { threadInFile } from '../common/thread-in-file.js';
+import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { leastOutside } from './figure.js';
 import type { GaugeSheet } from './sheet.js';
@@ -82,14 +80,7 @@ export function fitOfPlay(play: number, flankAngle: number): FitClass {
  */
 export function designGauge(sheet: GaugeSheet, presets: PresetTexts): GaugeDesign {
   const assumptions = new Assumptions();
-  const calipers = assumptions.or<number>(
-    sheet.calipers,
-    'calipers',
-    CALIPERS,
-    'half-width of a reading by ordinary calipers',
-  );
-  const material = resolveMaterial(sheet.material, presets, assumptions);
-  const printer = resolvePrinter(sheet.printer, presets, assumptions);
+  const { calipers, material, printer } = workshopOf(sheet, presets, assumptions);
   const screw = resolveScrew(sheet.screw, calipers, assumptions);
   const rings = ringsOf(sheet, screw, assumptions);
   const widest = Math.max(...rings.map(({ thread }) => thread.major));

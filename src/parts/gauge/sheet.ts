@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { EVEN_IF_WRONG, map, quantity } from '../../sheet/fields.js';
-import { partName } from '../../sheet/sections/common.js';
+import { calipersField, partName } from '../../sheet/sections/common.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
@@ -20,7 +20,7 @@ export const gaugeSchema = map({
   }).optional(),
   turns_play: play('along the axis, of the rings of two and of ten turns'),
   outside_diameter: quantity('length', { above: 0, most: 120 }, 'of every ring').optional(),
-  calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
+  calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
   limits: limitsSection.optional(),

@@ -1,8 +1,6 @@
 import { nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
-import { resolveMaterial } from '../../presets/resolve-material.js';
-import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { type Assumption, Assumptions } from '../../sheet/assumptions.js';
 import { measured } from '../../sheet/measured-field.js';
@@ -13,7 +11,6 @@ import type { LimitsSheet } from '../../sheet/sections/limits.js';
 import { rimAround } from '../../solid/convex.js';
 import { fault, InputError } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
-import { CALIPERS } from '../../units/measured.js';
 import { requireFacetBudget } from '../common/facet-budget.js';
 import { resolveFit } from '../common/fit-classes.js';
 import { type HolePlaces, measuredPattern, ownPattern, rectangleOf } from '../common/hole-pattern.js';
@@ -21,6 +18,7 @@ import type { Joint } from '../common/joints.js';
 import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import { threadInFile } from '../common/thread-in-file.js';
+import { workshopOf } from '../common/workshop.js';
 import type { Sizes } from '../part-kind.js';
 import { nutDrive } from './drive.js';
 import { flanksMeet } from './flanks-meet.js';
@@ -47,10 +45,8 @@ const LEAST_RIM = 0.2;
  */
 export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const assumptions = new Assumptions();
-  const calipers = assumptions.or(sheet.calipers, 'calipers', CALIPERS, 'half-width of a reading by ordinary calipers');
+  const { calipers, material, printer } = workshopOf(sheet, presets, assumptions);
   const screw = resolveScrew(sheet.screw, calipers, assumptions);
-  const material = resolveMaterial(sheet.material, presets, assumptions);
-  const printer = resolvePrinter(sheet.printer, presets, assumptions);
   const fit = resolveFit(sheet.fit, assumptions);
   const float = nutFloat(sheet, assumptions);
   const holes = holesOf(float ? withFloatHoles(sheet, float, assumptions) : sheet, printer, assumptions);

@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
-import { partName } from '../../sheet/sections/common.js';
+import { calipersField, partName } from '../../sheet/sections/common.js';
 import { dutySection } from '../../sheet/sections/duty.js';
 import { effectsSection } from '../../sheet/sections/effects.js';
 import { floatSection } from '../../sheet/sections/float.js';
@@ -108,7 +108,7 @@ export const nutSchema = map({
     .describe('raised on the flange, or cut into it; broken into lines where it is long'),
   family: familySection.optional(),
   catch_nut: catchNutSection.optional(),
-  calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
+  calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
   duty: dutySection.optional(),

@@ -2,12 +2,9 @@ import type { Shock } from '../../mechanics/coupling/service-factors.js';
 import { ROOM } from '../../mechanics/strength/plastic.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
-import { resolveMaterial } from '../../presets/resolve-material.js';
-import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
-import { CALIPERS } from '../../units/measured.js';
 import type { AxialPath } from '../common/axial-path.js';
 import type { Shaft } from '../common/bore.js';
 import { resolveShaft, roundShaft } from '../common/bore.js';
@@ -18,6 +15,7 @@ import { defined } from '../common/defined.js';
 import { type GripDemand, gripDemand } from '../common/grip-demand.js';
 import type { HubTemperature } from '../common/held.js';
 import { printSizes } from '../common/print-sizes.js';
+import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { layOutBush, layOutClamp } from './layout.js';
 import { printedSleeve, type SleevePlan } from './plan.js';
@@ -62,14 +60,7 @@ const D = { motorTemperature: 70 };
  */
 export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDesign {
   const assumptions = new Assumptions();
-  const calipers = assumptions.or<number>(
-    sheet.calipers,
-    'calipers',
-    CALIPERS,
-    'half-width of a reading by ordinary calipers',
-  );
-  const material = resolveMaterial(sheet.material, presets, assumptions);
-  const printer = resolvePrinter(sheet.printer, presets, assumptions);
+  const { calipers, material, printer } = workshopOf(sheet, presets, assumptions);
   const screw = sheet.screw && resolveScrew(sheet.screw, calipers, assumptions);
   const shaft = drivenShaft(sheet, screw, calipers, assumptions);
   const { motor, duty = {} } = sheet;

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { SHOCK_FACTORS } from '../../mechanics/coupling/service-factors.js';
 import { map, quantity, word } from '../../sheet/fields.js';
-import { partName } from '../../sheet/sections/common.js';
+import { calipersField, partName } from '../../sheet/sections/common.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
@@ -47,7 +47,7 @@ export const sleeveSchema = map({
     temperature: quantity('temperature', { least: -30, most: 150 }, 'around the sleeve').optional(),
     speed: z.number('must be a number in rpm').positive('must be above 0').max(20_000).optional().describe('rpm'),
   }).optional(),
-  calipers: quantity('length', { least: 0, most: 0.5 }, 'half-width of the uncertainty of a reading').optional(),
+  calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
   limits: limitsSection.optional(),

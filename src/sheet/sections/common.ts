@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { quantity } from '../fields.js';
 
 /** A part's name becomes a folder, so it is plain on every disk. */
 export const partName = z
@@ -16,3 +17,10 @@ export const revisionField = z
   .transform(String)
   .refine((text) => /^[A-Za-z0-9.-]{1,8}$/.test(text), 'must be 1 to 8 letters, digits, points and hyphens')
   .describe('counted up whenever the part changes; it stands on the drawing');
+
+/** Half-width of every reading of the sheet that states none of its own. */
+export const calipersField = quantity(
+  'length',
+  { least: 0, most: 0.5 },
+  'half-width of the uncertainty of a reading',
+).optional();

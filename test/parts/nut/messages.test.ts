@@ -57,8 +57,8 @@ const SAID: readonly [string, Changes, RegExp][] = [
   ['drive-whirl', {}, /thinnest root that it may have, 7.19 mm, 6.89 mm if it is rolled$/],
   ['drive-whirl', { screw: READ }, /thinnest root that it may have, 7.5 mm$/],
   // pitch over ten, to a hundredth below
-  ['print-layers', { screw: 'M8', printer: { layer: 0.2 } }, /a layer of at most 0.12 mm/],
-  ['print-layers', { screw: 'M5', printer: { layer: 0.1 } }, /a layer of at most 0.08 mm/],
+  ['print-layers', { screw: 'M8', printer: { layer: 0.2 } }, /a printer.layer of at most 0.12 mm/],
+  ['print-layers', { screw: 'M5', printer: { layer: 0.1 } }, /a printer.layer of at most 0.08 mm/],
   // ISO 68-1: 0.541266 of the pitch; half of it for a trapezoid
   ['print-thread-depth', { screw: 'M5', body: { diameter: 12 } }, /^0.433 mm deep/],
   ['print-thread-depth', {}, /^1 mm deep/],

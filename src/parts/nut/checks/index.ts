@@ -19,7 +19,7 @@ import {
   pocketFloor,
   pocketWall,
 } from './mount.js';
-import { printLayers, printOverhang, printSupport, printThreadDepth, threadLeadIn } from './print.js';
+import { printOverhang, printSupport, threadInPrint, threadLeadIn } from './print.js';
 import { wearHeat, wearPeak, wearPv, wearSpeed } from './rubbing.js';
 import { screwSeries } from './series.js';
 import { creepCheck, threadBendingCheck, threadPressureCheck, threadShearCheck, threadStallCheck } from './strength.js';
@@ -49,8 +49,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   threadRootGap,
   threadRunningIn,
   threadLeadIn,
-  printLayers,
-  printThreadDepth,
+  ...threadInPrint,
   printOverhang,
   printSupport,
   shrinkAppliedOnce,

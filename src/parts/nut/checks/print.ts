@@ -2,59 +2,24 @@ import { type Check, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
 import { flankOverhangStep, largestLayer } from '../../../mechanics/print/flank-overhang.js';
-import { layersPerPitch, threadDepthInLines } from '../../../mechanics/print/resolution.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { LEDGE } from '../../common/ledge.js';
+import { printLayers, printThreadDepth } from '../../common/thread-in-print.js';
 import type { NutDesign } from '../dimensions.js';
 import { hangingLedge, opensOnBed, printAdvice } from '../print-advice.js';
 
 type NutCheck = Check<NutDesign>;
 const print = { group: 'print', question: 'prints', source: 'common practice' } as const;
-const TAP = 'print a plain pilot hole and tap it with the screw or a tap instead';
+const TAP = ', or print a plain pilot hole and tap it with the screw or a tap instead';
 
 /** A layer height that is no higher, to a hundredth. */
 function floored(height: number): number {
   return Math.floor(100 * height + 1e-9) / 100;
 }
 
-/** A pitch needs layers to show in. */
-export const printLayers: NutCheck = {
-  ...print,
-  id: 'print-layers',
-  title: 'Layers in one pitch',
-  unit: '',
-  limits: soft({ min: 10 }, { min: 6 }),
-  moves: 'printer.layer',
-  run: ({ screw, printer }, { pass }) => {
-    const layers = layersPerPitch({ pitch: screw.pitch.likely, layer: printer.layer });
-    const finest = floored(screw.pitch.likely / pass.min!);
-    const help = keeps(layers, pass) ? '' : `; use a layer of at most ${plain(finest, 2)} mm, or ${TAP}`;
-    return valued(
-      exactly(layers),
-      `${plain(layers, 1)} layers of ${plain(printer.layer)} mm in a pitch of ${plain(screw.pitch.likely)} mm${help}`,
-    );
-  },
-};
-
-/** A tooth thinner than a line is not printed. */
-export const printThreadDepth: NutCheck = {
-  ...print,
-  id: 'print-thread-depth',
-  title: 'Depth of the thread, in printed lines',
-  unit: '',
-  limits: soft({ min: 2 }, { min: 1 }),
-  moves: 'printer.nozzle, printer.line_width',
-  run: ({ screw, printer }, { pass }) => {
-    const depth = (screw.form === 'metric-v' ? 0.541266 : 0.5) * screw.pitch.likely;
-    const lines = threadDepthInLines({ depth, line: printer.lineWidth });
-    const help = keeps(lines, pass) ? '' : `; use a finer nozzle, or ${TAP}`;
-    return valued(
-      exactly(lines),
-      `${plain(depth)} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${help}`,
-    );
-  },
-};
+/** The thread's own, as a nut can also be made. */
+export const threadInPrint: readonly NutCheck[] = [printLayers(TAP), printThreadDepth(TAP)];
 
 /** What hangs over air as the nut lies on the bed: the flange itself, or ceilings of pockets that open downwards. */
 export const printSupport: NutCheck = {

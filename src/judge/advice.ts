@@ -1,9 +1,12 @@
 import type { Verdict } from './check.js';
 
+/** A new value of a field: a figure in its base unit, or one of its words. */
+export type Setting = number | string;
+
 /** One way to bring a check to pass. */
 export interface Cure {
-  /** new values by field, in the field's base unit */
-  readonly set: Readonly<Record<string, number>>;
+  /** new values by field, figures in the field's base unit */
+  readonly set: Readonly<Record<string, Setting>>;
   /** lines to paste in place of those of the sheet */
   readonly lines: readonly string[];
   /** what the check then says: caution where nothing brings a failed one to pass */
@@ -27,7 +30,7 @@ export interface Advice {
   readonly checks: readonly CheckAdvice[];
   /** the best cures together, and the verdict the sheet then has; absent where nothing is to be changed */
   readonly together?: {
-    readonly set: Readonly<Record<string, number>>;
+    readonly set: Readonly<Record<string, Setting>>;
     readonly lines: readonly string[];
     readonly verdict: Verdict;
     readonly still: readonly string[];
@@ -35,7 +38,10 @@ export interface Advice {
 }
 
 /** A field of a sheet that advice may change. */
-export interface Tunable<Design> {
+export type Tunable<Design> = FigureTunable<Design> | WordTunable<Design>;
+
+/** A field that holds a figure. */
+export interface FigureTunable<Design> {
   /** such as `fit.diametral` */
   readonly path: string;
   readonly unit: string;
@@ -47,4 +53,14 @@ export interface Tunable<Design> {
   readonly grain: number;
   /** what it is now; undefined where the design has no such thing */
   readonly now: (design: Design) => number | undefined;
+}
+
+/** A field that holds one of a few words. */
+export interface WordTunable<Design> {
+  /** such as `printer.bridging` */
+  readonly path: string;
+  /** those to be tried, the simplest first */
+  readonly words: readonly string[];
+  /** what it is now; undefined where the design has no such thing */
+  readonly now: (design: Design) => string | undefined;
 }

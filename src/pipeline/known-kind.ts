@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { Tunable } from '../judge/advice.js';
 import type { CheckFacts, Finding } from '../judge/check.js';
 import type { Question } from '../judge/question.js';
 import { type LimitChanges, runChecks } from '../judge/run-checks.js';
@@ -58,13 +59,19 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
     bodies: (design, sizes) => kind.bodies(own(design), sizes),
     mate: (design, kernel) => kind.mate(own(design), kernel),
     virtualMate: (design, kernel) => kind.virtualMate?.(own(design), kernel) ?? [],
-    tunables: (design) =>
-      (kind.tunables ?? []).flatMap(({ now, ...field }) => {
-        const value = now(own(design));
-        return value === undefined ? [] : [{ ...field, now: value }];
-      }),
+    tunables: (design) => (kind.tunables ?? []).flatMap((one) => knobOf(one, own(design))),
     views: (design, sizes) => withFields(kind.views(own(design), sizes), (name) => kind.sizeField(name, own(design))),
   };
+}
+
+/** A field with its present value; none where the design has no such thing. */
+function knobOf<Design>(tunable: Tunable<Design>, design: Design): Knob[] {
+  if ('words' in tunable) {
+    const now = tunable.now(design);
+    return now === undefined ? [] : [{ ...tunable, now }];
+  }
+  const now = tunable.now(design);
+  return now === undefined ? [] : [{ ...tunable, now }];
 }
 
 /** The checks, or the one that is asked for. */

@@ -131,7 +131,7 @@ describe('advice', () => {
     const layers = set.flatMap((one) => one['printer.layer'] ?? []);
     expect(layers.length).toBeGreaterThan(0);
     for (const one of set) {
-      const [nozzle, layer] = [one['printer.nozzle'] ?? 0.6, one['printer.layer'] ?? 0.4];
+      const [nozzle, layer] = [Number(one['printer.nozzle'] ?? 0.6), one['printer.layer'] ?? 0.4];
       const list: Readonly<Record<number, readonly number[]>> = {
         0.25: [0.06, 0.1, 0.12],
         0.4: [0.08, 0.12, 0.16, 0.2],
@@ -140,6 +140,29 @@ describe('advice', () => {
       };
       expect(list[nozzle], JSON.stringify(one)).toContain(layer);
     }
+  });
+
+  it.each([
+    ['none', 9.5, 0.12, 'membrane'],
+    // a floor of two layers takes a membrane, and no steps
+    ['steps', 5.3, 0.2, 'membrane'],
+  ])('offers a roof over pockets on the bed where bridging is %s', (bridging, thickness, layer, word) => {
+    const sheet = nutSheet({
+      flange: { shape: 'round', diameter: 50, thickness },
+      holes: { count: 4, circle: 34, screw: 'M4', joint: 'counterbore', head: 'flange', diameter: undefined },
+      printer: { layer, bridging },
+    });
+    const own = adviceOn(sheet).checks.find((row) => row.check === 'print-support')!;
+    expect(own.cures.map(({ set }) => set)).toContainEqual({ 'printer.bridging': word });
+    for (const { lines, reaches } of own.cures) {
+      const after = check(design(pasted(sheet, lines))).checks.find((row) => row.id === 'print-support');
+      expect(after?.verdict).toBe(reaches);
+    }
+  });
+
+  it('offers no roof where none takes the finding away', () => {
+    const { checks } = adviceOn(nutSheet({ flange: { offset: 6 } }));
+    expect(checks.flatMap(({ cures }) => cures).some(({ set }) => 'printer.bridging' in set)).toBe(false);
   });
 
   it('ranks cures by how little they change, those without a price first', () => {

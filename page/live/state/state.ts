@@ -1,4 +1,5 @@
 import type { Acceptance } from '../../../src/judge/accept.js';
+import type { Cure } from '../../../src/judge/advice.js';
 import { editText, putSection, type ShortForms } from '../../../src/sheet/edit-text.js';
 import type { Card } from './cards.js';
 import type { Typed } from './readings.js';
@@ -64,7 +65,7 @@ export function withField(sheet: string, path: readonly string[], typed: string)
 }
 
 /** The sheet with a cure's changes. */
-export function withCure(sheet: string, set: Readonly<Record<string, number>>): string {
+export function withCure(sheet: string, set: Cure['set']): string {
   return Object.entries(set).reduce((text, [path, value]) => withField(text, path.split('.'), String(value)), sheet);
 }
 

@@ -9,7 +9,8 @@ import { plain } from '../../units/format.js';
 import { CATCH_GAP } from '../common/bought-nut.js';
 import { type Float, floatOf } from '../common/float.js';
 import { pullsOf } from '../common/load-cases.js';
-import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
+import { type PrintSizes, printSizes, TRUE_SIZES } from '../common/print-sizes.js';
+import type { Roof } from '../common/roof.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { withJoints } from './choose-joints.js';
@@ -92,14 +93,14 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     kind === 'floating'
       ? (spacers?.sideways ?? notes.or<number>(sheet.float?.sideways, 'float.sideways', 0.3, 'enough for a bent screw'))
       : undefined;
-  const roof = printer.bridging === 'none' ? {} : { roof: printer.bridging };
-  const known = withJoints(sheet, { nut, carriage, registers, float, hold, screw, ...roof }, notes);
+  const sizes = printSizes(material, printer);
+  const roof = roofIn(printer, sizes);
+  const known = withJoints(sheet, { nut, carriage, registers, float, hold, screw, ...(roof ? { roof } : {}) }, notes);
   const input = inputOf(sheet, known, notes);
   requireSense(sheet, input);
   const laid = layout(input);
   if (!leavesWhole(laid.plate))
     throw fault('plate.cutouts', '', 'must leave the plate in one piece: each may cross its edge once');
-  const sizes = printSizes(material, printer);
   const seatHeight = seatOf(input);
   const duty = sheet.duty ?? {};
   const pulls = pullsOf(duty, undefined, notes);
@@ -130,6 +131,11 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     limits: sheet.limits ?? {},
     densities: { [material.name]: material.density },
   };
+}
+
+/** How pockets on the bed are roofed; the layer as the finished height that prints as one. */
+function roofIn({ bridging, layer }: Printer, { along }: PrintSizes): Roof | undefined {
+  return bridging === 'none' ? undefined : { kind: bridging, layer: layer / along(1) };
 }
 
 function seatOf({ nut, thickness, outerStep, innerStep }: LayoutInput): number {

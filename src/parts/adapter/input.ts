@@ -6,6 +6,7 @@ import { plain } from '../../units/format.js';
 import { CATCH_GAP, nutPocket } from '../common/bought-nut.js';
 import type { HolePlaces } from '../common/hole-pattern.js';
 import type { JointHole } from '../common/joints.js';
+import type { Roof } from '../common/roof.js';
 import { type LayoutInput, type OutlineInput, thicknessFor } from './layout.js';
 import type { AdapterSheet } from './sheet.js';
 import { type CarriageSide, counterClockwise, type NutSide, type Registers, type Side } from './sides.js';
@@ -20,8 +21,8 @@ export interface Known {
   readonly float: number | undefined;
   readonly hold: 'screws' | 'keys' | undefined;
   readonly screw: Screw | undefined;
-  /** over pockets that open on the bed */
-  readonly roof?: JointHole['roof'];
+  /** over pockets that open on the bed; its layer as a finished height */
+  readonly roof?: Roof;
 }
 
 /** What a plate is laid out from: every size that the sheet leaves open is worked out and listed. */
@@ -69,6 +70,7 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
       ...(size === undefined ? {} : { size }),
     })),
     thickness,
+    ...(roof ? { roof } : {}),
     relief: notes.or(sheet.plate?.relief, 'plate.relief', 0.4, 'the first layers spread'),
     bore: boreFor(sheet, known, float, notes),
     ...steps,
@@ -85,10 +87,10 @@ export function inputOf(sheet: AdapterSheet, known: Known, notes: Assumptions): 
  * One of a pattern's holes: the clearance hole of the plate is that of the screw, or as large as the bought part's. A
  * floating nut has wider ones, for what stands in them; its screws stand still in the plate.
  */
-function jointHole({ pattern: { diameter, screw }, joint }: Side, roof: Known['roof'], stands = false): JointHole {
+function jointHole({ pattern: { diameter, screw }, joint }: Side, roof: Roof | undefined, stands = false): JointHole {
   const wide = diameter.likely;
   const size = stands && screw ? Math.min(wide, clearanceHole(screw, 'medium')) : wide;
-  return { joint, diameter: size, ...(screw ? { screw } : {}), ...(roof ? { roof } : {}) };
+  return { joint, diameter: size, ...(screw ? { screw } : {}), ...(roof ? { roof: roof.kind } : {}) };
 }
 
 function boreFor(sheet: AdapterSheet, { nut, registers, screw }: Known, float: number, notes: Assumptions): number {

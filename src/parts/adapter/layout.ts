@@ -3,6 +3,7 @@ import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { nutPocketReach } from '../common/bought-nut.js';
 import { type HolePlaces, turned } from '../common/hole-pattern.js';
 import { type Joint, type JointHole, type Pocket, pocketOf, threadReach } from '../common/joints.js';
+import { type Roof, takesRoof } from '../common/roof.js';
 import { screwLengthWithin } from '../common/screw-length.js';
 import { type Clocking, clockingAt, solveClocking } from './clocking.js';
 import {
@@ -39,6 +40,8 @@ export interface LayoutInput
   };
   readonly carriage: PatternInput & { readonly bore?: number; readonly center: Point };
   readonly outline: OutlineInput;
+  /** over pockets that open on the bed; its layer as a finished height */
+  readonly roof?: Roof;
   readonly rim?: { readonly outer: number; readonly height: number; readonly center: Point };
   readonly catchPocket?: Omit<NonNullable<PlateSizes['catchPocket']>, 'turn'>;
   /** fixed turn, where the sheet states one */
@@ -105,11 +108,12 @@ function seatedNut({ seat, flange, hole }: NonNullable<LayoutInput['nut']>, turn
 }
 
 function drafted(input: LayoutInput, turn: number): PlateSizes {
-  const { nut, carriage, thickness, bore, outerStep, innerStep, catchPocket } = input;
+  const { nut, carriage, thickness, bore, outerStep, innerStep, catchPocket, roof } = input;
   const centres = nut?.centres.map((centre) => turned(centre, turn));
   const rim = input.rim && rimOf(input.rim, bore, { nut, centres });
-  const nutHoles = nut && centres && patternHoles({ ...nut, centres }, nutMouth(nut), facesOf(input, rim, centres));
-  const carriageHoles = patternHoles(carriage, carriageMouth(carriage.hole.joint), { from: 0, to: thickness });
+  const nutHoles =
+    nut && centres && patternHoles({ ...nut, centres }, nutMouth(nut), { ...facesOf(input, rim, centres), roof });
+  const carriageHoles = patternHoles(carriage, carriageMouth(carriage.hole.joint), { from: 0, to: thickness, roof });
   const keys = input.keys.map((key) => ({ ...key, center: turned(key.center, turn), turn: key.turn + turn }));
   const both = nutHoles && nutHoles.centres.length > 0 ? [nutHoles, carriageHoles] : [carriageHoles];
   return {
@@ -177,7 +181,7 @@ function rimOf(
 function patternHoles(
   { centres, isRectangle, hole, clamped }: PatternInput,
   opens: 'low' | 'high',
-  { from, to }: { from: number; to: number },
+  { from, to, roof }: { from: number; to: number; roof?: Roof | undefined },
 ): PatternHoles {
   const plain = pocketOf(hole);
   const pocket = plain && (hole.joint === 'hexagon' ? nutPocket(plain, hole, to - from, clamped) : plain);
@@ -193,6 +197,7 @@ function patternHoles(
     from,
     to,
     ...(pocket ? { pocket } : {}),
+    ...(pocket && roof && takesRoof(to - from - pocket.depth, roof) ? { roof: roof.kind } : {}),
     ...(to - from - reach >= BLIND_FLOOR ? { blind: reach } : {}),
   };
 }

@@ -29,7 +29,7 @@ export function thinnestByArithmetic({ layout, printer }: Pick<AdapterDesign, 'l
 
 /** Height of the roof that closes a pocket on the bed. */
 function roofOf(holes: PatternHoles, bed: ReturnType<typeof bedFace>, { layer }: Printer): number {
-  const { roof } = holes.hole;
+  const { roof } = holes;
   return roof && opensOnBed(holes, bed) ? roofLayers({ kind: roof, layer }) * layer : 0;
 }
 

@@ -5,7 +5,7 @@ import { crackCautions, DRIVE_CAUTIONS, LOCK_BY_NUTS, NUT_FLOATS, roofCautions }
 import { floatCare } from '../common/float.js';
 import type { Particulars } from '../part-kind.js';
 import type { AdapterDesign } from './dimensions.js';
-import { adapterAdvice, bedFace, opensOnBed } from './print-advice.js';
+import { adapterAdvice, roofedPatterns } from './print-advice.js';
 import { adapterHardware } from './screws.js';
 
 /** What to buy, how to print, and what to beware of. */
@@ -13,7 +13,7 @@ export function adapterParticulars(design: AdapterDesign): Particulars {
   return {
     hardware: adapterHardware(design),
     cautions: [
-      ...roofWords(design),
+      ...roofCautions(roofedPatterns(design.layout.plate).map(({ hole }) => hole)),
       ...crackCautions(design.material, LOCK_BY_NUTS),
       ...ownCautions(design),
       ...DRIVE_CAUTIONS,
@@ -21,12 +21,6 @@ export function adapterParticulars(design: AdapterDesign): Particulars {
     applied: appliedWords(design.material, design.printer),
     print: adapterAdvice(design.layout.plate),
   };
-}
-
-function roofWords({ layout: { plate }, printer }: AdapterDesign): string[] {
-  if (printer.bridging === 'none') return [];
-  const down = [plate.nutHoles, plate.carriageHoles].some((holes) => holes && opensOnBed(holes, bedFace(plate)));
-  return roofCautions(printer.bridging, down);
 }
 
 function ownCautions(design: AdapterDesign): string[] {

@@ -13,6 +13,7 @@ import { type HolePlaces, polar, turned } from '../common/hole-pattern.js';
 import type { JointHole, Pocket } from '../common/joints.js';
 import { insideRounded, insideSimple } from '../common/polygon-distance.js';
 import { type PrintSizes, TRUE_SIZES } from '../common/print-sizes.js';
+import type { Roof } from '../common/roof.js';
 import type { Disc } from './turn-terms.js';
 
 export type Point = readonly [number, number];
@@ -82,6 +83,8 @@ export interface PatternHoles extends HolePlaces {
   readonly from: number;
   readonly to: number;
   readonly pocket?: Pocket;
+  /** how the pocket is roofed where it opens on the bed; none where too little stands over it */
+  readonly roof?: Roof['kind'];
   /** depth from the mouth where the hole does not go through */
   readonly blind?: number;
 }

@@ -16,6 +16,14 @@ export function opensOnBed({ pocket, opens }: PatternHoles, bed: 'carriage' | 'o
   return pocket !== undefined && (opens === 'high') === (bed === 'outside');
 }
 
+/** Patterns whose pockets are roofed as they are printed. */
+export function roofedPatterns(plate: PlateSizes): PatternHoles[] {
+  const bed = bedFace(plate);
+  return [plate.nutHoles, plate.carriageHoles].flatMap((holes) =>
+    holes?.roof && opensOnBed(holes, bed) ? [holes] : [],
+  );
+}
+
 /** How far ceilings of pockets and steps that open to the bed hang over the openings below them, mm. */
 export function hanging(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>, bed: 'carriage' | 'outside'): number {
   const { outerStep, innerStep, catchPocket, bore } = plate;
@@ -26,8 +34,8 @@ export function hanging(plate: Omit<PlateSizes, 'outline' | 'flats' | 'cutouts'>
 }
 
 function ledgeOf(holes: PatternHoles, bed: 'carriage' | 'outside'): number {
-  const { pocket, hole } = holes;
-  return pocket && !hole.roof && opensOnBed(holes, bed) ? pocketRadius(pocket) - boreOf(hole) / 2 : 0;
+  const { pocket, hole, roof } = holes;
+  return pocket && !roof && opensOnBed(holes, bed) ? pocketRadius(pocket) - boreOf(hole) / 2 : 0;
 }
 
 /** The same in words for the report. */

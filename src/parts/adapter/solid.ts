@@ -257,7 +257,7 @@ function patternCuts(
   { print, chordError, layer }: Drawing,
 ): Cut[] {
   const { centres, hole, opens, from, to, pocket, blind } = holes;
-  const roof = hole.roof && layer !== undefined && opensOnBed(holes, bed) ? { roof: { kind: hole.roof, layer } } : {};
+  const roof = holes.roof && layer !== undefined && opensOnBed(holes, bed) ? { roof: { kind: holes.roof, layer } } : {};
   return centres.map((centre) =>
     holeCut(
       {

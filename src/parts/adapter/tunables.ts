@@ -1,4 +1,5 @@
 import type { Tunable } from '../../judge/advice.js';
+import { BRIDGING_TUNABLE } from '../common/tunables.js';
 import type { AdapterDesign } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;
@@ -24,4 +25,5 @@ export const ADAPTER_TUNABLES: readonly Tunable<AdapterDesign>[] = [
     now: ({ input: { outline } }) => (outline.shape === 'hull' ? outline.rim : undefined),
   },
   { ...mm, path: 'plate.bore', least: 1, most: 400, step: 0.1, grain: 0.5, now: ({ layout }) => layout.plate.bore },
+  BRIDGING_TUNABLE,
 ];

@@ -3,7 +3,6 @@ import { pocketWords } from '../common/drawn/pocket-words.js';
 import { roofWords } from '../common/drawn/roof-words.js';
 import { sizeWords } from '../common/drawn/spread.js';
 import { boreOf } from '../common/joints.js';
-import { printSizes } from '../common/print-sizes.js';
 import type { HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { AdapterDesign } from './dimensions.js';
 import type { PatternHoles } from './plan.js';
@@ -86,13 +85,9 @@ function pocketNote(letter: string, { hole, pocket, opens }: PatternHoles, sight
 
 /** The finished part shows no roof, so a note says what the file has. */
 function roofNote(letter: string, holes: PatternHoles, { design, bed }: PlateInSight): string[] {
-  const { hole, pocket, from, to } = holes;
-  if (!pocket || !hole.roof || !opensOnBed(holes, bed)) return [];
-  const { material, printer } = design;
-  const { along } = printSizes(material, printer);
-  const floor = along(to) - along(from) - along(pocket.depth);
-  const words = roofWords({ kind: hole.roof, layer: printer.layer }, { floor, bore: boreOf(hole) });
-  return words === undefined ? [] : [`${letter}: ${words}`];
+  const { hole, roof } = holes;
+  if (!roof || !opensOnBed(holes, bed)) return [];
+  return [`${letter}: ${roofWords({ kind: roof, layer: design.printer.layer }, boreOf(hole))}`];
 }
 
 /** Rounding of a rectangular plate's corners. */

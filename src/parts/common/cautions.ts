@@ -40,9 +40,14 @@ export function isOfRoofs(caution: string): boolean {
   return [MEMBRANE, STEPPED].some((start) => caution.startsWith(start));
 }
 
-/** What to do with roofs over pockets that opened on the bed. */
-export function roofCautions(roof: JointHole['roof'], opensOnBed: boolean): string[] {
-  if (!roof || !opensOnBed) return [];
-  const washers = 'put a washer under each head there, and tighten again the next day: what is bridged beds in';
-  return roof === 'membrane' ? [`${MEMBRANE}: drill it through, then ${washers}.`] : [`${STEPPED}: ${washers}.`];
+/**
+ * What to do with roofs over pockets that opened on the bed. A head there gets a washer; a nut fills its pocket and gets none.
+ * @param roofed holes whose pockets are roofed
+ */
+export function roofCautions(roofed: readonly JointHole[]): string[] {
+  const [first] = roofed;
+  if (!first) return [];
+  const washers = roofed.some(({ joint }) => joint === 'counterbore') ? 'put a washer under each head there, and ' : '';
+  const settle = `${washers}tighten again the next day: what is bridged beds in`;
+  return first.roof === 'membrane' ? [`${MEMBRANE}: drill it through, then ${settle}.`] : [`${STEPPED}: ${settle}.`];
 }

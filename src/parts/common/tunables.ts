@@ -1,7 +1,8 @@
-import type { Tunable } from '../../judge/advice.js';
+import type { FigureTunable, WordTunable } from '../../judge/advice.js';
+import { BRIDGINGS } from '../../presets/printer.js';
 
 /** The nozzle, in the range in which one is made for such parts  [mm]. */
-export const NOZZLE_TUNABLE: Tunable<{ readonly printer: { readonly nozzle: number } }> = {
+export const NOZZLE_TUNABLE: FigureTunable<{ readonly printer: { readonly nozzle: number } }> = {
   unit: 'mm',
   path: 'printer.nozzle',
   least: 0.15,
@@ -12,7 +13,7 @@ export const NOZZLE_TUNABLE: Tunable<{ readonly printer: { readonly nozzle: numb
 };
 
 /** The layer; which ones there are hangs on the nozzle  [mm]. */
-export const LAYER_TUNABLE: Tunable<{ readonly printer: { readonly layer: number } }> = {
+export const LAYER_TUNABLE: FigureTunable<{ readonly printer: { readonly layer: number } }> = {
   unit: 'mm',
   path: 'printer.layer',
   least: 0.04,
@@ -22,10 +23,17 @@ export const LAYER_TUNABLE: Tunable<{ readonly printer: { readonly layer: number
   now: ({ printer }) => printer.layer,
 };
 
+/** How pockets that open on the bed are made to print without support. */
+export const BRIDGING_TUNABLE: WordTunable<{ readonly printer: { readonly bridging: string } }> = {
+  path: 'printer.bridging',
+  words: BRIDGINGS,
+  now: ({ printer }) => printer.bridging,
+};
+
 /** The room in a bore that holds a shaft, by the section that gives it  [mm]. */
 export function boreClearanceTunable<Design>(
   section: string,
   now: (design: Design) => number | undefined,
-): Tunable<Design> {
+): FigureTunable<Design> {
   return { unit: 'mm', path: `${section}.bore_clearance`, least: -0.1, most: 0.5, step: 0.01, grain: 0.05, now };
 }

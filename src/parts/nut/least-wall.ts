@@ -5,6 +5,7 @@ import { lessChords } from '../common/wall-in-file.js';
 import { thinnest, type Wall } from '../common/walls.js';
 import type { NutDesign } from './dimensions.js';
 import { jointOf, pocketOf } from './pockets.js';
+import { pocketFloor, pocketRoof } from './print-advice.js';
 import { familyWalls } from './variants/least-wall.js';
 import { besideBore, holesApart, holesToBore, holesToEdge } from './walls.js';
 
@@ -31,7 +32,7 @@ export function leastNutWall(design: NutDesign): Wall {
           { where: 'between holes', size: holesApart(centres, opening) },
         ]
       : []),
-    ...floorOf(design, print),
+    ...floorOf(design),
     ...familyWalls(design, { centres, opening }, print),
   ]);
 }
@@ -51,10 +52,9 @@ function inFile(pocket: Pocket, inside: PrintSizes['inside']): Pocket {
 }
 
 /** What is left under a pocket, its roof aside. */
-function floorOf({ holes, printed, printer }: NutDesign, { along }: PrintSizes): Wall[] {
-  const sunk = holes && pocketOf(holes);
-  if (!sunk) return [];
-  const roof = holes.roof ? roofLayers({ kind: holes.roof, layer: printer.layer }) * printer.layer : 0;
-  const plate = printed.flange?.thickness ?? printed.length;
-  return [{ where: 'floor of a pocket', size: plate - along(sunk.pocket.depth) - roof }];
+function floorOf(design: NutDesign): Wall[] {
+  const floor = pocketFloor(design);
+  const roof = pocketRoof(design);
+  if (floor === undefined) return [];
+  return [{ where: 'floor of a pocket', size: floor - (roof ? roofLayers(roof) * roof.layer : 0) }];
 }

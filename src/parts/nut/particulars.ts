@@ -13,15 +13,15 @@ import type { Carriage, Holes, NutDesign } from './dimensions.js';
 import { nutFit } from './fit-block.js';
 import { fitFigures } from './fit-figures.js';
 import { lostByFloat } from './float.js';
-import { pocketOf } from './pockets.js';
-import { opensOnBed, printAdvice } from './print-advice.js';
+import { jointOf, pocketOf } from './pockets.js';
+import { pocketRoof, printAdvice } from './print-advice.js';
 
 /** What to buy, how to print, and what to beware of. */
 export function nutParticulars(design: NutDesign): Particulars {
   return {
     hardware: hardware(design),
     cautions: [
-      ...roofCautions(design.holes?.roof, opensOnBed(design)),
+      ...roofCautions(design.holes && pocketRoof(design) ? [jointOf(design.holes)] : []),
       ...materialCautions(design),
       ...(design.float ? [floatCare(design.float, design.material)] : []),
       ...switchedOff(design),

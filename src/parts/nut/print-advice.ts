@@ -1,4 +1,6 @@
 import { pocketRadius } from '../common/joints.js';
+import { printSizes } from '../common/print-sizes.js';
+import { type Roof, takesRoof } from '../common/roof.js';
 import type { PrintAdvice } from '../part-kind.js';
 import type { NutDesign } from './dimensions.js';
 import { boreOf, pocketOf } from './pockets.js';
@@ -33,10 +35,27 @@ export function opensOnBed(design: NutDesign): boolean {
   return sunk !== undefined && (sunk.side === 'flange') !== turned;
 }
 
+/** What the plate around the holes leaves over a pocket, as printed; roofs aside [mm]. */
+export function pocketFloor({ holes, printed, printer, material }: NutDesign): number | undefined {
+  const sunk = holes && pocketOf(holes);
+  if (!sunk) return undefined;
+  const plate = printed.flange?.thickness ?? printed.length;
+  return plate - printSizes(material, printer).along(sunk.pocket.depth);
+}
+
+/** The roof over its pockets as they are printed: none where they open upwards, or too little stands over them. */
+export function pocketRoof(design: NutDesign): Roof | undefined {
+  const { holes, printer } = design;
+  const floor = pocketFloor(design);
+  if (!holes?.roof || floor === undefined || !opensOnBed(design)) return undefined;
+  const roof = { kind: holes.roof, layer: printer.layer };
+  return takesRoof(floor, roof) ? roof : undefined;
+}
+
 /** How far ceilings of pockets that open on the bed hang over their holes; 0 where none does, or where they are roofed [mm]. */
 export function hangingLedge(design: NutDesign): number {
   const { holes } = design;
-  if (!holes || holes.roof || !opensOnBed(design)) return 0;
+  if (!holes || !opensOnBed(design) || pocketRoof(design)) return 0;
   return pocketRadius(pocketOf(holes)!.pocket) - boreOf(holes) / 2;
 }
 

@@ -13,7 +13,7 @@ import { leastWallInFile } from './least-wall.js';
 import { markShapes } from './mark.js';
 import { bodyOutline, flangeOutline } from './plan.js';
 import { boreOf, headRadius, openingRadius, pocketOf } from './pockets.js';
-import { isMarked, opensOnBed, topFace } from './print-advice.js';
+import { isMarked, pocketRoof, topFace } from './print-advice.js';
 
 const UP_MARK = { depth: 0.4, radius: 1.1, clear: 0.5 };
 
@@ -152,11 +152,12 @@ export function holeCuts(design: NutDesign): Cut[] {
   const [from, to] = printed.flange ? [0, printed.flange.thickness] : [bottom, top];
   const { inside, along } = printSizes(material, printer);
   const sunk = pocketOf(holes);
+  const roof = pocketRoof(design);
   const pocket = sunk && {
     pocket: sunk.pocket,
     side: sunk.side === 'flange' ? ('low' as const) : ('high' as const),
     depth: along(sunk.pocket.depth),
-    ...(holes.roof && opensOnBed(design) ? { roof: { kind: holes.roof, layer: printer.layer } } : {}),
+    ...(roof ? { roof } : {}),
   };
   return printed.holes.centres.map((center) =>
     holeCut({ center, from, to, bore: boreOf(holes), ...(pocket ? { pocket } : {}) }, inside, printer.chordError),

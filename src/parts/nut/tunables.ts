@@ -1,5 +1,5 @@
 import type { Tunable } from '../../judge/advice.js';
-import { LAYER_TUNABLE, NOZZLE_TUNABLE } from '../common/tunables.js';
+import { BRIDGING_TUNABLE, LAYER_TUNABLE, NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { NutDesign } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;
@@ -53,6 +53,7 @@ export const NUT_TUNABLES: readonly Tunable<NutDesign>[] = [
   { ...mm, path: 'fillet', least: 0, most: 5, step: 0.05, grain: 0.3, now: ({ finished }) => finished.fillet },
   LAYER_TUNABLE,
   NOZZLE_TUNABLE,
+  BRIDGING_TUNABLE,
   { unit: 'mm/s', path: 'duty.feed', least: 1, most: 200, step: 0.5, grain: 5, now: ({ duty }) => duty.feed },
 ];
 

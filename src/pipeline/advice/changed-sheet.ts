@@ -1,10 +1,9 @@
 import { stringify } from 'yaml';
+import type { Setting } from '../../judge/advice.js';
 import { isLength } from '../../sheet/inches.js';
 import { findKind } from '../find-kind.js';
 import { KINDS } from '../kinds.js';
-
-/** New values by dotted path. */
-export type Changes = Readonly<Record<string, number>>;
+import type { Changes } from './knob.js';
 
 type Tree = { readonly [key: string]: unknown };
 
@@ -28,13 +27,13 @@ export function changedSheet(sheet: object, changes: Changes): Tree {
 }
 
 /** A length says its unit where bare ones are inches. */
-function spelt(sheet: Tree, path: string, value: number): number | string {
-  if (sheet.units !== 'inch') return value;
+function spelt(sheet: Tree, path: string, value: Setting): Setting {
+  if (typeof value === 'string' || sheet.units !== 'inch') return value;
   const kind = findKind(KINDS, sheet.part);
   return kind && isLength(kind.schema, path.split('.')) ? `${value} mm` : value;
 }
 
-function set(tree: Tree, [key = '', ...rest]: readonly string[], value: number | string): Tree {
+function set(tree: Tree, [key = '', ...rest]: readonly string[], value: Setting): Tree {
   if (rest.length === 0) return { ...tree, [key]: value };
   return { ...tree, [key]: set(asMap(tree[key], key), rest, value) };
 }

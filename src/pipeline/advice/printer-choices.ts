@@ -1,7 +1,6 @@
 import { presetIds, readPreset } from '../../presets/read-preset.js';
 import type { PresetTexts } from '../../presets/texts.js';
-import type { Changes } from './changed-sheet.js';
-import type { Knob } from './knob.js';
+import { type FigureKnob, isFigure, type Knob } from './knob.js';
 
 /** Nozzle and layer of one printer preset. */
 interface Pair {
@@ -18,13 +17,15 @@ export function onPresetList(knobs: readonly Knob[], presets: PresetTexts): Knob
     const { nozzle, layer } = readPreset('printer', id, presets).data;
     return nozzle === undefined || layer === undefined ? [] : [{ nozzle, layer }];
   });
-  const now = (field: string) => knobs.find(({ path }) => path === field)?.now ?? 0;
+  const figures = knobs.filter(isFigure);
+  const now = (field: string) => figures.find(({ path }) => path === field)?.now ?? 0;
   const [nozzle, layer] = [now('printer.nozzle'), now('printer.layer')];
   const layersOf = (one: number) => sorted(listed.filter((pair) => same(pair.nozzle, one)).map((pair) => pair.layer));
   return knobs.map((knob) => {
+    if (!isFigure(knob)) return knob;
     if (knob.path === 'printer.layer') return { ...knob, values: layersOf(nozzle) };
     if (knob.path !== 'printer.nozzle') return knob;
-    const also = (one: number): Changes => {
+    const also: FigureKnob['also'] = (one) => {
       const near = nearest(layersOf(one), layer);
       return same(near, layer) ? {} : { 'printer.layer': near };
     };

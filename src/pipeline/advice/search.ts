@@ -1,10 +1,7 @@
 import type { Verdict } from '../../judge/check.js';
 import { rounded } from '../../units/format.js';
-import type { Changes } from './changed-sheet.js';
-import type { Knob } from './knob.js';
+import { type Changes, type FigureKnob, isFigure, type Knob } from './knob.js';
 import { costsOf, rank, room, type Trial, type Try } from './trial.js';
-
-export type { Knob } from './knob.js';
 
 /** Changes that bring a check to pass. */
 export interface Found {
@@ -54,12 +51,13 @@ function firstPassing(knob: Knob, way: number, passes: (index: number) => boolea
 
 /** A field moved by so many steps, and what goes with it. */
 function changesAt(knob: Knob, index: number): Changes {
+  if (!isFigure(knob)) return { [knob.path]: otherWords(knob)[index - 1]! };
   const value = at(knob, index);
   return { ...knob.also?.(value), [knob.path]: value };
 }
 
 /** The value some steps away: whole steps, the first one the next whole step; or so many further on in the list. */
-function at(knob: Knob, index: number): number {
+function at(knob: FigureKnob, index: number): number {
   const { now, step, values } = knob;
   if (values) return index > 0 ? above(knob, values)[index - 1]! : below(knob, values)[-index - 1]!;
   const up = Math.floor(now / step + 1e-6) + index;
@@ -68,16 +66,22 @@ function at(knob: Knob, index: number): number {
 }
 
 /** Values above the present one, the nearest first. */
-function above({ now }: Knob, values: readonly number[]): number[] {
+function above({ now }: FigureKnob, values: readonly number[]): number[] {
   return values.filter((value) => value > now + 1e-9);
 }
 
 /** Values below the present one, the nearest first. */
-function below({ now }: Knob, values: readonly number[]): number[] {
+function below({ now }: FigureKnob, values: readonly number[]): number[] {
   return values.filter((value) => value < now - 1e-9).reverse();
 }
 
+/** The words that a field does not hold now. */
+function otherWords({ words, now }: Exclude<Knob, FigureKnob>): string[] {
+  return words.filter((word) => word !== now);
+}
+
 function lastIndex(knob: Knob, way: number): number {
+  if (!isFigure(knob)) return way > 0 ? otherWords(knob).length : 0;
   if (knob.values) return (way > 0 ? above : below)(knob, knob.values).length;
   const range = way > 0 ? knob.most - knob.now : knob.now - knob.least;
   return Math.floor(range / knob.step + 1e-6);
@@ -93,8 +97,17 @@ function passing({ check, reach, base, before, attempt }: Goal, set: Changes): b
 function found(goal: Goal, knob: Knob, set: Changes): Found {
   const after = goal.attempt({ ...goal.base, ...set })!;
   const costs = costsOf(goal.before, after, goal.check) ?? [];
-  const change = Math.abs(set[knob.path]! - knob.now) / knob.grain;
-  return { changes: set, change, costs };
+  return { changes: set, change: grainsMoved(knob, set), costs };
+}
+
+/** How much a field is changed, in grains; another word counts as one. */
+function grainsMoved(knob: Knob, set: Changes): number {
+  return isFigure(knob) ? Math.abs(Number(set[knob.path]) - knob.now) / knob.grain : 1;
+}
+
+/** So many grains of a field in steps of it; of a list, so many values further on. */
+function stepsIn(knob: Knob, grains: number): number {
+  return isFigure(knob) && !knob.values ? Math.round((grains * knob.grain) / knob.step) : grains;
 }
 
 const MOST_PARTNERS = 4;
@@ -109,11 +122,11 @@ export function pairCures(goal: Goal, knobs: readonly Knob[]): Found[] {
     .slice(0, MOST_PARTNERS);
   return helpers.flatMap(({ knob, way }) =>
     PARTNER_STEPS.flatMap((grains) => {
-      const wanted = knob.values ? grains : Math.round((grains * knob.grain) / knob.step / 2);
+      const wanted = isFigure(knob) && !knob.values ? stepsIn(knob, grains / 2) : grains;
       const index = Math.max(1, Math.min(wanted, lastIndex(knob, way)));
       if (lastIndex(knob, way) < 1) return [];
       const first = changesAt(knob, index * way);
-      const moved = Math.abs(first[knob.path]! - knob.now) / knob.grain;
+      const moved = grainsMoved(knob, first);
       const others = helpers.filter((other) => other.knob.path !== knob.path).map((other) => other.knob);
       const started = { ...goal, base: { ...goal.base, ...first } };
       return [...new Set(others)].flatMap((other) =>
@@ -134,7 +147,7 @@ export function movingKnobs(goal: Goal, knobs: readonly Knob[]): Knob[] {
 
 /** Room that a check wins by one grain of a field. */
 function gainOf({ check, base, before, attempt }: Goal, knob: Knob, way: number): number {
-  const index = Math.min(knob.values ? 1 : Math.max(1, Math.round(knob.grain / knob.step)), lastIndex(knob, way));
+  const index = Math.min(Math.max(1, stepsIn(knob, 1)), lastIndex(knob, way));
   if (index < 1) return 0;
   const after = attempt({ ...base, ...changesAt(knob, index * way) });
   return after?.get(check) ? room(after, check) - room(before, check) : 0;

@@ -6,7 +6,8 @@ import { type DesignOptions, design } from '../design.js';
 import { kindOfDesign } from '../find-kind.js';
 import { KINDS } from '../kinds.js';
 import { resolveLimits } from '../resolve-limits.js';
-import { type Changes, changedSheet } from './changed-sheet.js';
+import { changedSheet } from './changed-sheet.js';
+import type { Changes } from './knob.js';
 
 /** Its prediction of the fit is judged like a check. */
 export const OUTLOOK = 'fit';

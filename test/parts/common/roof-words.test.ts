@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { roofWords } from '../../../src/parts/common/drawn/roof-words.js';
+import { isOfRoofs } from '../../../src/parts/common/cautions.js';
+import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { kindOfDesign } from '../../../src/pipeline/find-kind.js';
 import { KINDS } from '../../../src/pipeline/kinds.js';
@@ -65,11 +66,52 @@ describe('what a drawing says of roofs', () => {
     ]);
   });
 
-  it('says nothing of a floor that is too thin: a membrane of 0.2 mm wants 0.4, steps want 0.8', () => {
-    const words = (kind: 'membrane' | 'steps', floor: number) => roofWords({ kind, layer: 0.2 }, { floor, bore: 3.4 });
-    expect(words('membrane', 0.39)).toBeUndefined();
-    expect(words('membrane', 0.41)).toMatch(/^roofed as printed by a membrane/);
-    expect(words('steps', 0.79)).toBeUndefined();
-    expect(words('steps', 0.81)).toMatch(/3 steps/);
+  // M4: a head of 4 mm on a washer of 0.8 mm
+  it.each([
+    ['membrane', 5.15, false],
+    ['membrane', 5.25, true],
+    ['steps', 5.5, false],
+    ['steps', 5.65, true],
+  ] as const)(
+    '%s in a flange of %s mm: a layer of 0.2 mm wants 0.4 mm of floor, steps 0.8',
+    (bridging, thickness, has) => {
+      const sheet = {
+        ...NUT,
+        flange: { diameter: 48, thickness },
+        printer: { compensation: 'none', layer: 0.2, bridging },
+      };
+      const made = design(sheet);
+      const kind = kindOfDesign(KINDS, made);
+      const row = check(made).checks.find(({ id }) => id === 'print-support')!;
+      expect(notesOf(sheet, bridging).length).toBe(has ? 1 : 0);
+      expect(kind.particulars(made).cautions.some(isOfRoofs)).toBe(has);
+      expect(row.verdict).toBe(has ? 'pass' : 'caution');
+      // half of the 9.5 mm that a washer of M4 takes, less half of the hole
+      expect(row.value).toBe(has ? 0 : (9.5 - 4.6) / 2);
+      if (!has) expect(row.message).toMatch(/leave more over them: too little stands there for that roof/);
+    },
+  );
+
+  it.each([
+    [3.85, false],
+    [3.95, true],
+  ])('asks the same of a plate of %s mm: M3 takes a head of 3 mm on a washer of 0.5 mm', (thickness, has) => {
+    const sheet = { ...PLATE, plate: { ...PLATE.plate, thickness } };
+    const made = design({ ...sheet, printer: { ...sheet.printer, bridging: 'membrane' } });
+    expect(notesOf(sheet, 'membrane').length).toBe(has ? 1 : 0);
+    expect(kindOfDesign(KINDS, made).particulars(made).cautions.some(isOfRoofs)).toBe(has);
+  });
+
+  it.each([
+    ['counterbore', 'flange', /drill it through, then put a washer under each head there, and tighten again/],
+    ['hexagon', 'body', /drill it through, then tighten again the next day/],
+  ] as const)('puts washers under heads and none into pockets of nuts: %s', (joint, head, words) => {
+    const made = design({
+      ...NUT,
+      holes: { ...NUT.holes, joint, head },
+      printer: { layer: 0.16, bridging: 'membrane' },
+    });
+    const { cautions } = kindOfDesign(KINDS, made).particulars(made);
+    expect(cautions.find(isOfRoofs)).toMatch(words);
   });
 });

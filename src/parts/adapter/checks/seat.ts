@@ -201,13 +201,13 @@ export const printSupport: AdapterCheck = {
   title: 'Reach over air',
   unit: 'mm',
   limits: soft(LEDGE.pass, LEDGE.fail),
-  moves: 'register.nut, register.carriage, nut.joint, carriage.joint',
-  run: ({ layout: { plate } }, { pass: { max = 0 } }) => {
+  moves: 'register.nut, register.carriage, nut.joint, carriage.joint, printer.bridging',
+  run: ({ layout: { plate }, printer }, { pass: { max = 0 } }) => {
     const bed = bedFace(plate);
     const ledge = hanging(plate, bed);
     const cure =
       ledge > max
-        ? '; pockets on both faces, or a rim opposite a recess, need support: use register.nut: bore, other joints, or for pockets of screws printer: {bridging: membrane}'
+        ? `; pockets on both faces, or a rim opposite a recess, need support: use register.nut: bore, other joints, or for pockets of screws ${printer.bridging === 'none' ? 'printer: {bridging: membrane}' : 'a thicker plate, which takes that roof'}`
         : '';
     return valued(
       exactly(ledge),

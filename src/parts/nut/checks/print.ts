@@ -28,14 +28,14 @@ export const printSupport: NutCheck = {
   title: 'Reach over air',
   unit: 'mm',
   limits: soft(LEDGE.pass, LEDGE.fail),
-  moves: 'holes.head, holes.joint, flange.offset, mounting',
+  moves: 'holes.head, holes.joint, flange.offset, mounting, printer.bridging',
   run: (design, { pass }) => {
     if (!design.family && printAdvice(design).support === 'needed')
       return told('caution', 'the flange is printed over air and wants support underneath');
     const ledge = hangingLedge(design);
     const cure = keeps(ledge, pass)
       ? ''
-      : '; let them open upwards with holes.head, take a joint without pockets, or have them roofed: printer: {bridging: membrane}';
+      : `; let them open upwards with holes.head, take a joint without pockets, or ${design.holes?.roof ? 'leave more over them: too little stands there for that roof' : 'have them roofed: printer: {bridging: membrane}'}`;
     return ledge > 0
       ? valued(exactly(ledge), `ceilings of the pockets that open on the bed reach ${plain(ledge)} mm over air${cure}`)
       : valued(

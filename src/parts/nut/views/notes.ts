@@ -2,9 +2,8 @@ import { plain } from '../../../units/format.js';
 import { pocketWords } from '../../common/drawn/pocket-words.js';
 import { roofWords } from '../../common/drawn/roof-words.js';
 import { sizeWords } from '../../common/drawn/spread.js';
-import { printSizes } from '../../common/print-sizes.js';
 import { boreOf, pocketOf } from '../pockets.js';
-import { opensOnBed } from '../print-advice.js';
+import { pocketRoof } from '../print-advice.js';
 import type { NutInSight } from './in-sight.js';
 
 /** Thread, edges, corners and pockets in words. */
@@ -29,14 +28,8 @@ function pocketNotes(nut: NutInSight): string[] {
 
 /** The finished part shows no roof, so a note says what the file has. */
 function roofNote({ design }: NutInSight): string[] {
-  const { holes, printed, printer, material } = design;
-  const sided = holes && pocketOf(holes);
-  if (!sided || !holes.roof || !opensOnBed(design)) return [];
-  const { along } = printSizes(material, printer);
-  const plate = printed.flange?.thickness ?? printed.length;
-  const floor = plate - along(sided.pocket.depth);
-  const words = roofWords({ kind: holes.roof, layer: printer.layer }, { floor, bore: boreOf(holes) });
-  return words === undefined ? [] : [`Holes: ${words}`];
+  const roof = pocketRoof(design);
+  return roof ? [`Holes: ${roofWords(roof, boreOf(design.holes!))}`] : [];
 }
 
 function threadNotes({ design, sizes }: NutInSight, isThreaded: boolean): string[] {

@@ -69,7 +69,10 @@ function regionsOf(shape: Shape, matrix: readonly number[]): Region[] {
     case 'thread':
       return [threadRegion(shape.thread, matrix)];
     case 'lathe':
-      return (shape.broken ?? []).map((i) => coneRegion(shape.profile[i]!, shape.profile[i + 1]!, shape.sides, matrix));
+      return (shape.broken ?? [])
+        .map((i) => [shape.profile[i]!, shape.profile[i + 1]!] as const)
+        .filter(([one, other]) => !isSteep(one, other))
+        .map(([one, other]) => coneRegion(one, other, shape.sides, matrix));
     case 'loft':
       return (shape.broken ?? []).map((i) => stepRegion(shape.levels[i]!, shape.levels[i + 1]!, matrix));
     case 'union':
@@ -102,6 +105,11 @@ function threadRegion(
 }
 
 type Point = readonly [number, number];
+
+/** Whether a cone stands so near to the axis that it bounds a wall as the bore below it does: a bearing's lead-in, by 30°. */
+function isSteep([r0, z0]: Point, [r1, z1]: Point): boolean {
+  return Math.abs(r1 - r0) < Math.tan((40 * Math.PI) / 180) * Math.abs(z1 - z0);
+}
 
 function coneRegion([r0, z0]: Point, [r1, z1]: Point, sides: number, matrix: readonly number[]): Region {
   const length = Math.hypot(r1 - r0, z1 - z0);

@@ -39,10 +39,11 @@ const OWN = 1e-4;
 
 /**
  * The least thickness of a body's walls, by rays through the solid: from the middle of each facet, and from the middle
- * of each edge that stands into the solid, against the normals beside it; then closely about the thinnest place. What a ray finds is a wall where the face it
- * leaves and the face it meets look apart; where those two meet in an edge near by, it is that edge and no wall. Facets
- * of bevels and marks bound no wall; a thread does across its axis only, by its roots: it may end on a face as thin as
- * it likes.
+ * of each edge that stands into the solid, against the normals beside it and straight to the face beyond; from the ends
+ * of faces that lean, level; then closely about the thinnest place. What a ray finds is a wall where the face it leaves
+ * and the face it meets look apart; where those two meet in an edge near by, it is that edge and no wall. Facets of
+ * bevels and marks bound no wall; a thread does across its axis only, by its roots: it may end on a face as thin as it
+ * likes.
  *
  * @param mesh    a closed mesh                                    [mm]
  * @param roles   of its facets                                    [-]
@@ -70,10 +71,19 @@ export function thinnestWall(mesh: FacetGraph, roles: Uint8Array, caster: RayCas
     if (reachOf(mesh, facet) < 2 * LONG) continue;
     for (const at of endsOf(mesh, facet)) cast(rayAt(mesh, at, facet), facet);
   }
+  // beside a face that leans, a wall is thinnest at an end, across the axis: a bearing's lead-in narrows it to its mouth
+  for (let facet = 0; facet < roles.length; facet++) {
+    if (roles[facet] !== ROLE.plain || !leans(mesh.normals[3 * facet + 2]!)) continue;
+    for (const at of endsOf(mesh, facet)) cast(levelRayAt(mesh, at, facet), facet);
+  }
   for (const { at, reach, facets } of hollow) {
     // beside short edges the middles of the facets are near enough
     if (reach > LONG / 2) for (const facet of facets) cast(rayAt(mesh, at, facet), facet);
-    cast(between(mesh, at, facets), facets[0]);
+    const middle = between(mesh, at, facets);
+    cast(middle, facets[0]);
+    const met = caster.first(middle, OWN, thin && thin.thickness / FACING);
+    const straight = met && straightTo(mesh, at, met.facet);
+    if (straight && facets.every((facet) => entersBy(straight, mesh, facet))) cast(straight, facets[0]);
   }
   for (let before = Infinity; thin && thin.thickness < before - NEARLY; ) {
     before = thin.thickness;
@@ -195,6 +205,19 @@ function rayAt({ normals }: FacetGraph, [x, y, z]: Place, facet: number): Ray {
   return [x, y, z, 0 - normals[3 * facet]!, 0 - normals[3 * facet + 1]!, 0 - normals[3 * facet + 2]!];
 }
 
+/** Whether a face leans from the axis, and yet bounds a wall beside it. */
+function leans(nz: number): boolean {
+  const square = nz * nz;
+  return square > 1 - PARALLEL * PARALLEL && square < 1 - FACING * FACING;
+}
+
+/** Against a facet's normal, and level. */
+function levelRayAt({ normals }: FacetGraph, [x, y, z]: Place, facet: number): Ray {
+  const [nx, ny] = [normals[3 * facet]!, normals[3 * facet + 1]!];
+  const length = Math.hypot(nx, ny);
+  return [x, y, z, 0 - nx / length, 0 - ny / length, 0];
+}
+
 /** Midway between the two normals of an edge. */
 function between({ normals }: FacetGraph, [x, y, z]: Place, [one, other]: Edge['facets']): Ray {
   const sum = [0, 1, 2].map((axis) => normals[3 * one + axis]! + normals[3 * other + axis]!) as [
@@ -204,6 +227,16 @@ function between({ normals }: FacetGraph, [x, y, z]: Place, [one, other]: Edge['
   ];
   const length = Math.hypot(...sum) || 1;
   return [x, y, z, 0 - sum[0] / length, 0 - sum[1] / length, 0 - sum[2] / length];
+}
+
+/** The ray that meets a face at right angles. */
+function straightTo({ normals }: FacetGraph, [x, y, z]: Place, facet: number): Ray {
+  return [x, y, z, normals[3 * facet]!, normals[3 * facet + 1]!, normals[3 * facet + 2]!];
+}
+
+/** Whether a ray runs into the solid behind a face. */
+function entersBy([, , , u, v, w]: Ray, { normals: n }: FacetGraph, facet: number): boolean {
+  return u * n[3 * facet]! + v * n[3 * facet + 1]! + w * n[3 * facet + 2]! < 0;
 }
 
 /** Whether what a ray passes is a wall: its far face looks the way the ray goes, and neither face breaks an edge. */

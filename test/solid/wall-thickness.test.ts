@@ -61,6 +61,25 @@ describe('the thinnest wall', () => {
     expect(wallOf(shape)!.thickness).toBeCloseTo(7 - 10 / Math.sqrt(3), 2);
   });
 
+  it('lies straight beyond the corner of a slot, between the ways that its sides look', () => {
+    // a slot 15 mm wide to x = 18 in a bar of 28 mm radius: what is left beyond its corner is 28 − √(18² + 7.5²)
+    const slot: Shape = {
+      kind: 'prism',
+      outlines: [
+        [
+          [-60, -7.5],
+          [18, -7.5],
+          [18, 7.5],
+          [-60, 7.5],
+        ],
+      ],
+      from: -1,
+      to: 31,
+    };
+    const wall = wallOf({ kind: 'difference', of: [round(28, 0, 30), slot] })!;
+    expect(Math.abs(wall.thickness - (28 - Math.hypot(18, 7.5)))).toBeLessThan(0.03);
+  });
+
   it('is no edge in which two faces meet, however sharp', () => {
     const wedge: Shape = {
       kind: 'prism',
@@ -86,25 +105,30 @@ describe('the thinnest wall', () => {
     expect(Math.abs(wallOf(nut)!.thickness - (6.5 - root))).toBeLessThan(0.02);
   });
 
-  it('is no bevel: a lead-in may come near the outside', () => {
-    const bored = (broken: readonly number[]): Shape => ({
-      kind: 'difference',
-      of: [
-        round(10, 0, 20),
-        round(8, -1, 21, true),
-        {
-          kind: 'lathe',
-          sides: 96,
-          circumscribed: true,
-          profile: [
-            [9.5, -1],
-            [7, 9],
-          ],
-          broken,
-        },
-      ],
-    });
-    expect(wallOf(bored([0]))!.thickness).toBeCloseTo(2, 1);
-    expect(wallOf(bored([]))!.thickness).toBeLessThan(1.7);
+  /** A tube of 2 mm with a cone from its lower mouth inwards. */
+  const ledIn = (cone: readonly (readonly [number, number])[], broken: readonly number[]): Shape => ({
+    kind: 'difference',
+    of: [
+      round(10, 0, 20),
+      round(8, -1, 21, true),
+      { kind: 'lathe', sides: 96, circumscribed: true, profile: cone, broken },
+    ],
+  });
+
+  it('is no bevel: a lead-in of 45° may come near the outside', () => {
+    const cone = [
+      [10, -1],
+      [7, 2],
+    ] as const;
+    expect(wallOf(ledIn(cone, [0]))!.thickness).toBeCloseTo(2, 1);
+  });
+
+  it.each([[[0]], [[]]])('is left by a steep lead-in at its mouth, called a broken edge or not: %j', (broken) => {
+    // 2.5 in 10: at the mouth the radius is 9.25, and 0.75 mm are left
+    const cone = [
+      [9.5, -1],
+      [7, 9],
+    ] as const;
+    expect(Math.abs(wallOf(ledIn(cone, broken))!.thickness - 0.75)).toBeLessThan(0.05);
   });
 });

@@ -22,6 +22,7 @@ async function begin(): Promise<void> {
   const threads = {
     judge: startThread(url, { patience: PATIENCE, fault }),
     cures: startThread(url, { patience: 0, fault }),
+    sketch: startThread(url, { patience: PATIENCE, fault }),
     picture: startThread(url, { wasm, patience: 0, fault }),
     files: startThread(url, { wasm, patience: 0, fault }),
     faults,

@@ -1,3 +1,4 @@
+import { isStraight } from '../solid/axial-section.js';
 import type { Drawn } from '../solid/drawn.js';
 import type { Kernel, SurfacedMesh } from '../solid/kernel.js';
 import { acrossAxis, alongAxis, below, halfBehind, type Look, wholeBehind } from '../solid/look.js';
@@ -8,15 +9,14 @@ import {
   type DrawnView,
   type LineKind,
   type PartViews,
+  type Point,
   type SolidLines,
   type Stroke,
   viewsOf,
 } from './part-views.js';
 
 /** Raised letters of a part's name: a drawing leaves them out. */
-const OMIT = ['mark'];
-/** Half-planes whose angles differ from a straight line by less are one plane, degrees. */
-const STRAIGHT = 0.05;
+export const OMIT: readonly string[] = ['mark'];
 
 /** Views with their lines. */
 export type DrawnViews = Omit<PartViews, 'side' | 'end' | 'other' | 'further'> & {
@@ -68,14 +68,20 @@ function drawView({ view: { solid, ...view }, looks }: Plan, meshes: SurfacedMes
     seenLines(meshes.splice(0, bodies.length), look, { hidden: solid.hidden ?? [] }),
   );
   const regions = solid.bodies.map((_, i) => seen.flatMap((half) => half.regions[i]!));
-  const hatched = (turn: 0 | 1) => regions.filter((loops, i) => i % 2 === turn && loops.length > 0);
   return {
     ...view,
     ...(solid.sight.kind === 'end' ? { seenFrom: solid.sight.from } : {}),
     strokes: [...seen.flatMap(strokesOf), ...view.strokes],
-    hatched: hatched(0),
-    ...(hatched(1).length > 0 ? { crossHatched: hatched(1) } : {}),
+    ...byTurns(regions),
   };
+}
+
+/** Bodies that are cut, hatched by turns one way and the other. */
+export function byTurns(
+  regions: readonly (readonly (readonly Point[])[])[],
+): Pick<DrawnView, 'hatched' | 'crossHatched'> {
+  const hatched = (turn: 0 | 1) => regions.filter((loops, i) => i % 2 === turn && loops.length > 0);
+  return { hatched: hatched(0), ...(hatched(1).length > 0 ? { crossHatched: hatched(1) } : {}) };
 }
 
 interface Cut {
@@ -93,8 +99,7 @@ function looksOf(sight: SolidLines['sight']): Cut[] {
       return [{ look: alongAxis(1), cut: (body) => below(body, sight.height) }];
     case 'section': {
       const [up, down] = sight.planes;
-      if (Math.abs(((((down - up) % 360) + 360) % 360) - 180) < STRAIGHT)
-        return [{ look: acrossAxis(up), cut: (body) => wholeBehind(body, up) }];
+      if (isStraight(sight.planes)) return [{ look: acrossAxis(up), cut: (body) => wholeBehind(body, up) }];
       return [
         { look: acrossAxis(up), cut: (body) => halfBehind(body, up, 1) },
         { look: acrossAxis(down, -1), cut: (body) => halfBehind(body, down, -1) },

@@ -345,6 +345,7 @@ describe('the live page', () => {
     await page.getByText('I know the screw').click();
     await page.getByText('Goes on?').waitFor();
     await page.getByLabel('Section').getByText('this browser builds no solids').waitFor();
+    await page.locator('.board path.hatched').first().waitFor();
     await page.getByText('Make and prove the files').click();
     await page.getByRole('alert').getByText('this browser builds no solids').waitFor();
     expect(complaints.filter((one) => !/WebAssembly|wasm/.test(one))).toEqual([]);

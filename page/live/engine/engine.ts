@@ -5,7 +5,8 @@ import type { Advice } from '../../../src/judge/advice.js';
 import { fitPicture } from '../../../src/output/page/fit-picture.js';
 import type { Report } from '../../../src/output/report.js';
 import { drawViews } from '../../../src/parts/draw-views.js';
-import type { DrawnView } from '../../../src/parts/part-views.js';
+import type { DrawnView, PartViews } from '../../../src/parts/part-views.js';
+import { sketchView } from '../../../src/parts/sketch-view.js';
 import { advise } from '../../../src/pipeline/advise.js';
 import { check } from '../../../src/pipeline/check.js';
 import { type DesignOptions, design } from '../../../src/pipeline/design.js';
@@ -54,6 +55,8 @@ export interface Engine {
   judge(told: Told): Judged;
   name(readings: Readings): Named;
   cures(told: Told): Advice;
+  /** the section at finished sizes, at once; undefined where the sheet has mistakes or its part no section */
+  sketch(told: Told): DrawnView | undefined;
   /** a sheet's part at finished sizes; undefined where the sheet has mistakes */
   draw(told: Told): Promise<Pictures | Pictureless | undefined>;
   /** the files of a part; those of the slicer alone where that is asked for, as they come soonest */
@@ -109,13 +112,14 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
       }),
     name: (readings) => orMistakes(() => identify(readings)),
     cures: (told) => advise(told.sheet, given(told)),
+    sketch: (told) => {
+      const views = orMistakes(() => viewsFor(told));
+      return 'mistakes' in views ? undefined : sketchView(views.side);
+    },
     draw: async (told) => {
       const fuser = await kernel().catch((error: Error) => error.message);
       if (typeof fuser === 'string') return { why: fuser };
-      const views = orMistakes(() => {
-        const made = design(told.sheet, given(told));
-        return kindOfDesign(KINDS, made).views(made, 'finished');
-      });
+      const views = orMistakes(() => viewsFor(told));
       if ('mistakes' in views) return undefined;
       const { side, end, further = [] } = drawViews(fuser, views);
       return { section: side, others: [end, ...further] };
@@ -152,6 +156,12 @@ const FORMS: Readonly<Record<string, (sheet: string, options: DesignOptions) => 
   coupon: newResults,
   nut: newTrial,
 };
+
+/** A part as its kind asks for its drawing. */
+function viewsFor(told: Told): PartViews {
+  const made = design(told.sheet, given(told));
+  return kindOfDesign(KINDS, made).views(made, 'finished');
+}
 
 /** Shipped presets, and the profiles beside them. */
 function given({ profiles = {} }: Told): DesignOptions {

@@ -13,6 +13,9 @@ import { Start } from './start.js';
 export interface Threads {
   readonly judge: Thread;
   readonly cures: Thread;
+  /** the section at each key */
+  readonly sketch: Thread;
+  /** what the kernel draws in its place */
   readonly picture: Thread;
   readonly files: Thread;
   /** where faults of the program are told, as `fault` events */

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import type { DrawnView } from '../../../src/parts/part-views.js';
 import type { Told as EngineTold, Judged, Pictureless, Pictures } from '../engine/engine.js';
 import type { State } from '../state/state.js';
 import type { Threads } from './app.js';
@@ -24,7 +25,7 @@ interface Props {
   readonly keep: Keep;
 }
 
-/** A pause in typing before a solid is asked for [ms]. */
+/** A pause in typing before the solid's own drawing takes the place of the sketch [ms]. */
 const REST = 300;
 
 /** The part: its section with flags, the questions, what was told, the files. */
@@ -34,6 +35,7 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
   /** the last answer that was none of mistakes, for half-typed figures */
   const [good, setGood] = useState<Extract<Judged, { report: unknown }>>();
   const [pictures, setPictures] = useState<Pictures | Pictureless>();
+  const [section, setSection] = useState<DrawnView>();
   useEffect(() => {
     void threads.judge
       .ask((engine) => engine.judge(told))
@@ -44,10 +46,22 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
       });
   }, [threads, told]);
   useEffect(() => {
-    const timer = setTimeout(() => {
-      void threads.picture.ask((engine) => engine.draw(told)).then((drawn) => drawn && setPictures(drawn));
+    let [isNewest, isDrawn] = [true, false];
+    void threads.sketch
+      .ask((engine) => engine.sketch(told))
+      .then((sketch) => isNewest && !isDrawn && sketch && setSection(sketch));
+    const timer = setTimeout(async () => {
+      const drawn = await threads.picture.ask((engine) => engine.draw(told));
+      if (!isNewest || !drawn) return;
+      setPictures(drawn);
+      if (!('section' in drawn)) return;
+      isDrawn = true;
+      setSection(drawn.section);
     }, REST);
-    return () => clearTimeout(timer);
+    return () => {
+      isNewest = false;
+      clearTimeout(timer);
+    };
   }, [threads, told]);
   const mistakes = judged && 'mistakes' in judged ? judged.mistakes : [];
   const report = good?.report;
@@ -70,7 +84,7 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
         </ul>
       )}
       <Section
-        view={drawn?.section}
+        view={section}
         why={pictures && 'why' in pictures ? pictures.why : undefined}
         sheet={sheet}
         write={write}

@@ -6,7 +6,7 @@ import { withField } from '../state/state.js';
 
 interface Props {
   readonly view: DrawnView | undefined;
-  /** why there is none */
+  /** why the solid draws none, or none but a sketch */
   readonly why: string | undefined;
   readonly sheet: string;
   readonly write: (sheet: string) => void;
@@ -40,6 +40,7 @@ export function Section({ view, why, sheet, write, name }: Props) {
         <>
           <h2>{`${name}, cut through`}</h2>
           <Board view={view} height={HEIGHT} fieldOf={fieldOf} />
+          {why !== undefined && <p class="quiet">{why}</p>}
         </>
       ) : (
         <p class="quiet">{why ?? 'the picture follows when the sheet holds together'}</p>

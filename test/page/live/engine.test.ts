@@ -44,6 +44,15 @@ describe('the engine of the live page', () => {
       expect(engine.start(kind)).toBe(startSheet(kind));
   });
 
+  it('sketches the section that it draws, with the same sizes', async () => {
+    const { section } = (await engine.draw({ sheet: NUT })) as Pictures;
+    const sketch = engine.sketch({ sheet: NUT })!;
+    expect(sketch.sizes).toEqual(section.sizes);
+    expect(sketch.hatched.flat().length).toBe(section.hatched.flat().length);
+    expect(engine.sketch({ sheet: 'part: nut' })).toBeUndefined();
+    expect(engine.sketch({ sheet: startSheet('coupon') })).toBeUndefined();
+  });
+
   it('draws the section, and nothing of a sheet with mistakes', async () => {
     const pictures = (await engine.draw({ sheet: NUT })) as Pictures;
     const view = pictures.section;

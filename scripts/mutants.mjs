@@ -34,6 +34,25 @@ const FOLDERS = {
     'test/parts/common/{profile-checks,pattern-fit,joints,held-checks}.test.ts',
     'test/parts/{nut,sleeve,adapter}/verdicts.test.ts',
   ],
+  'parts/common/{float,teeth,bore-play,axial-grip,held,grip-cure,hub-walls,walls}.ts': [
+    'test/parts/common/{float,grip,grip-checks,axial-path,held-checks}.test.ts',
+    'test/parts/nut/float.test.ts',
+    'test/parts/collar/by-hand.test.ts',
+    'test/parts/coupling/checks/*.test.ts',
+    'test/parts/sleeve/{by-hand,checks}.test.ts',
+    'test/parts/{adapter,sleeve}/verdicts.test.ts',
+  ],
+  'parts/nut/{flange-bending,engagement,float,drive}.ts': [
+    'test/parts/nut/{checks,strength,flange,float,messages}.test.ts',
+  ],
+  'parts/adapter/{bending,cutouts,float-stop,necks}.ts': [
+    'test/parts/adapter/{adapter,strength,messages,verdicts,cutouts}.test.ts',
+  ],
+  'parts/coupling/{jaw-load,misalignment,peak-torque,temperatures}.ts': [
+    'test/parts/coupling/checks/*.test.ts',
+    'test/parts/coupling/{coupling,jaw-load,misalignment}.test.ts',
+  ],
+  'parts/collar/{pin,seat}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
   'parts/nut/checks': [
     'test/parts/nut/{checks,messages,strength,stack,flange,float,verdicts}.test.ts',
     'test/parts/common/{slab,bolting,profile-checks}.test.ts',

@@ -8,6 +8,7 @@ export const THREADED = {
   pin: 1.5,
   bearing: 'F8-16',
   material: 'pc',
+  motor: { torque: 0.01 },
   duty: { load: 30, span: 300, temperature: 35 },
 };
 

@@ -1,8 +1,9 @@
 import { gripPull } from '../../mechanics/shaft/clamp-grip.js';
 import { plain } from '../../units/format.js';
 import { type AxialPath, ownWeight } from './axial-path.js';
-import type { GripTorque } from './grip.js';
-import type { Held, HeldView } from './held.js';
+import { type Grip, type GripTorque, gripOf } from './grip.js';
+import { type Held, type HeldView, lifeOf, loosePlaceOf } from './held.js';
+import { dryFriction } from './hold-figures.js';
 
 /** What a clamp is to hold along its shaft. */
 export interface PullAsked {
@@ -23,6 +24,25 @@ export function pullOf(
   const torque = clamp ? (retighten ? clamp.again : clamp.hot) : 0;
   if (working >= torque) return 0;
   return gripPull({ torque: Math.sqrt(torque ** 2 - working ** 2), diameter: shaft.diameter.likely });
+}
+
+/** The same of a screw that nobody measured, at its thinnest, which closes the clamp further; undefined of any other shaft [N]. */
+export function loosePullOf(one: Held, view: HeldView): number | undefined {
+  const place = loosePlaceOf(one, view);
+  return place && pullOf(gripOf(one.grip, place, lifeOf(one, view)), one, view);
+}
+
+/** What would hold more along a shaft, of what is not there already. */
+export function pullCures(
+  { clamp, friction }: Grip,
+  { retighten, material }: Pick<HeldView, 'retighten' | 'material'>,
+): string[] {
+  return [
+    ...(friction < dryFriction(material) ? ['a screw washed free of grease (degreased: yes)'] : []),
+    ...(clamp?.washers ? [] : ['washers']),
+    clamp?.count === 2 ? 'larger screws' : 'more or larger screws',
+    ...(retighten ? [] : ['one retightening (retighten: yes)']),
+  ];
 }
 
 /** Twice what pulls along the screw, and what is not told of it; a screw whose mounting is not told may hang. */

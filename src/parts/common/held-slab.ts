@@ -63,6 +63,12 @@ const CROWD = 8;
 /** Cuts tried on the way from where the load comes in to the supports. */
 const STATIONS = 8;
 
+/**
+ * Cuts tried beside a round opening, as shares of its radius from its middle towards the load: there the arm is longer, and
+ * hardly more is left.
+ */
+const BEFORE_ROUND = [0, 0.15, 0.3, 0.5] as const;
+
 /** A cut beside the end of an opening lies within it by this, mm. */
 const BESIDE = 1e-6;
 
@@ -124,11 +130,11 @@ function bentAlong(held: HeldSlab, along: Point): SlabBending[] {
   return [{ strip, ...sagOf(cuts, beyond, along) }];
 }
 
-/** Even steps from where the load comes in to the last head, and on the way the middle and both ends of every opening. */
+/** Even steps from where the load comes in to the last head, and on the way the middle and both ends of every opening, or of a round one its nearer half. */
 function stationsBetween(first: number, last: number, { openings }: Slab, along: Point): number[] {
   const even = Array.from({ length: STATIONS + 1 }, (_, i) => first + ((last - first) * i) / STATIONS);
   const narrow = openings.flatMap(({ shape }) => {
-    if ('at' in shape) return [dot(shape.at, along)];
+    if ('at' in shape) return BEFORE_ROUND.map((share) => dot(shape.at, along) - share * shape.radius);
     const far = reachAlong(shape.outline, along);
     const near = -reachAlong(shape.outline, [-along[0], -along[1]]);
     return [near + BESIDE, (near + far) / 2, far - BESIDE];

@@ -2,7 +2,7 @@ import { type Check, hard, notJudged, soft, told, valued } from '../../judge/che
 import { allKeep, keeps } from '../../judge/judge.js';
 import { plain } from '../../units/format.js';
 import { exactly, plusMinus } from '../../units/measured.js';
-import { pullAsked, pullOf } from '../common/axial-grip.js';
+import { loosePullOf, pullAsked, pullCures, pullOf } from '../common/axial-grip.js';
 import { carriedWords, judgeMotorThrust } from '../common/axial-path.js';
 import { boreReach } from '../common/bore.js';
 import { shrinkAppliedOnce } from '../common/checks.js';
@@ -52,7 +52,8 @@ const axialGrip: SleeveCheck = {
   run: (design, inForce) => {
     const view = heldIn(design);
     if (!view) return undefined;
-    const pull = Math.min(...view.held.map((one) => pullOf(gripOfHeld(one, view), one, view)));
+    const rows = view.held.map((one) => ({ one, pull: pullOf(gripOfHeld(one, view), one, view) }));
+    const { one: weaker, pull } = rows.reduce((a, b) => (b.pull < a.pull ? b : a));
     const { axial } = design;
     const carried = carriedWords(axial);
     if (carried !== undefined) return valued(exactly(pull), carried, hard({ min: 0 }));
@@ -63,11 +64,12 @@ const axialGrip: SleeveCheck = {
     const unknown = [
       ...missing,
       ...(view.held.every(({ temperature }) => temperature.known) ? [] : ['duty.temperature']),
+      ...(view.held.some((one) => (loosePullOf(one, view) ?? Infinity) < pass.min!) ? ['screw.major'] : []),
     ];
     if (holds && unknown.length > 0) return notJudged(...unknown);
     const cure = holds
       ? ''
-      : '; use washers, larger screws, one retightening or a thrust bearing (thrust_bearing: yes)';
+      : `; use ${pullCures(weaker.grip, view).join(', ')} or a thrust bearing (thrust_bearing: yes)`;
     return valued(
       exactly(pull),
       `${plain(pull, 0)} N are left, ${plain(pass.min!, 0)} N are asked: 2 × ${words}${cure}`,

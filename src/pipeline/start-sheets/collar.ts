@@ -18,6 +18,8 @@ pin: 1.5 mm                     # spring pin through collar and screw, drilled a
 
 bearing: F8-16                  # or 51100, AXK0821 ...; or {bore: 8 mm, outside: 16 mm, height: 5 mm}
 
+motor: {torque: 0.2 N m}        # holding torque: it pushes on the collar when the axis jams
+
 material: pc                    # nylon and PETG give sooner where it is warm
 printer: {nozzle: 0.4 mm, layer: 0.16 mm, hole_offset: 0.15 mm, compensation: file}
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { limitsInForce } from '../../../src/judge/limits-in-force.js';
 import { heat, shrinkAppliedOnce } from '../../../src/parts/common/checks.js';
+import type { HeldView } from '../../../src/parts/common/held.js';
+import { heldChecks } from '../../../src/parts/common/held-checks.js';
 import { holeResidual, planeResidual } from '../../../src/parts/common/residual.js';
 import { couplingSheet } from '../../support/coupling-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
@@ -43,6 +45,110 @@ describe('a shaft in its bore, by hand', () => {
     const inside = sleeve('head-inside', { outside_diameter: 40 })!;
     expect(inside.message).toMatch(/^they keep [\d.]+ mm inside it, so that it catches nothing when it turns$/);
     expect(inside.verdict).toBe('pass');
+  });
+});
+
+/** What a check finds of shafts as they are held, of which the rest is not looked at. */
+function told(id: string, held: readonly object[], max?: number) {
+  const check = heldChecks((view: HeldView) => view, 'outside').find((one) => one.id === id)!;
+  const limits = max === undefined ? check.limits : { pass: { max } };
+  const view = {
+    held,
+    printer: { holeOffset: { at_zero: 0, per_mm: 0 }, holeSpread: 0.06, compensation: {} },
+    material: { shrink: { plane: { least: 0, likely: 0, most: 0 } } },
+  };
+  return check.run(view as never, limitsInForce(limits)) as {
+    value: { likely: number; most: number };
+    message: string;
+  };
+}
+
+describe('shafts that are held, piece by piece', () => {
+  const shaft = (diameter: number) => ({ diameter: { least: diameter, likely: diameter, most: diameter } });
+  const in8 = (name: string, engagement: number) => ({ name, engagement, shaft: shaft(8) });
+  // ISO 4762 M3: head 5.68 mm knurled, 3 mm high; ISO 7089: 7 mm wide, 0.5 mm thick; ISO 4032: 6.01 mm over corners
+  const clamp = {
+    screw: 'M3',
+    offset: 7,
+    hole: 3.4,
+    head: 6.2,
+    headSeat: 4,
+    nutSeat: 3,
+    nut: 5.7,
+    washers: false,
+    screwLength: 10,
+  };
+  const at = (outside: number, more: object = {}) => ({ outside, clamp: { ...clamp, ...more } });
+
+  it('the shorter one is told', () => {
+    const long = in8('motor end', 20);
+    const short = in8('screw end', 8);
+    for (const held of [
+      [long, short],
+      [short, long],
+    ]) {
+      const found = told('shaft-engagement', held);
+      expect(found.value.likely).toBe(1);
+      expect(found.message).toMatch(/^8 mm in the screw end; /);
+    }
+    // one and a half diameters are enough, and nothing is left to do
+    expect(told('shaft-engagement', [in8('screw end', 12)]).message).toBe('12 mm in the screw end');
+  });
+
+  it('the looser one is told, and a tight one stands nowhere aside', () => {
+    const bore = (clearance: number) => ({ ...in8('end', 20), clearance, bore: { diameter: 8 } });
+    for (const clearances of [
+      [0.02, 0.1],
+      [0.1, 0.02],
+    ]) {
+      // half of 0.1 ± 0.06
+      const { value } = told('bore-runout', clearances.map(bore));
+      expect(value.likely).toBeCloseTo(0.05, 9);
+      expect(value.most).toBeCloseTo(0.08, 9);
+    }
+    expect(told('bore-runout', [bore(0.02)]).value).toMatchObject({ least: 0 });
+    expect(told('bore-runout', [bore(0.1)], 0.08).message).toMatch(/at most$/);
+    expect(told('bore-runout', [bore(0.1)], 0.07).message).toMatch(/; a smaller bore_clearance/);
+  });
+
+  it('a key finds the head, and a nut driver the nut, of the tightest of them', () => {
+    const room = (...clamps: object[]) =>
+      told(
+        'tool-access',
+        clamps.map((more) => at(40, more)),
+      ).value.likely;
+    expect(room({})).toBeCloseTo(6.2 - 5.68, 9);
+    expect(room({}, { head: 7 })).toBeCloseTo(6.2 - 5.68, 9);
+    // on washers: 9 − 7 beside the head, 8 − 7 beside the nut's washer
+    expect(room({ washers: true, head: 9, nut: 8 })).toBeCloseTo(1, 9);
+    expect(room({ washers: true, head: 7.5, nut: 8.5 })).toBeCloseTo(0.5, 9);
+  });
+
+  it('corners of heads stand under the outline: √((7 + 2.84)² + (4 + 3)²) = 12.08', () => {
+    const room = (...held: object[]) => told('head-inside', held);
+    expect(room(at(30)).value.likely).toBeCloseTo(15 - Math.hypot(9.84, 7), 9);
+    // half a millimetre of washer lifts it
+    expect(room(at(30, { washers: true })).value.likely).toBeCloseTo(15 - Math.hypot(9.84, 7.5), 9);
+    // a screw of 20 reaches 16 (15.5 on a washer) past the slit, beside a hole of 3.4: √(8.7² + 16²)
+    expect(room(at(40, { screwLength: 20 })).value.likely).toBeCloseTo(20 - Math.hypot(8.7, 16), 9);
+    expect(room(at(40, { screwLength: 20, washers: true })).value.likely).toBeCloseTo(20 - Math.hypot(8.7, 15.5), 9);
+    // 12 − 12.08
+    expect(room(at(60), at(24)).message).toMatch(/^they stand out of it by 0.08 mm and catch .*; a larger outside/);
+    expect(room(at(2 * Math.hypot(9.84, 7))).message).toMatch(/^they keep 0 mm inside it, [^;]*$/);
+    expect(told('head-inside', [{ outside: 20 }])).toBeUndefined();
+  });
+
+  it('bridges are slits, flats of nuts, and the tops of pockets that close at 45°', () => {
+    const widest = (...held: object[]) => told('print-bridge', held);
+    // a round pocket of 6.2 is flat over √2 − 1 of that; a nut of 5.7 over its flat, 5.7/√3
+    expect(widest(at(40)).value.likely).toBeCloseTo(5.7 / Math.sqrt(3), 9);
+    expect(widest(at(40, { head: 9 })).value.likely).toBeCloseTo(9 * (Math.SQRT2 - 1), 9);
+    expect(widest(at(40, { washers: true, nut: 8.5 })).value.likely).toBeCloseTo(8.5 * (Math.SQRT2 - 1), 9);
+    expect(widest({ slit: { width: 1.5 } }).value.likely).toBe(1.5);
+    expect(widest({ setScrew: { slot: { thickness: 2.6 } }, slit: { width: 1.5 } }).value.likely).toBe(2.6);
+    expect(widest({ setScrew: {} })).toBeUndefined();
+    expect(widest({ slit: { width: 10 } }).message).toMatch(/close at 45°$/);
+    expect(widest({ slit: { width: 11 } }).message).toMatch(/; smaller clamp or set screws, or support under it$/);
   });
 });
 

@@ -5,6 +5,9 @@ import {
   type JointHole,
   openingRadius,
   pocketOf,
+  seatDiameter,
+  seatName,
+  threadReach,
   washerRadius,
 } from '../../../src/parts/common/joints.js';
 import { insideRounded, insideSimple, isSimple } from '../../../src/parts/common/polygon-distance.js';
@@ -25,6 +28,38 @@ describe('joints', () => {
     expect(headRadius(hole('through'))).toBe(3.5);
     // ISO 273 hole as given; insert bore of published charts 5.6 mm; tap drill 4 − 0.7 mm
     expect([boreOf(hole('through')), boreOf(hole('insert')), boreOf(hole('tapped'))]).toEqual([4.5, 5.6, 3.3]);
+  });
+
+  it('bear by what lies on the plastic', () => {
+    const seats = (['through', 'counterbore', 'hexagon', 'insert', 'tapped'] as const).map((one) => [
+      seatName(hole(one)),
+      seatDiameter(hole(one)),
+    ]);
+    // washer 9 mm, head 7 mm, nut 7 mm across flats; an insert and a thread have the width of their bores
+    expect(seats).toEqual([
+      ['washer', 9],
+      ['head', 7],
+      ['nut', 7],
+      ['head', 5.6],
+      ['head', 3.3],
+    ]);
+    const roofed = { ...hole('counterbore'), roof: 'membrane' } as const;
+    expect([seatName(roofed), seatDiameter(roofed)]).toEqual(['washer', 9]);
+    // a washer of 9 × 0.8 goes in with the head of 4
+    expect(pocketOf(roofed)).toEqual({ kind: 'round', diameter: 9.5, depth: 4.8 });
+    expect(seatDiameter({ ...hole('hexagon'), roof: 'membrane' })).toBe(7);
+    expect(threadReach('M4')).toBe(8);
+  });
+
+  it('are plain holes where no listed screw passes', () => {
+    for (const joint of ['through', 'counterbore', 'hexagon', 'insert', 'tapped'] as const) {
+      const plain = { joint, diameter: 20 };
+      expect(pocketOf(plain)).toBeUndefined();
+      expect([boreOf(plain), openingRadius(plain)]).toEqual([20, 10]);
+      expect([headRadius(plain), washerRadius(plain), seatDiameter(plain)]).toEqual([0, 0, 0]);
+    }
+    // a sunk head wants its pocket's room
+    expect(headRadius(hole('counterbore'))).toBe(3.86);
   });
 
   it('choose usual screw lengths', () => {

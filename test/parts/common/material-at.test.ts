@@ -73,6 +73,54 @@ describe('what a cut meets of 20 × 10 × 6 mm', () => {
   });
 });
 
+describe('what a cut meets of other outlines', () => {
+  const through = (
+    corners: readonly (readonly [number, number])[],
+    along: readonly [number, number],
+    distance: number,
+    within: readonly (readonly [number, number])[] = EVERYWHERE,
+  ) =>
+    materialAt({ outline: corners, thickness: 6, openings: [] }, { along, distance }, within).reduce(
+      (sum, { width }) => sum + width,
+      0,
+    );
+
+  it('a triangle: at x = 7 from 1.4 on one edge to 5 on the other', () => {
+    const triangle = [
+      [0, 0],
+      [10, 2],
+      [4, 8],
+    ] as const;
+    expect(through(triangle, [1, 0], 7)).toBeCloseTo(3.6, 9);
+    expect(through(triangle, [1, 0], 7, [[0, 2]])).toBeCloseTo(0.6, 9);
+    expect(through(triangle, [1, 0], 7, [[4, 9]])).toBeCloseTo(1, 9);
+    // at y = 5 from x = 2.5 to 7
+    expect(through(triangle, [0, 1], 5)).toBeCloseTo(4.5, 9);
+    expect(through(triangle, [0, 1], 5, [[-3, 0]])).toBeCloseTo(0.5, 9);
+  });
+
+  it('a slanted cut of 20 × 10: (3 − 0.8·s, 4 + 0.6·s) from s = −8.75 to 1.667', () => {
+    expect(through(outline, [0.6, 0.8], 5)).toBeCloseTo(8.75 + 5 / 3, 9);
+    expect(through(outline, [0.6, 0.8], 5, [[0, 9]])).toBeCloseTo(5 / 3, 9);
+    expect(through(outline, [0.6, 0.8], 0)).toBeCloseTo(2 * (5 / 0.6), 9);
+  });
+
+  it('two legs of a fork, and not the gap between them', () => {
+    const fork = [
+      [0, 0],
+      [10, 0],
+      [10, 10],
+      [7, 10],
+      [7, 3],
+      [2, 3],
+      [2, 10],
+      [0, 10],
+    ] as const;
+    expect(through(fork, [0, 1], 5)).toBeCloseTo(5, 9);
+    expect(through(fork, [0, 1], 2)).toBeCloseTo(10, 9);
+  });
+});
+
 describe('sides and edges', () => {
   it('reach as far as their farthest corner', () => {
     expect(reachAlong(outline, [1, 0])).toBe(10);

@@ -61,6 +61,35 @@ describe('patterns as a whole', () => {
     expect(fitPatterns(pair(15), pair(19)).miss).toBeCloseTo(2, 6);
   });
 
+  it('turns until the first hole meets whichever of the others fits best', () => {
+    // the same two holes, told in either order: 10 mm along x, 5 mm along y
+    const holes = [
+      [10, 0],
+      [0, 5],
+    ] as const;
+    for (const theirs of [holes, [holes[1], holes[0]]]) {
+      const { miss, shift } = fitPatterns(holes, theirs);
+      expect(miss).toBe(0);
+      expect(shift).toBeCloseTo(0, 6);
+    }
+  });
+
+  it('shares a hole that is out of its place by turn and shift: 3 holes at radius 10, one 2° on', () => {
+    const at = (degrees: number) =>
+      [10 * Math.cos((degrees * Math.PI) / 180), 10 * Math.sin((degrees * Math.PI) / 180)] as const;
+    const own = [at(0), at(120), at(240)];
+    const theirs = [at(2), at(120), at(240)];
+    // brute force over all turns within 5° of the others
+    const misses = Array.from({ length: 10_001 }, (_, i) => (((i - 5000) / 1000) * Math.PI) / 180).map((turn) => {
+      const [c, s] = [Math.cos(turn), Math.sin(turn)];
+      return enclosingCircle(own.map(([x, y], i) => [theirs[i]![0] - c * x + s * y, theirs[i]![1] - s * x - c * y]))
+        .radius;
+    });
+    const least = Math.min(...misses);
+    expect(least).toBeGreaterThan(0.05);
+    expect(fitPatterns(own, theirs).miss).toBeCloseTo(least, 4);
+  });
+
   it('finds a pattern again that was turned and shifted', () => {
     const own = [
       [10, 1],

@@ -22,6 +22,17 @@ describe('the checks of a profile', () => {
     expect(wordsOf(profile, growth)).toMatchObject(words);
   });
 
+  it('say how it was read and used, and by how much the plastic grows', () => {
+    const text = (profile: object, material?: object) =>
+      runChecks(PROFILE_CHECKS, { profile, material } as unknown as Profiled)[0]!.message;
+    const dry = { ...PROFILE, state: 'dry', state_in_use: 'wet' };
+    expect(text(PROFILE)).toBe('read and used in room air');
+    expect(text(dry)).toBe('read dry, used wet; it hardly takes up moisture');
+    expect(text(dry, { name: 'pa12' })).toBe('read dry, used wet; it hardly takes up moisture');
+    // 0.004 of its size
+    expect(text(dry, { name: 'pa12', moistureGrowth: 0.004 })).toMatch(/room air pa12 grows by 0.4 %, soaked by more/);
+  });
+
   it('say nothing without one', () => {
     expect(wordsOf(undefined)).toEqual({});
   });

@@ -7,13 +7,14 @@ import { threadBending } from '../../../mechanics/thread/bending.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import { type PullAsked, pullAsked, pullOf } from '../../common/axial-grip.js';
+import { loosePullOf, pullAsked, pullCures, pullOf } from '../../common/axial-grip.js';
 import { gripOfHeld } from '../../common/held.js';
 import { teethOf, toothBears } from '../../common/teeth.js';
 import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
 import { pinPressure, unscrewingTorque } from '../pin.js';
 import { boreEnd } from '../plan.js';
+import { untoldOf } from '../untold.js';
 
 type CollarCheck = Check<CollarDesign>;
 const hold = { group: 'grip', question: 'holds', source: 'common practice', grave: true } as const;
@@ -21,11 +22,6 @@ const LOAD = 'mounting, duty.load, duty.upward, duty.span';
 
 /** An ideal clamp of screws with the force S holds 2π·µ·S; a printed one is planned with half of that. @source common-practice */
 const PLANNED = 0.5;
-
-/** Fields without which nothing that pulls is known. */
-function untold({ missing }: PullAsked, { temperature }: CollarDesign): string[] {
-  return [...missing, ...(temperature.known ? [] : ['duty.temperature'])];
-}
 
 /** What a friction collar holds at the end of its life: by the law of hubs, and never more than half of the ideal [N]. */
 export function frictionHold(design: CollarDesign): number {
@@ -35,6 +31,12 @@ export function frictionHold(design: CollarDesign): number {
   const { friction, clamp } = design.grip;
   const ideal = 2 * Math.PI * friction * clamp.count * grip.preload;
   return Math.min(pullOf(grip, one!, view), PLANNED * ideal);
+}
+
+/** Whether a screw that nobody measured slips where it is as thin as it may be. */
+function slipsThin(design: CollarDesign, needed: number): boolean {
+  const view = heldIn(design);
+  return (loosePullOf(view.held[0]!, view) ?? Infinity) < needed;
 }
 
 /** What is clamped by friction creeps along. */
@@ -55,13 +57,11 @@ export const axialGrip: CollarCheck = {
     const own = { pass: { min: Math.max(asked.needed, jam) }, fail: { min: asked.needed } };
     const limits = inForce.of(own);
     const verdict = judge(exactly(pull), limits);
-    const missing = untold(asked, design);
+    const thin = slipsThin(design, limits.fail?.min ?? asked.needed);
+    const missing = [...untoldOf(design), ...(thin ? ['screw.major'] : [])];
     if (verdict !== 'fail' && missing.length > 0) return notJudged(...missing);
     const jams = verdict === 'caution' ? `; it slips when the axis jams, under ${plain(jam, 0)} N` : '';
-    const cure =
-      verdict === 'pass'
-        ? ''
-        : '; use washers, larger screws, one retightening, the screw’s own thread (bore: thread) or a metal collar (backed_by: metal-collar)';
+    const cure = verdict === 'pass' ? '' : cureWords(design);
     return valued(
       exactly(pull),
       `${plain(pull, 0)} N are left, ${plain(limits.fail?.min ?? asked.needed, 0)} N are asked: 2 × ${asked.words}${jams}${cure}`,
@@ -69,6 +69,12 @@ export const axialGrip: CollarCheck = {
     );
   },
 };
+
+/** What would hold more, of what is not there already. */
+function cureWords(design: CollarDesign): string {
+  const thread = design.screw && design.shaft.crests ? ['the screw’s own thread (bore: thread)'] : [];
+  return `; use ${[...pullCures(design.grip, design), ...thread].join(', ')} or a metal collar (backed_by: metal-collar)`;
+}
 
 /** A standing screw falls when its collar creeps, so friction alone never holds it. */
 export const frictionAlone: CollarCheck = {
@@ -116,7 +122,7 @@ export const threadHold: CollarCheck = {
       ...(design.jam === undefined ? [] : teethShares(design, design.jam, 'moment')),
     ];
     const worst = rows.reduce((a, b) => (b.share > a.share ? b : a));
-    const missing = untold(asked, design);
+    const missing = untoldOf(design);
     const holds = keeps(worst.share, pass);
     if (holds && missing.length > 0) return notJudged(...missing);
     const cure = holds ? '' : '; a longer collar, a stronger material, or less heat';
@@ -151,24 +157,32 @@ export const pinHold: CollarCheck = {
   title: 'Pressure of the pin on its hole',
   unit: 'MPa',
   source: 'derived: strength by duration and heat',
-  moves: `${LOAD}, pin, outside_diameter, material`,
+  moves: `${LOAD}, motor.torque, pin, outside_diameter, material`,
   run: (design, inForce) => {
-    const { finished, screw, axial, material, temperature, isBacked } = design;
+    const { finished, screw, axial, material, temperature, isBacked, jam = 0 } = design;
     if (!finished.pin || !screw) return undefined;
     if (isBacked) return valued(exactly(0), 'none: the metal collar behind it carries what pulls', hard({ max: 1 }));
     const asked = pullAsked(axial);
-    const torque = unscrewingTorque(design, asked.needed / 2);
-    const pressure = pinPressure(finished, torque);
-    const duration = standingDuration(axial.mounting === 'horizontal' ? 'horizontal' : 'vertical');
-    const own = hard({ max: allowableStress(material, { kind: 'pressure', duration, temperature: temperature.at }) });
+    const standing = standingDuration(axial.mounting === 'horizontal' ? 'horizontal' : 'vertical');
+    const bears = (duration: LoadDuration) =>
+      allowableStress(material, { kind: 'pressure', duration, temperature: temperature.at });
+    const rows = [
+      { force: asked.needed / 2, bears: bears(standing), when: '' },
+      { force: jam, bears: bears('moment'), when: ' for a moment, the axis jammed' },
+    ].map((row) => {
+      const torque = unscrewingTorque(design, row.force);
+      return { ...row, torque, pressure: pinPressure(finished, torque) };
+    });
+    const worst = rows.reduce((a, b) => (b.pressure * a.bears > a.pressure * b.bears ? b : a));
+    const own = hard({ max: worst.bears });
     const { pass } = inForce.of(own);
-    const holds = keeps(pressure, pass);
-    const missing = untold(asked, design);
+    const holds = keeps(worst.pressure, pass);
+    const missing = untoldOf(design);
     if (holds && missing.length > 0) return notJudged(...missing);
     const cure = holds ? '' : '; a thicker pin, a wider collar, or a thrust bearing under it';
     return valued(
-      exactly(pressure),
-      `${plain(pressure, 2)} MPa by ${plain(torque, 0)} N·mm that turn it off, no friction counted; it bears ${plain(pass.max ?? 0, 1)} MPa${cure}`,
+      exactly(worst.pressure),
+      `${plain(worst.pressure, 2)} MPa by ${plain(worst.torque, 0)} N·mm that turn it off${worst.when}, no friction counted; it bears ${plain(pass.max ?? 0, 1)} MPa${cure}`,
       own,
     );
   },

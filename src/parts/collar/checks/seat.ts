@@ -1,5 +1,5 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
-import { keeps } from '../../../judge/judge.js';
+import { allKeep, keeps } from '../../../judge/judge.js';
 import { allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { plain } from '../../../units/format.js';
 import { exactly, plusMinus, scaled, sum } from '../../../units/measured.js';
@@ -8,6 +8,7 @@ import { borePlay } from '../../common/bore-play.js';
 import { holeResidual } from '../../common/residual.js';
 import type { CollarDesign } from '../dimensions.js';
 import { backing, washerOffset } from '../seat.js';
+import { untoldOf } from '../untold.js';
 
 type CollarCheck = Check<CollarDesign>;
 const seat = { group: 'bearing', question: 'turns', source: 'common practice' } as const;
@@ -44,7 +45,8 @@ export const bearingBore: CollarCheck = {
     if (!bearing) return undefined;
     const { least, likely, most } = shaft.diameter;
     const room = { least: bearing.bore - most, likely: bearing.bore - likely, most: bearing.bore - least };
-    const cure = keeps(room.likely, pass) ? '' : '; a wider bearing goes over it';
+    const wanted = Math.ceil(100 * (most + (pass.min ?? 0)) - 1e-6) / 100;
+    const cure = allKeep(room, pass) ? '' : `; a bearing bored ${plain(wanted, 2)} mm or more goes over it for sure`;
     return valued(room, `a bore of ${plain(bearing.bore)} mm on a shaft of ${plain(likely)} mm${cure}`);
   },
 };
@@ -113,9 +115,10 @@ export const seatPressure: CollarCheck = {
   title: "Pressure of the bearing's washer on the collar",
   unit: 'MPa',
   source: 'derived: strength by duration and heat',
-  moves: 'duty.load, duty.temperature, outside_diameter, material',
+  moves: 'duty.load, motor.torque, duty.temperature, outside_diameter, material',
   grave: true,
-  run: ({ bearing, finished, axial, material, temperature, jam = 0 }, inForce) => {
+  run: (design, inForce) => {
+    const { bearing, finished, axial, material, temperature, jam = 0 } = design;
     if (!bearing) return undefined;
     const asked = pullAsked(axial);
     const { area } = backing(finished, bearing);
@@ -131,7 +134,7 @@ export const seatPressure: CollarCheck = {
     const own = hard({ max: worst.bears });
     const { pass } = inForce.of(own);
     const pressure = worst.force / area;
-    const missing = [...asked.missing, ...(temperature.known ? [] : ['duty.temperature'])];
+    const missing = untoldOf(design);
     const holds = keeps(pressure, pass);
     if (holds && missing.length > 0) return notJudged(...missing);
     const cure = holds ? '' : '; a larger bearing, a stronger material or less heat';

@@ -1,3 +1,8 @@
+export type { AxisDesign } from './axis/axis-design.js';
+export { checkAxis } from './axis/check.js';
+export { type AxisOptions, designAxis } from './axis/design.js';
+export { type MadeAxis, type MakeAxisOptions, makeAxis } from './axis/make.js';
+export type { AxisReport } from './axis/report.js';
 export type { Calibration } from './calibrate/calibration.js';
 export type { Results } from './calibrate/results.js';
 export { screwsOfOneAxisMayDiffer } from './drive/axis-pair.js';

@@ -24,9 +24,10 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   parts: beforeParts,
   output: [...beforeParts, 'parts'],
   pipeline: beforePipeline,
-  fleet: [...beforePipeline, 'pipeline'],
-  work: [...beforePipeline, 'pipeline', 'fleet'],
-  cli: [...beforePipeline, 'pipeline', 'fleet', 'work'],
+  axis: [...beforePipeline, 'pipeline'],
+  fleet: [...beforePipeline, 'pipeline', 'axis'],
+  work: [...beforePipeline, 'pipeline', 'axis', 'fleet'],
+  cli: [...beforePipeline, 'pipeline', 'axis', 'fleet', 'work'],
 };
 
 /** Layers that may touch the disk, the clock and the terminal. */

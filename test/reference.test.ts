@@ -19,7 +19,7 @@ describe('docs/reference', () => {
   });
 
   it.each(KINDS)('says of each check of the kind $kind why it is there, and of each limit what it is', (kind) => {
-    const reasons = reasonsOf(ROOT, kind.kind);
+    const reasons = reasonsOf(ROOT, `parts/${kind.kind}`);
     expect(kind.checks.filter(({ id }) => !reasons.has(id)).map(({ id }) => id)).toEqual([]);
     const page = pages.get(`${kind.kind}.md`)!;
     for (const { id, title, source } of kind.checks) {

@@ -45,11 +45,11 @@ interface Source {
   readonly checks: ReadonlyMap<string, Node>;
 }
 
-/** Laws by check, of one kind of part; its own checks go before those that kinds share. */
-export function lawsOf(root: string, kind: string): Laws {
+/** Laws by check, of the checks below a folder; they go before those that kinds of parts share. */
+export function lawsOf(root: string, folder: string): Laws {
   const src = join(root, 'src');
   const sources = reader(src);
-  const files = ['common', kind].flatMap((folder) => filesBelow(join(src, 'parts', folder)));
+  const files = ['parts/common', folder].flatMap((one) => filesBelow(join(src, one)));
   const laws = files
     .map(sources)
     .flatMap((source) =>

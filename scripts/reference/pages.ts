@@ -2,6 +2,9 @@
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
 import type * as z from 'zod';
+import { checkAxis } from '../../src/axis/check.js';
+import { AXIS_CHECKS, AXIS_QUESTIONS } from '../../src/axis/checks/index.js';
+import { axisSchema } from '../../src/axis/sheet.js';
 import { resultsSchema } from '../../src/calibrate/results.js';
 import { fleetSchema } from '../../src/fleet/sheet.js';
 import type { Finding } from '../../src/judge/check.js';
@@ -13,6 +16,7 @@ import type { KnownKind } from '../../src/pipeline/known-kind.js';
 import { makePart } from '../../src/pipeline/make.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
 import { createKernel } from '../../src/solid/kernel.js';
+import { AXIS_CASES } from '../../test/axis/verdict-cases.js';
 import { ADAPTER_CASES } from '../../test/parts/adapter/verdict-cases.js';
 import { COLLAR_CASES } from '../../test/parts/collar/verdict-cases.js';
 import { COUPLING_CASES } from '../../test/parts/coupling/verdict-cases.js';
@@ -21,6 +25,7 @@ import { END_HOLDER_CASES } from '../../test/parts/end-holder/verdict-cases.js';
 import { GAUGE_CASES } from '../../test/parts/gauge/verdict-cases.js';
 import { NUT_CASES } from '../../test/parts/nut/verdict-cases.js';
 import { SLEEVE_CASES } from '../../test/parts/sleeve/verdict-cases.js';
+import { AXIS, designed } from '../../test/support/axis-sheets.js';
 import { changed } from '../../test/support/nut-sheets.js';
 import type { VerdictCases } from '../../test/support/verdict-gate.js';
 import { checkSection, checkSections } from './checks.js';
@@ -46,7 +51,7 @@ const FIELDS_KEY =
 /** Every page by its file name. */
 export async function referencePages(): Promise<Map<string, string>> {
   const kernel = createKernel();
-  const laws = new Map(KINDS.map(({ kind }) => [kind, lawsOf(ROOT, kind)] as const));
+  const laws = new Map(KINDS.map(({ kind }) => [kind, lawsOf(ROOT, `parts/${kind}`)] as const));
   const kinds = await Promise.all(
     KINDS.map(async (kind) => {
       const { report } = await makePart(startSheet(kind.kind), { kernel });
@@ -55,6 +60,7 @@ export async function referencePages(): Promise<Map<string, string>> {
   );
   return new Map([
     ...kinds,
+    ['axis.md', axisPage()],
     ['fleet.md', filePage('A fleet file', 'fleet', fleetSchema)],
     ['results.md', filePage('A file of readings', 'results', resultsSchema)],
     [
@@ -90,7 +96,7 @@ function kindPage(kind: KnownKind, made: readonly Finding[], laws: Laws): string
     `## Fields\n\n${FIELDS_KEY}`,
     fieldTable(fieldRows(kind.schema), facts),
     `## Checks\n\nThey answer ${asked}. After each: what it says where it is not content, of sheets kept to try it.`,
-    checkSections(kind.checks, kind.questions, { findings, reasons: reasonsOf(ROOT, kind.kind), laws }),
+    checkSections(kind.checks, kind.questions, { findings, reasons: reasonsOf(ROOT, `parts/${kind.kind}`), laws }),
     '### The solid\n\nMeasured on every `make`, on the file that is written, and tried against its counterpart.',
     ...ofSolid(kind, made).map((row) => checkSection(row, [row])),
   ]);
@@ -111,7 +117,7 @@ function sheetsOf(kind: string): Record<string, unknown>[] {
 }
 
 /** What is taken where a field is left out: one value, or a few and why. */
-function defaultsOf(designs: readonly DesignBase[]): Map<string, string> {
+function defaultsOf(designs: readonly Pick<DesignBase, 'assumptions'>[]): Map<string, string> {
   const all = gathered(
     designs.flatMap(({ assumptions }) => assumptions),
     ({ field }) => field,
@@ -135,6 +141,31 @@ function filePage(title: string, kind: 'fleet' | 'results', schema: z.ZodType): 
   ]);
 }
 
+/** The sheet of an axis, and the checks that look across its parts. */
+function axisPage(): string {
+  const designs = Object.values(AXIS_CASES).flatMap((words) => Object.values(words).map(designed));
+  const facts = {
+    defaults: defaultsOf(designs),
+    examples: exampleValues([parse(startSheet('axis')), AXIS]),
+  };
+  const findings = gathered(
+    designs.flatMap((made) => checkAxis(made).checks),
+    ({ id }: Finding) => id,
+  );
+  const asked = AXIS_QUESTIONS.map(({ title }) => `**${title}**`).join(' · ');
+  return page('Sheet and checks of an axis', [
+    'Guide: [an axis](../axis.md). A sheet to start from: `leadwright new axis`.',
+    `## Fields\n\n${FIELDS_KEY} A section of \`parts\` has the fields of its kind.`,
+    fieldTable(fieldRows(axisSchema), facts),
+    `## Checks\n\nThey answer ${asked}; each part answers its own besides. After each: what it says where it is not content, of sheets kept to try it.`,
+    checkSections(AXIS_CHECKS, AXIS_QUESTIONS, {
+      findings,
+      reasons: reasonsOf(ROOT, 'axis/checks'),
+      laws: lawsOf(ROOT, 'axis/checks'),
+    }),
+  ]);
+}
+
 function contents(): string {
   const rows = KINDS.map(({ kind, checks, questions, schema }) => [
     `[${kind}](${kind}.md)`,
@@ -144,7 +175,7 @@ function contents(): string {
   ]);
   return page('Reference', [
     table(['kind', 'fields', 'checks', 'what it asks'], rows),
-    'Formulas, symbols and their sources: [laws](laws.md). Files that are no sheet of a part: [fleet](fleet.md), [results](results.md).',
+    'Formulas, symbols and their sources: [laws](laws.md). Several parts of one screw: [axis](axis.md). Files that are no sheet of a part: [fleet](fleet.md), [results](results.md).',
     'The same for editors: `leadwright schema KIND` prints a JSON Schema.',
   ]);
 }

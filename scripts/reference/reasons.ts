@@ -2,9 +2,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
-/** The comment above each check of a part kind, by the check's id; its own before those that kinds share. */
-export function reasonsOf(root: string, kind: string): Map<string, string> {
-  return new Map(['common', kind].flatMap((folder) => reasonsBelow(join(root, 'src/parts', folder))));
+/** The comment above each check below a folder, by the check's id; its own before those that kinds of parts share. */
+export function reasonsOf(root: string, folder: string): Map<string, string> {
+  return new Map(['parts/common', folder].flatMap((one) => reasonsBelow(join(root, 'src', one))));
 }
 
 function reasonsBelow(folder: string): [string, string][] {

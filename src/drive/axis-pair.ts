@@ -68,8 +68,8 @@ function holdingReasons(a: DriveScrew, b: DriveScrew): readonly string[] {
 
 const HOLDING_WORDS = { falls: 'falls', 'may-creep': 'may creep', holds: 'holds' } as const;
 
-/** What two threads differ in, each with both figures. */
-function differences(a: PairedScrew, b: PairedScrew): string[] {
+/** What two threads differ in, each with both figures; nothing where one screw has both. */
+export function threadDifferences(a: PairedScrew, b: PairedScrew): string[] {
   const differ = (name: string, first: string | number, second: string | number, unit = '') =>
     `${name} ${first} and ${second}${unit}`;
   return [
@@ -82,7 +82,7 @@ function differences(a: PairedScrew, b: PairedScrew): string[] {
 
 function nutReasons(a: PairedScrew, b: PairedScrew): readonly string[] {
   const reasons: string[] = [];
-  const differing = differences(a, b);
+  const differing = threadDifferences(a, b);
   if (differing.length > 0) {
     reasons.push(`The threads differ, ${differing.join(', ')}: each needs a nut of its own, and they wear apart.`);
   }

@@ -1,6 +1,9 @@
 import { screwsOfOneAxisMayDiffer } from '../drive/axis-pair.js';
 import type { Verdict } from '../judge/check.js';
+import { judge } from '../judge/judge.js';
+import { BORE_MATCH, OVER_CRESTS } from '../parts/common/bore-match.js';
 import { plain } from '../units/format.js';
+import { exactly } from '../units/measured.js';
 import type { RememberedPart } from './made-part.js';
 
 /** A part of a machine that was made, as its neighbours see it. */
@@ -18,11 +21,6 @@ export interface PairFinding {
   readonly roles: readonly string[];
   readonly message: string;
 }
-
-/** A bore and its shaft may differ by a reading's error; beyond `fail` the hub goes not on, or does not grip [mm]. */
-const BORE_LIMITS = { pass: 0.05, fail: 0.2 };
-/** A screw end may be turned down, so that a smaller bore than the screw's crests is no fault [mm]. */
-const OVER_CRESTS = 0.1;
 
 /**
  * Compares the parts of a machine that belong together: the nuts of one axis by lead, hand and clearance (within
@@ -76,6 +74,5 @@ function screwFindings({ role, axis, made }: Neighbour, neighbours: readonly Nei
 }
 
 function judged(apart: number): Verdict {
-  if (apart > BORE_LIMITS.fail + 1e-9) return 'fail';
-  return apart > BORE_LIMITS.pass + 1e-9 ? 'caution' : 'pass';
+  return judge(exactly(apart), BORE_MATCH);
 }

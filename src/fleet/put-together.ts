@@ -1,8 +1,8 @@
 import { findKind } from '../pipeline/find-kind.js';
 import type { KnownKind } from '../pipeline/known-kind.js';
-import { type Fields, isFields } from '../sheet/fields-map.js';
+import type { Fields } from '../sheet/fields-map.js';
+import { besides, fitting } from '../sheet/layers.js';
 import { holds, replaced } from '../sheet/merge.js';
-import { knownKeys } from '../sheet/schema-keys.js';
 import type { Find, GivenFields, GivenPart } from './machines.js';
 import { withoutAsTemplate } from './readings.js';
 import type { FleetSheet } from './sheet.js';
@@ -34,40 +34,18 @@ export function putTogether(
   profiles: Profiles,
   kinds: readonly KnownKind[],
 ): WholeSheet {
-  const layers = [...(defaults ? [besides(defaults, base)] : []), base, ...part.over];
+  const below = defaults ? [{ ...defaults, fields: besides(defaults.fields, base.fields) }] : [];
+  const layers = [...below, base, ...part.over];
   const kind = findKind(
     kinds,
     part.over.findLast(({ fields }) => fields.part !== undefined)?.fields.part ?? base.fields.part,
   );
   const used = layers
-    .map((one) => (one.shared ? { ...one, fields: fitting(one.fields, kind, []) } : one))
+    .map((one) => (one.shared && kind ? { ...one, fields: fitting(one.fields, kind.schema) } : one))
     .map((one) => withoutAsTemplate(one, kind));
   const sheet = used.reduce<Fields>((all, { fields }) => withLayer(all, fields, profiles, kind?.schema), {});
   const named = sheet.name === undefined ? { ...sheet, name: part.role } : sheet;
   return { sheet: named, find: (path) => whereFrom(path, used, part), kind };
-}
-
-/** What a kind of part has fields for, map within map. */
-function fitting(fields: Fields, kind: KnownKind | undefined, path: readonly string[]): Fields {
-  if (!kind) return fields;
-  const known = knownKeys(kind.schema, path);
-  if (known.length === 0) return fields;
-  const fits = Object.entries(fields).filter(
-    ([key]) => known.includes(key) || (path.length === 0 && key === 'profile'),
-  );
-  return Object.fromEntries(
-    fits.map(([key, value]) => [key, isFields(value) ? fitting(value, kind, [...path, key]) : value]),
-  );
-}
-
-/** Defaults beside a sheet: one that says its material, its printer or its profile takes none of the three from them. */
-function besides(defaults: GivenFields, { fields }: GivenFields): GivenFields {
-  const says = ['material', 'printer', 'profile'].filter((key) => fields[key] !== undefined);
-  const { profile, material, printer, ...rest } = defaults.fields;
-  if (says.length === 0) return defaults;
-  if (says.includes('profile')) return { ...defaults, fields: rest };
-  const kept = { ...(material === undefined ? {} : { material }), ...(printer === undefined ? {} : { printer }) };
-  return { ...defaults, fields: { ...rest, ...kept } };
 }
 
 /**

@@ -13,7 +13,7 @@ import { kindOfDesign } from './find-kind.js';
 import { KINDS } from './kinds.js';
 import type { KnownKind } from './known-kind.js';
 import { knownChecks, requireAcceptable } from './require-acceptable.js';
-import { resolveLimits } from './resolve-limits.js';
+import { judgedBy, resolveLimits } from './resolve-limits.js';
 
 /** How a design is judged. */
 export interface CheckOptions {
@@ -34,7 +34,7 @@ export interface CheckOptions {
 export function check(design: Design, { accept: accepted = [], kinds = KINDS }: CheckOptions = {}): Report {
   const kind = kindOfDesign(kinds, design);
   requireAcceptable(accepted, kinds);
-  const findings = kind.runChecks(design, resolveLimits(design.limits, kind, design));
+  const findings = kind.runChecks(design, resolveLimits(design.limits, judgedBy(kind, design)));
   const known = accepted.length > 0 ? knownChecks(kinds) : [];
   return assembleReport(design, kind, accept(findings, accepted, known), []);
 }

@@ -5,7 +5,7 @@ import { KINDS } from './kinds.js';
 import type { KnownKind } from './known-kind.js';
 import { locating } from './locate-faults.js';
 import { readSheet } from './read-sheet.js';
-import { resolveLimits } from './resolve-limits.js';
+import { judgedBy, resolveLimits } from './resolve-limits.js';
 
 /** A part with all its sizes worked out; plain data. */
 export type Design = DesignBase;
@@ -30,7 +30,7 @@ export function design(sheet: string | object, { presets = SHIPPED, kinds = KIND
   const read = readSheet(sheet, kinds);
   return locating(read.locate, () => {
     const made = read.sheet.design(presets);
-    resolveLimits(made.limits, read.kind, made);
+    resolveLimits(made.limits, judgedBy(read.kind, made));
     return made;
   });
 }

@@ -37,11 +37,13 @@ const SCREW: NamedField = {
   key: 'designation',
   gives: [],
   isName: (text) => /^[a-z0-9.-]+$/.test(text),
-  resolve: (name, presets) => {
-    const known = presetIds('screw', presets).includes(name);
-    return { figures: { screw: { designation: known ? readPreset('screw', name, presets).data.designation : name } } };
-  },
+  resolve: (name, presets) => ({ figures: { screw: { designation: screwDesignation(name, presets) } } }),
 };
+
+/** The designation that the name of a screw preset stands for; any other text as it is. */
+export function screwDesignation(name: string, presets: PresetTexts): string {
+  return presetIds('screw', presets).includes(name) ? readPreset('screw', name, presets).data.designation : name;
+}
 
 /** A nut is printed to the sizes of a flange. */
 const FLANGE: NamedField = {

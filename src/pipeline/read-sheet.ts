@@ -37,6 +37,12 @@ function kindOf(value: unknown, kinds: readonly KnownKind[]): KnownKind {
   const { part } = value;
   const known = findKind(kinds, part);
   if (known) return known;
+  if (part === 'axis')
+    throw refused({
+      path: 'part',
+      value: 'axis',
+      allowed: 'holds several parts, which the command makes together: leadwright make SHEET',
+    });
   const near = typeof part === 'string' ? nearest(part, names) : undefined;
   throw refused({ path: 'part', value: shown(part), allowed: near ? `${choice}; did you mean ${near}?` : choice });
 }

@@ -11,7 +11,7 @@ import type { KnownKind } from './known-kind.js';
  */
 export function requireAcceptable(
   acceptances: readonly Acceptance[],
-  kinds: readonly KnownKind[] = KINDS,
+  kinds: readonly Pick<KnownKind, 'checks'>[] = KINDS,
   field = '--accept',
 ): void {
   if (acceptances.length === 0) return;
@@ -31,7 +31,7 @@ export function requireAcceptable(
 }
 
 /** Every check that some kind has; grave where one kind says so. */
-export function knownChecks(kinds: readonly KnownKind[]): KnownCheck[] {
+export function knownChecks(kinds: readonly Pick<KnownKind, 'checks'>[]): KnownCheck[] {
   const graves = new Map<string, boolean>();
   for (const { id, grave } of kinds.flatMap(({ checks }) => checks))
     graves.set(id, graves.get(id) === true || grave === true);

@@ -11,22 +11,33 @@ import type { KnownKind } from './known-kind.js';
 
 type Side = 'min' | 'max';
 
+/** Checks, and what they find where no limit is changed: that shows which bounds a check has. */
+export interface Judged {
+  readonly checks: readonly CheckFacts[];
+  readonly findings: () => readonly Finding[];
+}
+
+/** A design as its kind judges it. */
+export function judgedBy(kind: Pick<KnownKind, 'checks' | 'runChecks'>, design: DesignBase): Judged {
+  return { checks: kind.checks, findings: () => kind.runChecks(design, {}) };
+}
+
 /**
  * Turns the limits that a sheet changes into bounds in the units of their checks.
  *
  * @param limits bounds by check id, as numbers or quantities
- * @param kind the part kind, which knows the checks
- * @param design the design, whose findings show which bounds a check has
+ * @param judged the checks of a kind, and what they find of a design
  * @throws InputError an unknown check, one without that bound or of the solid, or a bound of the wrong unit
  */
-export function resolveLimits(limits: LimitsSheet, kind: KnownKind, design: DesignBase): LimitChanges {
+export function resolveLimits(limits: LimitsSheet, judged: Judged): LimitChanges {
+  const { checks } = judged;
   const ids = Object.keys(limits);
   if (ids.length === 0) return {};
-  const findings = kind.runChecks(design, {});
+  const findings = judged.findings();
   const faults: Fault[] = [];
   const changes = ids.map((id): [string, Bounds] => {
-    const check = kind.checks.find((known) => known.id === id);
-    const wrong = check ? unchangeable(check, findings) : unknownCheck(id, kind);
+    const check = checks.find((known) => known.id === id);
+    const wrong = check ? unchangeable(check, findings) : unknownCheck(id, checks);
     if (!check || wrong !== undefined) faults.push({ path: `limits.${id}`, value: '', allowed: wrong ?? '' });
     return [id, check && wrong === undefined ? boundsOf(limits[id] ?? {}, check, findings, faults) : {}];
   });
@@ -34,8 +45,8 @@ export function resolveLimits(limits: LimitsSheet, kind: KnownKind, design: Desi
   return Object.fromEntries(changes);
 }
 
-function unknownCheck(id: string, kind: KnownKind): string {
-  const ids = kind.checks.map((check) => check.id);
+function unknownCheck(id: string, checks: readonly CheckFacts[]): string {
+  const ids = checks.map((check) => check.id);
   const near = nearest(id, ids);
   return near ? `unknown check; did you mean ${near}?` : `unknown check; known: ${ids.join(', ')}`;
 }

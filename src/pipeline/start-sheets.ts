@@ -5,6 +5,7 @@ import { fault } from '../units/faults.js';
 import { newResults } from './new-results.js';
 import { newTrial } from './new-trial.js';
 import { ADAPTER_START } from './start-sheets/adapter.js';
+import { AXIS_START } from './start-sheets/axis.js';
 import { COLLAR_START } from './start-sheets/collar.js';
 import { COUPLING_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';
@@ -29,6 +30,7 @@ const SHEETS: Readonly<Record<StartKind, () => string>> = {
   'nut-holder': () => FAMILY_STARTS['nut-holder'],
   'catch-nut': () => FAMILY_STARTS['catch-nut'],
   bush: () => BUSH_START,
+  axis: () => AXIS_START,
   fleet: () => FLEET_START,
   // what is read off the coupon of the start sheet, and the same with invented readings, to try calibrate with
   results: () => newResults(),

@@ -14,6 +14,7 @@ export const START_KINDS = [
   'nut-holder',
   'catch-nut',
   'bush',
+  'axis',
   'fleet',
   'results',
   'trial',

@@ -1,8 +1,9 @@
+import { ofAnAxis, ofSinglePart, requireAcceptableOfAny } from '../axis/accept-call.js';
+import { checkAxis } from '../axis/check.js';
 import type { Acceptance } from '../judge/accept.js';
 import { advise } from '../pipeline/advise.js';
 import { check, checkMated } from '../pipeline/check.js';
 import type { DesignOptions } from '../pipeline/design.js';
-import { requireAcceptable } from '../pipeline/require-acceptable.js';
 import { createKernel, type Kernel } from '../solid/kernel.js';
 import { asError } from './as-error.js';
 import type { SheetResult } from './make-sheets.js';
@@ -27,16 +28,26 @@ export async function checkSheets(
   place: InputPlace,
   options: CheckSheetsOptions,
 ): Promise<SheetResult[]> {
-  requireAcceptable(options.accept ?? [], options.kinds);
+  requireAcceptableOfAny(options.accept ?? [], options.kinds);
   const sheets = await openSheets(files, place, options);
   const kernel = options.mate === true ? await createKernel() : undefined;
-  return sheets.map((sheet) => judged(sheet, options, kernel));
+  const alone = sheets.every((sheet) => !('design' in sheet));
+  return sheets.map((sheet) => judged(sheet, options, { kernel, alone }));
 }
 
-function judged(sheet: OpenedSheet, options: CheckSheetsOptions, kernel: Kernel | undefined): SheetResult {
+function judged(
+  sheet: OpenedSheet,
+  { accept = [], ...rest }: CheckSheetsOptions,
+  { kernel, alone }: { readonly kernel: Kernel | undefined; readonly alone: boolean },
+): SheetResult {
   const { file } = sheet;
-  if (!('design' in sheet)) return { file, error: sheet.error };
+  if ('error' in sheet) return { file, error: sheet.error };
   try {
+    if ('axis' in sheet) {
+      const mate = kernel ? { mate: kernel } : {};
+      return { file, report: checkAxis(sheet.axis, { accept: ofAnAxis(accept, alone), ...mate }), written: [] };
+    }
+    const options = { ...rest, accept: ofSinglePart(accept) };
     const report = kernel ? checkMated(sheet.design, kernel, options) : check(sheet.design, options);
     const advice = options.advise === true ? { advice: advise(sheet.text, options) } : {};
     return { file, report: { ...report, ...advice }, written: [] };

@@ -7,6 +7,9 @@ const LONGEST_REPORT = 4_000_000;
 /** What a make writes besides its report. */
 const OURS = /\.(?:stl|3mf)$|^drawing\.svg$|^report\.html$/;
 
+/** A file of one part of an axis, in the folder of that part. */
+const OF_A_PART = /^([A-Za-z0-9_-]{1,64})\/([^/\\]+)$/;
+
 /**
  * Files in a part's folder that an earlier make put there, by what its report.json says. A folder without one that can
  * be read holds none.
@@ -15,7 +18,17 @@ export async function earlierFiles(folder: string): Promise<string[]> {
   const there = await readdir(folder).catch((): string[] => []);
   const report = await reportIn(folder);
   const named = ['report.json', ...filesOf(report)];
-  return there.includes('report.json') ? [...new Set(named)].filter((name) => there.includes(name)) : [];
+  const found = await Promise.all(
+    [...new Set(named)].map(async (name) => ((await isThere(folder, name)) ? [name] : [])),
+  );
+  return there.includes('report.json') ? found.flat() : [];
+}
+
+async function isThere(folder: string, name: string): Promise<boolean> {
+  return stat(join(folder, name)).then(
+    () => true,
+    () => false,
+  );
 }
 
 async function reportIn(folder: string): Promise<unknown> {
@@ -35,7 +48,13 @@ function filesOf(report: unknown): string[] {
   const bodies = Array.isArray(report.bodies) ? report.bodies : [];
   const others: unknown[] = Array.isArray(report.files) ? report.files : [];
   const named = [...bodies.map((body: unknown) => (isRecord(body) ? body.file : undefined)), ...others];
-  return named.filter((file): file is string => typeof file === 'string' && file === basename(file) && OURS.test(file));
+  return named.filter((file): file is string => typeof file === 'string' && isOurs(file));
+}
+
+function isOurs(file: string): boolean {
+  if (file === basename(file)) return OURS.test(file);
+  const [, , name = ''] = OF_A_PART.exec(file) ?? [];
+  return name === 'report.json' || OURS.test(name);
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

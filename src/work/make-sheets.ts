@@ -1,4 +1,7 @@
 import { isAbsolute, join, relative, resolve } from 'node:path';
+import { ofAnAxis, ofSinglePart, requireAcceptableOfAny } from '../axis/accept-call.js';
+import type { AxisDesign } from '../axis/axis-design.js';
+import { makeAxis } from '../axis/make.js';
 import type { Acceptance } from '../judge/accept.js';
 import type { PaperName } from '../output/drawing/paper.js';
 import type { Projection } from '../output/drawing/sheet-layout.js';
@@ -9,13 +12,12 @@ import type { Report } from '../output/report.js';
 import type { SizeChoice } from '../parts/part-views.js';
 import type { Design, DesignOptions } from '../pipeline/design.js';
 import { type MadeFile, makeDesign } from '../pipeline/make.js';
-import { requireAcceptable } from '../pipeline/require-acceptable.js';
 import type { Kernel } from '../solid/kernel.js';
 import { fault } from '../units/faults.js';
 import { asError } from './as-error.js';
 import { diskReason } from './disk-reason.js';
 import { earlierFiles } from './earlier-files.js';
-import { openSheets } from './open-sheets.js';
+import { nameOf, openSheets } from './open-sheets.js';
 import type { InputPlace } from './read-input.js';
 import { replaceFile } from './writer/files.js';
 import { replaceFolder } from './writer/replace-folder.js';
@@ -54,16 +56,22 @@ export async function makeSheets(
   place: InputPlace,
   options: MakeSheetsOptions,
 ): Promise<SheetResult[]> {
-  requireAcceptable(options.accept ?? [], options.kinds);
+  const { accept = [] } = options;
+  requireAcceptableOfAny(accept, options.kinds);
   settleAll(resolve(place.cwd, options.out));
   const results: SheetResult[] = [];
-  for (const sheet of await openSheets(files, place, options)) {
+  const sheets = await openSheets(files, place, options);
+  const alone = sheets.every((sheet) => !('design' in sheet));
+  for (const sheet of sheets) {
     const { file } = sheet;
-    const name = 'design' in sheet ? sheet.design.name : sheet.name;
+    const name = nameOf(sheet);
     const folder = name === undefined ? undefined : partFolder(name, place, options);
     try {
-      if (!('design' in sheet)) throw sheet.error;
-      const { report, written } = await makeOne(sheet.design, place, options);
+      if ('error' in sheet) throw sheet.error;
+      const { report, written } =
+        'axis' in sheet
+          ? await makeWhole(sheet.axis, place, { ...options, accept: ofAnAxis(accept, alone) })
+          : await makeOne(sheet.design, place, { ...options, accept: ofSinglePart(accept) });
       const stale = written.length === 0 && folder ? await leftovers(folder, place) : {};
       results.push({ file, report, written: written.map((path) => shownPath(path, place)), ...stale });
     } catch (error) {
@@ -88,6 +96,18 @@ async function makeOne(design: Design, place: InputPlace, options: MakeSheetsOpt
   if (!wanted || !picture) return { report, written };
   await replaceFile('--picture', wanted.file, picture, place.cwd);
   return { report, written: [...written, resolve(place.cwd, wanted.file)] };
+}
+
+/** Makes all parts of an axis, or nothing. */
+async function makeWhole(axis: AxisDesign, place: InputPlace, options: MakeSheetsOptions) {
+  const { picture, onStep, ...rest } = options;
+  if (picture) throw fault('--picture', picture.file, 'shows one part: an axis has a picture of each on its page');
+  const tell = onStep ? { onStep: (what: string) => onStep(`${axis.name}: ${what}`) } : {};
+  const { report, files } = await makeAxis(axis, { ...rest, ...tell });
+  if (files.length === 0) return { report, written: [] };
+  const folder = partFolder(axis.name, place, options);
+  await writePart(folder, files);
+  return { report, written: files.map(({ name }) => join(folder, name)) };
 }
 
 /** The part's folder becomes what this make says; files of others in it stay. */

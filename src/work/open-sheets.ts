@@ -1,3 +1,5 @@
+import type { AxisDesign } from '../axis/axis-design.js';
+import { designAxis, isAxisSheet } from '../axis/design.js';
 import { type Design, type DesignOptions, design } from '../pipeline/design.js';
 import { peekName } from '../pipeline/peek-name.js';
 import { fault } from '../units/faults.js';
@@ -8,6 +10,7 @@ import { withProfiles } from './with-profiles.js';
 /** A sheet that was read and worked out, or why it cannot be used. */
 export type OpenedSheet =
   | { readonly file: string; readonly design: Design; readonly text: string }
+  | { readonly file: string; readonly axis: AxisDesign }
   /** `name` where the sheet says one in spite of its mistakes */
   | { readonly file: string; readonly error: Error; readonly name?: string };
 
@@ -29,23 +32,29 @@ async function openSheet(file: string, place: InputPlace, options: DesignOptions
   let text: string | undefined;
   try {
     text = await readInput(file, place);
-    return { file, design: design(text, await withProfiles(text, file, place, options)), text };
+    const known = await withProfiles(text, file, place, options);
+    return isAxisSheet(text) ? { file, axis: designAxis(text, known) } : { file, design: design(text, known), text };
   } catch (error) {
     const name = text === undefined ? undefined : peekName(text);
     return { file, error: asError(error), ...(name === undefined ? {} : { name }) };
   }
 }
 
-function refuseShared(sheet: OpenedSheet, all: readonly OpenedSheet[]): OpenedSheet {
-  if (!('design' in sheet)) return sheet;
-  const { file } = sheet;
-  const { name } = sheet.design;
-  const other = all.find((one) => one !== sheet && 'design' in one && sameName(one.design.name, name));
-  if (!other) return sheet;
-  const error = fault('name', name, `must differ from that of ${other.file}, letters' case aside`);
-  return { file, error, name };
+/** The name of what a sheet is for, as far as it says one. */
+export function nameOf(sheet: OpenedSheet): string | undefined {
+  if ('design' in sheet) return sheet.design.name;
+  return 'axis' in sheet ? sheet.axis.name : sheet.name;
 }
 
-function sameName(a: string, b: string): boolean {
-  return a.toLowerCase() === b.toLowerCase();
+function refuseShared(sheet: OpenedSheet, all: readonly OpenedSheet[]): OpenedSheet {
+  const name = nameOf(sheet);
+  if ('error' in sheet || name === undefined) return sheet;
+  const other = all.find((one) => one !== sheet && !('error' in one) && sameName(nameOf(one), name));
+  if (!other) return sheet;
+  const error = fault('name', name, `must differ from that of ${other.file}, letters' case aside`);
+  return { file: sheet.file, error, name };
+}
+
+function sameName(a: string | undefined, b: string): boolean {
+  return a?.toLowerCase() === b.toLowerCase();
 }

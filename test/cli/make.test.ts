@@ -263,6 +263,6 @@ describe('presets and schema', () => {
     expect((await call(callFolder(), ['schema', 'nutt'])).code).toBe(2);
     const results: object = JSON.parse((await call(callFolder(), ['schema', 'results'])).stdout);
     expect(results).toMatchObject({ title: 'results', type: 'object', additionalProperties: false });
-    expect((await call(callFolder(), ['schema', 'bolt'])).stderr).toContain('coupon, gauge, results, fleet');
+    expect((await call(callFolder(), ['schema', 'bolt'])).stderr).toContain('coupon, gauge, axis, results, fleet');
   });
 });

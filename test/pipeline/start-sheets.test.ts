@@ -1,6 +1,8 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { checkAxis } from '../../src/axis/check.js';
+import { designAxis } from '../../src/axis/design.js';
 import { check } from '../../src/pipeline/check.js';
 import { design } from '../../src/pipeline/design.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
@@ -9,7 +11,7 @@ import { call, callFolder } from '../support/call.js';
 
 /** A line that is commented out, as the sheets say: a #, a blank, a field. */
 const COMMENTED = /^( *)# ([a-z_]+: .*)$/;
-const FILES = ['fleet', 'results', 'trial', 'demo-results'];
+const FILES = ['axis', 'fleet', 'results', 'trial', 'demo-results'];
 const PARTS = START_KINDS.filter((kind) => !FILES.includes(kind));
 
 /** The start sheet of a kind with each of its commented lines put in place, one at a time. */
@@ -30,6 +32,19 @@ describe.each(PARTS)('the start sheet of a %s', (kind) => {
   const lines = uncommented(kind);
   it.runIf(lines.length > 0).each(lines)('takes $field', ({ text }) => {
     expect(() => check(design(text))).not.toThrow();
+  });
+});
+
+describe('the start sheet of an axis', () => {
+  it('can be made as it is', () => {
+    const { checks } = checkAxis(designAxis(startSheet('axis')));
+    expect(checks.filter(({ verdict }) => verdict === 'fail').map(({ id, message }) => `${id}: ${message}`)).toEqual(
+      [],
+    );
+  });
+
+  it.each(uncommented('axis'))('takes $field', ({ text }) => {
+    expect(() => checkAxis(designAxis(text))).not.toThrow();
   });
 });
 

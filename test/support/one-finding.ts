@@ -2,7 +2,7 @@ import type { Finding } from '../../src/judge/check.js';
 import { type Design, design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
-import { resolveLimits } from '../../src/pipeline/resolve-limits.js';
+import { judgedBy, resolveLimits } from '../../src/pipeline/resolve-limits.js';
 
 /**
  * Mutation testing must see which test runs what, so there nothing that a mutant may reach is kept from one test for the
@@ -18,5 +18,5 @@ export function findingOf(sheet: object, id: string): Finding | undefined {
   const made = designs.get(key) ?? design(sheet);
   if (KEEP) designs.set(key, made);
   const kind = kindOfDesign(KINDS, made);
-  return kind.runChecks(made, resolveLimits(made.limits, kind, made), id).at(-1);
+  return kind.runChecks(made, resolveLimits(made.limits, judgedBy(kind, made)), id).at(-1);
 }

@@ -12,7 +12,7 @@ export const schemaCommand: Command = {
         call
           .positional('kind', {
             type: 'string',
-            describe: 'a kind of part, results or fleet; every kind of part unless given',
+            describe: 'a kind of part, axis, results or fleet; every kind of part unless given',
           })
           .example('leadwright schema nut', 'for the settings of an editor'),
       ({ kind }) =>
@@ -26,6 +26,7 @@ export const schemaCommand: Command = {
 
 async function schemaFor(kind: string | undefined): Promise<object> {
   if (kind === 'fleet') return (await import('../../fleet/json-schema.js')).fleetJsonSchema();
+  if (kind === 'axis') return (await import('../../axis/json-schema.js')).axisJsonSchema();
   if (kind === 'results') return (await import('../../calibrate/json-schema.js')).resultsJsonSchema();
-  return (await import('../../pipeline/sheet-schema.js')).sheetSchema(kind, undefined, ['results', 'fleet']);
+  return (await import('../../pipeline/sheet-schema.js')).sheetSchema(kind, undefined, ['axis', 'results', 'fleet']);
 }

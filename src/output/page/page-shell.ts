@@ -10,7 +10,8 @@ export interface PageParts {
   readonly title: string;
   readonly head: readonly string[];
   readonly sections: readonly string[];
-  readonly data: PageData;
+  /** what the script shows; a page without it runs nothing */
+  readonly data?: PageData;
   readonly script?: PageScript;
 }
 
@@ -26,13 +27,12 @@ export async function pageShell({
   script = { inside: true },
 }: PageParts): Promise<string> {
   const assets = await import('./assets.js');
-  const text = JSON.stringify(data).replaceAll('<', '\\u003c');
   return [
     '<!doctype html>',
     '<html lang="en">',
     '<head>',
     '<meta charset="utf-8">',
-    `<meta http-equiv="Content-Security-Policy" content="${policy(script, assets)}">`,
+    `<meta http-equiv="Content-Security-Policy" content="${data ? policy(script, assets) : quietPolicy(assets)}">`,
     '<meta name="viewport" content="width=device-width, initial-scale=1">',
     '<meta name="color-scheme" content="light dark">',
     `<title>${xmlText(title)}</title>`,
@@ -45,12 +45,15 @@ export async function pageShell({
     ...sections,
     '</main>',
     `<footer><p>Made by leadwright ${VERSION} from the sheet; the figures are those of report.json.</p></footer>`,
-    `<script type="application/json" id="part-data">${text}</script>`,
-    scriptTag(script, assets),
+    ...(data ? [dataTag(data), scriptTag(script, assets)] : []),
     '</body>',
     '</html>',
     '',
   ].join('\n');
+}
+
+function dataTag(data: PageData): string {
+  return `<script type="application/json" id="part-data">${JSON.stringify(data).replaceAll('<', '\\u003c')}</script>`;
 }
 
 /** A page that shares a script at `src`, as one that has it inside and needs no other file. */
@@ -83,11 +86,19 @@ export async function sharedPageScript(): Promise<string> {
   return `${VIEWER}\n${SCRIPT}\n`;
 }
 
+function hashes(all: readonly string[]): string {
+  return all.map((hash) => `'${hash}'`).join(' ');
+}
+
+/** Nothing but the page's own style, and pictures inside it. */
+function quietPolicy({ STYLE_HASHES }: Assets): string {
+  return `default-src 'none'; style-src ${hashes(STYLE_HASHES)}; img-src data:; base-uri 'none'; form-action 'none'`;
+}
+
 /** Nothing but the page's own scripts and styles by their hashes, workers that it makes, and pictures inside it. */
 function policy(script: PageScript, { SCRIPT_HASHES, STYLE_HASHES }: Assets): string {
   if ('src' in script && !SOURCE.test(script.src))
     throw new TypeError(`${script.src} cannot be the address of a script`);
-  const hashes = (all: readonly string[]) => all.map((hash) => `'${hash}'`).join(' ');
   const source = 'src' in script ? `'self' file:` : hashes(SCRIPT_HASHES);
   return `default-src 'none'; script-src ${source}; worker-src blob:; style-src ${hashes(STYLE_HASHES)}; img-src data:; base-uri 'none'; form-action 'none'`;
 }

@@ -145,12 +145,18 @@ export function overrideLines({ checks }: Report, width?: number): string[] {
   return wrapped(`change what moves it, or accept it by name: --accept ${override.id}=REASON`, 2, width);
 }
 
-/** Files of one folder, which is named once. */
+/** Files of one folder, which is named once; of a folder in it, how many. */
 function filesText(files: readonly string[]): string {
-  const [first = ''] = files;
-  const folder = first.slice(0, Math.max(first.lastIndexOf('/'), first.lastIndexOf('\\')) + 1);
-  const isShared = files.every((file) => file.startsWith(folder));
-  return isShared ? `${folder} ${files.map((file) => file.slice(folder.length)).join(', ')}` : files.join(', ');
+  const folder = files.map(folderOf).reduce((a, b) => (b.length < a.length ? b : a));
+  if (!files.every((file) => file.startsWith(folder))) return files.join(', ');
+  const inside = files.map((file) => file.slice(folder.length));
+  const folders = [...new Set(inside.map(folderOf))].filter((name) => name !== '');
+  const counts = folders.map((name) => `${name} (${inside.filter((file) => file.startsWith(name)).length})`);
+  return `${folder} ${[...counts, ...inside.filter((file) => folderOf(file) === '')].join(', ')}`;
+}
+
+function folderOf(file: string): string {
+  return file.slice(0, Math.max(file.lastIndexOf('/'), file.lastIndexOf('\\')) + 1);
 }
 
 function mindText(written: readonly string[] | undefined): string {

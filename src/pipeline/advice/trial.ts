@@ -5,7 +5,7 @@ import { once } from '../../units/once.js';
 import { type DesignOptions, design } from '../design.js';
 import { kindOfDesign } from '../find-kind.js';
 import { KINDS } from '../kinds.js';
-import { resolveLimits } from '../resolve-limits.js';
+import { judgedBy, resolveLimits } from '../resolve-limits.js';
 import { changedSheet } from './changed-sheet.js';
 import type { Changes } from './knob.js';
 
@@ -42,7 +42,7 @@ function attempt(sheet: object, options: DesignOptions): Trial | undefined {
   try {
     const made = design(sheet, options);
     const kind = kindOfDesign(options.kinds ?? KINDS, made);
-    const limits = resolveLimits(made.limits, kind, made);
+    const limits = resolveLimits(made.limits, judgedBy(kind, made));
     const outlook = () => outlookRow(kind.particulars(made).fit);
     const one = (id: string) =>
       id === OUTLOOK ? outlook() : kind.runChecks(made, limits, id).find((row) => row.id === id);

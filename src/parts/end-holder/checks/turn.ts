@@ -6,6 +6,7 @@ import { REFERENCE_TEMPERATURE, STEEL_EXPANSION } from '../../../mechanics/print
 import { whirlSpeed } from '../../../mechanics/whirl.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured } from '../../../units/measured.js';
+import { locatingPlaces } from '../../common/locating.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { screwPlay } from './fit.js';
 
@@ -55,14 +56,12 @@ const locating: HolderCheck = {
       ...(coupling === 'disc' && mounting === undefined ? ['mounting'] : []),
     ];
     if (missing.length > 0) return notJudged(...missing);
-    const places = [
-      ...(role === 'locating' ? ['this holder'] : []),
-      ...(thrustBearing ? ['the thrust bearing at the motor end'] : []),
-      ...(coupling === 'rigid' ? ["the motor's own bearing, through the rigid sleeve"] : []),
-      ...(coupling === 'disc' && mounting === 'motor-below'
-        ? ['the disc on which the screw stands, downwards only']
-        : []),
-    ];
+    const places = locatingPlaces({
+      holders: role === 'locating' ? ['this holder'] : [],
+      thrustBearing,
+      joint: coupling,
+      mounting,
+    });
     const count = places.length;
     const cure =
       count > 1
@@ -118,6 +117,14 @@ function sideForce({ screw, nut_gap, duty }: EndHolderDesign, runout: number): n
 /** Room that the nut leaves at the end of travel: of a ring in mm, else in screw diameters. @source common-practice */
 const GAPS = { ring: 5, loose: 3, fitted: 8 };
 
+/** Room that a holder wants between itself and the nut at the end of travel, and whether it leads the screw closely [mm]. */
+export function nutGapWanted(design: EndHolderDesign): { readonly fitted: boolean; readonly least: number } {
+  const { role, nut, held } = design;
+  const fitted = screwPlay(design).least < LEADS && nut !== 'floating';
+  const least = role === 'free' ? GAPS.ring : (fitted ? GAPS.fitted : GAPS.loose) * held.diameter.likely;
+  return { fitted, least };
+}
+
 /** Near its holder a screw cannot bend any more. */
 const nutDistance: HolderCheck = {
   ...about,
@@ -126,10 +133,9 @@ const nutDistance: HolderCheck = {
   unit: 'mm',
   moves: 'nut_gap, nut, bore',
   run: (design, inForce) => {
-    const { role, nut_gap: gap, nut, held } = design;
+    const { role, nut_gap: gap } = design;
     if (gap === undefined) return notJudged('nut_gap');
-    const fitted = screwPlay(design).least < LEADS && nut !== 'floating';
-    const least = role === 'free' ? GAPS.ring : (fitted ? GAPS.fitted : GAPS.loose) * held.diameter.likely;
+    const { fitted, least } = nutGapWanted(design);
     const own = soft({ min: least });
     const { pass } = inForce.of(own);
     const cure = keeps(gap, pass)

@@ -1,6 +1,5 @@
 import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { allKeep, keeps } from '../../../judge/judge.js';
-import { columnLoad } from '../../../mechanics/column.js';
 import { DRY_PRINT_MOST, FRICTION } from '../../../mechanics/friction.js';
 import { holding } from '../../../mechanics/power-screw/holding.js';
 import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
@@ -8,10 +7,9 @@ import { loweringTorque } from '../../../mechanics/power-screw/lowering-torque.j
 import { raisingTorque } from '../../../mechanics/power-screw/raising-torque.js';
 import { canBeRaised } from '../../../mechanics/power-screw/thread.js';
 import { USABLE_TORQUE_SHARE } from '../../../mechanics/stepper.js';
-import { DERATING, whirlSpeed } from '../../../mechanics/whirl.js';
-import type { Screw } from '../../../sheet/resolve-screw.js';
 import { plain } from '../../../units/format.js';
-import { exactly, type Measured } from '../../../units/measured.js';
+import { exactly } from '../../../units/measured.js';
+import { DERATED, judgeColumn, judgeWhirl } from '../../common/drive-limits.js';
 import type { NutDesign } from '../dimensions.js';
 import { springForceOf } from '../variants/anti-backlash.js';
 
@@ -131,23 +129,9 @@ export const driveWhirl: NutCheck = {
   id: 'drive-whirl',
   title: 'Speed of the screw, as a share of its whirling speed',
   unit: '',
-  limits: soft({ max: DERATING }, { max: 1 }),
+  limits: DERATED,
   moves: 'duty.feed, duty.span, duty.ends, screw.minor',
-  run: ({ duty, screw, finished }, { pass }) => {
-    if (duty.span === undefined && duty.feed === undefined) return undefined;
-    if (duty.span === undefined) return notJudged('duty.span');
-    if (duty.feed === undefined) return notJudged('duty.feed');
-    if (duty.ends === undefined) return notJudged('duty.ends');
-    const { span, ends } = duty;
-    const whirl = (rootDiameter: number) => whirlSpeed({ rootDiameter, span, ends });
-    const speed = (60 * duty.feed) / finished.lead;
-    const share = byRoot(screw, (root) => speed / whirl(root));
-    const cure = allKeep(share, pass) ? '' : '; hold its ends better, shorten it, feed slower or take a coarser lead';
-    return valued(
-      share,
-      `${plain(speed, 0)} rpm of ${plain(whirl(screw.leastRoot.cut), 0)} rpm with ${rootWords(screw)}${cure}`,
-    );
-  },
+  run: ({ duty, screw }, limits) => judgeWhirl({ duty, screw }, limits),
 };
 
 /** A long thin screw that is pushed bows out. */
@@ -156,35 +140,10 @@ export const driveColumn: NutCheck = {
   id: 'drive-column',
   title: 'Load against the force at which the screw buckles',
   unit: '',
-  limits: soft({ max: DERATING }, { max: 1 }),
+  limits: DERATED,
   moves: 'duty.load, duty.span, duty.ends, screw.minor',
-  run: ({ duty, screw }, { pass }) => {
-    if (duty.span === undefined) return undefined;
-    if (duty.load === undefined) return notJudged('duty.load');
-    if (duty.ends === undefined) return notJudged('duty.ends');
-    const { span, ends, load } = duty;
-    const column = (rootDiameter: number) => columnLoad({ rootDiameter, span, ends });
-    const share = byRoot(screw, (root) => load / column(root));
-    const cure = allKeep(share, pass)
-      ? ''
-      : '; hold its ends better, shorten it, or let the load pull on it instead of push';
-    return valued(
-      share,
-      `${plain(load, 0)} N of ${plain(column(screw.leastRoot.cut), 0)} N that buckle it with ${rootWords(screw)}${cure}`,
-    );
-  },
+  run: ({ duty, screw }, limits) => judgeColumn({ duty, screw }, limits),
 };
-
-/** A share that grows as the root gets thinner: likely at the thinnest of the class, at most with a rolled one. */
-function byRoot({ leastRoot }: Screw, share: (root: number) => number): Measured {
-  const cut = share(leastRoot.cut);
-  return { least: cut, likely: cut, most: share(leastRoot.rolled) };
-}
-
-function rootWords({ leastRoot: { cut, rolled } }: Screw): string {
-  const thinner = rolled < cut ? `, ${plain(rolled, 2)} mm if it is rolled` : '';
-  return `the thinnest root that it may have, ${plain(cut, 2)} mm${thinner}`;
-}
 
 /** Motors lose their torque with speed. */
 export const driveSpeed: NutCheck = {

@@ -1,0 +1,174 @@
+import { threadDifferences } from '../../drive/axis-pair.js';
+import { type Check, hard, notJudged, told, valued } from '../../judge/check.js';
+import { BORE_MATCH, OVER_CRESTS } from '../../parts/common/bore-match.js';
+import { driveView } from '../../parts/common/drive-view.js';
+import { type Fields, isFields } from '../../sheet/fields-map.js';
+import { inInches } from '../../sheet/inches.js';
+import { dotted } from '../../sheet/path.js';
+import { shown } from '../../units/faults.js';
+import { plain } from '../../units/format.js';
+import { exactly } from '../../units/measured.js';
+import type { AxisDesign, AxisPart } from '../axis-design.js';
+import { motorSection } from '../sheet.js';
+
+type AxisCheck = Check<AxisDesign>;
+const about = { group: 'agrees', question: 'agrees', unit: '', source: 'derived: one screw runs through all' } as const;
+
+/** One screw runs through every part. */
+const sameScrew: AxisCheck = {
+  ...about,
+  id: 'axis-screw',
+  title: 'Parts that are made for another screw',
+  limits: hard({ max: 0 }),
+  moves: 'screw of the axis, screw of a part',
+  grave: true,
+  run: ({ parts, screw }) => {
+    const own = driveView(screw);
+    const others = parts.flatMap(({ role, facts }) => {
+      const differs = facts.screw ? threadDifferences(own, driveView(facts.screw)) : [];
+      return differs.length === 0 ? [] : [`${role}: ${differs.join(', ')}`];
+    });
+    const made = parts.filter(({ facts }) => facts.screw).map(({ role }) => role);
+    const found = others.length === 0 ? `${made.join(', ')} are made for one screw` : `axis and ${others.join('; ')}`;
+    return valued(exactly(others.length), `${found}${others.length === 0 ? '' : '; say the screw once, above'}`);
+  },
+};
+
+/** A nut of the other hand does not go on. */
+const hand: AxisCheck = {
+  ...about,
+  id: 'axis-hand',
+  title: 'Parts that are made for the other hand',
+  limits: hard({ max: 0 }),
+  moves: 'screw.hand',
+  grave: true,
+  run: ({ parts, screw }) => {
+    if (!screw.handKnown) return notJudged('screw.hand');
+    const others = parts.filter(({ facts }) => facts.screw && facts.screw.hand !== screw.hand).map(({ role }) => role);
+    return valued(
+      exactly(others.length),
+      others.length === 0
+        ? `all are ${screw.hand}-hand`
+        : `the axis is ${screw.hand}-hand, ${others.join(', ')} the other; say the hand once, above`,
+    );
+  },
+};
+
+/** Bores of what joins the shafts against both of them. */
+const bores: AxisCheck = {
+  ...about,
+  id: 'axis-bores',
+  title: 'Bores off their shafts, on the diameter',
+  unit: 'mm',
+  source: 'common practice',
+  limits: BORE_MATCH,
+  moves: 'motor.shaft, screw.major, coupling',
+  run: ({ parts, screw, sheet: { motor } }) => {
+    const part = parts.find(({ facts }) => facts.joint);
+    const joint = part?.facts.joint;
+    if (!part || !joint) return undefined;
+    const shaft = motor?.shaft?.diameter?.value;
+    const missing = [
+      ...(joint.motorBore === undefined || (shaft === undefined && motor?.preset === undefined) ? ['motor.shaft'] : []),
+    ];
+    if (missing.length > 0 || joint.motorBore === undefined) return notJudged(...missing);
+    const atMotor = shaft === undefined ? 0 : Math.abs(joint.motorBore.likely - shaft);
+    const over = joint.screwBore === undefined ? 0 : joint.screwBore.likely - screw.major.likely;
+    const isTurned = part.sheet.turned_end !== undefined;
+    const atScrew = isTurned && over < 0 ? 0 : over < -OVER_CRESTS ? Math.abs(over) : Math.max(0, over);
+    const turned = isTurned ? `, its end turned down to ${plain(joint.screwBore?.likely ?? 0, 2)} mm` : '';
+    const words = `${plain(joint.motorBore.likely, 2)} mm for the motor${joint.screwBore ? `, ${plain(joint.screwBore.likely, 2)} mm for the screw${turned}` : ''}`;
+    return valued(exactly(Math.max(atMotor, atScrew)), words);
+  },
+};
+
+/** What a part may say of its neighbours, and what belongs to the axis as a whole. */
+const NEIGHBOURS = ['mounting', 'thrust_bearing', 'locating_holder', 'coupling', 'nut'];
+const DUTY_OF_THE_AXIS = ['axis', 'feed', 'ends', 'speed'];
+
+/** What a part says of its neighbours must be what is there. */
+const oneStory: AxisCheck = {
+  ...about,
+  id: 'axis-told',
+  title: 'Fields in which a part contradicts the axis',
+  limits: hard({ max: 0 }),
+  moves: 'the sections of the parts',
+  run: (design) => {
+    const found = design.parts.flatMap((part) => contradictions(part, design));
+    return valued(
+      exactly(found.length),
+      found.length === 0 ? 'none' : `${found.join('; ')}; leave it out, and it follows from the axis`,
+    );
+  },
+};
+
+function contradictions({ role, own, kind }: AxisPart, { follows, sheet, units }: AxisDesign): string[] {
+  const duty = (fields: unknown) => (isFields(fields) ? pick(fields, DUTY_OF_THE_AXIS) : {});
+  const motor = { ...motorOf(isFields(own.duty) ? own.duty.motor : undefined, units), ...motorOf(own.motor, units) };
+  // only a holder speaks of the coupling and the nut beside it; other kinds have fields of these names for themselves
+  const neighbours = kind.kind === 'end-holder' ? NEIGHBOURS : NEIGHBOURS.slice(0, 3);
+  const said = {
+    ...pick(own, neighbours),
+    ...(kind.kind === 'nut' ? { mounting: undefined } : {}),
+    duty: duty(own.duty),
+    motor,
+  };
+  const runs = sheet.mounting && { axis: sheet.mounting === 'horizontal' ? 'horizontal' : 'vertical' };
+  const axis = {
+    ...follows,
+    ...(sheet.mounting === undefined ? {} : { mounting: sheet.mounting }),
+    duty: { ...duty(follows.duty), ...runs },
+    motor: plainly(sheet.motor),
+  };
+  return leaves(said).flatMap(([path, value]) => {
+    const other = at(axis, path);
+    const differs = value !== undefined && other !== undefined && String(other) !== String(value);
+    return differs ? [`${role} says ${dotted(path)}: ${shown(value)} where it is ${shown(other)}`] : [];
+  });
+}
+
+/** What a part says of the motor, as far as the axis has words for it. */
+function motorOf(motor: unknown, units: AxisDesign['units']): Fields {
+  if (motor === undefined) return {};
+  return plainly(motorSection.safeParse(units === 'inch' ? inInches(motorSection, motor) : motor).data);
+}
+
+/** Parsed fields as plain ones. */
+function plainly(motor: AxisDesign['sheet']['motor']): Fields {
+  return motor === undefined ? {} : JSON.parse(JSON.stringify(motor));
+}
+
+function pick(fields: Fields, keys: readonly string[]): Fields {
+  return Object.fromEntries(Object.entries(fields).filter(([key]) => keys.includes(key)));
+}
+
+function leaves(fields: Fields, above: readonly string[] = []): [readonly string[], unknown][] {
+  return Object.entries(fields).flatMap(([key, value]): [readonly string[], unknown][] =>
+    isFields(value) ? leaves(value, [...above, key]) : [[[...above, key], value]],
+  );
+}
+
+function at(fields: unknown, path: readonly string[]): unknown {
+  return path.reduce<unknown>((value, key) => (isFields(value) ? value[key] : undefined), fields);
+}
+
+/** An axis without something that it needs is told so. */
+const complete: AxisCheck = {
+  ...about,
+  id: 'axis-parts',
+  title: 'Parts that the axis has',
+  source: 'common practice',
+  moves: 'parts',
+  run: ({ parts }) => {
+    const has = (key: 'nut' | 'joint') => parts.some(({ facts }) => facts[key]);
+    const lacks = [
+      ...(has('nut') ? [] : ['a nut (part: nut, or part: adapter with a bought one)']),
+      ...(has('joint') ? [] : ['a coupling (part: coupling or sleeve)']),
+    ];
+    if (lacks.length === 0) return told('pass', parts.map(({ role }) => role).join(', '));
+    return told('caution', `without ${lacks.join(' and ')} nobody looks at how they go together`);
+  },
+};
+
+/** Whether its parts are made for each other. */
+export const AGREE_CHECKS: readonly AxisCheck[] = [sameScrew, hand, bores, oneStory, complete];

@@ -1,0 +1,40 @@
+import { type Check, notJudged, valued } from '../../judge/check.js';
+import { keeps } from '../../judge/judge.js';
+import { heat as ofPart } from '../../parts/common/checks.js';
+import { plain } from '../../units/format.js';
+import { exactly } from '../../units/measured.js';
+import type { AxisDesign } from '../axis-design.js';
+
+/** Whatever sits at the motor gets as warm as its face. */
+const heat: Check<AxisDesign> = {
+  id: 'axis-heat',
+  group: 'heat',
+  question: 'heat',
+  title: 'Reserve before it softens',
+  unit: '°C',
+  source: 'common practice',
+  limits: ofPart.limits!,
+  moves: 'motor.temperature, material of coupling, collar and motor plate',
+  grave: true,
+  run: ({ parts, sheet: { motor } }, { pass }) => {
+    const near = parts.flatMap(({ role, facts: { isAtMotor, material } }) =>
+      isAtMotor && material ? [{ role, material }] : [],
+    );
+    if (near.length === 0) return undefined;
+    const temperature = motor?.temperature;
+    if (temperature === undefined) return notJudged('motor.temperature');
+    const weakest = near.reduce((a, b) => (b.material.softening < a.material.softening ? b : a));
+    const { name, softening } = weakest.material;
+    const reserve = softening - temperature;
+    const cure = keeps(reserve, pass)
+      ? ''
+      : '; a material that softens later there, less current, or a gasket of 2 mm under the motor';
+    return valued(
+      exactly(reserve),
+      `${weakest.role} of ${name} softens at ${plain(softening, 0)} °C, the motor's shaft and face get ${plain(temperature, 0)} °C${cure}`,
+    );
+  },
+};
+
+/** Whether what sits at the motor stands its heat. */
+export const HEAT_CHECKS: readonly Check<AxisDesign>[] = [heat];

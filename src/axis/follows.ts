@@ -1,0 +1,72 @@
+import type { ScrewEnds } from '../mechanics/ends.js';
+import type { Fields } from '../sheet/fields-map.js';
+import { plain } from '../units/format.js';
+import type { PartFacts } from './facts.js';
+import { figureOf } from './known.js';
+import { type Along, leftAtFarEnd } from './lengths.js';
+import type { AxisSheet } from './sheet.js';
+
+/** What follows for the parts of an axis from each other: who carries the screw, who gives, and how long it is free. */
+export interface Follows {
+  readonly fields: Fields;
+  readonly ends: ScrewEnds;
+  readonly thrustBearing: boolean;
+}
+
+interface Given {
+  readonly sheet: Pick<AxisSheet, 'thrust_bearing' | 'duty' | 'motor' | 'lengths'>;
+  readonly parts: readonly { readonly facts: PartFacts }[];
+  readonly along: Along;
+  /** travel per turn, where it is known */
+  readonly lead?: number;
+}
+
+/** Fields that a part would else have to say of its neighbours. */
+export function followsFrom({ sheet, parts, along, lead }: Given): Follows {
+  const facts = parts.map(({ facts: own }) => own);
+  const joint = facts.find((one) => one.joint)?.joint;
+  const nuts = facts.flatMap(({ nut }) => nut ?? []);
+  const holders = facts.flatMap(({ holder }) => holder ?? []);
+  const thrustBearing = sheet.thrust_bearing === 'yes' || facts.some(({ collar }) => collar === true);
+  const locates = holders.some(({ role }) => role === 'locating');
+  const ends = endsOf(holders, joint?.kind);
+  const span = figureOf(along.span);
+  const gap = leftAtFarEnd(along);
+  const room = endRoom(along);
+  const feed = sheet.duty?.feed;
+  const fields = {
+    thrust_bearing: thrustBearing ? 'yes' : 'no',
+    locating_holder: locates ? 'yes' : 'no',
+    ...(joint ? { coupling: joint.kind } : {}),
+    ...(nuts.length > 0 ? { nut: nuts.every(({ floats }) => floats) ? 'floating' : 'rigid' } : {}),
+    ...(gap === undefined ? {} : { nut_gap: mm(Math.max(0, gap)) }),
+    ...(room === undefined ? {} : { end_room: mm(Math.max(0, room)) }),
+    duty: {
+      ends,
+      ...(span && span.most > 0 ? { span: mm(span.most) } : {}),
+      ...(feed === undefined || lead === undefined ? {} : { speed: Math.round((60 * feed) / lead) }),
+    },
+  };
+  return { fields, ends, thrustBearing };
+}
+
+/**
+ * How the ends of the screw count: a jaw coupling does not clamp its end, a rigid sleeve on the motor's two bearings does.
+ * @source common-practice
+ */
+function endsOf(holders: readonly { readonly role: string }[], joint: string | undefined): ScrewEnds {
+  if (!holders.some(({ role }) => role !== 'free')) return 'fixed-free';
+  return joint === 'rigid' ? 'fixed-supported' : 'supported';
+}
+
+/** What is free behind the end of the screw, by the least of the readings; one that is cut to order ends as it is ordered. */
+function endRoom({ beyond, screwEnd, holderEnd, screw, stand }: Along): number | undefined {
+  const [end, face] = [figureOf(screwEnd), figureOf(holderEnd)];
+  if (!beyond || !face) return undefined;
+  if (screw === undefined) return beyond.least - stand.most;
+  return end && beyond.least - (end.most - face.least);
+}
+
+function mm(value: number): string {
+  return `${plain(value, 2)} mm`;
+}

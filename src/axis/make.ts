@@ -1,0 +1,76 @@
+import type { Format } from '../output/formats.js';
+import { reportJson } from '../output/report-json.js';
+import { type MadeFile, type MakeOptions, makeDesign } from '../pipeline/make.js';
+import { createKernel } from '../solid/kernel.js';
+import { shareOut } from './accept.js';
+import type { AxisDesign } from './axis-design.js';
+import { axisReport, checkAxis } from './check.js';
+import { axisPage, type ShownPart } from './page.js';
+import type { AxisReport } from './report.js';
+
+/** The report of an axis, and all its files by their paths in its folder; none where a check of it or of a part fails. */
+export interface MadeAxis {
+  readonly report: AxisReport;
+  readonly files: readonly MadeFile[];
+}
+
+/** How an axis is made. */
+export type MakeAxisOptions = Pick<
+  MakeOptions,
+  'accept' | 'kernel' | 'formats' | 'drawing' | 'projection' | 'paper' | 'onStep'
+>;
+
+/**
+ * The whole way of every part of an axis, each into a folder of its own, with one report and one page for all.
+ *
+ * @param axis what `designAxis` gave
+ * @param options accepted checks, a kernel in use
+ * @returns the report and the files; no files where anything fails that is not accepted
+ * @throws SolidFault a solid is not what was worked out, though nothing was accepted or loosened
+ */
+export async function makeAxis(axis: AxisDesign, options: MakeAxisOptions = {}): Promise<MadeAxis> {
+  const { accept = [], onStep, formats = ['stl'] } = options;
+  const checked = checkAxis(axis, { accept });
+  if (checked.verdict === 'fail') return { report: checked, files: [] };
+  const { ofPart } = shareOut(accept, axis);
+  const kernel = options.kernel ?? createKernel();
+  const parts: ShownPart[] = [];
+  const files: MadeFile[] = [];
+  for (const { role, design, kind } of axis.parts) {
+    const made = await makeDesign(design, {
+      ...options,
+      kernel,
+      kinds: [kind],
+      accept: ofPart(role),
+      ...(formats.includes('page') ? { picture: 'still' as const } : {}),
+      ...(onStep ? { onStep: (what: string) => onStep(`${role}: ${what}`) } : {}),
+    });
+    const { report, picture } = made;
+    parts.push({ role, folder: role, report, ...(picture ? { picture } : {}) });
+    files.push(...made.files.map(({ name, bytes }) => ({ name: `${role}/${name}`, bytes })));
+  }
+  const reports = parts.map(({ picture: _, ...part }) => part);
+  const report = axisReport(axis, reports, accept);
+  if (report.verdict === 'fail') return { report, files: [] };
+  return finished(axis, report, parts, files, formats);
+}
+
+/** The report goes last: it names all other files, so that a later make can tell which are ours. */
+async function finished(
+  axis: AxisDesign,
+  report: AxisReport,
+  parts: readonly ShownPart[],
+  made: readonly MadeFile[],
+  formats: readonly Format[],
+): Promise<MadeAxis> {
+  const page = formats.includes('page')
+    ? [{ name: 'report.html', bytes: utf8(await axisPage(report, axis, parts)) }]
+    : [];
+  const files = [...made, ...page];
+  const named = { ...report, files: files.map(({ name }) => name) };
+  return { report: named, files: [...files, { name: 'report.json', bytes: utf8(reportJson(named)) }] };
+}
+
+function utf8(text: string): Uint8Array {
+  return new TextEncoder().encode(text);
+}

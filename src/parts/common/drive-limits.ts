@@ -1,0 +1,62 @@
+import { type Limits, notJudged, type Outcome, soft, valued } from '../../judge/check.js';
+import { allKeep } from '../../judge/judge.js';
+import { columnLoad } from '../../mechanics/column.js';
+import { DERATING, whirlSpeed } from '../../mechanics/whirl.js';
+import type { Screw } from '../../sheet/resolve-screw.js';
+import type { DutySheet } from '../../sheet/sections/duty.js';
+import { plain } from '../../units/format.js';
+import type { Measured } from '../../units/measured.js';
+
+/** A screw and what it is asked to do. */
+interface Driven {
+  readonly screw: Screw;
+  readonly duty: Pick<DutySheet, 'span' | 'feed' | 'load' | 'ends'>;
+}
+
+/** Shares of whirling speed and of buckling force: practice stays under the derated one. */
+export const DERATED: Limits = soft({ max: DERATING }, { max: 1 });
+
+/** Speed of a screw as a share of its whirling speed; undefined where nothing is told of span and feed. */
+export function judgeWhirl({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {
+  const { span, feed, ends } = duty;
+  if (span === undefined && feed === undefined) return undefined;
+  if (span === undefined) return notJudged('duty.span');
+  if (feed === undefined) return notJudged('duty.feed');
+  if (ends === undefined) return notJudged('duty.ends');
+  const whirl = (rootDiameter: number) => whirlSpeed({ rootDiameter, span, ends });
+  const speed = (60 * feed) / screw.lead;
+  const share = byRoot(screw, (root) => speed / whirl(root));
+  const cure = allKeep(share, pass) ? '' : '; hold its ends better, shorten it, feed slower or take a coarser lead';
+  return valued(
+    share,
+    `${plain(speed, 0)} rpm of ${plain(whirl(screw.leastRoot.cut), 0)} rpm with ${rootWords(screw)}${cure}`,
+  );
+}
+
+/** Load of a screw as a share of the force at which it buckles; undefined where nothing is told of its span. */
+export function judgeColumn({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {
+  const { span, load, ends } = duty;
+  if (span === undefined) return undefined;
+  if (load === undefined) return notJudged('duty.load');
+  if (ends === undefined) return notJudged('duty.ends');
+  const column = (rootDiameter: number) => columnLoad({ rootDiameter, span, ends });
+  const share = byRoot(screw, (root) => load / column(root));
+  const cure = allKeep(share, pass)
+    ? ''
+    : '; hold its ends better, shorten it, or let the load pull on it instead of push';
+  return valued(
+    share,
+    `${plain(load, 0)} N of ${plain(column(screw.leastRoot.cut), 0)} N that buckle it with ${rootWords(screw)}${cure}`,
+  );
+}
+
+/** A share that grows as the root gets thinner: likely at the thinnest of the class, at most with a rolled one. */
+function byRoot({ leastRoot }: Screw, share: (root: number) => number): Measured {
+  const cut = share(leastRoot.cut);
+  return { least: cut, likely: cut, most: share(leastRoot.rolled) };
+}
+
+function rootWords({ leastRoot: { cut, rolled } }: Screw): string {
+  const thinner = rolled < cut ? `, ${plain(rolled, 2)} mm if it is rolled` : '';
+  return `the thinnest root that it may have, ${plain(cut, 2)} mm${thinner}`;
+}

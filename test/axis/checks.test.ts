@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest';
+import { AXIS_CHECKS, AXIS_QUESTIONS } from '../../src/axis/checks/index.js';
+import { found } from '../support/axis-sheets.js';
+import { AXIS_CASES, COLLAR, HELD } from './verdict-cases.js';
+
+describe('checks across the parts of an axis', () => {
+  it('are all tried', () => {
+    expect(Object.keys(AXIS_CASES).sort()).toEqual(AXIS_CHECKS.map(({ id }) => id).sort());
+  });
+
+  it('answer questions that an axis asks', () => {
+    const known = AXIS_QUESTIONS.map(({ id }) => id);
+    expect(AXIS_CHECKS.filter(({ question }) => !known.includes(question))).toEqual([]);
+  });
+
+  const rows = Object.entries(AXIS_CASES).flatMap(([check, words]) =>
+    Object.entries(words).map(([word, changes]) => ({ check, word, changes })),
+  );
+  it.each(rows)('$check says $word', ({ check, word, changes }) => {
+    const finding = found(check, changes);
+    expect(finding?.word, finding?.message).toBe(word);
+  });
+});
+
+describe('figures', () => {
+  it('what is left for travel', () => {
+    // coupling: 25 + 3 of disc + 24.05 into its hub; 330 − 52.05 − 18 − 5 − 5
+    expect(found('axis-travel')?.value).toBeCloseTo(249.95, 2);
+  });
+
+  it('the screw to order', () => {
+    expect(found('axis-screw-length')?.value).toBe(310);
+    // free end: from 28 mm on it carries the coupling to 52.05, 5 + 18 + 240 + 5 mm for the nut
+    const free = found('axis-screw-length', { parts: { 'end-holder': null } });
+    expect(free?.value).toBe(Math.ceil(52.05 + 5 + 18 + 240 + 5 - 28));
+  });
+
+  it('steps and direction', () => {
+    // 200 · 16 / 2
+    const steps = found('axis-steps', { old: { screw: 'Tr8x8(P2)-LH' } });
+    expect(steps?.value).toBe(1600);
+    expect(steps?.message).toMatch(/set 1600 steps per mm instead of 400.*direction/i);
+  });
+
+  it('two places that fight each other are both named', () => {
+    const two = found('axis-locating', { parts: { collar: COLLAR } });
+    expect(two?.value).toBe(2);
+    expect(two?.message).toMatch(/thrust bearing.*disc.*insert\.pad: none/);
+    expect(found('axis-locating', { parts: { collar: COLLAR, coupling: { insert: { pad: 'none' } } } })?.word).toBe(
+      'yes',
+    );
+  });
+
+  it('a holder stands further off than a guard ring', () => {
+    // a turned end of 9.98 mm runs closely in its bearing of 10: with a rigid nut that wants eight diameters, 79.84 mm
+    const held = found('axis-travel', { parts: HELD, lengths: { travel: '220 mm' } });
+    expect(held?.message).toContain('80 mm at the far end');
+  });
+});

@@ -137,10 +137,14 @@ interface Cell {
 /** ISO 129: what a dimension states already stands in brackets. */
 function cellsOf({ at: [x, y], height, diameter }: HoleRow, lying: boolean, stated: Stated): Cell[] {
   const onCircle = stated.circle(Math.hypot(x, y));
-  const told = (value: number, isStated: boolean): Cell => ({
-    text: isStated ? `(${value.toFixed(2)})` : value.toFixed(2),
-    inch: `[${inchFigure(value, 3)}]`,
-  });
+  const told = (exact: number, isStated: boolean): Cell => {
+    // a hole beside the axis by rounding is not at −0.00
+    const value = Math.abs(exact) < 0.005 ? 0 : exact;
+    return {
+      text: isStated ? `(${value.toFixed(2)})` : value.toFixed(2),
+      inch: `[${inchFigure(value, 3)}]`,
+    };
+  };
   const along = (value: number) => told(value, Math.abs(value) > SAME && (onCircle || stated.place(Math.abs(value))));
   return [
     along(x),

@@ -1,9 +1,9 @@
 import { plain } from '../../units/format.js';
 import { pocketWords } from '../common/drawn/pocket-words.js';
 import { roofWords } from '../common/drawn/roof-words.js';
-import { sizeWords } from '../common/drawn/spread.js';
+import { roundedUp, sizeWords } from '../common/drawn/spread.js';
 import { boreOf } from '../common/joints.js';
-import type { HoleRow, PartViews, SizeChoice } from '../part-views.js';
+import type { HoleRow, PartViews, Point, SizeChoice } from '../part-views.js';
 import type { AdapterDesign } from './dimensions.js';
 import type { PatternHoles } from './plan.js';
 import { opensOnBed } from './print-advice.js';
@@ -90,8 +90,15 @@ function roofNote(letter: string, holes: PatternHoles, { design, bed }: PlateInS
   return [`${letter}: ${roofWords({ kind: roof, layer: design.printer.layer }, boreOf(hole))}`];
 }
 
-/** Rounding of a rectangular plate's corners. */
+/** Rounding of a rectangular plate's corners, or where those of a free one lie. */
 function cornerNote({ plate: { outline }, print, spread }: PlateInSight): string[] {
+  if (outline.shape === 'polygon') {
+    const corners = outline.corners.map((corner) => placed(corner, print));
+    const half = spread(2 * Math.max(...corners.map(([x, y]) => Math.hypot(x, y))), 'outside').spread;
+    const within = half === undefined ? '' : `, each within ±${roundedUp(half / 2)}`;
+    const words = corners.map(([x, y], i) => `${i + 1} (${x.toFixed(2)}, ${y.toFixed(2)})`);
+    return [`Corners (x, y)${within}: ${words.join(', ')}`];
+  }
   if (outline.shape !== 'rectangular' || outline.corner === 0) return [];
   const radius = print.across(outline.corner);
   return [`Corners R ${sizeWords(radius, spread(radius, 'outside'))}`];
@@ -101,20 +108,27 @@ function middleNotes({ plate: { catchPocket, keys, cutouts, flats }, print, spre
   const inside = (size: number) => sizeWords(print.inside(size), spread(size, 'inside'));
   const outside = (size: number) => sizeWords(print.outside(size), spread(size, 'outside'));
   const along = (size: number) => sizeWords(print.along(size), spread(size, 'along'));
+  const place = (at: Point) => {
+    const [x, y] = placed(at, print);
+    return `at x ${plain(x, 2)}, y ${plain(y, 2)}`;
+  };
   return [
     ...(catchPocket
       ? [
           `Catch nut: ${catchPocket.shape} ${inside(catchPocket.acrossFlats)} across flats, ${along(catchPocket.depth)} deep from the outer face`,
         ]
       : []),
-    ...(keys[0] ? [`Keys ${keys[0].size.map(outside).join(' × ')}, ${along(keys[0].height)} high`] : []),
-    ...flats.map(({ angle, distance }) => `Flat at ${plain(angle, 1)}°, ${plain(distance, 2)} from the axis`),
+    ...(keys[0]
+      ? [
+          `Keys ${keys[0].size.map(outside).join(' × ')}, ${along(keys[0].height)} high, their middles ${keys.map(({ center, turn }) => `${place(center)}, turned ${plain(turn, 1)}°`).join('; ')}`,
+        ]
+      : []),
+    ...flats.map(({ angle, distance }) => {
+      const size = print.outside(2 * distance) / 2;
+      return `Flat at ${plain(angle, 1)}°, ${sizeWords(size, spread(size, 'outside'))} from the axis`;
+    }),
     ...cutouts.flatMap(({ at, size, turn }, i) =>
-      size
-        ? [
-            `X${i + 1}: cut-out ${size.map((one) => plain(one, 2)).join(' × ')} at x ${plain(at[0], 2)}, y ${plain(at[1], 2)}, turned ${plain(turn, 1)}°`,
-          ]
-        : [],
+      size ? [`X${i + 1}: cut-out ${size.map(inside).join(' × ')} ${place(at)}, turned ${plain(turn, 1)}°`] : [],
     ),
   ];
 }

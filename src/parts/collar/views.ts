@@ -1,7 +1,7 @@
 import { plain } from '../../units/format.js';
 import { screwBar } from '../common/drawn/screw-bar.js';
 import { shaftBar } from '../common/drawn/shaft-bar.js';
-import { spreadOf } from '../common/drawn/spread.js';
+import { sizeWords, spreadOf } from '../common/drawn/spread.js';
 import { threadDetail } from '../common/drawn/thread-detail.js';
 import type { Companion, HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { CollarDesign } from './dimensions.js';
@@ -22,7 +22,7 @@ export function collarViews(design: CollarDesign, choice: SizeChoice): PartViews
     end: endView(collar),
     ...(thread ? { further: [threadDetail({ sizes: { thread: thread.profile }, spread: collar.spread })] } : {}),
     holes: holeRows(collar),
-    notes: notesOf(design),
+    notes: notesOf(collar),
     material: design.material.name,
     companions: [held(design)],
     cutTowards: 0,
@@ -57,8 +57,10 @@ function holeRows({ plan: { bore, thread, clamp, pin, lip, length } }: CollarInS
   ];
 }
 
-function notesOf({ finished, shaft, screw, fit, bearing }: CollarDesign): string[] {
-  const { chamfer, clamp, thread } = finished;
+function notesOf({ design: { shaft, screw, fit, bearing }, plan, spread }: CollarInSight): string[] {
+  const { chamfer, clamp, thread } = plan;
+  const wide = (size: number) => sizeWords(size, spread(size, 'inside'));
+  const off = (size: number) => sizeWords(size, spread(size, 'outside'));
   const { likely, most } = shaft.diameter;
   const { screw: size, washers, head, headSeat, nut, nutSeat } = clamp;
   return [
@@ -70,7 +72,7 @@ function notesOf({ finished, shaft, screw, fit, bearing }: CollarDesign): string
           `Thrust bearing ${plain(bearing.bore)} × ${plain(bearing.outside)} × ${plain(bearing.height)} ${bearing.centredBy === 'lip' ? 'in the lip' : 'on the face at z 0, which lies on the bed'}`,
         ]
       : []),
-    `${size} across the slit, head${washers ? ' on a washer' : ''} ⌀${plain(head, 2)} from y −${plain(headSeat, 2)}, nut ${washers ? `on a washer ⌀${plain(nut, 2)}` : `${plain(nut, 2)} across flats`} from y ${plain(nutSeat, 2)}`,
+    `${size} across the slit, head${washers ? ' on a washer' : ''} ⌀${wide(head)} from y −${off(headSeat)}, nut ${washers ? `on a washer ⌀${wide(nut)}` : `${wide(nut)} across flats`} from y ${off(nutSeat)}`,
     `Edges and mouths broken ${plain(chamfer, 2)} × 45°`,
   ];
 }

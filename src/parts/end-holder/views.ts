@@ -4,7 +4,7 @@ import { plain } from '../../units/format.js';
 import { angleOf, circleSeen, circleThrough } from '../common/drawn/hole-circle.js';
 import { screwBar } from '../common/drawn/screw-bar.js';
 import { sectionPlanes } from '../common/drawn/section-planes.js';
-import { type SizeWay, spreadOf } from '../common/drawn/spread.js';
+import { type SizeWay, sizeWords, spreadOf } from '../common/drawn/spread.js';
 import { beyond, crossing, line } from '../common/drawn/strokes.js';
 import { polar, rectangleOf } from '../common/hole-pattern.js';
 import type { AskedView, Companion, HoleRow, Letter, PartViews, Point, SizeChoice, SizeMark } from '../part-views.js';
@@ -34,7 +34,7 @@ export function endHolderViews(design: EndHolderDesign, choice: SizeChoice): Par
     end: endView(sight),
     ...(plan.cover ? { further: [coverView(sight, plan.cover)] } : {}),
     holes: holeRows(sight),
-    notes: notesOf(design),
+    notes: notesOf(sight),
     material: design.material.name,
     companions: companionsOf(design),
     ...(finished.cover
@@ -226,16 +226,19 @@ function holeRows({ plan: { holes }, design: { pattern } }: InSight): HoleRow[] 
   }));
 }
 
-function notesOf({ bearing, heldBy, held, role, finished }: EndHolderDesign): string[] {
+function notesOf({ design: { bearing, heldBy, held, role }, plan, spread }: InSight): string[] {
+  const { chamfer, corner, pocket } = plan;
   const screw = `⌀${plain(held.diameter.likely, 2)}`;
+  const corners = `Corners R ${sizeWords(corner, spread(corner, 'outside'))}`;
   if (!bearing)
     return [
       role === 'free' ? `Guard ring around a screw of ${screw}: it touches nothing` : `Bush for a screw of ${screw}`,
-      `Both mouths broken ${plain(finished.chamfer, 2)} × 45°`,
+      corners,
+      `Both mouths broken ${plain(chamfer, 2)} × 45°`,
     ];
-  const { leadIn } = finished.pocket!;
   return [
-    `Bearing ${bearing.name}, ${heldBy === 'plate' ? 'held by the plate over its outer ring' : `pressed in; mouth opened ${plain(leadIn, 2)} × 30°`}; screw of ${screw}`,
+    `Bearing ${bearing.name}, ${heldBy === 'plate' ? 'held by the plate over its outer ring' : `pressed in; mouth opened ${plain(pocket!.leadIn, 2)} × 30°`}; screw of ${screw}`,
+    corners,
   ];
 }
 

@@ -27,6 +27,12 @@ it('places on a stated circle, and stated diameters, are in brackets', () => {
   expect(cells([on], [circle, across])).toEqual(expect.arrayContaining(['(3.00)', '(-4.00)', '(3.40)']));
 });
 
+it('a hole on an axis is at 0.00, whichever way it was rounded', () => {
+  const shown = cells([{ ...hole, at: [-1e-12, 14] }], [], true);
+  expect(shown).toEqual(expect.arrayContaining(['0.00', '[0.000]', '14.00']));
+  expect(shown.join(' ')).not.toContain('-0.00');
+});
+
 it('states inches under each figure where they are asked for', () => {
   // 14/25.4 = 0.5512, 9/25.4 = 0.3543, 3.4/25.4 = 0.1339
   expect(cells([hole], [], true)).toEqual(expect.arrayContaining(['14.00', '[0.551]', '[-0.354]', '[0.134]']));

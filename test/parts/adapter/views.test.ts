@@ -30,3 +30,58 @@ describe.each(Object.keys(ADAPTERS))('what is drawn of: %s', (name) => {
     for (const { mesh } of views.companions) expect(measureMesh(mesh).openEdges).toBe(0);
   });
 });
+
+describe('the notes of a plate', () => {
+  const notes = (plate: object, choice: 'finished' | 'printed' = 'finished') => {
+    const sheet = {
+      part: 'adapter',
+      name: 'a',
+      nut: {
+        body: 10.2,
+        length: 15,
+        flange: { diameter: 22, thickness: 3.5 },
+        holes: { count: 4, circle: 16, diameter: 3.5, screw: 'M3' },
+        joint: 'tapped',
+      },
+      carriage: {
+        bore: 10.8,
+        thickness: 8,
+        holes: { count: 4, circle: 30, diameter: 3.4, screw: 'M3' },
+        joint: 'through',
+      },
+      plate: { thickness: 8, ...plate },
+      material: 'petg',
+      printer: { layer: 0.2, compensation: 'file' },
+      duty: { load: 20, temperature: 25, axis: 'horizontal' },
+    };
+    const made = adapterKind.design(adapterKind.schema.parse(sheet), SHIPPED);
+    return adapterViews(made, choice).notes;
+  };
+
+  it('give each corner of a free polygon its place, and how far off it may lie', () => {
+    const corners = [
+      [-25, -22],
+      [25, -22],
+      [24, 23],
+      [-25, 22],
+    ];
+    expect(notes({ outline: { shape: 'polygon', corners } })).toContainEqual(
+      expect.stringMatching(
+        /^Corners \(x, y\), each within ±\d\.\d\d: 1 \(-25\.00, -22\.00\), 2 \(25\.00, -22\.00\), 3 \(24\.00, 23\.00\), 4 \(-25\.00, 22\.00\)$/,
+      ),
+    );
+    expect(notes({ outline: { shape: 'polygon', corners } }, 'printed').join()).not.toContain('±');
+  });
+
+  it('state flats and cut-outs with ±', () => {
+    const found = notes({
+      outline: { shape: 'round', diameter: 56 },
+      flats: [{ angle: 90, distance: 24 }],
+      cutouts: [{ at: [0, -24], size: [6, 3] }],
+    });
+    expect(found).toContainEqual(expect.stringMatching(/^Flat at 90°, 24\.00 ±\d\.\d\d from the axis$/));
+    expect(found).toContainEqual(
+      expect.stringMatching(/^X1: cut-out 6\.00 ±\d\.\d\d × 3\.00 ±\d\.\d\d at x 0, y -24, turned 0°$/),
+    );
+  });
+});

@@ -102,3 +102,14 @@ it('takes lengths in inches', () => {
   const made = design({ ...PLAIN, units: 'inch', shaft: 0.375, bearing: undefined });
   expect(made.dimensions.finished.bore_diameter).toBeCloseTo(9.525 + 0.05, 6);
 });
+
+it('states the seats of its clamp screws with ±', () => {
+  const [sheet] = Object.values(COLLARS);
+  const made = collarKind.design(collarKind.schema.parse(sheet), SHIPPED);
+  expect(collarViews(made, 'finished').notes).toContainEqual(
+    expect.stringMatching(
+      /^M\d across the slit, head .*⌀\d+\.\d\d ±\d\.\d\d from y −\d+\.\d\d ±\d\.\d\d, nut .* from y \d+\.\d\d ±\d\.\d\d$/,
+    ),
+  );
+  expect(collarViews(made, 'printed').notes.find((note) => note.includes('across the slit'))).not.toContain('±');
+});

@@ -41,3 +41,9 @@ it('cuts pocket and shoulder in its section', () => {
   const thickness = 11;
   expect(drawn).toBeCloseTo(44 * thickness - 22.03 * 6.85 - 18.5 * (thickness - 6.85), 0);
 });
+
+it('states how its corners are rounded', () => {
+  expect(endHolderViews(made(GUIDED), 'finished').notes).toContainEqual(
+    expect.stringMatching(/^Corners R 3\.00 ±\d\.\d\d$/),
+  );
+});

@@ -28,5 +28,10 @@ export function spreadOf(
 /** What a note states of a size: its figure as dimensions have it, its spread never smaller than it is. */
 export function sizeWords(value: number, { spread }: { readonly spread?: number }): string {
   if (spread === undefined) return value.toFixed(3);
-  return `${value.toFixed(2)} ±${(Math.ceil(spread * 100 - 1e-6) / 100).toFixed(2)}`;
+  return `${value.toFixed(2)} ±${roundedUp(spread)}`;
+}
+
+/** A spread to hundredths, never smaller than it is. */
+export function roundedUp(spread: number): string {
+  return (Math.ceil(spread * 100 - 1e-6) / 100).toFixed(2);
 }

@@ -23,6 +23,7 @@ import { COUPLING_CASES } from '../../test/parts/coupling/verdict-cases.js';
 import { COUPON_CASES } from '../../test/parts/coupon/verdict-cases.js';
 import { END_HOLDER_CASES } from '../../test/parts/end-holder/verdict-cases.js';
 import { GAUGE_CASES } from '../../test/parts/gauge/verdict-cases.js';
+import { MOTOR_PLATE_CASES } from '../../test/parts/motor-plate/verdict-cases.js';
 import { NUT_CASES } from '../../test/parts/nut/verdict-cases.js';
 import { SLEEVE_CASES } from '../../test/parts/sleeve/verdict-cases.js';
 import { AXIS, designed } from '../../test/support/axis-sheets.js';
@@ -41,6 +42,7 @@ const CASES: Readonly<Record<string, VerdictCases>> = {
   sleeve: SLEEVE_CASES,
   collar: COLLAR_CASES,
   'end-holder': END_HOLDER_CASES,
+  'motor-plate': MOTOR_PLATE_CASES,
   coupon: COUPON_CASES,
   gauge: GAUGE_CASES,
 };

@@ -4,6 +4,7 @@ import { couplingKind } from '../parts/coupling/index.js';
 import { couponKind } from '../parts/coupon/index.js';
 import { endHolderKind } from '../parts/end-holder/index.js';
 import { gaugeKind } from '../parts/gauge/index.js';
+import { motorPlateKind } from '../parts/motor-plate/index.js';
 import { nutKind } from '../parts/nut/index.js';
 import { sleeveKind } from '../parts/sleeve/index.js';
 import { inchKind } from './inch-kind.js';
@@ -20,6 +21,7 @@ export const KINDS: readonly KnownKind[] = [
   knownKind(sleeveKind),
   knownKind(collarKind),
   knownKind(endHolderKind),
+  knownKind(motorPlateKind),
   knownKind(couponKind),
   knownKind(gaugeKind),
 ]

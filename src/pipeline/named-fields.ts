@@ -117,6 +117,54 @@ const MOTOR: NamedField = {
   },
 };
 
+/** A plate takes the face of a motor by its frame. */
+const MOTOR_FACE: NamedField = {
+  field: 'motor',
+  key: 'preset',
+  about: 'a motor frame that ships, for face, shaft and torque as far as the sheet does not say them',
+  gives: [],
+  isName: any,
+  resolve: (name, presets, path) => {
+    const { title, data } = readPreset('motor', name, presets, path);
+    const { face, bolt_square, pilot, pilot_height, body, shaft, torque } = data;
+    const held =
+      face.thread_depth === undefined ? 'bolts through its face' : `threads ${plain(face.thread_depth)} mm deep`;
+    return {
+      figures: {
+        motor: {
+          square: bolt_square,
+          pilot,
+          pilot_height,
+          ...face,
+          body,
+          shaft: { diameter: shaft.diameter },
+          torque: `${plain(torque.most)} N mm`,
+        },
+      },
+      why: `${title}: ${face.screw}, ${held}, holding torque up to ${plain(torque.most / 1000)} N m; customary, measure the face and read the label`,
+    };
+  },
+};
+
+/** A machine that was made for a motor has the holes of its frame, and an opening for its pilot. */
+const MOTOR_SEAT: NamedField = {
+  field: 'machine',
+  key: 'preset',
+  about: 'a motor frame that ships, for which the machine was made: its holes, and an opening as wide as its pilot',
+  gives: [],
+  isName: any,
+  resolve: (name, presets, path) => {
+    const { title, data } = readPreset('motor', name, presets, path);
+    const { face, bolt_square, pilot } = data;
+    return {
+      figures: {
+        machine: { holes: { rectangle: [bolt_square, bolt_square], screw: face.screw }, opening: pilot },
+      },
+      why: `made for a ${title}; measure its holes`,
+    };
+  },
+};
+
 const OF_KIND: Readonly<Record<string, readonly NamedField[]>> = {
   nut: [FLANGE, SCREW],
   adapter: [BOUGHT, SCREW],
@@ -124,6 +172,7 @@ const OF_KIND: Readonly<Record<string, readonly NamedField[]>> = {
   sleeve: [MOTOR, SCREW],
   collar: [SCREW],
   'end-holder': [SCREW],
+  'motor-plate': [MOTOR_FACE, MOTOR_SEAT, SCREW],
   coupon: [SCREW],
   gauge: [SCREW],
 };

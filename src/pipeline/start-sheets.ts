@@ -12,6 +12,7 @@ import { COUPON_START } from './start-sheets/coupon.js';
 import { END_HOLDER_START } from './start-sheets/end-holder.js';
 import { FLEET_START } from './start-sheets/fleet.js';
 import { GAUGE_START } from './start-sheets/gauge.js';
+import { MOTOR_PLATE_START } from './start-sheets/motor-plate.js';
 import { FAMILY_STARTS, NUT_START } from './start-sheets/nut.js';
 import { BUSH_START, SLEEVE_START } from './start-sheets/sleeve.js';
 
@@ -22,6 +23,7 @@ const SHEETS: Readonly<Record<StartKind, () => string>> = {
   sleeve: () => SLEEVE_START,
   collar: () => COLLAR_START,
   'end-holder': () => END_HOLDER_START,
+  'motor-plate': () => MOTOR_PLATE_START,
   coupon: () => COUPON_START,
   gauge: () => GAUGE_START,
   'split-nut': () => FAMILY_STARTS['split-nut'],

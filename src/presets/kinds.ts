@@ -3,6 +3,7 @@ import { map, quantity, reading, whole, word } from '../sheet/fields.js';
 import { materialFigures } from '../sheet/sections/material.js';
 import { printerFigures } from '../sheet/sections/printer.js';
 import { SLICER_ANSWERS, STATES } from '../sheet/sections/profile.js';
+import { FASTENER_SIZES } from '../standards/fasteners/sizes.js';
 import { provenanceSection } from './provenance.js';
 
 const text = z.string('must be text').min(1, 'must not be empty').max(200);
@@ -59,6 +60,13 @@ const SCHEMAS = {
     ...head('motor'),
     bolt_square: length,
     pilot: length,
+    pilot_height: length,
+    body: length.describe('side of its square body, at most'),
+    face: map({
+      screw: word(FASTENER_SIZES, 'that holds it'),
+      thread_depth: length.optional().describe('of threads in its face, at least'),
+      flange: length.optional().describe('thickness of a face that bolts go through'),
+    }),
     shaft: map({ diameter: length, flat: length.optional().describe('from the flat to the far side') }),
     torque: map({ least: quantity('torque', { above: 0 }), most: quantity('torque', { above: 0 }) }).describe(
       'holding torque met in this frame',

@@ -6,6 +6,7 @@ export const START_KINDS = [
   'sleeve',
   'collar',
   'end-holder',
+  'motor-plate',
   'coupon',
   'gauge',
   'split-nut',

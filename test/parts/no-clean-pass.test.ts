@@ -6,6 +6,7 @@ import { PLAIN, THREADED } from '../support/collar-sheets.js';
 import { PLAIN_COUPLING } from '../support/coupling-sheets.js';
 import { GUIDED, LOCATED, PRESSED } from '../support/end-holder-sheets.js';
 import { FAMILY_BASE, METAL } from '../support/family-sheet.js';
+import { ADAPTED, BELTED, LOADED, MOUNTED } from '../support/motor-plate-sheets.js';
 import { changed, SOUND_NUT } from '../support/nut-sheets.js';
 import { CLAMP } from '../support/sleeve-sheets.js';
 
@@ -350,6 +351,20 @@ const ODD: readonly Odd[] = [
   ],
   ['a bent screw that is held', GUIDED, { runout: 0.5 }, { 'screw-wobble': 'no' }],
   ['a holder of nobody knows which coupling', GUIDED, { coupling: undefined }, { 'locating-bearings': 'not-told' }],
+  // motor plates
+  ['a motor whose face nobody measured', MOUNTED, { motor: { temperature: undefined } }, { heat: 'no' }],
+  ['a screw that stands on the spring of its motor', LOADED, { motor: { axial_limit: 10 } }, { 'motor-thrust': 'no' }],
+  ['a plate that leans in time', LOADED, { duty: { load: 200 }, plate: { thickness: 4 } }, { 'plate-slope': 'no' }],
+  [
+    'screws that would stand on the ground of their holes',
+    MOUNTED,
+    { motor: { thread_depth: 2 }, plate: { thickness: 7 } },
+    { 'screw-engagement': 'no' },
+  ],
+  ['a motor of nobody knows which weight', MOUNTED, { motor: { weight: undefined } }, { 'plate-bending': 'not-told' }],
+  ['slots under a motor on a coupling', MOUNTED, { slots: { along: 'x', by: 3 } }, { slots: 'but' }],
+  ['heads under the machine', ADAPTED, { motor_heads: 'proud' }, { 'heads-clear': 'no' }],
+  ['a belt of nobody knows which pull', BELTED, { belt_pull: undefined }, { slip: 'not-told' }],
 ];
 
 const findings = (base: Tree, changes: Tree) => check(design(changed(base, changes)));
@@ -363,7 +378,7 @@ describe('odd sheets get no clean pass', () => {
   });
 
   it.each(
-    [SOUND_NUT, PLATE, COUPLING, JOINT, SPLIT, PLAIN, THREADED, GUIDED, LOCATED].map(
+    [SOUND_NUT, PLATE, COUPLING, JOINT, SPLIT, PLAIN, THREADED, GUIDED, LOCATED, MOUNTED, LOADED, ADAPTED, BELTED].map(
       (sheet) => [sheet.part, sheet] as const,
     ),
   )('and the %s that they come from fails nowhere', (_, sheet) => {
@@ -373,7 +388,7 @@ describe('odd sheets get no clean pass', () => {
   it('covers every kind of part that carries load', () => {
     expect(ODD.length).toBeGreaterThanOrEqual(40);
     expect(new Set(ODD.map(([, { part }]) => part))).toEqual(
-      new Set(['nut', 'adapter', 'coupling', 'sleeve', 'collar', 'end-holder']),
+      new Set(['nut', 'adapter', 'coupling', 'sleeve', 'collar', 'end-holder', 'motor-plate']),
     );
   });
 });

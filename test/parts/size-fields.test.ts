@@ -8,6 +8,7 @@ import { KINDS } from '../../src/pipeline/kinds.js';
 import { fieldsAt } from '../../src/sheet/schema-keys.js';
 import { InputError } from '../../src/units/faults.js';
 import { END_HOLDERS } from '../support/end-holder-sheets.js';
+import { MOTOR_PLATES } from '../support/motor-plate-sheets.js';
 import { ADAPTERS, SLEEVES } from '../support/odd-sheets.js';
 import '../support/seed.js';
 import {
@@ -17,6 +18,7 @@ import {
   sensibleCoupon,
   sensibleEndHolder,
   sensibleGauge,
+  sensibleMotorPlate,
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
@@ -32,6 +34,7 @@ const SHEETS: Readonly<Record<string, readonly object[]>> = {
   sleeves: [...Object.values(SLEEVES), ...drawn(sensibleSleeve)],
   collars: drawn(sensibleCollar),
   'end holders': [...Object.values(END_HOLDERS), ...drawn(sensibleEndHolder)],
+  'motor plates': [...Object.values(MOTOR_PLATES), ...drawn(sensibleMotorPlate)],
   coupons: drawn(sensibleCoupon),
   gauges: drawn(sensibleGauge),
 };

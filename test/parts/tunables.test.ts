@@ -12,7 +12,7 @@ import { KINDS } from '../../src/pipeline/kinds.js';
 const shipped = (kind: string): object =>
   parse(readFileSync(join(import.meta.dirname, `../../presets/sheets/demo-${kind}.yaml`), 'utf8'));
 
-const FIELDS = ['nut', 'coupling', 'sleeve', 'collar', 'end-holder', 'adapter'].flatMap((kind) => {
+const FIELDS = ['nut', 'coupling', 'sleeve', 'collar', 'end-holder', 'motor-plate', 'adapter'].flatMap((kind) => {
   const made = design(shipped(kind));
   return kindOfDesign(KINDS, made)
     .tunables(made)

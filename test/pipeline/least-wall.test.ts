@@ -15,6 +15,7 @@ import {
   sensibleCoupon,
   sensibleEndHolder,
   sensibleGauge,
+  sensibleMotorPlate,
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
@@ -42,6 +43,7 @@ describe.each([
   ['sleeves', sensibleSleeve, 20],
   ['collars', sensibleCollar, 20],
   ['end holders', sensibleEndHolder, 20],
+  ['motor plates', sensibleMotorPlate, 20],
   ['coupons', sensibleCoupon, 1],
   ['gauges', sensibleGauge, 1],
 ] as const)('%s', (_, sheets, numRuns) => {

@@ -8,6 +8,9 @@ kind: motor
 title: a small motor
 bolt_square: 20 mm
 pilot: 16 mm
+pilot_height: 1.5 mm
+body: 20 mm
+face: {screw: M2, thread_depth: 3 mm}
 shaft: {diameter: 4 mm}
 torque: {least: 0.05 N m, most: 0.1 N m}
 provenance:
@@ -28,7 +31,7 @@ describe('readPreset', () => {
   it('reads a preset in base units, with its figures as typed', () => {
     const preset = readPreset('motor', 'frame-9', { 'motors/frame-9.yaml': MOTOR });
     expect(preset.data).toMatchObject({ bolt_square: 20, shaft: { diameter: 4 }, torque: { least: 50, most: 100 } });
-    expect(preset.figures[2]).toEqual({ path: 'shaft.diameter', typed: '4 mm' });
+    expect(preset.figures[6]).toEqual({ path: 'shaft.diameter', typed: '4 mm' });
   });
 
   it('parses no file but the one it needs', () => {
@@ -46,7 +49,7 @@ describe('readPreset', () => {
     [
       'an unknown source',
       MOTOR.replace('common-practice', 'hearsay'),
-      /frame-9.yaml:9:35 provenance.*source: hearsay; must be a key/,
+      /frame-9.yaml:12:35 provenance.*source: hearsay; must be a key/,
     ],
     ['an unknown origin', MOTOR.replace('type: assumption', 'type: guess'), /must be one of standard, datasheet/],
     [
@@ -94,7 +97,7 @@ describe('listPresets', () => {
         example: 'motor: frame-9',
         id: 'frame-9',
         title: 'a small motor',
-        summary: 'bolt_square 20 mm, pilot 16 mm, shaft.diameter 4 mm, torque.least 0.05 N m, torque.most 0.1 N m',
+        summary: 'bolt_square 20 mm, pilot 16 mm, pilot_height 1.5 mm, body 20 mm, face.screw M2, face.thread_depth 3 mm, shaft.diameter 4 mm, torque.least 0.05 N m, torque.most 0.1 N m',
         source: 'common-practice',
       },
     ]);

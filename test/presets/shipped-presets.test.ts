@@ -103,8 +103,9 @@ describe('flange presets', () => {
 });
 
 describe('motor presets', () => {
-  // NEMA ICS 16 table: bolt circle 43.81, 66.67, 98.42 mm; it is √2 × the bolt square
+  // NEMA ICS 16 table: bolt circle of 0.905 in · √2, 43.81, 66.67, 98.42 mm; it is √2 × the bolt square
   it.each([
+    ['frame-11', 32.51, 22, 5],
     ['frame-17', 43.81, 22, 5],
     ['frame-23', 66.67, 38.1, 6.35],
     ['frame-34', 98.42, 73.03, 9.525],

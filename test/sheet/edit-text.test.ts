@@ -95,7 +95,7 @@ describe('textFields', () => {
     ]);
   });
 
-  it.each(['nut', 'adapter', 'coupling', 'sleeve', 'collar', 'end-holder', 'coupon', 'gauge'])(
+  it.each(['nut', 'adapter', 'coupling', 'sleeve', 'collar', 'end-holder', 'motor-plate', 'coupon', 'gauge'])(
     'of the start sheet of a %s: each put in again leaves the text as it is',
     (kind) => {
       const sheet = startSheet(kind);

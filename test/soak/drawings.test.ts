@@ -22,6 +22,7 @@ import {
   sensibleCoupon,
   sensibleEndHolder,
   sensibleGauge,
+  sensibleMotorPlate,
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
@@ -67,6 +68,7 @@ const KINDS_OF_SHEETS = {
   sleeve: sensibleSleeve,
   collar: sensibleCollar,
   'end-holder': sensibleEndHolder,
+  'motor-plate': sensibleMotorPlate,
   coupon: sensibleCoupon,
   gauge: sensibleGauge,
 } as const;

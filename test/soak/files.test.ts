@@ -17,6 +17,7 @@ import {
   sensibleCoupon,
   sensibleEndHolder,
   sensibleGauge,
+  sensibleMotorPlate,
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
@@ -33,6 +34,7 @@ it.each([
   ['sleeves', sensibleSleeve, 40],
   ['collars', sensibleCollar, 40],
   ['end holders', sensibleEndHolder, 40],
+  ['motor plates', sensibleMotorPlate, 40],
   ['coupons', sensibleCoupon, 8],
   ['gauges', sensibleGauge, 8],
 ] as const)('writes files of %s in which nobody finds anything to mend', async (_, sheets, numRuns) => {

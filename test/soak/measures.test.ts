@@ -20,6 +20,7 @@ import {
   sensibleCoupon,
   sensibleEndHolder,
   sensibleGauge,
+  sensibleMotorPlate,
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
@@ -117,6 +118,7 @@ it.each([
   ['couplings', sensibleCoupling, 40],
   ['sleeves', sensibleSleeve, 60],
   ['collars', sensibleCollar, 20],
+  ['motor plates', sensibleMotorPlate, 20],
   ['coupons', sensibleCoupon, 6],
   ['gauge rings', sensibleGauge, 8],
   ['end holders', sensibleEndHolder, 60],

@@ -15,6 +15,7 @@ export const REASONS = [
   { kind: 'sleeve', words: 'The shafts do not match', screwFirst: false },
   { kind: 'collar', words: 'Nothing carries the screw along its axis', screwFirst: false },
   { kind: 'end-holder', words: 'The far end of the screw whips, or its bearing is gone', screwFirst: false },
+  { kind: 'motor-plate', words: 'The motor does not fit the machine', screwFirst: false },
   { kind: 'coupon', words: 'I want to know what my printer does', screwFirst: false },
   { kind: 'gauge', words: 'I want rings to try on my screw first', screwFirst: true },
 ] as const;

@@ -1,4 +1,4 @@
-import { type Check, hard, notJudged, told, valued } from '../../judge/check.js';
+import { type Bounds, type Check, hard, notJudged, type Outcome, told, valued } from '../../judge/check.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
@@ -16,16 +16,30 @@ export const heat: Check<{ readonly duty: DutySheet; readonly material: Material
   limits: hard({ min: 20 }),
   moves: 'duty.temperature, material',
   grave: true,
-  run: ({ duty, material }, { pass: { min = 0 } }) => {
+  run: ({ duty, material }, { pass }) => {
     if (duty.temperature === undefined) return notJudged('duty.temperature');
-    const reserve = material.softening - duty.temperature;
-    const cure = reserve < min ? '; use a material that softens later, or keep the heat away' : '';
-    return valued(
-      exactly(reserve),
-      `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(duty.temperature, 0)} °C around it${cure}`,
-    );
+    return judgeHeat({ material, temperature: duty.temperature, where: 'around it' }, pass, {
+      cure: 'use a material that softens later, or keep the heat away',
+    });
   },
 };
+
+/** What is left before a material softens at a temperature. */
+export function judgeHeat(
+  {
+    material,
+    temperature,
+    where,
+  }: { readonly material: Material; readonly temperature: number; readonly where: string },
+  { min = 0 }: Bounds,
+  { cure }: { readonly cure: string },
+): Outcome {
+  const reserve = material.softening - temperature;
+  return valued(
+    exactly(reserve),
+    `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(temperature, 0)} °C ${where}${reserve < min ? `; ${cure}` : ''}`,
+  );
+}
 
 /** Sizes must be corrected once, not twice. */
 export const shrinkAppliedOnce: Check<{ readonly printer: Printer }> = {

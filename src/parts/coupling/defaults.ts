@@ -1,7 +1,5 @@
 /** Figures that a coupling starts from where its sheet does not say. Lengths in mm. @source common-practice */
 export const COUPLING_DEFAULTS = {
-  /** stepper cases run at 50 to 80 °C */
-  motorTemperature: 70,
   /** material that the inserts are printed from */
   insertMaterial: 'tpu95a',
   /** at each flank; the lobes are squeezed so that nothing plays */

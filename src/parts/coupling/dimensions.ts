@@ -13,6 +13,7 @@ import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
 import { defined } from '../common/defined.js';
 import { type GripDemand, gripDemand } from '../common/grip-demand.js';
+import { MOTOR_TEMPERATURE, MOTOR_TEMPERATURE_WORDS } from '../common/motor-figures.js';
 import { printSizes } from '../common/print-sizes.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
@@ -94,8 +95,8 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
   const motorTemperature = assumptions.or<number>(
     motor.temperature,
     'motor.temperature',
-    D.motorTemperature,
-    'stepper cases run at 50 to 80 °C',
+    MOTOR_TEMPERATURE,
+    MOTOR_TEMPERATURE_WORDS,
   );
   const temperatures = hubTemperatures(motorTemperature, duty.temperature);
   const retighten = ofHubs.or(sheet.retighten, 'retighten', 'no', 'clamp screws are tightened once') === 'yes';

@@ -1,9 +1,10 @@
 import { offsetAtHeight } from '../common/carved.js';
+import { COUPLING_ANGLE } from '../common/motor-figures.js';
 import type { CouplingDesign } from './dimensions.js';
 import { slotLevels } from './jaws.js';
 
 /** Angular and parallel misalignment that jaw couplings are built for. @source common-practice */
-const MOST = { angular: 1, parallel: 0.38, parallelShare: 0.01 };
+const MOST = { angular: COUPLING_ANGLE.flexible, parallel: 0.38, parallelShare: 0.01 };
 
 /** How far a lobe may be squeezed for good, as a share of its width. @source common-practice */
 export const MOST_SQUEEZE = 0.15;

@@ -14,6 +14,7 @@ import { crestShaft } from '../common/crest-shaft.js';
 import { defined } from '../common/defined.js';
 import { type GripDemand, gripDemand } from '../common/grip-demand.js';
 import type { HubTemperature } from '../common/held.js';
+import { MOTOR_TEMPERATURE, MOTOR_TEMPERATURE_WORDS } from '../common/motor-figures.js';
 import { printSizes } from '../common/print-sizes.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
@@ -50,9 +51,6 @@ export interface SleeveDesign extends DesignBase {
   readonly material: Material;
   readonly printer: Printer;
 }
-
-/** Figures that a sleeve starts from where its sheet does not say. @source common-practice */
-const D = { motorTemperature: 70 };
 
 /**
  * Works a sleeve out from its sheet.
@@ -132,13 +130,7 @@ function drivenShaft(sheet: SleeveSheet, screw: Screw | undefined, calipers: num
 function temperatureOf({ motor, duty }: SleeveSheet, assumptions: Assumptions): HubTemperature | undefined {
   const around = duty?.temperature;
   const shaft =
-    motor &&
-    assumptions.or<number>(
-      motor.temperature,
-      'motor.temperature',
-      D.motorTemperature,
-      'stepper cases run at 50 to 80 °C',
-    );
+    motor && assumptions.or<number>(motor.temperature, 'motor.temperature', MOTOR_TEMPERATURE, MOTOR_TEMPERATURE_WORDS);
   if (shaft === undefined && around === undefined) return undefined;
   return { at: Math.max(shaft ?? -Infinity, around ?? -Infinity), known: around !== undefined };
 }

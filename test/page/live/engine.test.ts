@@ -40,7 +40,17 @@ describe('the engine of the live page', () => {
   });
 
   it('gives the start sheet of every kind', () => {
-    for (const kind of ['nut', 'adapter', 'coupling', 'sleeve', 'collar', 'end-holder', 'coupon', 'gauge'])
+    for (const kind of [
+      'nut',
+      'adapter',
+      'coupling',
+      'sleeve',
+      'collar',
+      'end-holder',
+      'motor-plate',
+      'coupon',
+      'gauge',
+    ])
       expect(engine.start(kind)).toBe(startSheet(kind));
   });
 

@@ -4,5 +4,6 @@ export { sensibleCoupling } from './couplings.js';
 export { sensibleCoupon } from './coupons.js';
 export { sensibleEndHolder } from './end-holders.js';
 export { sensibleGauge } from './gauges.js';
+export { sensibleMotorPlate } from './motor-plates.js';
 export { sensibleNut } from './nuts.js';
 export { sensibleSleeve } from './sleeves.js';

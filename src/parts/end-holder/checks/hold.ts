@@ -172,8 +172,8 @@ const boltClamp: HolderCheck = {
   id: 'bolt-clamp',
   group: 'bolts',
   question: 'bolts-on',
-  title: 'Clamp force that the bolts keep',
-  unit: 'N',
+  title: 'Clamp force that the bolts keep, over the load',
+  unit: '',
   source: 'derived: relaxation of held strains',
   moves: 'holes.screw, holes.count, material',
   run: (design, limits) => {

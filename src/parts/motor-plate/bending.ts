@@ -1,0 +1,92 @@
+import { onceFor } from '../../units/once.js';
+import { bendSlab, type SlabBending, type Support } from '../common/held-slab.js';
+import { boreOf, type JointHole, seatDiameter } from '../common/joints.js';
+import { dot, type Slab } from '../common/slab.js';
+import type { MotorPlateDesign } from './dimensions.js';
+import { motorGrip, type Point } from './plan.js';
+import { plateOutline, slotOutline } from './solid.js';
+
+/** Fine enough for a section whose stress a limit hangs on, mm. */
+const CHORD = 0.02;
+
+/** How a plate bends under one newton between motor and machine, and what a moment across the shaft comes to. */
+export interface PlateBending {
+  /** undefined where nothing bends: motor and machine hold it at the same places */
+  readonly slab?: SlabBending;
+  /** thrust that bends the plate as much as a moment of 1 N·mm does [1/mm] */
+  readonly perMoment: number;
+}
+
+/**
+ * The plate hangs between the motor's screws and those of the machine. Where the machine's stand further out they hold it, and
+ * the load comes in at the motor's; where they stand further in, the other way round. Between the motor's screws its stiff face
+ * backs the plate; what lies behind the rest of it is left out.
+ */
+export const bendPlate = onceFor((design: MotorPlateDesign): PlateBending => {
+  const { finished, joints } = design;
+  const slab = slabOf(design);
+  const [motor, machine] = [finished.motor.centres, finished.machine.centres];
+  const bent = [
+    bendSlab({ slab, supports: supportsAt(machine, joints.machine), ...heldBetween(motor) }),
+    bendSlab({ slab, supports: supportsAt(motor, joints.motor), ...heldBetween(machine) }),
+  ].filter((one) => one !== undefined);
+  const perMoment = 1 / leverOf(design);
+  if (bent.length === 0) return { perMoment };
+  return {
+    perMoment,
+    slab: {
+      strip: bent.map(({ strip }) => strip).reduce((worst, next) => (next.stress > worst.stress ? next : worst)),
+      sag: Math.max(...bent.map(({ sag }) => sag)),
+      lean: Math.max(...bent.map(({ lean }) => lean)),
+    },
+  };
+});
+
+function supportsAt(centres: readonly Point[], hole: JointHole): Support[] {
+  const head = Math.max(seatDiameter(hole), boreOf(hole));
+  return centres.map((at) => ({ at, head, hole: boreOf(hole), share: 1 / centres.length }));
+}
+
+/** Screws clamp the plate to something stiff: it does not bend between them, and is as wide there as they stand apart. */
+function heldBetween(centres: readonly Point[]): { reach: (along: Point) => number; backed: number } {
+  const reach = (along: Point) => Math.max(0, ...centres.map((at) => dot(at, along)));
+  const across = ([x, y]: Point) => reach([x, y]) + reach([-x, -y]);
+  return { reach, backed: Math.max(across([1, 0]), across([0, 1])) };
+}
+
+/**
+ * A moment M across the shaft pulls the screws on one side and presses on the other like a thrust of M / Σ s·|d|, with s the share
+ * of a screw and d its distance from the axis. Where they stand in a row the plate leans on its edge.
+ */
+function leverOf({ finished: { motor, machine, length, width } }: MotorPlateDesign): number {
+  const lever = (centres: readonly Point[], axis: 0 | 1) => {
+    const sum = centres.reduce((total, at) => total + Math.abs(at[axis]), 0) / centres.length;
+    return Math.max(sum, [length, width][axis]! / 4);
+  };
+  return Math.min(...([0, 1] as const).flatMap((axis) => [lever(motor.centres, axis), lever(machine.centres, axis)]));
+}
+
+function slabOf({ finished }: MotorPlateDesign): Slab {
+  const { thickness, pilot, motor, machine } = finished;
+  const { slot } = machine;
+  const through = { from: 0, to: thickness };
+  return {
+    outline: plateOutline(finished, CHORD),
+    thickness,
+    openings: [
+      { shape: { at: [0, 0], radius: pilot / 2 }, ...through },
+      ...motor.centres.map((at) => ({ shape: { at, radius: motor.diameter / 2 }, ...through })),
+      ...(motor.sunk
+        ? motor.centres.map((at) => ({
+            shape: { at, radius: motor.sunk!.diameter / 2 },
+            from: motorGrip(finished),
+            to: thickness,
+          }))
+        : []),
+      ...machine.centres.map((at) => ({
+        shape: slot ? { outline: slotOutline({ ...machine, slot }, at, CHORD) } : { at, radius: machine.diameter / 2 },
+        ...through,
+      })),
+    ],
+  };
+}

@@ -1,0 +1,213 @@
+import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
+import { plain } from '../../../units/format.js';
+import { exactly, scaled, shifted } from '../../../units/measured.js';
+import { judgeHeads, judgePosition, patternError } from '../../common/bolting.js';
+import { shrinkAppliedOnce } from '../../common/checks.js';
+import { boreOf, headRadius, seatDiameter, seatName, threadReach, washerRadius } from '../../common/joints.js';
+import { holeResidual, planeResidual } from '../../common/residual.js';
+import { LEAST_WALL } from '../../common/walls.js';
+import type { MotorPlateDesign } from '../dimensions.js';
+import { apart, edgeDistance, motorOpening, type Point, slotEnds } from '../plan.js';
+import { thinnestWall } from '../walls.js';
+
+type PlateCheck = Check<MotorPlateDesign>;
+const about = { group: 'bolts', question: 'bolts-on', unit: 'mm', source: 'common practice' } as const;
+
+/** All bolts to the machine go in at once. */
+const machinePosition: PlateCheck = {
+  ...about,
+  id: 'machine-position',
+  title: 'Error of the holes to the machine',
+  moves: 'machine.holes, printer.hole_offset, material',
+  run: (design) => {
+    const { pattern, joints, finished } = design;
+    if (pattern.screw === undefined)
+      return told('caution', 'no listed bolt passes these holes; name one (machine.holes.screw)');
+    const { diameter, joint } = joints.machine;
+    // an insert fills its bore: the play is that of its screw in the machine's own hole, which is no print
+    const hole = joint === 'insert' ? exactly(diameter) : shifted(holeResidual(design, diameter), diameter);
+    const { spacing } = pattern;
+    return judgePosition(
+      {
+        error: patternError(scaled(shifted(spacing, -spacing.likely), 0.5), planeResidual(design, spacing.likely)),
+        play: scaled(shifted(hole, -pattern.screwDiameter), 0.5),
+        pattern: { hole: joints.machine, length: finished.thickness },
+        cause: finished.machine.slot ? ' across the slots' : '',
+      },
+      design,
+    );
+  },
+};
+
+/** What sits on a hole is held by it. */
+const headSeat: PlateCheck = {
+  ...about,
+  id: 'head-seat',
+  title: 'Heads and washers on their holes',
+  grave: true,
+  moves: 'machine.holes.screw, machine.holes.diameter',
+  run: (design) => {
+    const { pattern, finished, joints, motor } = design;
+    const holeOf = (diameter: number) => shifted(holeResidual(design, diameter), diameter);
+    const ofMachine = pattern.screw !== undefined && joints.machine.joint === 'through';
+    const rows = [
+      {
+        what: `${seatName(joints.motor)} on the motor's holes`,
+        across: seatDiameter(joints.motor),
+        hole: holeOf(finished.motor.diameter),
+        screw: motor.screwDiameter,
+      },
+      ...(ofMachine
+        ? [
+            {
+              what: "washer on the machine's holes",
+              across: seatDiameter(joints.machine),
+              hole: holeOf(finished.machine.diameter),
+              screw: pattern.screwDiameter,
+            },
+          ]
+        : []),
+    ];
+    return judgeHeads(rows, pattern.screwUnsure ? ['machine.holes.screw'] : []);
+  },
+};
+
+/** Washers lie on the plate, clear of its edge, its openings and each other. */
+const headRoom: PlateCheck = {
+  ...about,
+  id: 'head-room',
+  title: 'Room around the washers on the plate',
+  moves: 'machine.holes, plate.length, plate.width, motor_heads',
+  run: ({ finished, joints, machine }, inForce) => {
+    const onMachine = joints.machine.joint === 'through' && joints.machine.screw !== undefined;
+    const proud = joints.motor.joint === 'through';
+    if (!onMachine && !proud) return undefined;
+    const ofMotor = proud ? washerRadius(joints.motor) : motorOpening(finished);
+    const ofMachine = onMachine ? washerRadius(joints.machine) : finished.machine.diameter / 2;
+    const slots = finished.machine.centres.map((at) => slotEnds(finished.machine, at));
+    const pilot = finished.pilot / 2;
+    const motorRooms = finished.motor.centres.flatMap((at) => [
+      edgeDistance(finished, at) - ofMotor,
+      Math.hypot(...at) - pilot - ofMotor,
+    ]);
+    const middle: readonly [Point, Point] = [
+      [0, 0],
+      [0, 0],
+    ];
+    const machineRooms = slots.flatMap((ends) => [
+      ...ends.map((at) => edgeDistance(finished, at) - ofMachine),
+      apart(ends, middle) - pilot - ofMachine,
+    ]);
+    // washers of both patterns meet on the outer face; from the other side those of the machine meet the motor's holes
+    const beside = machine.face === 'motor' || !onMachine ? ofMotor : finished.motor.diameter / 2;
+    const between = slots.flatMap((ends) =>
+      finished.motor.centres.map((at) => apart(ends, [at, at]) - beside - ofMachine),
+    );
+    const room = Math.min(...(proud ? motorRooms : []), ...(onMachine ? machineRooms : []), ...between);
+    const bolt = onMachine ? joints.machine : joints.motor;
+    const own = soft({ min: 0 }, { min: headRadius(bolt) - washerRadius(bolt) });
+    const cure = keeps(room, inForce.of(own).pass)
+      ? ''
+      : '; make the plate larger, sink the heads, or set the holes further apart';
+    return valued(exactly(room), `washers of ${plain(2 * washerRadius(bolt), 1)} mm to the machine${cure}`, own);
+  },
+};
+
+/** Heads or nuts beside the motor. */
+const motorRoom: PlateCheck = {
+  ...about,
+  id: 'motor-room',
+  title: 'Room between the motor and what holds the plate to the machine',
+  limits: soft({ min: 0.5 }, { min: 0 }),
+  moves: 'machine.holes, machine.joint, machine.face, motor.body',
+  run: ({ machine, joints, finished, motor }, { pass }) => {
+    const { screw, joint } = joints.machine;
+    if (screw === undefined || joint === 'insert') return undefined;
+    if (machine.face === 'motor' && machine.tapped) return undefined;
+    if (motor.body === undefined) return notJudged('motor.body');
+    const ring = washerRadius(joints.machine);
+    const ends = finished.machine.centres.flatMap((at) => slotEnds(finished.machine, at));
+    const room = Math.min(...ends.map((at) => toSquare(at, motor.body! / 2))) - ring;
+    const cure = keeps(room, pass)
+      ? ''
+      : '; let screws come from the machine into inserts (machine.joint: insert), or set its holes further out';
+    return valued(
+      exactly(room),
+      `washers of ${plain(2 * ring, 1)} mm beside a body of ${plain(motor.body, 1)} mm${cure}`,
+    );
+  },
+};
+
+/** Distance of a point to a square about the axis; negative inside. */
+function toSquare([x, y]: Point, half: number): number {
+  const [dx, dy] = [Math.abs(x) - half, Math.abs(y) - half];
+  return dx > 0 && dy > 0 ? Math.hypot(dx, dy) : Math.max(dx, dy);
+}
+
+/** An insert stands in as much plastic as it is long. */
+const insertRoom: PlateCheck = {
+  ...about,
+  id: 'insert-room',
+  title: 'Plate beyond the length of its inserts',
+  limits: soft({ min: 0 }),
+  moves: 'plate.thickness, machine.holes.screw',
+  run: ({ joints, finished }, { pass }) => {
+    const { joint, screw } = joints.machine;
+    if (joint !== 'insert' || screw === undefined) return undefined;
+    const reach = threadReach(screw);
+    const cure = keeps(finished.thickness - reach, pass) ? '' : '; make the plate thicker, or take a smaller screw';
+    return valued(
+      exactly(finished.thickness - reach),
+      `an insert for ${screw}, ${plain(reach, 1)} mm long, in a bore of ${plain(boreOf(joints.machine), 1)} mm${cure}`,
+    );
+  },
+};
+
+/** Slots are for belts: along them a motor that drives a screw loses its line. */
+const slots: PlateCheck = {
+  ...about,
+  id: 'slots',
+  title: 'How far the plate can be set along its slots',
+  moves: 'slots, drive',
+  run: ({ finished: { machine }, drive }) => {
+    const { slot } = machine;
+    if (!slot) return undefined;
+    const reach = `${plain(slot.by, 1)} mm each way along ${slot.along}`;
+    return drive === 'belt'
+      ? told('pass', reach, slot.by)
+      : told(
+          'caution',
+          `${reach}: a motor on a coupling loses its line when they slip; use round holes, or dowel it once it is set`,
+          slot.by,
+        );
+  },
+};
+
+/** Every wall is thick enough to be printed as one. */
+const wall: PlateCheck = {
+  ...about,
+  id: 'wall',
+  group: 'print',
+  question: 'prints',
+  title: 'Thinnest wall between pilot, holes, slots and edge',
+  limits: soft({ min: LEAST_WALL }, { min: 1.2 }),
+  moves: 'plate, machine.holes, slots',
+  run: ({ finished, printer }, { pass }) => {
+    const { where, size } = thinnestWall(finished);
+    const cure = keeps(size, pass) ? '' : '; make the plate larger or thicker, or set the holes apart';
+    return valued(exactly(size), `${where}: ${plain(size, 2)} mm, ${plain(size / printer.lineWidth, 1)} lines${cure}`);
+  },
+};
+
+/** Whether it can be bolted on and printed. */
+export const BOLT_CHECKS: readonly PlateCheck[] = [
+  machinePosition,
+  headSeat,
+  headRoom,
+  motorRoom,
+  insertRoom,
+  slots,
+  wall,
+  shrinkAppliedOnce,
+];

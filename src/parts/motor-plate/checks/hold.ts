@@ -1,0 +1,186 @@
+import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
+import { allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
+import { HOURS } from '../../../mechanics/strength/plastic.js';
+import { creepModulus } from '../../../mechanics/strength/stiffness.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import { type BoltedPattern, clampForce, clampLeft, judgeClamp } from '../../common/bolting.js';
+import { heat, judgeHeat } from '../../common/checks.js';
+import { dryFriction } from '../../common/hold-figures.js';
+import { seatDiameter } from '../../common/joints.js';
+import { judgeCases, judgedTemperature, type LoadCase } from '../../common/load-cases.js';
+import { bendPlate } from '../bending.js';
+import type { MotorPlateDesign } from '../dimensions.js';
+import { loaded, thrustOf, untoldLoads } from '../loads.js';
+import { motorGrip } from '../plan.js';
+
+type PlateCheck = Check<MotorPlateDesign>;
+const about = { group: 'plate', question: 'holds', source: 'derived: one law of strength', grave: true } as const;
+
+/** The face of a motor is the warmest thing on its axis. */
+const face: PlateCheck = {
+  ...heat,
+  title: "Reserve before the material softens at the motor's face",
+  moves: 'motor.temperature, material',
+  run: ({ duty, material }, { pass }) =>
+    judgeHeat({ material, temperature: judgedTemperature(duty), where: "at the motor's face" }, pass, {
+      cure: 'use a material that softens later, less motor current (30 % less is half the heat), or a metal plate between',
+    }),
+};
+
+/** The plate hangs between motor and machine. */
+const plateBending: PlateCheck = {
+  ...about,
+  id: 'plate-bending',
+  title: 'Bending of the plate between motor and machine',
+  unit: 'MPa',
+  moves: 'plate.thickness, machine.holes, material, motor.temperature',
+  run: (design, limits) => {
+    const { slab } = bendPlate(design);
+    if (!slab) return told('pass', 'motor and machine hold it at the same places: nothing bends');
+    const missing = untoldLoads(design);
+    const { along, moment, words } = thrustOf(design);
+    const { strip } = slab;
+    const borne = ({ force, duration }: LoadCase) => ({
+      value: force * strip.stress,
+      allowed: allowableStress(design.material, {
+        kind: 'tension',
+        duration,
+        temperature: judgedTemperature(design.duty),
+      }),
+      words: `${words}: ${plain(along, 1)} N along and ${plain(moment, 0)} N·mm across the shaft, ${plain(strip.section.area, 0)} mm² bend at ${plain(strip.distance, 1)} mm from the axis`,
+    });
+    const cure = 'make the plate thicker, or bolt it nearer to the motor';
+    const found = judgeCases(loaded(design), limits, { borne, cure });
+    return missing.length > 0 && !(found?.kind === 'value') ? notJudged(...missing) : found;
+  },
+};
+
+/** A plate that leans in time takes the shaft out of line. */
+const plateSlope: PlateCheck = {
+  ...about,
+  id: 'plate-slope',
+  question: 'in-line',
+  title: 'Slope of the motor once its plate has crept',
+  unit: '°',
+  source: 'derived: beam with the modulus of its time and heat',
+  moves: 'plate.thickness, machine.holes, material, motor.temperature, coupling',
+  run: (design, inForce) => {
+    const { drive, angle, material, duty } = design;
+    if (drive === 'belt') return undefined;
+    const { slab } = bendPlate(design);
+    if (!slab) return told('pass', 'motor and machine hold it at the same places: nothing bends');
+    const missing = [...(angle === undefined ? ['coupling'] : []), ...untoldLoads(design)];
+    if (angle === undefined || missing.length > 0) return notJudged(...missing);
+    const hours = HOURS[standingDuration(duty.axis)];
+    const temperature = judgedTemperature(duty);
+    const modulus = creepModulus(material, { hours, temperature });
+    const when = `after ${plain(hours, 0)} h at ${plain(temperature, 0)} °C`;
+    if (modulus === 0) return told('fail', `${material.name} is soft ${when}: it leans without end`);
+    const slope = (thrustOf(design).together * slab.lean) / modulus;
+    const own = soft({ max: angle / 2 }, { max: angle });
+    const { pass } = inForce.of(own);
+    const cure = keeps(slope, pass) ? '' : '; a thicker plate leans less by the cube of its thickness';
+    return valued(
+      exactly(slope),
+      `${when}; half of the ${plain(angle, 2)}° that the coupling takes is left for it${cure}`,
+      own,
+    );
+  },
+};
+
+/** The holes to the machine as bolting sees them: a washer over a slot has less under it. */
+function machinePattern({ joints, finished }: MotorPlateDesign): BoltedPattern {
+  const { machine, thickness } = finished;
+  const across = seatDiameter(joints.machine);
+  const hole = machine.slot
+    ? { ...joints.machine, diameter: Math.sqrt((4 * machine.diameter * across) / Math.PI) }
+    : joints.machine;
+  return { hole, centres: machine.centres, length: thickness };
+}
+
+function motorPattern({ joints, finished }: MotorPlateDesign): BoltedPattern {
+  return { hole: joints.motor, centres: finished.motor.centres, length: motorGrip(finished) };
+}
+
+const clamp = { ...about, group: 'bolts', unit: '', source: 'derived: relaxation of held strains' } as const;
+
+/** Screws that go slack let the motor move. */
+const motorClamp: PlateCheck = {
+  ...clamp,
+  id: 'bolt-clamp-motor',
+  title: "Clamp force that the motor's screws keep, over the load",
+  moves: 'material, motor.temperature, motor_heads',
+  run: (design, limits) => judgePatternClamp(design, motorPattern(design), limits),
+};
+
+const machineClamp: PlateCheck = {
+  ...clamp,
+  id: 'bolt-clamp',
+  title: 'Clamp force that the screws to the machine keep, over the load',
+  moves: 'machine.holes, material, motor.temperature',
+  run: (design, limits) => judgePatternClamp(design, machinePattern(design), limits),
+};
+
+function judgePatternClamp(
+  design: MotorPlateDesign,
+  pattern: BoltedPattern,
+  limits: Parameters<typeof judgeClamp>[2],
+): ReturnType<typeof judgeClamp> {
+  const found = judgeClamp(pattern, { ...loaded(design), material: design.material, carries: 'away' }, limits);
+  const missing = untoldLoads(design);
+  return found?.kind === 'not-judged' && missing.length > 0 ? notJudged(...missing) : found;
+}
+
+/** Torque and belt want to turn and shift the plate: friction alone keeps it where it was set. */
+const slip: PlateCheck = {
+  ...clamp,
+  id: 'slip',
+  question: 'in-line',
+  title: 'Friction that the screws keep, over what torque and belt ask of it',
+  limits: soft({ min: 1.5 }),
+  moves: 'machine.holes, motor.torque, belt_pull, material, motor.temperature',
+  grave: false,
+  run: (design, { pass }) => {
+    const { motor, drive, beltPull, material, duty } = design;
+    const missing = [
+      ...(motor.torque === undefined ? ['motor.torque'] : []),
+      ...(drive === 'belt' && beltPull === undefined ? ['belt_pull'] : []),
+    ];
+    if (motor.torque === undefined || missing.length > 0) return notJudged(...missing);
+    const asked = { torque: motor.torque, pull: beltPull ?? 0 };
+    const rows = [
+      { who: "the motor's screws", pattern: motorPattern(design) },
+      { who: 'the screws to the machine', pattern: machinePattern(design) },
+    ].flatMap(({ who, pattern }) => {
+      const fresh = clampForce(pattern.hole, pattern.length, material);
+      if (!fresh) return [];
+      const left = clampLeft(fresh, material, judgedTemperature(duty));
+      const radius = meanRadius(pattern.centres);
+      const friction = pattern.centres.length * left * dryFriction(material);
+      const value = (friction * radius) / (asked.torque + asked.pull * radius);
+      return [{ who, value, friction, radius }];
+    });
+    if (rows.length === 0) return undefined;
+    const { who, value, friction, radius } = rows.reduce((a, b) => (b.value < a.value ? b : a));
+    const cure = keeps(value, pass)
+      ? ''
+      : '; take larger screws or washers, tighten them again after a day, or dowel the plate';
+    const belt = asked.pull > 0 ? ` and a belt of ${plain(asked.pull, 0)} N` : '';
+    return valued(
+      exactly(value),
+      `${who} hold by ${plain(friction, 0)} N of friction at ${plain(radius, 1)} mm against ${plain(asked.torque, 0)} N·mm${belt}${cure}`,
+    );
+  },
+};
+
+/** Mean distance of screws from their own middle, about which they turn. */
+function meanRadius(centres: BoltedPattern['centres']): number {
+  const count = centres.length;
+  const middle = ([0, 1] as const).map((axis) => centres.reduce((sum, at) => sum + at[axis], 0) / count);
+  return centres.reduce((sum, [x, y]) => sum + Math.hypot(x - middle[0]!, y - middle[1]!), 0) / count;
+}
+
+/** Whether plate and screws stand what the motor does. */
+export const HOLD_CHECKS: readonly PlateCheck[] = [face, plateBending, plateSlope, motorClamp, machineClamp, slip];

@@ -1,0 +1,8 @@
+import type { Check } from '../../../judge/check.js';
+import type { MotorPlateDesign } from '../dimensions.js';
+import { BOLT_CHECKS } from './bolts.js';
+import { HOLD_CHECKS } from './hold.js';
+import { MOTOR_CHECKS } from './motor.js';
+
+/** What is asked of a motor plate. */
+export const MOTOR_PLATE_CHECKS: readonly Check<MotorPlateDesign>[] = [...MOTOR_CHECKS, ...HOLD_CHECKS, ...BOLT_CHECKS];

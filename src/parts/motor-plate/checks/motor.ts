@@ -1,0 +1,180 @@
+import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
+import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';
+import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
+import { plain } from '../../../units/format.js';
+import { difference, exactly, scaled, shifted } from '../../../units/measured.js';
+import { judgeMotorThrust } from '../../common/axial-path.js';
+import { judgePosition, patternError } from '../../common/bolting.js';
+import { washerRadius } from '../../common/joints.js';
+import { holeResidual, planeResidual } from '../../common/residual.js';
+import type { MotorPlateDesign } from '../dimensions.js';
+import { engagementBounds, type MotorThread, motorScrewLength, underHead } from '../motor-screw.js';
+import { motorGrip } from '../plan.js';
+
+type PlateCheck = Check<MotorPlateDesign>;
+const about = { group: 'motor', question: 'goes-on', unit: 'mm', source: 'common practice' } as const;
+
+/** The pilot centres the motor; the screws only clamp it. */
+const pilotFit: PlateCheck = {
+  ...about,
+  id: 'pilot-fit',
+  title: 'Play of the pilot in its hole, on the diameter',
+  limits: soft({ min: 0.1, max: 0.6 }, { min: 0 }),
+  moves: 'fit.pilot, motor.pilot, printer.hole_offset',
+  run: (design, { pass: { min = 0, max = Infinity } }) => {
+    const { finished, motor } = design;
+    const play = difference(shifted(holeResidual(design, finished.pilot), finished.pilot), motor.pilot);
+    const cure =
+      play.least < min
+        ? '; widen it (fit.pilot), or measure it on a print and correct printer.hole_offset'
+        : play.most > max
+          ? '; narrow it (fit.pilot), or nothing centres the motor'
+          : '';
+    return valued(play, `pilot ${plain(motor.pilot.likely, 2)} mm in ${plain(finished.pilot, 2)} mm${cure}`);
+  },
+};
+
+/** The motor's screws go through four printed holes at once. */
+const holePosition: PlateCheck = {
+  ...about,
+  id: 'hole-position',
+  title: "Error of the motor's holes",
+  moves: 'motor.square, printer.hole_offset, material',
+  run: (design) => {
+    const { motor, joints, finished } = design;
+    const { square } = motor;
+    const hole = shifted(holeResidual(design, finished.motor.diameter), finished.motor.diameter);
+    return judgePosition(
+      {
+        error: patternError(
+          scaled(shifted(square, -square.likely), Math.SQRT1_2),
+          planeResidual(design, Math.SQRT2 * square.likely),
+        ),
+        play: shifted(scaled(shifted(hole, -motor.screwDiameter), 0.5), playInMotor(motor)),
+        pattern: { hole: joints.motor, length: motorGrip(finished) },
+        cause: '',
+      },
+      design,
+    );
+  },
+};
+
+/** Where bolts go through the face of the motor, its own holes leave them room too: a fine clearance hole at least. */
+function playInMotor({ screw, screwDiameter, threadDepth }: MotorPlateDesign['motor']): number {
+  return threadDepth === undefined ? (clearanceHole(screw, 'fine') - screwDiameter) / 2 : 0;
+}
+
+/** A screw that is too long stands on the ground of its hole and clamps nothing; one that is too short strips. */
+const screwEngagement: PlateCheck = {
+  ...about,
+  id: 'screw-engagement',
+  title: "Thread of the screws in the motor's holes",
+  moves: 'plate.thickness, motor.thread_depth, motor_heads',
+  grave: true,
+  run: ({ motor, finished, joints }, inForce) => {
+    const { screw, threadDepth: depth, flange } = motor;
+    if (depth === undefined) return told('pass', `bolts go through the face of the motor, ${plain(flange!, 1)} mm`);
+    const thread = { screw, depth, grip: motorGrip(finished), sunk: joints.motor.joint === 'counterbore' };
+    const { wanted, holds, most, ground } = engagementBounds(thread);
+    const base = underHead(thread);
+    const length = motorScrewLength(thread);
+    if (length === undefined || length <= base)
+      return told(
+        'fail',
+        `no usual ${screw} has thread below ${plain(base, 2)} mm and ends above the ground of its hole${otherPlate(thread, base)}`,
+      );
+    const own = { pass: { min: wanted, max: most }, fail: { min: holds, max: ground } };
+    const engaged = length - base;
+    const cure = keeps(engaged, inForce.of(own).pass) ? '' : otherPlate(thread, length);
+    return valued(
+      exactly(engaged),
+      `${screw}x${length} through ${plain(base, 2)} mm has ${plain(engaged, 2)} mm of thread in holes ${plain(depth, 1)} mm deep${cure}`,
+      own,
+    );
+  },
+};
+
+/** What to do with the plate so that a screw of a usual length holds well. */
+function otherPlate(thread: MotorThread, length: number): string {
+  const { wanted, most } = engagementBounds(thread);
+  if (most < wanted) return '; its holes are shallow: measure motor.thread_depth, and tighten by hand';
+  const base = underHead(thread);
+  const longer = socketCapScrew(thread.screw).lengths.find((one) => one > length);
+  const thinner = base + wanted - length;
+  const thicker = longer === undefined ? undefined : longer - most - base;
+  const ways = [
+    ...(thinner > 0 && thinner < thread.grip / 2 ? [`${plain(thinner, 2)} mm thinner`] : []),
+    ...(thicker !== undefined && thicker > 0 ? [`${plain(thicker, 2)} mm thicker for ${thread.screw}x${longer}`] : []),
+  ];
+  return ways.length > 0 ? `; make the plate ${ways.join(', or ')}` : '';
+}
+
+/** Shaft that is left on the far side of the plate. */
+const shaftLeft: PlateCheck = {
+  ...about,
+  id: 'shaft-left',
+  title: 'Shaft beyond the plate, above what its hub takes in',
+  limits: soft({ min: 1 }, { min: 0 }),
+  moves: 'motor.shaft.length, hub_depth, plate.thickness',
+  run: ({ drive, motor, finished, hubDepth }, { pass }) => {
+    if (drive === 'belt') return undefined;
+    const missing = [
+      ...(motor.shaftLength === undefined ? ['motor.shaft.length'] : []),
+      ...(hubDepth === undefined ? ['hub_depth'] : []),
+    ];
+    if (motor.shaftLength === undefined || hubDepth === undefined) return notJudged(...missing);
+    const left = motor.shaftLength - finished.thickness;
+    const cure = keeps(left - hubDepth, pass) ? '' : '; make the plate thinner, or take a motor with a longer shaft';
+    return valued(
+      exactly(left - hubDepth),
+      `${plain(left, 2)} mm stand out of the plate, ${plain(hubDepth, 1)} mm go into the hub${cure}`,
+    );
+  },
+};
+
+/** Heads between plate and machine need an opening, or pockets. */
+const headsClear: PlateCheck = {
+  ...about,
+  id: 'heads-clear',
+  title: "Room around the heads of the motor's screws behind the plate",
+  limits: soft({ min: 0.5 }, { min: 0 }),
+  moves: 'motor_heads, machine.opening, machine.face',
+  run: ({ machine, joints, finished }, { pass }) => {
+    if (machine.face !== 'outer') return undefined;
+    if (joints.motor.joint === 'counterbore') return told('pass', 'sunk below the face that lies on the machine');
+    if (machine.opening === undefined) return notJudged('machine.opening');
+    const reach = Math.SQRT1_2 * finished.motor.square + washerRadius(joints.motor);
+    const room = machine.opening / 2 - reach;
+    const cure = keeps(room, pass) ? '' : '; sink the heads (motor_heads: sunk)';
+    return valued(
+      exactly(room),
+      `washers reach ${plain(reach, 1)} mm from the axis, the opening ${plain(machine.opening / 2, 1)} mm${cure}`,
+    );
+  },
+};
+
+/** The rotor of a stepper stands on a spring, and its bearings carry little along the shaft. */
+const motorThrust: PlateCheck = {
+  ...about,
+  id: 'motor-thrust',
+  group: 'mount',
+  question: 'holds',
+  title: "Axial load on the motor's bearing",
+  unit: 'N',
+  source: 'the motor’s data',
+  moves: 'motor.axial_limit, duty.load, duty.span, thrust_bearing',
+  grave: true,
+  run: ({ axial, motor, drive }, limits) =>
+    drive === 'belt' ? undefined : judgeMotorThrust(axial, motor.axialLimit, limits),
+};
+
+/** Whether the motor goes on, and drives what it is for. */
+export const MOTOR_CHECKS: readonly PlateCheck[] = [
+  pilotFit,
+  holePosition,
+  screwEngagement,
+  shaftLeft,
+  headsClear,
+  motorThrust,
+];

@@ -1,0 +1,58 @@
+import { PULLS } from '../../sheet/sections/duty.js';
+import { carriedWords } from '../common/axial-path.js';
+import type { Loaded } from '../common/load-cases.js';
+import { bendPlate } from './bending.js';
+import type { MotorPlateDesign } from './dimensions.js';
+
+/** What stands on a plate, put together as one thrust. */
+export interface Thrust {
+  /** N along the shaft */
+  readonly along: number;
+  /** N·mm across it */
+  readonly moment: number;
+  /** N that bends the plate as much as both together */
+  readonly together: number;
+  readonly words: string;
+}
+
+/** What the sheet does not say of the loads of its plate, as fields. */
+export function untoldLoads({ axial, duty, motor, drive, beltPull }: MotorPlateDesign): string[] {
+  const lies = axial.mounting === 'horizontal';
+  return [
+    ...(axial.mounting === undefined ? ['mounting'] : []),
+    ...(drive === 'coupling' && carriedWords(axial) === undefined && duty.load === undefined ? ['duty.load'] : []),
+    ...(motor.weight === undefined ? ['motor.weight'] : []),
+    ...(lies && motor.weight !== undefined && motor.length === undefined ? ['motor.length'] : []),
+    ...(drive === 'belt' && beltPull === undefined ? ['belt_pull'] : []),
+    ...(drive === 'belt' && motor.shaftLength === undefined ? ['motor.shaft.length'] : []),
+  ];
+}
+
+/** The load along the shaft, the motor's weight, and the pull of a belt, as far as they are told. */
+export function thrustOf(design: MotorPlateDesign): Thrust {
+  const { axial, duty, motor, drive, beltPull = 0 } = design;
+  const { weight = 0, length = 0, shaftLength = 0 } = motor;
+  const lies = axial.mounting === 'horizontal';
+  const goesIn = drive === 'coupling' && carriedWords(axial) === undefined;
+  const along = (goesIn ? (duty.load ?? 0) : 0) + (lies ? 0 : weight);
+  const moment = (lies ? (weight * length) / 2 : 0) + beltPull * shaftLength;
+  return {
+    along,
+    moment,
+    together: along + moment * bendPlate(design).perMoment,
+    words: goesIn ? 'the load goes into the motor' : 'the motor hangs on the plate',
+  };
+}
+
+/** The plate as what stands on it loads it, both ways; a stalled motor pushes where its load goes in. */
+export function loaded(design: MotorPlateDesign): Loaded {
+  const { duty, screw, axial, drive } = design;
+  const { load: _, ...rest } = duty;
+  const told = untoldLoads(design).length === 0;
+  const goesIn = drive === 'coupling' && carriedWords(axial) === undefined;
+  return {
+    duty: told ? { ...rest, load: thrustOf(design).together } : rest,
+    screw: goesIn ? screw : undefined,
+    pulls: PULLS,
+  };
+}

@@ -1,0 +1,69 @@
+import type { Assumptions } from '../../sheet/assumptions.js';
+import { measured } from '../../sheet/measured-field.js';
+import { type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
+import type { Measured } from '../../units/measured.js';
+import { defined } from '../common/defined.js';
+import { MOTOR_TEMPERATURE, MOTOR_TEMPERATURE_WORDS } from '../common/motor-figures.js';
+import type { MotorPlateSheet } from './sheet.js';
+
+/** The face that a motor is mounted by, and what the motor does. */
+export interface Motor {
+  /** side of the square of its holes */
+  readonly square: Measured;
+  /** over its round */
+  readonly pilot: Measured;
+  readonly pilotHeight: number;
+  readonly screw: FastenerSize;
+  /** nominal, of that screw */
+  readonly screwDiameter: number;
+  /** of its threads; undefined where bolts go through its face */
+  readonly threadDepth?: number;
+  /** thickness of a face that bolts go through */
+  readonly flange?: number;
+  readonly body?: number;
+  readonly length?: number;
+  /** N */
+  readonly weight?: number;
+  /** from its face */
+  readonly shaftLength?: number;
+  /** N·mm */
+  readonly torque?: number;
+  /** N */
+  readonly axialLimit?: number;
+  /** of its face */
+  readonly temperature: number;
+}
+
+/** Height of a pilot that nobody measured, mm. @source nema-ics-16 */
+const PILOT_HEIGHT = 2;
+
+/** A motor by its readings. */
+export function resolveMotor(
+  { motor }: Pick<MotorPlateSheet, 'motor'>,
+  calipers: number,
+  assumptions: Assumptions,
+): Motor {
+  return {
+    square: measured(motor.square, calipers),
+    pilot: measured(motor.pilot, calipers),
+    pilotHeight: assumptions.or<number>(motor.pilot_height, 'motor.pilot_height', PILOT_HEIGHT, 'usual for its frame'),
+    screw: motor.screw,
+    screwDiameter: fastenerThread(motor.screw).diameter,
+    ...defined({
+      threadDepth: motor.thread_depth,
+      flange: motor.thread_depth === undefined ? motor.flange : undefined,
+      body: motor.body,
+      length: motor.length,
+      weight: motor.weight,
+      shaftLength: motor.shaft?.length,
+      torque: motor.torque,
+      axialLimit: motor.axial_limit,
+    }),
+    temperature: assumptions.or<number>(
+      motor.temperature,
+      'motor.temperature',
+      MOTOR_TEMPERATURE,
+      MOTOR_TEMPERATURE_WORDS,
+    ),
+  };
+}

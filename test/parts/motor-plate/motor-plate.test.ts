@@ -1,0 +1,224 @@
+import { describe, expect, it } from 'vitest';
+import { creepModulus } from '../../../src/mechanics/strength/stiffness.js';
+import { clampForce, clampLeft } from '../../../src/parts/common/bolting.js';
+import type { MotorPlateDesign } from '../../../src/parts/motor-plate/dimensions.js';
+import { hasUsualScrew, motorScrewLength } from '../../../src/parts/motor-plate/motor-screw.js';
+import { check } from '../../../src/pipeline/check.js';
+import { design } from '../../../src/pipeline/design.js';
+import { makePart } from '../../../src/pipeline/make.js';
+import { startSheet } from '../../../src/pipeline/start-sheets.js';
+import { InputError } from '../../../src/units/faults.js';
+import { ADAPTED, BELTED, LOADED, MOTOR_PLATES, MOUNTED } from '../../support/motor-plate-sheets.js';
+import { changed } from '../../support/nut-sheets.js';
+
+type Tree = { readonly [key: string]: unknown };
+const made = (sheet: Tree) => design(sheet) as MotorPlateDesign;
+const rowOf = (sheet: Tree, id: string) => check(design(sheet)).checks.find((row) => row.id === id)!;
+const sizesOf = (sheet: Tree) => design(sheet).dimensions.finished as Readonly<Record<string, number>>;
+
+describe('a motor plate', () => {
+  it.each([...Object.entries(MOTOR_PLATES), ['start sheet', startSheet('motor-plate')]] as const)(
+    'of the kind %s comes out closed, sized right and mating',
+    async (_, sheet) => {
+      const { report } = await makePart(sheet, {
+        accept: check(design(sheet))
+          .checks.filter(({ verdict }) => verdict === 'fail')
+          .map(({ id }) => ({ check: id, reason: 'tried for its solid alone' })),
+      });
+      const solid = report.checks.filter(({ id }) => id.startsWith('solid-'));
+      expect(solid.length).toBeGreaterThan(3);
+      expect(solid.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
+      for (const { closed } of report.bodies) expect(closed).toBe(true);
+    },
+  );
+
+  // NEMA ICS 16: bolt circles 1.725, 2.625, 3.875 in; pilots 22, 22, 22, 38.1, 73.0 mm
+  it.each([
+    ['frame-11', undefined, 22],
+    ['frame-14', undefined, 22],
+    ['frame-17', 1.725, 22],
+    ['frame-23', 2.625, 38.1],
+    ['frame-34', 3.875, 73.0],
+  ])('has the square and the pilot of %s', (frame, circle, pilot) => {
+    const sizes = sizesOf({
+      ...MOUNTED,
+      motor: frame,
+      machine: { holes: { rectangle: [130, 130], screw: 'M5' }, face: 'motor' },
+    });
+    if (circle) expect(sizes.motor_square! * Math.SQRT2).toBeCloseTo(25.4 * circle, 1);
+    // a pilot that locates has 0.3 mm of play
+    expect(sizes.pilot_hole! - 0.3).toBeCloseTo(pilot, 1);
+  });
+
+  // common practice for M3 in holes 4.5 mm deep: plate and washer + 3 to + 4; a shop has 6, 8, 10, 12
+  it.each([
+    [4, true, 8],
+    [6, true, 10],
+    [8, true, 12],
+    [5.5, false, 10],
+  ])('takes M3 by length: %d mm, sunk %s, M3x%d', (grip, sunk, length) => {
+    const thread = { screw: 'M3', depth: 4.5, grip, sunk } as const;
+    expect(hasUsualScrew(thread)).toBe(true);
+    expect(motorScrewLength(thread)).toBe(length);
+  });
+  it('finds no usual screw for 5 mm and a washer, and makes the plate 5.5', () => {
+    expect(hasUsualScrew({ screw: 'M3', depth: 4.5, grip: 5, sunk: false })).toBe(false);
+    const small = { ...MOUNTED, motor: { ...MOUNTED.motor, square: 26 } };
+    expect(sizesOf(changed(small, { motor: { square: 23 } })).thickness).toBe(5.5);
+  });
+
+  // shaft of the table 0.812 in = 20.62 mm, less a plate of 6 mm
+  it('leaves the shaft less the plate', () => {
+    const row = rowOf(changed(MOUNTED, { motor: { shaft: { length: 20.62 } }, hub_depth: 10 }), 'shaft-left');
+    expect(row.value).toBeCloseTo(14.62 - 10, 9);
+  });
+
+  // 0.45 N·m on a square of 31: 450/(4·21.92) = 5.13 N a screw, against 0.15 of what it clamps with in the end
+  it('holds torque by friction', () => {
+    const sheet = changed(MOUNTED, { motor: { torque: '0.45 N m' } });
+    const { joints, material, duty } = made(sheet);
+    const left = clampLeft(clampForce(joints.motor, 6, material)!, material, duty.temperature!);
+    expect(rowOf(sheet, 'slip').value).toBeCloseTo((0.15 * left) / 5.13, 2);
+  });
+
+  it('is as warm as the face of its motor, and 70 °C where nobody measured it', () => {
+    expect(rowOf(MOUNTED, 'heat').value).toBe(65 - 42);
+    expect(rowOf(changed(MOUNTED, { motor: { temperature: undefined } }), 'heat').value).toBe(65 - 70);
+    expect(rowOf(changed(MOUNTED, { duty: { temperature: 50 } }), 'heat').value).toBe(65 - 50);
+  });
+
+  // deflection temperature 20 K above the face: PLA no more than 39, PETG 52, ABS 70, PC 118
+  it.each([
+    ['pla', 39],
+    ['petg', 52],
+    ['abs', 70],
+    ['asa', 75],
+    ['pc', 118],
+  ])('of %s is no kinder than common practice', (material, most) => {
+    expect(rowOf({ ...changed(MOUNTED, { motor: { temperature: most + 1 } }), material }, 'heat').verdict).toBe('fail');
+  });
+
+  describe('bending, by hand', () => {
+    // two bolts on ±40, motor holes on ±15.5, plate 50 wide and 6 thick: half the load on an arm of 24.5 mm
+    const row = {
+      ...LOADED,
+      machine: {
+        holes: {
+          at: [
+            [40, 0],
+            [-40, 0],
+          ],
+          screw: 'M4',
+        },
+        face: 'motor',
+      },
+      plate: { length: 96, width: 50, thickness: 6 },
+    };
+    const force = 20 + 3;
+    // bolts share half the girth of the motor's square, and two of its holes are in the way
+    const across = (Math.PI * 31) / 2 - 2 * 3.4;
+
+    it('is that of a strip from the motor to each bolt', () => {
+      const stress = ((force / 2) * 24.5) / ((across * 6 ** 2) / 6);
+      expect(rowOf(row, 'plate-bending').value! / stress).toBeCloseTo(1, 2);
+    });
+
+    it('leans as a strip does whose plastic has crept', () => {
+      const { material } = made(row);
+      const modulus = creepModulus(material, { hours: 5 * 8760, temperature: 42 });
+      const lean = (inertia: number) => (((force / 2) * 24.5 ** 2) / (2 * modulus * inertia)) * (180 / Math.PI);
+      const slope = rowOf(row, 'plate-slope').value!;
+      expect(slope).toBeGreaterThan(lean((50 * 6 ** 3) / 12));
+      // near the bolts the load has not spread over the whole plate yet
+      expect(slope).toBeLessThan(1.2 * lean((across * 6 ** 3) / 12));
+    });
+
+    it('takes a motor that lies as a moment of half its length', () => {
+      const lies = changed(row, { thrust_bearing: 'yes', mounting: 'horizontal' });
+      // 3 N · 20 mm: across the row of bolts it leans on its edge, a quarter of 50 mm from the axis on the mean
+      const thrust = 60 / 12.5;
+      const stress = ((thrust / 2) * 24.5) / ((across * 6 ** 2) / 6);
+      expect(rowOf(lies, 'plate-bending').value! / stress).toBeCloseTo(1, 2);
+    });
+
+    it('keeps the load of a screw that a bearing carries out of the motor', () => {
+      const carried = changed(row, { thrust_bearing: 'yes' });
+      expect(rowOf(carried, 'plate-bending').value! / rowOf(row, 'plate-bending').value!).toBeCloseTo(3 / 23, 6);
+      expect(rowOf(carried, 'motor-thrust')).toBeUndefined();
+    });
+  });
+
+  it('stands the force of a stalled motor for a moment', () => {
+    // 0.4 N·m on Tr8x2 with friction 0.08: far above the load
+    const stalled = changed(LOADED, { screw: 'Tr8x2' });
+    expect(rowOf(stalled, 'plate-bending').message).toMatch(/the motor stalled/);
+    expect(rowOf(stalled, 'plate-bending').value).toBeGreaterThan(10 * rowOf(LOADED, 'plate-bending').value!);
+  });
+
+  it.each([
+    [LOADED, { mounting: undefined }, 'mounting'],
+    [LOADED, { motor: { weight: undefined } }, 'motor.weight'],
+    [LOADED, { duty: undefined }, 'duty.load'],
+    [ADAPTED, { motor: { length: undefined } }, 'motor.length'],
+    [BELTED, { belt_pull: undefined }, 'belt_pull'],
+    [BELTED, { motor: { shaft: { length: undefined } } }, 'motor.shaft.length'],
+  ] as const)('judges no bending without what loads it (case %#)', (sheet, changes, field) => {
+    const { word, message } = rowOf(changed(sheet, changes), 'plate-bending');
+    expect(word).toBe('not-told');
+    expect(message).toContain(field);
+  });
+
+  it('sinks heads that the machine would lie on', () => {
+    expect(sizesOf(ADAPTED)).toMatchObject({ head_pocket_depth: 3 });
+    expect(sizesOf(changed(ADAPTED, { machine: { opening: 60 } })).head_pocket_depth).toBeUndefined();
+    expect(sizesOf(MOUNTED).head_pocket_depth).toBeUndefined();
+  });
+
+  it('takes the holes of a machine that was made for another frame', () => {
+    const named = sizesOf({ ...ADAPTED, machine: { preset: 'frame-23', face: 'outer', joint: 'insert' } });
+    expect(named).toMatchObject({ holes_along_x: 47.14, holes_along_y: 47.14, hole_diameter: 5.6 });
+  });
+
+  it.each([
+    [MOUNTED, ['4 socket cap screw ISO 4762 M3x10', '4 washer ISO 7089 M3']],
+    // 6 + 6 + two washers of 0.8 + 3.2 of nut + 1.05 = 17.85
+    [MOUNTED, ['4 socket cap screw ISO 4762 M4x20', '8 washer ISO 7089 M4', '4 hexagon nut ISO 4032 M4']],
+    // sunk 3 mm in a plate of 8: 5 + 3 to 5 + 4
+    [ADAPTED, ['4 socket cap screw ISO 4762 M3x8', '4 heat-set insert M4']],
+    // 6 of machine, 0.8 of washer, 4 to 8 of insert
+    [ADAPTED, ['4 socket cap screw ISO 4762 M4x12']],
+  ] as const)('lists what to buy by length (case %#)', async (sheet, rows) => {
+    const { report } = await makePart(sheet);
+    const words = report.hardware.map(({ item, size, count }) => `${count} ${item} ${size}`);
+    expect(words).toEqual(expect.arrayContaining([...rows]));
+  });
+
+  it('reads inches', () => {
+    const inches = changed(MOUNTED, { motor: { square: '1.22 in', pilot: '0.866 in' } });
+    expect(sizesOf(inches).motor_square).toBeCloseTo(30.988, 9);
+  });
+
+  it.each([
+    [{ ...MOUNTED, motor: 'frame-18' }, 'motor'],
+    [changed(MOUNTED, { motor: { thread_depth: undefined } }), 'motor.thread_depth'],
+    [changed(MOUNTED, { machine: { face: undefined } }), 'machine.face'],
+    [{ ...ADAPTED, slots: { along: 'x', by: 3 } }, 'slots'],
+    [changed(ADAPTED, { machine: { bare: 'tapped' } }), 'machine.joint'],
+    [changed(ADAPTED, { machine: { holes: { screw: undefined, diameter: 4.5 } } }), 'machine.holes.screw'],
+    [{ ...BELTED, coupling: 'rigid' }, 'coupling'],
+    [{ ...MOUNTED, belt_pull: 20 }, 'belt_pull'],
+    [{ ...MOUNTED, plate: { length: 55 } }, 'plate'],
+    [changed(ADAPTED, { plate: { thickness: 3.5 } }), 'plate.thickness'],
+    [changed(MOUNTED, { machine: { holes: { rectangle: [32, 32] } } }), 'machine.holes'],
+    [changed(MOUNTED, { motor: { pilot: 42 } }), 'motor'],
+  ])('refuses %j at its field', (sheet, path) => {
+    try {
+      design(sheet);
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+      expect((error as InputError).faults.map((fault) => fault.path)).toContain(path);
+      return;
+    }
+    throw new Error('no fault was found');
+  });
+});

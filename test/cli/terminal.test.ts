@@ -32,7 +32,7 @@ describe('help', () => {
 
   it('of new names every kind', async () => {
     const { stdout } = await call(cwd, ['new', '--help']);
-    for (const kind of START_KINDS) expect(stdout).toMatch(new RegExp(`[ ,]${kind}[ ,\n]`));
+    for (const kind of START_KINDS) expect(stdout).toMatch(new RegExp(`[ ,]${kind}[ ,[\n]`));
   });
 });
 

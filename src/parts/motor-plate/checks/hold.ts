@@ -104,7 +104,7 @@ function motorPattern({ joints, finished }: MotorPlateDesign): BoltedPattern {
   return { hole: joints.motor, centres: finished.motor.centres, length: motorGrip(finished) };
 }
 
-const clamp = { ...about, group: 'bolts', unit: '', source: 'derived: relaxation of held strains' } as const;
+const clamp = { group: 'bolts', question: 'holds', unit: '', source: 'derived: relaxation of held strains' } as const;
 
 /** Screws that go slack let the motor move. */
 const motorClamp: PlateCheck = {
@@ -141,7 +141,6 @@ const slip: PlateCheck = {
   title: 'Friction that the screws keep, over what torque and belt ask of it',
   limits: soft({ min: 1.5 }),
   moves: 'machine.holes, motor.torque, belt_pull, material, motor.temperature',
-  grave: false,
   run: (design, { pass }) => {
     const { motor, drive, beltPull, material, duty } = design;
     const missing = [

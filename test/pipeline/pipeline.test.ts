@@ -166,7 +166,11 @@ describe('model and makePart', () => {
 
   it.each([
     ['a check', { size: 3 }, 'cube-size'],
-    ['the volume of a sheet with a limit of its own', { measures: false, limits: { 'cube-size': 4 } }, 'solid-volume'],
+    [
+      'the volume of a sheet with a looser limit',
+      { size: 4.5, measures: false, limits: { 'cube-size': 4 } },
+      'solid-volume',
+    ],
   ])('gives no file where %s fails', async (_, more, id) => {
     const { report, files } = await makePart(sheet(more), options);
     expect(files).toEqual([]);
@@ -178,6 +182,11 @@ describe('model and makePart', () => {
   it.each([
     ['volume', { measures: false }, /solid-volume is 999 \(a\.stl holds 1000 mm³, 1 mm³ were worked out\)/],
     ['mating', { mates: false }, /mate-play is 2 mm³/],
+    [
+      'volume, with a limit that lets nothing through,',
+      { measures: false, limits: { 'cube-size': 4 } },
+      /solid-volume/,
+    ],
   ])('takes a wrong %s of a sheet that passed its checks for a fault of its own', async (_, more, told) => {
     const failed = makePart(sheet(more), options);
     await expect(failed).rejects.toThrow(SolidFault);

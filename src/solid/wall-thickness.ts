@@ -30,6 +30,8 @@ const LONG = 1.5;
 const PLACES = 12;
 /** Facets whose normals stand more upright than this bound floors, which are as thick all over. */
 const LEVEL = 0.99;
+/** A ray leaves an edge across it whose direction is off by no more than this, as a sine. */
+const ACROSS = 0.1;
 /** Share of the way from a facet's middle to a corner. */
 const NEAR_CORNER = 0.95;
 /** It is followed as long as it becomes thinner by this, mm. */
@@ -83,7 +85,7 @@ export function thinnestWall(mesh: FacetGraph, roles: Uint8Array, caster: RayCas
     cast(middle, facets[0]);
     const met = caster.first(middle, OWN, thin && thin.thickness / FACING);
     const straight = met && straightTo(mesh, at, met.facet);
-    if (straight && facets.every((facet) => entersBy(straight, mesh, facet))) cast(straight, facets[0]);
+    if (straight && isBetween(straight, mesh, facets)) cast(straight, facets[0]);
   }
   for (let before = Infinity; thin && thin.thickness < before - NEARLY; ) {
     before = thin.thickness;
@@ -234,9 +236,16 @@ function straightTo({ normals }: FacetGraph, [x, y, z]: Place, facet: number): R
   return [x, y, z, normals[3 * facet]!, normals[3 * facet + 1]!, normals[3 * facet + 2]!];
 }
 
-/** Whether a ray runs into the solid behind a face. */
-function entersBy([, , , u, v, w]: Ray, { normals: n }: FacetGraph, facet: number): boolean {
-  return u * n[3 * facet]! + v * n[3 * facet + 1]! + w * n[3 * facet + 2]! < 0;
+/** Whether a ray leaves an edge across it, between the ways against both normals: the edge is then what comes nearest. */
+function isBetween([, , , u, v, w]: Ray, { normals: n }: FacetGraph, [one, other]: Edge['facets']): boolean {
+  const [a, b] = [one, other].map((facet) => [n[3 * facet]!, n[3 * facet + 1]!, n[3 * facet + 2]!] as const) as [
+    Place,
+    Place,
+  ];
+  const apart = a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+  const along = u * (a[1] * b[2] - a[2] * b[1]) + v * (a[2] * b[0] - a[0] * b[2]) + w * (a[0] * b[1] - a[1] * b[0]);
+  const isAcross = Math.abs(along) < ACROSS * Math.sqrt(1 - apart * apart);
+  return isAcross && [a, b].every(([x, y, z]) => 0 - (u * x + v * y + w * z) > apart);
 }
 
 /** Whether what a ray passes is a wall: its far face looks the way the ray goes, and neither face breaks an edge. */

@@ -120,3 +120,22 @@ describe('the follower of a nut without play', () => {
     expect(Math.abs(wall!.thickness - plan.leastWall.size)).toBeLessThan(0.05);
   });
 });
+
+it('counts no wall where the cone that stops a hexagonal shaft comes near the jaws: its faces stand 45° apart from the floor', () => {
+  const made = design({
+    part: 'coupling',
+    name: 'a',
+    motor: { torque: 0.29, axial_limit: 30, temperature: 35, shaft: { across_flats: 8.56 } },
+    screw: 'Tr10x2',
+    mounting: 'horizontal',
+    thrust_bearing: 'yes',
+    jaws: { count: 6, flank: 'straight', fillet: 0.25, bevel: 0.58 },
+    material: 'pa12',
+    printer: { chord_error: 0.05, compensation: 'none', layer: 0.16 },
+  });
+  const plan = kindOfDesign(KINDS, made)
+    .bodies(made)
+    .find(({ recipe }) => recipe.name === 'motor-hub')!;
+  const { wall } = measureBody({ ...plan, body: fuseBody(kernel, plan.recipe), file: 'motor-hub' });
+  expect(wall!.thickness).toBeGreaterThan(plan.leastWall.size - 0.05);
+});

@@ -1,4 +1,5 @@
 import type { Mesh } from './mesh.js';
+import { between, polygonCutter } from './polygon-cutter.js';
 
 /** Corners closer to a plane than this are taken to lie on it, mm. */
 const ON_PLANE = 1e-6;
@@ -14,8 +15,8 @@ const ON_PLANE = 1e-6;
  */
 export function clipBetween(surface: Mesh, from: number, to: number): Mesh {
   const points = snapped(surface.positions, [from, to]);
-  const above = cutter(points, from, 1);
-  const below = cutter(points, to, -1);
+  const overFrom = above(points, from, 1);
+  const underTo = above(points, to, -1);
   const triangles: number[] = [];
   for (let i = 0; i < surface.triangles.length; i += 3) {
     const a = surface.triangles[i]!;
@@ -25,7 +26,7 @@ export function clipBetween(surface: Mesh, from: number, to: number): Mesh {
       triangles.push(a, b, c);
       continue;
     }
-    const polygon = below(above([a, b, c]));
+    const polygon = underTo(overFrom([a, b, c]));
     for (let k = 2; k < polygon.length; k++) triangles.push(polygon[0]!, polygon[k - 1]!, polygon[k]!);
   }
   const ends = [from, to].map((plane) => fan(points, triangles, plane));
@@ -49,42 +50,13 @@ function isInside(points: readonly number[], corner: number, from: number, to: n
   return z > from && z < to;
 }
 
-/** Keeps the part of a polygon on the far side of a plane; a cut edge gets one corner, whichever facet asks first. */
-function cutter(points: number[], plane: number, side: 1 | -1): (polygon: readonly number[]) => readonly number[] {
-  const cuts = new Map<number, number>();
-  const height = (corner: number) => side * (points[3 * corner + 2]! - plane);
-  const cut = (a: number, b: number): number => {
-    const [low, high] = a < b ? [a, b] : [b, a];
-    const key = low * 2 ** 26 + high;
-    const known = cuts.get(key);
-    if (known !== undefined) return known;
-    const share = height(low) / (height(low) - height(high));
-    const along = (axis: number) => {
-      const start = points[3 * low + axis]!;
-      return start + share * (points[3 * high + axis]! - start);
-    };
-    const made = points.length / 3;
-    points.push(along(0), along(1), plane);
-    cuts.set(key, made);
-    return made;
-  };
-  return (polygon) => {
-    if (polygon.every((corner) => height(corner) >= 0)) return flatten(polygon, height);
-    const kept: number[] = [];
-    for (const [i, corner] of polygon.entries()) {
-      const next = polygon[(i + 1) % polygon.length]!;
-      const here = height(corner);
-      const there = height(next);
-      if (here >= 0) kept.push(corner);
-      if ((here > 0 && there < 0) || (here < 0 && there > 0)) kept.push(cut(corner, next));
-    }
-    return flatten(kept, height);
-  };
-}
-
-/** Nothing, where a polygon has shrunk to a corner or an edge on the plane. */
-function flatten(polygon: readonly number[], height: (corner: number) => number): readonly number[] {
-  return polygon.length >= 3 && polygon.some((corner) => height(corner) > 0) ? polygon : [];
+/** Keeps the part of a polygon on the far side of a plane. */
+function above(points: number[], plane: number, side: 1 | -1): (polygon: readonly number[]) => readonly number[] {
+  const heightOf = (corner: number) => side * (points[3 * corner + 2]! - plane);
+  return polygonCutter(heightOf, (a, b, share) => {
+    points.push(between(points, 0, a, b, share), between(points, 1, a, b, share), plane);
+    return points.length / 3 - 1;
+  });
 }
 
 /** Facets from the surface's edges on a plane to the axis. */

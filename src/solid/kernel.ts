@@ -1,7 +1,10 @@
 import { fault } from '../units/faults.js';
+import { boredBody } from './bored-body.js';
 import { loftConvex } from './convex-loft.js';
+import { isHeavy, parts } from './cutters.js';
+import { type Build, columnMajor, type Keep, meshOf, type Solid, type SolidModule, solidOf } from './kernel-objects.js';
 import { latheMesh } from './lathe-mesh.js';
-import { type Mesh, type Placement, placementMatrix, type TaggedMesh } from './mesh.js';
+import type { Mesh, Placement, TaggedMesh } from './mesh.js';
 import { prismMesh, strokesMesh, type Triangulate } from './prism-mesh.js';
 import type { Feature, Shape } from './recipe.js';
 import { type Leaf, placedSurface, type Surface, surfacesOf, threadCore } from './surfaces.js';
@@ -56,7 +59,8 @@ export async function createKernel({ wasm }: KernelOptions = {}): Promise<Kernel
   const module = await load(wasm ? { wasmBinary: wasm, locateFile: (name: string) => name } : {});
   module.setup();
   return {
-    fuse: (shape) => inScope(module, (build) => weld(meshOf(build(shape)))),
+    fuse: (shape) =>
+      inScope(module, (build, keep) => weld(boredBody(module, shape, build, keep) ?? meshOf(build(shape)))),
     surfaced: (shapes) => surfacedMeshes(module, shapes),
     volume: (shape) => inScope(module, (build) => build(shape).volume()),
     commonVolumes: (a, b, poses) =>
@@ -83,42 +87,6 @@ function requireWasm(bytes: ArrayBuffer | Uint8Array): void {
 export interface SurfacedMesh extends TaggedMesh {
   readonly surfaces: readonly Surface[];
 }
-
-/** What is used of the kernel's own objects; they live outside the garbage collector and must be deleted. */
-interface Solid {
-  transform(matrix: number[]): Solid;
-  intersect(other: Solid): Solid;
-  subtract(other: Solid): Solid;
-  volume(): number;
-  status(): string;
-  getMesh(): { numProp: number; vertProperties: Float32Array; triVerts: Uint32Array; faceID: Uint32Array };
-  delete(): void;
-}
-
-interface SolidModule {
-  setup(): void;
-  triangulate(polygons: [number, number][][], epsilon: number): [number, number, number][];
-  Manifold: {
-    /** throws an error with a `code` unless the mesh is closed */
-    new (mesh: object): Solid;
-    union(solids: Solid[]): Solid;
-    difference(solids: Solid[]): Solid;
-    intersection(solids: Solid[]): Solid;
-  };
-  CrossSection: new (
-    polygons: [number, number][][],
-    fillRule: 'Positive',
-  ) => { toPolygons(): [number, number][][]; delete(): void };
-  Mesh: new (mesh: {
-    numProp: number;
-    vertProperties: Float32Array;
-    triVerts: Uint32Array;
-    faceID?: Uint32Array;
-  }) => object;
-}
-
-type Keep = (solid: Solid) => Solid;
-type Build = (shape: Shape) => Solid;
 
 /** Runs work on kernel objects and frees every one of them; a shape used twice is built once. */
 function inScope<T>(module: SolidModule, work: (build: Build, keep: Keep) => T): T {
@@ -265,45 +233,4 @@ function difference(module: SolidModule, [first, ...others]: readonly Shape[], b
     rest = rest.subtract(build(shape));
   }
   return rest;
-}
-
-function parts(shape: Shape): readonly Shape[] {
-  if (shape.kind === 'feature') return parts(shape.shape).map((part) => ({ ...shape, shape: part }));
-  return shape.kind === 'union' ? shape.of.flatMap(parts) : [shape];
-}
-
-function isHeavy(shape: Shape): boolean {
-  return shape.kind === 'thread' || ((shape.kind === 'moved' || shape.kind === 'feature') && isHeavy(shape.shape));
-}
-
-function solidOf(module: SolidModule, { positions, triangles }: Mesh, faceID?: Uint32Array): Solid {
-  const mesh = new module.Mesh({
-    numProp: 3,
-    vertProperties: new Float32Array(positions),
-    triVerts: triangles,
-    ...(faceID ? { faceID } : {}),
-  });
-  try {
-    return new module.Manifold(mesh);
-  } catch (error) {
-    if (error instanceof Error && 'code' in error) throw notSolid(error.code);
-    throw error;
-  }
-}
-
-function meshOf(solid: Solid): Mesh {
-  const status = solid.status();
-  if (status !== 'NoError') throw notSolid(status);
-  const { numProp, vertProperties, triVerts } = solid.getMesh();
-  if (numProp !== 3) throw new Error(`kernel gave ${numProp} values a corner instead of 3`);
-  return { positions: new Float64Array(vertProperties), triangles: triVerts.slice() };
-}
-
-function notSolid(status: unknown) {
-  return fault('shape', status, 'must be a closed solid of finite size');
-}
-
-function columnMajor(placement: Placement): number[] {
-  const [xx, xy, xz, x0, yx, yy, yz, y0, zx, zy, zz, z0] = placementMatrix(placement);
-  return [xx, yx, zx, 0, xy, yy, zy, 0, xz, yz, zz, 0, x0, y0, z0, 1] as number[];
 }

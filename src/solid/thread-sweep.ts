@@ -55,6 +55,22 @@ export function sweepThread(thread: ThreadSweep): Mesh {
 }
 
 function rightHanded(thread: ThreadSweep): Mesh {
+  return clipBetween(threadSurface(thread), thread.from, thread.to);
+}
+
+/** The surface of a right-handed thread, open past both ends, and how its corners are counted. */
+export interface ThreadSurface extends Mesh {
+  /** corners a column: corner `i` stands in column `⌊i / stride⌋`, at the profile's corner `i % stride % corners` */
+  readonly stride: number;
+}
+
+/**
+ * The surface of a sweep, whatever its hand, as a right-handed one and not yet cut flat.
+ *
+ * @param thread  profile and sweep  [mm]
+ * @returns outward facets, each between two neighbouring columns, open a little below `from` and above `to`  [mm]
+ */
+export function threadSurface(thread: ThreadSweep): ThreadSurface {
   const { pitch, starts, columns, from, to } = thread;
   const corners = thread.profile.length;
   const rise = (pitch * starts) / columns;
@@ -78,7 +94,7 @@ function rightHanded(thread: ThreadSweep): Mesh {
       else triangles.push(a, d, b, d, c, b);
     }
   }
-  return clipBetween({ positions: grid.positions, triangles: new Uint32Array(triangles) }, from, to);
+  return { positions: grid.positions, triangles: new Uint32Array(triangles), stride: grid.stride };
 }
 
 /** Corners of all columns; column 0 is longer by `starts` pitches, for the seam. */

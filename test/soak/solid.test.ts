@@ -7,6 +7,7 @@ import type { Shape } from '../../src/solid/recipe.js';
 import { sweepThread } from '../../src/solid/thread-sweep.js';
 import { threadVolume } from '../../src/solid/volume.js';
 import { nutThread, screwThread, TR8X2 } from '../solid/examples.js';
+import { holdAgainstKernel, randomBore } from '../solid/random-bores.js';
 import { randomNut, randomThread, tightMate } from '../solid/random-nuts.js';
 import { commonOverTheTurn, sameVolume } from '../support/whole-turn.js';
 
@@ -26,6 +27,13 @@ describe('a long hunt', () => {
         expect(Math.abs(measures.bounds[1][2] - length)).toBeLessThan(0.005);
       }),
       { numRuns: 1500 },
+    );
+  });
+
+  it('finds no bore put in by hand that is not the one that the kernel cuts', () => {
+    fc.assert(
+      fc.property(randomBore, (bored) => holdAgainstKernel(kernel, bored)),
+      { numRuns: 400 },
     );
   });
 

@@ -11,7 +11,6 @@ import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
 import { crestShaft } from '../common/crest-shaft.js';
 import { defined } from '../common/defined.js';
-import { requireFacetBudget } from '../common/facet-budget.js';
 import type { Fit } from '../common/fit-classes.js';
 import type { HubTemperature } from '../common/held.js';
 import { stallForce } from '../common/stall-force.js';
@@ -69,8 +68,6 @@ export function designCollar(sheet: CollarSheet, presets: PresetTexts): CollarDe
   const task = { shaft, screw, bearing, pull: pullAsked(axial).needed, life, printer };
   const laid = layOutCollar({ ...sheet, bore: kind }, task, assumptions);
   const printed = printedCollar(laid.plan, { material, printer });
-  const { thread, length } = printed;
-  if (thread) requireFacetBudget({ thread: thread.profile, lead: thread.lead, length, chordError: printer.chordError });
   const jam = screw && motor?.torque !== undefined ? stallForce({ duty: { motor }, screw }) : undefined;
   return {
     part: 'collar',

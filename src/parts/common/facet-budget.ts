@@ -39,13 +39,9 @@ export function requireFacetBudget(threads: ThreadedLength): void {
   if (fits(chordError)) return;
   const coarser = COARSER.find((error) => error > chordError && fits(error));
   const cure = coarser === undefined ? 'make the part shorter' : `use ${plain(coarser)} mm or a shorter part`;
-  throw fault('printer.chord_error', `${plain(chordError)} mm`, `gives the thread ${excess(threads)}: ${cure}`);
-}
-
-/** Which bound is passed, with both figures. */
-function excess(threads: ThreadedLength): string {
-  const facets = threadFacets(threads);
-  if (facets > MOST_FACETS)
-    return `about ${plain(facets / 1e6, 1)} million facets, of at most ${plain(MOST_FACETS / 1e6)} million`;
-  return `${threadColumns(threads.thread, threads.lead, threads.chordError)} columns around, of at most ${MOST_COLUMNS}`;
+  throw fault(
+    'printer.chord_error',
+    `${plain(chordError)} mm`,
+    `gives the thread about ${plain(threadFacets(threads) / 1e6, 1)} million facets, of at most ${plain(MOST_FACETS / 1e6)} million: ${cure}`,
+  );
 }

@@ -37,11 +37,7 @@ export function heldWalls({ outside, bore, slit, clamp, setScrew, more = [] }: H
   return walls;
 }
 
-/**
- * Walls beside the pockets of clamp screws. A pocket opens sideways, so that its side and the outside run out into an edge
- * that bears nothing; its wall is what is left of the plane of its seat, √(R² − seat²) − x: the shortest way out from the
- * rim of the seat that does not lead back over it, which is where the seat would tear.
- */
+/** Walls beside the pockets of clamp screws. */
 export function clampWalls(
   clamp: Clamp,
   at: { readonly radius: number; readonly bore: ReachBesideSlit; readonly slit: number },

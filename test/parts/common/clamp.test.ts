@@ -8,7 +8,6 @@ import {
   nutPocketReach,
 } from '../../../src/parts/common/clamp.js';
 import { freeSlit, ringFor, ringOf } from '../../../src/parts/common/clamp-ring.js';
-import { clampWalls } from '../../../src/parts/common/hub-walls.js';
 
 const BORE = { form: 'round', diameter: 8 } as const;
 const bothWays = [false, true];
@@ -91,34 +90,6 @@ describe('the ring that a clamp closes', () => {
       length: 10,
       radius: (4 + leastClampRadius(roundReach(4), 'M3', true)) / 2,
     });
-  });
-});
-
-describe('the wall beside the pocket of a clamp screw', () => {
-  it.each(bothWays)('is the shortest way out that leads not back over the seat, washers %s', (washers) => {
-    for (const screw of ['M2', 'M3', 'M4', 'M6'] as const)
-      for (const over of [0, 1.5, 4]) {
-        const bore = roundReach(5);
-        const radius = leastClampRadius(bore, screw, washers) + over;
-        const clamp = { ...fitClamp({ radius, bore, slit: 1.5 }, screw, washers)!, heights: [20] };
-        const walls = new Map(clampWalls(clamp, { radius, bore, slit: 1.5 }).map(({ where, size }) => [where, size]));
-        const { offset, head, headSeat, nutSeat } = clamp;
-        const ways = [
-          ['head pocket to outside', head / 2, headSeat],
-          ['nut pocket to outside', nutPocketReach(clamp), nutSeat],
-        ] as const;
-        for (const [where, half, seat] of ways) {
-          // from places around the rim of the seat to places of the outside that are no higher than it
-          let least = Infinity;
-          for (let i = 0; i < 90; i++) {
-            const x = offset + half * Math.cos((i * Math.PI) / 45);
-            for (let y = -radius; y <= seat; y += radius / 400)
-              least = Math.min(least, Math.hypot(Math.sqrt(radius ** 2 - y ** 2) - x, y - seat));
-            least = Math.min(least, Math.sqrt(radius ** 2 - seat ** 2) - x);
-          }
-          expect(walls.get(where), `${screw} ${where}`).toBeCloseTo(least, 6);
-        }
-      }
   });
 });
 

@@ -1,0 +1,12 @@
+import type { Shape } from './recipe.js';
+
+/** What a cutter is made of, unions taken apart; each keeps its feature. */
+export function parts(shape: Shape): readonly Shape[] {
+  if (shape.kind === 'feature') return parts(shape.shape).map((part) => ({ ...shape, shape: part }));
+  return shape.kind === 'union' ? shape.of.flatMap(parts) : [shape];
+}
+
+/** Whether a cutter is a thread, wherever it stands. */
+export function isHeavy(shape: Shape): boolean {
+  return shape.kind === 'thread' || ((shape.kind === 'moved' || shape.kind === 'feature') && isHeavy(shape.shape));
+}

@@ -1,0 +1,94 @@
+import fc from 'fast-check';
+import { expect } from 'vitest';
+import type { Kernel } from '../../src/solid/kernel.js';
+import { measureMesh } from '../../src/solid/measure.js';
+import type { Mesh, Placement } from '../../src/solid/mesh.js';
+import { cylinder, type Lathe, type Shape } from '../../src/solid/recipe.js';
+import { narrowest, nutThread, type ThreadFigures, widest } from './examples.js';
+import { randomThread } from './random-nuts.js';
+
+/** How far cutters stand out, mm. */
+const OVER = 1;
+
+export interface Bored {
+  readonly figures: ThreadFigures;
+  readonly length: number;
+  readonly leadIn: number;
+  readonly at?: Placement;
+}
+
+export function boreOf({ figures, length, leadIn, at }: Bored): Shape {
+  const thread = nutThread(figures, -OVER, length + OVER);
+  const [mouth, inner] = [widest(thread) + leadIn, narrowest(thread) - 0.2];
+  const cone = (profile: Lathe['profile']): Shape => ({
+    kind: 'lathe',
+    sides: figures.columns,
+    circumscribed: true,
+    profile,
+  });
+  const bore: Shape = {
+    kind: 'union',
+    of: [
+      { kind: 'thread', thread },
+      cone([
+        [mouth + OVER, -OVER],
+        [inner, mouth - inner],
+      ]),
+      cone([
+        [inner, length - mouth + inner],
+        [mouth + OVER, length + OVER],
+      ]),
+    ],
+  };
+  return at ? { kind: 'moved', shape: bore, ...at } : bore;
+}
+
+export function blockFor({ figures, length, leadIn }: Bored, at: readonly [number, number, number] = [0, 0, 0]): Shape {
+  const radius = widest(nutThread(figures, 0, length)) + leadIn + 2;
+  return {
+    kind: 'moved',
+    shape: cylinder({ radius, sides: 96, circumscribed: false, from: 0, to: length }),
+    by: at,
+  };
+}
+
+/** The same solid by the kernel alone: it looks for bores in a difference only. */
+export function byKernel(kernel: Kernel, shape: Shape): Mesh {
+  return kernel.fuse({ kind: 'union', of: [shape] });
+}
+
+/** Whether two meshes have other corners; the kernel's order hangs on how a recipe is nested. */
+export function isByHand(mesh: Mesh, other: Mesh): boolean {
+  const [mine, its] = [mesh.positions.slice().sort(), other.positions.slice().sort()];
+  return mine.length !== its.length || mine.some((x, i) => x !== its[i]);
+}
+
+/** Bores whose lead-ins do not meet. */
+export const randomBore = fc
+  .record({
+    figures: randomThread,
+    room: fc.double({ min: 1.1, max: 6, noNaN: true }),
+    leadIn: fc.double({ min: 0.05, max: 1.5, noNaN: true }),
+  })
+  .map(({ figures, room, leadIn }): Bored => {
+    const thread = nutThread(figures, 0, 1);
+    const cone = widest(thread) + leadIn - narrowest(thread) + 0.2;
+    return { figures, leadIn, length: Math.max(2 * cone * room, 1.5 * figures.pitch) };
+  });
+
+/** Holds a bore that was put in by hand against the kernel's own: the same solid, with no more facets. */
+export function holdAgainstKernel(kernel: Kernel, bored: Bored): void {
+  const shape: Shape = { kind: 'difference', of: [blockFor(bored), boreOf(bored)] };
+  const [mine, its] = [kernel.fuse(shape), byKernel(kernel, shape)];
+  const [made, cut] = [measureMesh(mine), measureMesh(its)];
+  expect(made.openEdges).toBe(0);
+  expect(made.shells).toBe(1);
+  expect(made.repeatedVertexFacets).toBe(0);
+  expect(made.leastFacetHeight).toBeGreaterThan(1e-5);
+  expect(made.bounds).toEqual(cut.bounds);
+  expect(Math.abs(made.volume / cut.volume - 1)).toBeLessThan(1e-5);
+  expect(Math.abs(made.area / cut.area - 1)).toBeLessThan(1e-5);
+  expect(mine.triangles.length).toBeLessThanOrEqual(its.triangles.length);
+  // a flank that lies along a lead-in is left to the kernel
+  if (bored.figures.flankAngle < 44) expect(isByHand(mine, its)).toBe(true);
+}

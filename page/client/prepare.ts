@@ -2,6 +2,7 @@ import { creasedNormals } from '../../src/output/mesh/creased-normals.js';
 import type { PageData } from '../../src/output/page/page-data.js';
 import { packedLength, unpackMesh } from '../../src/output/page/unpack-mesh.js';
 import type { Mesh } from '../../src/solid/mesh.js';
+import { outermost } from './outermost.js';
 
 /** Facets that meet at a larger angle have an edge drawn between them. */
 const EDGE_DEGREES = 32;
@@ -11,7 +12,7 @@ export interface Drawn {
   readonly corners: Float32Array<ArrayBuffer>;
   readonly normals: Float32Array<ArrayBuffer>;
   readonly edges: Float32Array<ArrayBuffer>;
-  /** each corner once */
+  /** the corners that reach furthest */
   readonly points: Float32Array<ArrayBuffer>;
 }
 
@@ -29,7 +30,7 @@ export async function prepare({ packed, packings }: Asked): Promise<Drawn[]> {
       corners: cornersOf(mesh),
       normals: Float32Array.from(creasedNormals(mesh)),
       edges: edgesOf(mesh),
-      points: Float32Array.from(mesh.positions),
+      points: outermost(mesh.positions),
     };
   });
 }

@@ -25,6 +25,7 @@ export function startStage(data: PageData): void {
 
 async function start(stage: HTMLElement, data: PageData): Promise<void> {
   const [drawn, startViewer] = await Promise.all([drawnBodies(data), viewerCode()]);
+  await pause();
   await startViewer(stage, data, drawn);
 }
 

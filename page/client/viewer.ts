@@ -56,7 +56,7 @@ export type Cut = 'none' | 'along' | 'across';
 interface Staged {
   readonly group: Group;
   readonly body: PageBody;
-  /** each corner once */
+  /** the corners that reach furthest */
   readonly points: Drawn['points'];
   /** what counts the body's inside along each line of sight, and the face that the section plane opens */
   readonly section: { readonly counters: readonly Mesh[]; readonly face: Mesh };
@@ -85,6 +85,7 @@ export class Viewer {
   readonly #stage: HTMLElement;
   #waiting = false;
   #isReady = false;
+  #isAsked = false;
   #share = 0;
   #withCompanions = true;
   #lying = false;
@@ -94,7 +95,7 @@ export class Viewer {
   constructor(stage: HTMLElement, data: PageData, drawn: readonly Drawn[]) {
     this.#stage = stage;
     this.#data = data;
-    this.#renderer = new WebGLRenderer({ antialias: true, alpha: true, stencil: true });
+    this.#renderer = new WebGLRenderer({ antialias: true, alpha: true, stencil: true, preserveDrawingBuffer: true });
     this.#renderer.localClippingEnabled = true;
     this.#renderer.setPixelRatio(Math.min(2, window.devicePixelRatio));
     this.#bodies = data.bodies.map((body, i) => this.#stageBody(body, drawn[i]!, { opacity: 1, index: i }));
@@ -140,12 +141,28 @@ export class Viewer {
     for (const thing of shown) thing.visible = false;
     for (const thing of shown) {
       thing.visible = true;
+      this.#isAsked = false;
       this.#renderer.render(this.#scene, this.#camera);
-      await pause();
+      await this.#painted();
     }
     this.#renderer.domElement.style.visibility = '';
     this.#isReady = true;
-    this.draw();
+    // what was painted out of sight is the first picture
+    if (this.#isAsked) this.draw();
+    else this.#tell();
+  }
+
+  /**
+   * Waits until what was asked to be painted is painted. A canvas is copied onto the page only once it is whole, and
+   * the page stands still until then: shaders that are still being compiled would hold it for as long as they take.
+   */
+  async #painted(): Promise<void> {
+    const gl = this.#renderer.getContext() as WebGL2RenderingContext;
+    const done = gl.fenceSync(gl.SYNC_GPU_COMMANDS_COMPLETE, 0);
+    gl.flush();
+    do await pause();
+    while (done && gl.clientWaitSync(done, 0, 0) === gl.TIMEOUT_EXPIRED);
+    gl.deleteSync(done);
   }
 
   /** Turns to the first view and fits the part. */
@@ -228,14 +245,19 @@ export class Viewer {
 
   /** Draws once, however many ask before the next frame. */
   draw(): void {
+    this.#isAsked = true;
     if (this.#waiting || !this.#isReady) return;
     this.#waiting = true;
     requestAnimationFrame(() => {
       this.#waiting = false;
       this.#renderer.render(this.#scene, this.#camera);
-      this.#scale.show(this.#pixelsPerMm());
-      this.#stage.dataset.drawn = String(Number(this.#stage.dataset.drawn ?? 0) + 1);
+      this.#tell();
     });
+  }
+
+  #tell(): void {
+    this.#scale.show(this.#pixelsPerMm());
+    this.#stage.dataset.drawn = String(Number(this.#stage.dataset.drawn ?? 0) + 1);
   }
 
   #pixelsPerMm(): number {
@@ -354,7 +376,7 @@ export class Viewer {
     return { low: least.z, high: most.z, radius, middle };
   }
 
-  /** Every corner of what is shown, where it stands now. */
+  /** The outermost corners of what is shown, where they stand now. */
   #eachCorner(visit: (corner: Vector3) => void): void {
     this.#part.updateMatrixWorld(true);
     const corner = new Vector3();

@@ -1,7 +1,8 @@
 #!/usr/bin/env node
+import * as engine from 'node:module';
 import { diskReason } from '../work/disk-reason.js';
+import { compiledFolder } from './compiled-folder.js';
 import { EXIT } from './exit-codes.js';
-import { run } from './run.js';
 
 // a reader that went away early, such as head, is no fault; a full disk is not ours
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -12,6 +13,12 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 // nobody is left to tell
 process.stderr.on('error', () => undefined);
 
+// engines from 22.8 on keep what they compiled of all that is loaded from here on
+const { enableCompileCache } = engine as { enableCompileCache?: (folder: string) => unknown };
+const folder = compiledFolder(process.env, process.platform);
+if (folder !== undefined) enableCompileCache?.(folder);
+
+const { run } = await import('./run.js');
 process.exitCode = await run(process.argv.slice(2), {
   stdout: process.stdout,
   stderr: process.stderr,

@@ -9,9 +9,13 @@ import { AXIS_CHECKS } from './checks/index.js';
  * Refuses what neither a part nor an axis can accept, before any sheet is read.
  * @throws InputError an unknown check, one of a built solid, or one without a proper reason
  */
-export function requireAcceptableOfAny(acceptances: readonly Acceptance[], kinds: readonly KnownKind[] = KINDS): void {
+export function requireAcceptableOfAny(
+  acceptances: readonly Acceptance[],
+  kinds: readonly KnownKind[] = KINDS,
+  field = '--accept',
+): void {
   const checks = acceptances.map((one) => ({ ...one, check: partOfAxis(one.check)?.check ?? one.check }));
-  requireAcceptable(checks, [...kinds, { checks: AXIS_CHECKS }]);
+  requireAcceptable(checks, [...kinds, { checks: AXIS_CHECKS }], field);
 }
 
 /** Of what is accepted in a call, what concerns the sheet of a single part. */

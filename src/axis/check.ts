@@ -132,7 +132,7 @@ function placesOf({ along, duty }: AxisDesign): Sizes {
 }
 
 function inFolder(folder: string, body: BodyRow): BodyRow {
-  return { ...body, file: `${folder}/${body.file}` };
+  return folder === '' ? body : { ...body, file: `${folder}/${body.file}` };
 }
 
 /** What is bought for all parts together. */

@@ -64,7 +64,10 @@ function worked(typed: unknown, locate: Locate, { presets = SHIPPED, kinds = KIN
   const isInch = isFields(typed) && typed.units === 'inch';
   const sheet = tried(() => validate(axisSchema, isInch ? inInches(axisSchema, typed) : typed, locate));
   if (!isFields(typed)) throw new InputError(faults);
-  const { roles, faults: wrong } = rolesOf(typed, kinds);
+  const { roles, faults: wrong } = rolesOf(
+    typed,
+    kinds.filter(({ kind }) => kind !== 'axis'),
+  );
   faults.push(...wrong);
   const first = tried(() => designsOf(typed, roles, {}, presets));
   if (!sheet || !first || faults.length > 0) throw new InputError(distinct(faults));
@@ -155,6 +158,7 @@ function designsOf(typed: Fields, roles: readonly Role[], follows: Fields, prese
     const design = noting(faults, () => designOf(role, whole, presets));
     return design ? [{ ...role, sheet: whole.sheet, design, facts: partFacts(design) }] : [];
   });
+  faults.push(...sharedNames(parts));
   if (faults.length > 0) throw new InputError(distinct(faults));
   return parts;
 }
@@ -168,6 +172,22 @@ function designOf({ kind }: Role, { sheet, from }: RoleSheet, presets: PresetTex
     if (!(error instanceof InputError)) throw error;
     throw new InputError(error.faults.map((one) => ({ ...one, path: dotted(from(keysOf(one.path))) })));
   }
+}
+
+/** Files of parts may come to lie in one folder, and on one print server. */
+function sharedNames(parts: readonly AxisPart[]): Fault[] {
+  return parts.flatMap(({ role, design: { name } }, i) => {
+    const twin = parts.slice(0, i).find(({ design }) => design.name.toLowerCase() === name.toLowerCase());
+    return twin
+      ? [
+          {
+            path: `parts.${role}.name`,
+            value: name,
+            allowed: `must differ from that of ${twin.role}, letters' case aside`,
+          },
+        ]
+      : [];
+  });
 }
 
 /** Does a step; its mistakes go to the others. */

@@ -15,10 +15,11 @@ export interface MadeAxis {
 }
 
 /** How an axis is made. */
-export type MakeAxisOptions = Pick<
-  MakeOptions,
-  'accept' | 'kernel' | 'formats' | 'drawing' | 'projection' | 'paper' | 'onStep'
->;
+export interface MakeAxisOptions
+  extends Pick<MakeOptions, 'accept' | 'kernel' | 'formats' | 'drawing' | 'projection' | 'paper' | 'onStep'> {
+  /** all files in one folder: those of a part without its own page and report, its drawing by the part's name */
+  readonly flat?: boolean;
+}
 
 /**
  * The whole way of every part of an axis, each into a folder of its own, with one report and one page for all.
@@ -29,7 +30,7 @@ export type MakeAxisOptions = Pick<
  * @throws SolidFault a solid is not what was worked out, though nothing was accepted or loosened
  */
 export async function makeAxis(axis: AxisDesign, options: MakeAxisOptions = {}): Promise<MadeAxis> {
-  const { accept = [], onStep, formats = ['stl'] } = options;
+  const { accept = [], onStep, formats = ['stl'], flat = false } = options;
   const checked = checkAxis(axis, { accept });
   if (checked.verdict === 'fail') return { report: checked, files: [] };
   const { ofPart } = shareOut(accept, axis);
@@ -39,6 +40,7 @@ export async function makeAxis(axis: AxisDesign, options: MakeAxisOptions = {}):
   for (const { role, design, kind } of axis.parts) {
     const made = await makeDesign(design, {
       ...options,
+      formats: flat ? formats.filter((format) => format !== 'page') : formats,
       kernel,
       kinds: [kind],
       accept: ofPart(role),
@@ -46,8 +48,10 @@ export async function makeAxis(axis: AxisDesign, options: MakeAxisOptions = {}):
       ...(onStep ? { onStep: (what: string) => onStep(`${role}: ${what}`) } : {}),
     });
     const { report, picture } = made;
-    parts.push({ role, folder: role, report, ...(picture ? { picture } : {}) });
-    files.push(...made.files.map(({ name, bytes }) => ({ name: `${role}/${name}`, bytes })));
+    const own = flat ? flattened(role, made.files) : made.files;
+    const named = { ...report, files: own.map(({ name }) => name) };
+    parts.push({ role, folder: flat ? '' : role, report: named, ...(picture ? { picture } : {}) });
+    files.push(...own.map(({ name, bytes }) => ({ name: flat ? name : `${role}/${name}`, bytes })));
   }
   const reports = parts.map(({ picture: _, ...part }) => part);
   const report = axisReport(axis, reports, accept);
@@ -69,6 +73,13 @@ async function finished(
   const files = [...made, ...page];
   const named = { ...report, files: files.map(({ name }) => name) };
   return { report: named, files: [...files, { name: 'report.json', bytes: utf8(reportJson(named)) }] };
+}
+
+/** Solids are called by axis and part as they are; the drawing takes the part's name, and its report stands in that of the axis. */
+function flattened(role: string, files: readonly MadeFile[]): MadeFile[] {
+  return files
+    .filter(({ name }) => name !== 'report.json')
+    .map(({ name, bytes }) => ({ name: name === 'drawing.svg' ? `${role}-drawing.svg` : name, bytes }));
 }
 
 function utf8(text: string): Uint8Array {

@@ -55,7 +55,7 @@ export async function axisPage(report: AxisReport, axis: AxisDesign, parts: read
 }
 
 function partFigure({ role, folder, report, picture }: ShownPart): string {
-  const to = (file: string) => [folder, file].map(encodeURIComponent).join('/');
+  const to = (file: string) => [...(folder === '' ? [] : [folder]), file].map(encodeURIComponent).join('/');
   const links = (report.files ?? []).map((file) => `<a href="${to(file)}">${xmlText(file)}</a>`);
   const alt = `${report.name}, a ${report.part}`;
   return [

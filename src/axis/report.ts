@@ -4,7 +4,7 @@ import type { Report } from '../output/report.js';
 /** One part of an axis as its report tells it. */
 export interface PartReport {
   readonly role: string;
-  /** the folder of its files, inside that of the axis */
+  /** the folder of its files, inside that of the axis; empty where all lie in one */
   readonly folder: string;
   readonly report: Report;
 }

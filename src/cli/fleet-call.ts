@@ -2,6 +2,8 @@ import { existsSync, statSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { performance } from 'node:perf_hooks';
+import { requireAcceptableOfAny } from '../axis/accept-call.js';
+import { AXIS_KIND } from '../axis/axis-kind.js';
 import { parsePartAccept } from '../fleet/accept-parts.js';
 import { fileFaultLine } from '../fleet/machines.js';
 import type { MachineRows } from '../fleet/manifest.js';
@@ -13,8 +15,7 @@ import { parseShard } from '../fleet/shard.js';
 import { emptyStatus, readStatus, type Status, strayLines } from '../fleet/status.js';
 import { FORMATS, type Format } from '../output/formats.js';
 import { jsonText } from '../output/report-json.js';
-import { KINDS } from '../pipeline/kinds.js';
-import { requireAcceptable } from '../pipeline/require-acceptable.js';
+import { KINDS as PART_KINDS } from '../pipeline/kinds.js';
 import { SHIPPED } from '../presets/shipped.js';
 import { nearest } from '../sheet/nearest.js';
 import { fault, InputError } from '../units/faults.js';
@@ -54,6 +55,9 @@ export interface FleetArgs {
   readonly shares?: readonly string[];
 }
 
+/** An axis may stand where a part does. */
+const KINDS = [...PART_KINDS, AXIS_KIND];
+
 const MOST_JOBS = 64;
 const ZIPPED: readonly Format[] = ['drawing', 'page'];
 
@@ -68,7 +72,7 @@ export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
   const bed = args.plates === undefined ? undefined : parseBed(args.plates);
   const keepGoing = args['keep-going'] === true;
   const accept = (args.accept ?? []).map(parsePartAccept);
-  requireAcceptable(accept, KINDS);
+  requireAcceptableOfAny(accept, KINDS);
   const opened = await openFleet(args.file, io, { kinds: KINDS, presets: SHIPPED, formats, keepGoing, accept });
   for (const one of opened.faults) io.stderr.write(`${fileFaultLine(one)}\n`);
   const { plan, presets } = opened;

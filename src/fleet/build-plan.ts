@@ -1,5 +1,5 @@
+import { requireAcceptableOfAny } from '../axis/accept-call.js';
 import type { KnownKind } from '../pipeline/known-kind.js';
-import { requireAcceptable } from '../pipeline/require-acceptable.js';
 import type { Fields } from '../sheet/fields-map.js';
 import { InputError } from '../units/faults.js';
 import { type AddressBase, addresser, type Digest } from './address-text.js';
@@ -128,7 +128,7 @@ function waitsFor(blank: readonly ReadPart[]): string {
 function notAcceptable({ accept, find }: GivenPart, kinds: readonly KnownKind[]): string[] {
   return accept.flatMap((one) => {
     try {
-      requireAcceptable([one], kinds, 'accept');
+      requireAcceptableOfAny([one], kinds, 'accept');
       return [];
     } catch (error) {
       if (!(error instanceof InputError)) throw error;

@@ -30,7 +30,7 @@ export function placements(made: RememberedPart, machine: string, role: string):
   return made.files
     .filter(({ name }) => PRINTABLE.test(name))
     .map(({ name }) => {
-      const tail = name.slice(made.name.length).replace(/^-/, '.');
+      const tail = name.startsWith(made.name) ? name.slice(made.name.length).replace(/^-/, '.') : `.${name}`;
       return {
         name,
         from: `${partFolder(made)}/${name}`,

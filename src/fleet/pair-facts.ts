@@ -27,6 +27,11 @@ export function pairFacts(design: DesignBase): PairFacts {
   return { ...(motorShaft ? { motorShaft } : {}), ...(screwShaft ? { screwShaft } : {}) };
 }
 
+/** What an axis as a whole says: of its nut, and of its coupling. */
+export function axisFacts({ parts }: { readonly parts: readonly { readonly design: DesignBase }[] }): PairFacts {
+  return Object.assign({}, ...parts.map(({ design }) => pairFacts(design)));
+}
+
 function isNut(design: DesignBase): design is NutDesign {
   return design.part === 'nut' && 'screw' in design && 'fit' in design;
 }

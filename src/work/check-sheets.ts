@@ -1,4 +1,5 @@
 import { ofAnAxis, ofSinglePart, requireAcceptableOfAny } from '../axis/accept-call.js';
+import { adviseAxis } from '../axis/advise.js';
 import { checkAxis } from '../axis/check.js';
 import type { Acceptance } from '../judge/accept.js';
 import { advise } from '../pipeline/advise.js';
@@ -45,7 +46,9 @@ function judged(
   try {
     if ('axis' in sheet) {
       const mate = kernel ? { mate: kernel } : {};
-      return { file, report: checkAxis(sheet.axis, { accept: ofAnAxis(accept, alone), ...mate }), written: [] };
+      const report = checkAxis(sheet.axis, { accept: ofAnAxis(accept, alone), ...mate });
+      const advice = rest.advise === true ? { advice: adviseAxis(sheet.axis, rest) } : {};
+      return { file, report: { ...report, ...advice }, written: [] };
     }
     const options = { ...rest, accept: ofSinglePart(accept) };
     const report = kernel ? checkMated(sheet.design, kernel, options) : check(sheet.design, options);

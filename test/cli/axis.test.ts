@@ -156,3 +156,58 @@ describe('make of an axis', () => {
     expect(stderr).toMatch(/--picture: a\.png; shows one part/);
   });
 });
+
+describe('an axis in a fleet', () => {
+  const fleet = `fleet: lifts
+kinds:
+  lift: {motor: {shaft: 5 mm}, parts: {lift: {sheet: axis.yaml, axis: lift, needs: [screw.major]}}}
+groups:
+  warm: {with: {duty: {temperature: 30 C}}}
+machines:
+  a: {kind: lift, group: warm, parts: {lift: {with: {screw: {major: 7.94 ± 0.02 mm}}}}}
+  b: {kind: lift, parts: {lift: {with: {screw: {major: 7.94 ± 0.02 mm}}}}}
+  c: {kind: lift}
+`;
+
+  it('is one part: read, addressed, placed and told as one', async () => {
+    const cwd = folderWith({ 'axis.yaml': SMALL, 'fleet.yaml': fleet });
+    const { code, stdout } = await call(cwd, ['fleet', 'fleet.yaml', '--formats', 'stl,page', '--json']);
+    expect(code).toBe(1);
+    const manifest = JSON.parse(stdout);
+    expect(
+      manifest.machines.map(({ machine, complete }: { machine: string; complete: boolean }) => [machine, complete]),
+    ).toEqual([
+      ['a', true],
+      ['b', true],
+      ['c', false],
+    ]);
+    const files = Object.keys(filesBelow(join(cwd, 'out/lifts')));
+    expect(files).toContain('machines/a/a.lift.nut.stl');
+    expect(files).toContain('machines/b/b.lift.end-holder.stl');
+    const pages = files.filter((file) => /^parts\/my-axis-[0-9a-f]{12}\/report\.html$/.test(file));
+    expect(pages).toHaveLength(2);
+    const page = readFileSync(join(cwd, 'out/lifts', pages[0]!), 'utf8');
+    expect(page).toContain('After the first hot day');
+    for (const [, link] of page.matchAll(/href="([^"#]+)"/g))
+      expect(existsSync(join(cwd, 'out/lifts', pages[0]!, '..', link!)), link).toBe(true);
+    const again = await call(cwd, ['fleet', 'fleet.yaml', '--formats', 'stl,page', '--dry-run']);
+    expect(again.stdout).toMatch(/0 parts to make, 2 to reuse/);
+  }, 60_000);
+
+  it('accepts a check of one of its parts', async () => {
+    const bad = SMALL.replace('fit: running', 'fit: running\n    limits: {wall: 9 mm}');
+    const cwd = folderWith({ 'axis.yaml': bad, 'fleet.yaml': fleet.replace(/ {2}[bc]: .*\n/g, '') });
+    expect((await call(cwd, ['fleet', 'fleet.yaml', '--dry-run'])).stdout).toMatch(/1 refused[\s\S]*nut\/wall/);
+    const accept = ['--accept', 'a.lift.nut/wall=a trial on the bench'];
+    expect((await call(cwd, ['fleet', 'fleet.yaml', '--dry-run', ...accept])).stdout).toMatch(/1 parts? to make/);
+  });
+});
+
+describe('advice on an axis', () => {
+  it('names the cures of its parts, which stand in their sections', async () => {
+    const cwd = folderWith({ 'axis.yaml': SMALL.replace('thickness: 5 mm}', 'thickness: 2.4 mm}') });
+    const { stdout } = await call(cwd, ['check', 'axis.yaml', '--advise', '--json']);
+    const { advice } = JSON.parse(stdout);
+    expect(advice.checks.some(({ check }: { check: string }) => check.startsWith('nut/'))).toBe(true);
+  }, 60_000);
+});

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import { check } from '../../src/pipeline/check.js';
-import { design } from '../../src/pipeline/design.js';
+import { checkAny, designAny, isAxis } from '../../src/axis/any.js';
+import { makeAxis } from '../../src/axis/make.js';
 import { makeDesign } from '../../src/pipeline/make.js';
 import type { Kernel } from '../../src/solid/kernel.js';
 import { InputError } from '../../src/units/faults.js';
@@ -45,9 +45,11 @@ export async function holdGate(
 
 async function outcome(sheet: object, kernel: Kernel): Promise<keyof GateCounts> {
   try {
-    const designed = design(sheet);
-    if (check(designed).verdict === 'fail') return 'failed';
-    const { report, files } = await makeDesign(designed, { kernel });
+    const designed = designAny(sheet);
+    if (checkAny(designed).verdict === 'fail') return 'failed';
+    const { report, files } = await (isAxis(designed)
+      ? makeAxis(designed, { kernel })
+      : makeDesign(designed, { kernel }));
     if (report.verdict === 'fail' || files.length === 0) throw new Error('checked, and not made');
     return 'made';
   } catch (error) {

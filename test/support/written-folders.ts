@@ -36,6 +36,13 @@ async function makeCube(cwd: string, size: number, bodies: number): Promise<void
   for (const result of results) if ('error' in result) throw result.error;
 }
 
+async function makeCubeAxis(cwd: string, sizes: Readonly<Record<string, number>>): Promise<void> {
+  const parts = Object.entries(sizes).map(([role, size]) => `  ${role}: {part: cube, size: ${size}, hole: 1}\n`);
+  writeFileSync(join(cwd, 'a.yaml'), `part: axis\nname: a\nscrew: Tr8x2\nparts:\n${parts.join('')}`);
+  const results = await makeSheets(['a.yaml'], place(cwd), { out: 'out', kernel, kinds: CUBES, formats: ['stl'] });
+  for (const result of results) if ('error' in result) throw result.error;
+}
+
 const FLEET = (size: number) => `fleet: f
 machines:
   a: {parts: {foot: {part: {part: cube, name: foot, size: 10, hole: 1}}}}
@@ -139,6 +146,16 @@ export const WRITERS: readonly Writer[] = [
     before: async (cwd) => writeFileSync(join(cwd, 'p.html'), 'old'),
     run: (cwd) => replaceFile('--page', 'p.html', 'new '.repeat(1000), cwd),
     targets: ['p.html'],
+  },
+  {
+    name: 'make of an axis, over one with other parts',
+    before: async (cwd) => {
+      await makeCubeAxis(cwd, { foot: 10, head: 12 });
+      strangers(join(cwd, 'out/a'));
+      strangers(join(cwd, 'out/a/foot'));
+    },
+    run: (cwd) => makeCubeAxis(cwd, { foot: 11, top: 12 }),
+    targets: ['out/a'],
   },
   {
     name: 'fleet, new',

@@ -1,6 +1,5 @@
+import { checkAny, designAny } from '../../axis/any.js';
 import type { DistinctPart, FleetPlan } from '../../fleet/plan.js';
-import { check } from '../../pipeline/check.js';
-import { design } from '../../pipeline/design.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { InputError } from '../../units/faults.js';
@@ -56,7 +55,7 @@ function refusals(
 ): readonly string[] {
   const { sheet, find } = whole();
   try {
-    const { checks } = check(design(sheet, options), { ...options, accept });
+    const { checks } = checkAny(designAny(sheet, options), { ...options, accept });
     return checks
       .filter(({ verdict, accepted }) => verdict === 'fail' && accepted === undefined)
       .map(({ id, message }) => `${id}: ${message}`);

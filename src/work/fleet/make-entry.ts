@@ -1,8 +1,9 @@
+import { designAny, isAxis } from '../../axis/any.js';
+import { makeAxis } from '../../axis/make.js';
 import { madePart, type RememberedPart } from '../../fleet/made-part.js';
-import { pairFacts } from '../../fleet/pair-facts.js';
+import { axisFacts, pairFacts } from '../../fleet/pair-facts.js';
 import type { Acceptance } from '../../judge/accept.js';
 import type { Format } from '../../output/formats.js';
-import { design } from '../../pipeline/design.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import { makeDesign } from '../../pipeline/make.js';
 import type { PresetTexts } from '../../presets/texts.js';
@@ -72,12 +73,17 @@ async function attempt(
 ): Promise<Made | Exclude<JobResult, { state: 'stored' }>> {
   const options = { ...(kinds ? { kinds } : {}), ...(presets ? { presets } : {}) };
   try {
-    const worked = design(sheet, options);
-    const { report, files, picture } = await makeDesign(worked, { ...options, ...PAGE, accept, kernel, formats });
+    const worked = designAny(sheet, options);
+    const made = isAxis(worked)
+      ? await makeAxis(worked, { accept, kernel, formats, flat: true })
+      : await makeDesign(worked, { ...options, ...PAGE, accept, kernel, formats });
+    const { report, files } = made;
+    const picture = 'picture' in made ? made.picture : undefined;
     const all: PartFile[] =
       picture && files.length > 0 ? [...files, { name: 'picture.png', bytes: picture }] : [...files];
     const digested = all.map(({ name, bytes }) => ({ name, size: bytes.length, digest: sha256(bytes) }));
-    return { part: madePart(address, report, pairFacts(worked), digested), files: all };
+    const facts = isAxis(worked) ? axisFacts(worked) : pairFacts(worked);
+    return { part: madePart(address, report, facts, digested), files: all };
   } catch (error) {
     if (error instanceof InputError) return { state: 'wrong', faults: error.faults };
     return { state: 'broken', message: asError(error).message };

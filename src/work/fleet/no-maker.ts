@@ -1,4 +1,4 @@
-import { design } from '../../pipeline/design.js';
+import { designAny } from '../../axis/any.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import { InputError } from '../../units/faults.js';
 import type { Maker } from './makers.js';
@@ -9,7 +9,7 @@ export function noMaker(kinds?: readonly KnownKind[]): Maker {
     width: 1,
     make: async ({ sheet, presets }) => {
       try {
-        design(sheet, { ...(kinds ? { kinds } : {}), ...(presets ? { presets } : {}) });
+        designAny(sheet, { ...(kinds ? { kinds } : {}), ...(presets ? { presets } : {}) });
       } catch (error) {
         if (error instanceof InputError) return { state: 'wrong', faults: error.faults };
         throw error;

@@ -1,4 +1,5 @@
 export { sensibleAdapter } from './adapters.js';
+export { sensibleAxis } from './axes.js';
 export { sensibleCollar } from './collars.js';
 export { sensibleCoupling } from './couplings.js';
 export { sensibleCoupon } from './coupons.js';

@@ -92,7 +92,7 @@ function holderOf() {
 
 describe('mistakes', () => {
   it('stand where they were written, whichever part finds them, and once', () => {
-    const text = AXIS_TEXT.replace('torque: 0.45 N m', 'torque: -1 N m').replace('thickness: 5 mm}', 'thickness: x}');
+    const text = AXIS_TEXT.replace('torque: 0.45 N m', 'torque: -1 N m').replace('thickness: 6 mm}', 'thickness: x}');
     const told = lines(text);
     expect(told).toHaveLength(2);
     expect(told[0]).toMatch(/^\d+:\d+ motor\.torque: -1 N m; must be above 0/);

@@ -1,14 +1,19 @@
 import type { DrawnView, Point, Stroke } from '../../src/parts/part-views.js';
 
-/** A line may be off by what a chord is off its arc; an end on a lying hole, of 24 sides, by what these are off, mm. */
-const ON_LINE = 0.011;
-const TOUCHES = 0.06;
+/** What chords of a part are off their arcs unless its printer says otherwise, mm. */
+const CHORD = 0.01;
+
+/** A size stands on a line that may be off by a chord of its arc, mm. */
+const onLine = (chord: number) => 0.001 + chord;
+/** Lines that meet on an arc may both be off by a chord; an end on a lying hole, of 24 sides, by what these are off, mm. */
+const touching = (chord: number) => 0.045 + 1.5 * chord;
 
 /** A corner that is broken lies off all lines, but both of its lines end so near to it, mm. */
 const BROKEN = 2;
 
 /** Sizes whose ends lie on no line of the view, nor in a broken corner, by their names. */
-export function looseSizes({ sizes, strokes }: DrawnView): string[] {
+export function looseSizes({ sizes, strokes }: DrawnView, chord = CHORD): string[] {
+  const near = onLine(chord);
   return sizes.flatMap(({ name, from, to, side }) => {
     const ends = side === 'leader' || side === 'riser' ? [to] : [from, to];
     const axis = side === 'above' || side === 'below' ? 0 : 1;
@@ -17,12 +22,12 @@ export function looseSizes({ sizes, strokes }: DrawnView): string[] {
       side !== 'riser' &&
       cornersOf(stroke).some(
         (corner) =>
-          Math.abs(corner[axis] - end[axis]) < ON_LINE && Math.hypot(corner[0] - end[0], corner[1] - end[1]) < BROKEN,
+          Math.abs(corner[axis] - end[axis]) < near && Math.hypot(corner[0] - end[0], corner[1] - end[1]) < BROKEN,
       );
     // where a slit opens a circle, its diameter is measured over the gap all the same
     const whole = strokes.map((stroke) => (stroke.kind === 'arc' ? { ...stroke, from: 0, to: 360 } : stroke));
     return ends
-      .filter((end) => !whole.some((stroke) => distance(stroke, end) < ON_LINE || isCorner(stroke, end)))
+      .filter((end) => !whole.some((stroke) => distance(stroke, end) < near || isCorner(stroke, end)))
       .map((end) => `${name} at ${end.map((value) => value.toFixed(3)).join(', ')}`);
   });
 }
@@ -42,14 +47,27 @@ export function misstatedSizes({ sizes }: DrawnView): string[] {
   });
 }
 
-/** Ends of outlines and hidden lines that touch no other line; the halves of a bent section end on their axis. */
-export function looseEnds({ strokes }: DrawnView): string[] {
+/**
+ * Ends of outlines and hidden lines that touch no other line; the halves of a bent section end on their axis.
+ *
+ * @param beside  what they may end on besides: lines of the bodies drawn alone
+ * @param chord   what chords of the part are off their arcs [mm]
+ */
+export function looseEnds({ strokes }: DrawnView, beside: readonly Stroke[] = [], chord = CHORD): string[] {
+  const near = touching(chord);
   const drawn = strokes.filter(({ line }) => line === 'outline' || line === 'hidden');
-  return drawn.flatMap((stroke) =>
-    endsOf(stroke)
-      .filter((end) => !strokes.some((other) => other !== stroke && distance(other, end) < TOUCHES))
-      .map((end) => `${stroke.line} at ${end.map((value) => value.toFixed(3)).join(', ')}`),
-  );
+  return drawn.flatMap((stroke) => {
+    const others = [...strokes.filter((other) => other !== stroke), ...beside];
+    return endsOf(stroke)
+      .filter((end, i) => ![...others, ...beyond(stroke, i)].some((other) => distance(other, end) < near))
+      .map((end) => `${stroke.line} at ${end.map((value) => value.toFixed(3)).join(', ')}`);
+  });
+}
+
+/** What of a path lies beyond the side that its first or last end belongs to: it may come back to itself. */
+function beyond(stroke: Stroke, end: number): Stroke[] {
+  if (stroke.kind !== 'path' || stroke.points.length < 4) return [];
+  return [{ ...stroke, points: end === 0 ? stroke.points.slice(2) : stroke.points.slice(0, -2) }];
 }
 
 function cornersOf(stroke: Stroke): readonly Point[] {

@@ -45,7 +45,7 @@ const FOLDERS = {
   'parts/nut/{flange-bending,engagement,float,drive}.ts': [
     'test/parts/nut/{checks,strength,flange,float,messages}.test.ts',
   ],
-  'parts/adapter/{bending,cutouts,float-stop,necks}.ts': [
+  'parts/adapter/{bending,cutouts}.ts': [
     'test/parts/adapter/{adapter,strength,messages,verdicts,cutouts}.test.ts',
   ],
   'parts/coupling/{jaw-load,misalignment,peak-torque,temperatures}.ts': [

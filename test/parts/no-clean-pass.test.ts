@@ -147,6 +147,12 @@ const ODD: readonly Odd[] = [
     { 'wear-speed': 'no' },
   ],
   [
+    'a motor that nobody told, at the end of travel',
+    SOUND_NUT,
+    { duty: { motor: undefined } },
+    { 'end-stop': 'not-told' },
+  ],
+  [
     'a nut that never rests',
     SOUND_NUT,
     { duty: { feed: 20, load: 200, moving: '100 %', on_time: undefined, cycle: undefined } },
@@ -241,6 +247,13 @@ const ODD: readonly Odd[] = [
     { screw: 'Tr8x8(P2)', duty: { axis: 'vertical' } },
     { 'catch-nut': 'but' },
   ],
+  ['a plate whose motor and screw nobody told', PLATE, {}, { 'end-stop': 'not-told' }],
+  [
+    'an upright plate whose screw nobody told',
+    PLATE,
+    { duty: { axis: 'vertical' } },
+    { 'end-stop': 'not-told', 'catch-nut': 'not-told' },
+  ],
   // couplings
   [
     'a PA12 hub on a motor of 62 °C',
@@ -333,6 +346,13 @@ const ODD: readonly Odd[] = [
     { 'axial-grip': 'no' },
   ],
   ['a collar at 120 °C', THREADED, { duty: { temperature: 120 } }, { heat: 'no' }],
+  [
+    'a collar whose motor nobody told',
+    THREADED,
+    { motor: undefined },
+    { 'thread-hold': 'not-told', 'pin-hold': 'not-told', 'seat-pressure': 'not-told' },
+  ],
+  ['a pin that a jam breaks', THREADED, { motor: { torque: 12 } }, { 'pin-hold': 'no' }],
   ['a collar that rubs', PLAIN, { bearing: undefined }, { 'runs-on': 'but' }],
   // end holders
   [

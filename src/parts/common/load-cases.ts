@@ -124,15 +124,18 @@ export interface Crash {
 
 /**
  * The weakest of what a crash goes through, as the share of what it bears for a moment that the crash takes.
- * @returns undefined where motor or screw is not told
+ * Without motor or screw it is an open question: nobody knows what hits the end.
  */
 export function judgeCrash(
   { duty, screw }: Loaded,
   max: number,
   shares: (crash: Crash) => readonly (readonly [what: string, share: number])[],
-): Outcome | undefined {
+): Outcome {
   const stall = screw && stallForce({ duty, screw });
-  if (stall === undefined) return undefined;
+  if (stall === undefined) {
+    const torque = duty.motor?.torque === undefined ? ['duty.motor.torque'] : [];
+    return notJudged(...(screw ? [] : ['screw']), ...torque);
+  }
   const force = CRASH * stall;
   const rows = shares({ force, temperature: judgedTemperature(duty) });
   const [what, share] = rows.reduce((worst, next) => (next[1] > worst[1] ? next : worst));

@@ -8,6 +8,8 @@ name: my-adapter                # letters, digits, - and _; it becomes a folder
 # kind: floating                # joined, floating (the nut stays free to move a little), blank (no nut, only a bore)
 #                               # floating takes float: {sideways: 0.3 mm, along: 0.05 mm}, on sleeves longer than its flange
 
+screw: Tr8x2                    # what the nut runs on: tells what a stalled motor pushes with, and whether the axis falls
+
 # The bought nut, measured:
 nut:
   body: 10.2 mm                 # diameter of the body
@@ -40,10 +42,10 @@ duty:
   axis: vertical
   load: 25 N
   temperature: 25 C
+  motor: {torque: 0.06 N m}     # holding torque: what hits the end of travel, and pulls on the plate when the axis jams
   # pull: away                  # where the load goes: away (the plate off its carriage), onto; untold, the worse is judged
 
 # The rest, for those who want it:
-# screw: Tr8x2                  # when known; without it nothing is said of an axis that falls
 # clocking: 30 deg              # left out: the turn of the nut that leaves most between all holes
 # register: {carriage: rim, depth: 2 mm}  # a rim enters the carriage's bore
 # calipers: 0.02 mm             # half-width of a reading, where it does not say its own

@@ -191,6 +191,7 @@ export const ADAPTER_CASES: VerdictCases = {
         register: { nut: 'none' },
       },
     ],
+    'not-told': [PLAIN, { duty: { axis: 'vertical' } }],
   },
   'print-support': {
     yes: [PLAIN, {}],
@@ -234,5 +235,6 @@ export const ADAPTER_CASES: VerdictCases = {
   'end-stop': {
     yes: [PLAIN, { screw: 'Tr8x2', duty: { motor: { torque: '0.4 N m' } } }],
     but: [PLAIN, { screw: 'Tr8x2', duty: { motor: { torque: '2 N m' } } }],
+    'not-told': [PLAIN, {}],
   },
 };

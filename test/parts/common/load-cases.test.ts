@@ -142,10 +142,12 @@ describe('a crash against the end', () => {
     expect(crash(warm, [['a', 1]])!.message).toMatch(/ a bears that$/);
   });
 
-  it('is told without a temperature only where it breaks, and of no motor that nobody tells', () => {
+  it('is told without a temperature only where it breaks, and asks for the motor and the screw', () => {
     expect(crash(motor(100), [['a', 1]])).toMatchObject({ missing: ['duty.temperature'] });
     expect(crash(motor(100), [['a', 1.1]])).toMatchObject({ value: exactly(1.1) });
-    expect(crash({}, [['a', 1.1]])).toBeUndefined();
-    expect(judgeCrash({ duty: motor(100), pulls: both }, 1, () => [['a', 2]])).toBeUndefined();
+    expect(crash({}, [['a', 1.1]])).toMatchObject({ missing: ['duty.motor.torque'] });
+    const untold = (duty: object) => judgeCrash({ duty, pulls: both }, 1, () => [['a', 2]]);
+    expect(untold(motor(100))).toMatchObject({ missing: ['screw'] });
+    expect(untold({})).toMatchObject({ missing: ['screw', 'duty.motor.torque'] });
   });
 });

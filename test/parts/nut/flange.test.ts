@@ -156,14 +156,39 @@ describe('seat-pressure', () => {
 });
 
 describe('end-stop', () => {
-  it('warns of a motor that breaks the nut at its end, and of nothing without a motor', () => {
+  /** What breaks first, and at how much, with a motor that breaks it. */
+  const first = (changes: Record<string, unknown>) => {
+    const row = found('end-stop', nutSheet({ ...changes, duty: { motor: { torque: '5 N m' } } }))!;
+    const [, what, force] = /stall force, and (the [a-z ]+) may break at (\d+) N/.exec(row.message)!;
+    return { what, force: Number(force) };
+  };
+
+  it('names the weakest: flange, body beside it, or teeth, by what each bears of PA12 for a moment at 30 °C', () => {
+    const moment = 0.5 * Math.exp(-7 / 85);
+    // the flange by its own check at 30 N, pulled or pressed
+    const thin = { flange: { thickness: 3 } };
+    const bent = Math.max(
+      ...['away', 'onto'].map((pull) => found('flange-bending', quiet(thin, { load: 30, pull }))?.value ?? 0),
+    );
+    expect(first(thin).what).toBe('the flange');
+    expect(first(thin).force / ((30 * 42 * moment) / bent)).toBeCloseTo(1, 2);
+    // teeth of 9 turns bend with 0.01912 MPa for a newton
+    const thick = { flange: { thickness: 12 } };
+    expect(first(thick).what).toBe('the teeth');
+    expect(first(thick).force / ((42 * moment) / 0.01912)).toBeCloseTo(1, 1);
+    // a long nut on a slim body: the ring between body and thread parts across its layers
+    const long = { flange: { thickness: 16 }, body: { diameter: 14.2, length: 60 } };
+    expect(first(long).what).toBe('the body beside its flange');
+  });
+
+  it('warns of a motor that breaks the nut at its end, and asks for the motor', () => {
     const strong = (torque: string) => nutSheet({ duty: { motor: { torque } } });
     expect(found('end-stop', strong('0.1 N m'))!.verdict).toBe('pass');
     const row = found('end-stop', strong('1 N m'))!;
     expect(row.verdict).toBe('caution');
     expect(row.message).toContain('end stops');
     expect(row.message).toMatch(/may break at \d+ N/);
-    expect(found('end-stop', quiet())).toBeUndefined();
+    expect(found('end-stop', quiet())!.missing).toEqual(['duty.motor.torque']);
     expect(found('end-stop', nutSheet({ duty: { temperature: undefined, motor: { torque: '0.1 N m' } } }))!.word).toBe(
       'not-told',
     );

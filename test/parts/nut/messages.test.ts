@@ -277,3 +277,53 @@ describe('a spring between two nuts', () => {
     expect(findingOf(sheet, 'drive-torque')!.value! / (raise + lower)).toBeCloseTo(1, 2);
   });
 });
+
+describe('cures that are figures', () => {
+  it('name a fit that is enough, and none that is more than enough', () => {
+    const tight = (fit: unknown) => found('thread-pitch-error', { body: { length: 60 }, screw: READ, fit });
+    const text = tight({ diametral: 0.3, axial: 0.05 }).message;
+    const [, diametral, axial] = /fit: \{diametral: ([\d.]+), axial: ([\d.]+)\} is enough/.exec(text)!;
+    expect(Number(diametral)).toBeGreaterThanOrEqual(0.4);
+    const axially = (less: number) => ({ diametral: Number(diametral), axial: Number(axial) - less });
+    expect(tight(axially(0)).verdict).toBe('pass');
+    expect(tight(axially(0.05)).verdict).not.toBe('pass');
+  });
+
+  it('or a class that is enough', () => {
+    const text = (fit: unknown) => message('thread-pitch-error', { body: { length: 30 }, screw: READ, fit });
+    expect(text({ diametral: 0.2, axial: 0.02 })).toMatch(/; .*fit: (running|loose) is enough/);
+    const named = /fit: (\w+) is enough/.exec(text({ diametral: 0.2, axial: 0.02 }))![1]!;
+    expect(found('thread-pitch-error', { body: { length: 30 }, screw: READ, fit: named }).verdict).toBe('pass');
+  });
+
+  it('name the sizes between which an unmeasured pitch diameter lies: ISO 2903, Tr12x3 in 7e, 10.191 to 10.415 mm', () => {
+    const text = message('thread-pitch-error', {
+      screw: { designation: 'Tr12x3', major: 11.95 },
+      body: { length: 40, diameter: 24 },
+      flange: { diameter: 48 },
+      holes: { circle: 36 },
+    });
+    expect(text).toContain('unmeasured it may be 10.191 to 10.415 mm');
+  });
+
+  it('count the rests: 20 s of every 120 s of a nut that takes minutes to warm are 17 %', () => {
+    const rests = { moving: undefined, on_time: 20, cycle: 120 };
+    const asked = (material: string) => found('wear-pv', { material, duty: rests });
+    expect(asked('pa12').message).toContain('running 20 s of every 120 s: 17 % of that');
+    // published of nylon: an end; of PETG derived from others: three times as much is
+    expect(asked('pa12').fail_limit).toEqual(asked('pa12').limit);
+    expect(asked('petg').fail_limit!.max! / asked('petg').limit!.max!).toBeCloseTo(3, 4);
+  });
+
+  it('see a crest too many and one too few: 20 mm are 10 pitches of Tr8x2, 30 mm 10 of Tr12x3', () => {
+    const counted = (major: number, count: number, length: number) =>
+      message('screw-series', {
+        screw: { form: 'trapezoidal', major, crests: { count, length }, starts: 1, hand: 'right' },
+        body: { diameter: 24 },
+        flange: { diameter: 48 },
+        holes: { circle: 36 },
+      });
+    expect(counted(7.95, 9, 20)).toContain('over 9 pitches fits no series, over 10 it is Tr8x2');
+    expect(counted(11.95, 11, 30)).toContain('over 11 pitches fits no series, over 10 it is Tr12x3');
+  });
+});

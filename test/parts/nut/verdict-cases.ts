@@ -336,5 +336,6 @@ export const NUT_CASES: VerdictCases = {
   'end-stop': {
     yes: [SOUND_NUT, { screw: 'Tr8x8(P2)' }],
     but: [SOUND_NUT, { material: 'pc' }],
+    'not-told': [SOUND_NUT, { duty: { motor: undefined } }],
   },
 };

@@ -235,8 +235,8 @@ export const catchNut: AdapterCheck = {
         `the catch nut stands ${plain(gap)} mm off and bears nothing until the working nut fails${cure}`,
       );
     }
-    const { screw, duty } = design;
-    if (!screw) return undefined;
+    const { screw, duty, nut } = design;
+    if (!screw) return nut && duty.axis !== 'horizontal' ? notJudged('screw') : undefined;
     if (screwHolding(screw) === 'holds') return undefined;
     return duty.axis === 'horizontal'
       ? told('pass', 'a horizontal axis does not fall; without power the screw may run back')

@@ -1,0 +1,128 @@
+import { describe, expect, it } from 'vitest';
+import type { CouplingDesign } from '../../../src/parts/coupling/dimensions.js';
+import { bareJaw, contactIn, type JawWork, jawLoads } from '../../../src/parts/coupling/jaw-load.js';
+import { allowedMisalignment, squeezeAt, usedMisalignment } from '../../../src/parts/coupling/misalignment.js';
+import { peakTorque } from '../../../src/parts/coupling/peak-torque.js';
+import { resolveMaterial } from '../../../src/presets/resolve-material.js';
+import { SHIPPED } from '../../../src/presets/shipped.js';
+import { Assumptions } from '../../../src/sheet/assumptions.js';
+
+const JAWS = {
+  count: 3,
+  inner: 5,
+  outer: 13,
+  halfSlot: 3,
+  height: 10,
+  fillet: 1,
+  bevel: 0.5,
+  draft: 0,
+  recess: 0,
+  hollow: 0,
+};
+const INSERT = { height: 8, reach: 12, middle: 5, barrel: 0.3, halfWidth: 2.9, ring: 4 };
+const place = (gap: number, insert: object = {}) =>
+  ({ jaws: JAWS, insert: { ...INSERT, ...insert }, gap }) as unknown as JawWork;
+
+describe('where jaws and lobes touch', () => {
+  it('begins where the slot leaves the room between the jaws, √(5² − 3²) = 4, and ends at the lobe', () => {
+    expect(contactIn(place(12))).toMatchObject({ jaws: 3, length: 8, meanRadius: 8 });
+  });
+
+  it('lies between the fillet and the bevel, as high as the insert', () => {
+    // the insert stands from 2 to 10, the jaws are whole from 1 to 9.5
+    expect(contactIn(place(12))).toMatchObject({ bottom: 2, top: 9.5, height: 7.5 });
+    // from 0.5 to 8.5
+    expect(contactIn(place(9))).toMatchObject({ bottom: 1, top: 8.5, height: 7.5 });
+  });
+});
+
+describe('the foot of a jaw', () => {
+  const work = (more: object = {}): JawWork => ({
+    ...place(12),
+    modulus: 10,
+    flankClearance: -0.1,
+    angle: 1,
+    working: 1000,
+    peak: 2000,
+    material: resolveMaterial({ preset: 'pc' }, SHIPPED, new Assumptions()),
+    temperature: 23,
+    ...more,
+  });
+  const bending = (more: object = {}) => jawLoads(work(more))[0]!.bending;
+
+  it('is bent by an arm that goes from the middle towards the tip by lean over squeeze', () => {
+    // lobes press with 1000/(3·8·8·7.5) = 0.694 MPa and give 0.694·5.8/10 = 0.403, and 0.1 are built in;
+    // the tip leans by 10·tan 1° = 0.1746: (5.75 + 3.75·0.1746/0.503)/5.75
+    const lean = 10 * Math.tan(Math.PI / 180);
+    const squeeze = 0.1 + ((1000 / (3 * 8 * 8 * 7.5)) * 5.8) / 10;
+    expect(bending() / bending({ angle: 0 })).toBeCloseTo((5.75 + (3.75 * lean) / squeeze) / 5.75, 6);
+    // what has play is not squeezed before it carries
+    expect(bending({ flankClearance: 0.2 }) / bending({ angle: 0 })).toBeCloseTo(
+      (5.75 + (3.75 * lean) / (squeeze - 0.1)) / 5.75,
+      6,
+    );
+    // a hard insert, and the tip carries
+    expect(bending({ modulus: 1e6, flankClearance: 0 }) / bending({ angle: 0 })).toBeCloseTo(9.5 / 5.75, 6);
+  });
+
+  it('is judged in work and at the peak, and bare at the tip by one jaw', () => {
+    const [inWork, peak] = jawLoads(work({ angle: 0 }));
+    expect(peak!.bending / inWork!.bending).toBeCloseTo(2, 9);
+    // one jaw in place of three, evenly, at 10 in place of 5.75, where three share it 1.5 times unevenly
+    expect(bareJaw(work(), 1000).bending / inWork!.bending).toBeCloseTo((3 / 1.5) * (10 / 5.75), 6);
+    expect(bareJaw(work(), 1000).shear / inWork!.shear).toBeCloseTo(3 / 1.5, 6);
+  });
+
+  it('sees the worse of starts and shock', () => {
+    // DIN 740: 1 up to 100 starts an hour, 1.6 up to 400; shocks of 1.8
+    expect(peakTorque({ torque: 100, shock: 'none' })).toBe(100);
+    expect(peakTorque({ torque: 100, starts: 300, shock: 'none' })).toBeCloseTo(160, 9);
+    expect(peakTorque({ torque: 100, starts: 300, shock: 'medium' })).toBeCloseTo(180, 9);
+  });
+});
+
+describe('misalignment, by hand', () => {
+  const between = (gap: number, more: { finished?: object; flankClearance?: number; misalignment?: object } = {}) =>
+    ({
+      jaws: JAWS,
+      gap,
+      insert: { finished: { ...INSERT, ...more.finished }, flankClearance: more.flankClearance ?? -0.1 },
+      misalignment: { parallel: 0.2, angular: 1, axial: 0.4, ...more.misalignment },
+    }) as unknown as CouplingDesign;
+  const lean = Math.tan((0.5 * Math.PI) / 180);
+
+  it('squeezes a lobe by half the offset and by its lean at the ends', () => {
+    // 0.1 built in; (0.1 + 0.008727·(4 + 0.008727·12))·√(1 + (0.6/7)²)
+    const pushed = (0.1 + lean * (4 + lean * 12)) * Math.hypot(1, 0.6 / 7);
+    expect(squeezeAt(between(12))).toBeCloseTo(0.1 + pushed, 6);
+    expect(squeezeAt(between(12, { flankClearance: 0.1 }))).toBeCloseTo(pushed, 6);
+  });
+
+  it('and by the fillet of 1 mm where its lowest edge comes to lie: 0.195 mm up it stands out by 0.41', () => {
+    const up = 0.5 - 0.2 - lean * 12;
+    const bite = 1 - Math.sin(Math.acos(1 - up));
+    const pushed = (0.1 + lean * (4 + lean * 12)) * Math.hypot(1, 0.6 / 7);
+    expect(squeezeAt(between(9)) - 0.1 - pushed).toBeGreaterThan(bite - 1e-9);
+    expect(squeezeAt(between(9)) - 0.1 - pushed).toBeLessThan(bite + 0.05);
+    // at the bottom all of it
+    expect(squeezeAt(between(8)) - 0.1 - pushed).toBeCloseTo(1, 6);
+  });
+
+  it('is allowed what is usual, and what rims, ring and lobes leave of it', () => {
+    // 1 % of 26 mm; tips are 2 mm from the other floor
+    expect(allowedMisalignment(between(12))).toEqual({ angular: 1, parallel: 0.26, axial: 1 });
+    // 0.2 mm: atan(0.2/26) = 0.4407°
+    expect(allowedMisalignment(between(10.2)).angular).toBeCloseTo(0.4407, 4);
+    // an insert of 11 stands nearer than the jaws
+    expect(allowedMisalignment(between(12, { finished: { height: 11 } })).axial).toBe(0.5);
+    // 15 % of 5.8 less 0.8, twice; a ring 0.05 mm inside the jaws, twice; one that touches takes none
+    expect(allowedMisalignment(between(12, { flankClearance: -0.8 })).parallel).toBeCloseTo(0.14, 9);
+    expect(allowedMisalignment(between(12, { flankClearance: 0.8 })).parallel).toBe(0.26);
+    expect(allowedMisalignment(between(12, { finished: { ring: 4.95 } })).parallel).toBeCloseTo(0.1, 9);
+    expect(allowedMisalignment(between(12, { finished: { ring: 5.2 } })).parallel).toBe(0.001);
+  });
+
+  it('uses the sum of its shares: 1/1 + 0.2/0.26 + 0.4/1', () => {
+    expect(usedMisalignment(between(12))).toBeCloseTo(1 + 0.2 / 0.26 + 0.4, 9);
+  });
+});

@@ -9,5 +9,10 @@ import { AXIS_CHECKS } from './checks/index.js';
  * @throws InputError a check that an axis does not have, or a bound that it cannot take
  */
 export function limitsOf(axis: AxisDesign): LimitChanges {
-  return resolveLimits(axis.limits, { checks: AXIS_CHECKS, findings: () => runChecks(AXIS_CHECKS, axis) });
+  const finding = (id: string) =>
+    runChecks(
+      AXIS_CHECKS.filter((check) => check.id === id),
+      axis,
+    ).find((found) => found.id === id);
+  return resolveLimits(axis.limits, { checks: AXIS_CHECKS, finding });
 }

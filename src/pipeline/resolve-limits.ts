@@ -11,15 +11,18 @@ import type { KnownKind } from './known-kind.js';
 
 type Side = 'min' | 'max';
 
-/** Checks, and what they find where no limit is changed: that shows which bounds a check has. */
+/** Checks, and what one of them finds where no limit is changed: that shows which bounds it has. */
 export interface Judged {
   readonly checks: readonly CheckFacts[];
-  readonly findings: () => readonly Finding[];
+  readonly finding: (id: string) => Finding | undefined;
 }
 
 /** A design as its kind judges it. */
 export function judgedBy(kind: Pick<KnownKind, 'checks' | 'runChecks'>, design: DesignBase): Judged {
-  return { checks: kind.checks, findings: () => kind.runChecks(design, {}) };
+  return {
+    checks: kind.checks,
+    finding: (id) => kind.runChecks(design, {}, id).find((found) => found.id === id),
+  };
 }
 
 /**
@@ -33,13 +36,14 @@ export function resolveLimits(limits: LimitsSheet, judged: Judged): LimitChanges
   const { checks } = judged;
   const ids = Object.keys(limits);
   if (ids.length === 0) return {};
-  const findings = judged.findings();
   const faults: Fault[] = [];
   const changes = ids.map((id): [string, Bounds] => {
     const check = checks.find((known) => known.id === id);
-    const wrong = check ? unchangeable(check, findings) : unknownCheck(id, checks);
+    // limits that hang on the design show in what is found; asking costs a check, and most have limits of their own
+    const found = check && !check.limits ? judged.finding(id) : undefined;
+    const wrong = check ? unchangeable(check, found) : unknownCheck(id, checks);
     if (!check || wrong !== undefined) faults.push({ path: `limits.${id}`, value: '', allowed: wrong ?? '' });
-    return [id, check && wrong === undefined ? boundsOf(limits[id] ?? {}, check, findings, faults) : {}];
+    return [id, check && wrong === undefined ? boundsOf(limits[id] ?? {}, check, found, faults) : {}];
   });
   if (faults.length > 0) throw new InputError(faults);
   return Object.fromEntries(changes);
@@ -51,21 +55,15 @@ function unknownCheck(id: string, checks: readonly CheckFacts[]): string {
   return near ? `unknown check; did you mean ${near}?` : `unknown check; known: ${ids.join(', ')}`;
 }
 
-function unchangeable(check: CheckFacts, findings: readonly Finding[]): string | undefined {
+function unchangeable(check: CheckFacts, found: Finding | undefined): string | undefined {
   if (check.group === SOLID_GROUP) return 'a check of the solid cannot be changed';
-  const found = findings.find(({ id }) => id === check.id);
   const isFixed = !check.limits && found && found.limit === null && found.value !== null;
   return isFixed ? 'this check has no limit to change' : undefined;
 }
 
 /** A plain value stands on both sides and moves the bound that the check has; a bound by name must exist. */
-function boundsOf(
-  given: LimitsSheet[string],
-  check: CheckFacts,
-  findings: readonly Finding[],
-  faults: Fault[],
-): Bounds {
-  const own = check.limits?.pass ?? findings.find(({ id }) => id === check.id)?.limit ?? undefined;
+function boundsOf(given: LimitsSheet[string], check: CheckFacts, found: Finding | undefined, faults: Fault[]): Bounds {
+  const own = check.limits?.pass ?? found?.limit ?? undefined;
   const isPlain = given.min !== undefined && given.min === given.max;
   const read = (side: Side): Partial<Record<Side, number>> => {
     const bound = given[side];

@@ -265,7 +265,7 @@ export class Viewer {
     return (Math.min(clientWidth, clientHeight) * this.#camera.zoom) / (2 * this.#half);
   }
 
-  /** The axis of the screw, as drawings show one; none where the part lies on the bed. */
+  /** The axis of screw or shafts, as drawings show one; none where there are none, or the part lies on the bed. */
   #drawAxis(): void {
     const { low, high } = this.#reach();
     const over = 0.12 * (high - low);
@@ -273,7 +273,7 @@ export class Viewer {
       'position',
       new BufferAttribute(Float32Array.from(centreLine(low - over, high + over)), 3),
     );
-    this.#axis.visible = !this.#lying;
+    this.#axis.visible = this.#companions.length > 0 && !this.#lying;
   }
 
   /** Puts each body where it stands in use, pulled apart as far as it is; or where it lies on the bed. */

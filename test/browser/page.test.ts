@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Acceptance } from '../../src/judge/accept.js';
 import { sharedPageScript } from '../../src/output/page/page-shell.js';
 import { makePart } from '../../src/pipeline/make.js';
 import { drawn, openBrowser, openPage, seriousFaults } from '../support/browser.js';
@@ -13,12 +14,18 @@ const folder = mkdtempSync(join(tmpdir(), 'leadwright-pages-'));
 /** A sheet that ships for each part kind, made whatever its own checks say of its figures. */
 const KINDS = readdirSync(SHEETS)
   .filter((name) => /^demo-.*\.yaml$/.test(name))
+  // an axis is several parts, each with a page of its own kind
+  .filter((name) => name !== 'demo-axis.yaml')
   .sort()
   .map((name) => name.slice('demo-'.length, -'.yaml'.length));
 
-async function pageOf(kind: string, edit = (sheet: string) => sheet): Promise<string | undefined> {
+async function pageOf(
+  kind: string,
+  edit = (sheet: string) => sheet,
+  accept: readonly Acceptance[] = [],
+): Promise<string | undefined> {
   const sheet = edit(readFileSync(join(SHEETS, `demo-${kind}.yaml`), 'utf8'));
-  const { files } = await makePart(sheet, { formats: ['page'] });
+  const { files } = await makePart(sheet, { formats: ['page'], accept });
   const page = files.find(({ name }) => name === 'report.html');
   if (!page) return undefined;
   const path = join(folder, `${kind}-${Math.abs(hash(sheet))}.html`);
@@ -114,6 +121,14 @@ describe.each(KINDS)('the page of the shipped %s', (kind) => {
     if (kind === 'coupling') expect(await shot(page)).not.toBe(before);
   });
 
+  it('shows name, questions and the part on the first screen of a phone', async (context) => {
+    if (!path) return context.skip();
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.evaluate(() => window.scrollTo(0, 0));
+    expect(await lowest(page)).toBeLessThan(844);
+    await page.setViewportSize({ width: 1100, height: 900 });
+  });
+
   it('fits into 360 pixels', async (context) => {
     if (!path) return context.skip();
     await page.setViewportSize({ width: 360, height: 740 });
@@ -121,6 +136,48 @@ describe.each(KINDS)('the page of the shipped %s', (kind) => {
     await page.setViewportSize({ width: 1100, height: 900 });
   });
 });
+
+const ODD: readonly {
+  readonly what: string;
+  readonly edit: (sheet: string) => string;
+  readonly accept: readonly Acceptance[];
+  readonly words: RegExp;
+}[] = [
+  {
+    what: 'an accepted fail',
+    edit: (sheet) => sheet.replace(/load: \d+ N/, 'load: 300 N'),
+    accept: ['thread-pressure', 'flange-bending'].map((check) => ({ check, reason: 'bench trial, no load on it' })),
+    words: /accepted/,
+  },
+  {
+    what: 'an unanswered sheet',
+    edit: (sheet) => sheet.replace(/^ *(load|temperature):.*\n/gm, ''),
+    accept: [],
+    words: /not told/,
+  },
+];
+
+describe.each(ODD)('the page of $what', ({ edit, accept, words }) => {
+  it('says so above the questions, on the first screen of a phone, without fault of accessibility', async () => {
+    const { page, complaints } = await openPage(browser, (await pageOf('nut', edit, accept))!);
+    await drawn(page);
+    for (const width of [1000, 390]) {
+      await page.setViewportSize({ width, height: 844 });
+      expect(await seriousFaults(page), `${width} px`).toEqual([]);
+    }
+    await page.evaluate(() => window.scrollTo(0, 0));
+    expect(await page.locator('body').textContent()).toMatch(words);
+    expect(await lowest(page, '.questions')).toBeLessThan(844);
+    expect(complaints).toEqual([]);
+    await page.close();
+  }, 120_000);
+});
+
+/** Where a thing ends on the screen [px]. */
+async function lowest(page: Page, what = '#stage'): Promise<number> {
+  const box = (await page.locator(what).first().boundingBox())!;
+  return box.y + box.height;
+}
 
 describe('the page of a nut', () => {
   let page: Page;

@@ -87,6 +87,30 @@ describe('terminalReport, brief', () => {
     expect(text).toMatch(/Holds\? +no, accepted +Heat: it melts/);
   });
 
+  it('shortens what was accepted to the check and its reason where there is little room', () => {
+    const long = `a finding that has much to say: ${'and one word more '.repeat(40)}`;
+    const questions = Array.from({ length: 6 }, (_, i) => ({ id: `q${i}`, title: `Question ${i}?` }));
+    const rows = questions.map(({ id }) => ({ ...fine, question: id, id: `row-${id}` }));
+    const stood = ['a', 'b', 'c'].map((id) => ({
+      ...thin,
+      question: 'q0',
+      id,
+      message: long,
+      accepted: `trial of ${id}`,
+    }));
+    const checks = [...rows, ...stood];
+    const text = terminalReport(
+      reportOf(checks, {
+        questions: answerQuestions(questions, checks),
+        hardware: [{ item: 'a screw of '.repeat(12), size: 'M3', count: 4 }],
+      }),
+      { written: ['out/z-left/z-left.stl', 'out/z-left/report.html'] },
+    );
+    for (const id of 'abc')
+      expect(text).toMatch(new RegExp(`^  ! accepted although it fails: ${id} — trial of ${id}`, 'm'));
+    expect(text.trimEnd().split('\n').length).toBeLessThanOrEqual(24);
+  });
+
   it('says what is left, and takes no more lines than a terminal has', () => {
     const questions = Array.from({ length: 6 }, (_, i) => ({ id: `q${i}`, title: `Question ${i}?` }));
     const long = `a finding that has much to say: ${'and one word more '.repeat(40)}`;

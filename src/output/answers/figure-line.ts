@@ -43,8 +43,9 @@ function firstClause(message: string): string {
   return message.split(/[;:.] /, 1)[0] ?? message;
 }
 
-/** `at least 0.15`, `at most 0.3` or `0.1 to 0.3` */
+/** `at least 0.15`, `at most 0.3`, `0.1 to 0.3`, or `wanted 1` where nothing else will do */
 function boundsWords({ min, max }: Bounds): string {
+  if (min !== undefined && min === max) return `wanted ${figure(min)}`;
   if (min !== undefined && max !== undefined) return `${figure(min)} to ${figure(max)}`;
   if (min !== undefined) return `at least ${figure(min)}`;
   return max === undefined ? '' : `at most ${figure(max)}`;

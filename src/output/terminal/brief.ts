@@ -76,12 +76,16 @@ function painted(answer: Pick<Answer, 'word' | 'accepted'>, { good, warn, bad }:
   return answer.word === 'no' && answer.accepted === undefined ? bad(text) : warn(text);
 }
 
-/** The most urgent things, as many as there is room for; what was accepted although it fails in any case. */
+/** The most urgent things, as many as there is room for; what was accepted although it fails in any case, if need be a line each. */
 function thingLines(things: readonly FirstThing[], room: number, style: Paint, width: number): string[] {
+  const accepted = things.filter((thing) => thing.accepted !== undefined);
+  const fewest = [MOST_THING_LINES, 2].find(
+    (most) => accepted.flatMap((thing) => thingOf(thing, style, width, most)).length + 1 <= room,
+  );
   const lines: string[] = [];
   let shown = 0;
   for (const thing of things) {
-    const own = thingOf(thing, style, width);
+    const own = thingOf(thing, style, width, thing.accepted === undefined ? MOST_THING_LINES : (fewest ?? 1));
     const isLast = shown + 1 === things.length;
     const hasRoom = shown < MOST_THINGS && lines.length + own.length + (isLast ? 0 : 1) <= room;
     if (shown > 0 && !hasRoom && thing.accepted === undefined) break;
@@ -92,11 +96,13 @@ function thingLines(things: readonly FirstThing[], room: number, style: Paint, w
   return left === 0 ? lines : [...lines, `  and ${left} more, and every figure: --all`];
 }
 
-function thingOf({ text, accepted, checks, word }: FirstThing, style: Paint, width: number): string[] {
+/** A thing to see to, in so many lines at most; what nobody told takes fewer. */
+function thingOf(thing: FirstThing, style: Paint, width: number, longest: number): string[] {
+  const { text, accepted, checks, word } = thing;
   const whole =
     accepted === undefined ? text : `accepted although it fails: ${checks.join(', ')} — ${accepted}. ${text}`;
   const lines = wrapped(whole, 4, width);
-  const most = word === 'not-told' ? MOST_UNTOLD_LINES : MOST_THING_LINES;
+  const most = word === 'not-told' ? MOST_UNTOLD_LINES : longest;
   const kept = cutOff(lines, most, width);
   const bullet = word === 'no' ? '!' : '–';
   return kept

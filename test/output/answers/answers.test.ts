@@ -40,6 +40,11 @@ describe('answerQuestions', () => {
     expect(leadOf(long)?.text).toBe('Holding: 1.2 mm, at most 1');
   });
 
+  it('says what is wanted where nothing else will do', () => {
+    const places = { ...FACTS, unit: '', title: 'Places', limits: soft({ min: 1, max: 1 }) };
+    expect(leadOf(finding(places, valued(exactly(2), 'two')))?.text).toBe('Places: 2, wanted 1');
+  });
+
   it('is led by the worst word', () => {
     const worstFirst = [no, accepted, grave, perhaps, untold, but, yes];
     worstFirst.forEach((worst, i) => {

@@ -29,6 +29,7 @@ const SHEETS: Readonly<Record<StartKind, () => string>> = {
   'split-nut': () => FAMILY_STARTS['split-nut'],
   'clamped-nut': () => FAMILY_STARTS['clamped-nut'],
   'anti-backlash-nut': () => FAMILY_STARTS['anti-backlash-nut'],
+  'twin-nut': () => FAMILY_STARTS['twin-nut'],
   'nut-holder': () => FAMILY_STARTS['nut-holder'],
   'catch-nut': () => FAMILY_STARTS['catch-nut'],
   bush: () => BUSH_START,

@@ -12,6 +12,7 @@ export const START_KINDS = [
   'split-nut',
   'clamped-nut',
   'anti-backlash-nut',
+  'twin-nut',
   'nut-holder',
   'catch-nut',
   'bush',

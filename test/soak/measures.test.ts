@@ -126,6 +126,7 @@ it.each([
   ['inserts for two bought hubs', insertAlone, 24],
   ['split nuts', nutsOf('split'), 40],
   ['clamped nuts', nutsOf('clamped'), 16],
+  ['twin nuts', nutsOf('twin'), 16],
   ['holders', nutsOf('holder'), 16],
   ['anti-backlash nuts', nutsOf('anti-backlash'), 16],
 ] as const)(

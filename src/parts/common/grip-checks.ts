@@ -13,13 +13,10 @@ import { formPressure, formTorque, type GripTorque, gripOf, seatPressure } from 
 import { gripCure, hopelessWords } from './grip-cure.js';
 import { gripLimits } from './grip-demand.js';
 import { gripOfHeld, type Held, type HeldView, lifeOf, loosePlaceOf, placeOf, weakGrip } from './held.js';
-import { dryFriction } from './hold-figures.js';
+import { CREST_SHARE, dryFriction } from './hold-figures.js';
 
 type HeldCheck = Check<HeldView>;
 const grip = { group: 'grip', question: 'holds', source: 'common practice' } as const;
-
-/** Share of a screw's length that stands in its crests, 0.366 of the pitch. @source derived */
-const CREST_SHARE = 0.37;
 
 /** A body that slips on its shaft. */
 const gripTorque: HeldCheck = {

@@ -7,6 +7,9 @@ const BORE_CLEARANCE = { clamp: 0.05, fixed: 0.1 };
 /** Friction of a printed bore on a clean steel shaft, on the low side. @source common-practice */
 const DRY = { usual: 0.15, pom: 0.1 };
 
+/** Share of a screw's length that stands in its crests, 0.366 of the pitch. @source derived */
+export const CREST_SHARE = 0.37;
+
 /** Friction on a screw whose grease was left on it. @source common-practice */
 const GREASED = 0.05;
 

@@ -59,6 +59,12 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const duty = sheet.duty ?? {};
   const family = familyOf(sheet.family, { finished, screw, duty }, assumptions);
   const catchPocket = catchPocketOf(sheet.catch_nut, finished, assumptions);
+  if (catchPocket && family?.kind === 'twin')
+    throw fault(
+      'catch_nut',
+      undefined,
+      'does not belong to a twin nut: its second thread stands where the metal nut would',
+    );
   const mark = sheet.mark && { text: sheet.mark.text, style: sheet.mark.style ?? ('raised' as const) };
   requireMarkFits({
     printed,

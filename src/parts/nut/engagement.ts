@@ -43,6 +43,9 @@ export function longer({ family }: NutDesign): string {
 /** A spring between two nuts loads both of them, and the working one besides its load. */
 function threadsOf({ finished, family, catchPocket }: NutDesign): readonly Thread[] {
   const length = finished.length - (catchPocket?.depth ?? 0);
+  // in one stiff body either thread may come to carry first, and then carries alone
+  if (family?.kind === 'twin')
+    return [{ name: ' in one of both threads, which may carry alone', length: family.each, under: (force) => force }];
   if (family?.kind !== 'anti-backlash') return [{ name: '', length, under: (force) => force }];
   const spring = springForceOf(family);
   return [

@@ -7,6 +7,7 @@ import type { NutDesign } from './dimensions.js';
 import { jointOf, pocketOf } from './pockets.js';
 import { pocketFloor, pocketRoof } from './print-advice.js';
 import { familyWalls } from './variants/least-wall.js';
+import { widestBore } from './variants/twin.js';
 import { besideBore, holesApart, holesToBore, holesToEdge } from './walls.js';
 
 /** The thinnest wall of a nut by arithmetic as its polygons stand in the file. */
@@ -18,7 +19,7 @@ export function leastWallInFile(design: NutDesign): Wall {
 export function leastNutWall(design: NutDesign): Wall {
   const { printed, printer, material, family } = design;
   const print = printSizes(material, printer);
-  const bore = family?.kind === 'holder' ? print.inside(family.bore) / 2 : printed.thread.major / 2;
+  const bore = family?.kind === 'holder' ? print.inside(family.bore) / 2 : widestBore(printed, family);
   const centres = printed.holes?.centres ?? [];
   const opening = openingInFile(design, print);
   return thinnest([

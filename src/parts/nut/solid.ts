@@ -14,6 +14,7 @@ import { markShapes } from './mark.js';
 import { bodyOutline, flangeOutline } from './plan.js';
 import { boreOf, headRadius, openingRadius, pocketOf } from './pockets.js';
 import { isMarked, pocketRoof, topFace } from './print-advice.js';
+import { recessOf } from './variants/twin.js';
 
 const UP_MARK = { depth: 0.4, radius: 1.1, clear: 0.5 };
 
@@ -133,8 +134,10 @@ function boundsOf(plan: Outline, bottom: number, top: number): Expected['bounds'
 }
 
 /** The thread and its two lead-in chamfers as one opening. */
-function boreCuts({ printed, printer, screw }: NutDesign): Cut {
+function boreCuts({ printed, printer, material, screw, family }: NutDesign): Cut {
+  const { along } = printSizes(material, printer);
   return threadBore({
+    ...(family?.kind === 'twin' ? { recess: recessOf(family, printed, along) } : {}),
     thread: printed.thread,
     starts: screw.starts,
     hand: screw.hand,

@@ -122,10 +122,13 @@ export function nutChain(design: NutDesign): NutChain {
       },
     };
   };
+  // what a thread that is set off its helix takes of the play
+  const taken = design.family?.kind === 'twin' ? design.family.shift : 0;
   const model = (at: Readonly<Record<NutInput, number>>): Record<NutResult, number> => {
     const { nut, screw } = threads(at);
-    const play = localPlay(nut, screw);
-    const { clear, drift } = playAlong({ nut, screw }, finished.length);
+    const play = localPlay(nut, screw) - taken;
+    const { clear: along, drift } = playAlong({ nut, screw }, finished.length);
+    const clear = along - taken;
     const crestGap = (rootDiameterOf(nut) + at.facets - screw.major) / 2;
     return {
       diametral: nut.pitchDiameter - screw.pitchDiameter + at.facets,

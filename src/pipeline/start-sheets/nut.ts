@@ -27,7 +27,7 @@ const PLAIN: NutStart = {
   holes:
     '{count: 4, circle: 23 mm, start: 45 deg, screw: M3, fit: coarse, head: flange}    # head: the side of the screw heads',
   family: `# Others want a wider body and have sheets of their own: leadwright new split-nut, clamped-nut, anti-backlash-nut,
-# nut-holder (for a bought nut), catch-nut (a metal nut stands by). When to take which: docs/nut.md`,
+# twin-nut (two threads at a distance), nut-holder (for a bought nut), catch-nut (a metal nut stands by). When to take which: docs/nut.md`,
 };
 const WIDE = {
   mounting: FLANGE_DOWN,
@@ -73,6 +73,19 @@ export const FAMILY_STARTS = {
   kind: anti-backlash
   spring: {inside: 16 mm, outside: 19 mm, free: 20 mm, solid: 7 mm, rate: 1}    # measured; rate in N/mm
   # follower: 12 mm             # length of the second nut`,
+  }),
+  'twin-nut': nutStart({
+    ...WIDE,
+    what: 'Two threads in one body, for a carriage that would tilt on one short nut.',
+    name: 'my-twin-nut',
+    axis: 'horizontal',
+    load: '8 N',
+    body: '{shape: round, diameter: 32 mm, length: 50 mm}            # round, square, hexagon; length over all',
+    family: `family:
+  kind: twin
+  apart: 34 mm                  # from the middle of one thread to that of the other
+  lever: 15 mm                  # beside the screw, where the load acts
+  # shift: 0.1 mm               # sets the upper thread off its helix: so much less play`,
   }),
   'nut-holder': nutStart({
     ...WIDE,

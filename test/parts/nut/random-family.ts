@@ -8,7 +8,7 @@ const screws = { Tr8x2: 13, 'Tr8x8(P2)': 13, Tr10x2: 17, Tr12x3: 19, 'Tr8x2-LH':
 export const randomFamily = fc
   .record({
     screw: fc.constantFrom(...(Object.keys(screws) as (keyof typeof screws)[])),
-    kind: fc.constantFrom('split', 'clamped', 'holder', 'anti-backlash', 'catch'),
+    kind: fc.constantFrom('split', 'clamped', 'holder', 'anti-backlash', 'twin', 'catch'),
     wall: within(7, 14),
     length: within(18, 34),
     rim: within(8, 12),
@@ -29,6 +29,7 @@ export const randomFamily = fc
     const family = {
       split: { kind: 'split', ...(r.ring ? { closed: 'ring' } : {}) },
       clamped: { kind: 'clamped' },
+      twin: { kind: 'twin', apart: Math.round(0.75 * r.length), lever: 5, ...(r.ring ? { shift: 0.05 } : {}) },
       holder: { kind: 'holder', nut },
       'anti-backlash': {
         kind: 'anti-backlash',

@@ -7,6 +7,8 @@ const FAMILY = {
   ...FAMILY_BASE,
   duty: { axis: 'horizontal', load: 15, temperature: 25, grease: 'greased', moving: '10 %', feed: 5 },
 };
+/** Two threads in one long body. */
+const TWIN = { ...FAMILY, body: { ...FAMILY_BASE.body, length: 44 }, family: { kind: 'twin', apart: 32, lever: 10 } };
 /** A screw whose crests were hard to read. */
 const UNSURE = { designation: 'Tr10x2', major: '9.9 ± 0.3 mm' };
 const CARRIAGE_HOLES = { count: 4, circle: 27, start: 45, diameter: 3.6, screw: 'M3' };
@@ -284,6 +286,17 @@ export const NUT_CASES: VerdictCases = {
       FAMILY,
       { duty: { load: undefined }, family: { kind: 'anti-backlash', spring: { ...SPRING, working: 18 } } },
     ],
+  },
+  'twin-binding': {
+    yes: [TWIN, {}],
+    but: [TWIN, { family: { lever: 45 } }],
+    no: [TWIN, { family: { lever: 90 } }],
+    'not-told': [TWIN, { family: { lever: undefined } }],
+  },
+  'twin-pressure': {
+    yes: [TWIN, {}],
+    no: [TWIN, { family: { lever: 200 }, duty: { load: 2000 } }],
+    'not-told': [TWIN, { family: { lever: undefined } }],
   },
   'spring-travel': {
     yes: [FAMILY, { family: { kind: 'anti-backlash', spring: SPRING } }],

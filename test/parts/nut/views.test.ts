@@ -46,6 +46,8 @@ const SHEETS: [string, object, number][] = [
   ['split, without flange', { family: { kind: 'split' }, ...BARE }, 9],
   ['clamped', { family: { kind: 'clamped' } }, 12],
   ['clamped, without flange', { family: { kind: 'clamped' }, ...BARE }, 7],
+  ['twin', { family: { kind: 'twin', apart: 15.5, shift: 0.1 } }, 8],
+  ['twin, without flange', { family: { kind: 'twin', apart: 15.5 }, ...BARE }, 4],
   ['anti-backlash', { family: { kind: 'anti-backlash', spring: SPRING } }, 14],
   ['anti-backlash, without flange', { family: { kind: 'anti-backlash', spring: SPRING }, ...BARE }, 10],
   ['holder of a hexagon nut', { family: { kind: 'holder', nut: METAL } }, 9],

@@ -81,7 +81,7 @@ const fit = fc.oneof(
 export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
   .record({
     screw: fc.oneof(named, named, measured),
-    kind: fc.constantFrom('plain', 'plain', 'plain', 'split', 'clamped', 'holder', 'anti-backlash', 'catch'),
+    kind: fc.constantFrom('plain', 'plain', 'plain', 'split', 'clamped', 'holder', 'anti-backlash', 'twin', 'catch'),
     body: fc.constantFrom('round', 'round', 'square', 'hexagon'),
     wall: within(0.3, 0.9),
     length: within(0.8, 1.8),
@@ -105,7 +105,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
   })
   .map((r) => {
     const { major, pitch } = r.screw;
-    const roomy = { plain: 0, split: 9, clamped: 8, holder: 8, 'anti-backlash': 7, catch: 4 }[r.kind];
+    const roomy = { plain: 0, split: 9, clamped: 8, holder: 8, 'anti-backlash': 7, twin: 0, catch: 4 }[r.kind];
     const across = tidy(major + 2 * (2.5 + r.wall * Math.sqrt(major) * 1.6 + roomy));
     const flanged = r.flange !== undefined || r.kind === 'split';
     const d = nominal(r.holes.screw);
@@ -126,7 +126,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
       },
     }[r.holes.way];
     const f = r.flange ?? { shape: 'round', offset: undefined, flats: false, share: 0 };
-    const shape = r.kind === 'plain' || r.kind === 'catch' ? f.shape : 'round';
+    const shape = ['plain', 'catch', 'twin'].includes(r.kind) ? f.shape : 'round';
     const wide = r.holes.way === 'rectangle' ? reach + 2 * d : reach + 2;
     const sizes = {
       round: { diameter: wide, ...(f.flats && r.holes.way === 'circle' ? { flats: tidy(0.97 * wide) } : {}) },
@@ -134,6 +134,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
       rectangular: { size: [wide + 3, wide], corner: 3 },
       'two-ear': { size: [wide + 10, wide], ear: tidy(wide * 0.8) },
     }[shape as 'round'];
+    const twinLength = tidy((2.2 + r.length) * major + (flanged ? thick : 0));
     const across2 = Math.round(1.65 * major);
     const bought = { shape: r.square ? 'square' : 'hexagon', across_flats: across2, height: tidy(0.8 * major) };
     const family = {
@@ -141,6 +142,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
       catch: undefined,
       split: given({ kind: 'split', closed: r.ring ? 'ring' : undefined }),
       clamped: { kind: 'clamped' },
+      twin: given({ kind: 'twin', apart: tidy(0.72 * twinLength), lever: 6, shift: r.ring ? 0.05 : undefined }),
       holder: given({ kind: 'holder', nut: bought, pocket: r.pocket }),
       'anti-backlash': {
         kind: 'anti-backlash',
@@ -153,7 +155,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
         },
       },
     }[r.kind];
-    const own = r.kind === 'plain' || r.kind === 'catch' ? r.body : 'round';
+    const own = ['plain', 'catch', 'twin'].includes(r.kind) ? r.body : 'round';
     return given({
       part: 'nut',
       name: 'sheet',
@@ -162,9 +164,12 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
         shape: own,
         [own === 'round' ? 'diameter' : 'across_flats']:
           r.kind === 'holder' || r.kind === 'catch' ? tidy(across + 0.8 * major) : across,
-        length: tidy(
-          r.length * major * (r.kind === 'anti-backlash' ? 1.6 : 1) + (flanged ? thick : 0) + (roomy > 0 ? 8 : 0),
-        ),
+        length:
+          r.kind === 'twin'
+            ? twinLength
+            : tidy(
+                r.length * major * (r.kind === 'anti-backlash' ? 1.6 : 1) + (flanged ? thick : 0) + (roomy > 0 ? 8 : 0),
+              ),
       },
       ...(flanged
         ? {

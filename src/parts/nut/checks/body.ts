@@ -3,6 +3,7 @@ import { allKeep } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
+import { widestBore } from '../variants/twin.js';
 import { besideBore, holesToBore } from '../walls.js';
 
 /** Plastic beside a thread [mm]: four lines of a usual nozzle. @source common-practice */
@@ -20,16 +21,16 @@ export const wall: NutCheck = {
   source: 'common practice',
   limits: hard({ min: LEAST_WALL }),
   moves: 'body.diameter, holes.circle',
-  run: ({ finished, holes, screw, printer }, limits) => {
-    const { thread } = finished;
+  run: ({ finished, holes, screw, printer, family }, limits) => {
+    const bore = widestBore(finished, family);
     const spread = scaled(shifted(screw.major, -screw.major.likely), -0.5);
-    const beside = besideBore(finished, thread.major / 2);
-    const inFlange = holes ? holesToBore(holes.centres, holes.diameter.likely / 2, thread.major / 2) : Infinity;
+    const beside = besideBore(finished, bore);
+    const inFlange = holes ? holesToBore(holes.centres, holes.diameter.likely / 2, bore) : Infinity;
     const least = smallest(shifted(spread, beside), shifted(spread, inFlange));
     const lines = least.likely / printer.lineWidth;
     const own = limitsFor(printer.nozzle);
     const { pass } = limits.of(own);
-    const slimmest = thread.major + 2 * (pass.min! + spread.likely - spread.least);
+    const slimmest = 2 * bore + 2 * (pass.min! + spread.likely - spread.least);
     const cure = allKeep(least, pass)
       ? ''
       : inFlange < beside

@@ -38,7 +38,7 @@ export function nutBodies(design: NutDesign, sizes: SizeChoice = 'printed'): rea
 
 function bodiesInFile(design: NutDesign): readonly PlannedBody[] {
   const { family } = design;
-  if (family === undefined && design.catchPocket === undefined) return [nutBody(design)];
+  if (family?.kind === 'twin' || (family === undefined && design.catchPocket === undefined)) return [nutBody(design)];
   const drawing = drawingOf(design);
   if (family === undefined) return [whole(design, drawing, catchCut(design, drawing))];
   switch (family.kind) {

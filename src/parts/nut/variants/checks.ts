@@ -8,6 +8,7 @@ import { neededSpringForce, springForceOf } from './anti-backlash.js';
 import { nutSeat } from './nut-seat.js';
 import { pinHoles } from './pin-holes.js';
 import { splitHold } from './split-hold.js';
+import { twinBinding, twinPressure } from './twin-checks.js';
 import { aroundNut, holesToJoint } from './walls.js';
 
 type NutCheck = Check<NutDesign>;
@@ -22,7 +23,17 @@ const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
 
 /** The checks of a plain nut, less those that its family makes pointless, and the family's own. */
 export function withFamilyChecks(checks: readonly NutCheck[]): readonly NutCheck[] {
-  const own = [splitJoint, splitHold, pocketRoom, nutSeat, springForce, springTravel, catchNut];
+  const own = [
+    splitJoint,
+    splitHold,
+    pocketRoom,
+    nutSeat,
+    springForce,
+    springTravel,
+    twinBinding,
+    twinPressure,
+    catchNut,
+  ];
   return [...checks.map(unlessPointless), ...own];
 }
 
@@ -141,6 +152,11 @@ export const catchNut: NutCheck = {
     }
     if (duty.axis !== 'vertical' || family?.kind === 'holder') return undefined;
     if (screwHolding(screw) === 'holds') return undefined;
+    if (family?.kind === 'twin')
+      return told(
+        'caution',
+        'a twin nut has no place for a metal one, and the screw may not hold its load without power: fit a brake or a counterweight',
+      );
     return told('caution', CATCH_FINDING);
   },
 };

@@ -6,6 +6,7 @@ import { clampedOf } from './clamped.js';
 import { holderOf } from './pocket.js';
 import type { FamilySheet } from './sheet.js';
 import { splitOf } from './split.js';
+import { twinOf } from './twin.js';
 import type { Family, FamilyBase } from './types.js';
 
 /**
@@ -21,9 +22,10 @@ export function familyOf(sheet: FamilySheet | undefined, base: FamilyBase, notes
       `${plain(flange.offset)} mm`,
       `must be 0 where family.kind is ${sheet.kind}: a stub under the flange would need support`,
     );
-  if (sheet.kind !== 'holder' && (body.shape !== 'round' || body.flats !== undefined))
+  const isPlain = sheet.kind === 'holder' || sheet.kind === 'twin';
+  if (!isPlain && (body.shape !== 'round' || body.flats !== undefined))
     throw fault('body.shape', body.shape, `must be round, without flats, where family.kind is ${sheet.kind}`);
-  if (sheet.kind !== 'holder' && !flange && base.finished.holes)
+  if (!isPlain && !flange && base.finished.holes)
     throw fault(
       'holes',
       '',
@@ -38,5 +40,7 @@ export function familyOf(sheet: FamilySheet | undefined, base: FamilyBase, notes
       return holderOf(sheet, base, notes);
     case 'anti-backlash':
       return antiBacklashOf(sheet, base, notes);
+    case 'twin':
+      return twinOf(sheet, base, notes);
   }
 }

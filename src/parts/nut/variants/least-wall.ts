@@ -49,6 +49,7 @@ function ownWalls(family: Family, sizes: NutSizes, holes: HolesInFile, print: Pr
         low: print.along(family.slit.from),
       });
     case 'holder':
+    case 'twin':
       return [];
     case 'anti-backlash':
       return tongueWalls(family, print);

@@ -10,7 +10,7 @@ import { type NutPocket, nutPocketOutline } from '../../common/bought-nut.js';
 import { floatIn } from '../../common/float.js';
 import { type FloatTrial, floatFinding, floatPins, LEAST_TRIED } from '../../common/float-mate.js';
 import type { NutDesign } from '../dimensions.js';
-import { mateNut } from '../mate.js';
+import { mateNut, nutMate } from '../mate.js';
 import { nutBodies } from './bodies.js';
 
 const ASSEMBLY: CheckFacts = {
@@ -30,10 +30,29 @@ export function mateFamily(design: NutDesign, kernel: Kernel): Finding[] {
   const shapes = () => nutBodies(asFinished(design)).map(({ recipe }) => recipe.shape);
   const floats = floatTrial(design, shapes).map((trial) => floatFinding(trial, kernel));
   const thread = [...(family?.kind === 'holder' ? [] : mateNut(design, kernel)), ...floats];
+  if (family?.kind === 'twin') return [...thread, bothThreads(design, family.shift, kernel)];
   const pocket = family?.kind === 'holder' ? family.pocket : catchPocket;
   if (pocket) return [...thread, boughtNut(design, pocket, kernel)];
   if (family?.kind === 'split' || family?.kind === 'anti-backlash') return [...thread, pieces(design, kernel)];
   return thread;
+}
+
+/** The whole screw at its largest through both threads, in the middle of the play that they leave and pushed both ways. */
+function bothThreads(design: NutDesign, shift: number, kernel: Kernel): Finding {
+  const [body] = nutBodies(asFinished(design));
+  const { screw, play } = nutMate(design);
+  const { pitch } = design.finished.thread;
+  const bar: Shape = {
+    kind: 'thread',
+    thread: { ...screw, from: -pitch, to: design.finished.length + pitch },
+  };
+  const push = (0.9 * Math.max(0, play - shift)) / 2;
+  const poses = [0, push, -push].map((by): Pose => ({ by: [0, 0, shift / 2 + by], turn: 0 }));
+  const common = Math.max(...kernel.commonVolumes(body!.recipe.shape, bar, poses));
+  return finding(
+    ASSEMBLY,
+    valued(exactly(common), `the screw in both threads at once, pushed both ways by ${plain(push, 3)} mm`),
+  );
 }
 
 /** The nut over what stands in its holes, where it floats. */

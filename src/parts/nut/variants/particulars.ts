@@ -31,6 +31,8 @@ function familyHardware({ family, catchPocket, screw, finished }: NutDesign): Ha
       const size = `${plain(inside)} x ${plain(outside)} x ${plain(free)} mm, ${plain(rate)} N/mm`;
       return [...standing, { item: 'compression spring', size, count: 1 }];
     }
+    case 'twin':
+      return standing;
     case 'clamped':
       return [...standing, ...closing(family.clamp, 1)];
     case 'split': {
@@ -72,7 +74,7 @@ function familyAdvice({ family, catchPocket, finished }: NutDesign): PrintAdvice
       why: 'the thread then lies in the layers, and the joint is a plain wall',
       support: 'none',
     };
-  if (family || catchPocket)
+  if (family?.kind !== 'twin' && (family || catchPocket))
     return { face_up: `body end up, ${bed}`, why: 'pocket or slit then opens upwards', support: 'none' };
   return undefined;
 }
@@ -84,6 +86,12 @@ function familyCautions({ family, duty, catchPocket }: NutDesign): string[] {
   if (family?.kind === 'clamped')
     lines.push(
       'Close the slit only until the play is gone; turn the screw over its whole travel before running, and again when warm.',
+    );
+  if (family?.kind === 'twin')
+    lines.push(
+      family.shift > 0
+        ? 'The upper thread is set off: turn the nut on by hand over the whole screw, and let it run in, before anything drives it.'
+        : 'Both threads stand on one helix: turn the nut on by hand, the second must start without force.',
     );
   if (family?.kind === 'anti-backlash')
     lines.push(

@@ -16,7 +16,7 @@ const springSection = map({
 
 /** A nut in several pieces, with a slit, or around a bought nut. */
 export const familySection = map({
-  kind: word(['split', 'clamped', 'anti-backlash', 'holder'], 'how the nut differs from a plain one'),
+  kind: word(['split', 'clamped', 'anti-backlash', 'holder', 'twin'], 'how the nut differs from a plain one'),
   screw: word(FASTENER_SIZES, 'that closes halves or slit').optional(),
   closed: word(['screws', 'ring'], 'what closes the halves').optional(),
   pins: map({ diameter: length(), length: length() }).optional().describe('bought pins that place the halves'),
@@ -24,6 +24,13 @@ export const familySection = map({
   pocket: word(['face', 'end'], 'where the pocket opens: on the flange face, or on the body end').optional(),
   spring: springSection.optional(),
   follower: length('length of the second nut').optional(),
+  apart: length('from the middle of one thread of a twin nut to that of the other').optional(),
+  shift: quantity(
+    'length',
+    { least: 0, most: 1 },
+    'by which the upper thread of a twin nut is set off its helix, out of the play',
+  ).optional(),
+  lever: quantity('length', { least: 0, most: 2000 }, 'beside the screw, where the load on a twin nut acts').optional(),
 }).superRefine((family, context) => {
   const owners = {
     screw: ['split', 'clamped'],
@@ -33,6 +40,9 @@ export const familySection = map({
     pocket: ['holder'],
     spring: ['anti-backlash'],
     follower: ['anti-backlash'],
+    apart: ['twin'],
+    shift: ['twin'],
+    lever: ['twin'],
   } as const;
   const refuse = (path: string, message: string) => context.addIssue({ code: 'custom', path: [path], message });
   for (const [key, kinds] of Object.entries(owners) as [keyof typeof owners, readonly string[]][]) {
@@ -42,5 +52,6 @@ export const familySection = map({
   if (family.kind === 'holder' && family.nut === undefined) refuse('nut', 'is missing; measure the bought nut');
   if (family.kind === 'anti-backlash' && family.spring === undefined)
     refuse('spring', 'is missing; measure the bought spring');
+  if (family.kind === 'twin' && family.apart === undefined) refuse('apart', 'is missing; must be above 0');
 });
 export type FamilySheet = z.output<typeof familySection>;

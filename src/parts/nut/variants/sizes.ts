@@ -44,6 +44,12 @@ function sizesOf(family: Family, print: PrintSizes): Sizes {
         ...(family.slit.from > 0 ? { slit_start: print.along(family.slit.from) } : {}),
         ...clampNames(printedClamp(family.clamp, print)),
       };
+    case 'twin':
+      return {
+        threads_apart: print.along(family.apart),
+        thread_length: print.along(family.each),
+        ...(family.shift > 0 ? { thread_shift: print.along(family.shift) } : {}),
+      };
     case 'holder':
       return { bore: print.inside(family.bore), ...pocketSizes(family.pocket, print) };
     case 'anti-backlash':

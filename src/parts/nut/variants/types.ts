@@ -43,7 +43,8 @@ export type Family =
       readonly slit: { readonly width: number; readonly from: number };
     }
   | { readonly kind: 'holder'; readonly pocket: NutPocket; readonly opens: 'face' | 'end'; readonly bore: number }
-  | AntiBacklash;
+  | AntiBacklash
+  | Twin;
 
 /** Two nuts that a spring keeps apart. */
 export interface AntiBacklash {
@@ -52,6 +53,21 @@ export interface AntiBacklash {
   /** length of the second nut */
   readonly follower: number;
   readonly tongue: Tongue;
+}
+
+/** Two threads in one body, the bore between them wide. */
+export interface Twin {
+  readonly kind: 'twin';
+  /** from middle to middle */
+  readonly apart: number;
+  /** length of either thread */
+  readonly each: number;
+  /** how far the bore between them stands beyond the nut's major, on the radius */
+  readonly deeper: number;
+  /** by which the upper thread is set off the helix of the lower one, upwards */
+  readonly shift: number;
+  /** where the load acts beside the screw */
+  readonly lever?: number;
 }
 
 /** What the family is worked out from. */

@@ -4,6 +4,7 @@ import { antiBacklashMember } from './anti-backlash.js';
 import { catchMember, holderMember } from './bought-nut.js';
 import { clampedMember } from './clamped.js';
 import { splitMember } from './split.js';
+import { twinMember } from './twin.js';
 
 /** How a nut is drawn, by its family; a plain one is cut through its first hole. */
 export function memberOf(nut: NutInSight): Member {
@@ -20,5 +21,7 @@ export function memberOf(nut: NutInSight): Member {
       return holderMember(nut, family, plain);
     case 'anti-backlash':
       return antiBacklashMember(nut, family, plain);
+    case 'twin':
+      return twinMember(nut, family, plain);
   }
 }

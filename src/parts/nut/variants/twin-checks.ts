@@ -1,0 +1,55 @@
+import { type Check, notJudged, soft, valued } from '../../../judge/check.js';
+import { FRICTION } from '../../../mechanics/friction.js';
+import { plain } from '../../../units/format.js';
+import { exactly } from '../../../units/measured.js';
+import { CREST_SHARE } from '../../common/hold-figures.js';
+import type { NutDesign } from '../dimensions.js';
+import { borneShare } from './borne-share.js';
+
+type NutCheck = Check<NutDesign>;
+const about = { group: 'family', source: 'derived: moments about the screw', unit: '' } as const;
+
+/** A load beside the screw tilts a carriage on its two threads: too far out, it locks. */
+export const twinBinding: NutCheck = {
+  ...about,
+  id: 'twin-binding',
+  question: 'turns',
+  title: 'Lever of the load over that at which both threads lock',
+  limits: soft({ max: 0.5 }, { max: 1 }),
+  moves: 'family.lever, family.apart, duty.grease',
+  run: ({ family, duty }, { pass: { max = 1 } }) => {
+    if (family?.kind !== 'twin') return undefined;
+    if (family.lever === undefined) return notJudged('family.lever');
+    const friction = duty.grease === 'greased' ? FRICTION.nominal : FRICTION.high;
+    const locks = family.apart / (2 * friction);
+    const share = family.lever / locks;
+    const cure = share > max ? '; set the threads further apart, bring the load nearer, or guide the carriage' : '';
+    return valued(
+      exactly(share),
+      `the load acts ${plain(family.lever)} mm beside the screw; at friction ${plain(friction, 2)} threads ${plain(family.apart)} mm apart lock from ${plain(locks, 0)} mm on${cure}`,
+    );
+  },
+};
+
+/** What tilts a carriage presses the threads sideways on the screw, one each way. */
+export const twinPressure: NutCheck = {
+  ...about,
+  id: 'twin-pressure',
+  question: 'holds',
+  title: 'Sideways pressure on the threads over what they bear',
+  limits: soft({ max: 1 }, { max: 1 }),
+  moves: 'family.lever, family.apart, body.length, duty.load',
+  run: (design) => {
+    const { family, finished } = design;
+    if (family?.kind !== 'twin') return undefined;
+    const { lever, apart, each } = family;
+    if (lever === undefined) return notJudged('family.lever');
+    const area = CREST_SHARE * each * finished.thread.minor;
+    return borneShare(design, {
+      stresses: (force) => [{ kind: 'pressure', stress: (force * lever) / apart / area }],
+      sudden: 1,
+      where: 'sideways on each thread',
+      cure: 'set the threads further apart, make them longer, or guide the carriage',
+    });
+  },
+};

@@ -1,4 +1,4 @@
-// Bundles the command and the worker of fleets, so that a start reads few files.
+// Bundles the command, the worker of fleets and that of exact bodies, so that a start reads few files.
 import { chmodSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -80,7 +80,11 @@ export async function bundleCommand(outdir) {
     ...SHARED,
     outdir,
     platform: 'node',
-    entryPoints: { leadwright: 'src/cli/leadwright.ts', 'command/fleet-worker': 'src/work/fleet/worker.ts' },
+    entryPoints: {
+      leadwright: 'src/cli/leadwright.ts',
+      'command/fleet-worker': 'src/work/fleet/worker.ts',
+      'command/exact-worker': 'src/work/exact/worker.ts',
+    },
     chunkNames: 'command/[name]-[hash]',
     // what is small is read soon; the library stays readable
     minify: true,

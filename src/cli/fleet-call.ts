@@ -64,6 +64,7 @@ const ZIPPED: readonly Format[] = ['drawing', 'page'];
 /** Runs a fleet as typed. */
 export async function fleetCall(args: FleetArgs, io: Io): Promise<number> {
   const chosen = requireFormats(args.formats);
+  if (chosen.includes('step')) throw fault('--formats', 'step', 'is written by make, one part after the other');
   // a zip is read by people who have nothing else
   const formats = FORMATS.filter((one) => chosen.includes(one) || (args.zip === true && ZIPPED.includes(one)));
   if (!formats.includes('stl')) throw fault('--formats', args.formats, 'must hold stl: plates and masses come from it');

@@ -3,7 +3,7 @@ import type { PageScript } from './page/page-shell.js';
 import type { PartInHand } from './part-in-hand.js';
 
 /** Kinds of file that a part can be written as; the report is always written. */
-export const FORMATS = ['stl', '3mf', 'drawing', 'page'] as const;
+export const FORMATS = ['stl', '3mf', 'drawing', 'page', 'step'] as const;
 export type Format = (typeof FORMATS)[number];
 
 /** A file by its name inside the part's folder. */
@@ -19,13 +19,15 @@ export interface FormatOptions {
   readonly drawn: DrawnSizes;
   /** where the page finds its script; inside the page unless said otherwise */
   readonly pageScript?: PageScript;
+  /** files that stand beside these, made elsewhere */
+  readonly others?: readonly string[];
   /** picture of the part for page and 3MF; each renders its own where it is not at hand */
   readonly still?: Uint8Array;
 }
 
 /** The name that a format's file has in the folder of a part; the STL's depend on the bodies. */
 export function fileOf(format: Exclude<Format, 'stl'>, name: string): string {
-  return { '3mf': `${name}.3mf`, drawing: 'drawing.svg', page: 'report.html' }[format];
+  return { '3mf': `${name}.3mf`, drawing: 'drawing.svg', page: 'report.html', step: `${name}.step` }[format];
 }
 
 /** Whether a chosen format shows the still picture, which takes as long as all else that it holds. */
@@ -33,9 +35,9 @@ export function showStill(formats: readonly Format[]): boolean {
   return formats.includes('3mf') || formats.includes('page');
 }
 
-/** Writes the chosen formats besides STL. Writers are loaded when they are asked for, so that an STL alone stays quick. */
+/** Writes the chosen formats besides STL and STEP. Writers are loaded when they are asked for, so that an STL alone stays quick. */
 export async function writeFormats(part: PartInHand, options: FormatOptions): Promise<WrittenFile[]> {
-  const { formats, drawn, pageScript, still } = options;
+  const { formats, drawn, pageScript, still, others = [] } = options;
   const { name } = part.report;
   const files: WrittenFile[] = [];
   if (formats.includes('3mf')) {
@@ -51,6 +53,7 @@ export async function writeFormats(part: PartInHand, options: FormatOptions): Pr
     const beside = [
       ...(formats.includes('stl') ? part.report.bodies.map(({ file }) => file) : []),
       ...files.map(({ name }) => name),
+      ...others,
     ];
     const page = await writePage(part, { views: drawn.views, drawing, beside }, pageScript, still);
     files.push({ name: fileOf('page', name), bytes: utf8(page) });

@@ -13,10 +13,12 @@ import { writeStl } from '../output/write-stl.js';
 import { drawViews } from '../parts/draw-views.js';
 import type { PlannedBody } from '../parts/part-kind.js';
 import type { SizeChoice } from '../parts/part-views.js';
+import type { ExactWriter } from '../solid/exact/exact-part.js';
 import { createKernel, type Kernel } from '../solid/kernel.js';
 import type { Body } from '../solid/mesh.js';
 import { assembleReport, type CheckOptions, check } from './check.js';
 import { type Design, type DesignOptions, design } from './design.js';
+import type { StepOptions } from './exact-request.js';
 import { kindOfDesign } from './find-kind.js';
 import { fuseBody } from './fuse-body.js';
 import { KINDS } from './kinds.js';
@@ -53,6 +55,8 @@ export interface MakeOptions extends CheckOptions {
   readonly paper?: PaperName;
   /** where the page finds its script; inside the page unless said otherwise */
   readonly pageScript?: PageScript;
+  /** what writes STEP files, and how they are asked for; needed where the formats hold `step` */
+  readonly step?: StepOptions & { readonly write: ExactWriter };
   /** a picture to be given besides: rendered for it, or the one that page and 3MF show */
   readonly picture?: PictureOptions | 'still';
   /** told before each step that may take long: what it does, in a few words */
@@ -123,10 +127,12 @@ interface Built {
 async function filesOf(
   { report, bodies, written }: Built,
   { made, kind, kernel }: { readonly made: Design; readonly kind: KnownKind; readonly kernel: Kernel },
-  { formats = ['stl'], drawing = 'finished', projection, paper, pageScript, picture }: MakeOptions,
+  { formats = ['stl'], drawing = 'finished', projection, paper, pageScript, picture, step, onStep }: MakeOptions,
 ): Promise<MadePart> {
   const stl = formats.includes('stl') ? written.map(({ file, bytes }) => ({ name: file, bytes })) : [];
-  if (!picture && formats.every((format) => format === 'stl')) return finished(report, stl);
+  const exact = formats.includes('step') ? [await exactFile({ made, kind, kernel }, step, onStep)] : [];
+  if (!picture && formats.every((format) => format === 'stl' || format === 'step'))
+    return finished(report, [...stl, ...exact]);
   const printed = kind.views(made, 'printed');
   const part: PartInHand = { design: made, report, bodies, views: printed };
   const asked = drawing === 'printed' ? printed : kind.views(made, drawing);
@@ -141,12 +147,31 @@ async function filesOf(
   const more = await writeFormats(part, {
     formats,
     drawn,
+    others: exact.map(({ name }) => name),
     ...(pageScript ? { pageScript } : {}),
     ...(still ? { still } : {}),
   });
-  const all = finished(report, [...stl, ...more]);
+  const all = finished(report, [...stl, ...exact, ...more]);
   const shown = picture === 'still' ? still : picture && pictures?.writePicture(part, picture);
   return shown ? { ...all, picture: shown } : all;
+}
+
+/** @throws Error a body that does not keep its gate, which is named */
+async function exactFile(
+  { made, kind, kernel }: { readonly made: Design; readonly kind: KnownKind; readonly kernel: Kernel },
+  step: MakeOptions['step'],
+  onStep: MakeOptions['onStep'] = () => undefined,
+): Promise<MadeFile> {
+  if (!step) throw new TypeError('formats that hold step want a writer of it');
+  onStep('building its exact body');
+  const { exactRequest } = await import('./exact-request.js');
+  const request = exactRequest(made, { kind, kernel }, step);
+  try {
+    return { name: request.file, bytes: new TextEncoder().encode(await step.write(request)) };
+  } catch (error) {
+    if (!(error instanceof Error)) throw error;
+    throw new Error(`${request.file} is not written: ${error.message}; other --formats do not need it`);
+  }
 }
 
 /** The report goes last: it names all other files, so that a later make can tell which are ours. */

@@ -32,7 +32,12 @@ function curvesOf(hull: readonly Point[], outlines: readonly Outline[]): (Curve 
       if (side !== undefined) curves[side] = outline.curves?.[i];
     }
   }
-  return curves;
+  return curves.map((curve, i) => curve ?? bridge(curves.at(i - 1), curves[(i + 1) % curves.length]));
+}
+
+/** A side from one arc to another is the common tangent of both. */
+function bridge(before: Curve | undefined, after: Curve | undefined): Curve | undefined {
+  return before !== after && before?.kind === 'arc' && after?.kind === 'arc' ? { kind: 'tangent' } : undefined;
 }
 
 function same(a: Point, b: Point): boolean {

@@ -5,6 +5,7 @@ import { isHeavy, parts } from './cutters.js';
 import { type Build, columnMajor, type Keep, meshOf, type Solid, type SolidModule, solidOf } from './kernel-objects.js';
 import { latheMesh } from './lathe-mesh.js';
 import type { Mesh, Placement, TaggedMesh } from './mesh.js';
+import type { Outline } from './outline.js';
 import { prismMesh, strokesMesh, type Triangulate } from './prism-mesh.js';
 import type { Feature, Shape } from './recipe.js';
 import { type Leaf, placedSurface, type Surface, surfacesOf, threadCore } from './surfaces.js';
@@ -33,6 +34,8 @@ export interface Kernel {
   commonVolumes(a: Shape, b: Shape, poses: readonly Pose[]): number[];
   /** Volume of a shape, mm³. */
   volume(shape: Shape): number;
+  /** Outlines that may overlap, joined in their plane: outer loops counter-clockwise, holes clockwise. */
+  joined(outlines: readonly Outline[]): Outline[];
 }
 
 /** How the kernel is loaded. */
@@ -63,6 +66,11 @@ export async function createKernel({ wasm }: KernelOptions = {}): Promise<Kernel
       inScope(module, (build, keep) => weld(boredBody(module, shape, build, keep) ?? meshOf(build(shape)))),
     surfaced: (shapes) => surfacedMeshes(module, shapes),
     volume: (shape) => inScope(module, (build) => build(shape).volume()),
+    joined: (outlines) =>
+      joined(
+        module,
+        outlines.map((outline) => outline.map(([x, y]) => [x, y])),
+      ),
     commonVolumes: (a, b, poses) =>
       inScope(module, (build, keep) => {
         const [still, moving] = [build(a), build(b)];

@@ -1,7 +1,7 @@
 import { requirePositive, requireRange, requireWhole } from '../units/require.js';
 import { cosd, sind, unitAt } from './angles.js';
 
-/** What sides of an outline stand for: an arc of a circle, or another smooth curve. One object, one curve. */
+/** What sides of an outline stand for: an arc of a circle, the tangent of two, another smooth curve. One object, one curve. */
 export type Curve =
   | {
       readonly kind: 'arc';
@@ -11,6 +11,8 @@ export type Curve =
       /** true: the sides touch the circle; false: the corners lie on it */
       readonly circumscribed: boolean;
     }
+  /** the straight side is meant to touch the arcs at both its ends */
+  | { readonly kind: 'tangent' }
   | { readonly kind: 'free' };
 
 /**
@@ -56,8 +58,7 @@ export function movedOutline(
   const made = new Map<Curve, Curve>();
   const moved = (curve: Curve | undefined): Curve | undefined => {
     if (curve === undefined) return undefined;
-    const known =
-      made.get(curve) ?? (curve.kind === 'arc' ? { ...curve, center: motion(curve.center) } : { kind: 'free' });
+    const known = made.get(curve) ?? (curve.kind === 'arc' ? { ...curve, center: motion(curve.center) } : { ...curve });
     made.set(curve, known);
     return known;
   };

@@ -46,13 +46,21 @@ export interface Lathe {
   readonly broken?: readonly number[];
 }
 
+/** Levels of a loft that stand for a fillet, from the index of the first to that of the last. */
+export interface LoftRound {
+  readonly from: number;
+  readonly to: number;
+  /** where it is an arc of a circle that begins past its first level: its beginning and its centre, as levels */
+  readonly arc?: { readonly begins: LoftLevel; readonly center: LoftLevel };
+}
+
 /** A convex outline raised through levels, its sides moved out or in at each. */
 export interface Loft {
   readonly kind: 'loft';
   readonly outline: Outline;
   readonly levels: readonly LoftLevel[];
-  /** runs of levels that stand for a fillet, from the index of the first to that of the last */
-  readonly rounds?: readonly (readonly [from: number, to: number])[];
+  /** runs of levels that stand for a fillet */
+  readonly rounds?: readonly LoftRound[];
   /** steps, by the index of the level they start at, that only break an edge or lead into a bore */
   readonly broken?: readonly number[];
 }

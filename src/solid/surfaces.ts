@@ -168,7 +168,7 @@ function ofPrism({ outlines }: Prism): Tagged {
     const walls = new Walls(outline, surfaces);
     return outline.map((_, side) =>
       walls.of(side, (curve) =>
-        curve === undefined
+        curve === undefined || curve.kind === 'tangent'
           ? plane(outwards(outline, side, 0))
           : curve.kind === 'arc'
             ? standing(curve.center, { radius: curve.radius, z: 0, slope: 0 })
@@ -213,7 +213,7 @@ function ofLoft({ outline, levels, rounds = [], broken = [] }: Loft): Tagged {
   const ofTag: number[] = [];
   const fillets = new Map<number, number[]>();
   for (let step = 0; step + 1 < levels.length; step++) {
-    const round = rounds.findIndex(([from, to]) => step >= from && step < to);
+    const round = rounds.findIndex(({ from, to }) => step >= from && step < to);
     if (round >= 0) {
       const shared = fillets.get(round) ?? filletWalls(outline, surfaces);
       fillets.set(round, shared);
@@ -226,7 +226,7 @@ function ofLoft({ outline, levels, rounds = [], broken = [] }: Loft): Tagged {
     const walls = new Walls(outline, surfaces);
     const sides = outline.map((_, side) =>
       walls.of(side, (curve) =>
-        curve === undefined
+        curve === undefined || curve.kind === 'tangent'
           ? plane(outwards(outline, side, slope), isBroken)
           : curve.kind === 'arc'
             ? standing(curve.center, { radius: curve.radius + low, z, slope }, isBroken)

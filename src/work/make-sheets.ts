@@ -11,7 +11,7 @@ import type { PictureOptions } from '../output/picture/picture.js';
 import type { Report } from '../output/report.js';
 import type { SizeChoice } from '../parts/part-views.js';
 import type { Design, DesignOptions } from '../pipeline/design.js';
-import { type MadeFile, makeDesign } from '../pipeline/make.js';
+import { type MadeFile, type MakeOptions, makeDesign } from '../pipeline/make.js';
 import type { Kernel } from '../solid/kernel.js';
 import { fault } from '../units/faults.js';
 import { asError } from './as-error.js';
@@ -41,6 +41,7 @@ export interface MakeSheetsOptions extends DesignOptions {
   readonly projection?: Projection;
   readonly paper?: PaperName;
   readonly pageScript?: PageScript;
+  readonly step?: NonNullable<MakeOptions['step']>;
   /** a picture of the part besides, and the file it goes to */
   readonly picture?: { readonly file: string; readonly options: PictureOptions };
   /** told before each step that may take long */

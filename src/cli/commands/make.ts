@@ -20,6 +20,16 @@ const OPTIONS = {
     choices: ['a4', 'a3'],
     describe: 'paper of the drawing; else A4, or A3 where A4 would show the part smaller than it is',
   },
+  step: {
+    choices: ['finished', 'printed'],
+    default: 'finished',
+    describe: 'sizes of the STEP file, where formats hold step',
+  },
+  'step-threads': {
+    choices: ['exact', 'plain'],
+    default: 'exact',
+    describe: 'threads of the STEP file as helicoids, or left as the bore',
+  },
   picture: { type: 'string', requiresArg: true, describe: 'render the part to this PNG file' },
   show: { choices: ['whole', 'section', 'apart'], describe: 'what the picture shows; whole unless given' },
   all: SHARED.all,
@@ -39,11 +49,18 @@ export const makeCommand: Command = {
           .options(OPTIONS)
           .example('leadwright new nut --to my-nut.yaml', 'a sheet to start from')
           .example('leadwright make my-nut.yaml', 'writes out/my-nut/'),
-      ({ sheets, out, accept, formats, drawing, projection, sheet, picture: file, show, all, json }) =>
+      ({ sheets, out, accept, formats, drawing, projection, sheet, picture: file, show, all, json, ...call }) =>
         start(async () => {
           const chosen = requireFormats(formats);
           const picture = pictureCall(file, show, sheets);
           const acceptances = parseAccept(accept);
+          const step = chosen.includes('step')
+            ? {
+                sizes: call.step,
+                threads: call['step-threads'],
+                write: (await import('../../work/exact/exact-writer.js')).exactWriter(io.cwd),
+              }
+            : undefined;
           // the kernel is compiled beside the main thread while the rest is loaded and the sheets are read
           const kernel = import('../../solid/kernel.js').then(({ createKernel }) => createKernel());
           kernel.catch(() => undefined);
@@ -60,6 +77,7 @@ export const makeCommand: Command = {
             drawing,
             projection,
             ...(sheet ? { paper: sheet } : {}),
+            ...(step ? { step } : {}),
             ...(picture ? { picture } : {}),
             onStep: steps.tell,
           }).finally(steps.end);

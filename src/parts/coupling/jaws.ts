@@ -179,7 +179,7 @@ export function jawCutters(plan: JawPlan, floor: number, chordError: number): Sh
         kind: 'loft',
         outline: slot,
         levels,
-        rounds: plan.fillet > 0 ? [[0, FILLET_STEPS]] : [],
+        rounds: plan.fillet > 0 ? [{ from: 0, to: FILLET_STEPS }] : [],
         broken: plan.bevel > 0 ? [levels.length - 3, levels.length - 2] : [],
       }),
     ),

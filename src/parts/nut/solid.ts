@@ -1,7 +1,7 @@
 import { insideBy, outlineBounds } from '../../solid/convex.js';
 import { type LoftLevel, loftVolume } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, polygonArea } from '../../solid/outline.js';
-import type { Shape } from '../../solid/recipe.js';
+import type { LoftRound, Shape } from '../../solid/recipe.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { polar } from '../common/hole-pattern.js';
 import { printSizes } from '../common/print-sizes.js';
@@ -89,7 +89,16 @@ export function hullOf(
   const stub = flange.offset > 0 ? loftVolume(body, [...below, [0, 0]]) : 0;
   const foot = [...lower, ...inside];
   const shaft = [...foot, ...corner.slice(1), ...upper];
-  const rounds = corner.length > 0 ? [[foot.length - 1, foot.length + corner.length - 2] as const] : [];
+  const [begins] = corner;
+  const rounds = begins
+    ? [
+        {
+          from: foot.length - 1,
+          to: foot.length + corner.length - 2,
+          arc: { begins, center: [flange.thickness + fillet, fillet] as const },
+        },
+      ]
+    : [];
   return {
     shapes: [
       loft(plate, plateLevels, [0]),
@@ -104,7 +113,7 @@ function loft(
   outline: Outline,
   levels: readonly LoftLevel[],
   broken: readonly number[],
-  rounds: readonly (readonly [number, number])[] = [],
+  rounds: readonly LoftRound[] = [],
 ): Shape {
   return { kind: 'loft', outline, levels, broken, rounds };
 }

@@ -1,0 +1,48 @@
+import { fileOf } from '../output/formats.js';
+import { VERSION } from '../output/version.js';
+import type { SizeChoice } from '../parts/part-views.js';
+import type { ExactRequest } from '../solid/exact/exact-part.js';
+import { type MeantShape, meantShape } from '../solid/exact/meant-shape.js';
+import type { Kernel } from '../solid/kernel.js';
+import type { Design } from './design.js';
+import type { KnownKind } from './known-kind.js';
+
+/** How the exact bodies of a part are asked for. */
+export interface StepOptions {
+  readonly sizes: SizeChoice;
+  /** plain leaves threads as the bore */
+  readonly threads: 'exact' | 'plain';
+}
+
+/** Room between bodies that stand side by side, mm. */
+const APART = 5;
+
+/**
+ * The exact bodies of a design as plain data, for a writer of STEP files. Several stand side by side along X.
+ * @throws Error a recipe that no exact body stands for
+ */
+export function exactRequest(
+  made: Design,
+  { kind, kernel }: { readonly kind: KnownKind; readonly kernel: Kernel },
+  { sizes, threads }: StepOptions,
+): ExactRequest {
+  const plans = kind.bodies(made, sizes);
+  const options = { threads, join: kernel.joined };
+  let next = 0;
+  const bodies = plans.map(({ recipe, expected }) => {
+    const shape = meantShape(recipe.shape, options);
+    if (plans.length === 1) return { name: recipe.name, shape };
+    const [[least], [most]] = expected().bounds;
+    const by = Math.ceil(next - least);
+    next = by + most + APART;
+    return { name: `${made.name}-${recipe.name}`, shape: { kind: 'moved', by: [by, 0, 0], shape } as MeantShape };
+  });
+  const words = threads === 'plain' ? ', threads left as the bore' : '';
+  return {
+    file: fileOf('step', made.name),
+    product: made.name,
+    description: `${made.part} ${made.name}, ${sizes} sizes, mm${words}`,
+    writer: `leadwright ${VERSION}`,
+    bodies,
+  };
+}

@@ -1,0 +1,93 @@
+import { describe, expect, it } from 'vitest';
+import { lineVolume } from '../../../src/solid/exact/line-volume.js';
+import { meantShape } from '../../../src/solid/exact/meant-shape.js';
+import { circleOutline } from '../../../src/solid/outline.js';
+import { cylinder, type Shape } from '../../../src/solid/recipe.js';
+import type { ThreadSweep } from '../../../src/solid/thread-sweep.js';
+
+const by = (shape: Shape, step = 0.25) =>
+  lineVolume(meantShape(shape, { threads: 'exact', join: (outlines) => outlines }), step);
+
+const rod = (radius: number, from: number, to: number): Shape =>
+  cylinder({ radius, sides: 48, circumscribed: false, from, to });
+
+const thread: ThreadSweep = {
+  profile: [
+    [0.4, 5],
+    [0.7, 4],
+    [1.3, 4],
+    [1.6, 5],
+  ],
+  pitch: 2,
+  starts: 2,
+  hand: 'left',
+  columns: 48,
+  from: 0,
+  to: 8,
+  airSide: 'outside',
+  circumscribed: false,
+};
+
+describe('volume and centre by lines', () => {
+  it('of a cone and of a ring, by the textbook', () => {
+    const cone: Shape = {
+      kind: 'lathe',
+      sides: 48,
+      circumscribed: true,
+      profile: [
+        [6, 0],
+        [0, 9],
+      ],
+    };
+    const { volume, center } = by(cone);
+    expect(volume / (Math.PI * 36 * 3)).toBeCloseTo(1, 6);
+    expect(center[2]).toBeCloseTo(9 / 4, 5);
+    const ring: Shape = { kind: 'difference', of: [rod(8, 0, 5), rod(3, -1, 6)] };
+    expect(by(ring).volume / (Math.PI * 55 * 5)).toBeCloseTo(1, 6);
+  });
+
+  it('of two crossed cylinders of one radius: 16·r³/3', () => {
+    const lying: Shape = {
+      kind: 'moved',
+      tilt: 90,
+      turn: 30,
+      shape: { kind: 'prism', outlines: [circleOutline({ radius: 3, sides: 48 })], from: -10, to: 10 },
+    };
+    const both: Shape = { kind: 'intersection', of: [rod(3, -10, 10), lying] };
+    expect(by(both, 0.1).volume / (16 * 9)).toBeCloseTo(1, 4);
+  });
+
+  it('of a fillet: a rounded foot is (1 − π/4) of its square, at the place of its centroid', () => {
+    const foot: Shape = {
+      kind: 'loft',
+      outline: circleOutline({ radius: 10, sides: 64 }),
+      levels: [
+        [-1, 2],
+        [0, 2],
+        [2, 0],
+        [6, 0],
+      ],
+      rounds: [{ from: 1, to: 2, arc: { begins: [0, 2], center: [2, 2] } }],
+    };
+    // Pappus: the corner left of a square of side f by its quarter circle, its centroid (10 − 3π)/(12 − 3π)·f from
+    // the corner's own sides
+    const f = 2;
+    const area = (1 - Math.PI / 4) * f * f;
+    const centroid = ((10 - 3 * Math.PI) / (12 - 3 * Math.PI)) * f;
+    const wanted = Math.PI * 144 + Math.PI * 100 * 6 + 2 * Math.PI * (10 + centroid) * area;
+    expect(by(foot).volume / wanted).toBeCloseTo(1, 6);
+  });
+
+  it('of a thread over whole pitches: π times the mean of r²', () => {
+    // flat of 0.8 at 5, flat of 0.6 at 4, two flanks of 0.3 with the mean square (25 + 20 + 16)/3
+    const mean = (0.8 * 25 + 0.6 * 16 + (0.6 * 61) / 3) / 2;
+    const { volume, center } = by({ kind: 'thread', thread }, 0.1);
+    expect(volume / (Math.PI * mean * 8)).toBeCloseTo(1, 6);
+    expect(center[2]).toBeCloseTo(4, 4);
+  });
+
+  it('refuses a cone that lies', () => {
+    const lying: Shape = { kind: 'moved', tilt: 90, shape: rod(3, 0, 5) };
+    expect(() => by(lying)).toThrow('a lying revolution cannot be measured by lines');
+  });
+});

@@ -1,0 +1,23 @@
+import { readFileSync } from 'node:fs';
+import { createExactKernel, type ExactKernel, type ExactScript } from '../../src/solid/exact/exact-kernel.js';
+import { exactPackage } from '../../src/work/exact/exact-writer.js';
+
+/** Whether the optional package of exact bodies is installed; tests that need it say so in their names where it is not. */
+export const HAS_EXACT = isThere();
+export const NEEDS_EXACT = HAS_EXACT ? '' : ' (NOT RUN: npm install brings the optional package)';
+
+function isThere(): boolean {
+  try {
+    exactPackage([import.meta.url]);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** An exact kernel of one's own. */
+export async function exactKernel(): Promise<ExactKernel> {
+  const { script, wasm } = exactPackage([import.meta.url]);
+  const { default: load } = (await import(script)) as { default: ExactScript };
+  return createExactKernel(load, readFileSync(wasm));
+}

@@ -24,6 +24,7 @@ import { followsFrom } from './follows.js';
 import { figureOf } from './known.js';
 import { type Along, alongScrew } from './lengths.js';
 import { limitsOf } from './limits.js';
+import { withMotorShaft } from './motor-preset.js';
 import { type Role, type RoleSheet, roleSheet, rolesOf } from './roles.js';
 import { type AxisSheet, axisSchema } from './sheet.js';
 
@@ -58,7 +59,8 @@ export function designAxis(sheet: string | object, options: AxisOptions = {}): A
   return locating(locate, () => worked(value, locate, options));
 }
 
-function worked(typed: unknown, locate: Locate, { presets = SHIPPED, kinds = KINDS }: AxisOptions): AxisDesign {
+function worked(written: unknown, locate: Locate, { presets = SHIPPED, kinds = KINDS }: AxisOptions): AxisDesign {
+  const typed = isFields(written) ? withMotorShaft(written, presets) : written;
   const faults: Fault[] = [];
   const tried = <T>(work: () => T): T | undefined => noting(faults, work);
   const isInch = isFields(typed) && typed.units === 'inch';
@@ -69,7 +71,7 @@ function worked(typed: unknown, locate: Locate, { presets = SHIPPED, kinds = KIN
     kinds.filter(({ kind }) => kind !== 'axis'),
   );
   faults.push(...wrong);
-  const first = tried(() => designsOf(typed, roles, {}, presets));
+  const first = tried(() => designsOf(typed, roles, { fields: {}, ofKind: {} }, presets));
   if (!sheet || !first || faults.length > 0) throw new InputError(distinct(faults));
   const assumptions = new Assumptions();
   const calipers = sheet.calipers ?? CALIPERS;
@@ -78,9 +80,9 @@ function worked(typed: unknown, locate: Locate, { presets = SHIPPED, kinds = KIN
     sheet.old?.screw && resolved(sheet.old.screw, 'old.screw', { calipers, presets, assumptions: new Assumptions() });
   const before = followsOf(sheet, first, screw, calipers);
   // who joins and who holds is known now; what a holder wants of its neighbours moves the lengths once more
-  const second = designsOf(typed, roles, before.follows.fields, presets);
+  const second = designsOf(typed, roles, before.follows, presets);
   const { along, follows } = followsOf(sheet, second, screw, calipers);
-  const parts = designsOf(typed, roles, follows.fields, presets);
+  const parts = designsOf(typed, roles, follows, presets);
   const duty = dutyOf(sheet, follows, along, assumptions);
   const made: AxisDesign = {
     part: 'axis',
@@ -151,7 +153,12 @@ function resolved(
 }
 
 /** The parts with their whole sheets. @throws InputError every mistake in any of them, where it was written */
-function designsOf(typed: Fields, roles: readonly Role[], follows: Fields, presets: PresetTexts): AxisPart[] {
+function designsOf(
+  typed: Fields,
+  roles: readonly Role[],
+  follows: Parameters<typeof roleSheet>[2],
+  presets: PresetTexts,
+): AxisPart[] {
   const faults: Fault[] = [];
   const parts = roles.flatMap((role): AxisPart[] => {
     const whole = roleSheet(typed, role, follows);

@@ -4,6 +4,7 @@ import type { JointKind } from '../parts/common/locating.js';
 import type { CouplingDesign } from '../parts/coupling/dimensions.js';
 import { nutGapWanted } from '../parts/end-holder/checks/turn.js';
 import type { EndHolderDesign } from '../parts/end-holder/dimensions.js';
+import type { MotorPlateDesign } from '../parts/motor-plate/dimensions.js';
 import type { NutDesign } from '../parts/nut/nut-design.js';
 import type { DesignBase } from '../parts/part-kind.js';
 import type { SleeveDesign } from '../parts/sleeve/dimensions.js';
@@ -46,6 +47,8 @@ export interface PartFacts {
   /** a printed or bought nut: its length over all, and whether it floats */
   readonly nut?: { readonly length?: number; readonly floats: boolean; readonly printed: boolean };
   readonly material?: Material;
+  /** thickness of the plate that the motor sits on, through which its shaft stands out [mm] */
+  readonly plate?: number;
   /** sits on the motor's shaft or face */
   readonly isAtMotor?: true;
 }
@@ -76,6 +79,7 @@ function own(design: DesignBase): PartFacts {
   if (isOf<NutDesign>(design, 'nut'))
     return { nut: { length: design.finished.length, floats: design.float !== undefined, printed: true } };
   if (isOf<AdapterDesign>(design, 'adapter')) return design.nut ? { nut: boughtNut(design, design.nut) } : {};
+  if (isOf<MotorPlateDesign>(design, 'motor-plate')) return { plate: design.finished.thickness };
   if (isOf<EndHolderDesign>(design, 'end-holder')) return { holder: holderOf(design) };
   return {};
 }

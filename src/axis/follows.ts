@@ -9,6 +9,8 @@ import type { AxisSheet } from './sheet.js';
 /** What follows for the parts of an axis from each other: who carries the screw, who gives, and how long it is free. */
 export interface Follows {
   readonly fields: Fields;
+  /** what goes before the words of the axis, by the kind of part */
+  readonly ofKind: Readonly<Record<string, Fields>>;
   readonly ends: ScrewEnds;
   readonly thrustBearing: boolean;
 }
@@ -33,11 +35,14 @@ export function followsFrom({ sheet, parts, along, lead }: Given): Follows {
   const span = figureOf(along.span);
   const gap = leftAtFarEnd(along);
   const room = endRoom(along);
+  const plate = facts.find((one) => one.plate !== undefined)?.plate;
+  const shaft = joint?.shaft;
   const feed = sheet.duty?.feed;
   const fields = {
     thrust_bearing: thrustBearing ? 'yes' : 'no',
     locating_holder: locates ? 'yes' : 'no',
     ...(joint ? { coupling: joint.kind } : {}),
+    ...(joint?.motorDepth === undefined ? {} : { hub_depth: mm(joint.motorDepth) }),
     ...(nuts.length > 0 ? { nut: nuts.every(({ floats }) => floats) ? 'floating' : 'rigid' } : {}),
     ...(gap === undefined ? {} : { nut_gap: mm(Math.max(0, gap)) }),
     ...(room === undefined ? {} : { end_room: mm(Math.max(0, room)) }),
@@ -47,7 +52,12 @@ export function followsFrom({ sheet, parts, along, lead }: Given): Follows {
       ...(feed === undefined || lead === undefined ? {} : { speed: Math.round((60 * feed) / lead) }),
     },
   };
-  return { fields, ends, thrustBearing };
+  // the axis counts from the face that the shaft stands out of, a plate from the motor's own face
+  const ofKind =
+    plate === undefined || shaft === undefined
+      ? {}
+      : { 'motor-plate': { motor: { shaft: { length: mm(shaft + plate) } } } };
+  return { fields, ofKind, ends, thrustBearing };
 }
 
 /**

@@ -8,6 +8,7 @@ import { nearest } from '../sheet/nearest.js';
 import { fieldsAt } from '../sheet/schema-keys.js';
 import { longForm } from '../sheet/short-forms.js';
 import { type Fault, shown } from '../units/faults.js';
+import type { Follows } from './follows.js';
 
 /** Fields, and where in the sheet of the axis each of them was written. */
 export interface Layer {
@@ -64,15 +65,21 @@ export function rolesOf(sheet: Fields, kinds: readonly KnownKind[]): { roles: re
  *
  * @param axis the sheet of the axis, as it was typed
  * @param role the part
- * @param follows what its neighbours and the lengths say
+ * @param follows what its neighbours and the lengths say, and what of it goes before the words of the axis
  */
-export function roleSheet(axis: Fields, { role, kind, own }: Role, follows: Fields): RoleSheet {
+export function roleSheet(
+  axis: Fields,
+  { role, kind, own }: Role,
+  follows: Pick<Follows, 'fields' | 'ofKind'>,
+): RoleSheet {
   const here: Layer['from'] = (path) => ['parts', role, ...path];
   const head = { part: kind.kind, name: `${String(axis.name)}-${role}` };
+  const around = () => ['parts', role];
   const below = [
-    { fields: follows, from: () => ['parts', role] },
+    { fields: follows.fields, from: around },
     ...sharedLayers(axis),
     ...asWarmAsMotor(axis, kind),
+    { fields: follows.ofKind[kind.kind] ?? {}, from: around },
   ].map(({ fields, from }) => ({
     fields: besides(spokenBy(fitting(fields, kind.schema), kind.schema), own),
     from,

@@ -45,7 +45,7 @@ describe('what parts inherit', () => {
       duty: { temperature: '40 C', load: '30 N' },
     });
     const nut = { role: 'nut', kind: KINDS[0]!, own: { material: 'pa12' } };
-    const { sheet, from } = roleSheet({ name: 'a', screw: 'Tr8x2', profile: 'mine' }, nut, {});
+    const { sheet, from } = roleSheet({ name: 'a', screw: 'Tr8x2', profile: 'mine' }, nut, { fields: {}, ofKind: {} });
     expect(sheet).toEqual({ part: 'nut', name: 'a-nut', screw: 'Tr8x2', material: 'pa12' });
     expect(from(['material'])).toEqual(['parts', 'nut', 'material']);
     expect(from(['screw', 'major'])).toEqual(['screw', 'major']);
@@ -89,6 +89,32 @@ function nutOf() {
 function holderOf() {
   return (axisWith().parts as Record<string, object>)['end-holder']!;
 }
+
+describe('a motor plate among them', () => {
+  const plate = {
+    part: 'motor-plate',
+    motor: { weight: '3 N' },
+    machine: { holes: { rectangle: ['60 mm', '60 mm'], screw: 'M5' }, face: 'motor', thickness: '6 mm' },
+    plate: { thickness: '8 mm' },
+  };
+
+  it('has the shaft from the motor’s own face, where the axis counts what stands out of the plate', () => {
+    const motor = { preset: 'frame-23', shaft: { diameter: null, flat: null, flat_length: null, length: '25 mm' } };
+    const axis = designed({ motor, parts: { plate } });
+    // 25 mm beyond a plate of 8
+    expect(axis.parts.find(({ role }) => role === 'plate')!.sheet).toMatchObject({
+      coupling: 'disc',
+      hub_depth: '23.05 mm',
+      motor: { preset: 'frame-23', shaft: { length: '33 mm' } },
+    });
+    expect(axis.sheet.motor?.shaft?.diameter?.value).toBe(6.35);
+    expect(found('axis-bores', { motor, parts: { plate } })?.word).toBe('yes');
+  });
+
+  it('refuses a frame that is not there, at its place', () => {
+    expect(() => designed({ motor: { preset: 'frame-99' } })).toThrow(/^motor\.preset: frame-99; /);
+  });
+});
 
 describe('mistakes', () => {
   it('stand where they were written, whichever part finds them, and once', () => {

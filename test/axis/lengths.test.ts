@@ -68,6 +68,7 @@ it('tells each part what its neighbours are', () => {
     locating_holder: 'no',
     coupling: 'disc',
     nut: 'rigid',
+    hub_depth: '22 mm',
     nut_gap: '12.5 mm',
     duty: { ends: 'fixed-free', span: '283.5 mm', speed: 180 },
   });

@@ -115,6 +115,7 @@ const motorClamp: PlateCheck = {
   run: (design, limits) => judgePatternClamp(design, motorPattern(design), limits),
 };
 
+/** Screws to the machine that go slack let motor and plate move together. */
 const machineClamp: PlateCheck = {
   ...clamp,
   id: 'bolt-clamp',

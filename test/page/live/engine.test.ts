@@ -24,6 +24,12 @@ describe('the engine of the live page', () => {
     expect(engine.judge({ sheet: '' })).toMatchObject({ mistakes: [{ allowed: 'the sheet is empty' }] });
   });
 
+  it('says in a line that an axis is made by the command', () => {
+    expect(engine.judge({ sheet: startSheet('axis') })).toMatchObject({
+      mistakes: [{ path: 'part', value: 'axis', allowed: expect.stringContaining('leadwright make'), at: { line: 6 } }],
+    });
+  });
+
   it('takes what is accepted, and refuses a reason that is too short', () => {
     const thin = NUT.replace('20', '10.4');
     const failed = engine.judge({ sheet: thin });

@@ -277,6 +277,19 @@ describe('the page of a nut', () => {
     expect(ids).toEqual([...ids].sort());
   });
 
+  it('prints the card on one sheet of paper, under the sentence and beside the part', async () => {
+    const other = await browser.newPage();
+    await other.goto(`file://${path}`);
+    await other.evaluate(() => document.documentElement.classList.add('card-only'));
+    const pdf = await other.pdf({ preferCSSPageSize: true });
+    expect(pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    await other.emulateMedia({ media: 'print' });
+    for (const what of ['.lead', '#stage img', '#card li:last-child'])
+      expect(await other.locator(what).first().isVisible(), what).toBe(true);
+    expect(await other.locator('.questions').isVisible()).toBe(false);
+    await other.close();
+  });
+
   it('prints every check, and the drawing to scale', async () => {
     await page.emulateMedia({ media: 'print' });
     const hidden = await page

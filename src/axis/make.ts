@@ -16,7 +16,7 @@ export interface MadeAxis {
 
 /** How an axis is made. */
 export interface MakeAxisOptions
-  extends Pick<MakeOptions, 'accept' | 'kernel' | 'formats' | 'drawing' | 'projection' | 'paper' | 'onStep'> {
+  extends Pick<MakeOptions, 'accept' | 'kernel' | 'formats' | 'drawing' | 'projection' | 'paper' | 'step' | 'onStep'> {
   /** all files in one folder: those of a part without its own page and report, its drawing by the part's name */
   readonly flat?: boolean;
 }

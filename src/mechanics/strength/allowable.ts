@@ -43,6 +43,11 @@ export function allowableStress(plastic: Plastic, asked: AskedStress): number {
   const { kind, duration, temperature } = asked;
   const direction = kind === 'tension' ? (asked.direction ?? 'plane') : 'plane';
   const strength = strengthOf(plastic, kind, direction);
+  if (duration === 'level')
+    return Math.min(
+      allowableStress(plastic, { ...asked, duration: 'thousand-hours' }),
+      allowableStress(plastic, { ...asked, duration: 'repeated' }),
+    );
   if (duration === 'moment') return strength * MOMENT_SHARE * momentHeatShare(plastic, temperature);
   if (duration === 'repeated') return strength * REPEATED_SHARE[direction] * momentHeatShare(plastic, temperature);
   const standing = strength * shareOf(plastic, duration) * standingHeatShare(plastic, temperature);
@@ -66,14 +71,15 @@ export function pressureWhileTightening({ tensile }: Pick<Plastic, 'tensile'>): 
 }
 
 /**
- * How long the load of an axis stands: a weight for years, what a level axis is pushed with for 1,000 hours.
+ * How long the load of an axis stands: a weight for years; what a level axis is pushed with for 1,000 hours, and back and
+ * forth more than 10,000 times, whichever leaves less.
  *
  * @param axis  vertical, horizontal, or not told: then as vertical
  * @source common-practice
- * @example standingDuration('horizontal') // 'thousand-hours'
+ * @example standingDuration('horizontal') // 'level'
  */
-export function standingDuration(axis: 'vertical' | 'horizontal' | undefined): 'years' | 'thousand-hours' {
-  return axis === 'horizontal' ? 'thousand-hours' : 'years';
+export function standingDuration(axis: 'vertical' | 'horizontal' | undefined): 'years' | 'level' {
+  return axis === 'horizontal' ? 'level' : 'years';
 }
 
 function strengthOf(plastic: Plastic, kind: AskedStress['kind'], direction: Direction): number {
@@ -83,7 +89,12 @@ function strengthOf(plastic: Plastic, kind: AskedStress['kind'], direction: Dire
 }
 
 function shareOf({ shares }: Plastic, duration: keyof typeof HOURS): number {
-  return { hour: shares.hour, 'thousand-hours': shares.thousandHours, years: shares.years }[duration];
+  return {
+    hour: shares.hour,
+    'thousand-hours': shares.thousandHours,
+    level: shares.thousandHours,
+    years: shares.years,
+  }[duration];
 }
 
 /** Stress at which a glass reaches the strain that crazes it in the end. */

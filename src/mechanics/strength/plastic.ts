@@ -2,8 +2,10 @@
 export type LoadDuration =
   /** stands for years: a vertical axis, a weight */
   | 'years'
-  /** some 1,000 hours over a life: the load of a horizontal axis */
+  /** some 1,000 hours over a life */
   | 'thousand-hours'
+  /** of a level axis: for 1,000 hours, and from one side to the other with every move */
+  | 'level'
   | 'hour'
   /** seconds: stall, shock, jam */
   | 'moment'
@@ -14,7 +16,7 @@ export type LoadDuration =
 export type Direction = 'plane' | 'across';
 
 /** Hours of the durations that stand; five years stand for "years". */
-export const HOURS = { years: 43_800, 'thousand-hours': 1000, hour: 1 } as const;
+export const HOURS = { years: 43_800, 'thousand-hours': 1000, level: 1000, hour: 1 } as const;
 
 /** Temperature at which strengths are given [°C]. */
 export const ROOM = 23;

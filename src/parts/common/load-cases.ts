@@ -105,6 +105,7 @@ export function caseWords({ force, duration }: LoadCase): string {
   const times = {
     years: 'standing for years',
     'thousand-hours': 'standing for 1,000 hours',
+    level: 'for 1,000 hours, back and forth,',
     hour: 'standing for an hour',
     repeated: 'again and again',
     moment: 'for a moment, the motor stalled,',

@@ -101,6 +101,18 @@ describe('allowableStress', () => {
     expect(allowableStress(PA12, { ...at, duration: 'years', direction: 'across' })).toBeCloseTo(0.75 * 0.25 * 21, 9);
   });
 
+  it('takes of a level axis the less of 1,000 hours and back and forth', () => {
+    const level = (plastic: typeof PA12, temperature: number) =>
+      allowableStress(plastic, { kind: 'tension', duration: 'level', temperature });
+    // PA12 cold: 0.30 for 1,000 hours, 0.20 back and forth; at 79 °C 0.30·e^(−56/70) = 0.1348, 0.20·e^(−56/85) = 0.1035
+    expect(level(PA12, 23)).toBeCloseTo(42 * 0.2, 9);
+    expect(level(PA12, 79)).toBeCloseTo(42 * 0.2 * Math.exp(-56 / 85), 9);
+    // nothing stands above its limit, so nothing is borne back and forth either
+    expect(level(PA12, 81)).toBe(0);
+    const across = { kind: 'tension', duration: 'level', temperature: 23, direction: 'across' } as const;
+    expect(allowableStress(PA12, across)).toBeCloseTo(2.52, 9);
+  });
+
   it('takes 1.2 times the strength under a washer: M5 on ABS holds 488 N for years, 192 N at 60 °C', () => {
     const area = (Math.PI / 4) * (10 ** 2 - 5.3 ** 2);
     const at = (temperature: number) =>
@@ -125,7 +137,7 @@ it('half of the confined strength bears a screw while it is tightened', () => {
 it('an axis that is not told counts as vertical', () => {
   expect(standingDuration(undefined)).toBe('years');
   expect(standingDuration('vertical')).toBe('years');
-  expect(standingDuration('horizontal')).toBe('thousand-hours');
+  expect(standingDuration('horizontal')).toBe('level');
 });
 
 describe('heat shares', () => {

@@ -17,13 +17,18 @@ const BY_HAND = {
   pom: { strength: 45, years: 0.2, hours: 0.28, tau: 52, limit: 88, pv: 0.1, speed: 500 },
 } as const;
 type Name = keyof typeof BY_HAND;
+/** Short fall of strength with heat of those without a glass transition above the room's, by an exponential. */
+const SHORT = { pa12: 85, pom: 72 };
 
 function standing(name: Name, temperature: number, axis: string): number {
   const row = BY_HAND[name];
   if (temperature > row.limit) return 0;
   const warm = Math.max(0, temperature - 23);
   const fall = 'tau' in row ? Math.exp(-warm / row.tau) : (1 - warm / (row.glass - 23)) ** 1.5;
-  return row.strength * (axis === 'horizontal' ? row.hours : row.years) * fall;
+  if (axis === 'vertical') return row.strength * row.years * fall;
+  // a level axis is pushed to and fro besides: a fifth, and the short fall with heat
+  const short = 'tau' in row ? Math.exp(-warm / SHORT[name as 'pa12' | 'pom']) : Math.sqrt(fall);
+  return row.strength * Math.min(row.hours * fall, 0.2 * short);
 }
 
 const sheets = fc.record({

@@ -121,11 +121,12 @@ describe('members of the nut family', () => {
       family: { kind: 'holder', nut: METAL },
       duty: { ...BASE.duty, ...duty },
     });
-    // π/4·(13² − 8.8²) = 71.91 mm²; PETG at 25 °C for a moment 1.2·44·0.5·(45/47)^0.75 = 25.55 MPa, twice the load
-    const share = (2 * 900) / ((Math.PI / 4) * (13 ** 2 - 8.8 ** 2)) / (26.4 * (45 / 47) ** 0.75);
-    expect(finding(holder({ load: 900 }), 'nut-seat')).toMatchObject({ verdict: 'pass' });
-    expect(finding(holder({ load: 900 }), 'nut-seat')!.value).toBeCloseTo(share, 5);
-    expect(finding(holder({ load: 945 }), 'nut-seat')!.verdict).toBe('fail');
+    // π/4·(13² − 8.8²) = 71.91 mm²; PETG at 25 °C back and forth 1.2·44·0.2·(45/47)^0.75 = 10.22 MPa; twice the load for a
+    // moment, of half the strength, is less
+    const share = 700 / ((Math.PI / 4) * (13 ** 2 - 8.8 ** 2)) / (10.56 * (45 / 47) ** 0.75);
+    expect(finding(holder({ load: 700 }), 'nut-seat')).toMatchObject({ verdict: 'pass' });
+    expect(finding(holder({ load: 700 }), 'nut-seat')!.value).toBeCloseTo(share, 5);
+    expect(finding(holder({ load: 740 }), 'nut-seat')!.verdict).toBe('fail');
     // standing for years PETG bears 1.2·44·0.2·φ, φ (20/47)^1.5 at 50 °C, less than a sudden load takes
     const warm = finding(holder({ load: 200, axis: 'vertical', temperature: 50 }), 'nut-seat')!;
     expect(warm.value).toBeCloseTo(200 / 71.91 / (10.56 * (20 / 47) ** 1.5), 3);
@@ -143,8 +144,8 @@ describe('members of the nut family', () => {
       family,
       duty: { ...BASE.duty, ...duty },
     });
-    // F·tan 15°/π on two M3 heads, π/4·(5.5² − 3.4²) = 14.68 mm²; PETG for 1,000 hours 1.2·44·0.28·(45/47)^1.5
-    const allowed = 14.784 * (45 / 47) ** 1.5;
+    // F·tan 15°/π on two M3 heads, π/4·(5.5² − 3.4²) = 14.68 mm²; PETG back and forth 1.2·44·0.2·(45/47)^0.75
+    const allowed = 10.56 * (45 / 47) ** 0.75;
     const share = (load: number, screws: number) =>
       (load * Math.tan(Math.PI / 12)) / Math.PI / screws / 14.68 / allowed;
     expect(finding(split({ load: 900 }), 'split-hold')!.value).toBeCloseTo(share(900, 2), 3);

@@ -30,8 +30,8 @@ describe('flange-bending', () => {
   it('takes the chord beside the body of a narrow flange: 75·9·6/(14.5·3.6²) = 21.6 MPa, which no plastic bears for long', () => {
     const row = found('flange-bending', NARROW)!;
     expect(row.value).toBeCloseTo((75 * 9 * 6) / (14.5 * 3.6 ** 2), 3);
-    // PETG, 1,000 h at 23 °C: 45·0.28 = 12.6, or the strain limit 0.008·1850·0.65 = 9.62, whichever is less
-    expect(row.limit).toEqual({ max: expect.closeTo(9.62, 2) });
+    // PETG at 23 °C: 1,000 h 44·0.28 = 12.3, or the strain limit 0.008·1850·0.65 = 9.62; back and forth 44·0.2, which is less
+    expect(row.limit).toEqual({ max: expect.closeTo(8.8, 2) });
     expect(row.verdict).toBe('fail');
     expect(row.message).toContain('pulled off its carriage, 9 mm of arm on a section of 14.5 × 3.6 mm');
   });

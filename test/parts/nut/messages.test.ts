@@ -74,7 +74,7 @@ const SAID: readonly [string, Changes, RegExp][] = [
   ['mount-float', { float: 0.3, holes: { fit: undefined } }, /^the nut floats on sleeves: .* stop it$/],
   ['mount-float', { float: 0.7, holes: { fit: undefined } }, /; a float of 0.2 to 0.5 mm is usual$/],
   ['thread-bending', {}, /bears for years at 30 °C$/],
-  ['thread-bending', duty({ axis: 'horizontal' }), /bears for 1,000 hours at 30 °C$/],
+  ['thread-bending', duty({ axis: 'horizontal' }), /bears for 1,000 hours back and forth at 30 °C$/],
   ['thread-stall', duty({ motor: { torque: '0.2 N m' } }), /of bending, of [\d.]+ MPa for a moment at 30 °C$/],
   ['thread-stall', {}, /; a crash into an end doubles it: fit end stops that stop the motor$/],
   ['wear-depth', { material: 'pla' }, /, clean; grit would multiply it/],

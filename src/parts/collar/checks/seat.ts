@@ -124,7 +124,7 @@ export const seatPressure: CollarCheck = {
     const { area } = backing(finished, bearing);
     if (area <= 0) return told('fail', 'nothing of the washer is backed: take a larger outside or a wider bearing');
     const standing = standingDuration(axial.mounting === 'horizontal' ? 'horizontal' : 'vertical');
-    const bears = (duration: 'moment' | 'years' | 'thousand-hours') =>
+    const bears = (duration: 'moment' | 'years' | 'level') =>
       allowableStress(material, { kind: 'pressure', duration, temperature: temperature.at });
     const rows = [
       { force: asked.needed / 2, bears: bears(standing), when: 'for good' },

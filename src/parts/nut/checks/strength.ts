@@ -85,7 +85,7 @@ function judgeStanding(
   const { pass } = limits.of(own);
   const fails = !keeps(value.likely, pass);
   if (duty.temperature === undefined && !fails) return notJudged('duty.temperature');
-  const time = duration === 'years' ? 'for years' : 'for 1,000 hours';
+  const time = duration === 'years' ? 'for years' : 'for 1,000 hours back and forth';
   const cure = fails ? `; ${longer(design)}, a stronger material, less load or less heat` : '';
   return valued(
     value,

@@ -158,10 +158,10 @@ function finishedSizes(sheet: NutSheet, known: Known, assumptions: Assumptions):
   const body = bodyOf(sheet, assumptions);
   const flange = flangeOf(sheet, assumptions);
   requireSense(sheet, { body, flange, thread, holes, chordError: known.chordError });
-  const ends = {
-    ...chamfersOf(sheet, { body, thread }, assumptions),
-    fillet: filletOf(sheet, { body, flange, carriage: known.carriage, chordError: known.chordError }, assumptions),
-  };
+  const chamfers = chamfersOf(sheet, { body, thread }, assumptions);
+  const { carriage, chordError } = known;
+  const around = { body, flange, carriage, chordError, relief: chamfers.relief };
+  const ends = { ...chamfers, fillet: filletOf(sheet, around, assumptions) };
   requireRoom(sheet, ends, { body, flange, thread });
   return {
     thread,
@@ -235,24 +235,23 @@ function cut(size: number): number {
 /** A fillet strengthens the corner, but a carriage that the body enters wants to lie flat on the flange. */
 function filletOf(
   sheet: NutSheet,
-  at: { body: BodyPlan; flange: Flange | undefined; carriage: Carriage; chordError: number },
+  at: { body: BodyPlan; flange: Flange | undefined; carriage: Carriage; chordError: number; relief: number },
   assumptions: Assumptions,
 ): number {
   if (!at.flange) return 0;
   const rim = rimAround(bodyOutline(at.body, at.chordError), flangeOutline(at.flange, at.chordError));
+  const room = sheet.body.length - at.flange.offset - at.flange.thickness;
+  const above = room - at.relief;
   if (sheet.fillet !== undefined) {
-    const most = cut(Math.max(0, 0.9 * rim));
+    const [space, what] =
+      above < rim ? [above, 'the body over the flange below its broken edge'] : [rim, 'the rim beside the body'];
+    const most = cut(Math.max(0, 0.9 * space));
     if (sheet.fillet > most)
-      throw fault(
-        'fillet',
-        `${plain(sheet.fillet)} mm`,
-        `must be at most ${plain(most)} mm, nine tenths of the rim beside the body`,
-      );
+      throw fault('fillet', `${plain(sheet.fillet)} mm`, `must be at most ${plain(most)} mm, nine tenths of ${what}`);
     return sheet.fillet;
   }
   const inBore = at.carriage.bore === undefined ? Infinity : Math.max(0, (at.carriage.bore.least - at.body.across) / 2);
-  const room = sheet.body.length - at.flange.offset - at.flange.thickness;
-  const fillet = Math.min(1, rim / 2, inBore, room / 3);
+  const fillet = Math.min(1, rim / 2, inBore, room / 3, 0.9 * above);
   const kept = fillet < 0.15 ? 0 : cut(fillet);
   assumptions.note(
     'fillet',

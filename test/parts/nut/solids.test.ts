@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createKernel, makePart } from '../../../src/index.js';
+import { createKernel, design, makePart } from '../../../src/index.js';
 import { listPresets } from '../../../src/presets/list-presets.js';
 import { readPreset } from '../../../src/presets/read-preset.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
@@ -183,5 +183,15 @@ describe('preset screws', () => {
       expect(depth?.verdict).not.toBe('pass');
       expect(files.length === 0).toBe(fails.length > 0);
     },
+  );
+});
+
+it('refuses a fillet that would reach past the broken edge of the body', () => {
+  // 18 mm of body, 3 of stub and 10 of flange leave 5, the broken edge 4.6: nine tenths are 4.14
+  const sheet = (fillet: number) =>
+    nutSheet({ flange: { diameter: 60, thickness: 10, offset: 3 }, holes: { circle: 46 }, relief: 0.4, fillet });
+  expect(() => design(sheet(4.14))).not.toThrow();
+  expect(() => design(sheet(4.2))).toThrow(
+    /fillet: 4\.2 mm; must be at most 4\.14 mm, nine tenths of the body over the flange/,
   );
 });

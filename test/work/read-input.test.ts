@@ -67,7 +67,9 @@ describe('readInput', () => {
     await expect(readInput('empty', { ...place, patience: 200 })).rejects.toThrow(told);
     const writer = spawn('sh', ['-c', 'exec > empty; while :; do echo a; sleep 0.05; done'], { cwd });
     await expect(readInput('empty', { ...place, patience: 200 })).rejects.toThrow(told);
+    const closed = new Promise((resolve) => writer.once('close', resolve));
     writer.kill();
+    await closed;
     const flood = spawn('sh', ['-c', 'exec cat /dev/zero > empty'], { cwd });
     await expect(readInput('empty', place, 1000)).rejects.toThrow('must be at most 1000 characters');
     flood.kill();

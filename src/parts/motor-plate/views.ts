@@ -4,7 +4,7 @@ import { circleOutline, rectangleOutline, sidesFor } from '../../solid/outline.j
 import { plain } from '../../units/format.js';
 import { angleOf, circleSeen, circleThrough } from '../common/drawn/hole-circle.js';
 import { sectionPlanes } from '../common/drawn/section-planes.js';
-import { type SizeWay, spreadOf } from '../common/drawn/spread.js';
+import { type SizeWay, sizeWords, spreadOf } from '../common/drawn/spread.js';
 import { beyond, crossing, line } from '../common/drawn/strokes.js';
 import { polar, rectangleOf } from '../common/hole-pattern.js';
 import type {
@@ -41,7 +41,7 @@ export function motorPlateViews(design: MotorPlateDesign, choice: SizeChoice): P
     side: sideView(sight),
     end: endView(sight),
     holes: holeRows(sight),
-    notes: notesOf(design),
+    notes: notesOf(sight),
     material: design.material.name,
     companions: motorShown(design),
     cutTowards: 0,
@@ -282,8 +282,9 @@ function holeRows({ plan: { motor, machine }, design: { pattern, motor: face, jo
   ];
 }
 
-function notesOf({ motor, machine, finished }: MotorPlateDesign): string[] {
+function notesOf({ design: { motor, machine, finished }, plan: { corner }, spread }: InSight): string[] {
   return [
+    `Corners R ${sizeWords(corner, spread(corner, 'outside'))}`,
     `Motor: pilot ⌀${plain(motor.pilot.likely, 2)}, holes on a square of ${plain(motor.square.likely, 2)}, ${motor.screw}`,
     `The machine lies on ${machine.face === 'motor' ? "the motor's face" : 'the outer face'} (z = ${machine.face === 'motor' ? '0' : plain(finished.thickness, 2)})`,
   ];

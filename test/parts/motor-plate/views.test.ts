@@ -44,3 +44,9 @@ it('cuts pilot hole, pockets and inserts along the diagonal', () => {
   const openings = (22.3 + 2 * (3.4 + 5.6)) * thickness! + 2 * (6.18 - 3.4) * 3;
   expect(Math.abs(drawn - (across * thickness! - openings))).toBeLessThan(1);
 });
+
+it('states how its corners are rounded', () => {
+  expect(motorPlateViews(made(ADAPTED), 'finished').notes).toContainEqual(
+    expect.stringMatching(/^Corners R 3\.00 ±\d\.\d\d$/),
+  );
+});

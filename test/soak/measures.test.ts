@@ -179,7 +179,7 @@ it.each([
 
 const areaOf = (ceilings: readonly { readonly area: number }[]) => ceilings.reduce((sum, { area }) => sum + area, 0);
 
-/** How far the independent caster is off a thickness at the place where it was found, along the best of the normals there, or straight to what lies beyond. */
+/** How far the independent caster is off a thickness at the place where it was found, along the best of the normals there, or straight to what lies beyond, or by any way that ends square. */
 function thicknessAt(
   caster: ReturnType<typeof casterOf>,
   facets: ReturnType<typeof facetsOf>,
@@ -203,5 +203,26 @@ function thicknessAt(
     const straight = hit && caster.first(at, facets[hit.facet]!.normal);
     return [hit, straight].map((one) => (one ? Math.abs(one.distance - thickness) : Infinity));
   });
-  return offs.reduce((least, off) => Math.min(least, off), Infinity);
+  const off = offs.reduce((least, one) => Math.min(least, one), Infinity);
+  return off < 0.05 ? off : Math.min(off, offOverWays(caster, facets, at, thickness));
+}
+
+/** The same over directions spread evenly, of those that leave the solid nearly square to its surface. */
+function offOverWays(
+  caster: ReturnType<typeof casterOf>,
+  facets: ReturnType<typeof facetsOf>,
+  at: readonly [number, number, number],
+  thickness: number,
+): number {
+  const count = 20_000;
+  let least = Infinity;
+  for (let i = 0; i < count; i++) {
+    const z = 1 - (2 * i + 1) / count;
+    const across = Math.sqrt(1 - z * z);
+    const way = [across * Math.cos(2.4 * i), across * Math.sin(2.4 * i), z] as const;
+    const hit = caster.first(at.map((from, axis) => from + 1e-4 * way[axis]!) as [number, number, number], [...way]);
+    const square = hit && facets[hit.facet]!.normal.reduce((sum, n, axis) => sum + n * way[axis]!, 0);
+    if (hit && square! > 0.96) least = Math.min(least, Math.abs(hit.distance - thickness));
+  }
+  return least;
 }

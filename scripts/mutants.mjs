@@ -53,6 +53,7 @@ const FOLDERS = {
   'parts/collar/{pin,seat}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
   'parts/nut/checks': [
     'test/parts/nut/{checks,messages,strength,stack,flange,float,verdicts}.test.ts',
+    'test/parts/nut/checks/*.test.ts',
     'test/parts/common/{slab,bolting,profile-checks}.test.ts',
   ],
   'parts/nut/variants/{checks,split-hold,nut-seat,anti-backlash,borne-share}.ts': [

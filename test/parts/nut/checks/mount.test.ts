@@ -1,0 +1,134 @@
+import { describe, expect, it } from 'vitest';
+import { nutSheet } from '../../../support/nut-sheets.js';
+import { findingOf } from '../../../support/one-finding.js';
+
+type Changes = Record<string, unknown>;
+const found = (id: string, changes: Changes = {}) => findingOf(nutSheet(changes), id)!;
+
+/** Nothing that shrinks more or less than it should. */
+const STEADY = { preset: 'pa12', shrink: { plane: '0 ± 0 %', axial: '0 ± 0 %' } };
+const carriage = (changes: Changes) => ({
+  holes: { count: 4, circle: '27 ± 0 mm', start: 45, diameter: '3.6 ± 0 mm', screw: 'M3', ...changes },
+});
+const sleeves = { float: 0.3, holes: { fit: undefined } };
+
+describe('heads on their holes by hand: (across − hole)/2', () => {
+  // M3: washer 7 mm, head and nut 5.5 mm; a sleeve of 5 mm; M5 shoulder 6 mm, its head 10.2 mm
+  it.each<[string, Changes, RegExp]>([
+    ['a washer on 3.6 mm, 1.7 mm', {}, /^the washer, 7 mm across, bears on a ring 1\.7 mm wide/],
+    ['a washer on 5 + 2 · 0.3, 0.7 mm', sleeves, /^the washer, 7 mm across, .* 0\.7 mm wide around a hole of 5\.6 mm/],
+    [
+      'a shoulder screw on 6 + 2 · 0.3, 1.8 mm',
+      {
+        float: { sideways: 0.3, spacer: 'shoulder' },
+        holes: { fit: undefined, screw: 'M5', circle: 32 },
+        flange: { diameter: 46 },
+      },
+      /^the head, 10\.2 mm across, .* 1\.8 mm wide around a hole of 6\.6 mm/,
+    ],
+    [
+      'a sleeve on a carriage with 4.6 mm, 0.2 mm',
+      { ...sleeves, carriage: carriage({ diameter: 4.6 }) },
+      /^the sleeve on the carriage, 5 mm across, .* 0\.2 mm wide around a hole of 4\.6 mm/,
+    ],
+    [
+      'no sleeve around bare screws, but a washer on 4.6 mm, 1.2 mm',
+      { float: { sideways: 0.3, spacer: 'bare' }, holes: { fit: undefined }, carriage: carriage({ diameter: 4.6 }) },
+      /^the washer on the carriage, 7 mm across, .* 1\.2 mm wide around a hole of 4\.6 mm/,
+    ],
+    [
+      'a washer on a carriage with 4.5 mm, 1.25 mm',
+      { carriage: carriage({ diameter: 4.5 }) },
+      /^the washer on the carriage, 7 mm across, .* 1\.25 mm wide around a hole of 4\.5 mm/,
+    ],
+    ...['insert', 'tapped', 'hexagon'].map((joint): [string, Changes, RegExp] => [
+      `a head opposite the ${joint} on 4.5 mm, 0.5 mm`,
+      { holes: { joint }, carriage: carriage({ diameter: 4.5 }) },
+      /^the head on the carriage, 5\.5 mm across, .* 0\.5 mm wide around a hole of 4\.5 mm/,
+    ]),
+  ])('%s', (_, changes, words) => {
+    expect(found('head-seat', changes).message).toMatch(words);
+  });
+});
+
+describe('what screws clamp', () => {
+  const clamped = (changes: Changes) =>
+    Number(
+      /clamps (\d+) N, set by pull-out/.exec(found('bolt-clamp', { ...changes, duty: { pull: 'away' } }).message)![1],
+    );
+
+  it('M3 inserts hold by 2 · 3 mm of thread, or by the plate where that is thinner: 5 mm hold 5/6', () => {
+    const whole = clamped({ holes: { joint: 'insert' }, flange: { thickness: 8 } });
+    expect(clamped({ holes: { joint: 'insert' } }) / whole).toBeCloseTo(5 / 6, 2);
+    expect(clamped({ holes: { joint: 'insert' }, flange: undefined, body: { diameter: 40 } }) / whole).toBeCloseTo(
+      1,
+      2,
+    );
+  });
+
+  it('a floating flange of 30 N on four rings: 7.5/(π/4 · (7² − 5.65²)) = 0.559 MPa', () => {
+    // holes of 5 + 0.6 mm come out 0.05 mm larger at most
+    const row = found('float-pull', { ...sleeves, material: STEADY, duty: { motor: undefined, pull: 'away' } });
+    expect(row.value).toBeCloseTo(0.559174, 5);
+    expect(row.message).toMatch(/0\.56 MPa on the rings under 4 heads/);
+  });
+});
+
+describe('gaps of heads and holes by hand', () => {
+  // circle 27 mm, body 17 mm: 13.5 − 8.5 = 5; thread 10.8 mm and lead-in 0.5 mm: 13.5 − 5.4 − 0.5 = 7.6
+  const hexagon = 5.7 / Math.sqrt(3);
+  const counterbore = (5.68 + 0.5) / 2;
+  const bare = { flange: undefined, body: { diameter: 40 } };
+  it.each<[string, Changes, number]>([
+    ['without a flange, a head', bare, 7.6 - 2.75],
+    ['without a flange, a hole', { ...bare, holes: { head: 'none' } }, 7.6 - 1.8],
+    ['without a flange, a washer that floats', { ...bare, ...sleeves }, 7.6 - 3.5 - 0.3],
+    ['without a flange, a floating hole', { ...bare, float: 0.3, holes: { fit: undefined, head: 'none' } }, 7.6 - 2.8],
+    ['a head opposite the body', {}, 5 - 1.8],
+    ['a head beside a stub', { flange: { offset: 6 } }, 5 - 2.75],
+    ['a hole beside a stub', { flange: { offset: 6 }, holes: { head: 'none' } }, 5 - 1.8],
+    ['a nut on the body side', { holes: { joint: 'hexagon' } }, 5 - hexagon],
+    ['a nut on the far side', { holes: { joint: 'hexagon', head: 'body' } }, 5 - 2.75],
+    ['a nut beside a stub', { flange: { offset: 6 }, holes: { joint: 'hexagon', head: 'body' } }, 5 - hexagon],
+    ['a counterbore on the far side', { holes: { joint: 'counterbore' } }, 5 - 1.8],
+    ['a counterbore on the body side', { holes: { joint: 'counterbore', head: 'body' } }, 5 - counterbore],
+    ['a counterbore beside a stub', { flange: { offset: 6 }, holes: { joint: 'counterbore' } }, 5 - counterbore],
+  ])('%s', (_, changes, gap) => {
+    expect(found('hole-clearance', { fillet: 0, lead_in: 0.5, ...changes }).value).toBeCloseTo(gap, 5);
+  });
+});
+
+describe('edges and ligaments by hand', () => {
+  const plainHole = (diameter: number) => ({ holes: { screw: undefined, fit: undefined, diameter, head: 'none' } });
+
+  it('holes that no listed screw passes are measured by themselves, and keep 1.2 mm', () => {
+    // flange of 37 mm: 18.5 − 13.5 = 5 mm; 5/1.5, and (0.75 + 1.2)/1.5 = 1.3
+    expect(found('hole-edge', plainHole(1.5))).toMatchObject({
+      value: expect.closeTo(5 / 1.5, 5),
+      limit: { min: 1.5 },
+      fail_limit: { min: expect.closeTo(1.3, 5) },
+    });
+    // (0.5 + 1.2)/1 = 1.7; a flange of 30 mm leaves 1.5 mm, so 0.2 mm are wanted
+    const thin = found('hole-edge', { ...plainHole(1), flange: { diameter: 30 } });
+    expect(thin).toMatchObject({ verdict: 'fail', limit: { min: expect.closeTo(1.7, 5) } });
+    expect(thin.message).toBe(
+      'centres 1.5 mm from the edge, 1 mm of material left; 0.2 mm more of edge are wanted: a larger flange or a smaller circle',
+    );
+  });
+
+  it('an insert of M3 fails below (2 + 1.2)/3 diameters', () => {
+    expect(found('hole-edge', { holes: { joint: 'insert' } }).fail_limit!.min).toBeCloseTo(3.2 / 3, 5);
+  });
+
+  it.each<[string, Changes, number]>([
+    ['two heads of 5.5 mm, which may come within 1.2 mm less', { head: 'flange' }, 27 - (5.5 - 1.2)],
+    ['two holes of 3.6 mm', { head: 'none' }, 27 - 3.6],
+    ['two nuts of 5.5 + 0.2 mm, over corners', { joint: 'hexagon' }, 27 - (2 * 5.7) / Math.sqrt(3)],
+  ])('between %s, 27 mm apart', (_, changes, ligament) => {
+    expect(found('hole-spacing', { holes: { count: 2, ...changes } }).value).toBeCloseTo(ligament, 5);
+  });
+
+  it('one hole has no neighbour', () => {
+    expect(findingOf(nutSheet({ holes: { count: 1 } }), 'hole-spacing')).toBeUndefined();
+  });
+});

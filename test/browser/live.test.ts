@@ -48,7 +48,7 @@ async function write(page: Page, sheet: string): Promise<void> {
 async function taken(page: Page, name: string): Promise<Buffer> {
   const link = page.locator('.ledger a', { hasText: name });
   await link.waitFor({ timeout: 90_000 });
-  const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+  const [download] = await Promise.all([page.waitForEvent('download', { timeout: 90_000 }), link.click()]);
   return readFileSync(await download.path());
 }
 
@@ -253,7 +253,7 @@ describe('the live page', () => {
     await page.getByText('kept in the drawer').waitFor();
     await page.getByText('What happened?').click();
     const link = page.locator('a', { hasText: 'leadwright-drawer.json' });
-    const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+    const [download] = await Promise.all([page.waitForEvent('download', { timeout: 90_000 }), link.click()]);
     const file = join(folder, 'leadwright-drawer.json');
     await download.saveAs(file);
     await page.getByLabel('take kept-sleeve out of the drawer').click();

@@ -40,7 +40,7 @@ describe('the index of the shipped fleet', () => {
       return (images as HTMLImageElement[]).map(({ naturalWidth }) => naturalWidth);
     });
     const distinct = new Set(manifest.parts.map(({ address }) => address));
-    const axes = new Set(manifest.machines.filter(({ kind }) => kind === 'axis').map(({ address }) => address));
+    const axes = new Set(manifest.parts.filter(({ part }) => part === 'axis').map(({ address }) => address));
     expect(await page.locator('article').count()).toBe(distinct.size);
     // an axis is pictured on its own page, part by part
     expect(pictures).toHaveLength(distinct.size - axes.size);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nutSheet } from '../../../support/nut-sheets.js';
+import { changed, nutSheet } from '../../../support/nut-sheets.js';
 import { findingOf } from '../../../support/one-finding.js';
 
 const READ = {
@@ -9,15 +9,18 @@ const READ = {
   pitch_diameter: '9 ± 0 mm',
   minor: '7.5 ± 0 mm',
 };
-const binding = (circle: string) =>
+const binding = (circle: string, changes: Record<string, unknown> = {}) =>
   findingOf(
-    nutSheet({
-      screw: READ,
-      material: { preset: 'pa12', shrink: { plane: '0 ± 0 %' } },
-      holes: { circle: '27 ± 0 mm' },
-      carriage: { holes: { count: 4, circle, start: 45, diameter: '3.6 ± 0 mm', screw: 'M3' } },
-      duty: { span: 260, ends: 'supported' },
-    }),
+    changed(
+      nutSheet({
+        screw: READ,
+        material: { preset: 'pa12', shrink: { plane: '0 ± 0 %' } },
+        holes: { circle: '27 ± 0 mm' },
+        carriage: { holes: { count: 4, circle, start: 45, diameter: '3.6 ± 0 mm', screw: 'M3' } },
+        duty: { span: 260, ends: 'supported' },
+      }),
+      changes,
+    ),
     'mount-binding',
   )!;
 
@@ -36,5 +39,22 @@ describe('a nut whose pattern misses that of its carriage', () => {
     const row = binding('27 ± 0 mm');
     expect([row.least, row.value, row.most]).toEqual([0, 0, 0]);
     expect(row.message).toBe('the nut floats 0.6 mm and finds the screw');
+  });
+
+  it('wants span and ends only where it bends the screw', () => {
+    for (const field of ['span', 'ends']) {
+      const untold = { duty: { [field]: undefined } };
+      expect(binding('24 ± 0 mm', untold)).toMatchObject({ word: 'not-told', missing: [`duty.${field}`] });
+      expect(binding('27 ± 0 mm', untold)).toMatchObject({ verdict: 'pass', most: 0 });
+    }
+  });
+
+  it('counts half of the greatest shrink of its circle: 27 · 1.2 % / 2 = 0.162 mm', () => {
+    // the hole shrinks too: half of 0.036 ± 0.0072 mm; 1.5 − 0.582 + 0.025 + 0.0036 + 0.1 + 0.162
+    const row = binding('24 ± 0 mm', {
+      material: { shrink: { plane: '1 ± 0.2 %' } },
+      printer: { compensation: { shrink: 'none', holes: 'file' } },
+    });
+    expect(row.message).toMatch(/^the screw may be 1\.209 mm aside/);
   });
 });

@@ -98,6 +98,63 @@ describe('gaps of heads and holes by hand', () => {
   });
 });
 
+describe('the worst of a pattern, of a bore and of two patterns', () => {
+  it('is the hole nearest to a square body: 13.5 · sin 60° − 8.5 − 1.8, where another is 13.5 − 8.5 − 1.8 away', () => {
+    const body = { shape: 'square', diameter: undefined, width: 17 };
+    const three = { count: 3, start: 0, head: 'none' };
+    expect(found('hole-clearance', { fillet: 0, body, holes: three }).value).toBeCloseTo(
+      13.5 * Math.sin(Math.PI / 3) - 10.3,
+      3,
+    );
+  });
+
+  it('is a body of 17 mm that shrank by 1 ± 0.2 % in 17.5 mm: 0.5 + 0.17 ± 0.034 mm', () => {
+    const row = found('mount-bore', {
+      material: { shrink: { plane: '1 ± 0.2 %' } },
+      printer: { compensation: 'none' },
+      carriage: { bore: '17.5 ± 0 mm' },
+    });
+    expect([row.least, row.value, row.most]).toEqual([0.636, 0.67, 0.704].map((one) => expect.closeTo(one, 5)));
+  });
+
+  it('no body enters a bore where it ends with its flange: 13 + 5 of 18 mm', () => {
+    const bored = { carriage: { bore: 17.5 } };
+    expect(findingOf(nutSheet({ ...bored, flange: { offset: 13 } }), 'mount-bore')).toBeUndefined();
+    expect(findingOf(nutSheet({ ...bored, flange: { offset: 12 } }), 'mount-bore')).toBeDefined();
+  });
+
+  it('is half of what both circles may be off: 0.6 − 0.2 ± (0.1 + 0.06)/2 ± 0.05/2 mm', () => {
+    // circles of 27 and 27.4 mm; M3 in two holes of 3.6 mm, of which the printed one scatters by 0.05 mm
+    const row = found('mount-float', {
+      material: STEADY,
+      holes: { circle: '27 ± 0.06 mm' },
+      carriage: carriage({ circle: '27.4 ± 0.1 mm' }),
+    });
+    expect([row.least, row.value, row.most]).toEqual([0.295, 0.4, 0.505].map((one) => expect.closeTo(one, 5)));
+  });
+
+  it('is no ring at all under a washer of 7 mm on 5 + 2 · 1.5 mm', () => {
+    expect(found('float-pull', { float: 1.5, holes: { fit: undefined } }).verdict).toBe('fail');
+  });
+});
+
+describe('walls and floors of pockets by hand', () => {
+  it('a nut keeps 1.6 mm to the edge, an insert 2 mm', () => {
+    // 18.5 − 13.5 − 5.7/√3; of an insert of 4 mm on a circle of 32 mm 18.5 − 16 − 2 = 0.5
+    const nut = found('pocket-wall', { holes: { joint: 'hexagon' } });
+    expect(nut).toMatchObject({ verdict: 'pass', limit: { min: 1.6 } });
+    expect(nut.value).toBeCloseTo(5 - 5.7 / Math.sqrt(3), 5);
+    const insert = found('pocket-wall', { holes: { joint: 'insert', circle: 32 } });
+    expect(insert).toMatchObject({ verdict: 'fail', value: 0.5, limit: { min: 2 }, fail_limit: { min: 1.5 } });
+    expect(insert.message).toMatch(/; 1\.5 mm are missing/);
+  });
+
+  it('a head of 3 mm sunk into a nut of 18 mm without a flange leaves 15 mm, 187.5 layers of 0.08 mm', () => {
+    const sunk = { flange: undefined, body: { diameter: 40 }, holes: { joint: 'counterbore' } };
+    expect(found('pocket-floor', sunk).value).toBeCloseTo(15 / 0.08, 3);
+  });
+});
+
 describe('edges and ligaments by hand', () => {
   const plainHole = (diameter: number) => ({ holes: { screw: undefined, fit: undefined, diameter, head: 'none' } });
 

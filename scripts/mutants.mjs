@@ -43,7 +43,7 @@ const FOLDERS = {
     'test/parts/{adapter,sleeve}/verdicts.test.ts',
   ],
   'parts/nut/{flange-bending,engagement,float,drive}.ts': [
-    'test/parts/nut/{checks,strength,flange,float,messages,family,by-hand,stack}.test.ts',
+    'test/parts/nut/{checks,strength,flange,float,drive,messages,family,by-hand,stack}.test.ts',
   ],
   'parts/adapter/{bending,cutouts}.ts': ['test/parts/adapter/{adapter,strength,messages,verdicts,cutouts}.test.ts'],
   'parts/coupling/{jaw-load,misalignment,peak-torque,temperatures}.ts': [

@@ -79,6 +79,35 @@ describe('a nut that floats', () => {
     expect(reportOf(changes).hardware[0]!.item).toMatch(item);
   });
 
+  it.each([
+    [
+      'sleeves of 5 mm in holes of 6 mm',
+      6,
+      { item: 'sleeve, steel or brass', size: '5 x 3.2 x 5.05 mm', count: 4 },
+      0.5,
+    ],
+    ['bare screws of 3 mm in holes of 4 mm', 4, undefined, 0.5],
+  ])('takes %s as they are', (_, diameter, sleeve, room) => {
+    const { dimensions, hardware } = reportOf({ holes: { fit: undefined, diameter } });
+    expect(dimensions.finished.hole_diameter).toBe(diameter);
+    expect(hardware.find(({ item }) => item.startsWith('sleeve'))).toEqual(sleeve);
+    expect(row({ holes: { fit: undefined, diameter } }, 'mount-float').value).toBeCloseTo(room, 5);
+  });
+
+  it('stands without a flange on sleeves of its length and the play, 18 + 0.05 mm, two at the least', () => {
+    const bare = {
+      flange: undefined,
+      body: { diameter: 40 },
+      holes: { fit: undefined, count: 2 },
+      carriage: undefined,
+    };
+    expect(reportOf(bare).hardware).toContainEqual({
+      item: 'sleeve, steel or brass',
+      size: '5 x 3.2 x 18.05 mm',
+      count: 2,
+    });
+  });
+
   it('counts what a shoulder may be longer than it says', () => {
     const changes = {
       float: { spacer: 'shoulder' },
@@ -110,6 +139,7 @@ describe('a nut that floats', () => {
     [{ holes: { fit: undefined, joint: 'insert' } }, 'holes.joint', /through/],
     [{ holes: { fit: undefined, count: 1 }, carriage: undefined }, 'holes.count', /2 or more/],
     [{ holes: { fit: undefined, screw: undefined, diameter: 4 } }, 'holes.screw', /is missing/],
+    [{ holes: undefined, carriage: undefined }, 'holes.screw', /is missing/],
     [{ float: { spacer: 'shoulder' } }, 'float.spacer', /M5, M6 or M8/],
     [{ float: { sleeve: 4 } }, 'float.sleeve', /at least 4\.2 mm/],
   ])('refuses %j', (changes, path, allowed) => {

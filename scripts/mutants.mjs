@@ -75,7 +75,7 @@ const FOLDERS = {
   ],
   'parts/collar/checks': ['test/parts/collar/{by-hand,messages,verdicts}.test.ts'],
   'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],
-  'parts/motor-plate/checks': ['test/parts/motor-plate/{motor-plate,verdicts}.test.ts'],
+  'parts/motor-plate/checks': ['test/parts/motor-plate/{messages,motor-plate,verdicts}.test.ts'],
   'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
 };

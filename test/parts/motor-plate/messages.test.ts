@@ -1,0 +1,159 @@
+import { describe, expect, it } from 'vitest';
+import { ADAPTED, BELTED, LOADED, MOUNTED } from '../../support/motor-plate-sheets.js';
+import { changed } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
+
+type Tree = Record<string, unknown>;
+
+const SIX = changed(MOUNTED, { plate: { length: 80, width: 80, thickness: 6 } });
+const OUTER = changed(MOUNTED, { motor_heads: 'proud', machine: { face: 'outer', opening: 60 } });
+
+const found = (id: string, base: object, changes: Tree = {}) => findingOf(changed(base as Tree, changes), id);
+const thick = (thickness: number, depth = 4.5) => ({ plate: { thickness }, motor: { thread_depth: depth } });
+/** Two holes across the axis beside a body of 54 mm. */
+const beside = (x: number, y: number) => ({
+  motor: { body: 54 },
+  plate: { length: 110, width: 110 },
+  machine: {
+    holes: {
+      rectangle: undefined,
+      at: [
+        [x, y],
+        [-x, -y],
+      ],
+    },
+  },
+});
+
+/** [check, sheet, changes, value, what its message says], each figure by hand from the sheet. */
+const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
+  ['pilot-fit', SIX, { fit: { pilot: 0.3 } }, 0.3, /^pilot 22 mm in 22.3 mm$/],
+  ['pilot-fit', SIX, { fit: { pilot: 0 } }, 0, /^pilot 22 mm in 22 mm; widen it/],
+  ['pilot-fit', SIX, { fit: { pilot: 1 } }, 1, /^pilot 22 mm in 23 mm; narrow it/],
+  // M3 in 4.5 mm with 0.5 mm of washer: 3 mm are wanted, 4 are the most; screws of 8, 10, 12 mm
+  ['screw-engagement', SIX, {}, 3.5, /^M3x10 through 6.5 mm has 3.5 mm of thread in holes 4.5 mm deep$/],
+  ['screw-engagement', SIX, thick(5.5), 4, /^M3x10 through 6 mm has 4 mm of thread in holes 4.5 mm deep$/],
+  ['screw-engagement', SIX, thick(6.5), 3, /^M3x10 through 7 mm has 3 mm of thread in holes 4.5 mm deep$/],
+  // 7.5 + 3 − 10, and 12 − 4 − 7.5
+  ['screw-engagement', SIX, thick(7), 2.5, /deep; make the plate 0.5 mm thinner, or 0.5 mm thicker for M3x12$/],
+  ['screw-engagement', SIX, thick(7, 2), 0.5, /^M3x8 .* 2 mm deep; its holes are shallow/],
+  // 9.6 + 0.5 + 2 − 0.5 = 11.6 mm at most: M3x10 ends inside the plate
+  [
+    'screw-engagement',
+    SIX,
+    thick(9.6, 2),
+    undefined,
+    /^no usual M3 has thread below 10.1 mm .*; its holes are shallow/,
+  ],
+  ['screw-engagement', SIX, { motor: { thread_depth: undefined, flange: 5 } }, undefined, /^bolts go through .* 5 mm$/],
+  // 24 − 6 = 18 mm, less the hub
+  ['shaft-left', SIX, {}, 4, /^18 mm stand out of the plate, 14 mm go into the hub$/],
+  ['shaft-left', SIX, { hub_depth: 17 }, 1, /17 mm go into the hub$/],
+  ['shaft-left', SIX, { hub_depth: 17.5 }, 0.5, /hub; make the plate thinner/],
+  // √½ · 31 + 3.5 = 25.42
+  ['heads-clear', OUTER, {}, 30 - 25.42, /^washers reach 25.4 mm from the axis, the opening 30 mm$/],
+  ['heads-clear', OUTER, { machine: { opening: 51.2 } }, 25.6 - 25.42, /the opening 25.6 mm; sink the heads/],
+  ['heads-clear', OUTER, { motor_heads: 'sunk' }, undefined, /^sunk below the face/],
+  // washers of M4: 9 mm, 40 − 30 − 4.5
+  ['head-room', SIX, {}, 5.5, /^washers of 9 mm to the machine$/],
+  ['head-room', SIX, { plate: { length: 69 } }, 0, /^washers of 9 mm to the machine$/],
+  ['head-room', SIX, { plate: { length: 68.4 } }, -0.3, /machine; make the plate larger/],
+  ['head-room', SIX, { plate: { length: 80, width: 68.4 } }, -0.3, /machine; make the plate larger/],
+  // a pilot of 34 + 0.3: 21.92 − 17.15 − 3.5
+  ['head-room', SIX, { motor: { pilot: '34 ± 0.02 mm' }, fit: { pilot: 0.3 } }, 1.27, /^washers/],
+  // a hole at 28.5, 15.5: 13 − 3.5 − 4.5
+  ['head-room', SIX, { ...beside(28.5, 15.5) }, 5, /^washers of 9 mm to the machine$/],
+  // 30 − 21.15 both ways: 12.516 − 4.5
+  ['motor-room', SIX, {}, 8.016, /^washers of 9 mm beside a body of 42.3 mm$/],
+  ['motor-room', SIX, beside(32, 0), 0.5, /^washers of 9 mm beside a body of 54 mm$/],
+  ['motor-room', SIX, beside(0, 32), 0.5, /^washers of 9 mm beside a body of 54 mm$/],
+  ['motor-room', SIX, beside(31.6, 0), 0.1, /54 mm; let screws come from the machine/],
+  ['motor-room', SIX, beside(30, 26), -1.5, /54 mm; let screws/],
+  ['motor-room', SIX, beside(26, 30), -1.5, /54 mm; let screws/],
+  ['motor-room', SIX, beside(26, 26), -5.5, /54 mm; let screws/],
+  ['motor-room', SIX, beside(30, 31), 0.5, /54 mm$/],
+  // an insert for M4 is 8 mm long
+  ['insert-room', ADAPTED, { plate: { thickness: 8 } }, 0, /^an insert for M4, 8 mm long, in a bore of 5.6 mm$/],
+  ['insert-room', ADAPTED, { plate: { thickness: 7 } }, -1, /5.6 mm; make the plate thicker/],
+  ['slots', BELTED, {}, 4, /^4 mm each way along x$/],
+  ['slots', MOUNTED, { slots: { along: 'y', by: 3 } }, 3, /^3 mm each way along y: a motor on a coupling/],
+  ['wall', SIX, {}, 6, /^thickness: 6 mm, [\d.]+ lines$/],
+  ['wall', SIX, { limits: { wall: { min: 6 } } }, 6, /lines$/],
+  // 33.7 − 30 − 4.5/2
+  ['wall', SIX, { plate: { length: 67.4 } }, 1.45, /^machine hole and edge: 1.45 mm, [\d.]+ lines; make the plate/],
+  [
+    'machine-position',
+    MOUNTED,
+    { machine: { holes: { screw: undefined, rectangle: [120, 120], diameter: 20 } } },
+    undefined,
+    /^no listed bolt/,
+  ],
+  // slots of 5.05 mm for M5
+  [
+    'machine-position',
+    BELTED,
+    { machine: { holes: { diameter: 5.05, fit: undefined } } },
+    undefined,
+    /across the slots/,
+  ],
+  ['head-seat', SIX, { machine: { holes: { diameter: 9.2 } } }, undefined, /washer on the machine's holes/],
+  // 65 − 42
+  ['heat', SIX, {}, 23, /at the motor's face/],
+  // 20 N of load and 3 of the motor; 3 N · 40/2; that and 20 N · 24
+  ['plate-bending', LOADED, {}, undefined, /the load goes into the motor: 23 N along and 0 N·mm across/],
+  ['plate-bending', ADAPTED, {}, undefined, /the motor hangs on the plate: 0 N along and 60 N·mm across/],
+  ['plate-bending', BELTED, {}, undefined, /0 N along and 540 N·mm across/],
+  ['plate-bending', LOADED, { duty: { load: 900 }, plate: { thickness: 4 } }, undefined, /make the plate thicker/],
+  ['plate-slope', LOADED, { duty: { load: 300 }, plate: { thickness: 3 } }, undefined, /; a thicker plate leans less/],
+  ['plate-slope', SIX, {}, undefined, /at 42 °C; half of the [\d.]+° that the coupling takes is left for it$/],
+  // 15.5 · √2
+  ['slip', SIX, {}, undefined, /^the motor's screws hold by \d+ N of friction at 21.9 mm against 400 N·mm(;|$)/],
+  // √(35² + 30²)
+  ['slip', BELTED, {}, undefined, /^the screws to the machine hold .* at 46.1 mm against 400 N·mm and a belt of 20 N$/],
+  ['slip', BELTED, { belt_pull: 200 }, undefined, /belt of 200 N; take larger screws/],
+  ['slip', SIX, { limits: { slip: { min: 0.01 } } }, undefined, /against 400 N·mm$/],
+];
+
+describe('what checks of a motor plate say', () => {
+  it.each(SAID)('%s (case %#)', (id, base, changes, value, words) => {
+    const finding = found(id, base, changes)!;
+    expect(finding.message).toMatch(words);
+    if (value !== undefined) expect(finding.value).toBeCloseTo(value, 2);
+  });
+
+  // what a plate does not have is not asked about
+  it.each<[string, object, Tree]>([
+    ['shaft-left', BELTED, {}],
+    ['heads-clear', MOUNTED, {}],
+    ['motor-thrust', BELTED, {}],
+    ['plate-slope', BELTED, {}],
+    ['insert-room', MOUNTED, {}],
+    ['motor-room', ADAPTED, {}],
+    ['motor-room', MOUNTED, { machine: { bare: 'tapped' } }],
+    ['slots', MOUNTED, {}],
+    ['head-room', ADAPTED, {}],
+  ])('%s asks nothing (case %#)', (id, base, changes) => {
+    expect(found(id, base, changes)).toBeUndefined();
+  });
+
+  it.each<[string, object, Tree, readonly string[]]>([
+    ['shaft-left', MOUNTED, { hub_depth: undefined }, ['hub_depth']],
+    ['shaft-left', MOUNTED, { motor: { shaft: { length: undefined } } }, ['motor.shaft.length']],
+    [
+      'shaft-left',
+      MOUNTED,
+      { motor: { shaft: { length: undefined } }, hub_depth: undefined },
+      ['motor.shaft.length', 'hub_depth'],
+    ],
+    ['slip', MOUNTED, { motor: { torque: undefined } }, ['motor.torque']],
+    ['slip', BELTED, { motor: { torque: undefined } }, ['motor.torque']],
+    ['slip', BELTED, { belt_pull: undefined }, ['belt_pull']],
+    ['plate-slope', LOADED, { coupling: undefined }, ['coupling']],
+    ['plate-slope', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
+    ['plate-bending', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
+    ['motor-room', MOUNTED, { motor: { body: undefined } }, ['motor.body']],
+    ['heads-clear', OUTER, { machine: { opening: undefined } }, ['machine.opening']],
+  ])('%s names what it misses, and that alone (case %#)', (id, base, changes, fields) => {
+    expect(found(id, base, changes)).toMatchObject({ word: 'not-told', missing: fields });
+  });
+});

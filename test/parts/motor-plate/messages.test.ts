@@ -25,6 +25,21 @@ const beside = (x: number, y: number) => ({
   },
 });
 
+const UNKNOWN = { machine: { holes: { screw: undefined, rectangle: [120, 120], diameter: 20 } } };
+const ASIDE = {
+  machine: {
+    holes: {
+      rectangle: undefined,
+      at: [
+        [40, 26],
+        [-28, 26],
+        [-28, -30],
+        [40, -30],
+      ],
+    },
+  },
+};
+
 /** [check, sheet, changes, value, what its message says], each figure by hand from the sheet. */
 const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
   ['pilot-fit', SIX, { fit: { pilot: 0.3 } }, 0.3, /^pilot 22 mm in 22.3 mm$/],
@@ -112,6 +127,46 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
   ['slip', BELTED, {}, undefined, /^the screws to the machine hold .* at 46.1 mm against 400 N·mm and a belt of 20 N$/],
   ['slip', BELTED, { belt_pull: 200 }, undefined, /belt of 200 N; take larger screws/],
   ['slip', SIX, { limits: { slip: { min: 0.01 } } }, undefined, /against 400 N·mm$/],
+  // holes about (6, −2): √(34² + 28²)
+  ['slip', BELTED, ASIDE, undefined, /^the screws to the machine hold .* at 44 mm /],
+  // 23 − 15.5 − 3.5
+  ['head-room', SIX, { ...beside(0, 30), plate: { length: 46, width: 80 } }, 4, /^washers of 9 mm/],
+  // sunk heads, pilot of 34.3: 26 − 17.15 − 4.5
+  [
+    'head-room',
+    SIX,
+    {
+      ...beside(0, 26),
+      motor_heads: 'sunk',
+      motor: { pilot: '34 ± 0.02 mm' },
+      fit: { pilot: 0.3 },
+      plate: { thickness: 8 },
+    },
+    4.35,
+    /^washers of 9 mm/,
+  ],
+  // inserts have no washers: 21.92 − 11.15 − 3.5
+  ['head-room', OUTER, { machine: { joint: 'insert' }, fit: { pilot: 0.3 } }, 7.27, /^washers of 7 mm/],
+  ['head-room', MOUNTED, { ...UNKNOWN, fit: { pilot: 0.3 } }, 7.27, /^washers of 7 mm/],
+  // 12 − 4 − 6.5, and 12 − 4 − 7: thinner gains nothing
+  [
+    'screw-engagement',
+    SIX,
+    { limits: { 'screw-engagement': { min: 3.8 } } },
+    3.5,
+    /deep; make the plate 1.5 mm thicker for M3x12$/,
+  ],
+  [
+    'screw-engagement',
+    SIX,
+    { ...thick(6.5), limits: { 'screw-engagement': { min: 3.2 } } },
+    3,
+    /deep; make the plate 1 mm thicker for M3x12$/,
+  ],
+  // the near end of a slot: 35 − 4 − 21.15 and 30 − 21.15, √(9.85² + 8.85²) − 5
+  ['motor-room', BELTED, {}, 8.242, /^washers of 10 mm/],
+  ['heat', SIX, { motor: { temperature: 60 } }, 5, /less motor current/],
+  ['plate-slope', LOADED, { motor: { temperature: 90 } }, undefined, /is soft .*: it leans without end$/],
 ];
 
 describe('what checks of a motor plate say', () => {
@@ -131,6 +186,7 @@ describe('what checks of a motor plate say', () => {
     ['motor-room', ADAPTED, {}],
     ['motor-room', MOUNTED, { machine: { bare: 'tapped' } }],
     ['slots', MOUNTED, {}],
+    ['motor-room', MOUNTED, UNKNOWN],
     ['head-room', ADAPTED, {}],
   ])('%s asks nothing (case %#)', (id, base, changes) => {
     expect(found(id, base, changes)).toBeUndefined();
@@ -150,6 +206,8 @@ describe('what checks of a motor plate say', () => {
     ['slip', BELTED, { belt_pull: undefined }, ['belt_pull']],
     ['plate-slope', LOADED, { coupling: undefined }, ['coupling']],
     ['plate-slope', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
+    ['bolt-clamp', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
+    ['bolt-clamp-motor', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
     ['plate-bending', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
     ['motor-room', MOUNTED, { motor: { body: undefined } }, ['motor.body']],
     ['heads-clear', OUTER, { machine: { opening: undefined } }, ['machine.opening']],

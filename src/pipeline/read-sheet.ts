@@ -1,5 +1,6 @@
 import { nearest } from '../sheet/nearest.js';
 import { readYaml } from '../sheet/read-yaml.js';
+import { START_KINDS } from '../sheet/start-kinds.js';
 import { type Fault, InputError, shown } from '../units/faults.js';
 import { findKind } from './find-kind.js';
 import type { KnownKind, KnownSheet } from './known-kind.js';
@@ -43,8 +44,15 @@ function kindOf(value: unknown, kinds: readonly KnownKind[]): KnownKind {
       value: 'axis',
       allowed: 'holds several parts, which the command makes together: leadwright make SHEET',
     });
-  const near = typeof part === 'string' ? nearest(part, names) : undefined;
-  throw refused({ path: 'part', value: shown(part), allowed: near ? `${choice}; did you mean ${near}?` : choice });
+  throw refused({ path: 'part', value: shown(part), allowed: `${choice}${hint(part, names)}` });
+}
+
+/** What else may have been meant: a form of another part, or a name that is near. */
+function hint(part: unknown, names: readonly string[]): string {
+  if (typeof part !== 'string') return '';
+  if ((START_KINDS as readonly string[]).includes(part)) return `; leadwright new ${part} prints how its sheet begins`;
+  const near = nearest(part, names);
+  return near ? `; did you mean ${near}?` : '';
 }
 
 function refused(fault: Fault): InputError {

@@ -77,9 +77,9 @@ export const mergeCommand: Command = {
             describe: 'folders of fleet --shard',
           })
           .options(MERGE_OPTIONS)
-          .example('leadwright new fleet --to f.yaml', 'a fleet to start from')
-          .example('leadwright fleet f.yaml --shard 1/1 --out a', 'one share')
-          .example('leadwright merge f.yaml a', 'writes out/my-fleet/'),
+          .example('leadwright new fleet --to f', 'a fleet to start from')
+          .example('leadwright fleet f --shard 1/1 --out a', 'one share')
+          .example('leadwright merge f a', 'writes out/my-fleet/'),
       (args) =>
         start(async () => {
           const { fleetCall } = await import('../fleet-call.js');

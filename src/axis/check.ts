@@ -70,7 +70,7 @@ export function axisReport(
     checks,
     dimensions: { finished: placesOf(axis), printed: {} },
     drive,
-    applied: [...new Set(parts.map(({ report: { applied } }) => applied))].join('; '),
+    applied: appliedTo(parts),
     bodies: parts.flatMap(({ folder, report: { bodies } }) => bodies.map((body) => inFolder(folder, body))),
     hardware: hardwareOf(parts),
     assumptions: [
@@ -83,6 +83,14 @@ export function axisReport(
     parts,
   };
   return units === 'inch' ? { ...reportBesideInches(report), part: 'axis', parts } : report;
+}
+
+/** What is compensated in the files: once, where it is the same for all parts, else with the parts that it holds for. */
+function appliedTo(parts: readonly PartReport[]): string {
+  const roles = new Map<string, string[]>();
+  for (const { role, report } of parts) roles.set(report.applied, [...(roles.get(report.applied) ?? []), role]);
+  if (roles.size === 1) return parts[0]!.report.applied;
+  return [...roles].map(([applied, of]) => `${of.join(', ')}: ${applied}`).join(' · ');
 }
 
 function ownFindings(axis: AxisDesign, accepted: readonly Acceptance[]): Finding[] {

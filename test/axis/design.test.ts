@@ -160,6 +160,21 @@ describe('mistakes', () => {
 describe('the report', () => {
   const report = checkAxis(designed());
 
+  it('says of which parts a compensation holds, where they differ', () => {
+    const each = report.parts.map(({ role, report: { applied } }) => ({ role, applied }));
+    expect(new Set(each.map(({ applied }) => applied)).size).toBeGreaterThan(1);
+    for (const { role, applied } of each) {
+      const [said] = report.applied.split(' · ').filter((words) => words.split(': ')[0]!.split(', ').includes(role));
+      expect(said?.endsWith(`: ${applied}`), role).toBe(true);
+    }
+  });
+
+  it('asks for bought things by one name each', () => {
+    const names = report.hardware.map(({ item, size }) => `${item.match(/ISO \d+/)?.[0] ?? item} ${size}`);
+    expect(new Set(names).size).toBe(names.length);
+    expect(names).toContain('ISO 7089 M3');
+  });
+
   it('asks across the parts first, then has a line a part', () => {
     expect(report.questions.map(({ title }) => title)).toEqual([
       'Parts agree?',

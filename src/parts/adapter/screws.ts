@@ -3,6 +3,7 @@ import { type FastenerSize, fastenerThread } from '../../standards/fasteners/siz
 import { washer } from '../../standards/fasteners/washer.js';
 import { plain } from '../../units/format.js';
 import { floatGrip, floatHardware } from '../common/float.js';
+import { WASHER } from '../common/hardware-names.js';
 import { nextCapScrewLength, screwLengthWithin } from '../common/screw-length.js';
 import type { HardwareRow } from '../part-kind.js';
 import type { AdapterDesign } from './dimensions.js';
@@ -97,7 +98,7 @@ function nutRows(design: AdapterDesign, nut: NutSide, roofed: boolean): Hardware
   const [, ...others] = rows;
   if (spacers.spacer === 'shoulder') return [...floatHardware(spacers, count), ...others];
   const washers = rows.some(({ item }) => item.startsWith('plain washer'));
-  const under = { item: 'plain washer ISO 7089', size: spacers.screw, count };
+  const under = { item: WASHER, size: spacers.screw, count };
   return [...rows, ...floatHardware(spacers, count), ...(washers ? [] : [under])];
 }
 
@@ -112,7 +113,7 @@ function rowsFor(screws: Screws | undefined, { joint, tapped, pattern }: Side, r
   const nuts = { item: 'hexagon nut ISO 4032', size, count };
   const falls = pattern.diameter.likely >= washer(size).outside;
   const washers = (each: number): HardwareRow[] =>
-    each === 0 || falls ? [] : [{ item: 'plain washer ISO 7089', size, count: each * count }];
+    each === 0 || falls ? [] : [{ item: WASHER, size, count: each * count }];
   if (joint === 'insert') return [screw, { item: 'heat-set insert', size, count }];
   if (joint === 'tapped') return [screw];
   if (joint === 'hexagon') return [screw, nuts];

@@ -6,6 +6,7 @@ import type { HardwareRow } from '../part-kind.js';
 import { crackCautions } from './cautions.js';
 import type { Clamp } from './clamp.js';
 import { clampPreload, type Grip } from './grip.js';
+import { WASHER } from './hardware-names.js';
 import { nextSetScrewLength } from './screw-length.js';
 import type { SetScrewPocket } from './set-screw-pocket.js';
 
@@ -27,7 +28,7 @@ export function gripHardware({ clamp, setScrew, outside, far }: HeldGrip): Hardw
     rows.push(
       { item: 'socket cap screw ISO 4762', size: `${clamp.screw}x${plain(clamp.screwLength)}`, count },
       { item: 'hexagon nut ISO 4032', size: clamp.screw, count },
-      ...(clamp.washers ? [{ item: 'washer ISO 7089', size: clamp.screw, count: 2 * count }] : []),
+      ...(clamp.washers ? [{ item: WASHER, size: clamp.screw, count: 2 * count }] : []),
     );
   }
   if (setScrew) {

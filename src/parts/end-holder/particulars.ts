@@ -3,6 +3,7 @@ import { type FastenerSize, fastenerThread } from '../../standards/fasteners/siz
 import { washer } from '../../standards/fasteners/washer.js';
 import { appliedWords } from '../common/applied.js';
 import { crackCautions, DRIVE_CAUTIONS, LOCK_BY_NUTS } from '../common/cautions.js';
+import { WASHER } from '../common/hardware-names.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
 import type { EndHolderDesign } from './dimensions.js';
@@ -31,7 +32,7 @@ function hardwareOf({ bearing, pattern, finished, frame }: EndHolderDesign): Har
   return [
     ...bearings,
     { item: 'socket cap screw ISO 4762', size: length === undefined ? screw : `${screw}x${length}`, count },
-    { item: 'washer ISO 7089', size: screw, count: 2 * count },
+    { item: WASHER, size: screw, count: 2 * count },
     { item: 'hexagon nut ISO 4032', size: screw, count },
   ];
 }

@@ -3,6 +3,7 @@ import { type FastenerSize, fastenerThread } from '../../standards/fasteners/siz
 import { washer } from '../../standards/fasteners/washer.js';
 import { appliedWords } from '../common/applied.js';
 import { crackCautions, DRIVE_CAUTIONS, LOCK_BY_NUTS } from '../common/cautions.js';
+import { WASHER } from '../common/hardware-names.js';
 import { threadReach } from '../common/joints.js';
 import { nextCapScrewLength, screwLengthWithin } from '../common/screw-length.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
@@ -40,7 +41,7 @@ function motorHardware({ motor, joints, finished }: MotorPlateDesign): HardwareR
   const washers = (sunk ? 0 : count) + (threadDepth === undefined ? count : 0);
   return [
     capScrews(screw, length, count),
-    ...(washers > 0 ? [{ item: 'washer ISO 7089', size: screw, count: washers }] : []),
+    ...(washers > 0 ? [{ item: WASHER, size: screw, count: washers }] : []),
     ...(threadDepth === undefined ? [{ item: 'hexagon nut ISO 4032', size: screw, count }] : []),
   ];
 }
@@ -58,7 +59,7 @@ function machineHardware({ pattern, joints, finished, machine }: MotorPlateDesig
       behind === undefined ? undefined : screwLengthWithin(screw, base + diameter, base + threadReach(screw));
     return [
       capScrews(screw, length, count),
-      { item: 'washer ISO 7089', size: screw, count },
+      { item: WASHER, size: screw, count },
       { item: 'heat-set insert', size: screw, count },
     ];
   }
@@ -66,12 +67,12 @@ function machineHardware({ pattern, joints, finished, machine }: MotorPlateDesig
   if (machine.tapped)
     return [
       capScrews(screw, nextCapScrewLength(screw, above + ENGAGED * diameter), count),
-      { item: 'washer ISO 7089', size: screw, count },
+      { item: WASHER, size: screw, count },
     ];
   const length = behind === undefined ? undefined : nextCapScrewLength(screw, above + behind + nutEnd(screw));
   return [
     capScrews(screw, length, count),
-    { item: 'washer ISO 7089', size: screw, count: 2 * count },
+    { item: WASHER, size: screw, count: 2 * count },
     { item: 'hexagon nut ISO 4032', size: screw, count },
   ];
 }

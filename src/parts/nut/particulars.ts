@@ -7,6 +7,7 @@ import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { crackCautions, DRIVE_CAUTIONS, GREASE_ALONE, LOCK_BY_NUTS, roofCautions } from '../common/cautions.js';
 import { type Float, floatCare, floatGrip, floatHardware } from '../common/float.js';
+import { WASHER } from '../common/hardware-names.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
 import type { HardwareRow, Particulars } from '../part-kind.js';
 import type { Carriage, Holes, NutDesign } from './dimensions.js';
@@ -68,7 +69,7 @@ function hardware({ holes, finished, carriage, float }: NutDesign): HardwareRow[
     ...(joint === 'through' ? [carriage.holes?.diameter.likely ?? 0] : []),
   ];
   const washers = under.filter((hole) => hole < washer(screw).outside).length;
-  if (washers > 0) rows.push({ item: 'plain washer ISO 7089', size: screw, count: washers * count });
+  if (washers > 0) rows.push({ item: WASHER, size: screw, count: washers * count });
   return rows;
 }
 
@@ -85,7 +86,7 @@ function floatingHardware(float: Float, { centres }: Holes, { thickness }: Carri
     { item: 'socket cap screw ISO 4762', size: length ? `${screw}x${plain(length)}` : screw, count },
     ...floatHardware(float, count),
     nuts,
-    { item: 'plain washer ISO 7089', size: screw, count: 2 * count },
+    { item: WASHER, size: screw, count: 2 * count },
   ];
 }
 

@@ -260,7 +260,7 @@ describe('grip', () => {
     const [bare, wide] = ['no', 'yes'].map((washers) =>
       reportOf({ motor_hub: { clamp: { washers } }, screw_hub: { clamp: { washers } } }),
     );
-    expect(wide!.hardware).toContainEqual({ item: 'washer ISO 7089', size: 'M3', count: 8 });
+    expect(wide!.hardware).toContainEqual({ item: 'plain washer ISO 7089', size: 'M3', count: 8 });
     expect(bare!.hardware.some(({ item }) => item.startsWith('washer'))).toBe(false);
     expect(wide!.cautions.join(' ')).toMatch(/hold the nut with a nut driver/);
     expect(wide!.cautions.join(' ')).toMatch(/pc cracks under stress: no threadlocker/);

@@ -180,9 +180,9 @@ describe('a motor plate', () => {
   });
 
   it.each([
-    [MOUNTED, ['4 socket cap screw ISO 4762 M3x10', '4 washer ISO 7089 M3']],
+    [MOUNTED, ['4 socket cap screw ISO 4762 M3x10', '4 plain washer ISO 7089 M3']],
     // 6 + 6 + two washers of 0.8 + 3.2 of nut + 1.05 = 17.85
-    [MOUNTED, ['4 socket cap screw ISO 4762 M4x20', '8 washer ISO 7089 M4', '4 hexagon nut ISO 4032 M4']],
+    [MOUNTED, ['4 socket cap screw ISO 4762 M4x20', '8 plain washer ISO 7089 M4', '4 hexagon nut ISO 4032 M4']],
     // sunk 3 mm in a plate of 8: 5 + 3 to 5 + 4
     [ADAPTED, ['4 socket cap screw ISO 4762 M3x8', '4 heat-set insert M4']],
     // 6 of machine, 0.8 of washer, 4 to 8 of insert

@@ -25,7 +25,7 @@ export async function liveRows(): Promise<Row[]> {
     () => `id="sheet">${JSON.stringify(startSheet('nut')).replaceAll('<', '\\u003c')}</script>`,
   );
   writeFileSync(path, onSheet);
-  const browser = await chromium.launchPersistentContext(join(folder, 'profile'), {
+  const browser = await chromium.launchPersistentContext(join(folder, 'browser'), {
     executablePath: CHROMIUM,
     headless: true,
     args: ['--no-sandbox', '--disable-gpu'],

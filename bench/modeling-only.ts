@@ -49,10 +49,10 @@ export function modellingOnlyNut({ printed, screw }: NutDesign): {
 
 /** The cutter as slices turned on top of each other: the transverse section of the thread, 24 slices a pitch. */
 function sliced(thread: ReturnType<typeof nutCutter>) {
-  const { profile, pitch, starts, from, to } = thread;
+  const { ridge, pitch, starts, from, to } = thread;
   const section = Array.from({ length: COLUMNS }, (_, i): [number, number] => {
     const angle = (2 * Math.PI * i) / COLUMNS;
-    const radius = radiusAt(profile, pitch, -(pitch * starts * i) / COLUMNS);
+    const radius = radiusAt(ridge, pitch, -(pitch * starts * i) / COLUMNS);
     return [radius * Math.cos(angle), radius * Math.sin(angle)];
   });
   const height = to - from;
@@ -63,9 +63,9 @@ function sliced(thread: ReturnType<typeof nutCutter>) {
   return transforms.translate([0, 0, from], cutter);
 }
 
-function radiusAt(profile: readonly (readonly [number, number])[], pitch: number, z: number): number {
+function radiusAt(ridge: readonly (readonly [number, number])[], pitch: number, z: number): number {
   const at = ((z % pitch) + pitch) % pitch;
-  const closed = [...profile, [profile[0]![0] + pitch, profile[0]![1]] as const];
+  const closed = [...ridge, [ridge[0]![0] + pitch, ridge[0]![1]] as const];
   const shifted = at < closed[0]![0] ? at + pitch : at;
   const i = closed.findIndex(([end]) => end > shifted);
   const [[z0, r0], [z1, r1]] = [closed[i - 1]!, closed[i]!];

@@ -28,7 +28,7 @@ async function rowsOf(what: string, sheet: ReturnType<typeof benchNut>): Promise
   const page = files.find(({ name }) => name === 'report.html')!;
   const path = join(folder, page.name);
   writeFileSync(path, page.bytes);
-  const browser = await chromium.launchPersistentContext(join(folder, 'profile'), {
+  const browser = await chromium.launchPersistentContext(join(folder, 'browser'), {
     executablePath: CHROMIUM,
     headless: true,
     args: ['--no-sandbox', '--disable-gpu', '--enable-unsafe-swiftshader', '--use-gl=angle', '--use-angle=swiftshader'],

@@ -39,8 +39,8 @@ function make(kind, options) {
 
 /** Drawing and page as a browser shows them. */
 async function photograph(folder) {
-  const profile = mkdtempSync(join(tmpdir(), 'leadwright-browser-'));
-  const browser = await chromium.launchPersistentContext(profile, {
+  const home = mkdtempSync(join(tmpdir(), 'leadwright-browser-'));
+  const browser = await chromium.launchPersistentContext(home, {
     executablePath: '/usr/bin/chromium',
     headless: true,
     viewport: { width: 1123, height: 794 },
@@ -62,5 +62,5 @@ async function photograph(folder) {
   await page.waitForFunction(() => document.getElementById('stage')?.dataset.drawn);
   await page.screenshot({ path: join(TO, 'nut-page.png') });
   await browser.close();
-  rmSync(profile, { recursive: true, force: true });
+  rmSync(home, { recursive: true, force: true });
 }

@@ -1,6 +1,6 @@
 import { offsetAt } from '../mechanics/print/printed-size.js';
 import { asPrintedThread } from '../mechanics/thread/as-printed-thread.js';
-import type { ThreadProfile } from '../mechanics/thread/nut-thread.js';
+import type { ToothForm } from '../mechanics/thread/nut-thread.js';
 import { printedThread } from '../mechanics/thread/printed-thread.js';
 import type { OffsetLine } from '../presets/printer.js';
 import type { Results } from './results.js';
@@ -38,7 +38,7 @@ export function cameOut(
   real: Process,
 ): Clearances {
   const { pitch_diameter, pitch, lead, flank_angle } = screw;
-  const finished: ThreadProfile = {
+  const finished: ToothForm = {
     minor: pitch_diameter - pitch / 2,
     pitchDiameter: pitch_diameter + meant.diametral,
     major: pitch_diameter + pitch / 2,

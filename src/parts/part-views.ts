@@ -70,7 +70,7 @@ export interface SolidLines {
 
 /** A view as its kind asks for it: what comes from the solid, and what convention adds to that. */
 export interface AskedView extends Pick<DrawnView, 'title' | 'strokes' | 'planes' | 'sizes' | 'letters' | 'enlarged'> {
-  /** none of a detail of a thread, which is drawn by its profile */
+  /** none of a detail of a thread, which is drawn by its sizes */
   readonly solid?: SolidLines;
   readonly hatched?: DrawnView['hatched'];
 }

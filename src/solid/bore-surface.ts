@@ -131,8 +131,8 @@ class BoreSurface {
 
   /** Radius of the thread at a corner of its own surface. */
   private radiusOf(corner: number): number {
-    const { profile } = this.bore.thread;
-    return profile[(corner % this.source.stride) % profile.length]![1];
+    const { ridge } = this.bore.thread;
+    return ridge[(corner % this.source.stride) % ridge.length]![1];
   }
 
   private cutFacet(facet: readonly number[], cutters: readonly CutPolygon[]): void {

@@ -70,7 +70,7 @@ function regionsOf(shape: Shape, matrix: readonly number[]): Region[] {
       return [threadRegion(shape.thread, matrix)];
     case 'lathe':
       return (shape.broken ?? [])
-        .map((i) => [shape.profile[i]!, shape.profile[i + 1]!] as const)
+        .map((i) => [shape.contour[i]!, shape.contour[i + 1]!] as const)
         .filter(([one, other]) => !isSteep(one, other))
         .map(([one, other]) => coneRegion(one, other, shape.sides, matrix));
     case 'loft':
@@ -86,10 +86,10 @@ function regionsOf(shape: Shape, matrix: readonly number[]): Region[] {
 
 /** Within the reach of a thread, and neither a flat end nor on the axis' own planes. */
 function threadRegion(
-  { profile, from, to, columns }: Extract<Shape, { kind: 'thread' }>['thread'],
+  { ridge, from, to, columns }: Extract<Shape, { kind: 'thread' }>['thread'],
   matrix: readonly number[],
 ): Region {
-  const radii = profile.map(([, radius]) => radius);
+  const radii = ridge.map(([, radius]) => radius);
   const chord = 1 / Math.cos(Math.PI / columns);
   const [inner, outer] = [Math.min(...radii) * 0.98 - NEAR, Math.max(...radii) * chord + NEAR];
   return {

@@ -53,7 +53,7 @@ export interface KernelOptions {
  * @param options its bytes, where it cannot find them by itself
  * @returns a kernel for this thread; takes about 40 ms
  * @throws InputError bytes that are no WebAssembly
- * @example (await createKernel()).volume({ kind: 'lathe', sides: 4, circumscribed: false, profile: [[1, 0], [1, 3]] }) // 6
+ * @example (await createKernel()).volume({ kind: 'lathe', sides: 4, circumscribed: false, contour: [[1, 0], [1, 3]] }) // 6
  */
 export async function createKernel({ wasm }: KernelOptions = {}): Promise<Kernel> {
   if (wasm) requireWasm(wasm);

@@ -6,19 +6,19 @@ import { cornerRadius } from './outline.js';
 import type { Lathe } from './recipe.js';
 
 /**
- * The closed mesh of a lathe shape: one ring of corners for each profile point, flat ends without more corners.
+ * The closed mesh of a lathe shape: one ring of corners for each contour point, flat ends without more corners.
  *
- * @param lathe  sides and profile  [mm, degrees]
+ * @param lathe  sides and contour  [mm, degrees]
  * @returns a closed mesh, outward facets tagged by side, piece by piece upwards, then bottom and top  [mm]
  * @throws InputError  fewer than 3 sides or 2 points, a repeated point, or a radius of 0 between the ends
- * @example latheMesh({ kind: 'lathe', sides: 4, circumscribed: false, profile: [[1, 0], [1, 2]] }).triangles.length / 3 // 12
+ * @example latheMesh({ kind: 'lathe', sides: 4, circumscribed: false, contour: [[1, 0], [1, 2]] }).triangles.length / 3 // 12
  */
 export function latheMesh(lathe: Lathe): TaggedMesh {
   requireLathe(lathe);
-  const { sides, profile } = lathe;
+  const { sides, contour } = lathe;
   const positions: number[] = [];
   const triangles: number[] = [];
-  const rings = profile.map(([radius, z]) => ringOf(lathe, radius, z, positions));
+  const rings = contour.map(([radius, z]) => ringOf(lathe, radius, z, positions));
   const tags: number[] = [];
   for (let i = 1; i < rings.length; i++) {
     wall(rings[i - 1]!, rings[i]!, sides, triangles);
@@ -41,7 +41,7 @@ export function latheMesh(lathe: Lathe): TaggedMesh {
   };
 }
 
-/** Corners of one profile point, added to the positions: a ring, or a single corner on the axis. */
+/** Corners of one contour point, added to the positions: a ring, or a single corner on the axis. */
 function ringOf({ sides, circumscribed, turn = 0 }: Lathe, radius: number, z: number, positions: number[]): number[] {
   const first = positions.length / 3;
   if (radius === 0) {
@@ -82,17 +82,17 @@ function zigzag(ring: readonly number[]): [number, number, number][] {
   return made;
 }
 
-function requireLathe({ sides, profile }: Lathe): void {
+function requireLathe({ sides, contour }: Lathe): void {
   requireWhole('sides', sides, 3, 100_000);
-  if (profile.length < 2) throw fault('profile', profile.length, 'must have at least 2 points');
-  for (const [i, [radius, z]] of profile.entries()) {
-    const inner = i > 0 && i + 1 < profile.length;
+  if (contour.length < 2) throw fault('contour', contour.length, 'must have at least 2 points');
+  for (const [i, [radius, z]] of contour.entries()) {
+    const inner = i > 0 && i + 1 < contour.length;
     if (!Number.isFinite(z) || !(inner ? radius > 0 : radius >= 0) || !Number.isFinite(radius)) {
-      throw fault(`profile.${i}`, [radius, z], 'must have a radius above 0, or 0 at the ends');
+      throw fault(`contour.${i}`, [radius, z], 'must have a radius above 0, or 0 at the ends');
     }
-    const before = profile[i - 1];
+    const before = contour[i - 1];
     if (before !== undefined && before[0] === radius && before[1] === z) {
-      throw fault(`profile.${i}`, [radius, z], 'must differ from the point before it');
+      throw fault(`contour.${i}`, [radius, z], 'must differ from the point before it');
     }
   }
 }

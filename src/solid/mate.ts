@@ -113,7 +113,7 @@ function mateShapes(
   share: number,
 ): { nutShape: Shape; screwShape: Shape } {
   const beyond = nut.pitch / 4;
-  const widest = Math.max(...[...nut.profile, ...screw.profile].map(([, radius]) => radius));
+  const widest = Math.max(...[...nut.ridge, ...screw.ridge].map(([, radius]) => radius));
   const blank =
     share < 1
       ? wedge(nut, widest + beyond, length)
@@ -138,11 +138,11 @@ const WEDGE_START = 0.25;
  * @param length  from z = 0         [mm]
  */
 export function wedge(
-  { profile, columns }: Pick<ThreadSweep, 'profile' | 'columns'>,
+  { ridge, columns }: Pick<ThreadSweep, 'ridge' | 'columns'>,
   radius: number,
   length: number,
 ): Shape {
-  const inner = Math.min(...profile.map(([, r]) => r)) / 2;
+  const inner = Math.min(...ridge.map(([, r]) => r)) / 2;
   const outer = cornerRadius(radius, columns, true);
   const at = (r: number, column: number) =>
     [r * cosd((360 * column) / columns), r * sind((360 * column) / columns)] as const;

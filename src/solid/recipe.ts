@@ -41,8 +41,8 @@ export interface Lathe {
    * [radius, z] from bottom to top along the outside, mm. Closed to the axis by flat ends; only the first and the
    * last radius may be 0.
    */
-  readonly profile: readonly (readonly [number, number])[];
-  /** pieces of the profile, by the index of the point they start at, that only break an edge or lead into a bore */
+  readonly contour: readonly (readonly [number, number])[];
+  /** pieces of the contour, by the index of the point they start at, that only break an edge or lead into a bore */
   readonly broken?: readonly number[];
 }
 
@@ -117,7 +117,7 @@ export interface BodyRecipe {
  * @param cylinder.from           bottom                                             [mm]
  * @param cylinder.to             top                                                [mm]
  * @returns the shape
- * @example cylinder({ radius: 5, sides: 48, circumscribed: false, from: 0, to: 10 }).profile // [[5, 0], [5, 10]]
+ * @example cylinder({ radius: 5, sides: 48, circumscribed: false, from: 0, to: 10 }).contour // [[5, 0], [5, 10]]
  */
 export function cylinder(cylinder: {
   readonly radius: number;
@@ -131,7 +131,7 @@ export function cylinder(cylinder: {
     kind: 'lathe',
     sides,
     circumscribed,
-    profile: [
+    contour: [
       [radius, from],
       [radius, to],
     ],

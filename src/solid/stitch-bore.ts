@@ -43,7 +43,7 @@ interface RimCorner {
  * @returns undefined where anything else was cut into the plug's wall, or the body ends within it
  */
 export function wallOf(body: Mesh, facets: readonly number[], standing: StandingBore): Wall | undefined {
-  const { sides, profile } = standing.plug;
+  const { sides, contour } = standing.plug;
   const isLeft = standing.bore.thread.hand === 'left';
   const corners = new Set(facets.flatMap((facet) => [...body.triangles.subarray(3 * facet, 3 * facet + 3)]));
   const rings: [RimCorner[], RimCorner[], RimCorner[]] = [[], [], []];
@@ -54,7 +54,7 @@ export function wallOf(body: Mesh, facets: readonly number[], standing: Standing
     );
     const point = [x!, isLeft ? 0 - y! : y!, z!] as const;
     if (offPlug(point, standing.plug) > OFF) return undefined;
-    const end = z! < profile[1]![1] - OFF ? 0 : z! > profile[2]![1] + OFF ? 2 : 1;
+    const end = z! < contour[1]![1] - OFF ? 0 : z! > contour[2]![1] + OFF ? 2 : 1;
     const turn = (Math.atan2(point[1], point[0]) * sides) / (2 * Math.PI);
     rings[end].push({ corner, point, turn: turn < -ON_COLUMN ? turn + sides : Math.max(0, turn) });
   }
@@ -85,11 +85,11 @@ function mouthOf(ring: readonly RimCorner[], sides: number): { mouth: Mouth; rim
 }
 
 /** How far a point is off the facets of a plug, square to the axis [mm]. */
-function offPlug([x, y, z]: readonly [number, number, number], { sides, profile, circumscribed }: Lathe): number {
+function offPlug([x, y, z]: readonly [number, number, number], { sides, contour, circumscribed }: Lathe): number {
   const step = (2 * Math.PI) / sides;
   const middle = (Math.floor(Math.atan2(y, x) / step) + 0.5) * step;
   const flat = x * Math.cos(middle) + y * Math.sin(middle);
-  return Math.abs(flat - cornerRadius(radiusAt(profile, z), sides, circumscribed) * Math.cos(step / 2));
+  return Math.abs(flat - cornerRadius(radiusAt(contour, z), sides, circumscribed) * Math.cos(step / 2));
 }
 
 /** Where a point of the body lies, before the moves of the bore. */
@@ -101,23 +101,23 @@ function atHome(point: readonly number[], moves: readonly Placement[]): readonly
   }, point);
 }
 
-function radiusAt(profile: Lathe['profile'], z: number): number {
-  const next = profile.findIndex(([, height]) => height >= z);
-  if (next < 1) return profile[next < 0 ? profile.length - 1 : 0]![0];
-  const [[r0, z0], [r1, z1]] = [profile[next - 1]!, profile[next]!];
+function radiusAt(contour: Lathe['contour'], z: number): number {
+  const next = contour.findIndex(([, height]) => height >= z);
+  if (next < 1) return contour[next < 0 ? contour.length - 1 : 0]![0];
+  const [[r0, z0], [r1, z1]] = [contour[next - 1]!, contour[next]!];
   return r0 + ((r1 - r0) * (z - z0)) / (z1 - z0);
 }
 
 /** What a plug takes out of a body between its mouths [mm³]. */
 export function plugVolume({ plug, bore }: StandingBore, mouths: Wall['mouths']): number {
   const [low, high] = [mouths[0].height, mouths[1].height];
-  const { sides, circumscribed, profile } = plug;
+  const { sides, circumscribed, contour } = plug;
   const reach = cornerRadius(1, sides, circumscribed);
   const area = (sides / 2) * Math.sin((2 * Math.PI) / sides) * reach ** 2;
   const rings: readonly (readonly [number, number])[] = [
     [coneAt(bore.low, low), low],
-    profile[1]!,
-    profile[2]!,
+    contour[1]!,
+    contour[2]!,
     [coneAt(bore.high, high), high],
   ];
   return rings.slice(1).reduce((sum, [r1, z1], i) => {

@@ -64,9 +64,9 @@ export function surfacesOf(leaf: Leaf): Tagged {
 
 /** The cylinder that stands for a thread in a drawing: at its least radius, with the same columns. */
 export function threadCore(thread: Extract<Shape, { kind: 'thread' }>['thread']): Lathe {
-  const radius = Math.min(...thread.profile.map(([, r]) => r));
-  const profile = [thread.from, thread.to].map((z) => [radius, z] as const);
-  return { kind: 'lathe', sides: thread.columns, circumscribed: thread.circumscribed, profile };
+  const radius = Math.min(...thread.ridge.map(([, r]) => r));
+  const contour = [thread.from, thread.to].map((z) => [radius, z] as const);
+  return { kind: 'lathe', sides: thread.columns, circumscribed: thread.circumscribed, contour };
 }
 
 /** A surface moved as its shape is. */
@@ -127,11 +127,11 @@ function standing(
   return { form: { kind: 'revolved', origin, axis: UP, radius: radius - slope * z, slope }, broken };
 }
 
-function ofLathe({ sides, circumscribed, turn = 0, profile, broken = [] }: Lathe): Tagged {
+function ofLathe({ sides, circumscribed, turn = 0, contour, broken = [] }: Lathe): Tagged {
   const surfaces: Surface[] = [];
   const ofTag: number[] = [];
-  for (let i = 1; i < profile.length; i++) {
-    const [[low, from], [high, to]] = [profile[i - 1]!, profile[i]!];
+  for (let i = 1; i < contour.length; i++) {
+    const [[low, from], [high, to]] = [contour[i - 1]!, contour[i]!];
     const isBroken = broken.includes(i - 1);
     const isRound = sides >= LEAST_ROUND;
     if (from === to || isRound) {

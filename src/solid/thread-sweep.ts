@@ -14,7 +14,7 @@ export interface ThreadSweep {
    * [z, radius] over one pitch, z rising strictly from 0 or more to below the pitch, mm. The polyline closes from the
    * last point to the first one a pitch higher. On +X it stands at its own z; see {@link ThreadSweep.hand}.
    */
-  readonly profile: readonly (readonly [number, number])[];
+  readonly ridge: readonly (readonly [number, number])[];
   /** distance of neighbouring crests, mm */
   readonly pitch: number;
   readonly starts: number;
@@ -27,13 +27,13 @@ export interface ThreadSweep {
   readonly to: number;
   /** inside: the solid is air and cuts a nut; outside: the solid is a screw's metal */
   readonly airSide: 'inside' | 'outside';
-  /** true: the middles of the facets lie on the profile's radius; false: the columns do */
+  /** true: the middles of the facets lie on the ridge's radius; false: the columns do */
   readonly circumscribed: boolean;
 }
 
 /**
- * Sweeps an axial profile around the axis. Every column carries the same polyline, moved up by lead/columns each, so
- * corners lie exactly on helices, and the column at 360° is the first one `starts` pitches on.
+ * Sweeps a ridge, as a plane through the axis cuts it, around the axis. Every column carries the same polyline, moved up
+ * by lead/columns each, so corners lie exactly on helices, and the column at 360° is the first one `starts` pitches on.
  *
  * A flank quad is twisted: of its two diagonals the one that climbs with the helix *and* across the flank (from the
  * lower corner of one column to the upper corner of the next) is a convex edge of the solid, the other a concave one.
@@ -43,9 +43,9 @@ export interface ThreadSweep {
  *
  * The ends are cut flat; a flat section is a star about the axis, so a fan to the axis always closes it.
  *
- * @param thread  profile and sweep  [mm]
+ * @param thread  ridge and sweep  [mm]
  * @returns a closed mesh, outward facets; about 2 × columns × corners facets a pitch, for any number of starts  [mm]
- * @throws InputError  a value is out of its range or the profile does not rise
+ * @throws InputError  a value is out of its range or the ridge does not rise
  * @example measureMesh(sweepThread(thread)).openEdges // 0
  */
 export function sweepThread(thread: ThreadSweep): Mesh {
@@ -60,19 +60,19 @@ function rightHanded(thread: ThreadSweep): Mesh {
 
 /** The surface of a right-handed thread, open past both ends, and how its corners are counted. */
 export interface ThreadSurface extends Mesh {
-  /** corners a column: corner `i` stands in column `⌊i / stride⌋`, at the profile's corner `i % stride % corners` */
+  /** corners a column: corner `i` stands in column `⌊i / stride⌋`, at the ridge's corner `i % stride % corners` */
   readonly stride: number;
 }
 
 /**
  * The surface of a sweep, whatever its hand, as a right-handed one and not yet cut flat.
  *
- * @param thread  profile and sweep  [mm]
+ * @param thread  ridge and sweep  [mm]
  * @returns outward facets, each between two neighbouring columns, open a little below `from` and above `to`  [mm]
  */
 export function threadSurface(thread: ThreadSweep): ThreadSurface {
   const { pitch, starts, columns, from, to } = thread;
-  const corners = thread.profile.length;
+  const corners = thread.ridge.length;
   const rise = (pitch * starts) / columns;
   const low = Math.floor((from - pitch * starts) / pitch) - 1;
   const rows = (Math.ceil(to / pitch) + 1 - low) * corners;
@@ -98,11 +98,11 @@ export function threadSurface(thread: ThreadSweep): ThreadSurface {
 }
 
 /** Corners of all columns; column 0 is longer by `starts` pitches, for the seam. */
-function columnGrid({ profile, pitch, starts, columns, circumscribed }: ThreadSweep, low: number, rows: number) {
-  const corners = profile.length;
+function columnGrid({ ridge, pitch, starts, columns, circumscribed }: ThreadSweep, low: number, rows: number) {
+  const corners = ridge.length;
   const stride = rows + starts * corners;
   const positions = new Float64Array(3 * columns * stride);
-  const reach = profile.map(([, radius]) => cornerRadius(radius, columns, circumscribed));
+  const reach = ridge.map(([, radius]) => cornerRadius(radius, columns, circumscribed));
   for (let i = 0, k = 0; i < columns; i++) {
     const [x, y] = unitAt(i, columns);
     const lift = (pitch * starts * i) / columns;
@@ -110,29 +110,29 @@ function columnGrid({ profile, pitch, starts, columns, circumscribed }: ThreadSw
       const corner = row % corners;
       positions[k++] = reach[corner]! * x;
       positions[k++] = reach[corner]! * y;
-      positions[k++] = profile[corner]![0] + pitch * (low + (row - corner) / corners) + lift;
+      positions[k++] = ridge[corner]![0] + pitch * (low + (row - corner) / corners) + lift;
     }
   }
   return { positions, stride };
 }
 
 /** Whether the quad above a corner takes its climbing diagonal; where both lie in one plane, the shorter is taken. */
-function climbs({ profile, airSide }: ThreadSweep, corner: number): boolean {
-  const next = profile[(corner + 1) % profile.length]!;
-  return airSide === 'inside' && next[1] !== profile[corner]![1];
+function climbs({ ridge, airSide }: ThreadSweep, corner: number): boolean {
+  const next = ridge[(corner + 1) % ridge.length]!;
+  return airSide === 'inside' && next[1] !== ridge[corner]![1];
 }
 
-function requireThread({ profile, pitch, starts, columns, from, to }: ThreadSweep): void {
+function requireThread({ ridge, pitch, starts, columns, from, to }: ThreadSweep): void {
   requirePositive('pitch', pitch);
   requireWhole('starts', starts, 1, 100);
   requireWhole('columns', columns, 4, 10_000);
   if (columns % 4 !== 0) throw fault('columns', columns, 'must be a multiple of 4');
   if (!(to > from && to - from < 100_000 * pitch)) throw fault('to', to, `must be above ${from}`);
-  if (profile.length < 2) throw fault('profile', profile.length, 'must have at least 2 corners');
+  if (ridge.length < 2) throw fault('ridge', ridge.length, 'must have at least 2 corners');
   let before = -1;
-  for (const [i, [z, radius]] of profile.entries()) {
-    requirePositive(`profile.${i}`, radius);
-    if (!(z >= 0 && z > before && z < pitch)) throw fault(`profile.${i}`, z, `must rise from 0 to below ${pitch}`);
+  for (const [i, [z, radius]] of ridge.entries()) {
+    requirePositive(`ridge.${i}`, radius);
+    if (!(z >= 0 && z > before && z < pitch)) throw fault(`ridge.${i}`, z, `must rise from 0 to below ${pitch}`);
     before = z;
   }
 }

@@ -41,7 +41,7 @@ export function threadedBore(shape: Shape): ThreadedBore | undefined {
 
 function coneOf(shape: Shape, { columns, circumscribed }: ThreadSweep): Cone | undefined {
   if (shape.kind !== 'lathe' || shape.sides !== columns || shape.circumscribed !== circumscribed) return undefined;
-  const [first, last, ...more] = shape.profile;
+  const [first, last, ...more] = shape.contour;
   if (shape.turn || !first || !last || more.length > 0) return undefined;
   const slope = (last[0] - first[0]) / (last[1] - first[1]);
   const [outside, inside] = slope < 0 ? [first[1], last[1]] : [last[1], first[1]];
@@ -58,7 +58,7 @@ export function coneAt({ radius, slope }: Cone, z: number): number {
  * @returns undefined where that leaves no cylinder
  */
 export function plugOf({ thread, low, high }: ThreadedBore): Lathe | undefined {
-  const widest = Math.max(...thread.profile.map(([, radius]) => radius)) + WIDER;
+  const widest = Math.max(...thread.ridge.map(([, radius]) => radius)) + WIDER;
   const [from, to] = [low, high].map(({ radius, slope }) => (widest - radius) / slope);
   const within = from! > low.outside && from! < low.inside && to! < high.outside && to! > high.inside;
   if (!within || !(from! < to!)) return undefined;
@@ -66,7 +66,7 @@ export function plugOf({ thread, low, high }: ThreadedBore): Lathe | undefined {
     kind: 'lathe',
     sides: thread.columns,
     circumscribed: thread.circumscribed,
-    profile: [
+    contour: [
       [coneAt(low, low.outside), low.outside],
       [widest, from!],
       [widest, to!],
@@ -76,21 +76,21 @@ export function plugOf({ thread, low, high }: ThreadedBore): Lathe | undefined {
 }
 
 /** Radius of a thread over +X turned to a column, at a height [mm]. */
-export function threadRadius({ profile, pitch, starts, columns }: ThreadSweep, column: number, z: number): number {
+export function threadRadius({ ridge, pitch, starts, columns }: ThreadSweep, column: number, z: number): number {
   const lift = (pitch * starts * column) / columns;
   const turns = (z - lift) / pitch;
   const at = (turns - Math.floor(turns)) * pitch;
-  const next = profile.findIndex(([height]) => height > at);
-  const [before, after] = neighbours(profile, next, pitch);
+  const next = ridge.findIndex(([height]) => height > at);
+  const [before, after] = neighbours(ridge, next, pitch);
   const share = (at - before[0]) / (after[0] - before[0]);
   return before[1] + share * (after[1] - before[1]);
 }
 
 type Corner = readonly [z: number, radius: number];
 
-function neighbours(profile: readonly Corner[], next: number, pitch: number): [Corner, Corner] {
-  const [first, last] = [profile[0]!, profile.at(-1)!];
+function neighbours(ridge: readonly Corner[], next: number, pitch: number): [Corner, Corner] {
+  const [first, last] = [ridge[0]!, ridge.at(-1)!];
   if (next < 0) return [last, [first[0] + pitch, first[1]]];
   if (next === 0) return [[last[0] - pitch, last[1]], first];
-  return [profile[next - 1]!, profile[next]!];
+  return [ridge[next - 1]!, ridge[next]!];
 }

@@ -31,19 +31,19 @@ export function prismVolume(prism: {
  *
  *     V = n/2·sin(360°/n) · Σ (R1² + R1·R2 + R2²)/3 · (z2 − z1),  R the corner radius
  *
- * @param lathe  sides n and profile [radius, z]  [mm]
+ * @param lathe  sides n and contour [radius, z]  [mm]
  * @returns V  [mm³]
  * @source geometry: frustum of a pyramid
- * @example latheVolume({ sides: 4, circumscribed: true, profile: [[1, 0], [1, 3]] }) // 12
+ * @example latheVolume({ sides: 4, circumscribed: true, contour: [[1, 0], [1, 3]] }) // 12
  */
 export function latheVolume({
   sides,
   circumscribed,
-  profile,
-}: Pick<Lathe, 'sides' | 'circumscribed' | 'profile'>): number {
+  contour,
+}: Pick<Lathe, 'sides' | 'circumscribed' | 'contour'>): number {
   let volume = 0;
-  for (let i = 1; i < profile.length; i++) {
-    const [[below, low], [above, high]] = [profile[i - 1]!, profile[i]!];
+  for (let i = 1; i < contour.length; i++) {
+    const [[below, low], [above, high]] = [contour[i - 1]!, contour[i]!];
     const [a, b] = [cornerRadius(below, sides, circumscribed), cornerRadius(above, sides, circumscribed)];
     volume += ((a * a + a * b + b * b) / 3) * (high - low);
   }
@@ -68,7 +68,7 @@ export interface ThreadSpan {
  *
  *     V = ∫ A(z) dz,  A = n/2·sin(360°/n)·mean over a pitch of max(r, R(z))² ± starts·sin(360°/n)·Σ Δr²·w / 12
  *
- * with r the profile's and R the openings' corner radius. The last term is what the diagonals of the flank quads add
+ * with r the ridge's and R the openings' corner radius. The last term is what the diagonals of the flank quads add
  * (cutter, convex) or take (screw, concave) on flanks of depth Δr: half the tetrahedron on each quad's corners. w is
  * the share of it that stands outside the opening, 1 − 3u² + 2u³ with u the covered part of the flank.
  *
@@ -83,34 +83,34 @@ export function threadVolume(thread: ThreadSweep, { from, to, openings = [] }: T
   if (!(to > from)) throw fault('to', to, `must be above ${from}`);
   const reach = (radius: number) => cornerRadius(radius, thread.columns, thread.circumscribed);
   const segments = segmentsOf(thread, reach);
-  const profiles = openings.map((opening) => opening.map(([radius, z]): Point => [reach(radius), z]));
-  const breaks = [from, to, ...profiles.flat().map(([, z]) => z)].filter((z) => z >= from && z <= to);
+  const contours = openings.map((opening) => opening.map(([radius, z]): Point => [reach(radius), z]));
+  const breaks = [from, to, ...contours.flat().map(([, z]) => z)].filter((z) => z >= from && z <= to);
   breaks.sort((a, b) => a - b);
   let volume = 0;
-  for (let i = 1; i < breaks.length; i++) volume += integral(breaks[i - 1]!, breaks[i]!, profiles, segments, thread);
+  for (let i = 1; i < breaks.length; i++) volume += integral(breaks[i - 1]!, breaks[i]!, contours, segments, thread);
   return volume;
 }
 
 type Point = readonly [number, number];
 
-/** One straight piece of the profile: its axial length and the corner radii at its ends. */
+/** One straight piece of the ridge: its axial length and the corner radii at its ends. */
 interface Segment {
   readonly length: number;
   readonly low: number;
   readonly high: number;
 }
 
-function segmentsOf({ profile, pitch }: ThreadSweep, reach: (radius: number) => number): Segment[] {
-  return profile.map(([z, radius], i) => {
-    const next = profile[i + 1] ?? [profile[0]![0] + pitch, profile[0]![1]];
+function segmentsOf({ ridge, pitch }: ThreadSweep, reach: (radius: number) => number): Segment[] {
+  return ridge.map(([z, radius], i) => {
+    const next = ridge[i + 1] ?? [ridge[0]![0] + pitch, ridge[0]![1]];
     const ends = [reach(radius), reach(next[1])] as const;
     return { length: next[0] - z, low: Math.min(...ends), high: Math.max(...ends) };
   });
 }
 
 /** Simpson's rule over a stretch without breaks; constant where no opening stands. */
-function integral(from: number, to: number, profiles: readonly Point[][], segments: Segment[], thread: ThreadSweep) {
-  const inside = (z: number) => Math.max(0, ...profiles.map((profile) => radiusAt(profile, z)));
+function integral(from: number, to: number, contours: readonly Point[][], segments: Segment[], thread: ThreadSweep) {
+  const inside = (z: number) => Math.max(0, ...contours.map((contour) => radiusAt(contour, z)));
   const steps = inside((from + to) / 2) === 0 ? 2 : 400;
   const step = (to - from) / steps;
   let sum = 0;
@@ -122,9 +122,9 @@ function integral(from: number, to: number, profiles: readonly Point[][], segmen
   return (sum * step) / 3;
 }
 
-function radiusAt(profile: readonly Point[], z: number): number {
-  for (let i = 1; i < profile.length; i++) {
-    const [[below, low], [above, high]] = [profile[i - 1]!, profile[i]!];
+function radiusAt(contour: readonly Point[], z: number): number {
+  for (let i = 1; i < contour.length; i++) {
+    const [[below, low], [above, high]] = [contour[i - 1]!, contour[i]!];
     if (high > low && z >= low && z <= high) return below + ((above - below) * (z - low)) / (high - low);
   }
   return 0;

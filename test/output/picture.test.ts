@@ -10,7 +10,7 @@ const cube = latheMesh({
   sides: 4,
   circumscribed: true,
   turn: 45,
-  profile: [
+  contour: [
     [5, 0],
     [5, 10],
   ],

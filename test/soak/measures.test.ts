@@ -51,13 +51,13 @@ type Surface = { readonly [where in 'inThread' | 'isLetter' | 'bounds']: (place:
 /** What a place of the surface belongs to, by the sizes of the design alone. */
 function surfaceOf(made: Design, body: string): Surface {
   const sizes = made as {
-    printed?: Partial<GaugePlan> & { thread?: { major: number; profile?: { major: number } } };
+    printed?: Partial<GaugePlan> & { thread?: { major: number; tooth?: { major: number } } };
     family?: { kind: string };
   };
   if (made.part === 'gauge') return ringSurface(sizes.printed as GaugePlan, body);
   const thread = sizes.family?.kind === 'holder' ? undefined : sizes.printed?.thread;
-  // a collar keeps its profile beside the lead
-  const major = made.part === 'nut' || made.part === 'collar' ? (thread?.profile?.major ?? thread?.major ?? 0) / 2 : 0;
+  // a collar keeps its tooth beside the lead
+  const major = made.part === 'nut' || made.part === 'collar' ? (thread?.tooth?.major ?? thread?.major ?? 0) / 2 : 0;
   const plate = made.part === 'coupon' ? (body === 'scale' ? 1.2 : 0.8) : undefined;
   const inThread = ({ at: [x, y], normal: [, , nz] }: Place) =>
     plate === undefined

@@ -84,7 +84,7 @@ it('a whole turn of the screw along its helix never touches the nut', () => {
       kind: 'lathe',
       sides: 96,
       circumscribed: true,
-      profile: [
+      contour: [
         [6, 0],
         [6, 4],
       ],

@@ -1,6 +1,6 @@
 import type { Shape } from '../../src/solid/recipe.js';
 import { cylinder } from '../../src/solid/recipe.js';
-import { ridgeProfile } from '../../src/solid/thread-profile.js';
+import { ridgeCorners } from '../../src/solid/thread-ridge.js';
 import type { ThreadSweep } from '../../src/solid/thread-sweep.js';
 
 /** A thread by the figures its designation states; see the nut thread of the conventions for the clearances. */
@@ -38,7 +38,7 @@ function depthOf({ pitch, flankAngle }: ThreadFigures): number {
 export function screwThread(figures: ThreadFigures, from: number, to: number): ThreadSweep {
   const { major, pitch, starts, flankAngle, hand, columns } = figures;
   const depth = depthOf(figures);
-  const profile = ridgeProfile({
+  const ridge = ridgeCorners({
     pitch,
     flankAngle,
     pitchDiameter: major - depth,
@@ -46,14 +46,14 @@ export function screwThread(figures: ThreadFigures, from: number, to: number): T
     major,
     minor: major - 2 * depth,
   });
-  return { profile, pitch, starts, hand, columns, from, to, airSide: 'outside', circumscribed: true };
+  return { ridge, pitch, starts, hand, columns, from, to, airSide: 'outside', circumscribed: true };
 }
 
 /** The nut's cutter for the same screw: wider by the clearances. */
 export function nutThread(figures: ThreadFigures, from: number, to: number): ThreadSweep {
   const { major, pitch, starts, flankAngle, hand, columns, diametralClearance: c, axialClearance: a } = figures;
   const depth = depthOf(figures);
-  const profile = ridgeProfile({
+  const ridge = ridgeCorners({
     pitch,
     flankAngle,
     pitchDiameter: major - depth + c,
@@ -61,17 +61,17 @@ export function nutThread(figures: ThreadFigures, from: number, to: number): Thr
     major: figures.nutMajor ?? major + c + Math.min(0.5, 0.1 * pitch),
     minor: figures.nutMinor ?? major - 2 * depth + c + 0.1 * depth,
   });
-  return { profile, pitch, starts, hand, columns, from, to, airSide: 'inside', circumscribed: true };
+  return { ridge, pitch, starts, hand, columns, from, to, airSide: 'inside', circumscribed: true };
 }
 
-/** Greatest radius of a sweep's profile. */
+/** Greatest radius of a sweep's ridge. */
 export function widest(thread: ThreadSweep): number {
-  return Math.max(...thread.profile.map(([, radius]) => radius));
+  return Math.max(...thread.ridge.map(([, radius]) => radius));
 }
 
-/** Least radius of a sweep's profile. */
+/** Least radius of a sweep's ridge. */
 export function narrowest(thread: ThreadSweep): number {
-  return Math.min(...thread.profile.map(([, radius]) => radius));
+  return Math.min(...thread.ridge.map(([, radius]) => radius));
 }
 
 /** A round nut with flange, four holes, and a chamfer at either end of its thread. */
@@ -89,7 +89,7 @@ export function flangedNut(figures: ThreadFigures, length: number): Shape {
         kind: 'lathe',
         sides: columns,
         circumscribed: false,
-        profile: [
+        contour: [
           [circle + 4, 0],
           [circle + 4, 4],
           [top + 3, 4],
@@ -99,14 +99,14 @@ export function flangedNut(figures: ThreadFigures, length: number): Shape {
       { kind: 'thread', thread },
       {
         ...bore,
-        profile: [
+        contour: [
           [top + 1, -1],
           [foot * 0.98, top - foot * 0.98],
         ],
       },
       {
         ...bore,
-        profile: [
+        contour: [
           [foot * 0.98, length - (top - foot * 0.98)],
           [top + 1, length + 1],
         ],

@@ -82,7 +82,7 @@ describe('fuse', () => {
       [6, 0],
       [64, 0],
     ] as const) {
-      const profile = [
+      const contour = [
         [8, 0],
         [6.5, 0.4],
         [6, 1.5],
@@ -90,7 +90,7 @@ describe('fuse', () => {
         [5, 10],
         [0, 10.5],
       ] as const;
-      const lathe: Lathe = { kind: 'lathe', sides, turn, circumscribed: true, profile };
+      const lathe: Lathe = { kind: 'lathe', sides, turn, circumscribed: true, contour };
       const measures = fused(lathe);
       expectSound(measures);
       expect(measures.volume).toBeCloseTo(latheVolume(lathe), 2);
@@ -118,7 +118,7 @@ describe('fuse', () => {
       kind: 'lathe',
       sides: 96,
       circumscribed: false,
-      profile: [
+      contour: [
         [16, 0],
         [16, 4],
         [7, 4],
@@ -213,7 +213,7 @@ describe('fuse', () => {
         kind: 'lathe',
         sides: 8,
         circumscribed: false,
-        profile: [
+        contour: [
           [1, 0],
           [0, 1],
           [1, 2],

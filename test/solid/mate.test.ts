@@ -78,10 +78,10 @@ describe('mateThreads', () => {
     const nut = nutThread(TR8X2, 0, 1);
     const screw = screwThread(TR8X2, 0, 1);
     const play = playOf(TR8X2);
-    const shifted = screw.profile.map(([z, r]) => [(z + 1) % 2, r] as const).toSorted((a, b) => a[0] - b[0]);
+    const shifted = screw.ridge.map(([z, r]) => [(z + 1) % 2, r] as const).toSorted((a, b) => a[0] - b[0]);
     expect(mateThreads(kernel, { nut, screw: { ...screw, hand: 'left' }, play })).toBeGreaterThan(1);
     expect(mateThreads(kernel, { nut, screw: { ...screw, starts: 2 }, play })).toBeGreaterThan(1);
-    expect(mateThreads(kernel, { nut, screw: { ...screw, profile: shifted }, play })).toBeGreaterThan(1);
+    expect(mateThreads(kernel, { nut, screw: { ...screw, ridge: shifted }, play })).toBeGreaterThan(1);
     expect(mateThreads(kernel, { nut, screw: { ...screw, pitch: 2.1 }, play, length: 8 })).toBeGreaterThan(0.1);
   });
 

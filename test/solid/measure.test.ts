@@ -116,7 +116,7 @@ describe('weld', () => {
     kind: 'lathe',
     sides: 12,
     circumscribed: false,
-    profile: [
+    contour: [
       [5, 0],
       [5, 1],
       [5, 1 + 1e-9],
@@ -182,7 +182,7 @@ describe('weld', () => {
         kind: 'lathe',
         sides,
         circumscribed: false,
-        profile: [
+        contour: [
           [1, 0],
           [1e-5, 1],
         ],

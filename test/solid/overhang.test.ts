@@ -66,7 +66,7 @@ describe('ceilings', () => {
       kind: 'lathe',
       sides: SIDES,
       circumscribed: false,
-      profile: [
+      contour: [
         [5, 0],
         [5, 2],
         [5 + reach, 6],

@@ -20,11 +20,11 @@ export interface Bored {
 export function boreOf({ figures, length, leadIn, at }: Bored): Shape {
   const thread = nutThread(figures, -OVER, length + OVER);
   const [mouth, inner] = [widest(thread) + leadIn, narrowest(thread) - 0.2];
-  const cone = (profile: Lathe['profile']): Shape => ({
+  const cone = (contour: Lathe['contour']): Shape => ({
     kind: 'lathe',
     sides: figures.columns,
     circumscribed: true,
-    profile,
+    contour,
   });
   const bore: Shape = {
     kind: 'union',

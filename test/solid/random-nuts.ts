@@ -91,7 +91,7 @@ function bodyOf(body: 'round' | 'square' | 'hexagonal', across: number, fillet: 
     sides,
     circumscribed: body !== 'round',
     turn: body === 'square' ? 45 : 0,
-    profile: [[across + fillet, 1.5], ...curve, [across, 3 + fillet], [across, length - 0.3], [across - 0.3, length]],
+    contour: [[across + fillet, 1.5], ...curve, [across, 3 + fillet], [across, length - 0.3], [across - 0.3, length]],
   };
 }
 
@@ -102,7 +102,7 @@ function chamfers(sides: number, top: number, foot: number, length: number): Lat
   return [
     {
       ...bore,
-      profile: [
+      contour: [
         [wide + 1, -1],
         [wide, 0],
         [narrow, depth],
@@ -110,7 +110,7 @@ function chamfers(sides: number, top: number, foot: number, length: number): Lat
     },
     {
       ...bore,
-      profile: [
+      contour: [
         [narrow, length - depth],
         [wide, length],
         [wide + 1, length + 1],

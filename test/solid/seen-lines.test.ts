@@ -89,12 +89,12 @@ describe('lines of a solid', () => {
   });
 
   test('a broken edge is one line from above and shows from the side', () => {
-    const profile = [
+    const contour = [
       [10, 0],
       [10, 4],
       [9, 5],
     ] as const;
-    const broken: Shape = { kind: 'lathe', sides: 96, circumscribed: false, profile, broken: [1] };
+    const broken: Shape = { kind: 'lathe', sides: 96, circumscribed: false, contour, broken: [1] };
     expect(circles(seen(broken, alongAxis(1)).visible)).toEqual([10]);
     expect(circles(seen({ ...broken, broken: [] }, alongAxis(1)).visible)).toEqual([9, 10]);
     expect(pieces(seen(broken, acrossAxis(0)).visible)).toContain('-4,-10 -4,10');
@@ -125,7 +125,7 @@ describe('lines of a solid', () => {
     const thread: Shape = {
       kind: 'thread',
       thread: {
-        profile: [
+        ridge: [
           [0.3, 4],
           [0.7, 3],
           [1.3, 3],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { measureMesh } from '../../src/solid/measure.js';
-import { ridgeProfile } from '../../src/solid/thread-profile.js';
+import { ridgeCorners } from '../../src/solid/thread-ridge.js';
 import { sweepThread, type ThreadSweep } from '../../src/solid/thread-sweep.js';
 import { InputError } from '../../src/units/faults.js';
 import { narrowest, nutThread, screwThread, type ThreadFigures, TR8X2, widest } from './examples.js';
@@ -53,7 +53,7 @@ describe('sweepThread', () => {
     const thread = screwThread(figures, 0, 1);
     const [foot, top] = [narrowest(thread), widest(thread)];
     const [low, high] = [foot + 0.25 * (top - foot), foot + 0.75 * (top - foot)];
-    // along +X, a column, the section is the profile itself, larger by 1/cos(180°/n)
+    // along +X, a column, the section is the ridge itself, larger by 1/cos(180°/n)
     const grown = 1 / Math.cos(Math.PI / figures.columns);
     const rising = risingCrossings(mesh, 0, high * grown, -pitch, 2 * pitch);
     const falling = fallingCrossings(mesh, 0, high * grown, -pitch, 2 * pitch);
@@ -109,21 +109,21 @@ describe('sweepThread', () => {
       { starts: 1.5 },
       { columns: 30 },
       { to: -1 },
-      { profile: [[0, 1]] },
+      { ridge: [[0, 1]] },
       {
-        profile: [
+        ridge: [
           [0, 1],
           [0, 2],
         ],
       },
       {
-        profile: [
+        ridge: [
           [0, 1],
           [2, 2],
         ],
       },
       {
-        profile: [
+        ridge: [
           [0, 1],
           [1, 0],
         ],
@@ -140,8 +140,8 @@ describe('the diagonals of flank quads', () => {
     const lead = thread.pitch * thread.starts;
     const right = thread.hand === 'right' ? 1 : -1;
     let [least, most] = [Infinity, -Infinity];
-    for (const [k, [z0, r0]] of thread.profile.entries()) {
-      const [z1, r1] = thread.profile[k + 1] ?? [thread.profile[0]![0] + thread.pitch, thread.profile[0]![1]];
+    for (const [k, [z0, r0]] of thread.ridge.entries()) {
+      const [z1, r1] = thread.ridge[k + 1] ?? [thread.ridge[0]![0] + thread.pitch, thread.ridge[0]![1]];
       if (r0 === r1) continue;
       for (let share = 0.02; share < 1; share += 0.06) {
         for (let angle = 40.1; angle < 40.1 + 360 / thread.columns; angle += 360 / thread.columns / 11) {
@@ -190,9 +190,9 @@ describe('the diagonals of flank quads', () => {
   });
 });
 
-describe('ridgeProfile', () => {
+describe('ridgeCorners', () => {
   it('keeps the width at the pitch diameter and the flank', () => {
-    const profile = ridgeProfile({
+    const ridge = ridgeCorners({
       pitch: 2,
       flankAngle: 15,
       pitchDiameter: 7,
@@ -201,12 +201,12 @@ describe('ridgeProfile', () => {
       minor: 5.5,
     });
     // by hand: half width at 8 is 0.5 − 0.5·tan 15° = 0.366025; at 5.5 it is 0.5 + 0.75·tan 15° = 0.700962
-    expect(profile.map(([z]) => z)).toEqual([0.366025, 0.700962, 1.299038, 1.633975].map((z) => expect.closeTo(z, 6)));
-    expect(profile.map(([, radius]) => radius)).toEqual([4, 2.75, 2.75, 4]);
+    expect(ridge.map(([z]) => z)).toEqual([0.366025, 0.700962, 1.299038, 1.633975].map((z) => expect.closeTo(z, 6)));
+    expect(ridge.map(([, radius]) => radius)).toEqual([4, 2.75, 2.75, 4]);
   });
 
   it('ends where flanks meet before the crest or the root', () => {
-    const sharp = ridgeProfile({
+    const sharp = ridgeCorners({
       pitch: 1,
       flankAngle: 30,
       pitchDiameter: 7,
@@ -217,7 +217,7 @@ describe('ridgeProfile', () => {
     // flanks meet at 7 + 0.5/tan 30° = 7.866
     expect(sharp).toHaveLength(3);
     expect(sharp[0]).toEqual([0, expect.closeTo(3.933, 3)]);
-    const both = ridgeProfile({
+    const both = ridgeCorners({
       pitch: 1,
       flankAngle: 30,
       pitchDiameter: 7,

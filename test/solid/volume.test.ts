@@ -29,7 +29,7 @@ describe('prismVolume and latheVolume', () => {
       latheVolume({
         sides: 4,
         circumscribed: true,
-        profile: [
+        contour: [
           [3, 0],
           [1, 2],
         ],
@@ -40,7 +40,7 @@ describe('prismVolume and latheVolume', () => {
       latheVolume({
         sides: 4,
         circumscribed: false,
-        profile: [
+        contour: [
           [1, 0],
           [0, 3],
         ],
@@ -53,7 +53,7 @@ describe('threadVolume', () => {
   it('is a prism for a thread without depth', () => {
     const plain = {
       ...nutThread(TR8X2, 0, 10),
-      profile: [
+      ridge: [
         [0, 4],
         [1, 4],
       ] as const,
@@ -108,8 +108,8 @@ describe('threadVolume', () => {
         kind: 'union',
         of: [
           { kind: 'thread', thread },
-          { ...cone, profile: [[top, -pitch / 2], ...openings[0]] },
-          { ...cone, profile: [...openings[1], [top, length + pitch / 2]] },
+          { ...cone, contour: [[top, -pitch / 2], ...openings[0]] },
+          { ...cone, contour: [...openings[1], [top, length + pitch / 2]] },
         ],
       };
       const slab = cylinder({ radius: 2 * top, sides: 4, circumscribed: true, from: 0, to: length });

@@ -101,7 +101,7 @@ describe('the thinnest wall', () => {
       kind: 'difference',
       of: [round(6.5, 0, 13.3), { kind: 'thread', thread: nutThread(TR8X2, -1, 14.3) }],
     };
-    const root = Math.max(...nutThread(TR8X2, 0, 1).profile.map(([, radius]) => radius));
+    const root = Math.max(...nutThread(TR8X2, 0, 1).ridge.map(([, radius]) => radius));
     expect(Math.abs(wallOf(nut)!.thickness - (6.5 - root))).toBeLessThan(0.02);
   });
 
@@ -111,7 +111,7 @@ describe('the thinnest wall', () => {
     of: [
       round(10, 0, 20),
       round(8, -1, 21, true),
-      { kind: 'lathe', sides: 96, circumscribed: true, profile: cone, broken },
+      { kind: 'lathe', sides: 96, circumscribed: true, contour: cone, broken },
     ],
   });
 

@@ -21,10 +21,10 @@ const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 /** What the software driver says of its own speed. */
 const DRIVER = /GL Driver Message/;
 
-/** A browser without a window, without a graphics card and with an empty profile. */
+/** A browser without a window, without a graphics card and with an empty home. */
 export function openBrowser(more: readonly string[] = []): Promise<BrowserContext> {
-  const profile = mkdtempSync(join(tmpdir(), 'leadwright-browser-'));
-  return chromium.launchPersistentContext(profile, {
+  const home = mkdtempSync(join(tmpdir(), 'leadwright-browser-'));
+  return chromium.launchPersistentContext(home, {
     executablePath: CHROMIUM,
     headless: true,
     args: [...FLAGS, ...more],

@@ -93,7 +93,7 @@ export const cubeKind: PartKind<CubeSheet, CubeDesign> = {
           sides: 4,
           circumscribed: true,
           turn: 45,
-          profile: sheet.breaks
+          contour: sheet.breaks
             ? []
             : ([
                 [half, 0],

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, launch } from 'puppeteer-core';
 
-/** A second browser with another engine, without a window and with an empty profile. */
+/** A second browser with another engine, without a window and with an empty home. */
 export interface Firefox {
   readonly browser: Browser;
   /** a file that was downloaded, once it is whole */

@@ -4,7 +4,7 @@ import { cylinder, type Shape } from '../../src/solid/recipe.js';
 
 /** The greatest volume in common, of a nut all around and not of one column of it, mm³. */
 export function commonOverTheTurn(kernel: Kernel, { nut, screw, play, length = 2 * nut.pitch }: ThreadMate): number {
-  const radius = 1.5 * Math.max(...[...nut.profile, ...screw.profile].map(([, r]) => r));
+  const radius = 1.5 * Math.max(...[...nut.ridge, ...screw.ridge].map(([, r]) => r));
   const ring = cylinder({ radius, sides: nut.columns, circumscribed: true, from: 0, to: length });
   const around: Shape = {
     kind: 'difference',
@@ -20,6 +20,6 @@ export function commonOverTheTurn(kernel: Kernel, { nut, screw, play, length = 2
  * corners, twice the radius times 2⁻²³.
  */
 export function sameVolume(volume: number, { screw, play }: ThreadMate): number {
-  const widest = Math.max(...screw.profile.map(([, radius]) => radius));
+  const widest = Math.max(...screw.ridge.map(([, radius]) => radius));
   return NO_COMMON_VOLUME + volume * (1e-4 + (2 * widest * 2 ** -23) / Math.abs(play));
 }

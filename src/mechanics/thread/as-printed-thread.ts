@@ -1,4 +1,4 @@
-import type { ThreadProfile } from './nut-thread.js';
+import type { ToothForm } from './nut-thread.js';
 import type { ThreadCompensation } from './printed-thread.js';
 
 /**
@@ -16,7 +16,7 @@ import type { ThreadCompensation } from './printed-thread.js';
  * @source derived: shrink and contour offset applied to the modelled size
  * @example asPrintedThread({ minor: 6, pitchDiameter: 7, major: 8, pitch: 2, grooveWidth: 1, flankSlope: 0.5 }, { plane: 0, axial: 0.01, offset: 0, leadSlope: 0 }).pitch // 1.98
  */
-export function asPrintedThread(modelled: ThreadProfile, by: ThreadCompensation): ThreadProfile {
+export function asPrintedThread(modelled: ToothForm, by: ThreadCompensation): ToothForm {
   const across = (diameter: number) => diameter * (1 - by.plane) - by.offset;
   const flankSlope = (modelled.flankSlope * (1 - by.axial)) / (1 - by.plane);
   const narrowing = by.offset * (Math.hypot(flankSlope, by.leadSlope) - flankSlope);

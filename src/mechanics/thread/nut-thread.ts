@@ -3,8 +3,8 @@ import { trapezoidalClearance } from '../../standards/threads/trapezoidal.js';
 import { requirePositive, requireRange } from '../../units/require.js';
 import { radians } from '../angle.js';
 
-/** A thread as its axial profile, lengths [mm]: diameters, and the width of the groove at the pitch diameter. */
-export interface ThreadProfile {
+/** The form of a thread in a plane through its axis, lengths [mm]: diameters, and the width of the groove at the pitch diameter. */
+export interface ToothForm {
   readonly minor: number;
   readonly pitchDiameter: number;
   readonly major: number;
@@ -47,12 +47,12 @@ const V_CREST_ROOM = 0.2;
  * @param p.pitch               P   distance of neighbouring crests          [mm]       > 0
  * @param p.diametralClearance  c   added to every diameter                  [mm]
  * @param p.axialClearance      a   added to the groove, over both flanks    [mm]
- * @returns the finished profile; the pitch diameter is stated before the groove is widened [mm]
+ * @returns the finished form; the pitch diameter is stated before the groove is widened [mm]
  * @throws InputError a value is outside its range
  * @source iso-2904: basic sizes of the nut, opened by the clearances
  * @example nutThread({ form: 'trapezoidal', flankAngle: 15, screwMajor: 8, screwPitchDiameter: 7, pitch: 2, diametralClearance: 0.3, axialClearance: 0.1 }).major // 8.8
  */
-export function nutThread(p: NutThreadInput): ThreadProfile {
+export function nutThread(p: NutThreadInput): ToothForm {
   requirePositive('screwMajor', p.screwMajor);
   requirePositive('screwPitchDiameter', p.screwPitchDiameter);
   requirePositive('pitch', p.pitch);
@@ -81,13 +81,13 @@ function crestRoom(form: ThreadForm | 'free', pitch: number): number {
  *
  *     w(D) = w(D2) + (D2 − D)·tan α
  *
- * @param thread    the profile
+ * @param thread    its form
  * @param diameter  D  where the width is wanted [mm]
  * @returns w, negative beyond the point where the flanks meet [mm]
  * @source derived: straight flanks
  * @example grooveWidthAt({ minor: 6, pitchDiameter: 7, major: 8, pitch: 2, grooveWidth: 1, flankSlope: 0.5 }, 6) // 1.5
  */
-export function grooveWidthAt(thread: ThreadProfile, diameter: number): number {
+export function grooveWidthAt(thread: ToothForm, diameter: number): number {
   return thread.grooveWidth + (thread.pitchDiameter - diameter) * thread.flankSlope;
 }
 
@@ -118,11 +118,11 @@ export function axialPlay(p: {
  *
  *     D = min(D4, D2 + w/tan α)
  *
- * @param thread  the nut's profile [mm]
+ * @param thread  the nut's form [mm]
  * @returns D [mm]
  * @source derived: straight flanks
  * @example rootDiameterOf({ minor: 6, pitchDiameter: 7, major: 10, pitch: 2, grooveWidth: 1, flankSlope: 0.5 }) // 9
  */
-export function rootDiameterOf(thread: ThreadProfile): number {
+export function rootDiameterOf(thread: ToothForm): number {
   return Math.min(thread.major, thread.pitchDiameter + thread.grooveWidth / thread.flankSlope);
 }

@@ -1,4 +1,4 @@
-import type { ThreadProfile } from './nut-thread.js';
+import type { ToothForm } from './nut-thread.js';
 
 /** What is put into the size of a thread before it is printed. */
 export interface ThreadCompensation {
@@ -24,11 +24,11 @@ export interface ThreadCompensation {
  * @param by.axial      t  axial shrink                                   [-]
  * @param by.offset     h  diametral hole offset                          [mm]
  * @param by.leadSlope  tan λ  at the pitch diameter                      [-]
- * @returns the printed profile [mm]
+ * @returns the printed form [mm]
  * @source derived: shrink and contour offset solved for the modelled size
  * @example printedThread({ minor: 6, pitchDiameter: 7, major: 8, pitch: 2, grooveWidth: 1, flankSlope: 0.5 }, { plane: 0, axial: 0.2, offset: 0, leadSlope: 0 }).pitch // 2.5
  */
-export function printedThread(finished: ThreadProfile, by: ThreadCompensation): ThreadProfile {
+export function printedThread(finished: ToothForm, by: ThreadCompensation): ToothForm {
   const across = (diameter: number) => (diameter + by.offset) / (1 - by.plane);
   const widening = by.offset * (Math.hypot(finished.flankSlope, by.leadSlope) - finished.flankSlope);
   return {

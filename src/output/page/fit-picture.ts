@@ -90,10 +90,10 @@ function drawing(thread: Thread, fit: FitBlock, gaps: readonly Gap[], words: str
   const at = ([along, radius]: Point): string => `${px(WIDTH / 2 + along * scale)} ${px((top - radius) * scale)}`;
   const slope = Math.tan((fit.flank_angle * Math.PI) / 180);
   const half = (radius: number) => groove / 2 - (radius - pitchDiameter / 2) * slope;
-  const nut = profile({ crest: minor / 2, root: major / 2, half, pitch });
+  const nut = teeth({ crest: minor / 2, root: major / 2, half, pitch });
   const [tip, core] = [major / 2 - fit.crest_gap.likely, minor / 2 - fit.root_gap.likely];
   const screwHalf = (radius: number) => half(radius) - fit.backlash.likely / 2;
-  const screw = profile({ crest: core, root: tip, half: screwHalf, pitch });
+  const screw = teeth({ crest: core, root: tip, half: screwHalf, pitch });
   const edge = (points: readonly Point[]) => points.map(at).join('L');
   const far = SHOWN * pitch;
   const closed = (points: readonly Point[], side: number) => `M${edge([[-far, side], ...points, [far, side]])}Z`;
@@ -142,7 +142,7 @@ function drawing(thread: Thread, fit: FitBlock, gaps: readonly Gap[], words: str
   ]);
 }
 
-interface Profile {
+interface Teeth {
   readonly crest: number;
   readonly root: number;
   readonly half: (radius: number) => number;
@@ -150,7 +150,7 @@ interface Profile {
 }
 
 /** The outline of three teeth along the axis. */
-function profile({ crest, root, half, pitch }: Profile): Point[] {
+function teeth({ crest, root, half, pitch }: Teeth): Point[] {
   return [-1, 0, 1].flatMap((tooth): Point[] => {
     const middle = tooth * pitch;
     return [

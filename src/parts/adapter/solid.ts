@@ -225,7 +225,7 @@ function boreRelief(plate: PlateSizes, { print, chordError }: Drawing): Cut[] {
   const top = print.along(plate.thickness);
   const lathe = { kind: 'lathe', sides, circumscribed: true } as const;
   const narrow = radius - 0.2;
-  const profile: [number, number][] = outside
+  const contour: [number, number][] = outside
     ? [
         [narrow, top - relief - 0.2],
         [radius + relief + OVERSHOOT, top + OVERSHOOT],
@@ -236,19 +236,19 @@ function boreRelief(plate: PlateSizes, { print, chordError }: Drawing): Cut[] {
       ];
   const cone = latheVolume({
     ...lathe,
-    profile: [
+    contour: [
       [radius + relief, 0],
       [radius, relief],
     ],
   });
   const drilled = latheVolume({
     ...lathe,
-    profile: [
+    contour: [
       [radius, 0],
       [radius, relief],
     ],
   });
-  return [{ shape: { ...lathe, profile, broken: [0] }, volume: cone - drilled }];
+  return [{ shape: { ...lathe, contour, broken: [0] }, volume: cone - drilled }];
 }
 
 function patternCuts(

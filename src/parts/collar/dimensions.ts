@@ -110,11 +110,11 @@ function named({ outside, length, slit, bore, thread, clamp, pin, lip }: CollarP
     slit_width: slit,
     ...(thread
       ? {
-          thread_major: thread.profile.major,
-          thread_pitch_diameter: thread.profile.pitchDiameter,
-          thread_minor: thread.profile.minor,
-          pitch: thread.profile.pitch,
-          groove_width: thread.profile.grooveWidth,
+          thread_major: thread.tooth.major,
+          thread_pitch_diameter: thread.tooth.pitchDiameter,
+          thread_minor: thread.tooth.minor,
+          pitch: thread.tooth.pitch,
+          groove_width: thread.tooth.grooveWidth,
           lead: thread.lead,
         }
       : boreNames(bore)),

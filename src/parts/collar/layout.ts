@@ -92,7 +92,7 @@ function boreOf(sheet: CollarSheet, { shaft, screw, life: { material } }: Collar
     return { bore: boreFor(shaft, clearance), clearance, friction };
   }
   const fit = threadFit(sheet, notes);
-  const profile = nutThread({
+  const tooth = nutThread({
     form: screw.form,
     flankAngle: screw.flankAngle,
     screwMajor: screw.major.likely,
@@ -102,11 +102,11 @@ function boreOf(sheet: CollarSheet, { shaft, screw, life: { material } }: Collar
     axialClearance: fit.axial,
   });
   return {
-    bore: { form: 'round', diameter: profile.major + 2 * D.leadIn },
-    clearance: closesBy(profile, { fit, screw }),
+    bore: { form: 'round', diameter: tooth.major + 2 * D.leadIn },
+    clearance: closesBy(tooth, { fit, screw }),
     // the clamp only keeps the thread from shaking loose: nothing is counted on its friction
     friction: 0.05,
-    thread: { profile, lead: screw.lead, leadIn: D.leadIn },
+    thread: { tooth, lead: screw.lead, leadIn: D.leadIn },
     fit,
   };
 }
@@ -124,7 +124,7 @@ function threadFit({ fit }: CollarSheet, notes: Assumptions): Fit {
 
 /** What the clamp closes on the diameter until the flanks meet, or the nut's crests meet the screw's root [mm]. */
 function closesBy(
-  { minor, flankSlope }: CollarThread['profile'],
+  { minor, flankSlope }: CollarThread['tooth'],
   { fit, screw }: { readonly fit: Fit; readonly screw: Screw },
 ): number {
   const flanks = fit.axial === 0 ? fit.diametral : fit.diametral + fit.axial / flankSlope;

@@ -32,7 +32,7 @@ export function mateCollar(design: CollarDesign, kernel: Kernel): Finding[] {
     moves: thread ? 'fit.diametral, fit.axial' : 'shaft, hold.bore_clearance, bearing',
   };
   if (thread && screw && fit) {
-    const run = { thread: thread.profile, lead: thread.lead, length: boreEnd(finished) };
+    const run = { thread: thread.tooth, lead: thread.lead, length: boreEnd(finished) };
     return [mateFinding(about, threadMate({ ...design, ...run, screw, fit }), kernel)];
   }
   const { base, cutters } = carvedShapes(carvedCollar(finished, CHORD));

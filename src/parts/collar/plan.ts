@@ -1,4 +1,4 @@
-import type { ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import type { ToothForm } from '../../mechanics/thread/nut-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import type { LoftLevel } from '../../solid/convex-loft.js';
@@ -29,7 +29,7 @@ export interface CollarPlan {
 
 /** The screw's own thread in a collar. */
 export interface CollarThread {
-  readonly profile: ThreadProfile;
+  readonly tooth: ToothForm;
   readonly lead: number;
   /** past the thread, at either mouth */
   readonly leadIn: number;
@@ -57,7 +57,7 @@ export function printedCollar(
     ...(thread
       ? {
           thread: {
-            profile: threadInFile(thread.profile, thread.lead, made),
+            tooth: threadInFile(thread.tooth, thread.lead, made),
             lead: along(thread.lead),
             leadIn: across(thread.leadIn),
           },

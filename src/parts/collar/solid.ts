@@ -53,10 +53,10 @@ function threadedBore({ screw, printer }: CollarDesign, plan: CollarPlan): BoreS
   const { thread } = plan;
   if (!thread || !screw) return undefined;
   return {
-    thread: thread.profile,
+    thread: thread.tooth,
     starts: screw.starts,
     hand: screw.hand,
-    columns: threadColumns(thread.profile, thread.lead, printer.chordError),
+    columns: threadColumns(thread.tooth, thread.lead, printer.chordError),
     leadIn: thread.leadIn,
     bottom: 0,
     top: boreEnd(plan),

@@ -20,7 +20,7 @@ export function collarViews(design: CollarDesign, choice: SizeChoice): PartViews
   return {
     side: sideView(collar),
     end: endView(collar),
-    ...(thread ? { further: [threadDetail({ sizes: { thread: thread.profile }, spread: collar.spread })] } : {}),
+    ...(thread ? { further: [threadDetail({ sizes: { thread: thread.tooth }, spread: collar.spread })] } : {}),
     holes: holeRows(collar),
     notes: notesOf(collar),
     material: design.material.name,
@@ -82,6 +82,6 @@ function held({ shaft, screw, printed, printer }: CollarDesign): Companion {
   const beyond = BEYOND * shaft.diameter.likely;
   const [from, to] = [-beyond, printed.length + beyond];
   if (!screw || !(printed.thread || shaft.crests)) return shaftBar('shaft', shaft, from, to);
-  const pitch = printed.thread?.profile.pitch;
+  const pitch = printed.thread?.tooth.pitch;
   return screwBar(screw, { from, to, chordError: printer.chordError, ...(pitch === undefined ? {} : { pitch }) });
 }

@@ -68,8 +68,8 @@ export function roundLoft(outline: Outline, levels: readonly LoftLevel[], broken
   const [circle] = outline.curves ?? [];
   if (circle?.kind !== 'arc') throw new TypeError('a round loft wants the outline of a circle');
   const { radius, circumscribed } = circle;
-  const profile = levels.map(([z, offset]) => [radius + offset, z] as const);
-  return { kind: 'lathe', sides: outline.length, circumscribed, profile, broken };
+  const contour = levels.map(([z, offset]) => [radius + offset, z] as const);
+  return { kind: 'lathe', sides: outline.length, circumscribed, contour, broken };
 }
 
 function outerReach({ outline, levels }: Carved): number {

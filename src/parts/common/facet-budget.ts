@@ -19,7 +19,7 @@ export interface ThreadedLength {
 }
 
 /**
- * Facets of a thread before it is built: two to each corner of the profile in each column, pitch by pitch.
+ * Facets of a thread before it is built: two to each corner of the ridge in each column, pitch by pitch.
  *
  *     N = 2 · 4 · n · L / P,  n columns, L length, P pitch
  */

@@ -1,6 +1,6 @@
 import { type AskedStress, allowableStress } from '../../mechanics/strength/allowable.js';
 import { toothArm } from '../../mechanics/thread/bending.js';
-import { grooveWidthAt, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { grooveWidthAt, type ToothForm } from '../../mechanics/thread/nut-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 
@@ -20,7 +20,7 @@ export interface Teeth {
 
 /** The flanks meet from nut minor to screw major; the tooth is rooted at the nut's major. */
 export function teethOf(
-  { thread, screw }: { readonly thread: ThreadProfile; readonly screw: Screw },
+  { thread, screw }: { readonly thread: ToothForm; readonly screw: Screw },
   engagedLength: number,
   screwMajor: number,
 ): Teeth {

@@ -1,4 +1,4 @@
-import type { ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import type { ToothForm } from '../../mechanics/thread/nut-thread.js';
 import type { Shape } from '../../solid/recipe.js';
 import { threadVolume } from '../../solid/volume.js';
 import { type Cut, OVERSHOOT } from './cut.js';
@@ -11,7 +11,7 @@ const OVERLAP = 0.2;
 
 /** A threaded bore as it stands in the file. */
 export interface ThreadBore extends Omit<ThreadRun, 'from' | 'to'> {
-  readonly thread: ThreadProfile;
+  readonly thread: ToothForm;
   /** ends of the body, mm */
   readonly bottom: number;
   readonly top: number;
@@ -33,7 +33,7 @@ export interface Recess {
 }
 
 /** Height of the cones at the ends of a recess. */
-export function recessCone({ radius }: Pick<Recess, 'radius'>, thread: Pick<ThreadProfile, 'minor'>): number {
+export function recessCone({ radius }: Pick<Recess, 'radius'>, thread: Pick<ToothForm, 'minor'>): number {
   return radius - thread.minor / 2 + INSIDE;
 }
 
@@ -42,23 +42,23 @@ export function threadBore(bore: ThreadBore): Cut {
   const { thread, bottom, top, leadIn, over = OVERSHOOT, recess, ...run } = bore;
   const cone = thread.major / 2 + leadIn;
   const inner = thread.minor / 2 - INSIDE;
-  const lower: Profile = [
+  const lower: Contour = [
     [cone + OVERSHOOT, bottom - OVERSHOOT],
     [inner, bottom + cone - inner],
   ];
-  const upper: Profile = [
+  const upper: Contour = [
     [inner, top - cone + inner],
     [cone + over, top + over],
   ];
-  const wide = recess ? recessProfile(recess, { thread, bottom }) : undefined;
+  const wide = recess ? recessContour(recess, { thread, bottom }) : undefined;
   const openings = wide ? [lower, wide, upper] : [lower, upper];
   const cones = openings.map(
-    (profile): Shape => ({
+    (contour): Shape => ({
       kind: 'lathe',
       sides: run.columns,
       circumscribed: true,
-      profile,
-      broken: profile === wide ? [0, 2] : [0],
+      contour,
+      broken: contour === wide ? [0, 2] : [0],
     }),
   );
   const pieces = piecesOf(bore, over);
@@ -79,16 +79,16 @@ export function threadBore(bore: ThreadBore): Cut {
     get volume() {
       return pieces.reduce((sum, { from, to, shift, counted: [low, high] }) => {
         const cutter = nutCutter(thread, { ...run, from: from - shift, to: to - shift });
-        const moved = openings.map((profile) => profile.map(([r, z]): [number, number] => [r, z - shift]));
+        const moved = openings.map((contour) => contour.map(([r, z]): [number, number] => [r, z - shift]));
         return sum + threadVolume(cutter, { from: low - shift, to: high - shift, openings: moved });
       }, 0);
     },
   };
 }
 
-type Profile = [number, number][];
+type Contour = [number, number][];
 
-function recessProfile(recess: Recess, { thread, bottom }: Pick<ThreadBore, 'thread' | 'bottom'>): Profile {
+function recessContour(recess: Recess, { thread, bottom }: Pick<ThreadBore, 'thread' | 'bottom'>): Contour {
   const cone = recessCone(recess, thread);
   const inner = thread.minor / 2 - INSIDE;
   return [

@@ -1,6 +1,6 @@
 import { type CheckFacts, type Finding, valued } from '../../judge/check.js';
 import { finding } from '../../judge/run-checks.js';
-import { axialPlay, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { axialPlay, type ToothForm } from '../../mechanics/thread/nut-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
@@ -23,7 +23,7 @@ const MOST_PITCHES = 1;
 
 /** A printed thread and the screw it is cut for, finished sizes. */
 export interface MatedThread {
-  readonly thread: ThreadProfile;
+  readonly thread: ToothForm;
   readonly lead: number;
   readonly length: number;
   readonly screw: Screw;
@@ -43,7 +43,7 @@ export function mateFinding(about: CheckFacts, mate: ThreadMate, kernel: Kernel)
 export function threadMate({ thread, lead, length, screw, fit, material, printer }: MatedThread): ThreadMate {
   const shrinkHalf = material.shrink.plane.most - material.shrink.plane.likely;
   const smaller = (diameter: number) => diameter - printer.holeSpread - shrinkHalf * diameter;
-  const nut: ThreadProfile = {
+  const nut: ToothForm = {
     ...thread,
     minor: smaller(thread.minor),
     pitchDiameter: smaller(thread.pitchDiameter),
@@ -54,7 +54,7 @@ export function threadMate({ thread, lead, length, screw, fit, material, printer
   const facets = thread.major * (1 / cosd(180 / columns) - 1);
   const room = ROOM + facets;
   // where readings leave open whether the largest screw goes in at all, the fit's checks say so; here it is one that does
-  const bar: ThreadProfile = {
+  const bar: ToothForm = {
     ...thread,
     minor: Math.min(screw.inHand.minor.most, nut.minor - room),
     pitchDiameter: Math.min(screw.inHand.pitchDiameter.most + screw.inHand.crest.most, nut.pitchDiameter - room),

@@ -1,6 +1,6 @@
-import { grooveWidthAt, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { grooveWidthAt, type ToothForm } from '../../mechanics/thread/nut-thread.js';
 import { sidesFor } from '../../solid/outline.js';
-import { ridgeProfile } from '../../solid/thread-profile.js';
+import { ridgeCorners } from '../../solid/thread-ridge.js';
 import type { ThreadSweep } from '../../solid/thread-sweep.js';
 
 /** Fewer columns than this look coarse, whatever the chord error allows. */
@@ -19,11 +19,7 @@ export interface ThreadRun {
  * Columns around a thread, so that neither its arcs nor the twist of its flanks are off by more than the chord error.
  * Midway between two columns a flank stands off the helicoid by lead·tan(180°/n)·Δr / (4π·r) along the axis.
  */
-export function threadColumns(
-  thread: Pick<ThreadProfile, 'major' | 'minor'>,
-  lead: number,
-  chordError: number,
-): number {
+export function threadColumns(thread: Pick<ToothForm, 'major' | 'minor'>, lead: number, chordError: number): number {
   const { major, minor } = thread;
   const twist = (4 * Math.PI * chordError * ((major + minor) / 4)) / (lead * ((major - minor) / 2));
   const forTwist = 4 * Math.ceil(Math.PI / Math.atan(twist) / 4);
@@ -31,21 +27,21 @@ export function threadColumns(
 }
 
 /** What a nut's thread cuts away. */
-export function nutCutter(thread: ThreadProfile, run: ThreadRun): ThreadSweep {
+export function nutCutter(thread: ToothForm, run: ThreadRun): ThreadSweep {
   return { ...sweep(thread, run), airSide: 'inside' };
 }
 
 /** A screw's metal, drawn so that its facets never lie inside its true surface. */
-export function screwBody(thread: ThreadProfile, run: ThreadRun): ThreadSweep {
+export function screwBody(thread: ToothForm, run: ThreadRun): ThreadSweep {
   return { ...sweep(thread, run), airSide: 'outside' };
 }
 
 /**
- * A nut's groove is widest at its minor diameter, and so is a screw's ridge at its foot, so one profile serves both:
+ * A nut's groove is widest at its minor diameter, and so is a screw's ridge at its foot, so one form serves both:
  * for a screw `grooveWidth` is the width of its tooth.
  */
-function sweep(thread: ThreadProfile, { starts, hand, columns, from, to }: ThreadRun): Omit<ThreadSweep, 'airSide'> {
-  const profile = ridgeProfile({
+function sweep(thread: ToothForm, { starts, hand, columns, from, to }: ThreadRun): Omit<ThreadSweep, 'airSide'> {
+  const ridge = ridgeCorners({
     pitch: thread.pitch,
     flankAngle: (Math.atan(thread.flankSlope) * 180) / Math.PI,
     pitchDiameter: thread.pitchDiameter,
@@ -53,5 +49,5 @@ function sweep(thread: ThreadProfile, { starts, hand, columns, from, to }: Threa
     major: thread.major,
     minor: thread.minor,
   });
-  return { profile, pitch: thread.pitch, starts, hand, columns, from, to, circumscribed: true };
+  return { ridge, pitch: thread.pitch, starts, hand, columns, from, to, circumscribed: true };
 }

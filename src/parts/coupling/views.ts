@@ -62,13 +62,13 @@ function padOf({ design, floor }: CouplingInSight): Companion[] {
   const radius = diameter / 2;
   const about = { kind: 'lathe', sides: 48, circumscribed: false } as const;
   if (kind === 'disc') {
-    const profile = [-1, 1].map((side) => [radius, middle + (side * thickness) / 2] as const);
-    return [{ name: 'steel disc', mesh: latheMesh({ ...about, profile }) }];
+    const contour = [-1, 1].map((side) => [radius, middle + (side * thickness) / 2] as const);
+    return [{ name: 'steel disc', mesh: latheMesh({ ...about, contour }) }];
   }
   if (kind !== 'ball') return [];
-  const profile = Array.from({ length: 25 }, (_, i) => {
+  const contour = Array.from({ length: 25 }, (_, i) => {
     const [z, r] = polar(radius, 180 - 7.5 * i);
     return [i % 24 === 0 ? 0 : r, middle + z] as const;
   });
-  return [{ name: 'steel ball', mesh: latheMesh({ ...about, profile }) }];
+  return [{ name: 'steel ball', mesh: latheMesh({ ...about, contour }) }];
 }

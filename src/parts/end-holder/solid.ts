@@ -96,9 +96,9 @@ function middleOf(plan: HolderPlan, chordError: number): Cut {
   return {
     shape: {
       ...lathe,
-      profile: [[first[0], -OVERSHOOT], ...inside, [last[0], thickness + OVERSHOOT]],
+      contour: [[first[0], -OVERSHOOT], ...inside, [last[0], thickness + OVERSHOOT]],
       broken: pocket ? (pocket.leadIn > 0 ? [4] : []) : [1, 3],
     },
-    volume: latheVolume({ ...lathe, profile: inside }),
+    volume: latheVolume({ ...lathe, contour: inside }),
   };
 }

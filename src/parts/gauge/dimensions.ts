@@ -1,4 +1,4 @@
-import { axialPlay, nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { axialPlay, nutThread, type ToothForm } from '../../mechanics/thread/nut-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
@@ -23,7 +23,7 @@ export interface GaugeRing {
   /** along the axis, over both flanks, in use [mm] */
   readonly play: number;
   readonly turns: number;
-  readonly thread: ThreadProfile;
+  readonly thread: ToothForm;
   readonly length: number;
 }
 

@@ -1,4 +1,4 @@
-import { nutThread, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { nutThread, type ToothForm } from '../../mechanics/thread/nut-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
@@ -209,7 +209,7 @@ function flangeOf(sheet: NutSheet, assumptions: Assumptions): Flange | undefined
 /** Chamfers at the ends; a thin wall, which a check will judge, makes the assumed ones smaller. */
 function chamfersOf(
   sheet: NutSheet,
-  { body, thread }: { body: BodyPlan; thread: ThreadProfile },
+  { body, thread }: { body: BodyPlan; thread: ToothForm },
   assumptions: Assumptions,
 ) {
   const wall = wallBeside(body, thread);
@@ -224,7 +224,7 @@ function chamfersOf(
 }
 
 /** Radial wall between the thread's major diameter and the outside of the body. */
-function wallBeside(body: BodyPlan, thread: ThreadProfile): number {
+function wallBeside(body: BodyPlan, thread: ToothForm): number {
   return (Math.min(body.across, body.flats ?? Infinity) - thread.major) / 2;
 }
 
@@ -262,7 +262,7 @@ function filletOf(
 }
 
 /** Flanks must not meet before crest and root are reached, neither in the tooth nor in the groove. */
-function requireTooth(thread: ThreadProfile, sheet: NutSheet): void {
+function requireTooth(thread: ToothForm, sheet: NutSheet): void {
   const meet = flanksMeet(thread);
   if (meet === undefined) return;
   const named = { groove: 'screw.pitch_diameter', tooth: 'fit.axial' }[meet];
@@ -276,7 +276,7 @@ function requireTooth(thread: ThreadProfile, sheet: NutSheet): void {
 interface Solid {
   readonly body: BodyPlan;
   readonly flange: Flange | undefined;
-  readonly thread: ThreadProfile;
+  readonly thread: ToothForm;
 }
 
 /** Refuses what cannot be a nut at all; what is merely thin or tight is left to the checks. */

@@ -1,4 +1,4 @@
-import type { ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import type { ToothForm } from '../../mechanics/thread/nut-thread.js';
 import type { HolePlaces } from '../common/hole-pattern.js';
 import type { BodyPlan, FlangePlan } from './plan.js';
 
@@ -11,7 +11,7 @@ export interface Flange extends FlangePlan {
 
 /** Sizes of a nut, all of one kind: finished or printed. */
 export interface NutSizes {
-  readonly thread: ThreadProfile;
+  readonly thread: ToothForm;
   readonly lead: number;
   readonly body: BodyPlan;
   /** over all */

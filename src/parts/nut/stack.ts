@@ -8,7 +8,7 @@ import { moistureGrowth } from '../../mechanics/print/moisture.js';
 import { offsetAt } from '../../mechanics/print/printed-size.js';
 import { PLASTIC_EXPANSION, thermalGrowth } from '../../mechanics/print/thermal.js';
 import { asPrintedThread } from '../../mechanics/thread/as-printed-thread.js';
-import { rootDiameterOf, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { rootDiameterOf, type ToothForm } from '../../mechanics/thread/nut-thread.js';
 import { printedThread } from '../../mechanics/thread/printed-thread.js';
 import type { ClassedSize } from '../../sheet/screw-in-hand.js';
 import { exactly, halfWidth, type Measured, plusMinus } from '../../units/measured.js';
@@ -56,8 +56,8 @@ export type NutResult =
 
 /** A thread pair as printed. */
 export interface AsPrinted {
-  readonly nut: ThreadProfile;
-  readonly screw: ThreadProfile;
+  readonly nut: ToothForm;
+  readonly screw: ToothForm;
 }
 
 /** The chain from the file and the printer to the fit on this screw. */
@@ -146,7 +146,7 @@ export function nutChain(design: NutDesign): NutChain {
 }
 
 /** Axial play of one tooth in its groove. */
-function localPlay(nut: ThreadProfile, screw: ThreadProfile): number {
+function localPlay(nut: ToothForm, screw: ToothForm): number {
   return nut.grooveWidth - screw.grooveWidth + (nut.pitchDiameter - screw.pitchDiameter) * nut.flankSlope;
 }
 
@@ -167,7 +167,7 @@ export function playAlong(
 }
 
 /** The thread that is printed: with what this file or the slicer puts in, or as wanted where nobody does. */
-function sentThread({ finished, material, printer, ...design }: NutDesign): ThreadProfile {
+function sentThread({ finished, material, printer, ...design }: NutDesign): ToothForm {
   const { shrink, holes } = printer.compensation;
   return printedThread(finished.thread, {
     plane: shrink === 'none' ? 0 : material.shrink.plane.likely,

@@ -2,7 +2,7 @@ import type { StackResult } from '../../fit/stack/stack.js';
 import { SOLID_GROUP } from '../../judge/accept.js';
 import { type CheckFacts, type Finding, hard, valued } from '../../judge/check.js';
 import { finding } from '../../judge/run-checks.js';
-import { grooveWidthAt, rootDiameterOf, type ThreadProfile } from '../../mechanics/thread/nut-thread.js';
+import { grooveWidthAt, rootDiameterOf, type ToothForm } from '../../mechanics/thread/nut-thread.js';
 import { freeTravel } from '../../solid/free-travel.js';
 import type { Kernel, Pose } from '../../solid/kernel.js';
 import { NO_COMMON_VOLUME, wedge } from '../../solid/mate.js';
@@ -157,7 +157,7 @@ function ringOf({ nut, screw, length, run }: MateCase, kernel: Kernel): Shape {
   return { kind: 'mesh', mesh: kernel.fuse({ kind: 'difference', of: [ring, { kind: 'thread', thread }] }) };
 }
 
-function barOf({ length, run }: MateCase, screw: ThreadProfile): Shape {
+function barOf({ length, run }: MateCase, screw: ToothForm): Shape {
   const beyond = screw.pitch;
   const thread = screwBody(screw, { ...run, from: -beyond, to: length + beyond });
   return { kind: 'thread', thread: { ...thread, circumscribed: false } };

@@ -1,7 +1,7 @@
 import { placementMatrix } from '../mesh.js';
 import type { ThreadSweep } from '../thread-sweep.js';
 import { type Loop, movedPieces, type Piece, type Point } from './meant-outline.js';
-import type { MeantLeaf, MeantShape, ProfilePiece, Region } from './meant-shape.js';
+import type { ContourPiece, MeantLeaf, MeantShape, Region } from './meant-shape.js';
 
 /** The file of the optional package's script, and that of its WebAssembly, as the package names them. */
 export const EXACT_PACKAGE = { name: 'replicad-opencascadejs', wasm: 'replicad-opencascadejs/wasm' } as const;
@@ -187,7 +187,7 @@ class Builder {
       case 'extrusion':
         return this.extrusion(shape);
       case 'revolution':
-        return this.revolution(shape.profile);
+        return this.revolution(shape.contour);
       case 'loft':
         return this.loft(shape);
       case 'thread':
@@ -306,12 +306,12 @@ class Builder {
     return this.scope.keep(new this.oc.gp_Pnt(steady(x), steady(y), steady(z)));
   }
 
-  private revolution(profile: readonly ProfilePiece[]): OcShape {
+  private revolution(contour: readonly ContourPiece[]): OcShape {
     const { oc, scope } = this;
     const at = ([radius, z]: Point) => this.point([radius, 0], z);
-    const [first, last] = [profile[0]!.from, profile.at(-1)!.to];
-    const edges = profile.map(({ from, to, center }) =>
-      center ? this.arcEdge(at(from), at(profileMiddle(from, to, center)), at(to)) : this.edge(at(from), at(to)),
+    const [first, last] = [contour[0]!.from, contour.at(-1)!.to];
+    const edges = contour.map(({ from, to, center }) =>
+      center ? this.arcEdge(at(from), at(contourMiddle(from, to, center)), at(to)) : this.edge(at(from), at(to)),
     );
     const corners: Point[] = [last, [0, last[1]], [0, first[1]], first];
     for (let i = 1; i < corners.length; i++) {
@@ -325,19 +325,19 @@ class Builder {
 
   /** Straight sides that a circle's arcs do not touch, or that a fillet runs along, are cut off one by one. */
   private loft(loft: Extract<MeantLeaf, { kind: 'loft' }>): OcShape {
-    const { outline, profile, circle } = loft;
-    const isRounded = profile.some(({ center }) => center !== undefined);
+    const { outline, contour, circle } = loft;
+    const isRounded = contour.some(({ center }) => center !== undefined);
     if (!circle && !isRounded) return this.ruled(loft);
     if (circle && Math.hypot(...circle.center) > 1e-9)
       throw new Error('a loft of a cut circle must stand about the axis');
     if (!circle && outline.some(({ kind }) => kind === 'arc'))
       throw new Error('a fillet around rounded corners is not known');
     const far =
-      4 * Math.max(...outline.map(({ from }) => Math.hypot(...from)), ...profile.map(({ from }) => Math.abs(from[0])));
-    const walls = outline.flatMap((piece) => (piece.kind === 'line' ? [this.wall(piece, profile, far)] : []));
+      4 * Math.max(...outline.map(({ from }) => Math.hypot(...from)), ...contour.map(({ from }) => Math.abs(from[0])));
+    const walls = outline.flatMap((piece) => (piece.kind === 'line' ? [this.wall(piece, contour, far)] : []));
     const round = circle
       ? this.revolution(
-          profile.map(({ from, to, center }) => ({
+          contour.map(({ from, to, center }) => ({
             from: [from[0] + circle.radius, from[1]],
             to: [to[0] + circle.radius, to[1]],
             ...(center ? { center: [center[0] + circle.radius, center[1]] as const } : {}),
@@ -347,19 +347,19 @@ class Builder {
     return walls.reduce((left, wall) => this.together('BRepAlgoAPI_Common', [left], [wall]), round);
   }
 
-  /** All that lies inside one side of a loft: its profile across the side, drawn along it. */
-  private wall({ from, to }: Piece, profile: readonly ProfilePiece[], far: number): OcShape {
+  /** All that lies inside one side of a loft: its contour across the side, drawn along it. */
+  private wall({ from, to }: Piece, contour: readonly ContourPiece[], far: number): OcShape {
     const { oc, scope } = this;
     const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
     const [ux, uy] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
     const at = ([offset, z]: Point, along: number): OcShape =>
       this.point([from[0] + offset * uy + along * ux, from[1] - offset * ux + along * uy], z);
-    const [first, last] = [profile[0]!.from, profile.at(-1)!.to];
-    const edges = profile.map((piece) =>
+    const [first, last] = [contour[0]!.from, contour.at(-1)!.to];
+    const edges = contour.map((piece) =>
       piece.center
         ? this.arcEdge(
             at(piece.from, -far),
-            at(profileMiddle(piece.from, piece.to, piece.center), -far),
+            at(contourMiddle(piece.from, piece.to, piece.center), -far),
             at(piece.to, -far),
           )
         : this.edge(at(piece.from, -far), at(piece.to, -far)),
@@ -372,11 +372,11 @@ class Builder {
   }
 
   /** Levels joined by planes and cones, step by step. */
-  private ruled({ outline, profile }: Extract<MeantLeaf, { kind: 'loft' }>): OcShape {
+  private ruled({ outline, contour }: Extract<MeantLeaf, { kind: 'loft' }>): OcShape {
     const { oc, scope } = this;
     const make = scope.keep(new oc.BRepOffsetAPI_ThruSections(true, true, 1e-9));
     make.CheckCompatibility(false);
-    for (const [offset, z] of [profile[0]!.from, ...profile.map(({ to }) => to)])
+    for (const [offset, z] of [contour[0]!.from, ...contour.map(({ to }) => to)])
       make.AddWire(this.piecesWire(movedPieces(outline, offset), z));
     make.Build(scope.keep(new oc.Message_ProgressRange()));
     return this.facingOut(scope.keep(make.Shape()));
@@ -394,14 +394,14 @@ class Builder {
    */
   private thread(thread: ThreadSweep): OcShape {
     const { oc, scope } = this;
-    const { profile, pitch, starts, hand, from, to } = thread;
+    const { ridge, pitch, starts, hand, from, to } = thread;
     const lead = pitch * starts;
     const sewing = scope.keep(new oc.BRepBuilderAPI_Sewing(1e-5, true, true, true, false));
     const at = (k: number): Point => {
-      const [z, r] = profile[k % profile.length]!;
-      return [r, z + pitch * Math.floor(k / profile.length)];
+      const [z, r] = ridge[k % ridge.length]!;
+      return [r, z + pitch * Math.floor(k / ridge.length)];
     };
-    const count = starts * profile.length;
+    const count = starts * ridge.length;
     // all faces share one net of knots, so that neighbours share their edges to the last digit
     const angles = [angleAt(from, at(count)[1], lead), angleAt(to, at(0)[1], lead)] as const;
     const strips = Array.from({ length: count }, (_, i) => helixStrip(at(i), at(i + 1), { lead, from, to, angles }));
@@ -537,7 +537,7 @@ function middleOf({ from, to, center, radius, outwards }: Extract<Piece, { kind:
 }
 
 /** The middle of an arc of less than half a turn. */
-function profileMiddle(from: Point, to: Point, center: Point): Point {
+function contourMiddle(from: Point, to: Point, center: Point): Point {
   const middle: Point = [(from[0] + to[0]) / 2 - center[0], (from[1] + to[1]) / 2 - center[1]];
   const radius = Math.hypot(from[0] - center[0], from[1] - center[1]);
   const share = radius / Math.hypot(...middle);

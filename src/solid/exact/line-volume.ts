@@ -1,7 +1,7 @@
 import { placementMatrix } from '../mesh.js';
 import type { ThreadSweep } from '../thread-sweep.js';
 import type { Loop, Piece, Point } from './meant-outline.js';
-import type { MeantLeaf, MeantShape, ProfilePiece } from './meant-shape.js';
+import type { ContourPiece, MeantLeaf, MeantShape } from './meant-shape.js';
 
 /** What a body holds, as lines along Z find it. */
 export interface LineMeasures {
@@ -238,17 +238,17 @@ function planesOf(shape: MeantShape, at: Matrix): number[] {
   if ('of' in shape) return [...new Set(shape.of.flatMap((part) => planesOf(part, at)))];
   if (Math.abs(at[10]!) < 0.5) return [];
   const own =
-    'profile' in shape
-      ? shape.profile.flatMap(({ from, to }) => [from[1], to[1]])
+    'contour' in shape
+      ? shape.contour.flatMap(({ from, to }) => [from[1], to[1]])
       : shape.kind === 'thread'
         ? [shape.thread.from, shape.thread.to]
         : [shape.from, shape.to];
   return own.map((z) => at[10]! * z + at[11]!);
 }
 
-/** Radii or offsets of a profile at its own corners and at heights. */
-function reachesAt(profile: readonly ProfilePiece[], heights: readonly number[]): number[] {
-  const all = profile.flatMap(({ from, to, center }) => {
+/** Radii or offsets of a contour at its own corners and at heights. */
+function reachesAt(contour: readonly ContourPiece[], heights: readonly number[]): number[] {
+  const all = contour.flatMap(({ from, to, center }) => {
     const between = heights.filter((z) => z > from[1] && z < to[1]);
     const reach = (z: number) => {
       if (!center) return from[0] + ((z - from[1]) / (to[1] - from[1])) * (to[0] - from[0]);
@@ -341,16 +341,16 @@ function ownProbe(leaf: MeantLeaf, heights: readonly number[]): OwnProbe {
       return { marks: loops.flatMap(marksOf), row, at: (x, y) => row(y)?.(x) ?? NONE };
     }
     case 'revolution':
-      return pointwise(reachesAt(leaf.profile, heights).map(circleMark), (x, y) =>
-        upTo(leaf.profile, Math.hypot(x, y)),
+      return pointwise(reachesAt(leaf.contour, heights).map(circleMark), (x, y) =>
+        upTo(leaf.contour, Math.hypot(x, y)),
       );
     case 'loft': {
       const reach = reachOf(leaf);
-      return pointwise(loftMarks(leaf, reachesAt(leaf.profile, heights)), (x, y) => upTo(leaf.profile, reach(x, y)));
+      return pointwise(loftMarks(leaf, reachesAt(leaf.contour, heights)), (x, y) => upTo(leaf.contour, reach(x, y)));
     }
     case 'thread':
       return pointwise(
-        leaf.thread.profile.map(([, radius]) => circleMark(radius)),
+        leaf.thread.ridge.map(([, radius]) => circleMark(radius)),
         (x, y) => threadSpans(leaf.thread, x, y),
       );
   }
@@ -372,12 +372,12 @@ function marksOf(loop: Loop): Mark[] {
   ]);
 }
 
-/** Heights at which a profile that rises along its outside reaches past a radius or an offset. */
-function upTo(profile: readonly ProfilePiece[], reach: number): Spans {
+/** Heights at which a contour that rises along its outside reaches past a radius or an offset. */
+function upTo(contour: readonly ContourPiece[], reach: number): Spans {
   const ends: number[] = [];
-  const [first, last] = [profile[0]!, profile.at(-1)!];
+  const [first, last] = [contour[0]!, contour.at(-1)!];
   if (first.from[0] > reach) ends.push(first.from[1]);
-  for (const { from, to, center } of profile) {
+  for (const { from, to, center } of contour) {
     if (from[0] > reach === to[0] > reach) continue;
     if (!center) {
       ends.push(from[1] + ((reach - from[0]) / (to[0] - from[0])) * (to[1] - from[1]));
@@ -422,7 +422,7 @@ function inSector({ from, to, center }: Extract<Piece, { kind: 'arc' }>, x: numb
   return turn >= 0 ? after && before : after || before;
 }
 
-/** The outline at every level of its profile, each side carried on to the corners of the widest. */
+/** The outline at every level of its contour, each side carried on to the corners of the widest. */
 function loftMarks({ outline, circle }: MeantLoft, offsets: readonly number[]): Mark[] {
   const most = Math.max(0, ...offsets);
   return offsets.flatMap((offset) =>
@@ -442,22 +442,22 @@ function loftMarks({ outline, circle }: MeantLoft, offsets: readonly number[]): 
 }
 
 /** Heights at which the metal of a swept thread stands over a place. */
-function threadSpans({ profile, pitch, starts, hand, from, to }: ThreadSweep, x: number, y: number): Spans {
+function threadSpans({ ridge, pitch, starts, hand, from, to }: ThreadSweep, x: number, y: number): Spans {
   const radius = Math.hypot(x, y);
   const turn = (hand === 'left' ? -1 : 1) * Math.atan2(y, x);
   const lift = (pitch * starts * turn) / (2 * Math.PI);
   const own: number[] = [];
-  for (const [i, [z, r]] of profile.entries()) {
-    const [next, nextR] = profile[i + 1] ?? [profile[0]![0] + pitch, profile[0]![1]];
+  for (const [i, [z, r]] of ridge.entries()) {
+    const [next, nextR] = ridge[i + 1] ?? [ridge[0]![0] + pitch, ridge[0]![1]];
     if (r > radius !== nextR > radius) own.push(z + ((radius - r) / (nextR - r)) * (next - z));
   }
-  if (own.length === 0) return profile[0]![1] > radius ? [from, to] : NONE;
-  const isInside = profile[0]![1] > radius;
+  if (own.length === 0) return ridge[0]![1] > radius ? [from, to] : NONE;
+  const isInside = ridge[0]![1] > radius;
   const low = Math.floor((from - lift) / pitch) - 1;
   const high = Math.ceil((to - lift) / pitch) + 1;
-  const ends: number[] = isInside ? [low * pitch + lift + profile[0]![0]] : [];
+  const ends: number[] = isInside ? [low * pitch + lift + ridge[0]![0]] : [];
   for (let k = low; k < high; k++) for (const z of own) ends.push(k * pitch + z + lift);
-  if (ends.length % 2 === 1) ends.push(high * pitch + lift + profile[0]![0]);
+  if (ends.length % 2 === 1) ends.push(high * pitch + lift + ridge[0]![0]);
   const spans: number[] = [];
   for (let i = 0; i < ends.length; i += 2) {
     const [a, b] = [Math.max(from, ends[i]!), Math.min(to, ends[i + 1]!)];

@@ -8,8 +8,8 @@ import { threadCore } from '../surfaces.js';
 import type { ThreadSweep } from '../thread-sweep.js';
 import { type Loop, meantOutline, type Piece, type Point } from './meant-outline.js';
 
-/** One piece of a profile that rises along the axis: a straight line, or an arc that stands for a fillet. */
-export interface ProfilePiece {
+/** One piece of a contour that rises along the axis: a straight line, or an arc that stands for a fillet. */
+export interface ContourPiece {
   /** [radius or offset, z], mm */
   readonly from: Point;
   readonly to: Point;
@@ -26,13 +26,13 @@ export interface Region {
 /** What a leaf of a recipe stands for, by true circles, cylinders, cones and helicoids. */
 export type MeantLeaf =
   | { readonly kind: 'extrusion'; readonly regions: readonly Region[]; readonly from: number; readonly to: number }
-  /** turned about the axis; its profile runs upwards along the outside */
-  | { readonly kind: 'revolution'; readonly profile: readonly ProfilePiece[] }
+  /** turned about the axis; its contour runs upwards along the outside */
+  | { readonly kind: 'revolution'; readonly contour: readonly ContourPiece[] }
   /** a convex outline whose sides move out and in along the axis */
   | {
       readonly kind: 'loft';
       readonly outline: readonly Piece[];
-      readonly profile: readonly ProfilePiece[];
+      readonly contour: readonly ContourPiece[];
       /** the circle that all its arcs lie on, where its straight sides cut it at an angle */
       readonly circle?: { readonly center: Point; readonly radius: number };
     }
@@ -111,12 +111,12 @@ function holdsPoint(outline: Outline, [x, y]: Point): boolean {
   return inside;
 }
 
-function ofLathe({ sides, circumscribed, turn = 0, profile }: Lathe): MeantLeaf {
-  if (sides >= LEAST_ROUND) return { kind: 'revolution', profile: straight(profile) };
+function ofLathe({ sides, circumscribed, turn = 0, contour }: Lathe): MeantLeaf {
+  if (sides >= LEAST_ROUND) return { kind: 'revolution', contour: straight(contour) };
   const share = circumscribed ? 1 : cosd(180 / sides);
-  const [[first]] = profile as [Point];
-  if (profile.some(([radius, z], i) => radius === 0 || (i > 0 && z <= profile[i - 1]![1])))
-    throw fault('profile', sides, 'must rise and stay off the axis where the lathe has fewer sides than a circle');
+  const [[first]] = contour as [Point];
+  if (contour.some(([radius, z], i) => radius === 0 || (i > 0 && z <= contour[i - 1]![1])))
+    throw fault('contour', sides, 'must rise and stay off the axis where the lathe has fewer sides than a circle');
   const corner = (i: number): Point => {
     const angle = turn + (360 * i) / sides;
     const reach = (share * first) / cosd(180 / sides);
@@ -126,36 +126,36 @@ function ofLathe({ sides, circumscribed, turn = 0, profile }: Lathe): MeantLeaf 
   return {
     kind: 'loft',
     outline: piecesOf(outline),
-    profile: straight(profile.map(([radius, z]): Point => [share * (radius - first), z])),
+    contour: straight(contour.map(([radius, z]): Point => [share * (radius - first), z])),
   };
 }
 
-function straight(points: readonly Point[]): ProfilePiece[] {
+function straight(points: readonly Point[]): ContourPiece[] {
   return points.slice(1).map((to, i) => ({ from: points[i]!, to }));
 }
 
 function ofLoft(loft: Loft): MeantLeaf {
   const outline = meantOutline(loft.outline);
-  const profile = profileOf(loft);
+  const contour = contourOf(loft);
   if (outline.kind === 'circle') {
     const { radius, center } = outline;
     if (Math.hypot(...center) > 1e-9) throw fault('outline', center, 'must stand about the axis');
     const out = ([offset, z]: Point): Point => [radius + offset, z];
-    const round = profile.map(({ from, to, center: about }) => ({
+    const round = contour.map(({ from, to, center: about }) => ({
       from: out(from),
       to: out(to),
       ...(about ? { center: out(about) } : {}),
     }));
-    return { kind: 'revolution', profile: round };
+    return { kind: 'revolution', contour: round };
   }
   const circle = cutCircle(outline.pieces);
-  return { kind: 'loft', outline: outline.pieces, profile, ...(circle ? { circle } : {}) };
+  return { kind: 'loft', outline: outline.pieces, contour, ...(circle ? { circle } : {}) };
 }
 
-/** Levels as a profile of [offset, z]; a run that stands for a stated arc is that arc. */
-function profileOf({ levels, rounds = [] }: Loft): ProfilePiece[] {
+/** Levels as a contour of [offset, z]; a run that stands for a stated arc is that arc. */
+function contourOf({ levels, rounds = [] }: Loft): ContourPiece[] {
   const at = ([z, offset]: LoftLevel): Point => [offset, z];
-  const pieces: ProfilePiece[] = [];
+  const pieces: ContourPiece[] = [];
   for (let i = 0; i + 1 < levels.length; ) {
     const round = rounds.find(({ from, arc }) => from === i && arc !== undefined);
     if (!round) {

@@ -91,7 +91,7 @@ describe.each(SHEETS)('the drawing of a nut, %s', (_, changes, count) => {
   });
 });
 
-it('opens in its section the area that its profile has', () => {
+it('opens in its section the area that its thread has', () => {
   const made = nut({ holes: undefined });
   const { body, flange, fillet, relief, thread, leadIn, length } = made.finished;
   const views = drawViews(kernel, nutViews(made, 'finished'));

@@ -21,7 +21,7 @@ const DISC: Shape = {
 const THREAD: Shape = {
   kind: 'thread',
   thread: {
-    profile: [
+    ridge: [
       [0.6, 5],
       [1.8, 4],
       [2.2, 4],

@@ -12,7 +12,7 @@ const rod = (radius: number, from: number, to: number): Shape =>
   cylinder({ radius, sides: 48, circumscribed: false, from, to });
 
 const thread: ThreadSweep = {
-  profile: [
+  ridge: [
     [0.4, 5],
     [0.7, 4],
     [1.3, 4],
@@ -34,7 +34,7 @@ describe('volume and centre by lines', () => {
       kind: 'lathe',
       sides: 48,
       circumscribed: true,
-      profile: [
+      contour: [
         [6, 0],
         [0, 9],
       ],

@@ -132,11 +132,11 @@ export const threadHold: CollarCheck = {
 
 function teethShares(design: CollarDesign, force: number, duration: LoadDuration) {
   const { finished, screw, material, temperature } = design;
-  const { profile } = finished.thread!;
+  const { tooth } = finished.thread!;
   // the slit takes its part of every turn
-  const cut = 1 - finished.slit / (Math.PI * profile.pitchDiameter);
+  const cut = 1 - finished.slit / (Math.PI * tooth.pitchDiameter);
   const loaded = {
-    ...teethOf({ thread: profile, screw: screw! }, cut * boreEnd(finished), screw!.major.least),
+    ...teethOf({ thread: tooth, screw: screw! }, cut * boreEnd(finished), screw!.major.least),
     axialForce: force,
   };
   const when = duration === 'moment' ? 'for a moment, the axis jammed' : 'standing';

@@ -20,7 +20,7 @@ export function endView(collar: CollarInSight): AskedView {
     },
     strokes: [
       ...clampAxesAlong(plan.clamp, radius),
-      ...(plan.thread ? [threadRoot({ thread: plan.thread.profile })] : []),
+      ...(plan.thread ? [threadRoot({ thread: plan.thread.tooth })] : []),
       ...crossing([0, 0], radius + beyond(radius)),
     ],
     sizes: endSizes(collar),

@@ -13,7 +13,7 @@ export function sideView(collar: CollarInSight): AskedView {
   const { plan, radius, design, choice } = collar;
   const { length, clamp, thread, pin } = plan;
   const stretch = { bottom: 0, top: boreEnd(plan) };
-  const detail = thread && detailMark({ sizes: { thread: thread.profile } }, { threads: [stretch] });
+  const detail = thread && detailMark({ sizes: { thread: thread.tooth } }, { threads: [stretch] });
   return {
     title: 'Section A–A',
     solid: {
@@ -24,7 +24,7 @@ export function sideView(collar: CollarInSight): AskedView {
     strokes: [
       ...clampAxesAcross(clamp, onPaper),
       ...(pin ? crossing(onPaper([0, pin.height]), pin.hole / 2 + 1) : []),
-      ...(thread ? threadRoots({ thread: thread.profile, leadIn: thread.leadIn }, stretch) : []),
+      ...(thread ? threadRoots({ thread: thread.tooth, leadIn: thread.leadIn }, stretch) : []),
       line('centre', [beyond(radius), 0], [-length - beyond(radius), 0]),
       ...(detail?.strokes ?? []),
     ],

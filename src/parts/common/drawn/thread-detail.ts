@@ -1,11 +1,11 @@
-import { grooveWidthAt, type ThreadProfile } from '../../../mechanics/thread/nut-thread.js';
+import { grooveWidthAt, type ToothForm } from '../../../mechanics/thread/nut-thread.js';
 import type { AskedView, Letter, Point, SizeMark, Stroke } from '../../part-views.js';
 import type { SizeWay } from './spread.js';
 import { line, ring } from './strokes.js';
 
 /** A thread at the sizes of one choice. */
 interface ThreadInSight {
-  readonly sizes: { readonly thread: ThreadProfile };
+  readonly sizes: { readonly thread: ToothForm };
   readonly spread: (size: number, way: SizeWay) => { spread?: number };
 }
 
@@ -21,7 +21,7 @@ const PITCH_ON_PAPER = 7.5;
 const LETTER = 'T';
 
 /**
- * The profile of the thread in a plane through the axis, two grooves of it, as the nut is cut: on paper along the axis
+ * The thread cut in a plane through the axis, two grooves of it, as the nut is cut: on paper along the axis
  * to the right, away from the axis upwards.
  */
 export function threadDetail({ sizes, spread }: ThreadInSight): AskedView {
@@ -36,7 +36,7 @@ export function threadDetail({ sizes, spread }: ThreadInSight): AskedView {
     [at + half(major), top],
     [at + half(minor), bottom],
   ];
-  const profile: Point[] = [[left, bottom], ...groove(0), ...groove(pitch), [right, bottom]];
+  const cut: Point[] = [[left, bottom], ...groove(0), ...groove(pitch), [right, bottom]];
   const broken: Point[] = [
     [right, bottom],
     [right, far],
@@ -55,11 +55,11 @@ export function threadDetail({ sizes, spread }: ThreadInSight): AskedView {
     title: LETTER,
     enlarged: Math.max(pitch > COARSE ? LEAST_SCALE.coarse : LEAST_SCALE.fine, PITCH_ON_PAPER / pitch),
     strokes: [
-      { kind: 'path', line: 'outline', points: profile },
+      { kind: 'path', line: 'outline', points: cut },
       { kind: 'path', line: 'thin', points: broken },
       line('centre', [left, onPitch], [right, onPitch]),
     ],
-    hatched: [[[...profile, ...broken.slice(1, -1)]]],
+    hatched: [[[...cut, ...broken.slice(1, -1)]]],
     sizes: [
       along('groove_width', grooveWidthAt(thread, pitchDiameter), -half(pitchDiameter), 'above'),
       along('pitch', pitch, half(pitchDiameter), 'below'),

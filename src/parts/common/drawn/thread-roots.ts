@@ -1,10 +1,10 @@
-import type { ThreadProfile } from '../../../mechanics/thread/nut-thread.js';
+import type { ToothForm } from '../../../mechanics/thread/nut-thread.js';
 import type { Stroke } from '../../part-views.js';
 import { arc, line } from './strokes.js';
 
 /** A threaded bore as it is drawn. */
 interface ThreadInSight {
-  readonly thread: Pick<ThreadProfile, 'major'>;
+  readonly thread: Pick<ToothForm, 'major'>;
   readonly leadIn: number;
 }
 

@@ -17,7 +17,7 @@ export interface RidgeOptions {
 }
 
 /**
- * One pitch of a thread's axial profile, the ridge's middle at z = 0. A nut's cutter and a screw drawn with it mesh:
+ * One pitch of a thread in a plane through the axis, the ridge's middle at z = 0. A nut's cutter and a screw drawn with it mesh:
  * the nut's groove of start 1 lies on +X at z = 0, and so does the screw's ridge.
  *
  *     width(d) = w − (d − d2)·tan α
@@ -26,9 +26,9 @@ export interface RidgeOptions {
  * @returns [z, radius], z rising in [0, pitch): four corners, or three where two flanks meet  [mm]
  * @throws InputError  a length is not above 0, or the flank is outside 1 to 60 degrees
  * @source geometry of a straight flank
- * @example ridgeProfile({ pitch: 2, flankAngle: 15, pitchDiameter: 7, widthAtPitchDiameter: 1, major: 8, minor: 6 })[0] // [0.366, 4]
+ * @example ridgeCorners({ pitch: 2, flankAngle: 15, pitchDiameter: 7, widthAtPitchDiameter: 1, major: 8, minor: 6 })[0] // [0.366, 4]
  */
-export function ridgeProfile(ridge: RidgeOptions): readonly (readonly [number, number])[] {
+export function ridgeCorners(ridge: RidgeOptions): readonly (readonly [number, number])[] {
   const { pitch, flankAngle, pitchDiameter, widthAtPitchDiameter, major, minor } = ridge;
   requirePositive('pitch', pitch);
   requireRange('flankAngle', flankAngle, 1, 60);

@@ -4,81 +4,9 @@
 // Prints the share of mutants that a test noticed, and each that none did; ends with 1 below the wanted share.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { FOLDERS, sourcesOf } from './mutants/groups.mjs';
 
 const WANTED = 85;
-
-/** What is mutated, with the tests that must notice. */
-const FOLDERS = {
-  fit: ['test/fit/**/*.test.ts'],
-  judge: ['test/judge/**/*.test.ts'],
-  'mechanics/strength': ['test/mechanics/strength/*.test.ts', 'test/docs-examples.test.ts'],
-  'mechanics/bolt': ['test/mechanics/bolt/*.test.ts', 'test/parts/common/{joints,bolting}.test.ts'],
-  'mechanics/coupling': ['test/mechanics/coupling/*.test.ts', 'test/docs-examples.test.ts'],
-  'mechanics/flange': ['test/mechanics/flange/*.test.ts', 'test/parts/common/slab.test.ts'],
-  'mechanics/power-screw': ['test/mechanics/power-screw/*.test.ts', 'test/docs-examples.test.ts'],
-  'mechanics/print': ['test/mechanics/print/*.test.ts', 'test/docs-examples.test.ts'],
-  'mechanics/shaft': ['test/mechanics/shaft/*.test.ts', 'test/docs-examples.test.ts'],
-  'mechanics/thread': ['test/mechanics/{thread,print}/*.test.ts', 'test/docs-examples.test.ts'],
-  'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
-  'parts/common/{grip,axial-path,clamp-ring,grip-demand,grip-checks,hold-figures}.ts': [
-    'test/parts/common/{grip,axial-path,clamp,grip-demand,grip-checks,hold-figures}.test.ts',
-    'test/parts/coupling/checks/*.test.ts',
-    'test/parts/{sleeve,coupling}/{checks,verdicts}.test.ts',
-  ],
-  'parts/common/{held-slab,slab,bolting,load-cases,stall-force}.ts': [
-    'test/parts/common/{slab,bolting,bolting-words,load-cases,material-at}.test.ts',
-    'test/parts/nut/{flange,strength,verdicts}.test.ts',
-    'test/parts/adapter/{strength,verdicts}.test.ts',
-  ],
-  'parts/common/{held-checks,checks,profile-checks,pattern-fit,joints,residual}.ts': [
-    'test/parts/common/{profile-checks,pattern-fit,joints,held-checks}.test.ts',
-    'test/parts/{nut,sleeve,adapter}/verdicts.test.ts',
-  ],
-  'parts/common/{float,teeth,bore-play,axial-grip,held,grip-cure,hub-walls,walls}.ts': [
-    'test/parts/common/{float,grip,grip-checks,axial-path,held-checks}.test.ts',
-    'test/parts/nut/float.test.ts',
-    'test/parts/collar/by-hand.test.ts',
-    'test/parts/coupling/checks/*.test.ts',
-    'test/parts/sleeve/{by-hand,checks}.test.ts',
-    'test/parts/{adapter,sleeve}/verdicts.test.ts',
-  ],
-  'parts/nut/{flange-bending,engagement,float,drive}.ts': [
-    'test/parts/nut/{checks,strength,flange,float,drive,messages,family,by-hand,stack}.test.ts',
-  ],
-  'parts/adapter/{bending,cutouts}.ts': ['test/parts/adapter/{adapter,strength,messages,verdicts,cutouts}.test.ts'],
-  'parts/coupling/{jaw-load,misalignment,peak-torque,temperatures}.ts': [
-    'test/parts/coupling/checks/*.test.ts',
-    'test/parts/coupling/{coupling,jaw-load,misalignment}.test.ts',
-  ],
-  'parts/collar/{pin,seat}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
-  'parts/nut/checks': [
-    'test/parts/nut/{checks,messages,strength,stack,flange,float,bore-cures,verdicts}.test.ts',
-    'test/parts/nut/checks/*.test.ts',
-    'test/parts/common/{slab,bolting,profile-checks}.test.ts',
-  ],
-  'parts/nut/variants/{checks,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
-    'test/parts/nut/{family,verdicts,by-hand}.test.ts',
-    'test/parts/nut/variants/by-hand.test.ts',
-  ],
-  'parts/adapter/checks': [
-    'test/parts/adapter/{adapter,messages,strength,verdicts}.test.ts',
-    'test/parts/common/{bolting,pattern-fit}.test.ts',
-  ],
-  'parts/coupling/checks': [
-    'test/parts/coupling/checks/*.test.ts',
-    'test/parts/coupling/{coupling,verdicts}.test.ts',
-    'test/parts/common/{grip,axial-path}.test.ts',
-  ],
-  'parts/sleeve/checks.ts': [
-    'test/parts/sleeve/{by-hand,checks,sleeve,verdicts}.test.ts',
-    'test/parts/common/axial-path.test.ts',
-  ],
-  'parts/collar/checks': ['test/parts/collar/{by-hand,messages,verdicts}.test.ts'],
-  'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],
-  'parts/motor-plate/checks': ['test/parts/motor-plate/{messages,motor-plate,verdicts}.test.ts'],
-  'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
-  'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
-};
 
 const asked = process.argv.slice(2);
 const unknown = asked.filter((name) => FOLDERS[name] === undefined);
@@ -99,8 +27,12 @@ function mutate(folder) {
   const report = `.mutants/${folder.replaceAll(/[^a-z]/g, '-')}.json`;
   mkdirSync('.mutants', { recursive: true });
   rmSync(report, { force: true });
-  const sources = folder.endsWith('.ts') ? `src/${folder}` : `src/${folder}/**/*.ts`;
-  const env = { ...process.env, MUTANTS: sources, MUTANT_TESTS: FOLDERS[folder].join(' '), MUTANT_REPORT: report };
+  const env = {
+    ...process.env,
+    MUTANTS: sourcesOf(folder),
+    MUTANT_TESTS: FOLDERS[folder].join(' '),
+    MUTANT_REPORT: report,
+  };
   const { status } = spawnSync('npx', ['stryker', 'run', '--logLevel', 'warn'], { env, stdio: 'inherit' });
   if (status !== 0 || !existsSync(report)) {
     console.error(`mutants: ${folder}: the run did not end`);

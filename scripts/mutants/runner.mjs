@@ -12,6 +12,7 @@ import {
   TestStatus,
   toMutantRunResult,
 } from '@stryker-mutator/api/test-runner';
+import { globbed } from './groups.mjs';
 import { collect, TESTS } from './test-tree.mjs';
 
 /** Gates that only run all cases again, what is said of the texts of sources, and what makes whole parts or long draws. */
@@ -123,17 +124,9 @@ function wantedTests() {
   return TESTS.filter(({ name }) => !LEFT_OUT.test(name));
 }
 
-/** Files below `test` by globs of `*`, `**` and `{a,b}`. */
+/** Files below `test` by globs. */
 function testFiles(globs) {
-  const patterns = globs.map(
-    (glob) =>
-      new RegExp(
-        `^${glob.replace(/\*\*\/|\*|\.|\{([^}]*)\}/g, (found, words) => {
-          if (words !== undefined) return `(?:${words.replaceAll(',', '|')})`;
-          return { '**/': '(?:.*/)?', '*': '[^/]*', '.': '\\.' }[found];
-        })}$`,
-      ),
-  );
+  const patterns = globs.map(globbed);
   const files = readdirSync('test', { recursive: true, encoding: 'utf8' }).map((name) => join('test', name));
   return files.filter((path) => patterns.some((pattern) => pattern.test(path))).sort();
 }

@@ -3,7 +3,7 @@ import { plain } from '../../units/format.js';
 import { type AxialPath, ownWeight } from './axial-path.js';
 import { type Grip, type GripTorque, gripOf } from './grip.js';
 import { type Held, type HeldView, lifeOf, loosePlaceOf } from './held.js';
-import { dryFriction } from './hold-figures.js';
+import { isGreased } from './hold-figures.js';
 
 /** What a clamp is to hold along its shaft. */
 export interface PullAsked {
@@ -33,12 +33,10 @@ export function loosePullOf(one: Held, view: HeldView): number | undefined {
 }
 
 /** What would hold more along a shaft, of what is not there already. */
-export function pullCures(
-  { clamp, friction }: Grip,
-  { retighten, material }: Pick<HeldView, 'retighten' | 'material'>,
-): string[] {
+export function pullCures(grip: Grip, { retighten }: Pick<HeldView, 'retighten'>): string[] {
+  const { clamp } = grip;
   return [
-    ...(friction < dryFriction(material) ? ['a screw washed free of grease (degreased: yes)'] : []),
+    ...(isGreased(grip) ? ['a screw washed free of grease (degreased: yes)'] : []),
     ...(clamp?.washers ? [] : ['washers']),
     clamp?.count === 2 ? 'larger screws' : 'more or larger screws',
     ...(retighten ? [] : ['one retightening (retighten: yes)']),

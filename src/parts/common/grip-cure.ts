@@ -5,7 +5,7 @@ import { boreReach } from './bore.js';
 import { leastClampRadius } from './clamp.js';
 import { freeSlit, ringFor } from './clamp-ring.js';
 import { type ClampScrews, type Grip, type GripLife, type GripPlace, gripOf } from './grip.js';
-import { dryFriction } from './hold-figures.js';
+import { dryFriction, isGreased } from './hold-figures.js';
 
 const TRIED: readonly (readonly [FastenerSize, number])[] = [
   ['M3', 1],
@@ -55,15 +55,15 @@ export function hopelessWords({ place: { shaft }, life: { material } }: WeakGrip
   return `no clamp of ${material.name} up to two M6 holds it on ${plain(shaft.diameter.likely, 2)} mm: use metal hubs with the printed insert, a thicker shaft${flat}, less heat, or a stronger material`;
 }
 
-function changesOf({ grip, place, life }: WeakGrip): Change[] {
+function changesOf({ grip, life }: WeakGrip): Change[] {
   const { clamp } = grip;
   const sizes = [...(clamp ? [[clamp.screw, clamp.count] as const] : []), ...TRIED];
   const either = (now: boolean) => (now ? [true] : [false, true]);
-  const greasy = place.shaft.crests === true && grip.friction < dryFriction(life.material);
+  const greasy = isGreased(grip);
   return sizes.flatMap(([screw, count], size) =>
     either(life.retighten).flatMap((retighten) =>
       either(clamp?.washers ?? false).flatMap((washers) =>
-        either(!greasy).map((degreased) => ({
+        (greasy ? [false, true] : [false]).map((degreased) => ({
           clamp: { screw, count, washers },
           retighten,
           degreased,
@@ -71,7 +71,7 @@ function changesOf({ grip, place, life }: WeakGrip): Change[] {
             2 * size +
             (retighten === life.retighten ? 0 : 1) +
             (washers === (clamp?.washers ?? false) ? 0 : 1.5) +
-            (greasy && degreased ? 0.5 : 0),
+            (degreased ? 0.5 : 0),
         })),
       ),
     ),
@@ -84,7 +84,7 @@ function holdsWith(weak: WeakGrip, { clamp, retighten, degreased }: Change) {
   const outer = Math.max(own / 2, leastClampRadius(boreReach(bore), clamp.screw, clamp.washers));
   const slit = web ? Math.max(length, freeSlit(outer, bore, clamp)) : length;
   const ring = ringFor({ bore, outer, web, length: slit }, clamp);
-  const friction = degreased ? Math.max(grip.friction, dryFriction(life.material)) : grip.friction;
+  const friction = degreased ? dryFriction(life.material) : grip.friction;
   const held = gripOf({ ...grip, friction, clamp }, { ...place, ring }, { ...life, retighten });
   return { holds: held.holds, outside: 2 * outer, slit };
 }
@@ -102,9 +102,7 @@ function changeWords({ section, grip, life }: WeakGrip, { clamp, retighten, degr
           `(${section}.clamp: {screw: ${clamp.screw}, count: ${clamp.count}, washers: ${clamp.washers ? 'yes' : 'no'}})`,
         ]),
     ...(retighten && !life.retighten ? ['one retightening (retighten: yes)'] : []),
-    ...(degreased && grip.friction < dryFriction(life.material)
-      ? [`a screw free of grease (${section}.degreased: yes)`]
-      : []),
+    ...(degreased ? [`a screw free of grease (${section}.degreased: yes)`] : []),
   ];
   return parts.join(' and ').replaceAll(' and (', ' (') || `a longer hub (${section}.length)`;
 }

@@ -18,6 +18,11 @@ export function dryFriction({ name }: { readonly name: string }): number {
   return /^pom\b/i.test(name) ? DRY.pom : DRY.usual;
 }
 
+/** Whether a friction is that of a screw whose grease was left on it, which washing cures. */
+export function isGreased({ friction }: { readonly friction: number }): boolean {
+  return friction === GREASED;
+}
+
 /** What a sheet says of a bore. */
 interface HoldSheet {
   readonly bore_clearance?: number | undefined;

@@ -73,6 +73,7 @@ describe('the torque of a grip, in words', () => {
     const short = coupling('grip-torque', { motor_hub: near })!;
     expect(short.value).toBe(0);
     expect(short.message).toMatch(/1 × M3 at \d+ N, none of them far enough from the slit's end to close it: first/);
+    expect(short.message).toMatch(/ would hold \d+ N·mm.*, [\d.]+ mm longer$/);
   });
 });
 

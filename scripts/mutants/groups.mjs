@@ -1,0 +1,96 @@
+/** What is mutated, with the tests that must notice. */
+export const FOLDERS = {
+  fit: ['test/fit/**/*.test.ts'],
+  judge: ['test/judge/**/*.test.ts'],
+  'mechanics/strength': ['test/mechanics/strength/*.test.ts', 'test/docs-examples.test.ts'],
+  'mechanics/bolt': ['test/mechanics/bolt/*.test.ts', 'test/parts/common/{joints,bolting}.test.ts'],
+  'mechanics/coupling': ['test/mechanics/coupling/*.test.ts', 'test/docs-examples.test.ts'],
+  'mechanics/flange': ['test/mechanics/flange/*.test.ts', 'test/parts/common/slab.test.ts'],
+  'mechanics/power-screw': ['test/mechanics/power-screw/*.test.ts', 'test/docs-examples.test.ts'],
+  'mechanics/print': ['test/mechanics/print/*.test.ts', 'test/docs-examples.test.ts'],
+  'mechanics/shaft': ['test/mechanics/shaft/*.test.ts', 'test/docs-examples.test.ts'],
+  'mechanics/thread': ['test/mechanics/{thread,print}/*.test.ts', 'test/docs-examples.test.ts'],
+  'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
+  'parts/common/{grip,axial-path,clamp-ring,grip-demand,grip-checks,hold-figures}.ts': [
+    'test/parts/common/{grip,axial-path,clamp,grip-demand,grip-checks,hold-figures}.test.ts',
+    'test/parts/coupling/checks/*.test.ts',
+    'test/parts/{sleeve,coupling}/verdicts.test.ts',
+    'test/parts/sleeve/checks.test.ts',
+  ],
+  'parts/common/{held-slab,slab,bolting,load-cases,stall-force}.ts': [
+    'test/parts/common/{slab,bolting,bolting-words,load-cases,material-at}.test.ts',
+    'test/parts/nut/{flange,strength,verdicts}.test.ts',
+    'test/parts/adapter/{strength,verdicts}.test.ts',
+  ],
+  'parts/common/{held-checks,checks,profile-checks,pattern-fit,joints,residual}.ts': [
+    'test/parts/common/{profile-checks,pattern-fit,joints,held-checks}.test.ts',
+    'test/parts/{nut,sleeve,adapter}/verdicts.test.ts',
+  ],
+  'parts/common/{float,teeth,bore-play,axial-grip,held,grip-cure,hub-walls,walls}.ts': [
+    'test/parts/common/{float,teeth,bore-play,axial-grip,grip,grip-checks,grip-cure,hub-walls,axial-path,held-checks}.test.ts',
+    'test/parts/nut/float.test.ts',
+    'test/parts/collar/{by-hand,messages}.test.ts',
+    'test/parts/coupling/checks/*.test.ts',
+    'test/parts/sleeve/{by-hand,checks}.test.ts',
+    'test/parts/{adapter,sleeve}/verdicts.test.ts',
+  ],
+  'parts/nut/{flange-bending,engagement,float,drive}.ts': [
+    'test/parts/nut/{checks,strength,flange,float,drive,messages,family,by-hand,stack}.test.ts',
+  ],
+  'parts/adapter/{bending,cutouts,necks,float-stop}.ts': [
+    'test/parts/adapter/{adapter,strength,messages,verdicts,cutouts,necks}.test.ts',
+  ],
+  'parts/coupling/{jaw-load,misalignment,peak-torque,temperatures}.ts': [
+    'test/parts/coupling/checks/*.test.ts',
+    'test/parts/coupling/{coupling,jaw-load}.test.ts',
+  ],
+  'parts/collar/{pin,seat}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
+  'parts/nut/checks': [
+    'test/parts/nut/{checks,messages,strength,stack,flange,float,bore-cures,verdicts}.test.ts',
+    'test/parts/nut/checks/*.test.ts',
+    'test/parts/common/{slab,bolting,profile-checks}.test.ts',
+  ],
+  'parts/nut/variants/{checks,twin-checks,twin,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
+    'test/parts/nut/{family,verdicts,by-hand}.test.ts',
+    'test/parts/nut/variants/*.test.ts',
+  ],
+  'parts/adapter/checks': [
+    'test/parts/adapter/{adapter,messages,strength,verdicts}.test.ts',
+    'test/parts/common/{bolting,pattern-fit}.test.ts',
+  ],
+  'parts/coupling/checks': [
+    'test/parts/coupling/checks/*.test.ts',
+    'test/parts/coupling/{coupling,verdicts}.test.ts',
+    'test/parts/common/{grip,axial-path}.test.ts',
+  ],
+  'parts/sleeve/checks.ts': [
+    'test/parts/sleeve/{by-hand,checks,sleeve,verdicts}.test.ts',
+    'test/parts/common/axial-path.test.ts',
+  ],
+  'parts/collar/checks': ['test/parts/collar/{by-hand,messages,verdicts}.test.ts'],
+  'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],
+  'parts/motor-plate/checks': ['test/parts/motor-plate/{messages,motor-plate,verdicts}.test.ts'],
+  'parts/motor-plate/{bending,loads,motor-screw}.ts': [
+    'test/parts/motor-plate/{messages,motor-plate,verdicts}.test.ts',
+  ],
+  'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
+  'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
+  'axis/checks': ['test/axis/*.test.ts'],
+  'axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.ts': [
+    'test/axis/*.test.ts',
+  ],
+};
+
+/** The sources of a group, as a glob. */
+export function sourcesOf(group) {
+  return group.endsWith('.ts') ? `src/${group}` : `src/${group}/**/*.ts`;
+}
+
+/** A glob of `*`, `**` and `{a,b}` as a pattern of whole paths. */
+export function globbed(glob) {
+  const pattern = glob.replace(/\*\*\/|\*|\.|\{([^}]*)\}/g, (found, words) => {
+    if (words !== undefined) return `(?:${words.replaceAll(',', '|')})`;
+    return { '**/': '(?:.*/)?', '*': '[^/]*', '.': '\\.' }[found];
+  });
+  return new RegExp(`^${pattern}$`);
+}

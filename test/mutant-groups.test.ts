@@ -1,0 +1,48 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { FOLDERS, globbed, sourcesOf } from '../scripts/mutants/groups.mjs';
+
+const ROOT = join(import.meta.dirname, '..');
+const filesOf = (folder: string) =>
+  readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' })
+    .map((file) => join(folder, file))
+    .filter((file) => file.endsWith('.ts'));
+const sources = filesOf('src');
+
+/** Laws, what judges, and checks. */
+const JUDGES = [
+  'src/mechanics/**/*.ts',
+  'src/judge/*.ts',
+  'src/fit/**/*.ts',
+  'src/**/checks/**/*.ts',
+  'src/**/{checks,twin-checks,grip-checks,held-checks,profile-checks}.ts',
+].map(globbed);
+
+it('every law and every check is in a group of mutants', () => {
+  const groups = Object.keys(FOLDERS).map((group) => globbed(sourcesOf(group)));
+  const judges = sources.filter((file) => JUDGES.some((one) => one.test(file)));
+  expect(judges.length).toBeGreaterThan(100);
+  expect(judges.filter((file) => !groups.some((group) => group.test(file)))).toEqual([]);
+  expect(sources.filter((file) => /-?checks\.ts$/.test(file) && !judges.includes(file))).toEqual([]);
+});
+
+it('a group has sources, and each of its globs names tests that are there', () => {
+  const tests = filesOf('test').filter((file) => file.endsWith('.test.ts'));
+  const matches = (files: readonly string[], glob: string) => files.some((file) => globbed(glob).test(file));
+  const alternatives = (glob: string) => {
+    const [, before, words, after] = /^([^{]*)\{([^}]*)\}(.*)$/.exec(glob) ?? [];
+    return words === undefined ? [glob] : words.split(',').map((word) => `${before}${word}${after}`);
+  };
+  const each = (glob: string) => alternatives(glob).flatMap(alternatives);
+  for (const [group, globs] of Object.entries(FOLDERS)) {
+    expect(
+      each(sourcesOf(group)).filter((one) => !matches(sources, one)),
+      group,
+    ).toEqual([]);
+    expect(
+      globs.flatMap(each).filter((one) => !matches(tests, one)),
+      group,
+    ).toEqual([]);
+  }
+});

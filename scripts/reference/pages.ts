@@ -53,7 +53,7 @@ const FIELDS_KEY =
 /** Every page by its file name. */
 export async function referencePages(): Promise<Map<string, string>> {
   const kernel = createKernel();
-  const laws = new Map(KINDS.map(({ kind }) => [kind, lawsOf(ROOT, `parts/${kind}`)] as const));
+  const laws = new Map(KINDS.map(({ kind, formOf = kind }) => [kind, lawsOf(ROOT, `parts/${formOf}`)] as const));
   const kinds = await Promise.all(
     KINDS.map(async (kind) => {
       const { report } = await makePart(startSheet(kind.kind), { kernel });
@@ -67,7 +67,12 @@ export async function referencePages(): Promise<Map<string, string>> {
     ['results.md', filePage('A file of readings', 'results', resultsSchema)],
     [
       'laws.md',
-      page('Laws that the checks go by', lawPage(KINDS.flatMap((kind) => usedLaws(kind, laws.get(kind.kind)!)))),
+      page(
+        'Laws that the checks go by',
+        lawPage(
+          KINDS.filter(({ formOf }) => formOf === undefined).flatMap((kind) => usedLaws(kind, laws.get(kind.kind)!)),
+        ),
+      ),
     ],
     ['README.md', contents()],
   ]);
@@ -93,6 +98,13 @@ function kindPage(kind: KnownKind, made: readonly Finding[], laws: Laws): string
     ({ id }: Finding) => id,
   );
   const asked = kind.questions.map(({ title }) => `**${title}**`).join(' · ');
+  if (kind.formOf !== undefined)
+    return page(`Sheet of the kind \`${kind.kind}\``, [
+      `Guide: [${kind.formOf}](../${kind.formOf}.md). A sheet to start from: \`leadwright new ${kind.kind}\`.`,
+      `## Fields\n\n${FIELDS_KEY}`,
+      fieldTable(fieldRows(kind.schema), facts),
+      `## Checks\n\nThose of [${kind.formOf}](${kind.formOf}.md); they answer ${asked}.`,
+    ]);
   return page(`Sheet and checks of the kind \`${kind.kind}\``, [
     `Guide: [${kind.kind}](../${kind.kind}.md). A sheet to start from: \`leadwright new ${kind.kind}\`.`,
     `## Fields\n\n${FIELDS_KEY}`,
@@ -111,7 +123,7 @@ function ofSolid({ checks }: KnownKind, made: readonly Finding[]): Finding[] {
 
 /** The start sheet, and a sheet for every word that each check of the kind can say. */
 function sheetsOf(kind: string): Record<string, unknown>[] {
-  const cases = Object.values(CASES[kind]!)
+  const cases = Object.values(CASES[kind] ?? {})
     .flatMap((words) => Object.values(words))
     .flatMap((one) => (typeof one === 'string' || one === undefined ? [] : [changed(one[0], one[1])]));
   const texts = new Set([parse(startSheet(kind)), ...cases].map((sheet) => JSON.stringify(sheet)));

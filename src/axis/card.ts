@@ -15,6 +15,7 @@ import { DRIVE_CAUTIONS } from '../parts/common/cautions.js';
 import { TIGHTEN_AGAIN } from '../parts/common/grip-hardware.js';
 import { plain } from '../units/format.js';
 import type { AxisDesign } from './axis-design.js';
+import { PRINTED_NUTS } from './facts.js';
 import { figureOf, type Known } from './known.js';
 import { leftAtFarEnd } from './lengths.js';
 import { inMountingOrder } from './mounting-order.js';
@@ -23,7 +24,8 @@ import type { AxisReport } from './report.js';
 /** The card of a whole refit, in the order of work. */
 export function axisCard(report: AxisReport, axis: AxisDesign): string {
   // the nut's own report knows its play, its wear and what a crash does
-  const driven = report.parts.find(({ report: { part, drive } }) => part === 'nut' && drive)?.report ?? report;
+  const driven =
+    report.parts.find(({ report: { part, drive } }) => PRINTED_NUTS.includes(part) && drive)?.report ?? report;
   const steps: (CardStep | undefined)[] = [
     measureFirst(axis),
     order(report),
@@ -106,14 +108,14 @@ function printWords({ print, bodies, applied }: Report): string {
 
 /** What does not fit on the bench fits no better in the machine. */
 function tryOut({ parts }: AxisReport): CardStep {
-  const try_ = (part: string, words: string) =>
-    parts.filter(({ report }) => report.part === part).map(({ role }) => `${role}: ${words}`);
+  const try_ = (of: string | readonly string[], words: string) =>
+    parts.filter(({ report: { part } }) => [of].flat().includes(part)).map(({ role }) => `${role}: ${words}`);
   return {
     title: 'Try everything on the bench',
     lines: [
       'Let the parts cool and lie for a day, then measure them by the tables on their own pages.',
       ...try_(
-        'nut',
+        PRINTED_NUTS,
         'run it over the whole length of the new screw by hand, clean and dry. Where it binds it is worked to and fro until it does not.',
       ),
       ...try_('coupling', 'push each hub on its shaft, put the insert in, and turn it by hand.'),

@@ -53,6 +53,9 @@ export interface PartFacts {
   readonly isAtMotor?: true;
 }
 
+/** Kinds of printed nuts. */
+export const PRINTED_NUTS: readonly string[] = ['nut', 'twin-nut'];
+
 /** Reads from the design of a part what its neighbours must suit. */
 export function partFacts(design: DesignBase): PartFacts {
   return { ...common(design), ...own(design) };
@@ -76,7 +79,7 @@ function own(design: DesignBase): PartFacts {
   if (isOf<CouplingDesign>(design, 'coupling')) return { joint: couplingJoint(design) };
   if (isOf<SleeveDesign>(design, 'sleeve')) return design.form === 'clamp' ? { joint: sleeveJoint(design) } : {};
   if (isOf<CollarDesign>(design, 'collar')) return design.bearing ? { collar: true } : {};
-  if (isOf<NutDesign>(design, 'nut'))
+  if (isNut(design))
     return { nut: { length: design.finished.length, floats: design.float !== undefined, printed: true } };
   if (isOf<AdapterDesign>(design, 'adapter')) return design.nut ? { nut: boughtNut(design, design.nut) } : {};
   if (isOf<MotorPlateDesign>(design, 'motor-plate')) return { plate: design.finished.thickness };
@@ -89,6 +92,10 @@ function isOf<Own extends DesignBase & { readonly part: string }>(
   part: Own['part'],
 ): design is Own {
   return design.part === part;
+}
+
+function isNut(design: DesignBase): design is NutDesign {
+  return PRINTED_NUTS.includes(design.part);
 }
 
 function couplingJoint({ hubs, insert, shaftGap }: CouplingDesign): Joint {

@@ -33,7 +33,7 @@ export function axisFacts({ parts }: { readonly parts: readonly { readonly desig
 }
 
 function isNut(design: DesignBase): design is NutDesign {
-  return design.part === 'nut' && 'screw' in design && 'fit' in design;
+  return (design.part === 'nut' || design.part === 'twin-nut') && 'screw' in design && 'fit' in design;
 }
 
 function isCoupling(design: DesignBase): design is CouplingDesign {

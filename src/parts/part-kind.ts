@@ -87,6 +87,8 @@ export interface Particulars {
 /** One kind of part, from its sheet to its solid. */
 export interface PartKind<Sheet, Design extends DesignBase> {
   readonly kind: string;
+  /** the kind whose shape and checks it has, under a name of its own */
+  readonly formOf?: string;
   readonly schema: z.ZodType<Sheet>;
   readonly design: (sheet: Sheet, presets: PresetTexts) => Design;
   readonly checks: readonly Check<Design>[];

@@ -6,6 +6,7 @@ import { endHolderKind } from '../parts/end-holder/index.js';
 import { gaugeKind } from '../parts/gauge/index.js';
 import { motorPlateKind } from '../parts/motor-plate/index.js';
 import { nutKind } from '../parts/nut/index.js';
+import { twinNutKind } from '../parts/nut/twin-nut.js';
 import { sleeveKind } from '../parts/sleeve/index.js';
 import { inchKind } from './inch-kind.js';
 import { type KnownKind, knownKind } from './known-kind.js';
@@ -16,6 +17,7 @@ import { revisedKind } from './revised-kind.js';
 /** The part kinds that ship. */
 export const KINDS: readonly KnownKind[] = [
   knownKind(nutKind),
+  knownKind(twinNutKind),
   knownKind(adapterKind),
   knownKind(couplingKind),
   knownKind(sleeveKind),

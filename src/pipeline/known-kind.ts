@@ -20,6 +20,8 @@ export interface KnownSheet {
 /** A part kind whose sheet and design types stay inside, so that kinds can stand in one list. */
 export interface KnownKind {
   readonly kind: string;
+  /** the kind whose shape and checks it has, under a name of its own */
+  readonly formOf?: string;
   readonly schema: z.ZodType;
   readonly checks: readonly CheckFacts[];
   readonly questions: readonly Question[];
@@ -46,6 +48,7 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
   };
   return {
     kind: kind.kind,
+    ...(kind.formOf === undefined ? {} : { formOf: kind.formOf }),
     schema: kind.schema,
     checks: kind.checks,
     questions: kind.questions,

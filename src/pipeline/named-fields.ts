@@ -167,6 +167,7 @@ const MOTOR_SEAT: NamedField = {
 
 const OF_KIND: Readonly<Record<string, readonly NamedField[]>> = {
   nut: [FLANGE, SCREW],
+  'twin-nut': [FLANGE, SCREW],
   adapter: [BOUGHT, SCREW],
   coupling: [MOTOR, SCREW],
   sleeve: [MOTOR, SCREW],

@@ -22,7 +22,7 @@ export function newTrial(sheet: string | object = NUT_START, options: DesignOpti
 }
 
 function isNut(made: { readonly part: string }): made is NutDesign {
-  return made.part === 'nut';
+  return made.part === 'nut' || made.part === 'twin-nut';
 }
 
 /** What the form knows of a nut. */

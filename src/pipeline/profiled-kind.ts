@@ -70,7 +70,7 @@ function hasProfile(value: unknown): value is Fields & { readonly profile: unkno
 }
 
 /** Kinds whose `fit` is that of a thread, which a profile may know. */
-const THREADED = ['nut'];
+const THREADED = ['nut', 'twin-nut'];
 
 function designBy(
   kind: KnownKind,

@@ -29,7 +29,7 @@ describe('design', () => {
   it.each([
     ['name: a\n', 'part', /^is missing; must be one of cube$/],
     ['part: cubee\n', 'part', /did you mean cube\?/],
-    ['part: twin-nut\n', 'part', /leadwright new twin-nut prints how its sheet begins/],
+    ['part: split-nut\n', 'part', /leadwright new split-nut prints how its sheet begins/],
     ['part: 7\n', 'part', /^must be one of cube$/],
     ['- a\n', '', /begins with part: cube/],
   ])('refuses %j', (text, path, allowed) => {

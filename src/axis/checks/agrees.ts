@@ -9,6 +9,7 @@ import { shown } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import type { AxisDesign, AxisPart } from '../axis-design.js';
+import { PRINTED_NUTS } from '../facts.js';
 import { motorSection } from '../sheet.js';
 
 type AxisCheck = Check<AxisDesign>;
@@ -109,7 +110,7 @@ function contradictions({ role, own, kind }: AxisPart, { follows, sheet, units }
   const neighbours = kind.kind === 'end-holder' ? NEIGHBOURS : NEIGHBOURS.slice(0, 3);
   const said = {
     ...pick(own, neighbours),
-    ...(kind.kind === 'nut' ? { mounting: undefined } : {}),
+    ...(PRINTED_NUTS.includes(kind.kind) ? { mounting: undefined } : {}),
     duty: duty(own.duty),
     motor,
   };
@@ -162,7 +163,7 @@ const complete: AxisCheck = {
   run: ({ parts }) => {
     const has = (key: 'nut' | 'joint') => parts.some(({ facts }) => facts[key]);
     const lacks = [
-      ...(has('nut') ? [] : ['a nut (part: nut, or part: adapter with a bought one)']),
+      ...(has('nut') ? [] : ['a nut (part: nut or twin-nut, or part: adapter with a bought one)']),
       ...(has('joint') ? [] : ['a coupling (part: coupling or sleeve)']),
     ];
     if (lacks.length === 0) return told('pass', parts.map(({ role }) => role).join(', '));

@@ -77,7 +77,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const drive = nutDrive({ screw, fit, duty, material });
   const pulls = holes ? pullsOf(duty, mountedPull(sheet), assumptions) : PULLS;
   return {
-    part: 'nut',
+    part: sheet.part,
     name: sheet.name,
     screw,
     fit,

@@ -33,7 +33,7 @@ export interface Carriage {
 
 /** A nut, worked out. */
 export interface NutDesign extends DesignBase {
-  readonly part: 'nut';
+  readonly part: 'nut' | 'twin-nut';
   readonly screw: Screw;
   readonly fit: Fit;
   readonly finished: NutSizes;

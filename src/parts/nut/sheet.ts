@@ -115,4 +115,5 @@ export const nutSchema = map({
   effects: effectsSection.optional(),
   limits: limitsSection.optional(),
 });
-export type NutSheet = z.output<typeof nutSchema>;
+/** As every printed nut is worked out from, by whichever of its names. */
+export type NutSheet = Omit<z.output<typeof nutSchema>, 'part'> & { readonly part: 'nut' | 'twin-nut' };

@@ -1,5 +1,6 @@
 /** What differs from one start sheet of a nut to the other. */
 interface NutStart {
+  readonly part?: string;
   /** what it is, and what for */
   readonly what: string;
   readonly name: string;
@@ -76,16 +77,16 @@ export const FAMILY_STARTS = {
   }),
   'twin-nut': nutStart({
     ...WIDE,
-    what: 'Two threads in one body, for a carriage that would tilt on one short nut.',
+    part: 'twin-nut',
+    what: 'Two nuts at a distance in one block, for a carriage that would tilt on one short nut.',
     name: 'my-twin-nut',
     axis: 'horizontal',
     load: '8 N',
     body: '{shape: round, diameter: 32 mm, length: 50 mm}            # round, square, hexagon; length over all',
     family: `family:
-  kind: twin
   apart: 34 mm                  # from the middle of one thread to that of the other
   lever: 15 mm                  # beside the screw, where the load acts
-  # shift: 0.1 mm               # sets the upper thread off its helix: so much less play`,
+  # shift: 0.1 mm               # one nut set against the other, as by a shim: so much less play`,
   }),
   'nut-holder': nutStart({
     ...WIDE,
@@ -106,6 +107,7 @@ export const FAMILY_STARTS = {
 } as const;
 
 function nutStart({
+  part = 'nut',
   what,
   name,
   body,
@@ -121,7 +123,7 @@ function nutStart({
 # Bare numbers are mm, degrees, N and N·m; a unit may be written: 0.313 in, 5/16 in, 20 kgf, 0.8 %.
 # A line that is commented out is put in place by taking its # and the blank behind it away.
 
-part: nut
+part: ${part}
 name: ${name.padEnd(26)}# letters, digits, - and _; it becomes a folder
 
 # The screw: a designation is enough (Tr8x2, Tr8x8(P2), Tr10x2-LH, Acme 3/8-10, M8); what you measure replaces its own.

@@ -142,7 +142,12 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
       catch: undefined,
       split: given({ kind: 'split', closed: r.ring ? 'ring' : undefined }),
       clamped: { kind: 'clamped' },
-      twin: given({ kind: 'twin', apart: tidy(0.72 * twinLength), lever: 6, shift: r.ring ? 0.05 : undefined }),
+      twin: given({
+        kind: r.square ? undefined : 'twin',
+        apart: tidy(0.72 * twinLength),
+        lever: 6,
+        shift: r.ring ? 0.05 : undefined,
+      }),
       holder: given({ kind: 'holder', nut: bought, pocket: r.pocket }),
       'anti-backlash': {
         kind: 'anti-backlash',
@@ -157,7 +162,7 @@ export const sensibleNut: fc.Arbitrary<Record<string, unknown>> = fc
     }[r.kind];
     const own = ['plain', 'catch', 'twin'].includes(r.kind) ? r.body : 'round';
     return given({
-      part: 'nut',
+      part: r.kind === 'twin' && r.square ? 'twin-nut' : 'nut',
       name: 'sheet',
       screw: r.screw.sheet,
       body: {

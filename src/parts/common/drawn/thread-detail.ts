@@ -71,10 +71,11 @@ export function threadDetail({ sizes, spread }: ThreadInSight): AskedView {
   };
 }
 
-/** The circle in the section around what the detail shows. */
+/** The circle in the section around what the detail shows: the middle of the first stretch. */
 export function detailMark(
   { sizes: { thread } }: Pick<ThreadInSight, 'sizes'>,
   { threads: [working] }: Stretches,
+  letter = LETTER,
 ): { readonly strokes: readonly Stroke[]; readonly letters: readonly Letter[] } {
   if (!working) return { strokes: [], letters: [] };
   const { pitch, minor, major } = thread;
@@ -85,7 +86,7 @@ export function detailMark(
     letters: [
       {
         at: [at[0] + radius * Math.SQRT1_2, at[1] + radius * Math.SQRT1_2],
-        text: LETTER,
+        text: letter,
         away: [Math.SQRT1_2, Math.SQRT1_2],
       },
     ],

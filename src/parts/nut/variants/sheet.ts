@@ -14,8 +14,8 @@ const springSection = map({
   working: length('length in the nut; else worked out from the load').optional(),
 });
 
-/** A nut in several pieces, with a slit, or around a bought nut. */
-export const familySection = map({
+/** How a nut may differ from a plain one. */
+export const familyFields = map({
   kind: word(['split', 'clamped', 'anti-backlash', 'holder', 'twin'], 'how the nut differs from a plain one'),
   screw: word(FASTENER_SIZES, 'that closes halves or slit').optional(),
   closed: word(['screws', 'ring'], 'what closes the halves').optional(),
@@ -31,7 +31,10 @@ export const familySection = map({
     'by which the upper thread of a twin nut is set off its helix, out of the play',
   ).optional(),
   lever: quantity('length', { least: 0, most: 2000 }, 'beside the screw, where the load on a twin nut acts').optional(),
-}).superRefine((family, context) => {
+});
+
+/** A nut in several pieces, with a slit, or around a bought nut. */
+export const familySection = familyFields.superRefine((family, context) => {
   const owners = {
     screw: ['split', 'clamped'],
     closed: ['split'],

@@ -37,6 +37,31 @@ function commonAt(nut: NutDesign, heights: readonly number[]): number[] {
   return kernel.commonVolumes(body!.recipe.shape, bar, poses);
 }
 
+describe('a sheet that says part: twin-nut', () => {
+  const { kind: _, ...family } = TWIN.family as Tree;
+  const named: Tree = { ...TWIN, part: 'twin-nut', family };
+
+  it('is judged and drawn as the nut that has two threads', async () => {
+    const [own, long] = await Promise.all(
+      [named, TWIN].map((sheet) => makePart(sheet, { kernel, formats: ['drawing'] })),
+    );
+    expect(own!.report.part).toBe('twin-nut');
+    expect({ ...own!.report, part: 'nut' }).toEqual(long!.report);
+    expect(own!.files.map(({ name }) => name)).toEqual(long!.files.map(({ name }) => name));
+  });
+
+  it.each([
+    [{ family: { apart: undefined } }, 'family.apart'],
+    [{ family: { kind: 'split' } }, 'family.kind'],
+    [{ family: { apart: 41 } }, 'family.apart'],
+    [{ catch_nut: { across_flats: 17, height: 8 } }, 'catch_nut'],
+  ] as const)('is refused %j at its field', (changes, path) => {
+    expect(() => design(changed(named, changes))).toThrow(
+      expect.objectContaining({ faults: [expect.objectContaining({ path })] }),
+    );
+  });
+});
+
 describe('a twin nut', () => {
   it.each([
     ['one helix', { family: { apart: 32 } }],

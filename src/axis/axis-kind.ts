@@ -18,6 +18,7 @@ export const AXIS_KIND: KnownKind = {
   mate: noPart,
   virtualMate: noPart,
   tunables: noPart,
+  remedies: noPart,
   views: noPart,
 };
 

@@ -1,6 +1,7 @@
 import { driveNumbers } from '../drive/drive-numbers.js';
 import { driveDuty, driveView } from '../parts/common/drive-view.js';
 import type { DesignBase } from '../parts/part-kind.js';
+import { triedRemedies } from '../pipeline/advice/tried-remedies.js';
 import { KINDS } from '../pipeline/kinds.js';
 import type { KnownKind } from '../pipeline/known-kind.js';
 import { keysOf, type Locate, locating } from '../pipeline/locate-faults.js';
@@ -174,7 +175,7 @@ function designOf({ kind }: Role, { sheet, from }: RoleSheet, presets: PresetTex
   try {
     const made = kind.read(sheet, () => undefined).design(presets);
     resolveLimits(made.limits, judgedBy(kind, made));
-    return made;
+    return { ...made, ...triedRemedies(made, kind, sheet, { presets }) };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(error.faults.map((one) => ({ ...one, path: dotted(from(keysOf(one.path))) })));

@@ -17,11 +17,32 @@ export interface Cure {
   readonly costs: readonly string[];
 }
 
+/** A way to let a part go where it does not, that its kind knows of; it is told only where it was tried and leads there. */
+export interface Remedy {
+  /** the check that it cures */
+  readonly check: string;
+  /** what to do, such as `bore the carriage out` */
+  readonly say: string;
+  /** new values by field, figures in mm */
+  readonly set: Readonly<Record<string, Setting>>;
+  /** the sheet of another part that makes it good, without the sections that both share; `set` then names its fields in words */
+  readonly another?: Readonly<Record<string, unknown>>;
+}
+
+/** A remedy that was tried on the sheet itself: its check passes, and no other fails by it. */
+export type TriedRemedy = Pick<Remedy, 'check' | 'set'> & {
+  readonly words: string;
+  /** the whole sheet of the other part that makes it good */
+  readonly another?: Readonly<Record<string, unknown>>;
+};
+
 /** What would bring one check to pass, or why nothing would. */
 export interface CheckAdvice {
   readonly check: string;
   readonly verdict: Verdict;
   readonly cures: readonly Cure[];
+  /** the lines of the sheet of another part that makes it good */
+  readonly another?: readonly string[];
   readonly none?: string;
 }
 

@@ -1,8 +1,8 @@
 import type { z } from 'zod';
 import type { DriveNumbers } from '../drive/numbers.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
-import type { Tunable } from '../judge/advice.js';
-import type { Check, Finding } from '../judge/check.js';
+import type { Remedy, TriedRemedy, Tunable } from '../judge/advice.js';
+import type { Check, Finding, LimitsInForce } from '../judge/check.js';
 import type { Question } from '../judge/question.js';
 import type { Printer } from '../presets/printer.js';
 import type { ProfileUse } from '../presets/profile.js';
@@ -34,6 +34,8 @@ export interface DesignBase {
   readonly profile?: ProfileUse;
   /** what is told states inches beside mm */
   readonly units?: 'inch';
+  /** ways to cure what misses its limit, tried on the sheet; absent where all that has such ways passes */
+  readonly remedies?: readonly TriedRemedy[];
 }
 
 /** A bought part. */
@@ -109,4 +111,6 @@ export interface PartKind<Sheet, Design extends DesignBase> {
   readonly virtualMate?: (design: Design, kernel: Kernel) => readonly Finding[];
   /** fields of the sheet that advice may change */
   readonly tunables?: readonly Tunable<Design>[];
+  /** ways to cure a check, by its id, asked for where it does not pass; each is tried before it is told */
+  readonly remedies?: Readonly<Record<string, (design: Design, limits: LimitsInForce) => readonly Remedy[]>>;
 }

@@ -1,12 +1,12 @@
-import type { Advice, CheckAdvice, Cure } from '../judge/advice.js';
+import type { Advice, CheckAdvice, Cure, TriedRemedy } from '../judge/advice.js';
 import { VERDICTS, type Verdict } from '../judge/check.js';
 import { SHIPPED } from '../presets/shipped.js';
 import type { PresetTexts } from '../presets/texts.js';
 import { readYaml } from '../sheet/read-yaml.js';
-import { changedLines } from './advice/changed-sheet.js';
+import { changedLines, sheetLines } from './advice/changed-sheet.js';
 import { type Changes, type Knob, movedTo } from './advice/knob.js';
 import { onPresetList } from './advice/printer-choices.js';
-import { type Found, type Goal, movingKnobs, pairCures, singleCures } from './advice/search.js';
+import { type Found, type Goal, knownCures, movingKnobs, pairCures, singleCures } from './advice/search.js';
 import { OUTLOOK, openChecks, rank, type Trial, type Try, trier } from './advice/trial.js';
 import { type DesignOptions, design } from './design.js';
 import { kindOfDesign } from './find-kind.js';
@@ -34,10 +34,11 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
   if (!before) return { checks: [] };
   const { presets = SHIPPED } = options;
   const knobs = onPresetList(kind.tunables(made), presets);
+  const ways = (made.remedies ?? []).filter(({ another }) => another === undefined);
   const checks = openChecks(before).map((check): CheckAdvice => {
     const { verdict } = before.get(check)!;
     const search = { check, base: {}, before, attempt };
-    const { found, reach, tried } = curesOf(search, knobs);
+    const { found, reach, tried } = curesOf(search, knobs, ways);
     const cures = found.map(
       ({ changes, change, costs }): Cure => ({
         set: changes,
@@ -47,29 +48,41 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
         costs,
       }),
     );
-    return { check, verdict, cures, ...(cures.length === 0 ? { none: whyNone(search, tried, knobs.length > 0) } : {}) };
+    const another = made.remedies?.find((one) => one.check === check && one.another)?.another;
+    const part = another ? { another: sheetLines(another) } : {};
+    return {
+      check,
+      verdict,
+      cures,
+      ...part,
+      ...(cures.length === 0 ? { none: whyNone(search, tried, knobs.length > 0) } : {}),
+    };
   });
-  return { checks, ...together(plain, attempt, before, { knobs, presets }) };
+  return { checks, ...together(plain, attempt, before, { knobs, presets, ways }) };
 }
 
 type Search = Omit<Goal, 'reach'>;
+/** What a kind knows of: a check, and the fields that cure it. */
+type Way = Pick<TriedRemedy, 'check' | 'set'>;
 
 /** Cures of one check, the cleanest and smallest first; for a failed one that cannot pass, what makes it a caution. */
-function curesOf(search: Search, knobs: readonly Knob[]) {
+function curesOf(search: Search, knobs: readonly Knob[], ways: readonly Way[]) {
   const near = knobsFor(search.check, search.before, knobs);
   // a chance of 0 does not move with a small change
   const tried = search.check === OUTLOOK ? near : movingKnobs({ ...search, reach: 'pass' }, near);
-  const passes = curesUpTo({ ...search, reach: 'pass' }, tried);
+  const known = ways.filter((one) => one.check === search.check).map(({ set }) => set);
+  const passes = curesUpTo({ ...search, reach: 'pass' }, tried, known);
   if (passes.length > 0 || search.before.get(search.check)?.verdict !== 'fail')
     return { found: passes, reach: 'pass' as Verdict, tried };
-  return { found: curesUpTo({ ...search, reach: 'caution' }, tried), reach: 'caution' as Verdict, tried };
+  return { found: curesUpTo({ ...search, reach: 'caution' }, tried, known), reach: 'caution' as Verdict, tried };
 }
 
-function curesUpTo(goal: Goal, knobs: readonly Knob[]): Found[] {
-  const single = knobs.flatMap((knob) => singleCures(goal, knob));
+function curesUpTo(goal: Goal, knobs: readonly Knob[], known: readonly Changes[]): Found[] {
+  const ways = knownCures(goal, known);
+  const single = [...knobs.flatMap((knob) => singleCures(goal, knob)), ...ways];
   const found = single.some(({ costs }) => costs.length === 0) ? single : [...single, ...pairCures(goal, knobs)];
   const sorted = [...found].sort((a, b) => a.costs.length - b.costs.length || a.change - b.change);
-  return distinct(sorted).slice(0, MOST_CURES);
+  return distinct(sorted).slice(0, Math.max(MOST_CURES, ways.length));
 }
 
 /** One cure for each set of fields. */
@@ -103,7 +116,11 @@ function together(
   sheet: object,
   attempt: Try,
   before: Trial,
-  { knobs, presets }: { readonly knobs: readonly Knob[]; readonly presets: PresetTexts },
+  {
+    knobs,
+    presets,
+    ways,
+  }: { readonly knobs: readonly Knob[]; readonly presets: PresetTexts; readonly ways: readonly Way[] },
 ): Pick<Advice, 'together'> {
   let set: Changes = {};
   let state = before;
@@ -114,7 +131,7 @@ function together(
     given.add(check);
     const moved = knobs.map((knob) => movedTo(knob, set[knob.path]));
     const here = onPresetList(moved, presets);
-    const [best] = curesOf({ check, base: set, before: state, attempt }, here).found;
+    const [best] = curesOf({ check, base: set, before: state, attempt }, here, ways).found;
     const isWorth = best && (best.costs.length === 0 || state.get(check)!.verdict === 'fail');
     if (!isWorth) continue;
     set = { ...set, ...best.changes };

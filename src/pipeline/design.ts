@@ -1,25 +1,15 @@
-import type { DesignBase } from '../parts/part-kind.js';
 import { SHIPPED } from '../presets/shipped.js';
-import type { PresetTexts } from '../presets/texts.js';
+import { triedRemedies } from './advice/tried-remedies.js';
+import { kindOfDesign } from './find-kind.js';
 import { KINDS } from './kinds.js';
-import type { KnownKind } from './known-kind.js';
-import { locating } from './locate-faults.js';
-import { readSheet } from './read-sheet.js';
-import { judgedBy, resolveLimits } from './resolve-limits.js';
+import { plainSheet } from './read-sheet.js';
+import { type Design, type DesignOptions, workOut } from './work-out.js';
 
-/** A part with all its sizes worked out; plain data. */
-export type Design = DesignBase;
-
-/** What a sheet is read with. */
-export interface DesignOptions {
-  /** preset files by path, in place of those that ship */
-  readonly presets?: PresetTexts;
-  /** part kinds, in place of those that ship */
-  readonly kinds?: readonly KnownKind[];
-}
+export type { Design, DesignOptions } from './work-out.js';
 
 /**
- * Works out all sizes of a part from its sheet.
+ * Works out all sizes of a part from its sheet. Where something misses its limit and the kind knows ways to cure it, each is
+ * tried on the sheet, and those that lead there go with the design.
  *
  * @param sheet a sheet's text (YAML), or the same as a plain object
  * @param options presets and part kinds, where not those that ship
@@ -27,10 +17,7 @@ export interface DesignOptions {
  * @throws InputError every mistake of the sheet at once, each with its line and column where the sheet is a text
  */
 export function design(sheet: string | object, { presets = SHIPPED, kinds = KINDS }: DesignOptions = {}): Design {
-  const read = readSheet(sheet, kinds);
-  return locating(read.locate, () => {
-    const made = read.sheet.design(presets);
-    resolveLimits(made.limits, judgedBy(read.kind, made));
-    return made;
-  });
+  const made = workOut(sheet, { presets, kinds });
+  const kind = kindOfDesign(kinds, made);
+  return { ...made, ...triedRemedies(made, kind, plainSheet(sheet), { presets, kinds }) };
 }

@@ -1,6 +1,7 @@
 import type { z } from 'zod';
-import type { Tunable } from '../judge/advice.js';
+import type { Remedy, Tunable } from '../judge/advice.js';
 import type { CheckFacts, Finding } from '../judge/check.js';
+import { limitsInForce } from '../judge/limits-in-force.js';
 import type { Question } from '../judge/question.js';
 import { type LimitChanges, runChecks } from '../judge/run-checks.js';
 import type { DesignBase, Particulars, PartKind, PlannedBody } from '../parts/part-kind.js';
@@ -37,6 +38,8 @@ export interface KnownKind {
   readonly virtualMate: (design: DesignBase, kernel: Kernel) => readonly Finding[];
   /** fields that advice may change, with their present values */
   readonly tunables: (design: DesignBase) => readonly Knob[];
+  /** ways to cure what does not pass, yet to be tried */
+  readonly remedies: (design: DesignBase, changes: LimitChanges) => readonly Remedy[];
   readonly views: (design: DesignBase, sizes: SizeChoice) => PartViews;
 }
 
@@ -63,6 +66,12 @@ export function knownKind<Sheet, Design extends DesignBase>(kind: PartKind<Sheet
     mate: (design, kernel) => kind.mate(own(design), kernel),
     virtualMate: (design, kernel) => kind.virtualMate?.(own(design), kernel) ?? [],
     tunables: (design) => (kind.tunables ?? []).flatMap((one) => knobOf(one, own(design))),
+    remedies: (design, changes) =>
+      Object.entries(kind.remedies ?? {}).flatMap(([id, remediesOf]) => {
+        const check = kind.checks.find((one) => one.id === id);
+        const [row] = check ? runChecks([check], own(design), changes) : [];
+        return !row || row.verdict === 'pass' ? [] : remediesOf(own(design), limitsInForce(check?.limits, changes[id]));
+      }),
     views: (design, sizes) => withFields(kind.views(own(design), sizes), (name) => kind.sizeField(name, own(design))),
   };
 }

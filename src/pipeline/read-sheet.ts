@@ -23,6 +23,12 @@ export function readSheet(sheet: string | object, kinds: readonly KnownKind[]): 
   return { kind, sheet: kind.read(value, locate), locate };
 }
 
+/** A sheet as plain data, whether it is a text or not. */
+export function plainSheet(sheet: string | object): object {
+  const { value } = typeof sheet === 'string' ? readYaml(sheet) : { value: sheet };
+  return typeof value === 'object' && value !== null ? value : {};
+}
+
 function kindOf(value: unknown, kinds: readonly KnownKind[]): KnownKind {
   const names = kinds.map(({ kind }) => kind);
   const choice = `must be one of ${names.join(', ')}`;

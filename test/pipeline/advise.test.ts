@@ -118,6 +118,13 @@ describe('advice', () => {
     }
   });
 
+  it('gives the whole sheet of another part that makes it good', () => {
+    const { checks } = adviceOn(nutSheet({ carriage: { bore: 13 }, duty: { motor: undefined } }));
+    const { another = [] } = checks.find((row) => row.check === 'mount-bore')!;
+    expect(another[0]).toBe('part: adapter');
+    expect(check(design(another.join('\n'))).verdict).not.toBe('fail');
+  });
+
   it.each(HOPELESS)('%s: says why nothing cures %j', (id, changes, why) => {
     const own = adviceOn(nutSheet(changes)).checks.find((row) => row.check === id)!;
     expect(own.cures).toEqual([]);

@@ -7,8 +7,10 @@ export function adviceLines({ checks, together }: Advice, width?: number): strin
   return [...checks.flatMap((one) => checkLines(one, width)), ...(together ? togetherLines(together, width) : [])];
 }
 
-function checkLines({ check, cures, none }: CheckAdvice, width?: number): string[] {
-  if (none !== undefined) return [`  ${check}`, ...wrapped(`none: ${none}`, 6, width)];
+function checkLines({ check, cures, none, another = [] }: CheckAdvice, width?: number): string[] {
+  const beside =
+    another.length === 0 ? [] : ['      or another part, by this sheet:', ...another.map((line) => `        ${line}`)];
+  if (none !== undefined) return [`  ${check}`, ...wrapped(`none: ${none}`, 6, width), ...beside];
   return [
     `  ${check}`,
     ...cures.flatMap(({ set, reaches, costs }) => [
@@ -18,6 +20,7 @@ function checkLines({ check, cures, none }: CheckAdvice, width?: number): string
       ...(reaches === 'pass' ? [] : wrapped('which still leaves a caution', 8, width)),
       ...(costs.length === 0 ? [] : wrapped(`at the cost of a caution: ${costs.join(', ')}`, 8, width)),
     ]),
+    ...beside,
   ];
 }
 

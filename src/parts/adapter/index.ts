@@ -4,6 +4,7 @@ import { ADAPTER_CHECKS } from './checks/index.js';
 import { type AdapterDesign, designAdapter } from './dimensions.js';
 import { mateAdapter } from './mate.js';
 import { adapterParticulars } from './particulars.js';
+import { boreRemedies } from './remedies.js';
 import { type AdapterSheet, adapterSchema } from './sheet.js';
 import { sizeField } from './size-fields.js';
 import { adapterBody } from './solid.js';
@@ -30,4 +31,5 @@ export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
   views: adapterViews,
   sizeField,
   tunables: ADAPTER_TUNABLES,
+  remedies: { 'mount-bore': boreRemedies },
 };

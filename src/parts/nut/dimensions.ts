@@ -53,6 +53,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   if (float) requireFloatHoles(holes!);
   const carriage = carriageOf(sheet, calipers, assumptions);
   const finished = finishedSizes(sheet, { screw, fit, holes, carriage, chordError: printer.chordError }, assumptions);
+  requireStanding(sheet, finished);
   const printed = printedSizes(finished, material, printer);
   const { thread, lead, length } = printed;
   requireFacetBudget({ thread, lead, length, chordError: printer.chordError });
@@ -70,6 +71,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     printed,
     carriage,
     printer,
+    ...(sheet.stands === 'away' ? { stands: sheet.stands } : {}),
     ...(mark ? { mark } : {}),
     ...(holes ? { holes } : {}),
     ...(family ? { family } : {}),
@@ -87,6 +89,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     carriage,
     ...(float ? { float } : {}),
     ...(sheet.mounting ? { mounting: sheet.mounting } : {}),
+    ...(sheet.stands === 'away' ? { stands: sheet.stands } : {}),
     ...(mark ? { mark } : {}),
     material,
     printer,
@@ -107,10 +110,23 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   };
 }
 
-/** On a vertical axis with the body in the bore, a flange on top hangs its carriage on the screws; one below carries it. */
-function mountedPull({ duty, mounting, carriage }: NutSheet): Pull | undefined {
-  if (duty?.axis !== 'vertical' || mounting === undefined || carriage?.bore === undefined) return undefined;
+/**
+ * On a vertical axis with the body in the bore, a flange on top hangs its carriage on the screws; one below carries it. Where
+ * the body stands away it is the other way round.
+ */
+function mountedPull({ duty, mounting, carriage, stands }: NutSheet): Pull | undefined {
+  if (duty?.axis !== 'vertical' || mounting === undefined) return undefined;
+  if (stands === 'away') return mounting === 'flange-up' ? 'onto' : 'away';
+  if (carriage?.bore === undefined) return undefined;
   return mounting === 'flange-up' ? 'away' : 'onto';
+}
+
+/** What stands away from the carriage lies on it by its flange, with nothing between. @throws InputError */
+function requireStanding({ stands, holes }: NutSheet, { flange }: NutSizes): void {
+  if (stands !== 'away') return;
+  if (!flange) throw fault('stands', 'away', 'wants a flange to stand on');
+  if (holes?.head === 'flange')
+    throw fault('holes.head', 'flange', 'would lie between flange and carriage where the body stands away; use body');
 }
 
 function holesOf(sheet: NutSheet, { bridging }: Printer, assumptions: Assumptions): Holes | undefined {
@@ -250,7 +266,8 @@ function filletOf(
       throw fault('fillet', `${plain(sheet.fillet)} mm`, `must be at most ${plain(most)} mm, nine tenths of ${what}`);
     return sheet.fillet;
   }
-  const inBore = at.carriage.bore === undefined ? Infinity : Math.max(0, (at.carriage.bore.least - at.body.across) / 2);
+  const isFree = at.carriage.bore === undefined || sheet.stands === 'away';
+  const inBore = isFree ? Infinity : Math.max(0, (at.carriage.bore!.least - at.body.across) / 2);
   const fillet = Math.min(1, rim / 2, inBore, room / 3, 0.9 * above);
   const kept = fillet < 0.15 ? 0 : cut(fillet);
   assumptions.note(

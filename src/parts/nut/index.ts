@@ -3,6 +3,7 @@ import type { PartKind } from '../part-kind.js';
 import { NUT_CHECKS } from './checks/index.js';
 import { designNut, type NutDesign } from './dimensions.js';
 import { nutParticulars } from './particulars.js';
+import { boreRemedies } from './remedies.js';
 import { type NutSheet, nutSchema } from './sheet.js';
 import { sizeField } from './size-fields.js';
 import { NUT_TUNABLES } from './tunables.js';
@@ -25,6 +26,7 @@ export const nutKind: PartKind<NutSheet, NutDesign> = {
   mate: mateFamily,
   virtualMate: (design, kernel) => (design.family?.kind === 'holder' ? [] : virtualMate(design, kernel)),
   tunables: NUT_TUNABLES,
+  remedies: { 'mount-bore': boreRemedies },
   views: nutViews,
   sizeField,
 };

@@ -51,7 +51,7 @@ export function markShapes(design: NutDesign): MarkShapes {
     : { raised: [], cut: shapes, taken: area * DEPTH, leeway: area * DEPTH };
 }
 
-type Marked = Pick<NutDesign, 'mark' | 'printed' | 'carriage' | 'holes' | 'printer' | 'family'>;
+type Marked = Pick<NutDesign, 'mark' | 'printed' | 'carriage' | 'stands' | 'holes' | 'printer' | 'family'>;
 
 /** Strokes of the mark on the flange, on as few lines and as large as they fit; none where they do not. */
 function markOutlines({ mark, printed, holes, printer }: Marked): readonly Outline[] {
@@ -76,13 +76,13 @@ function markOutlines({ mark, printed, holes, printer }: Marked): readonly Outli
  * @throws InputError
  */
 export function requireMarkFits(design: Marked): void {
-  const { mark, printed, carriage, printer, family } = design;
+  const { mark, printed, carriage, stands, printer, family } = design;
   if (!mark) return;
   const refuse = (allowed: string) => fault('mark', mark.text, allowed);
   if (mark.text.trim() === '') throw refuse('must hold more than spaces');
   if (!printed.flange) throw refuse('stands on a flange, and this nut has none');
   if (family?.kind === 'split') throw refuse('does not belong to a split nut, whose joint would cut it');
-  if (mark.style === 'raised' && carriage.bore)
+  if (mark.style === 'raised' && carriage.bore && stands !== 'away')
     throw refuse('would lie between flange and carriage; use mark: {text: …, style: engraved}');
   if (mark.style === 'raised' && printed.flange.offset + printed.flange.thickness + RAISED.height > printed.length)
     throw refuse('would stand out over the body; use mark: {text: …, style: engraved}');

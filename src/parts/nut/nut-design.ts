@@ -43,6 +43,8 @@ export interface NutDesign extends DesignBase {
   /** how it floats; undefined where its screws are tightened */
   readonly float?: Float;
   readonly mounting?: 'flange-up' | 'flange-down';
+  /** its body stands away from the carriage, on which the flange's own face lies; left out where the body goes through */
+  readonly stands?: 'away';
   readonly mark?: Mark;
   readonly material: Material;
   readonly printer: Printer;

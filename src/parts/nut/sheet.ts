@@ -82,12 +82,17 @@ export const nutSchema = map({
   flange: flangeFields.optional(),
   holes: holesSection.optional(),
   carriage: map({
-    bore: reading('length', { above: 0, most: 300 }, 'the hole that the body enters').optional(),
+    bore: reading(
+      'length',
+      { above: 0, most: 300 },
+      'the hole that the body enters, or the screw alone where the body stands away',
+    ).optional(),
     thickness: reading('length', { above: 0, most: 200 }).optional(),
     holes: patternSection.optional(),
   }).optional(),
   float: floatSection.optional().describe('left out: its screws are tightened, and hold it'),
   mounting: word(['flange-up', 'flange-down'], 'where the flange is on the machine').optional(),
+  stands: word(['through', 'away'], 'whether the body goes through the carriage or stands away from it').optional(),
   fit: fitSection.optional(),
   lead_in: quantity('length', { least: 0, most: 10 }, 'depth of the chamfer past the thread at both ends').optional(),
   relief: quantity('length', { least: 0, most: 5 }, 'chamfer against the squashed first layer').optional(),

@@ -259,7 +259,8 @@ export function boreGrowth(design: NutDesign): number {
  * Whether the carriage keeps the body from growing. Only a bore that is known to leave room for it does not; with no
  * bore stated, the nut may sit in a pocket.
  */
-export function isHeld({ carriage, finished, material }: NutDesign): boolean {
+export function isHeld({ carriage, finished, material, stands }: NutDesign): boolean {
+  if (stands === 'away') return false;
   if (!carriage.bore) return true;
   return carriage.bore.least - finished.body.across < material.moistureGrowth * finished.body.across;
 }

@@ -48,8 +48,13 @@ function asMap(value: unknown, key: string): Tree {
 export function changedLines(sheet: object, changes: Changes): string[] {
   const changed = changedSheet(sheet, changes);
   const sections = [...new Set(Object.keys(changes).map((path) => path.split('.')[0]!))];
+  return sheetLines(changed, sections);
+}
+
+/** Sections of a sheet, one line each. */
+export function sheetLines(sheet: Tree, sections = Object.keys(sheet)): string[] {
   return sections.map((key) =>
-    stringify({ [key]: changed[key] }, { collectionStyle: 'flow', flowCollectionPadding: false, lineWidth: 0 })
+    stringify({ [key]: sheet[key] }, { collectionStyle: 'flow', flowCollectionPadding: false, lineWidth: 0 })
       .trim()
       .replace(/^\{([\s\S]*)\}$/, '$1')
       .replace(/\s*\n\s*/g, ' ')

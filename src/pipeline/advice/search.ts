@@ -30,6 +30,19 @@ export function singleCures(goal: Goal, knob: Knob): Found[] {
   });
 }
 
+/** Each field that a kind's own cure sets counts as so many grains: turning a part over is no small change. */
+const OWN_CURE = 10;
+
+/** The cures that a kind knows of, as far as they hold on what was changed before. */
+export function knownCures(goal: Goal, ways: readonly Changes[]): Found[] {
+  return ways.flatMap((changes): Found[] => {
+    if (!passing(goal, changes)) return [];
+    const after = goal.attempt({ ...goal.base, ...changes })!;
+    const change = OWN_CURE * Object.keys(changes).length;
+    return [{ changes, change, costs: costsOf(goal.before, after, goal.check) ?? [] }];
+  });
+}
+
 /** Steps away from the present value double until one passes; then halves lead back to the least that does. */
 function firstPassing(knob: Knob, way: number, passes: (index: number) => boolean): number | undefined {
   let failed = 0;

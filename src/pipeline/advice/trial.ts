@@ -2,10 +2,10 @@ import type { FitBlock } from '../../fit/stack/fit-block.js';
 import { type Finding, VERDICTS, type Verdict } from '../../judge/check.js';
 import { InputError } from '../../units/faults.js';
 import { once } from '../../units/once.js';
-import { type DesignOptions, design } from '../design.js';
 import { kindOfDesign } from '../find-kind.js';
 import { KINDS } from '../kinds.js';
 import { judgedBy, resolveLimits } from '../resolve-limits.js';
+import { type DesignOptions, workOut } from '../work-out.js';
 import { changedSheet } from './changed-sheet.js';
 import type { Changes } from './knob.js';
 
@@ -38,9 +38,10 @@ export function trier(sheet: object, options: DesignOptions): Try {
   };
 }
 
-function attempt(sheet: object, options: DesignOptions): Trial | undefined {
+/** What a sheet is found to be; undefined where it cannot be worked out. */
+export function attempt(sheet: object, options: DesignOptions): Trial | undefined {
   try {
-    const made = design(sheet, options);
+    const made = workOut(sheet, options);
     const kind = kindOfDesign(options.kinds ?? KINDS, made);
     const limits = resolveLimits(made.limits, judgedBy(kind, made));
     const outlook = () => outlookRow(kind.particulars(made).fit);

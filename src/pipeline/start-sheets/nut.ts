@@ -141,6 +141,7 @@ body: ${body}
 flange: ${flange}
 holes: ${holes}
 mounting: ${mounting}
+# stands: through               # through, away: whether the body goes through the carriage or stands away from it
 
 # What it is mounted to, when known: its bore, its own holes.
 # carriage: {bore: 14.4 mm, thickness: 6 mm}

@@ -2,12 +2,14 @@ import { type Check, notJudged, soft, told, valued } from '../../../judge/check.
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { floatTurn } from '../../../mechanics/float.js';
 import { plain } from '../../../units/format.js';
-import { exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
+import { difference, exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
 import { USUAL_BACKLASH } from '../../common/backlash.js';
 import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import { type Float, floatBacklash, floatWords } from '../../common/float.js';
 import { LEDGE } from '../../common/ledge.js';
+import { remedyWords } from '../../common/remedy-words.js';
 import { holeResidual } from '../../common/residual.js';
+import { boresEntered } from '../bores-entered.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { floatStop } from '../float-stop.js';
 import { isSolidRim, rimThickness } from '../plan.js';
@@ -49,38 +51,20 @@ export const mountBore: AdapterCheck = {
   limits: { pass: { min: 0.1 }, fail: { min: 0 } },
   moves: 'plate.bore, carriage.bore, nut.seat, nut.stands',
   run: (design, { pass }) => {
-    const { nut, carriage, layout, seatHeight } = design;
-    if (!nut) return undefined;
-    const { plate } = layout;
-    const rows: { where: string; value: ReturnType<typeof exactly> }[] = [];
-    const bore = sum(exactly(plate.bore), holeResidual(design, plate.bore));
-    if (nut.stands === 'through')
-      rows.push({ where: "the plate's bore", value: shifted(scaledBack(bore, nut.body), 0) });
-    const beyond = nut.length === undefined ? Infinity : nut.length - nut.flangeThickness;
-    const opening = carriage.bore ?? (carriage.slot ? exactly(Math.min(...carriage.slot)) : undefined);
-    const aside = 2 * Math.hypot(...carriage.offset);
-    if (opening && nut.seat === 'outside' && nut.stands === 'through' && beyond > seatHeight)
-      rows.push({ where: "the carriage's opening", value: shifted(scaledBack(opening, nut.body), -aside) });
-    if (opening && nut.seat === 'carriage')
-      rows.push({ where: "the carriage's opening", value: shifted(opening, -Math.hypot(...wide(nut.flange)) - aside) });
+    const rows = boresEntered(design);
     if (rows.length === 0) return undefined;
-    const worst = rows.reduce((a, b) => (b.value.likely < a.value.likely ? b : a));
-    const value = smallest(...rows.map((row) => row.value));
+    const worst = rows.reduce((a, b) => (b.room.likely < a.room.likely ? b : a));
+    const value = smallest(...rows.map(({ room }) => room));
     const cure = allKeep(value, pass)
       ? ''
-      : '; bore it out, seat the nut on the other side, or let it stand away from the plate';
-    return valued(value, `${plain(worst.value.likely)} mm in ${worst.where}${cure}`);
+      : remedyWords(
+          design,
+          'mount-bore',
+          'no wider bore, other face or nut that stands away lets it in: measure surer, or take another nut',
+        );
+    return valued(value, `${plain(worst.room.likely)} mm in ${worst.where}${cure}`);
   },
 };
-
-function scaledBack(bore: ReturnType<typeof exactly>, body: ReturnType<typeof exactly>) {
-  return sum(bore, scaled(body, -1));
-}
-
-/** A round flange is as wide as it is; others over their corners. */
-function wide({ shape, size }: NonNullable<AdapterDesign['nut']>['flange']): readonly number[] {
-  return shape === 'round' ? [size[0]] : size;
-}
 
 /** A floating nut must move a little, and not much. */
 export const mountFloat: AdapterCheck = {
@@ -95,7 +79,7 @@ export const mountFloat: AdapterCheck = {
     if (!nut || float === undefined) return undefined;
     const { plate } = layout;
     const printed = (diameter: number) => sum(exactly(diameter), holeResidual(design, diameter));
-    const inBore = nut.stands === 'through' ? [scaled(scaledBack(printed(plate.bore), nut.body), 0.5)] : [];
+    const inBore = nut.stands === 'through' ? [scaled(difference(printed(plate.bore), nut.body), 0.5)] : [];
     const inStep = plate.outerStep
       ? [scaled(shifted(printed(plate.outerStep.diameter), -nut.flange.size[0]), 0.5)]
       : [];

@@ -110,12 +110,14 @@ export const seatPressure: NutCheck = {
 };
 
 /** Part of the flange that lies on the carriage, its holes taken off; undefined where there is no flange, mm². */
-function seatArea({ finished: { flange, body }, holes, carriage }: NutDesign): number | undefined {
+function seatArea({ finished, holes, carriage, stands }: NutDesign): number | undefined {
+  const { flange, body, thread, leadIn } = finished;
   if (!flange) return undefined;
   const outline = flangeOutline(flange, CHORD);
-  const middle = carriage.bore
-    ? circleOutline({ radius: carriage.bore.most / 2, sides: 180 })
-    : bodyOutline(body, CHORD);
+  const opening = thread.major / 2 + leadIn;
+  const round = (radius: number) => circleOutline({ radius, sides: 180 });
+  const withoutBore = stands === 'away' && flange.offset === 0 ? round(opening) : bodyOutline(body, CHORD);
+  const middle = carriage.bore ? round(Math.max(carriage.bore.most / 2, opening)) : withoutBore;
   const drilled = holes ? holes.centres.length * (Math.PI / 4) * boreOf(holes) ** 2 : 0;
   return polygonArea(outline) - commonArea(middle, outline) - drilled;
 }

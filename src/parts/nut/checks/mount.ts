@@ -4,20 +4,21 @@ import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
 import { plain } from '../../../units/format.js';
-import { exactly, type Measured, scaled, shifted, smallest, sum, widened } from '../../../units/measured.js';
+import { exactly, type Measured, scaled, shifted, smallest, sum } from '../../../units/measured.js';
 import { type HeadOnHole, judgeClamp, judgeHeads, judgePosition, patternError } from '../../common/bolting.js';
 import { floatHead, floatWords } from '../../common/float.js';
 import type { HolePattern } from '../../common/hole-pattern.js';
 import { headRadius as bareHead, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
 import { judgeCases, judgedTemperature } from '../../common/load-cases.js';
 import { fitPatterns } from '../../common/pattern-fit.js';
+import { remedyWords } from '../../common/remedy-words.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
+import { boreRoom, enteringBore, sidewaysInBore } from '../bore.js';
 import type { Holes, NutDesign } from '../dimensions.js';
 import { outsideBody } from '../edges.js';
 import { stopOf } from '../float.js';
 import { boreOf, headRadius, jointOf, openingRadius, pocketOf } from '../pockets.js';
 import { holesApart, holesToBore, holesToEdge } from '../walls.js';
-import { LEAST_WALL } from './body.js';
 
 type NutCheck = Check<NutDesign>;
 const mount = { group: 'mount', question: 'mounts', source: 'common practice' } as const;
@@ -256,59 +257,32 @@ export const holeSpacing: NutCheck = {
   },
 };
 
-/** The body must enter the carriage. */
+/** What goes into the carriage's bore must enter it: the body, or the screw alone. */
 export const mountBore: NutCheck = {
   ...mount,
   id: 'mount-bore',
-  title: "Clearance of the body in the carriage's bore",
+  title: "Clearance in the carriage's bore",
   unit: 'mm',
   limits: { pass: { min: 0.15 }, fail: { min: 0 } },
-  moves: 'body.diameter, carriage.bore',
+  moves: 'body.diameter, carriage.bore, stands, flange.thickness',
   run: (design, { pass }) => {
     const { bore } = design.carriage;
-    if (!bore || !entersBore(design)) return undefined;
-    const across = widest(design);
-    const scatter = planeResidual(design, across);
-    const clearance = widened(shifted(bore, -across - scatter.likely), scatter.most - scatter.likely);
-    const cure = allKeep(clearance, pass) ? '' : boreCures(design, bore, pass.min ?? 0);
+    if (!bore) return undefined;
+    const { what, across } = enteringBore(design);
+    const clearance = boreRoom(design, bore);
+    const cure = allKeep(clearance, pass)
+      ? ''
+      : remedyWords(
+          design,
+          'mount-bore',
+          'no slimmer body, wider bore, turned mounting, thicker flange or plate between lets it in: take another flange, or keep the metal nut',
+        );
     return valued(
       clearance,
-      `a body ${plain(across)} mm across in a bore of ${plain(bore.likely)} mm leaves ${plain(clearance.likely)} mm${cure}`,
+      `a ${what} ${plain(across.likely)} mm across in a bore of ${plain(bore.likely)} mm leaves ${plain(clearance.likely)} mm${cure}`,
     );
   },
 };
-
-/** A body that ends with its flange stands away from the carriage, and the screw alone goes through. */
-function entersBore({ finished: { length, flange } }: NutDesign): boolean {
-  return !flange || length > flange.offset + flange.thickness + 1e-6;
-}
-
-/** Each by itself lets the nut in: a slimmer body where the wall allows it, a wider bore, a flange that carries the thread. */
-function boreCures(design: NutDesign, bore: Measured, least: number): string {
-  const { finished, screw } = design;
-  const { across, shape } = finished.body;
-  const factor = widest(design) / across;
-  const lost = planeResidual(design, widest(design)).most;
-  const slim = Math.floor((10 * (bore.least - least - lost)) / factor) / 10;
-  const wide = Math.ceil(10 * (widest(design) + least + lost + bore.likely - bore.least)) / 10;
-  const wall = (slim - finished.thread.major - (screw.major.most - screw.major.least)) / 2;
-  const field = { round: 'diameter', square: 'width', hexagon: 'across_flats' }[shape];
-  const { flange } = finished;
-  const ways = [
-    ...(wall >= LEAST_WALL ? [`slim the body (body.${field}: ${plain(slim)} mm)`] : []),
-    `bore the carriage out (carriage.bore: ${plain(wide)} mm)`,
-    ...(flange && flange.offset === 0 && bore.least > screw.major.most + least
-      ? [`let a thick flange carry the thread (flange.thickness: ${plain(finished.length)} mm)`]
-      : []),
-  ];
-  return `; ${ways.join(', or ')}`;
-}
-
-/** Diameter of the circle around the body. */
-function widest({ finished: { body } }: NutDesign): number {
-  const around = { round: 1, square: Math.SQRT2, hexagon: 2 / Math.sqrt(3) };
-  return body.across * around[body.shape];
-}
 
 /** A flange that rides on its fillet does not seat. */
 export const mountSeat: NutCheck = {
@@ -318,8 +292,8 @@ export const mountSeat: NutCheck = {
   unit: 'mm',
   limits: soft({ max: 1 }),
   moves: 'fillet, carriage.bore',
-  run: ({ carriage, finished }, limits) => {
-    if (!carriage.bore || !finished.flange || finished.fillet === 0) return undefined;
+  run: ({ carriage, finished, stands }, limits) => {
+    if (!carriage.bore || !finished.flange || finished.fillet === 0 || stands === 'away') return undefined;
     const gap = Math.max(0, (carriage.bore.likely - finished.body.across) / 2);
     const own = soft({ max: gap });
     const cure = keeps(finished.fillet, limits.of(own).pass)
@@ -340,7 +314,7 @@ export function radialFloat(design: NutDesign): Measured | undefined {
   const inHoles = carriage.holes
     ? sum(scaled(mismatch(holes, carriage.holes).miss, -1), halfPlay(design))
     : halfPlay(design);
-  const inBore = carriage.bore ? scaled(shifted(carriage.bore, -widest(design)), 0.5) : undefined;
+  const inBore = carriage.bore ? sidewaysInBore(design, carriage.bore) : undefined;
   return inBore ? smallest(inHoles, inBore) : inHoles;
 }
 

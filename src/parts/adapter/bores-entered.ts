@@ -1,0 +1,40 @@
+import { difference, exactly, type Measured, shifted, sum } from '../../units/measured.js';
+import { holeResidual } from '../common/residual.js';
+import type { AdapterDesign } from './dimensions.js';
+
+/** A bore that the nut enters, with the room it has there on the diameter. */
+export interface BoreEntered {
+  readonly of: 'plate' | 'carriage';
+  /** in words, such as `the plate's bore` */
+  readonly where: string;
+  readonly room: Measured;
+}
+
+/** The bores that body or flange of the nut enter: that of the plate, and that of the carriage where it reaches so far. */
+export function boresEntered(design: AdapterDesign): BoreEntered[] {
+  const { nut, carriage, layout, seatHeight } = design;
+  if (!nut) return [];
+  const { bore } = layout.plate;
+  const printed = sum(exactly(bore), holeResidual(design, bore));
+  const beyond = nut.length === undefined ? Infinity : nut.length - nut.flangeThickness;
+  const opening = carriage.bore ?? (carriage.slot ? exactly(Math.min(...carriage.slot)) : undefined);
+  const aside = 2 * Math.hypot(...carriage.offset);
+  const inCarriage = (room: Measured): BoreEntered => ({
+    of: 'carriage',
+    where: "the carriage's opening",
+    room: shifted(room, -aside),
+  });
+  const bodyReaches = nut.seat === 'outside' && nut.stands === 'through' && beyond > seatHeight;
+  return [
+    ...(nut.stands === 'through'
+      ? [{ of: 'plate' as const, where: "the plate's bore", room: difference(printed, nut.body) }]
+      : []),
+    ...(opening && bodyReaches ? [inCarriage(difference(opening, nut.body))] : []),
+    ...(opening && nut.seat === 'carriage' ? [inCarriage(shifted(opening, -Math.hypot(...wide(nut.flange))))] : []),
+  ];
+}
+
+/** A round flange is as wide as it is; others over their corners. */
+function wide({ shape, size }: NonNullable<AdapterDesign['nut']>['flange']): readonly number[] {
+  return shape === 'round' ? [size[0]] : size;
+}

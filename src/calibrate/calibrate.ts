@@ -1,7 +1,6 @@
 import { fault } from '../units/faults.js';
 import { halfWidth, plusMinus } from '../units/measured.js';
 import type { Believed, Calibration } from './calibration.js';
-import { type Estimate, fitPrint, type PrintFit, type Priors } from './fit-print.js';
 import { likedFits } from './liked-fits.js';
 import { FORM_SIGMA } from './mean-reading.js';
 import { type Observed, observe } from './observations.js';
@@ -9,6 +8,7 @@ import { requireAgreement, requireOnePrinter, requireSameRun } from './one-print
 import type { Parameter } from './print-model.js';
 import type { Results } from './results.js';
 import { slicerWords } from './slicer-words.js';
+import { type Estimate, type PrintSolution, type Priors, solvePrint } from './solve-print.js';
 import type { Process } from './thread-fit.js';
 import { unknownWords } from './unknown-words.js';
 
@@ -29,39 +29,39 @@ export function calibrate(runs: readonly Results[], believed: Believed): Calibra
   requireSameRun(runs);
   const observed = runs.map(observe);
   requireOnePrinter(observed);
-  const fit = fitPrint(
+  const solution = solvePrint(
     observed.flatMap(({ observations }, i) =>
       observations.map((one) => (runs.length > 1 ? { ...one, session: i, mark: `${one.mark} (${i + 1})` } : one)),
     ),
     priorsOf(believed),
   );
-  const outliers = [...observed.flatMap((one) => one.outliers), ...fit.outliers];
-  requireAgreement(observed, fit);
-  const figures = figuresOf(fit, observed);
+  const outliers = [...observed.flatMap((one) => one.outliers), ...solution.outliers];
+  requireAgreement(observed, solution);
+  const figures = figuresOf(solution, observed);
   const real = processOf(figures, believed);
   const ladders = likedFits(runs, real);
-  const unknown = [...unknownWords(fit), ...ladders.unknown];
-  const { standardError = 0, value = 0 } = fit.estimates.skew ?? {};
+  const unknown = [...unknownWords(solution), ...ladders.unknown];
+  const { standardError = 0, value = 0 } = solution.estimates.skew ?? {};
   return {
     runs,
     state: first.state ?? 'room',
     slicer: first.slicer_compensates,
-    fit,
+    solution,
     outliers,
     ...figures,
-    ...(figures.holeOffset ? { holeAtMiddle: holeAtMiddle(fit) } : {}),
+    ...(figures.holeOffset ? { holeAtMiddle: holeAtMiddle(solution) } : {}),
     ...(ladders.thread ? { thread: ladders.thread } : {}),
     pockets: ladders.pockets,
     unknown,
     warnings: [
-      ...(isKnown(fit, 'skew') && Math.abs(value) > 2 * standardError && Math.abs(value) > 0.00025
+      ...(isKnown(solution, 'skew') && Math.abs(value) > 2 * standardError && Math.abs(value) > 0.00025
         ? [skewWords(value)]
         : []),
       ...slicerWords({
         answer: first.slicer_compensates,
         usualPlane: believed.material.shrink.plane.likely,
-        ...(figures.plane && fit.estimates.plane ? { plane: fit.estimates.plane } : {}),
-        ...(figures.holeOffset ? { hole: holeAtMiddle(fit) } : {}),
+        ...(figures.plane && solution.estimates.plane ? { plane: solution.estimates.plane } : {}),
+        ...(figures.holeOffset ? { hole: holeAtMiddle(solution) } : {}),
       }),
     ],
   };
@@ -87,14 +87,14 @@ function priorsOf({ material, printer }: Believed): Priors {
 type Figures = Pick<Calibration, 'plane' | 'axial' | 'holeOffset' | 'outsideOffset' | 'firstLayer'>;
 
 /** Figures that the readings settle; a line is known when both its ends are. */
-function figuresOf(fit: PrintFit, observed: readonly Observed[]): Figures {
-  const known = (...names: Parameter[]) => names.every((name) => isKnown(fit, name));
-  const value = (name: Parameter) => fit.estimates[name]?.value ?? 0;
-  const half = (name: Parameter) => 2 * (fit.estimates[name]?.standardError ?? 0);
+function figuresOf(solution: PrintSolution, observed: readonly Observed[]): Figures {
+  const known = (...names: Parameter[]) => names.every((name) => isKnown(solution, name));
+  const value = (name: Parameter) => solution.estimates[name]?.value ?? 0;
+  const half = (name: Parameter) => 2 * (solution.estimates[name]?.standardError ?? 0);
   const holes = observed.flatMap(({ observations }) => observations.filter(({ kind }) => kind === 'hole'));
   const reach = [Math.min(...holes.map(({ mean }) => mean)), Math.max(...holes.map(({ mean }) => mean))];
-  const lineHalf = Math.max(...reach.map((at) => 2 * fit.errorOf({ hole_at_zero: 1, hole_per_mm: at })));
-  const skew = isKnown(fit, 'skew') ? value('skew') : 0;
+  const lineHalf = Math.max(...reach.map((at) => 2 * solution.errorOf({ hole_at_zero: 1, hole_per_mm: at })));
+  const skew = isKnown(solution, 'skew') ? value('skew') : 0;
   const measuredShrink = (name: 'plane' | 'axial', more: number) =>
     // a skew shifts the sizes of each direction, it does not scatter them
     plusMinus(value(name), Math.abs(more) + Math.hypot(half(name), BETWEEN_PRINTS));
@@ -106,7 +106,7 @@ function figuresOf(fit: PrintFit, observed: readonly Observed[]): Figures {
           holeOffset: {
             at_zero: value('hole_at_zero'),
             per_mm: value('hole_per_mm'),
-            spread: Math.hypot(lineHalf, 2 * FORM_SIGMA * fit.scatter),
+            spread: Math.hypot(lineHalf, 2 * FORM_SIGMA * solution.scatter),
           },
         }
       : {}),
@@ -117,18 +117,18 @@ function figuresOf(fit: PrintFit, observed: readonly Observed[]): Figures {
   };
 }
 
-function isKnown(fit: PrintFit, name: Parameter): boolean {
-  return fit.estimates[name] !== undefined && !fit.borrowed.includes(name);
+function isKnown(solution: PrintSolution, name: Parameter): boolean {
+  return solution.estimates[name] !== undefined && !solution.borrowed.includes(name);
 }
 
 /** Where the spread of a hole offset is told. */
 const MIDDLE_DIAMETER = 6;
 
-function holeAtMiddle(fit: PrintFit): Estimate {
-  const value = (name: Parameter) => fit.estimates[name]?.value ?? 0;
+function holeAtMiddle(solution: PrintSolution): Estimate {
+  const value = (name: Parameter) => solution.estimates[name]?.value ?? 0;
   return {
     value: value('hole_at_zero') + MIDDLE_DIAMETER * value('hole_per_mm'),
-    standardError: fit.errorOf({ hole_at_zero: 1, hole_per_mm: MIDDLE_DIAMETER }),
+    standardError: solution.errorOf({ hole_at_zero: 1, hole_per_mm: MIDDLE_DIAMETER }),
   };
 }
 

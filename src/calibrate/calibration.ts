@@ -3,8 +3,8 @@ import type { OffsetLine, Printer } from '../presets/printer.js';
 import type { SlicerAnswer, State } from '../sheet/sections/profile.js';
 import type { Measured } from '../units/measured.js';
 import type { PocketKind } from './feature.js';
-import type { Estimate, Outlier, PrintFit } from './fit-print.js';
 import type { Results } from './results.js';
+import type { Estimate, Outlier, PrintSolution } from './solve-print.js';
 import type { Clearances } from './thread-fit.js';
 
 /** What was taken of a printer before anything was read. */
@@ -25,7 +25,7 @@ export interface Calibration {
   readonly runs: readonly Results[];
   readonly state: State;
   readonly slicer: SlicerAnswer;
-  readonly fit: PrintFit;
+  readonly solution: PrintSolution;
   /** readings and features that were left out */
   readonly outliers: readonly Outlier[];
   /** figures that are measured, ready for a profile; the others are not there */

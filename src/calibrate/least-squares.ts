@@ -9,13 +9,13 @@ export interface LinearRow {
 }
 
 /** The solution of a weighted linear problem. */
-export interface LinearFit {
+export interface LinearSolution {
   readonly estimate: readonly number[];
   /** by the stated standard deviations, unscaled */
   readonly covariance: readonly (readonly number[])[];
-  /** value less fit, in units of the value */
+  /** value less what the solution says, in units of the value */
   readonly residuals: readonly number[];
-  /** share of each row in its own fit, 0 to 1 */
+  /** share of each row in its own value, 0 to 1 */
   readonly leverages: readonly number[];
   /** Σ (residual/σ)² */
   readonly chiSquare: number;
@@ -36,7 +36,7 @@ const SPANNED = 1e-9;
  * @source numerical linear algebra: QR by reflections
  * @example weightedLeastSquares([{ slopes: [1], value: 1, sigma: 1 }, { slopes: [1], value: 3, sigma: 1 }]).estimate // [2]
  */
-export function weightedLeastSquares(rows: readonly LinearRow[]): LinearFit {
+export function weightedLeastSquares(rows: readonly LinearRow[]): LinearSolution {
   const count = rows[0]?.slopes.length ?? 0;
   const a = rows.map(({ slopes, sigma }) => slopes.map((slope) => slope / sigma));
   const q = rows.map((_, i) => rows.map((__, j) => (i === j ? 1 : 0)));

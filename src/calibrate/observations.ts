@@ -1,9 +1,9 @@
 import { type Fault, InputError } from '../units/faults.js';
 import { plain } from '../units/format.js';
 import { CALIPERS } from '../units/measured.js';
-import type { Observation, Outlier } from './fit-print.js';
 import { COMMON, meanReading } from './mean-reading.js';
 import { type Results, readOf } from './results.js';
+import type { Observation, Outlier } from './solve-print.js';
 
 /** The means of all readings of a coupon. */
 export interface Observed {

@@ -1,9 +1,9 @@
 import { fault } from '../units/faults.js';
 import { plain } from '../units/format.js';
 import type { Calibration } from './calibration.js';
-import type { Estimate, PrintFit } from './fit-print.js';
 import type { Observed } from './observations.js';
 import type { Results } from './results.js';
+import type { Estimate, PrintSolution } from './solve-print.js';
 
 /**
  * Refuses readings of which many features part into groups: then two prints were read as one.
@@ -52,7 +52,7 @@ export function requireSameRun(runs: readonly Results[]): void {
  * Refuses readings of which too many features do not follow the rest.
  * @throws InputError a fifth or more of the features are off, or all scatter far more than calipers do
  */
-export function requireAgreement(observed: readonly Observed[], { outliers, residuals, scatter }: PrintFit): void {
+export function requireAgreement(observed: readonly Observed[], { outliers, residuals, scatter }: PrintSolution): void {
   const features = observed.reduce((sum, { observations }) => sum + observations.length, 0);
   const many = outliers.length >= 3 && outliers.length > 0.2 * features;
   if (!many && !(scatter > 4)) return;
@@ -72,8 +72,8 @@ const APART = 2;
  * @throws InputError a figure that both tell is too far apart
  */
 export function requireAlike(old: Calibration, next: Calibration): void {
-  const told = (name: 'plane' | 'axial', { fit, ...figures }: Calibration) =>
-    figures[name] ? fit.estimates[name] : undefined;
+  const told = (name: 'plane' | 'axial', { solution, ...figures }: Calibration) =>
+    figures[name] ? solution.estimates[name] : undefined;
   requireNear('in-plane shrink', told('plane', old), told('plane', next), 100, '%');
   requireNear('axial shrink', told('axial', old), told('axial', next), 100, '%');
   requireNear('hole offset at 6 mm', old.holeAtMiddle, next.holeAtMiddle, 1, 'mm');

@@ -1,6 +1,6 @@
 import type { SlicerAnswer } from '../sheet/sections/profile.js';
 import { plain } from '../units/format.js';
-import type { Estimate } from './fit-print.js';
+import type { Estimate } from './solve-print.js';
 
 /** What the double-correction check looks at. */
 export interface SlicerView {

@@ -1,4 +1,5 @@
 import { plain } from '../units/format.js';
+import { CALIPERS } from '../units/measured.js';
 import type { Trial } from './trial.js';
 import type { TrialEstimate } from './trial-estimate.js';
 
@@ -156,7 +157,7 @@ function byBore({ bore, wanted, applied }: Trial): TrialFinding[] {
   if (!bore) return [];
   const off = wanted.bore - bore.value;
   if (Math.abs(off) <= SLIGHT.bore) return [];
-  const half = Math.hypot(0.05, bore.half ?? 0.03);
+  const half = Math.hypot(0.05, bore.half ?? CALIPERS);
   return [
     {
       cause: off > 0 ? 'bore-small' : 'bore-large',

@@ -1,5 +1,5 @@
-import type { PrintFit } from './fit-print.js';
 import type { Parameter } from './print-model.js';
+import type { PrintSolution } from './solve-print.js';
 
 interface Missing {
   readonly parameters: readonly Parameter[];
@@ -37,7 +37,7 @@ const MISSING: readonly Missing[] = [
 ];
 
 /** What the readings do not tell, and which feature would; one line each. */
-export function unknownWords({ untouched, borrowed, estimates }: PrintFit): string[] {
+export function unknownWords({ untouched, borrowed, estimates }: PrintSolution): string[] {
   const lines = MISSING.filter(({ parameters }) =>
     parameters.some((name) => untouched.includes(name) || borrowed.includes(name)),
   ).map(({ what, tells, parameters }) => {

@@ -40,7 +40,7 @@ export type Outcome =
   | { readonly state: 'missing'; readonly reason: string };
 
 /** What a report says that the fleet goes on using. */
-export function madePart(
+export function rememberedPart(
   address: string,
   report: Report,
   facts: PairFacts,

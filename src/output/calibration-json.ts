@@ -6,24 +6,24 @@ export function calibrationJson(
   calibration: Calibration,
   about: { readonly profile: string; readonly revision: number; readonly file: string },
 ) {
-  const { state, slicer, fit, outliers, thread, pockets, unknown, warnings, holeOffset } = calibration;
+  const { state, slicer, solution, outliers, thread, pockets, unknown, warnings, holeOffset } = calibration;
   return {
     leadwright: 1,
     ...about,
     state,
     slicer_compensates: slicer,
     estimates: Object.fromEntries(
-      Object.entries(fit.estimates).map(([name, { value, standardError }]) => [
+      Object.entries(solution.estimates).map(([name, { value, standardError }]) => [
         name,
         {
           value: rounded(value),
           standard_error: rounded(standardError),
-          borrowed: fit.borrowed.some((one) => one === name),
+          borrowed: solution.borrowed.some((one) => one === name),
         },
       ]),
     ),
     ...(holeOffset ? { hole_spread: rounded(holeOffset.spread) } : {}),
-    residuals: fit.residuals.map(({ mark, residual, standardised }) => ({
+    residuals: solution.residuals.map(({ mark, residual, standardised }) => ({
       mark,
       mm: rounded(residual),
       sigma: rounded(standardised, 3),

@@ -53,7 +53,7 @@ describe('calibrateRuns', () => {
   it('finds what was put in where nothing is left to chance', () => {
     const { calibration } = calibrateRuns([readings(PLAIN)]);
     for (const [name, truth] of Object.entries(truthOf(PLAIN))) {
-      const found = Object.entries(calibration.fit.estimates).find(([key]) => key === name)![1];
+      const found = Object.entries(calibration.solution.estimates).find(([key]) => key === name)![1];
       expect(found.value, name).toBeCloseTo(truth, 9);
     }
     expect(calibration.outliers).toEqual([]);
@@ -221,8 +221,8 @@ describe('refining', () => {
   const old = { revision: 3, runs: [first] };
 
   it('narrows the figures', () => {
-    const before = calibrateRuns([first]).calibration.fit.estimates;
-    const after = refineRuns(old, [readings(nature, { seed: 22 })]).calibration.fit.estimates;
+    const before = calibrateRuns([first]).calibration.solution.estimates;
+    const after = refineRuns(old, [readings(nature, { seed: 22 })]).calibration.solution.estimates;
     for (const name of ['plane', 'axial', 'hole_at_zero'] as const) {
       expect(after[name]!.standardError).toBeLessThan(0.9 * before[name]!.standardError);
     }
@@ -255,9 +255,9 @@ describe('refining', () => {
     const text = writeProfile('b', 3, calibrateRuns([first]));
     const read = readOldProfile('b', text);
     expect(read.revision).toBe(3);
-    const again = calibrateRuns(read.runs).calibration.fit.estimates;
+    const again = calibrateRuns(read.runs).calibration.solution.estimates;
     // a profile holds readings to a tenth of a micrometre
-    expect(again.plane!.value).toBeCloseTo(calibrateRuns([first]).calibration.fit.estimates.plane!.value, 6);
+    expect(again.plane!.value).toBeCloseTo(calibrateRuns([first]).calibration.solution.estimates.plane!.value, 6);
     expect(writeProfile('b', 3, calibrateRuns(read.runs))).toBe(text);
   });
 });

@@ -59,7 +59,7 @@ export function coverage(printers: number, more: Partial<Nature> = {}, times = 3
     const { calibration } = calibrateRuns([readCoupon(head, features, nature, { seed: seed + 7919, times, zero })]);
     if (calibration.outliers.length > 0) falseAlarms += 1;
     for (const [name, truth] of Object.entries(truthOf(nature))) {
-      const estimate = Object.entries(calibration.fit.estimates).find(([key]) => key === name)?.[1];
+      const estimate = Object.entries(calibration.solution.estimates).find(([key]) => key === name)?.[1];
       if (!estimate) throw new Error(`${name} was not estimated`);
       const isWithin = Math.abs(estimate.value - truth) <= 2 * estimate.standardError;
       hits.set(name, (hits.get(name) ?? 0) + (isWithin ? 1 : 0));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { madePart, type RememberedPart } from '../../src/fleet/made-part.js';
+import { type RememberedPart, rememberedPart } from '../../src/fleet/made-part.js';
 import { pairFacts } from '../../src/fleet/pair-facts.js';
 import { pairFindings } from '../../src/fleet/pairs.js';
 import { check } from '../../src/pipeline/check.js';
@@ -9,7 +9,7 @@ import { nutSheet } from '../support/nut-sheets.js';
 
 function made(sheet: string | object): RememberedPart {
   const worked = design(sheet);
-  return madePart('', check(worked), pairFacts(worked), []);
+  return rememberedPart('', check(worked), pairFacts(worked), []);
 }
 const nut = (changes: Record<string, unknown> = {}, role = 'nut', axis = 'z') => ({
   role,

@@ -1,3 +1,5 @@
+import { isFields } from '../../../src/sheet/fields-map.js';
+
 /** A sheet or a profile that is kept. */
 export interface Card {
   readonly kind: 'sheet' | 'profile';
@@ -26,9 +28,9 @@ export function cardsOf(text: string): Card[] | undefined {
   } catch {
     return undefined;
   }
-  if (!isMap(value) || value.leadwright !== 'drawer' || !Array.isArray(value.cards)) return undefined;
+  if (!isFields(value) || value.leadwright !== 'drawer' || !Array.isArray(value.cards)) return undefined;
   return value.cards.slice(0, MOST).flatMap((one: unknown): Card[] => {
-    if (!isMap(one)) return [];
+    if (!isFields(one)) return [];
     const { kind, name, text: own } = one;
     if ((kind !== 'sheet' && kind !== 'profile') || !isName(name) || typeof own !== 'string') return [];
     return own.length > LONGEST ? [] : [{ kind, name, text: own }];
@@ -46,8 +48,4 @@ function order({ kind, name }: Card): string {
 
 function isName(name: unknown): name is string {
   return typeof name === 'string' && name !== '' && name !== '__proto__' && name.length <= 100;
-}
-
-function isMap(value: unknown): value is Record<string, unknown> {
-  return typeof value === 'object' && value !== null && !Array.isArray(value);
 }

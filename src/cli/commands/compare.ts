@@ -28,11 +28,11 @@ export const compareCommand: Command = {
           .example('leadwright compare old/my-nut out/my-nut', 'what changed'),
       ({ a, b, page, json }) =>
         start(async () => {
-          const [{ readMadePart }, { compareReports }] = await Promise.all([
-            import('../../work/read-made-part.js'),
+          const [{ readComparedPart }, { compareReports }] = await Promise.all([
+            import('../../work/read-compared-part.js'),
             import('../../output/compare/compare-reports.js'),
           ]);
-          const [first, second] = [await readMadePart(a, io.cwd), await readMadePart(b, io.cwd)];
+          const [first, second] = [await readComparedPart(a, io.cwd), await readComparedPart(b, io.cwd)];
           const comparison = compareReports(first, second);
           if (page !== undefined) {
             const [{ writeComparePage }, { replaceFile }] = await Promise.all([

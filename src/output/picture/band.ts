@@ -1,5 +1,5 @@
 /** Fine pixels of a band of rows: colour and nearness, transparent where nothing was met. */
-export interface Layer {
+export interface PaintLayer {
   readonly width: number;
   /** the picture's rows from here are in the band */
   readonly top: number;
@@ -12,14 +12,14 @@ export interface Layer {
 }
 
 /** A layer of so many rows that can be used for one band after the other. */
-export function newLayer(width: number, rows: number, isCut: boolean): Layer {
+export function newLayer(width: number, rows: number, isCut: boolean): PaintLayer {
   const depth = new Float32Array(width * rows);
   const seen = isCut ? new Float32Array(width * rows) : depth;
   return { width, top: 0, bottom: rows, colour: new Uint8Array(4 * width * rows), depth, seen };
 }
 
 /** The same memory for the band between two rows, with nothing met yet. */
-export function cleared(layer: Layer, top: number, bottom: number): Layer {
+export function cleared(layer: PaintLayer, top: number, bottom: number): PaintLayer {
   layer.colour.fill(0);
   layer.depth.fill(-Infinity);
   if (layer.seen !== layer.depth) layer.seen.fill(-Infinity);
@@ -27,7 +27,7 @@ export function cleared(layer: Layer, top: number, bottom: number): Layer {
 }
 
 /** Keeps of each pixel what is seen nearest. */
-export function layTogether(under: Layer, over: Layer): void {
+export function layTogether(under: PaintLayer, over: PaintLayer): void {
   for (let at = 0; at < under.seen.length; at++) {
     if (over.seen[at]! <= under.seen[at]!) continue;
     under.seen[at] = over.seen[at]!;
@@ -37,7 +37,7 @@ export function layTogether(under: Layer, over: Layer): void {
 }
 
 /** Darkens pixels beside which the surface falls away, outermost rows and columns aside: outlines and steps become readable. */
-export function ink({ width, top, bottom, colour, seen: depth }: Layer, scale: number): void {
+export function ink({ width, top, bottom, colour, seen: depth }: PaintLayer, scale: number): void {
   const step = 10 / scale;
   for (let row = 1; row < bottom - top - 1; row++) {
     for (let column = 1; column < width - 1; column++) {
@@ -57,7 +57,7 @@ export function ink({ width, top, bottom, colour, seen: depth }: Layer, scale: n
 }
 
 /** Lays a layer that lets the one below shine through over it. */
-export function blend(under: Layer, over: Layer, opacity: number): void {
+export function blend(under: PaintLayer, over: PaintLayer, opacity: number): void {
   for (let at = 0; at < under.colour.length; at += 4) {
     if (over.colour[at + 3] === 0) continue;
     const below = (1 - opacity) * (under.colour[at + 3]! / 255);

@@ -1,6 +1,6 @@
 import type { Mesh } from '../../solid/mesh.js';
 import { creasedNormals } from '../mesh/creased-normals.js';
-import { blend, cleared, ink, type Layer, layTogether, newLayer } from './band.js';
+import { blend, cleared, ink, layTogether, newLayer, type PaintLayer } from './band.js';
 import { type Camera, dot, type Vector } from './camera.js';
 
 /** Red, green and blue, 0 to 255. */
@@ -52,8 +52,8 @@ const HATCH = { every: 14, width: 3 };
  */
 export function paint(scene: Scene): Uint8Array {
   const [width, height] = [scene.width * OVERSAMPLE, scene.height * OVERSAMPLE];
-  const fit = fitOf(scene, width, height);
-  const bodies = scene.bodies.map((body) => projected(body, scene, fit));
+  const framing = framingOf(scene, width, height);
+  const bodies = scene.bodies.map((body) => projected(body, scene, framing));
   const isCut = scene.section !== undefined;
   const layer = () => newLayer(width, BAND + 2, isCut);
   const layers: Layers = { solid: layer(), ...(isCut ? { own: layer() } : {}), glass: layer() };
@@ -61,7 +61,7 @@ export function paint(scene: Scene): Uint8Array {
   for (let top = 0; top < height; top += BAND) {
     const bottom = Math.min(height, top + BAND);
     // a row more on either side, since edges are found between neighbours
-    const band = paintBand(bodies, layers, [Math.max(0, top - 1), Math.min(height, bottom + 1)], fit.scale);
+    const band = paintBand(bodies, layers, [Math.max(0, top - 1), Math.min(height, bottom + 1)], framing.scale);
     shrinkInto(pixels, band, top, bottom);
   }
   return pixels;
@@ -69,10 +69,10 @@ export function paint(scene: Scene): Uint8Array {
 
 /** Memory that one band after the other is painted in. */
 interface Layers {
-  readonly solid: Layer;
+  readonly solid: PaintLayer;
   /** for one body by itself, where a section opens them */
-  readonly own?: Layer;
-  readonly glass: Layer;
+  readonly own?: PaintLayer;
+  readonly glass: PaintLayer;
 }
 
 function paintBand(
@@ -80,7 +80,7 @@ function paintBand(
   layers: Layers,
   [top, bottom]: readonly [number, number],
   scale: number,
-): Layer {
+): PaintLayer {
   const solid = cleared(layers.solid, top, bottom);
   for (const body of bodies.filter(({ opacity }) => opacity === 1)) {
     // squeezed bodies stand in one another, so each finds its own cut face before they are laid together
@@ -99,7 +99,7 @@ function paintBand(
 }
 
 /** From millimetres to fine pixels. */
-interface Fit {
+interface Framing {
   readonly scale: number;
   readonly x: number;
   readonly y: number;
@@ -107,7 +107,7 @@ interface Fit {
   readonly height: number;
 }
 
-function fitOf({ bodies, camera }: Scene, width: number, height: number): Fit {
+function framingOf({ bodies, camera }: Scene, width: number, height: number): Framing {
   let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];
   const [r, u] = [camera.right, camera.up];
   for (const { mesh } of bodies) {
@@ -142,11 +142,11 @@ interface Projected extends Painted {
   readonly slope: number | undefined;
 }
 
-function projected(body: Painted, { camera, section }: Scene, fit: Fit): Projected {
+function projected(body: Painted, { camera, section }: Scene, framing: Framing): Projected {
   const plane = body.cut ? section : undefined;
   return {
     ...body,
-    flat: flattened(body.mesh.positions, camera, fit, plane),
+    flat: flattened(body.mesh.positions, camera, framing, plane),
     shades: shadesOf(body.mesh, camera),
     slope: plane && dot(plane.normal, camera.toViewer),
   };
@@ -168,7 +168,7 @@ function shadesOf(mesh: Mesh, camera: Camera): Float32Array {
   return shades;
 }
 
-function drawBody(body: Projected, layer: Layer, behind: Layer | undefined): void {
+function drawBody(body: Projected, layer: PaintLayer, behind: PaintLayer | undefined): void {
   const { flat, slope } = body;
   const { triangles } = body.mesh;
   for (let i = 0; i < triangles.length; i += 3) {
@@ -193,15 +193,15 @@ function inWorld([x, y, z]: Vector, { right, up, toViewer }: Camera): Vector {
 }
 
 /** Column, row, nearness and distance beyond the section plane of each corner. */
-function flattened(p: Float64Array, { right, up, toViewer }: Camera, fit: Fit, cut: SectionPlane | undefined) {
+function flattened(p: Float64Array, { right, up, toViewer }: Camera, framing: Framing, cut: SectionPlane | undefined) {
   const flat = new Float64Array((4 * p.length) / 3);
   const n = cut?.normal ?? [0, 0, 0];
   for (let i = 0, to = 0; i < p.length; i += 3, to += 4) {
     const x = p[i]!;
     const y = p[i + 1]!;
     const z = p[i + 2]!;
-    flat[to] = fit.x + fit.scale * (x * right[0] + y * right[1] + z * right[2]);
-    flat[to + 1] = fit.y - fit.scale * (x * up[0] + y * up[1] + z * up[2]);
+    flat[to] = framing.x + framing.scale * (x * right[0] + y * right[1] + z * right[2]);
+    flat[to + 1] = framing.y - framing.scale * (x * up[0] + y * up[1] + z * up[2]);
     flat[to + 2] = x * toViewer[0] + y * toViewer[1] + z * toViewer[2];
     flat[to + 3] = x * n[0] + y * n[1] + z * n[2] - (cut?.at ?? 0);
   }
@@ -209,7 +209,7 @@ function flattened(p: Float64Array, { right, up, toViewer }: Camera, fit: Fit, c
 }
 
 /** Fills one facet, whose corners begin at `first`; one with a positive area is seen from inside, and is cut face. */
-function fill(body: Projected, first: number, area: number, layer: Layer, behind: Layer | undefined): void {
+function fill(body: Projected, first: number, area: number, layer: PaintLayer, behind: PaintLayer | undefined): void {
   const { flat, slope, shades, mesh, colour, cutColour } = body;
   const { width, top, bottom } = layer;
   const a = 4 * mesh.triangles[first]!;
@@ -283,7 +283,7 @@ function exit(at0: number, rate: number): number {
 }
 
 /** Writes the mean of each square of fine pixels into the picture, from one row of the fine picture up to another. */
-function shrinkInto(pixels: Uint8Array, band: Layer, top: number, bottom: number): void {
+function shrinkInto(pixels: Uint8Array, band: PaintLayer, top: number, bottom: number): void {
   const { colour: fine, width } = band;
   const row = 4 * width;
   const across = width / OVERSAMPLE;

@@ -6,7 +6,7 @@ import { beside, columns, WIDTH, wrapped } from './layout.js';
 
 /** What a calibration came to, for people. */
 export function calibrationLines(calibration: Calibration, believed: Believed, width?: number): string[] {
-  const { outliers, unknown, warnings, fit } = calibration;
+  const { outliers, unknown, warnings, solution } = calibration;
   const sections: [string, string[]][] = [
     ['', wrapped(headLine(calibration), 0, width)],
     ['Figures', figureLines(calibration, believed, width)],
@@ -14,7 +14,7 @@ export function calibrationLines(calibration: Calibration, believed: Believed, w
     ['Left out', outliers.flatMap(({ mark, why }) => beside(`  ${mark}`, 16, why, width))],
     ['Not yet known', unknown.flatMap((line) => beside('  –', 4, line, width))],
     ['Read less expected', residualLines(calibration, width)],
-    ['Mind', [...warnings, ...scatterWords(fit.scatter)].flatMap((line) => beside('  –', 4, line, width))],
+    ['Mind', [...warnings, ...scatterWords(solution.scatter)].flatMap((line) => beside('  –', 4, line, width))],
   ];
   return sections
     .filter(([, lines]) => lines.length > 0)
@@ -50,17 +50,17 @@ const ROWS: readonly Row[] = [
   { name: 'height_error', what: 'every height', factor: 1, unit: 'mm', places: 3 },
 ];
 
-function figureLines({ fit, holeOffset }: Calibration, { material, printer }: Believed, width = WIDTH): string[] {
+function figureLines({ solution, holeOffset }: Calibration, { material, printer }: Believed, width = WIDTH): string[] {
   const preset: Partial<Record<Parameter, string>> = {
     plane: share(material.shrink.plane),
     axial: share(material.shrink.axial),
     hole_at_zero: `${plain(printer.holeOffset.at_zero)} ± ${plain(printer.holeSpread)} mm`,
   };
   const rows = ROWS.flatMap(({ name, what, factor, unit, places }) => {
-    const estimate = fit.estimates[name];
+    const estimate = solution.estimates[name];
     if (!estimate) return [];
     const show = (value: number) => `${(factor * value).toFixed(places)} ${unit}`;
-    const borrowed = fit.borrowed.includes(name) ? 'not told apart: as the preset' : (preset[name] ?? '');
+    const borrowed = solution.borrowed.includes(name) ? 'not told apart: as the preset' : (preset[name] ?? '');
     return [[`  ${what}`, show(estimate.value), show(estimate.standardError), borrowed]];
   });
   if (rows.length === 0) return [];
@@ -96,8 +96,8 @@ function handLines({ thread, pockets }: Calibration, width?: number): string[] {
   );
 }
 
-function residualLines({ fit }: Calibration, width?: number): string[] {
-  const cells = fit.residuals.map(
+function residualLines({ solution }: Calibration, width?: number): string[] {
+  const cells = solution.residuals.map(
     ({ mark, residual }) => `${mark} ${residual >= 0 ? '+' : '−'}${Math.abs(residual).toFixed(3)}`,
   );
   return cells.length === 0 ? [] : wrapped(`${cells.join(', ')} mm`, 2, width);

@@ -28,9 +28,9 @@ import type { Carriage, HeadSide, Holes, NutDesign } from './nut-design.js';
 import type { Flange, NutSizes } from './nut-sizes.js';
 import { type BodyPlan, bodyOutline, type FlangePlan, flangeOutline } from './plan.js';
 import type { NutSheet } from './sheet.js';
-import { familyOf } from './variants/family.js';
 import { catchPocketOf } from './variants/pocket.js';
-import { withFamilySizes } from './variants/sizes.js';
+import { withVariantSizes } from './variants/sizes.js';
+import { variantOf } from './variants/variant-of.js';
 
 export type { Carriage, HeadSide, Holes, NutDesign } from './nut-design.js';
 
@@ -58,7 +58,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const { thread, lead, length } = printed;
   requireFacetBudget({ thread, lead, length, chordError: printer.chordError });
   const duty = sheet.duty ?? {};
-  const family = familyOf(sheet.family, { finished, screw, duty }, assumptions);
+  const family = variantOf(sheet.family, { finished, screw, duty }, assumptions);
   const catchPocket = catchPocketOf(sheet.catch_nut, finished, assumptions);
   if (catchPocket && family?.kind === 'twin')
     throw fault(
@@ -101,8 +101,8 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     ...(family ? { family } : {}),
     ...(catchPocket ? { catchPocket } : {}),
     dimensions: {
-      finished: withFamilySizes(named(finished), { family, catchPocket, print: TRUE_SIZES }),
-      printed: withFamilySizes(named(printed), { family, catchPocket, print: printSizes(material, printer) }),
+      finished: withVariantSizes(named(finished), { family, catchPocket, print: TRUE_SIZES }),
+      printed: withVariantSizes(named(printed), { family, catchPocket, print: printSizes(material, printer) }),
     },
     assumptions: [...assumptions.list, ...drive.assumptions] satisfies readonly Assumption[],
     limits: (sheet.limits ?? {}) satisfies LimitsSheet,

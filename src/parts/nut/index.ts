@@ -8,9 +8,9 @@ import { type NutSheet, nutSchema } from './sheet.js';
 import { sizeField } from './size-fields.js';
 import { NUT_TUNABLES } from './tunables.js';
 import { nutBodies } from './variants/bodies.js';
-import { withFamilyChecks } from './variants/checks.js';
-import { mateFamily } from './variants/mate.js';
-import { withFamilyWords } from './variants/particulars.js';
+import { withVariantChecks } from './variants/checks.js';
+import { mateVariant } from './variants/mate.js';
+import { withVariantWords } from './variants/particulars.js';
 import { nutViews } from './views.js';
 import { virtualMate } from './virtual-mate.js';
 
@@ -19,11 +19,11 @@ export const nutKind: PartKind<NutSheet, NutDesign> = {
   kind: 'nut',
   schema: nutSchema,
   design: designNut,
-  checks: withFamilyChecks(NUT_CHECKS),
+  checks: withVariantChecks(NUT_CHECKS),
   questions: [GOES_ON, TURNS, HOLDS, { id: 'mounts', title: 'Mounts?' }, PRINTS, AXIS],
-  particulars: (design) => withFamilyWords(design, nutParticulars(design)),
+  particulars: (design) => withVariantWords(design, nutParticulars(design)),
   bodies: nutBodies,
-  mate: mateFamily,
+  mate: mateVariant,
   virtualMate: (design, kernel) => (design.family?.kind === 'holder' ? [] : virtualMate(design, kernel)),
   tunables: NUT_TUNABLES,
   remedies: { 'mount-bore': boreRemedies },

@@ -6,7 +6,7 @@ import { thinnest, type Wall } from '../common/walls.js';
 import type { NutDesign } from './dimensions.js';
 import { jointOf, pocketOf } from './pockets.js';
 import { pocketFloor, pocketRoof } from './print-advice.js';
-import { familyWalls } from './variants/least-wall.js';
+import { variantWalls } from './variants/least-wall.js';
 import { widestBore } from './variants/twin.js';
 import { besideBore, holesApart, holesToBore, holesToEdge } from './walls.js';
 
@@ -34,7 +34,7 @@ export function leastNutWall(design: NutDesign): Wall {
         ]
       : []),
     ...floorOf(design),
-    ...familyWalls(design, { centres, opening }, print),
+    ...variantWalls(design, { centres, opening }, print),
   ]);
 }
 

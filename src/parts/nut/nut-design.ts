@@ -13,7 +13,7 @@ import type { Joint, JointHole } from '../common/joints.js';
 import type { DesignBase } from '../part-kind.js';
 import type { Mark } from './mark-asked.js';
 import type { NutSizes } from './nut-sizes.js';
-import type { Family } from './variants/types.js';
+import type { Variant } from './variants/types.js';
 
 export type HeadSide = 'body' | 'flange' | 'none';
 
@@ -56,7 +56,7 @@ export interface NutDesign extends DesignBase {
   readonly calipers: number;
   readonly drive: DriveNumbers;
   /** how it differs from a plain nut */
-  readonly family?: Family;
+  readonly family?: Variant;
   /** on the body end, for a metal nut that stands by */
   readonly catchPocket?: NutPocket & { readonly gap: number };
 }

@@ -11,7 +11,7 @@ import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
 import { catchNutSection } from '../common/bought-nut.js';
 import { fitSection } from '../common/fit-section.js';
-import { familySection } from './variants/sheet.js';
+import { variantSection } from './variants/sheet.js';
 
 const size = quantity('length', { above: 0, most: 400 });
 const widths = z.tuple([size, size], 'must be two sizes: [40 mm, 24 mm]');
@@ -111,7 +111,7 @@ export const nutSchema = map({
   )
     .optional()
     .describe('raised on the flange, or cut into it; broken into lines where it is long'),
-  family: familySection.optional(),
+  family: variantSection.optional(),
   catch_nut: catchNutSection.optional(),
   calipers: calipersField,
   material: materialSection.optional(),

@@ -5,15 +5,19 @@ import { fault } from '../../../units/faults.js';
 import { plain } from '../../../units/format.js';
 import { LEAST_WALL } from '../../common/walls.js';
 import { boreReach } from './clamp-place.js';
-import type { FamilySheet } from './sheet.js';
-import type { AntiBacklash, Family, FamilyBase } from './types.js';
+import type { VariantSheet } from './sheet.js';
+import type { AntiBacklash, Variant, VariantBase } from './types.js';
 
 const SPRING_ROOM = 0.4;
 const KEY_AIR = 0.3;
 const KEY_GRIP = 4;
 
 /** Two nuts that a spring keeps apart, keyed to each other. */
-export function antiBacklashOf(sheet: FamilySheet, { finished, screw, duty }: FamilyBase, notes: Assumptions): Family {
+export function antiBacklashOf(
+  sheet: VariantSheet,
+  { finished, screw, duty }: VariantBase,
+  notes: Assumptions,
+): Variant {
   const given = sheet.spring!;
   const reach = given.inside.value / 2 - SPRING_ROOM;
   const width = Math.max(3, Math.round(screw.major.likely * 5) / 10);
@@ -68,7 +72,7 @@ export function antiBacklashOf(sheet: FamilySheet, { finished, screw, duty }: Fa
 }
 
 /** Length at which the spring keeps the nuts apart with one and a half times what pushes them together. */
-function workingLength(given: NonNullable<FamilySheet['spring']>, base: FamilyBase, notes: Assumptions): number {
+function workingLength(given: NonNullable<VariantSheet['spring']>, base: VariantBase, notes: Assumptions): number {
   const [least, most] = [given.solid + 1, given.free.value - 0.5];
   if (least > most)
     throw fault(
@@ -102,7 +106,7 @@ export function springForceOf({ spring: { rate, free, working } }: Pick<AntiBack
  * Force that pushes the two nuts together: the load when it reverses, and the friction of the keys under the torque
  * that turns the follower. Undefined where the load is not known.
  */
-export function neededSpringForce({ duty, screw, finished }: FamilyBase): number | undefined {
+export function neededSpringForce({ duty, screw, finished }: VariantBase): number | undefined {
   if (duty.load === undefined) return undefined;
   const torque = raisingTorque({
     axialForce: duty.load,

@@ -23,7 +23,7 @@ import { bodyOutline } from '../plan.js';
 import { endsOf, holeCuts, hullOf, nutBody } from '../solid.js';
 import { followerWalls } from './least-wall.js';
 import { pinHoles } from './pin-holes.js';
-import type { Family } from './types.js';
+import type { Variant } from './types.js';
 
 const FAR = 300;
 /** What cutters stand out by at least, so that no two of them end on one plane, mm. */
@@ -108,7 +108,7 @@ function whole(design: NutDesign, drawing: Drawing, middle: readonly Cut[]): Pla
 }
 
 /** Half a nut on either side of the plane y = 0. */
-function halves(design: NutDesign, family: Family & { kind: 'split' }, drawing: Drawing): PlannedBody[] {
+function halves(design: NutDesign, family: Variant & { kind: 'split' }, drawing: Drawing): PlannedBody[] {
   const { hull, print, bore, body } = drawing;
   const thread = threadBore(bore);
   const holes = holeCuts(design);
@@ -152,7 +152,7 @@ function halves(design: NutDesign, family: Family & { kind: 'split' }, drawing: 
 }
 
 /** What is bored for the pins. */
-function pinCuts({ pins }: Family & { kind: 'split' }, print: PrintSizes): Cut[] {
+function pinCuts({ pins }: Variant & { kind: 'split' }, print: PrintSizes): Cut[] {
   const { radius, offset, height, reach } = pinHoles(pins, print);
   const outline = roofedOutline(radius);
   return [1, -1].map(
@@ -168,7 +168,7 @@ function pinCuts({ pins }: Family & { kind: 'split' }, print: PrintSizes): Cut[]
 }
 
 /** A body with a slit on +X that one screw closes. */
-function clamped(design: NutDesign, family: Family & { kind: 'clamped' }, drawing: Drawing): PlannedBody {
+function clamped(design: NutDesign, family: Variant & { kind: 'clamped' }, drawing: Drawing): PlannedBody {
   const { body, print, top, bottom, bore } = drawing;
   const clamp: Clamp = printedClamp(family.clamp, print);
   const width = print.inside(family.slit.width);
@@ -219,7 +219,7 @@ function bodyVolumeIn({ body, sizes, top, bottom }: Drawing, strip: Outline, fro
 }
 
 /** A body around a bought nut: a plain bore, and the pocket. */
-function holder(design: NutDesign, family: Family & { kind: 'holder' }, drawing: Drawing): PlannedBody {
+function holder(design: NutDesign, family: Variant & { kind: 'holder' }, drawing: Drawing): PlannedBody {
   const { print, chordError, bottom, top } = drawing;
   const radius = print.inside(family.bore) / 2;
   const outline = circleOutline({ radius, sides: sidesFor(radius, chordError), circumscribed: true });
@@ -258,7 +258,7 @@ function catchCut({ catchPocket }: NutDesign, drawing: Drawing): Cut[] {
 }
 
 /** The main nut with its two tongues, and the follower in its place above it, its thread going on where the other ends. */
-function antiBacklash(design: NutDesign, family: Family & { kind: 'anti-backlash' }, drawing: Drawing): PlannedBody[] {
+function antiBacklash(design: NutDesign, family: Variant & { kind: 'anti-backlash' }, drawing: Drawing): PlannedBody[] {
   const { print, bore, top, hull } = drawing;
   const { tongue, spring, follower } = family;
   const height = print.along(tongue.height);
@@ -332,7 +332,7 @@ function plainSizes({ thread, lead, body, length, leadIn, relief }: NutSizes): N
 }
 
 /** Slots at ±X, open to the bore, in which the tongues slide. */
-function slotCuts({ tongue }: Family & { kind: 'anti-backlash' }, { print, bore, bottom }: Drawing): Cut[] {
+function slotCuts({ tongue }: Variant & { kind: 'anti-backlash' }, { print, bore, bottom }: Drawing): Cut[] {
   const half = print.inside(tongue.width + tongue.air) / 2;
   const depth = print.along(tongue.slotDepth);
   const reach = print.across(tongue.outer + tongue.air);

@@ -22,7 +22,7 @@ const OF_A_HOLDER = /^(screw-|hole-|pocket-|mount-|bolt-|drive-|flange-|heat$|sh
 const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
 
 /** The checks of a plain nut, less those that its family makes pointless, and the family's own. */
-export function withFamilyChecks(checks: readonly NutCheck[]): readonly NutCheck[] {
+export function withVariantChecks(checks: readonly NutCheck[]): readonly NutCheck[] {
   const own = [
     splitJoint,
     splitHold,

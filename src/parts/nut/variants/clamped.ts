@@ -3,11 +3,11 @@ import type { FastenerSize } from '../../../standards/fasteners/sizes.js';
 import { SLIT_WIDTH } from '../../common/clamp.js';
 import { LEAST_WALL } from '../../common/walls.js';
 import { boreReach, clampAt, footOf } from './clamp-place.js';
-import type { FamilySheet } from './sheet.js';
-import type { Family, FamilyBase } from './types.js';
+import type { VariantSheet } from './sheet.js';
+import type { Variant, VariantBase } from './types.js';
 
 /** A slit that one screw closes. */
-export function clampedOf(sheet: FamilySheet, { finished }: FamilyBase, notes: Assumptions): Family {
+export function clampedOf(sheet: VariantSheet, { finished }: VariantBase, notes: Assumptions): Variant {
   const screw = notes.or<FastenerSize>(sheet.screw, 'family.screw', 'M3', 'adjusts the slit');
   const foot = finished.flange ? footOf(finished) : 0;
   const inner = boreReach(finished);

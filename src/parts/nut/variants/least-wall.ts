@@ -7,7 +7,7 @@ import type { NutDesign, NutSizes } from '../dimensions.js';
 import { besideBore } from '../walls.js';
 import { pinHoles } from './pin-holes.js';
 import { pinReach } from './split.js';
-import type { AntiBacklash, Family } from './types.js';
+import type { AntiBacklash, Variant } from './types.js';
 import { aroundNut, holesToJoint } from './walls.js';
 
 /** Where a nut's holes stand, as they are in the file. */
@@ -18,7 +18,7 @@ export interface HolesInFile {
 }
 
 /** Walls that a nut's family brings, as they stand in the file. */
-export function familyWalls(
+export function variantWalls(
   { family, catchPocket, printed }: NutDesign,
   holes: HolesInFile,
   print: PrintSizes,
@@ -37,7 +37,7 @@ export function familyWalls(
   ];
 }
 
-function ownWalls(family: Family, sizes: NutSizes, holes: HolesInFile, print: PrintSizes): Wall[] {
+function ownWalls(family: Variant, sizes: NutSizes, holes: HolesInFile, print: PrintSizes): Wall[] {
   switch (family.kind) {
     case 'split':
       return splitWalls(family, sizes, holes, print);
@@ -57,7 +57,7 @@ function ownWalls(family: Family, sizes: NutSizes, holes: HolesInFile, print: Pr
 }
 
 function splitWalls(
-  family: Family & { kind: 'split' },
+  family: Variant & { kind: 'split' },
   sizes: NutSizes,
   { centres, opening }: HolesInFile,
   print: PrintSizes,

@@ -25,7 +25,7 @@ const ASSEMBLY: CheckFacts = {
 };
 
 /** Mates the thread with its screw, the pieces with each other, and bought nuts with their pockets. */
-export function mateFamily(design: NutDesign, kernel: Kernel): Finding[] {
+export function mateVariant(design: NutDesign, kernel: Kernel): Finding[] {
   const { family, catchPocket } = design;
   const shapes = () => nutBodies(asFinished(design)).map(({ recipe }) => recipe.shape);
   const floats = floatTrial(design, shapes).map((trial) => floatFinding(trial, kernel));

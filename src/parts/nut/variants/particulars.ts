@@ -6,20 +6,20 @@ import type { NutDesign } from '../dimensions.js';
 import { catchNut } from './checks.js';
 
 /** What a family adds to what is said of a plain nut. */
-export function withFamilyWords(design: NutDesign, plainly: Particulars): Particulars {
-  const advice = familyAdvice(design);
+export function withVariantWords(design: NutDesign, plainly: Particulars): Particulars {
+  const advice = variantAdvice(design);
   const offer = catchNut.run(design, limitsInForce())?.message === CATCH_FINDING;
   const { fit, ...others } = plainly;
   return {
     ...others,
     ...(fit && design.family?.kind !== 'holder' ? { fit } : {}),
-    hardware: [...plainly.hardware, ...familyHardware(design)],
-    cautions: [...familyCautions(design), ...(offer ? [CATCH_OFFER] : []), ...plainly.cautions],
+    hardware: [...plainly.hardware, ...variantHardware(design)],
+    cautions: [...variantCautions(design), ...(offer ? [CATCH_OFFER] : []), ...plainly.cautions],
     ...(advice ? { print: advice } : {}),
   };
 }
 
-function familyHardware({ family, catchPocket, screw, finished }: NutDesign): HardwareRow[] {
+function variantHardware({ family, catchPocket, screw, finished }: NutDesign): HardwareRow[] {
   const named = screw.designation ?? 'as the screw';
   const standing: HardwareRow[] = catchPocket ? [{ item: 'catch nut, metal', size: named, count: 1 }] : [];
   if (!family) return standing;
@@ -54,7 +54,7 @@ function closing(
   ];
 }
 
-function familyAdvice({ family, catchPocket, finished }: NutDesign): PrintAdvice | undefined {
+function variantAdvice({ family, catchPocket, finished }: NutDesign): PrintAdvice | undefined {
   const bed = finished.flange ? 'flange face on the bed' : 'lower end on the bed';
   if (family?.kind === 'holder' && family.opens === 'face')
     return {
@@ -79,7 +79,7 @@ function familyAdvice({ family, catchPocket, finished }: NutDesign): PrintAdvice
   return undefined;
 }
 
-function familyCautions({ family, duty, catchPocket }: NutDesign): string[] {
+function variantCautions({ family, duty, catchPocket }: NutDesign): string[] {
   const lines: string[] = [];
   if (family?.kind === 'split')
     lines.push('Put the halves together on the screw with both pins in place, and close both screws evenly.');

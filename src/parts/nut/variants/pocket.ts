@@ -4,11 +4,11 @@ import { plain } from '../../../units/format.js';
 import { CATCH_GAP, type CatchNutSheet, type NutPocket, nutPocket, nutPocketReach } from '../../common/bought-nut.js';
 import { LEAST_WALL } from '../../common/walls.js';
 import type { NutSizes } from '../nut-sizes.js';
-import type { FamilySheet } from './sheet.js';
-import type { Family, FamilyBase } from './types.js';
+import type { VariantSheet } from './sheet.js';
+import type { Variant, VariantBase } from './types.js';
 
 /** A body around a bought nut. */
-export function holderOf(sheet: FamilySheet, { finished, screw }: FamilyBase, notes: Assumptions): Family {
+export function holderOf(sheet: VariantSheet, { finished, screw }: VariantBase, notes: Assumptions): Variant {
   const given = sheet.nut!;
   const usual = finished.flange ? 'end' : 'face';
   const why = finished.flange ? 'a flange on the bed prints without support' : 'the carriage closes the pocket';

@@ -15,7 +15,7 @@ const springSection = map({
 });
 
 /** How a nut may differ from a plain one. */
-export const familyFields = map({
+export const variantFields = map({
   kind: word(['split', 'clamped', 'anti-backlash', 'holder', 'twin'], 'how the nut differs from a plain one'),
   screw: word(FASTENER_SIZES, 'that closes halves or slit').optional(),
   closed: word(['screws', 'ring'], 'what closes the halves').optional(),
@@ -34,7 +34,7 @@ export const familyFields = map({
 });
 
 /** A nut in several pieces, with a slit, or around a bought nut. */
-export const familySection = familyFields.superRefine((family, context) => {
+export const variantSection = variantFields.superRefine((family, context) => {
   const owners = {
     screw: ['split', 'clamped'],
     closed: ['split'],
@@ -57,4 +57,4 @@ export const familySection = familyFields.superRefine((family, context) => {
     refuse('spring', 'is missing; measure the bought spring');
   if (family.kind === 'twin' && family.apart === undefined) refuse('apart', 'is missing; must be above 0');
 });
-export type FamilySheet = z.output<typeof familySection>;
+export type VariantSheet = z.output<typeof variantSection>;

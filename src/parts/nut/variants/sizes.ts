@@ -4,19 +4,19 @@ import { clampNames } from '../../common/clamp-names.js';
 import type { PrintSizes } from '../../common/print-sizes.js';
 import type { Sizes } from '../../part-kind.js';
 import { pinHoles } from './pin-holes.js';
-import type { Family } from './types.js';
+import type { Variant } from './types.js';
 
 /** A thread that a holder does not have. */
 const OF_A_THREAD = /^(thread_|groove_|pitch$|lead$)/;
 
 /** Sizes of a nut under the names of the report, with those that its family adds or takes away. */
-export function withFamilySizes(
+export function withVariantSizes(
   plain: Sizes,
   {
     family,
     catchPocket,
     print,
-  }: { readonly family: Family | undefined; readonly catchPocket: NutPocket | undefined; readonly print: PrintSizes },
+  }: { readonly family: Variant | undefined; readonly catchPocket: NutPocket | undefined; readonly print: PrintSizes },
 ): Sizes {
   const kept =
     family?.kind === 'holder'
@@ -29,7 +29,7 @@ export function withFamilySizes(
   };
 }
 
-function sizesOf(family: Family, print: PrintSizes): Sizes {
+function sizesOf(family: Variant, print: PrintSizes): Sizes {
   switch (family.kind) {
     case 'split':
       return {

@@ -5,11 +5,11 @@ import { plain } from '../../../units/format.js';
 import { LEAST_WALL } from '../../common/walls.js';
 import type { NutSizes } from '../nut-sizes.js';
 import { boreReach, clampAt, footOf } from './clamp-place.js';
-import type { FamilySheet } from './sheet.js';
-import type { Family, FamilyBase } from './types.js';
+import type { VariantSheet } from './sheet.js';
+import type { Variant, VariantBase } from './types.js';
 
 /** Two halves, placed by pins, closed by screws or a ring. */
-export function splitOf(sheet: FamilySheet, { finished }: FamilyBase, notes: Assumptions): Family {
+export function splitOf(sheet: VariantSheet, { finished }: VariantBase, notes: Assumptions): Variant {
   const closed = notes.or(sheet.closed, 'family.closed', 'screws', 'one on either side of the screw');
   const pin = sheet.pins ?? { diameter: 2, length: 6 };
   if (!sheet.pins) notes.note('family.pins', '2 x 6', 'two bought pins place the halves');

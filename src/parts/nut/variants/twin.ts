@@ -3,8 +3,8 @@ import { fault } from '../../../units/faults.js';
 import { plain } from '../../../units/format.js';
 import type { Recess } from '../../common/thread-bore.js';
 import type { NutSizes } from '../nut-sizes.js';
-import type { FamilySheet } from './sheet.js';
-import type { FamilyBase, Twin } from './types.js';
+import type { VariantSheet } from './sheet.js';
+import type { Twin, VariantBase } from './types.js';
 
 /** The bore between both threads stands clear of the nut's roots by this, mm. @source common-practice */
 const DEEPER = 0.3;
@@ -17,7 +17,7 @@ const LEAST_RECESS = 1;
  * Two threads in one body, at a distance from middle to middle; between them the bore is wide.
  * @throws InputError a body in which they do not find place
  */
-export function twinOf(sheet: FamilySheet, { finished }: FamilyBase, notes: Assumptions): Twin {
+export function twinOf(sheet: VariantSheet, { finished }: VariantBase, notes: Assumptions): Twin {
   const { thread, length } = finished;
   const apart = sheet.apart!;
   const each = length - apart;

@@ -35,7 +35,7 @@ export interface Tongue {
 }
 
 /** How a nut differs from a plain one, finished sizes. */
-export type Family =
+export type Variant =
   | { readonly kind: 'split'; readonly closed: 'screws' | 'ring'; readonly clamp?: Clamp; readonly pins: Pins }
   | {
       readonly kind: 'clamped';
@@ -71,7 +71,7 @@ export interface Twin {
 }
 
 /** What the family is worked out from. */
-export interface FamilyBase {
+export interface VariantBase {
   readonly finished: NutSizes;
   readonly screw: Screw;
   readonly duty: DutySheet;

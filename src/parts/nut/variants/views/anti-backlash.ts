@@ -5,9 +5,9 @@ import { threadRoot } from '../../../common/drawn/thread-roots.js';
 import type { AskedView, SizeMark } from '../../../part-views.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
-import type { Family } from '../types.js';
+import type { Variant } from '../types.js';
 
-type AntiBacklash = Family & { kind: 'anti-backlash' };
+type AntiBacklash = Variant & { kind: 'anti-backlash' };
 
 /** Room between the pieces when they are pulled apart [mm]. */
 const APART = 8;

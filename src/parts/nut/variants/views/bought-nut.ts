@@ -4,7 +4,7 @@ import { type NutPocket, nutPocketOutline } from '../../../common/bought-nut.js'
 import type { Companion, HoleRow, SizeMark } from '../../../part-views.js';
 import type { NutInSight } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
-import type { Family } from '../types.js';
+import type { Variant } from '../types.js';
 
 /** A pocket as it stands. */
 interface PocketInSight {
@@ -40,7 +40,7 @@ export function catchMember(nut: NutInSight, pocket: NutPocket & { readonly gap:
 /** A body around a bought nut. */
 export function holderMember(
   nut: NutInSight,
-  { pocket, opens, bore }: Family & { kind: 'holder' },
+  { pocket, opens, bore }: Variant & { kind: 'holder' },
   plain: Member,
 ): Member {
   const seen = pocketInSight(nut, pocket, opens);

@@ -5,10 +5,10 @@ import { sizeWords } from '../../../common/drawn/spread.js';
 import type { HoleRow, Letter, SizeMark } from '../../../part-views.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
-import type { Family } from '../types.js';
+import type { Variant } from '../types.js';
 
 /** A body with a slit on +X that one screw closes: cut through the slit, whose wall is looked at, and a hole. */
-export function clampedMember(nut: NutInSight, family: Family & { kind: 'clamped' }, plain: Member): Member {
+export function clampedMember(nut: NutInSight, family: Variant & { kind: 'clamped' }, plain: Member): Member {
   const { print, sizes, spread } = nut;
   const clamp = printedClamp(family.clamp, print);
   const width = print.inside(family.slit.width);

@@ -5,7 +5,7 @@ import type { HoleRow } from '../../../part-views.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
 import { pinHoles } from '../pin-holes.js';
-import type { Family } from '../types.js';
+import type { Variant } from '../types.js';
 import { clampRow, seatWords } from './clamped.js';
 import type { PinInSight } from './pin-in-sight.js';
 import { jointView } from './split-joint.js';
@@ -17,7 +17,7 @@ const OFF_JOINT = 70;
 const APART = 0.35;
 
 /** Two halves at the plane y = 0: cut across their joint, which is shown by itself. */
-export function splitMember(nut: NutInSight, family: Family & { kind: 'split' }, plain: Member): Member {
+export function splitMember(nut: NutInSight, family: Variant & { kind: 'split' }, plain: Member): Member {
   const { print, sizes, design } = nut;
   const clamp = family.clamp && printedClamp(family.clamp, print);
   const { diameter, length } = family.pins;

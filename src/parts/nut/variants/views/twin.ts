@@ -6,10 +6,10 @@ import type { AskedView, SizeMark, Stroke } from '../../../part-views.js';
 import type { NutInSight } from '../../views/in-sight.js';
 import type { Member, Threaded } from '../../views/member.js';
 import { recessOf } from '../twin.js';
-import type { Family } from '../types.js';
+import type { Variant } from '../types.js';
 
 /** Two threads with a wide bore between them, cut as a plain nut is. */
-export function twinMember(nut: NutInSight, family: Family & { kind: 'twin' }, plain: Member): Member {
+export function twinMember(nut: NutInSight, family: Variant & { kind: 'twin' }, plain: Member): Member {
   const { print, sizes, bottom, top } = nut;
   const recess = recessOf(family, sizes, print.along);
   const cone = recessCone(recess, sizes.thread);

@@ -15,7 +15,7 @@ const MADE = /\.(?:stl|3mf)$|^drawing\.svg$|^report\.html$/;
  * Reads a made part back: a report.json, or the folder that holds one, with the files beside it.
  * @throws InputError the disk refuses, or it is no report of ours
  */
-export async function readMadePart(given: string, cwd: string): Promise<ComparedPart> {
+export async function readComparedPart(given: string, cwd: string): Promise<ComparedPart> {
   try {
     const full = resolve(cwd, given);
     const path = (await stat(full)).isDirectory() ? join(full, 'report.json') : full;

@@ -4,16 +4,16 @@ import { plain } from '../../../units/format.js';
 import { antiBacklashOf } from './anti-backlash.js';
 import { clampedOf } from './clamped.js';
 import { holderOf } from './pocket.js';
-import type { FamilySheet } from './sheet.js';
+import type { VariantSheet } from './sheet.js';
 import { splitOf } from './split.js';
 import { twinOf } from './twin.js';
-import type { Family, FamilyBase } from './types.js';
+import type { Variant, VariantBase } from './types.js';
 
 /**
  * Works out how a nut differs from a plain one.
  * @throws InputError the body has no room for it, and what would have
  */
-export function familyOf(sheet: FamilySheet | undefined, base: FamilyBase, notes: Assumptions): Family | undefined {
+export function variantOf(sheet: VariantSheet | undefined, base: VariantBase, notes: Assumptions): Variant | undefined {
   if (!sheet) return undefined;
   const { flange, body } = base.finished;
   if (flange && flange.offset > 0)

@@ -1,6 +1,6 @@
 import { plain } from '../units/format.js';
 import type { ReadKind } from './feature.js';
-import { type LinearFit, type LinearRow, weightedLeastSquares } from './least-squares.js';
+import { type LinearRow, type LinearSolution, weightedLeastSquares } from './least-squares.js';
 import { PARAMETERS, type Parameter, type PrintFigures, predictedReading, TRUE_PRINTER } from './print-model.js';
 import { studentT95 } from './student-t.js';
 import { toldApart } from './told-apart.js';
@@ -36,7 +36,7 @@ export interface Estimate {
   readonly standardError: number;
 }
 
-/** A feature with what the fit leaves of it. */
+/** A feature with what the solution leaves of it. */
 export interface Residual {
   readonly mark: string;
   /** read less expected, mm */
@@ -51,7 +51,7 @@ export interface Outlier extends Residual {
 }
 
 /** What a printer does, by its readings. */
-export interface PrintFit {
+export interface PrintSolution {
   readonly estimates: Readonly<Partial<Record<Parameter, Estimate>>>;
   /** figures that no reading touches */
   readonly untouched: readonly Parameter[];
@@ -88,42 +88,42 @@ const BORROWING: readonly Parameter[] = [
 ];
 
 /**
- * Fits a printer's figures to the means of its readings: weighted least squares, repeated until the figures settle,
+ * A printer's figures from the means of its readings: weighted least squares, repeated until the figures settle,
  * features that do not follow the others left out one at a time, the worst first.
  *
  * @param observations means of features  [mm]
  * @param priors figures to fall back on  [mm, fractions]
  * @returns estimates with errors, residuals and outliers, and what the readings do not tell
  */
-export function fitPrint(observations: readonly Observation[], priors: Priors): PrintFit {
+export function solvePrint(observations: readonly Observation[], priors: Priors): PrintSolution {
   let kept = observations;
   const outliers: Outlier[] = [];
   for (;;) {
-    const fitted = fitOnce(kept, priors);
-    const worst = worstOf(fitted);
-    if (!worst) return finished(fitted, outliers);
+    const solved = solveOnce(kept, priors);
+    const worst = worstOf(solved);
+    if (!worst) return finished(solved, outliers);
     outliers.push(worst.outlier);
     kept = kept.filter((one) => one !== worst.observation);
   }
 }
 
-interface Fitted {
+interface Solved {
   readonly observations: readonly Observation[];
   readonly unknowns: readonly Parameter[];
   readonly borrowed: readonly Parameter[];
   readonly at: PrintFigures;
-  readonly fit: LinearFit;
+  readonly solution: LinearSolution;
   readonly freedom: number;
   /** what each session's common error moves the figures by, in standard deviations of it [mm] */
   readonly shifts: readonly (readonly number[])[];
 }
 
-function fitOnce(observations: readonly Observation[], priors: Priors): Fitted {
+function solveOnce(observations: readonly Observation[], priors: Priors): Solved {
   const unknowns = PARAMETERS.filter((name) =>
     observations.some(({ kind }) => predictedReading(kind, 1, TRUE_PRINTER).slopes[name] !== undefined),
   );
   if (unknowns.length === 0)
-    return { observations, unknowns, borrowed: [], at: TRUE_PRINTER, fit: NOTHING, freedom: 0, shifts: [] };
+    return { observations, unknowns, borrowed: [], at: TRUE_PRINTER, solution: NOTHING, freedom: 0, shifts: [] };
   const start = { ...TRUE_PRINTER, ...Object.fromEntries(unknowns.map((name) => [name, priors[name].value])) };
   const borrowed = borrowedOf(observations, unknowns, start);
   const extra = borrowed.map(
@@ -134,14 +134,14 @@ function fitOnce(observations: readonly Observation[], priors: Priors): Fitted {
     }),
   );
   let at: PrintFigures = start;
-  let fit = NOTHING;
+  let solution = NOTHING;
   for (let round = 0; round < ROUNDS; round++) {
-    fit = weightedLeastSquares([...linearised(observations, unknowns, at), ...extra]);
-    at = { ...at, ...Object.fromEntries(unknowns.map((name, i) => [name, fit.estimate[i]!])) };
+    solution = weightedLeastSquares([...linearised(observations, unknowns, at), ...extra]);
+    at = { ...at, ...Object.fromEntries(unknowns.map((name, i) => [name, solution.estimate[i]!])) };
   }
   const freedom = observations.length + borrowed.length - unknowns.length;
   const shifts = shiftsOf(observations, [...linearised(observations, unknowns, at), ...extra]);
-  return { observations, unknowns, borrowed, at, fit, freedom, shifts };
+  return { observations, unknowns, borrowed, at, solution, freedom, shifts };
 }
 
 /** The figures that the common error of each session alone would give: a shift is not averaged out by more readings. */
@@ -158,7 +158,7 @@ function shiftsOf(observations: readonly Observation[], rows: readonly LinearRow
 
 /** The model is so nearly straight that the third round changes nothing. */
 const ROUNDS = 4;
-const NOTHING: LinearFit = { estimate: [], covariance: [], residuals: [], leverages: [], chiSquare: 0 };
+const NOTHING: LinearSolution = { estimate: [], covariance: [], residuals: [], leverages: [], chiSquare: 0 };
 
 /** Rows that are straight in the figures themselves: y − f(β₀) + J·β₀ = J·β. */
 function linearised(
@@ -192,15 +192,15 @@ function borrowedOf(
   return borrowed;
 }
 
-function worstOf({ observations, fit, freedom }: Fitted) {
+function worstOf({ observations, solution, freedom }: Solved) {
   if (freedom < 2) return undefined;
   const rows = observations.flatMap((observation, i) => {
     const { mean, sigma, mark } = observation;
-    const residual = fit.residuals[i] ?? 0;
-    const room = 1 - (fit.leverages[i] ?? 1);
+    const residual = solution.residuals[i] ?? 0;
+    const room = 1 - (solution.leverages[i] ?? 1);
     if (room < 1e-6) return [];
     const share = residual / sigma;
-    const others = scatterOf(fit.chiSquare - share ** 2 / room, freedom - 1);
+    const others = scatterOf(solution.chiSquare - share ** 2 / room, freedom - 1);
     const standardised = share / Math.sqrt(room) / others;
     return [{ observation, mark, mean, residual: residual / room, standardised }];
   });
@@ -223,22 +223,22 @@ function wideningOf(scatter: number, freedom: number): number {
 }
 
 function finished(
-  { observations, unknowns, borrowed, fit, freedom, shifts }: Fitted,
+  { observations, unknowns, borrowed, solution, freedom, shifts }: Solved,
   outliers: readonly Outlier[],
-): PrintFit {
-  const scatter = scatterOf(fit.chiSquare, freedom);
+): PrintSolution {
+  const scatter = scatterOf(solution.chiSquare, freedom);
   const widening = wideningOf(scatter, freedom);
-  const errorOf: PrintFit['errorOf'] = (slopes) => {
+  const errorOf: PrintSolution['errorOf'] = (slopes) => {
     const at = unknowns.map((name) => slopes[name] ?? 0);
     const variance = at.reduce(
-      (sum, one, i) => sum + at.reduce((s, two, j) => s + one * two * fit.covariance[i]![j]!, 0),
+      (sum, one, i) => sum + at.reduce((s, two, j) => s + one * two * solution.covariance[i]![j]!, 0),
       0,
     );
     const common = shifts.map((shift) => at.reduce((sum, one, i) => sum + one * shift[i]!, 0));
     return Math.hypot(widening * Math.sqrt(Math.max(0, variance)), ...common);
   };
   const estimates = Object.fromEntries(
-    unknowns.map((name, i) => [name, { value: fit.estimate[i]!, standardError: errorOf({ [name]: 1 }) }]),
+    unknowns.map((name, i) => [name, { value: solution.estimate[i]!, standardError: errorOf({ [name]: 1 }) }]),
   );
   return {
     estimates,
@@ -246,8 +246,8 @@ function finished(
     borrowed,
     residuals: observations.map(({ mark, sigma }, i) => ({
       mark,
-      residual: fit.residuals[i]!,
-      standardised: fit.residuals[i]! / sigma / Math.sqrt(Math.max(1e-6, 1 - fit.leverages[i]!)),
+      residual: solution.residuals[i]!,
+      standardised: solution.residuals[i]! / sigma / Math.sqrt(Math.max(1e-6, 1 - solution.leverages[i]!)),
     })),
     outliers,
     scatter,

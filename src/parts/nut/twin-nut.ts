@@ -4,9 +4,9 @@ import type { PartKind } from '../part-kind.js';
 import { designNut, type NutDesign } from './dimensions.js';
 import { nutKind } from './index.js';
 import { nutSchema } from './sheet.js';
-import { familyFields } from './variants/sheet.js';
+import { variantFields } from './variants/sheet.js';
 
-const { apart, shift, lever } = familyFields.shape;
+const { apart, shift, lever } = variantFields.shape;
 const { part: _part, family: _family, catch_nut: _catch, ...ofAnyNut } = nutSchema.shape;
 
 /** Sheet of a twin nut: that of a nut, whose family need not be said. */

@@ -13,8 +13,6 @@ export type ExactWriter = (request: ExactRequest) => Promise<string>;
 
 /** How far the volume of a body may be off the one that lines find, of itself. */
 const CLOSE = 1e-5;
-/** Ways between lines, mm: finer ones where the two do not agree at once. */
-const STEPS = [0.5, 0.2, 0.08] as const;
 
 /**
  * Builds bodies, holds each against its gate, writes them, and holds what the file gives back against the same gate.
@@ -32,7 +30,9 @@ export function exactPart(
   return kernel.within(bodies, (built) => {
     const volumes = built.bodies.map(({ name, measures }, i) => {
       requireSolid(name, measures);
-      return requireVolume(name, measures.volume, (step) => lineVolume(bodies[i]!.shape, step).volume);
+      const wanted = lineVolume(bodies[i]!.shape).volume;
+      requireVolume(name, measures.volume, wanted);
+      return wanted;
     });
     const step = steadyStep(built.write(product), request);
     const again = built.readBack(step);
@@ -41,7 +41,7 @@ export function exactPart(
     for (const [i, measures] of again.entries()) {
       const name = `${bodies[i]!.name} as it was read back`;
       requireSolid(name, measures);
-      requireVolume(name, measures.volume, () => volumes[i]!);
+      requireVolume(name, measures.volume, volumes[i]!);
     }
     return { step, measures: built.bodies.map(({ measures }) => measures) };
   });
@@ -52,13 +52,9 @@ function requireSolid(name: string, { solids, freeEdges, volume }: ExactMeasures
   throw new Error(`${name}: ${solids} solids with ${freeEdges} free edges, must be 1 with none`);
 }
 
-/** @returns the volume that lines find, which the body keeps */
-function requireVolume(name: string, volume: number, byLines: (step: number) => number): number {
-  let off = Number.POSITIVE_INFINITY;
-  for (const step of STEPS) {
-    const wanted = byLines(step);
-    off = Math.abs(volume - wanted) / wanted;
-    if (off <= CLOSE) return wanted;
-  }
+/** @param wanted the volume that lines find */
+function requireVolume(name: string, volume: number, wanted: number): void {
+  const off = Math.abs(volume - wanted) / wanted;
+  if (off <= CLOSE) return;
   throw new Error(`${name}: its volume is ${off.toExponential(1)} of itself off the one of its sections, at most 1e-5`);
 }

@@ -14,17 +14,24 @@ export interface LineMeasures {
 /** Stretches of a line, [from, to] in turn, rising and apart. */
 type Spans = readonly number[];
 
-/** A curve of the plan across which what a line meets may change. */
+/**
+ * A curve of the plan across which what a line meets may change. Where `isRoot`, it may do so as a root does: beside a
+ * fillet or a lying cylinder.
+ */
 type Mark =
-  | { readonly kind: 'line'; readonly from: Point; readonly to: Point }
-  | { readonly kind: 'circle'; readonly center: Point; readonly radius: number };
+  | { readonly kind: 'line'; readonly from: Point; readonly to: Point; readonly isRoot?: boolean }
+  | { readonly kind: 'circle'; readonly center: Point; readonly radius: number; readonly isRoot?: boolean };
 
-/** What lines along Z meet over one y of the plan; undefined where none meets anything. */
-type Row = ((x: number) => Spans) | undefined;
+/** What lines along Z meet over one y of the plan, from one x to another. */
+interface Row {
+  readonly from: number;
+  readonly to: number;
+  readonly at: (x: number) => Spans;
+}
 
-/** What a line along Z over a place of the plan meets, row by row. */
+/** What a line along Z over a place of the plan meets, row by row; undefined where none meets anything. */
 interface Probe {
-  readonly row: (y: number) => Row;
+  readonly row: (y: number) => Row | undefined;
   readonly marks: readonly Mark[];
 }
 
@@ -36,163 +43,193 @@ const NONE: Spans = [];
  *
  *     V = ∫∫ L(x, y) dx dy,  z̄·V = ∫∫ ∫ z dz dx dy
  *
- * with L the length of the line at (x, y) inside the shape, exact for prisms, cones, tori and helicoids. In x and y it is
- * Gauss's rule between the curves of the plan at which L may jump, each stretch mapped by a cosine, which takes the
- * roots off the ends, and halved where it bends.
+ * with L the length of the line at (x, y) inside the shape, exact for prisms, cones, tori and helicoids. In x and y it
+ * is Kronrod's rule between the curves of the plan at which L may jump, a stretch that ends in a root mapped by a
+ * cosine. In x each stretch is halved where the rule and Gauss's within it differ; in y always the one where they
+ * differ most, until the differences together are small enough.
  *
- * @param shape  the shape; turned bodies and threads stand upright                       [mm]
- * @param step   longest way between two lines across the plan                             [mm]
- * @returns V and the centre; within 1e-6 of V at a hundredth of the shape                 [mm³, mm]
+ * @param shape   the shape; turned bodies and threads stand upright                      [mm]
+ * @param within  what the differences in y may come to, of V, default 3e-6                [-]
+ * @returns V and the centre                                                               [mm³, mm]
  * @throws TypeError  a turned body or a thread lies
- * @source geometry: Cavalieri's principle, Gauss–Legendre rule
+ * @source geometry: Cavalieri's principle, Gauss–Kronrod rule of 3 and 7 points
  */
-export function lineVolume(shape: MeantShape, step: number): LineMeasures {
+export function lineVolume(shape: MeantShape, within = 3e-6): LineMeasures {
   const { marks, row } = probeOf(shape, IDENTITY, planesOf(shape, IDENTITY));
-  const total = [0, 0, 0, 0];
-  alongStretches(yBreaks(marks), step, (y, dy) => {
-    const spans = row(y);
-    if (!spans) return;
-    const line: Line = (x) => lengthsOf(spans(x), x);
-    const breaks = xBreaks(marks, y);
-    for (let i = 1; i < breaks.length; i++) {
-      const [low, high] = [breaks[i - 1]!, breaks[i]!];
-      if (high - low < NOTHING) continue;
-      const stretch: Stretch = { line, middle: (low + high) / 2, half: (high - low) / 2 };
-      const [volume, moment, mz] = refined(stretch, 0, Math.PI, ruleOver(stretch, 0, Math.PI), DEEPEST);
-      total[0]! += volume * dy;
-      total[1]! += moment * dy;
-      total[2]! += y * volume * dy;
-      total[3]! += mz * dy;
-    }
-  });
-  const [volume, mx, my, mz] = total as [number, number, number, number];
+  const at = (y: number): Sums => {
+    const found = row(y);
+    return found ? rowSums(found, y, xBreaks(marks, y)) : ZERO;
+  };
+  const panels = panelsBetween(yBreaks(marks)).map((panel) => ruled(panel, at));
+  for (let left = MOST_PANELS; left > 0; left--) {
+    const off = panels.reduce((sum, { off }) => sum + off, 0);
+    if (off <= within * panels.reduce((sum, { sums }) => sum + sums[0], 0)) break;
+    const worst = panels.reduce((most, { off }, i) => (off > panels[most]!.off ? i : most), 0);
+    const [{ panel }] = panels.splice(worst, 1) as [Ruled];
+    const middle = (panel.from + panel.to) / 2;
+    panels.push(ruled({ ...panel, to: middle }, at), ruled({ ...panel, from: middle }, at));
+  }
+  const [volume, mx, my, mz] = panels.reduce<Sums>((sum, { sums }) => added(sum, sums, 1), ZERO);
   return { volume, center: [mx / volume, my / volume, mz / volume] };
 }
 
-/** Length of a line inside the shape, the same times x, and its moment about z = 0, by x. */
-type Line = (x: number) => Sums;
-type Sums = readonly [length: number, timesX: number, moment: number];
+/** Length inside the shape, and its moments about x, y and z = 0. */
+type Sums = readonly [length: number, x: number, y: number, z: number];
+const ZERO: Sums = [0, 0, 0, 0];
+/** Halvings in y, at most. */
+const MOST_PANELS = 4000;
 
-/** A stretch of x between two marks; x = middle − half·cos φ. */
-interface Stretch {
-  readonly line: Line;
+/** A stretch of y or x: as it is, or as middle − half·cos φ where an end of it is a root. */
+interface Panel {
   readonly middle: number;
   readonly half: number;
+  readonly isRoot: boolean;
+  /** within −1 to 1, or φ within 0 to π */
+  readonly from: number;
+  readonly to: number;
 }
 
-function lengthsOf(spans: Spans, x: number): Sums {
+function panelOver(low: number, high: number, isRoot: boolean): Panel {
+  const [from, to] = isRoot ? [0, Math.PI] : [-1, 1];
+  return { middle: (low + high) / 2, half: (high - low) / 2, isRoot, from, to };
+}
+
+/** Place and weight of a node of the rule, −1 to 1. */
+function place({ middle, half, isRoot, from, to }: Panel, node: number): readonly [at: number, weight: number] {
+  const u = (from + to + (to - from) * node) / 2;
+  const share = (half * (to - from)) / 2;
+  return isRoot ? [middle - half * Math.cos(u), share * Math.sin(u)] : [middle + half * u, share];
+}
+
+/** What the rule finds over a panel, and how far the lesser rule within it is off. */
+interface Ruled {
+  readonly panel: Panel;
+  readonly sums: Sums;
+  readonly off: number;
+}
+
+function ruled(panel: Panel, of: (at: number) => Sums, known: readonly Sums[] = []): Ruled {
+  let sums = ZERO;
+  let lesser = 0;
+  for (const [i, [node, fine, coarse]] of NODES.entries()) {
+    const [at, weight] = place(panel, node);
+    const found = known[i] ?? of(at);
+    sums = added(sums, found, fine * weight);
+    lesser += coarse * weight * found[0];
+  }
+  return { panel, sums, off: Math.abs(sums[0] - lesser) };
+}
+
+function added(a: Sums, b: Sums, weight: number): Sums {
+  return [a[0] + weight * b[0], a[1] + weight * b[1], a[2] + weight * b[2], a[3] + weight * b[3]];
+}
+
+/** Nodes of Gauss's rule of three on −1 to 1 and of Kronrod's that holds it, with the weights of the latter and the former. */
+const NODES = [
+  [-0.7745966692414834, 0.2684880898683334, 5 / 9],
+  [0, 0.4509165386584741, 8 / 9],
+  [0.7745966692414834, 0.2684880898683334, 5 / 9],
+  [-0.9604912687080202, 0.1046562260264673, 0],
+  [-0.4342437493468026, 0.4013974147759622, 0],
+  [0.4342437493468026, 0.4013974147759622, 0],
+  [0.9604912687080202, 0.1046562260264673, 0],
+] as const;
+
+/** Halvings of a stretch of x where surfaces cross, which no mark of the plan tells. */
+const DEEPEST = 7;
+/** How far two rules may differ, of what they find or of a millimetre's height. */
+const CLOSE = 2e-6;
+/** Stretches below this are left out, mm. */
+const NOTHING = 1e-9;
+
+/** A row's sums, stretch by stretch between breaks. */
+function rowSums({ from, to, at }: Row, y: number, breaks: readonly Break[]): Sums {
+  const line = (x: number) => lineSums(at(x), x, y);
+  let total = ZERO;
+  for (let i = 1; i < breaks.length; i++) {
+    const [low, high] = [breaks[i - 1]!, breaks[i]!];
+    if (high.at - low.at < NOTHING || high.at <= from || low.at >= to) continue;
+    total = added(total, refined(panelOver(low.at, high.at, low.isRoot || high.isRoot), line, DEEPEST), 1);
+  }
+  return total;
+}
+
+function lineSums(spans: Spans, x: number, y: number): Sums {
   let [length, moment] = [0, 0];
   for (let i = 0; i < spans.length; i += 2) {
     const [low, high] = [spans[i]!, spans[i + 1]!];
     length += high - low;
     moment += (high * high - low * low) / 2;
   }
-  return [length, length * x, moment];
+  return [length, length * x, length * y, moment];
 }
 
-/** Halvings of a stretch where surfaces cross, which no mark of the plan tells. */
-const DEEPEST = 7;
-/** How far two rules may differ, of what they find or of a millimetre's height. */
-const CLOSE = 2e-6;
-
-function refined(stretch: Stretch, from: number, to: number, coarse: Sums, depth: number): Sums {
-  const middle = (from + to) / 2;
-  const [low, high] = [ruleOver(stretch, from, middle), ruleOver(stretch, middle, to)];
-  const fine = added(low, high);
-  const width = stretch.half * (Math.cos(from) - Math.cos(to));
-  if (depth === 0 || Math.abs(fine[0] - coarse[0]) <= CLOSE * Math.max(fine[0], width)) return fine;
-  return added(refined(stretch, from, middle, low, depth - 1), refined(stretch, middle, to, high, depth - 1));
+function refined(panel: Panel, line: (x: number) => Sums, depth: number): Sums {
+  const [[low], [high]] = [place(panel, -1), place(panel, 1)];
+  const [first, second, third] = [0, 1, 2].map((i) => line(place(panel, NODES[i]![0])[0])) as [Sums, Sums, Sums];
+  // between flat faces a line finds the same everywhere
+  if (isSame(first, second) && isSame(second, third))
+    return added(ZERO, [second[0], (second[0] * (low + high)) / 2, second[2], second[3]], high - low);
+  const { sums, off } = ruled(panel, line, [first, second, third]);
+  if (depth === 0 || off <= CLOSE * Math.max(sums[0], high - low)) return sums;
+  const middle = (panel.from + panel.to) / 2;
+  return added(
+    refined({ ...panel, to: middle }, line, depth - 1),
+    refined({ ...panel, from: middle }, line, depth - 1),
+    1,
+  );
 }
 
-function added(a: Sums, b: Sums): Sums {
-  return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+function isSame(a: Sums, b: Sums): boolean {
+  return Math.abs(a[0] - b[0]) < NOTHING && Math.abs(a[3] - b[3]) < NOTHING;
 }
 
-function ruleOver({ line, middle, half }: Stretch, from: number, to: number): Sums {
-  let [length, timesX, moment] = [0, 0, 0];
-  for (const [node, weight] of GAUSS) {
-    const phi = (from + to + (to - from) * node) / 2;
-    const dx = (half * Math.sin(phi) * weight * (to - from)) / 2;
-    const [l, lx, lz] = line(middle - half * Math.cos(phi));
-    length += l * dx;
-    timesX += lx * dx;
-    moment += lz * dx;
-  }
-  return [length, timesX, moment];
-}
-
-/** Nodes and weights of Gauss's rule with four points on −1 to 1. */
-const GAUSS = [
-  [-0.8611363115940526, 0.34785484513745385],
-  [-0.33998104358485626, 0.6521451548625461],
-  [0.33998104358485626, 0.6521451548625461],
-  [0.8611363115940526, 0.34785484513745385],
-] as const;
-const GAUSS_TWO = [
-  [-0.5773502691896257, 1],
-  [0.5773502691896257, 1],
-] as const;
-/** Stretches below this are left out, mm. */
-const NOTHING = 1e-9;
-
-/** A place where what lines find may change; round where it may do so as a root does. */
+/** A place where what lines find may change; a root where it may do so as one does. */
 interface Break {
   readonly at: number;
-  readonly isRound: boolean;
+  readonly isRoot: boolean;
 }
 
-/** Places and weights over all stretches between breaks, mapped alike where an end is round, in panels of four. */
-function alongStretches(breaks: readonly Break[], step: number, visit: (at: number, weight: number) => void): void {
-  for (let i = 1; i < breaks.length; i++) {
-    const [low, high] = [breaks[i - 1]!, breaks[i]!];
-    const width = high.at - low.at;
-    const middle = (low.at + high.at) / 2;
-    if (width < step && !low.isRound && !high.isRound) {
-      for (const [node, weight] of width < step / 4 ? GAUSS_TWO : GAUSS)
-        visit(middle + (width * node) / 2, (width * weight) / 2);
-      continue;
-    }
-    // one panel alone is 1e-5 off on a constant
-    const panels = Math.max(2, Math.ceil(width / (4 * step)));
-    for (let panel = 0; panel < panels; panel++) {
-      for (const [node, weight] of GAUSS) {
-        const phi = (Math.PI * (panel + (1 + node) / 2)) / panels;
-        visit(middle - (width / 2) * Math.cos(phi), (width * Math.sin(phi) * weight * Math.PI) / (4 * panels));
-      }
-    }
-  }
+function panelsBetween(breaks: readonly Break[]): Panel[] {
+  return breaks.slice(1).map((high, i) => panelOver(breaks[i]!.at, high.at, breaks[i]!.isRoot || high.isRoot));
 }
 
+/** Over y the width of every circle grows as a root. */
 function yBreaks(marks: readonly Mark[]): Break[] {
-  const all = marks.flatMap((mark): Break[] =>
-    mark.kind === 'line'
-      ? [mark.from[1], mark.to[1]].map((at) => ({ at, isRound: false }))
-      : [-1, 1].map((side) => ({ at: mark.center[1] + side * mark.radius, isRound: true })),
+  return distinct(
+    marks.flatMap((mark): Break[] =>
+      mark.kind === 'line'
+        ? [mark.from[1], mark.to[1]].map((at) => ({ at, isRoot: mark.isRoot === true }))
+        : [-1, 1].map((side) => ({ at: mark.center[1] + side * mark.radius, isRoot: true })),
+    ),
   );
-  const distinct: Break[] = [];
-  for (const { at, isRound } of all.sort((a, b) => a.at - b.at)) {
-    const last = distinct.at(-1);
-    if (last && at - last.at < NOTHING)
-      distinct[distinct.length - 1] = { at: last.at, isRound: isRound || last.isRound };
-    else distinct.push({ at, isRound });
-  }
-  return distinct;
 }
 
-function xBreaks(marks: readonly Mark[], y: number): number[] {
-  const found: number[] = [];
+function distinct(all: Break[]): Break[] {
+  const found: Break[] = [];
+  for (const { at, isRoot } of all.sort((a, b) => a.at - b.at)) {
+    const last = found.at(-1);
+    if (last && at - last.at < NOTHING) found[found.length - 1] = { at: last.at, isRoot: isRoot || last.isRoot };
+    else found.push({ at, isRoot });
+  }
+  return found;
+}
+
+function xBreaks(marks: readonly Mark[], y: number): Break[] {
+  const found: Break[] = [];
   for (const mark of marks) {
+    const isRoot = mark.isRoot === true;
     if (mark.kind === 'circle') {
       const square = mark.radius ** 2 - (y - mark.center[1]) ** 2;
       if (square <= 0) continue;
       const half = Math.sqrt(square);
-      found.push(mark.center[0] - half, mark.center[0] + half);
+      found.push({ at: mark.center[0] - half, isRoot }, { at: mark.center[0] + half, isRoot });
       continue;
     }
     const [[x0, y0], [x1, y1]] = [mark.from, mark.to];
-    if (y0 > y !== y1 > y) found.push(x0 + ((y - y0) / (y1 - y0)) * (x1 - x0));
+    if (y0 > y !== y1 > y) found.push({ at: x0 + ((y - y0) / (y1 - y0)) * (x1 - x0), isRoot });
   }
-  return sorted(found);
+  return distinct(found);
 }
 
 function sorted(values: number[]): number[] {
@@ -211,18 +248,14 @@ function probeOf(shape: MeantShape, at: Matrix, planes: readonly number[]): Prob
     case 'difference':
     case 'intersection': {
       const parts = shape.of.map((part) => probeOf(part, at, planes));
-      const keep = KEEP[shape.kind];
+      const { kind } = shape;
       return {
         marks: parts.flatMap(({ marks }) => marks),
-        row: (y) => {
-          const rows = parts.map(({ row }) => row(y));
-          if (!rows.some((one) => one)) return undefined;
-          return (x) =>
-            combined(
-              rows.map((one) => one?.(x) ?? NONE),
-              keep,
-            );
-        },
+        row: (y) =>
+          joinedRow(
+            kind,
+            parts.map(({ row }) => row(y)),
+          ),
       };
     }
     case 'extrusion':
@@ -261,24 +294,48 @@ function reachesAt(contour: readonly ContourPiece[], heights: readonly number[])
   return [...new Set(all)];
 }
 
-type Keep = (inside: readonly boolean[]) => boolean;
-const KEEP: Record<'union' | 'difference' | 'intersection', Keep> = {
-  union: (inside) => inside.includes(true),
-  difference: ([first, ...others]) => first === true && !others.includes(true),
-  intersection: (inside) => !inside.includes(false),
+type Joining = 'union' | 'difference' | 'intersection';
+type Keep = (inFirst: boolean, inSecond: boolean) => boolean;
+const KEEP: Record<Joining, Keep> = {
+  union: (first, second) => first || second,
+  difference: (first, second) => first && !second,
+  intersection: (first, second) => first && second,
 };
 
-/** Stretches where the rule holds, over all ends in turn. */
-function combined(all: readonly Spans[], keep: Keep): Spans {
-  if (all.every((spans) => spans.length === 0)) return NONE;
-  const ends = all.flatMap((spans, part) => spans.map((z) => ({ z, part })));
-  ends.sort((a, b) => a.z - b.z);
-  const inside = all.map(() => false);
+/** Rows of several parts as one; what a row does not reach is not asked. */
+function joinedRow(kind: Joining, rows: readonly (Row | undefined)[]): Row | undefined {
+  const found = rows.flatMap((row) => (row ? [row] : []));
+  const [first] = rows;
+  if (kind === 'union' ? found.length === 0 : !first) return undefined;
+  if (kind === 'intersection' && found.length < rows.length) return undefined;
+  if (found.length === 1) return found[0];
+  const keep = KEEP[kind];
+  const [start, ...others] = found as [Row, ...Row[]];
+  const reached = (row: Row, x: number) => (x < row.from || x > row.to ? NONE : row.at(x));
+  return {
+    from: kind === 'union' ? Math.min(...found.map(({ from }) => from)) : start.from,
+    to: kind === 'union' ? Math.max(...found.map(({ to }) => to)) : start.to,
+    at: (x) => {
+      let spans = reached(start, x);
+      for (const row of others) {
+        if (spans.length === 0 && kind !== 'union') return NONE;
+        spans = combined(spans, reached(row, x), keep);
+      }
+      return spans;
+    },
+  };
+}
+
+/** Stretches where the rule holds, over the ends of both in turn. */
+function combined(a: Spans, b: Spans, keep: Keep): Spans {
+  if (b.length === 0) return keep(true, false) ? a : NONE;
   const kept: number[] = [];
-  let was = false;
-  for (const { z, part } of ends) {
-    inside[part] = !inside[part];
-    const is = keep(inside);
+  let [i, j, was] = [0, 0, false];
+  while (i < a.length || j < b.length) {
+    const z = j === b.length || a[i]! <= b[j]! ? a[i]! : b[j]!;
+    while (a[i] === z) i += 1;
+    while (b[j] === z) j += 1;
+    const is = keep(i % 2 === 1, j % 2 === 1);
     if (is !== was) kept.push(z);
     was = is;
   }
@@ -288,79 +345,122 @@ function combined(all: readonly Spans[], keep: Keep): Spans {
 /** A leaf whose own axis is the line's, upwards or downwards. */
 function standing(leaf: MeantLeaf, at: Matrix, planes: readonly number[]): Probe {
   if (Math.abs(Math.abs(at[10]!) - 1) > 1e-9) throw new TypeError(`a lying ${leaf.kind} cannot be measured by lines`);
-  const heights = planes.map((z) => at[10]! * (z - at[11]!));
-  const own = ownProbe(leaf, heights);
-  const [xx, xy, x0, yx, yy, y0] = [at[0]!, at[1]!, at[3]!, at[4]!, at[5]!, at[7]!];
   const [up, z0] = [Math.sign(at[10]!), at[11]!];
-  const out = ([x, y]: Point): Point => [xx * x + xy * y + x0, yx * x + yy * y + y0];
-  const marks = own.marks.map(
-    (mark): Mark =>
-      mark.kind === 'line'
-        ? { kind: 'line', from: out(mark.from), to: out(mark.to) }
-        : { kind: 'circle', center: out(mark.center), radius: mark.radius },
-  );
-  const reach = reachOfMarks(marks);
   const placed = (spans: Spans): Spans =>
     up > 0 ? (z0 === 0 ? spans : spans.map((z) => z + z0)) : spans.map((z) => z0 - z).reverse();
+  if (leaf.kind === 'extrusion') {
+    const loops = leaf.regions.flatMap(({ outer, holes }) => [outer, ...holes]);
+    return upright(
+      loops.map((loop) => placedLoop(loop, at)),
+      placed([leaf.from, leaf.to]),
+    );
+  }
+  const own = ownProbe(
+    leaf,
+    planes.map((z) => up * (z - z0)),
+  );
+  const [xx, xy, x0, yx, yy, y0] = [at[0]!, at[1]!, at[3]!, at[4]!, at[5]!, at[7]!];
+  const marks = own.marks.map((mark) => placedMark(mark, at));
+  const [across, along] = [extent(marks, 0), extent(marks, 1)];
   return {
     marks,
     row: (y) => {
-      if (y < reach.least || y > reach.most) return undefined;
+      if (y < along.least || y > along.most) return undefined;
       const dy = y - y0;
-      // an own axis along the plan's keeps its rows
-      if (xy === 0 && yx === 0) {
-        const row = own.row(yy * dy);
-        return row && ((x) => placed(row(xx * (x - x0))));
-      }
-      return (x) => placed(own.at(xx * (x - x0) + yx * dy, xy * (x - x0) + yy * dy));
+      const spans = (x: number) => placed(own.at(xx * (x - x0) + yx * dy, xy * (x - x0) + yy * dy));
+      return { from: across.least, to: across.most, at: spans };
     },
   };
 }
 
-function reachOfMarks(marks: readonly Mark[]): { readonly least: number; readonly most: number } {
-  const ys = yBreaks(marks).map(({ at }) => at);
-  return { least: ys[0] ?? 0, most: ys.at(-1) ?? 0 };
+/** A prism that stands: the same stretch wherever a line is inside. */
+function upright(loops: readonly Loop[], both: Spans): Probe {
+  return {
+    marks: loops.flatMap(marksOf),
+    row: (y) => {
+      const ends = sorted(loops.flatMap((loop) => crossings(loop, 0, y, 1, 0)));
+      if (ends.length === 0) return undefined;
+      const isInside = (x: number) => {
+        let after = ends.length;
+        while (after > 0 && ends[after - 1]! > x) after -= 1;
+        return (ends.length - after) % 2 === 1;
+      };
+      return { from: ends[0]!, to: ends.at(-1)!, at: (x) => (isInside(x) ? both : NONE) };
+    },
+  };
 }
 
-/** A leaf about its own axis, place by place and row by row. */
+function placedPoint([x, y]: Point, at: Matrix): Point {
+  return [at[0]! * x + at[1]! * y + at[3]!, at[4]! * x + at[5]! * y + at[7]!];
+}
+
+function placedMark(mark: Mark, at: Matrix): Mark {
+  return mark.kind === 'line'
+    ? { ...mark, from: placedPoint(mark.from, at), to: placedPoint(mark.to, at) }
+    : { ...mark, center: placedPoint(mark.center, at) };
+}
+
+/** A loop where its prism stands; seen from below it runs the other way. */
+function placedLoop(loop: Loop, at: Matrix): Loop {
+  if (loop.kind === 'circle') return { ...loop, center: placedPoint(loop.center, at) };
+  const isTurned = at[10]! < 0;
+  const pieces = loop.pieces.map((piece): Piece => {
+    const ends = { from: placedPoint(piece.from, at), to: placedPoint(piece.to, at) };
+    if (piece.kind === 'line') return { ...piece, ...ends };
+    return { ...piece, ...ends, center: placedPoint(piece.center, at), outwards: piece.outwards !== isTurned };
+  });
+  return { kind: 'pieces', pieces };
+}
+
+/** How far marks reach along x or y. */
+function extent(marks: readonly Mark[], axis: 0 | 1): { readonly least: number; readonly most: number } {
+  let [least, most] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const mark of marks) {
+    const ends =
+      mark.kind === 'line'
+        ? [mark.from[axis], mark.to[axis]]
+        : [mark.center[axis] - mark.radius, mark.center[axis] + mark.radius];
+    least = Math.min(least, ...ends);
+    most = Math.max(most, ...ends);
+  }
+  return { least, most };
+}
+
+/** A leaf about its own axis, place by place. */
 interface OwnProbe {
   readonly at: (x: number, y: number) => Spans;
-  readonly row: (y: number) => Row;
   readonly marks: readonly Mark[];
 }
 
-function ownProbe(leaf: MeantLeaf, heights: readonly number[]): OwnProbe {
+function ownProbe(leaf: Exclude<MeantLeaf, { kind: 'extrusion' }>, heights: readonly number[]): OwnProbe {
   switch (leaf.kind) {
-    case 'extrusion': {
-      const loops = leaf.regions.flatMap(({ outer, holes }) => [outer, ...holes]);
-      const both: Spans = [leaf.from, leaf.to];
-      const row = (y: number): Row => {
-        const ends = sorted(loops.flatMap((loop) => crossings(loop, 0, y, 1, 0)));
-        return ends.length === 0 ? undefined : (x) => (ends.filter((end) => end > x).length % 2 === 1 ? both : NONE);
+    case 'revolution': {
+      const { contour } = leaf;
+      const isRoot = isFilleted(contour);
+      return {
+        marks: reachesAt(contour, heights).map((radius) => ({ ...circleMark(radius), isRoot })),
+        at: (x, y) => upTo(contour, Math.hypot(x, y)),
       };
-      return { marks: loops.flatMap(marksOf), row, at: (x, y) => row(y)?.(x) ?? NONE };
     }
-    case 'revolution':
-      return pointwise(reachesAt(leaf.contour, heights).map(circleMark), (x, y) =>
-        upTo(leaf.contour, Math.hypot(x, y)),
-      );
     case 'loft': {
       const reach = reachOf(leaf);
-      return pointwise(loftMarks(leaf, reachesAt(leaf.contour, heights)), (x, y) => upTo(leaf.contour, reach(x, y)));
+      const isRoot = isFilleted(leaf.contour);
+      const marks = loftMarks(leaf, reachesAt(leaf.contour, heights)).map((mark) => ({ ...mark, isRoot }));
+      return { marks, at: (x, y) => upTo(leaf.contour, reach(x, y)) };
     }
     case 'thread':
-      return pointwise(
-        leaf.thread.ridge.map(([, radius]) => circleMark(radius)),
-        (x, y) => threadSpans(leaf.thread, x, y),
-      );
+      return {
+        marks: leaf.thread.ridge.map(([, radius]) => circleMark(radius)),
+        at: (x, y) => threadSpans(leaf.thread, x, y),
+      };
   }
 }
 
-function pointwise(marks: readonly Mark[], at: OwnProbe['at']): OwnProbe {
-  return { marks, at, row: (y) => (x) => at(x, y) };
+function isFilleted(contour: readonly ContourPiece[]): boolean {
+  return contour.some(({ center }) => center !== undefined);
 }
 
-function circleMark(radius: number): Mark {
+function circleMark(radius: number): Extract<Mark, { kind: 'circle' }> {
   return { kind: 'circle', center: [0, 0], radius };
 }
 
@@ -478,6 +578,7 @@ function lying({ regions, from, to }: Extract<MeantLeaf, { kind: 'extrusion' }>,
     at[0]! * a + at[1]! * b + at[2]! * c + at[3]!,
     at[4]! * a + at[5]! * b + at[6]! * c + at[7]!,
   ];
+  const isRound = loops.some((loop) => loop.kind === 'circle' || loop.pieces.some(({ kind }) => kind === 'arc'));
   const corners = loops.flatMap((loop) =>
     loop.kind === 'circle'
       ? silhouettes(loop.center, loop.radius, ux, uy)
@@ -493,20 +594,21 @@ function lying({ regions, from, to }: Extract<MeantLeaf, { kind: 'extrusion' }>,
     }),
   );
   const sides = across.map(
-    (s): Mark => ({ kind: 'line', from: plan(-uy * s, ux * s, from), to: plan(-uy * s, ux * s, to) }),
+    (s): Mark => ({ kind: 'line', isRoot: isRound, from: plan(-uy * s, ux * s, from), to: plan(-uy * s, ux * s, to) }),
   );
   const marks = [...ends, ...sides];
-  const reach = reachOfMarks(marks);
+  const [reachX, reachY] = [extent(marks, 0), extent(marks, 1)];
   return {
     marks,
-    row: (y) =>
-      y < reach.least || y > reach.most
-        ? undefined
-        : (x) => {
-            const c = own(x, y, 0, 2);
-            if (c <= from || c >= to) return NONE;
-            return sorted(loops.flatMap((loop) => crossings(loop, own(x, y, 0, 0), own(x, y, 0, 1), ux, uy)));
-          },
+    row: (y) => {
+      if (y < reachY.least || y > reachY.most) return undefined;
+      const spans = (x: number) => {
+        const c = own(x, y, 0, 2);
+        if (c <= from || c >= to) return NONE;
+        return sorted(loops.flatMap((loop) => crossings(loop, own(x, y, 0, 0), own(x, y, 0, 1), ux, uy)));
+      };
+      return { from: reachX.least, to: reachX.most, at: spans };
+    },
   };
 }
 

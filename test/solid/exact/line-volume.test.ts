@@ -5,8 +5,7 @@ import { circleOutline } from '../../../src/solid/outline.js';
 import { cylinder, type Shape } from '../../../src/solid/recipe.js';
 import type { ThreadSweep } from '../../../src/solid/thread-sweep.js';
 
-const by = (shape: Shape, step = 0.25) =>
-  lineVolume(meantShape(shape, { threads: 'exact', join: (outlines) => outlines }), step);
+const by = (shape: Shape) => lineVolume(meantShape(shape, { threads: 'exact', join: (outlines) => outlines }));
 
 const rod = (radius: number, from: number, to: number): Shape =>
   cylinder({ radius, sides: 48, circumscribed: false, from, to });
@@ -54,7 +53,7 @@ describe('volume and centre by lines', () => {
       shape: { kind: 'prism', outlines: [circleOutline({ radius: 3, sides: 48 })], from: -10, to: 10 },
     };
     const both: Shape = { kind: 'intersection', of: [rod(3, -10, 10), lying] };
-    expect(by(both, 0.1).volume / (16 * 9)).toBeCloseTo(1, 4);
+    expect(by(both).volume / (16 * 9)).toBeCloseTo(1, 4);
   });
 
   it('of a fillet: a rounded foot is (1 − π/4) of its square, at the place of its centroid', () => {
@@ -81,7 +80,7 @@ describe('volume and centre by lines', () => {
   it('of a thread over whole pitches: π times the mean of r²', () => {
     // flat of 0.8 at 5, flat of 0.6 at 4, two flanks of 0.3 with the mean square (25 + 20 + 16)/3
     const mean = (0.8 * 25 + 0.6 * 16 + (0.6 * 61) / 3) / 2;
-    const { volume, center } = by({ kind: 'thread', thread }, 0.1);
+    const { volume, center } = by({ kind: 'thread', thread });
     expect(volume / (Math.PI * mean * 8)).toBeCloseTo(1, 6);
     expect(center[2]).toBeCloseTo(4, 4);
   });

@@ -10,7 +10,7 @@ import { createKernel } from '../src/solid/kernel.js';
 import { median } from './measure.js';
 import type { Row } from './nut.js';
 
-const SHEETS = ['demo-nut', 'demo-adapter', 'demo-coupling', 'demo-sleeve', 'demo-coupon'] as const;
+const SHEETS = ['demo-nut', 'demo-adapter', 'demo-coupling', 'demo-sleeve', 'demo-coupon', 'demo-gauge'] as const;
 /** What `make` writes unless told otherwise. */
 const USUAL: readonly Format[] = ['stl', '3mf', 'drawing', 'page'];
 const ROUNDS = 15;

@@ -1,5 +1,3 @@
-import { scatter } from './vertex-table.js';
-
 /** The edges of a mesh and how facets use them. */
 export interface EdgeTable {
   /** number of edges */
@@ -18,10 +16,9 @@ export interface EdgeTable {
  */
 export function listEdges(corners: Uint32Array): EdgeTable {
   const sides = corners.length;
-  let size = 16;
-  while (size < 2 * sides) size *= 2;
-  const slots = new Int32Array(size).fill(-1);
-  const lows = new Uint32Array(sides);
+  // the edges of a corner are those that no lower one has: the latest of them, and before each the one before
+  const latest = new Int32Array(1 + corners.reduce((most, corner) => Math.max(corner, most), 0)).fill(-1);
+  const before = new Int32Array(sides);
   const highs = new Uint32Array(sides);
   const uses = new Uint16Array(2 * sides);
   const edgeOf = new Uint32Array(sides);
@@ -31,17 +28,13 @@ export function listEdges(corners: Uint32Array): EdgeTable {
     const b = corners[side % 3 === 2 ? side - 2 : side + 1]!;
     const low = Math.min(a, b);
     const high = Math.max(a, b);
-    let slot = scatter(Math.imul(low, 0x9e3779b1) ^ high) & (size - 1);
-    let edge = slots[slot]!;
-    while (edge >= 0 && (lows[edge] !== low || highs[edge] !== high)) {
-      slot = (slot + 1) & (size - 1);
-      edge = slots[slot]!;
-    }
+    let edge = latest[low]!;
+    while (edge >= 0 && highs[edge] !== high) edge = before[edge]!;
     if (edge < 0) {
       edge = count++;
-      slots[slot] = edge;
-      lows[edge] = low;
       highs[edge] = high;
+      before[edge] = latest[low]!;
+      latest[low] = edge;
     }
     edgeOf[side] = edge;
     uses[2 * edge + (a < b ? 0 : 1)]!++;

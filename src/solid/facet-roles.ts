@@ -1,15 +1,21 @@
 import { outlineBounds } from './convex.js';
 import { type FacetGraph, middleOf } from './facet-graph.js';
 import { type Placement, placementMatrix } from './mesh.js';
+import type { Outline } from './outline.js';
 import type { Shape } from './recipe.js';
 
 /** What a facet belongs to, as far as walls and ceilings are judged differently; a mark is whatever bounds no wall. */
 export const ROLE = { plain: 0, thread: 1, bevel: 2, mark: 3 } as const;
 
+/** Least and most x, y and z. */
+type Box = readonly [x0: number, y0: number, z0: number, x1: number, y1: number, z1: number];
+
 /** Tells from a point on a facet and its normal, both in the recipe's own frame, whether the facet is meant. */
 interface Region {
   readonly role: number;
   readonly matrix: readonly number[];
+  /** about all that it holds, in the recipe's own frame */
+  readonly within: Box;
   readonly holds: (x: number, y: number, z: number, nx: number, ny: number, nz: number) => boolean;
 }
 
@@ -31,29 +37,75 @@ const SLOPE = 0.02;
  * @returns a role a facet
  */
 export function facetRoles(mesh: FacetGraph, shape: Shape): Uint8Array {
-  const regions = regionsOf(shape, STILL);
   const roles = new Uint8Array(mesh.triangles.length / 3);
-  const { normals: n } = mesh;
-  for (let facet = 0; facet < roles.length && regions.length > 0; facet++) {
-    const [x, y, z] = middleOf(mesh, facet);
-    const [nx, ny, nz] = [n[3 * facet]!, n[3 * facet + 1]!, n[3 * facet + 2]!];
-    for (const { role, matrix: m, holds } of regions) {
-      const [u, v, w] = [x - m[3]!, y - m[7]!, z - m[11]!];
-      const isHeld = holds(
-        m[0]! * u + m[4]! * v + m[8]! * w,
-        m[1]! * u + m[5]! * v + m[9]! * w,
-        m[2]! * u + m[6]! * v + m[10]! * w,
-        m[0]! * nx + m[4]! * ny + m[8]! * nz,
-        m[1]! * nx + m[5]! * ny + m[9]! * nz,
-        m[2]! * nx + m[6]! * ny + m[10]! * nz,
-      );
-      if (!isHeld) continue;
-      roles[facet] = role;
-      break;
-    }
-  }
+  const middles = middlesOf(mesh);
+  for (const region of regionsOf(shape, STILL)) giveRole(region, roles, mesh.normals, middles);
   return roles;
 }
+
+function middlesOf(mesh: FacetGraph): Float64Array {
+  const middles = new Float64Array(mesh.triangles.length);
+  for (let facet = 0; 3 * facet < middles.length; facet++) {
+    const [x, y, z] = middleOf(mesh, facet);
+    middles[3 * facet] = x;
+    middles[3 * facet + 1] = y;
+    middles[3 * facet + 2] = z;
+  }
+  return middles;
+}
+
+/** Gives the facets of a region their role, those aside that an earlier one holds. */
+function giveRole({ role, matrix, within, holds }: Region, roles: Uint8Array, n: Float64Array, middles: Float64Array) {
+  const m = Float64Array.from(matrix);
+  const box = placedBox(within, matrix);
+  for (let facet = 0; facet < roles.length; facet++) {
+    const at = 3 * facet;
+    const x = middles[at]!;
+    const y = middles[at + 1]!;
+    const z = middles[at + 2]!;
+    if (x < box[0]! || y < box[1]! || z < box[2]! || x > box[3]! || y > box[4]! || z > box[5]!) continue;
+    if (roles[facet] !== ROLE.plain) continue;
+    const u = x - m[3]!;
+    const v = y - m[7]!;
+    const w = z - m[11]!;
+    const nx = n[at]!;
+    const ny = n[at + 1]!;
+    const nz = n[at + 2]!;
+    const isHeld = holds(
+      m[0]! * u + m[4]! * v + m[8]! * w,
+      m[1]! * u + m[5]! * v + m[9]! * w,
+      m[2]! * u + m[6]! * v + m[10]! * w,
+      m[0]! * nx + m[4]! * ny + m[8]! * nz,
+      m[1]! * nx + m[5]! * ny + m[9]! * nz,
+      m[2]! * nx + m[6]! * ny + m[10]! * nz,
+    );
+    if (isHeld) roles[facet] = role;
+  }
+}
+
+/** The box about a placed one, a little larger than what rounding moves. */
+function placedBox(box: Box, m: readonly number[]): Float64Array {
+  const placed = new Float64Array(6);
+  for (let row = 0; row < 3; row++) {
+    let [low, high] = [m[4 * row + 3]! - 1e-6, m[4 * row + 3]! + 1e-6];
+    for (let axis = 0; axis < 3; axis++) {
+      const [one, other] = [m[4 * row + axis]! * box[axis]!, m[4 * row + axis]! * box[axis + 3]!];
+      low += Math.min(one, other);
+      high += Math.max(one, other);
+    }
+    placed[row] = low;
+    placed[row + 3] = high;
+  }
+  return placed;
+}
+
+/** About all that lies within a radius of the axis, between two heights. */
+function roundBox(radius: number, from: number, to: number): Box {
+  return [0 - radius, 0 - radius, from, radius, radius, to];
+}
+
+/** Farther than any part reaches, mm. */
+const ANYWHERE = 1e9;
 
 /** Letters, and the sign of the face that goes up, both a few tenths high or deep: neither is a wall nor leaves one. */
 const MARKS = ['mark', 'up-mark'];
@@ -95,6 +147,7 @@ function threadRegion(
   return {
     role: ROLE.thread,
     matrix,
+    within: roundBox(outer, from, to),
     holds: (x, y, z, nx, ny, nz) => {
       const radius = Math.hypot(x, y);
       if (z < from || z > to || radius < inner || radius > outer || Math.abs(nz) > 0.9999) return false;
@@ -115,9 +168,12 @@ function coneRegion([r0, z0]: Point, [r1, z1]: Point, sides: number, matrix: rea
   const length = Math.hypot(r1 - r0, z1 - z0);
   const lean = Math.abs(r1 - r0) / length;
   const chord = Math.max(r0, r1) * (1 / Math.cos(Math.PI / sides) - 1) + NEAR;
+  // its slope goes on as far as a middle may stand off it
+  const most = Math.max(r0, r1) + NEAR * Math.abs((r1 - r0) / (z1 - z0)) + 2 * chord;
   return {
     role: ROLE.bevel,
     matrix,
+    within: roundBox(Math.min(most, ANYWHERE), Math.min(z0, z1) - NEAR, Math.max(z0, z1) + NEAR),
     holds: (x, y, z, _nx, _ny, nz) => {
       if (z < Math.min(z0, z1) - NEAR || z > Math.max(z0, z1) + NEAR) return false;
       if (Math.abs(Math.abs(nz) - lean) > SLOPE) return false;
@@ -131,6 +187,7 @@ function stepRegion([z0, low]: Point, [z1, high]: Point, matrix: readonly number
   return {
     role: ROLE.bevel,
     matrix,
+    within: roundBox(ANYWHERE, z0, z1),
     holds: (_x, _y, z, _nx, _ny, nz) => z > z0 && z < z1 && Math.abs(Math.abs(nz) - lean) < SLOPE,
   };
 }
@@ -140,21 +197,34 @@ function markRegions(shape: Shape, matrix: readonly number[]): Region[] {
   if (shape.kind === 'moved') return markRegions(shape.shape, followed(matrix, shape));
   if ('of' in shape) return shape.of.flatMap((one) => markRegions(one, matrix));
   if (shape.kind !== 'prism' && shape.kind !== 'strokes') return [];
-  const boxes = (shape.kind === 'prism' ? shape.outlines.slice(0, 1) : shape.outlines).map(outlineBounds);
-  const within = (x: number, y: number) =>
-    boxes.some(({ min, max }) => x > min[0] - NEAR && x < max[0] + NEAR && y > min[1] - NEAR && y < max[1] + NEAR);
-  const holds: Region['holds'] = (x, y, z) => z > shape.from - NEAR && z < shape.to + NEAR && within(x, y);
-  return [{ role: ROLE.mark, matrix, holds }];
+  const outlines = shape.kind === 'prism' ? shape.outlines.slice(0, 1) : shape.outlines;
+  const sides = Float64Array.from(outlines.flatMap(sidesAbout));
+  const holds: Region['holds'] = (x, y, z) => {
+    if (!(z > shape.from - NEAR && z < shape.to + NEAR)) return false;
+    for (let i = 0; i < sides.length; i += 4) {
+      if (x > sides[i]! && y > sides[i + 1]! && x < sides[i + 2]! && y < sides[i + 3]!) return true;
+    }
+    return false;
+  };
+  const [x0, y0, x1, y1] = sidesAbout(outlines.flat());
+  return [{ role: ROLE.mark, matrix, within: [x0, y0, shape.from - NEAR, x1, y1, shape.to + NEAR], holds }];
+}
+
+/** The box about an outline, and a little more. */
+function sidesAbout(outline: Outline): [x0: number, y0: number, x1: number, y1: number] {
+  const { min, max } = outlineBounds(outline);
+  return [min[0] - NEAR, min[1] - NEAR, max[0] + NEAR, max[1] + NEAR];
 }
 
 /** The flat ends of a hole that stops a layer short of what it opens into. */
 function endRegions(shape: Shape, matrix: readonly number[]): Region[] {
   if (shape.kind !== 'prism') return [];
   const { min, max } = outlineBounds(shape.outlines[0]);
-  const within = (x: number, y: number) => x > min[0] && x < max[0] && y > min[1] && y < max[1];
+  const isWithin = (x: number, y: number) => x > min[0] && x < max[0] && y > min[1] && y < max[1];
   const holds: Region['holds'] = (x, y, z, _nx, _ny, nz) =>
-    Math.abs(nz) > 0.99 && Math.min(Math.abs(z - shape.from), Math.abs(z - shape.to)) < NEAR && within(x, y);
-  return [{ role: ROLE.mark, matrix, holds }];
+    Math.abs(nz) > 0.99 && Math.min(Math.abs(z - shape.from), Math.abs(z - shape.to)) < NEAR && isWithin(x, y);
+  const within: Box = [...min, shape.from - NEAR, ...max, shape.to + NEAR];
+  return [{ role: ROLE.mark, matrix, within, holds }];
 }
 
 /** The matrix of a placement inside another one. */

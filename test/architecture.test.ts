@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join, normalize } from 'node:path';
+import { dirname, join, normalize, relative } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
 const SRC = join(import.meta.dirname, '../src');
@@ -176,8 +176,8 @@ describe('architecture', () => {
     expect(wrong.map(({ file }) => file)).toEqual([]);
   });
 
-  it('no function or constant is exported that nothing in production uses', () => {
-    expect(unusedExports()).toEqual([]);
+  it('nothing is exported that nothing in production uses, nor without need', () => {
+    expect(needlessExports()).toEqual([]);
   });
 
   it('packages used are packages declared', () => {
@@ -190,28 +190,50 @@ describe('architecture', () => {
   });
 });
 
-/** Functions and constants that are exported but used by no other file, nor in their own. */
-function unusedExports(): string[] {
-  const beside = ['page', 'scripts', 'bench'].flatMap((folder) =>
-    readdirSync(join(SRC, '..', folder), { recursive: true, encoding: 'utf8' })
-      .filter((file) => /\.(?:tsx?|mjs)$/.test(file))
-      .map((file) => readFileSync(join(SRC, '..', folder, file), 'utf8')),
-  );
-  const texts = sources.map(({ file, text }) => ({ file, words: wordsOf(withoutComments(text)) }));
-  const outside = beside.map(wordsOf);
+/**
+ * What is exported without need: used nowhere in production but where it stands (a test may ask for it there), or used
+ * there alone and asked for by no test. Types that stand in the signature of something exported are let be.
+ */
+function needlessExports(): string[] {
+  const production = importedNames(['src', 'page', 'scripts', 'bench']);
+  const tests = importedNames(['test']);
   return sources
-    .filter(({ file }) => file !== 'index.ts')
+    .filter(({ file }) => file !== 'index.ts' && !production.has(`${file} *`))
     .flatMap(({ file, text }) => {
-      const names = withoutComments(text).matchAll(
-        /^export\s+(?:async\s+)?(?:function|const|class)\s+([A-Za-z_$][\w$]*)/gm,
+      const code = withoutComments(text);
+      const words = wordsOf(code);
+      const found = code.matchAll(
+        /^export\s+(?:async\s+)?(function|const|class|interface|type)\s+([A-Za-z_$][\w$]*)/gm,
       );
-      return [...names].flatMap(([, name]) => {
-        const used =
-          texts.some(({ file: other, words }) => (words.get(name!) ?? 0) > (other === file ? 1 : 0)) ||
-          outside.some((words) => words.has(name!));
-        return used ? [] : [`${file} ${name}`];
+      return [...found].flatMap(([, sort, name]) => {
+        if (production.has(`${file} ${name}`)) return [];
+        const isUsedHere = (words.get(name!) ?? 0) > 1;
+        const isType = sort === 'interface' || sort === 'type';
+        return isUsedHere && (isType || tests.has(`${file} ${name}`)) ? [] : [`${file} ${name}`];
       });
     });
+}
+
+/** `file name` for each name that is imported from a file below src; `file *` where all of it is. */
+function importedNames(folders: readonly string[]): Set<string> {
+  const names = new Set<string>();
+  for (const folder of folders) {
+    const top = join(SRC, '..', folder);
+    for (const file of readdirSync(top, { recursive: true, encoding: 'utf8' })) {
+      if (!/\.(?:tsx?|mjs)$/.test(file)) continue;
+      const code = readFileSync(join(top, file), 'utf8');
+      const at = (name: string) =>
+        relative(SRC, join(top, dirname(file), name))
+          .replaceAll('\\', '/')
+          .replace(/\.js$/, '.ts');
+      for (const [, list = '', from] of code.matchAll(/\{([^{}]*)\}\s*from\s*'(\.[^']*)'/g))
+        for (const name of list.split(',').map((one) => one.replace(/\btype\s|\sas\s.*/g, '').trim()))
+          names.add(`${at(from!)} ${name}`);
+      for (const [, from] of code.matchAll(/(?:\*(?:\s+as\s+\w+)?\s*from|import\()\s*'(\.[^']*)'/g))
+        names.add(`${at(from!)} *`);
+    }
+  }
+  return names;
 }
 
 function wordsOf(text: string): Map<string, number> {

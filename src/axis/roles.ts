@@ -104,7 +104,7 @@ const SHARED = [
 ] as const;
 
 /** What the axis says of all its parts, in the places where the kinds have it. */
-export function sharedLayers(axis: Fields): Layer[] {
+function sharedLayers(axis: Fields): Layer[] {
   const shared = Object.fromEntries(SHARED.flatMap((key) => (axis[key] === undefined ? [] : [[key, axis[key]]])));
   const { motor, mounting } = axis;
   const runs = { horizontal: 'horizontal', 'motor-below': 'vertical', 'motor-above': 'vertical' };

@@ -10,7 +10,7 @@ const mm = (value: number) => `${plain(value, 4)} mm`;
 const percent = (share: number) => `${plain(100 * share, 4)} %`;
 
 /** What a coupon was and how it was drawn, line by line. */
-export function headLines({ coupon, material, printer, applied, screw }: CouponHead): string[] {
+function headLines({ coupon, material, printer, applied, screw }: CouponHead): string[] {
   const { nozzle, layer, line_width } = printer;
   const settings = [
     ...(nozzle === undefined ? [] : [`nozzle: ${mm(nozzle)}`]),

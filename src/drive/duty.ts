@@ -90,7 +90,7 @@ export function fullDuty(duty: Duty): FullDuty {
 }
 
 /** True where the motor's speed limit follows from what was given. */
-export function knowsMotorSpeed(duty: Duty): boolean {
+function knowsMotorSpeed(duty: Duty): boolean {
   const winding = [duty.motorCurrent, duty.motorInductance, duty.supplyVoltage];
   return duty.motorSpeed !== undefined || winding.every((value) => value !== undefined);
 }

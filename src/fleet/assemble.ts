@@ -150,7 +150,7 @@ function partOf(role: string, kind: Common | undefined, group: Common | undefine
 }
 
 /** Names become folders and files: plain on every disk, and different from each other even where case is ignored. */
-export function nameFaults(
+function nameFaults(
   given: readonly { readonly name: string; readonly what: string; readonly find: Find }[],
 ): FileFault[] {
   const seen = new Map<string, string>();

@@ -7,7 +7,7 @@ import { canonicalJson } from './canonical.js';
 import { fileFaultLine, type GivenFields, type GivenPart } from './machines.js';
 
 /** What a cell or a field says whose reading is the template's own. */
-export const AS_TEMPLATE = 'as template';
+const AS_TEMPLATE = 'as template';
 
 /** A reading of one part, to be held against those of its fellows. */
 export interface Reading {

@@ -69,5 +69,4 @@ export const fleetSchema = map({
 
 export type FleetSheet = z.output<typeof fleetSchema>;
 export type PartEntry = z.output<typeof partEntry>;
-export type KindEntry = z.output<typeof kindEntry>;
 export type MachineEntry = z.output<typeof machineEntry>;

@@ -4,7 +4,7 @@ import { type Cell, csvText } from './csv/write-csv.js';
 import type { FleetPlan } from './plan.js';
 
 /** What people note of a part: a date, a name, a yes. */
-export const NOTED = ['printed', 'mounted', 'measured', 'note'] as const;
+const NOTED = ['printed', 'mounted', 'measured', 'note'] as const;
 export type Noted = Readonly<Partial<Record<(typeof NOTED)[number], string>>>;
 
 /** What is noted, by machine and part. */

@@ -60,7 +60,7 @@ export function plateauDensity(value: number, deviation: number, band: Band): nu
  * @source common-practice: one used screw in ten is worn by a tenth or two
  * @example wornDensity(7.7, 0.015, { nominal: 8, least: 7.82, most: 8 }) // 0.164 1/mm
  */
-export function wornDensity(value: number, deviation: number, band: Band): number {
+function wornDensity(value: number, deviation: number, band: Band): number {
   const below = (band.least + band.most) / 2 - value;
   const tail = below > 0 ? Math.exp(-below / WORN.mean) / WORN.mean : 0;
   return (1 - WORN.share) * plateauDensity(value, deviation, band) + WORN.share * tail;

@@ -26,7 +26,7 @@ function isNut(made: { readonly part: string }): made is NutDesign {
 }
 
 /** What the form knows of a nut. */
-export function trialHead(made: NutDesign) {
+function trialHead(made: NutDesign) {
   const { finished, material, printer, screw, fit } = made;
   const { shrink, holes } = printer.compensation;
   const { play, layers } = fitFigures(made);

@@ -4,7 +4,7 @@ import { SOURCES } from '../standards/sources.js';
 import type { Fault } from '../units/faults.js';
 
 /** How a figure came to be known. */
-export const ORIGIN_TYPES = ['standard', 'datasheet', 'measured', 'derived', 'assumption'] as const;
+const ORIGIN_TYPES = ['standard', 'datasheet', 'measured', 'derived', 'assumption'] as const;
 
 const text = z.string('must be text').min(1, 'must not be empty').max(400);
 

@@ -7,7 +7,7 @@ import { readPreset } from './read-preset.js';
 import type { PresetTexts } from './texts.js';
 
 /** What a printer is taken to be where the sheet does not say. Lengths in mm. */
-export const PRINTER_DEFAULTS = {
+const PRINTER_DEFAULTS = {
   nozzle: 0.4,
   layer: 0.12,
   /** line width by the nozzle */

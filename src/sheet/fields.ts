@@ -125,7 +125,7 @@ function readWithin(
 }
 
 /** What is allowed, when a value in base units is outside its bounds. */
-export function outside(value: number, dimension: Dimension, { least, most, above }: Bounds): string | undefined {
+function outside(value: number, dimension: Dimension, { least, most, above }: Bounds): string | undefined {
   const show = shown(dimension);
   const kept =
     (least === undefined || value >= least) &&

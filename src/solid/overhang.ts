@@ -26,7 +26,7 @@ export const LEDGE = 0.5;
 export const LEAST_CEILING = 1;
 
 /** Surfaces that lean farther from the vertical than this want support, degrees. @source common-practice */
-export const STEEPEST = 45;
+const STEEPEST = 45;
 /** A surface drawn at that angle exactly does not; facets of a cone lean by a little more or less than it does. */
 const LEEWAY = 0.012;
 

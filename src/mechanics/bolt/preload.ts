@@ -2,7 +2,7 @@ import { fault } from '../../units/faults.js';
 import { requireNotNegative, requirePositive } from '../../units/require.js';
 
 /** K, torque factor of a dry steel screw [-]. */
-export const TORQUE_FACTOR = 0.2;
+const TORQUE_FACTOR = 0.2;
 
 /**
  * Force that a tightening torque sets up in a screw.

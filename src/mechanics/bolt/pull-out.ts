@@ -1,7 +1,7 @@
 import { requirePositive, requireRange } from '../../units/require.js';
 
 /** Share of the smooth cylinder that a knurled insert, or a thread cut in plastic, holds by [-]. */
-export const PULL_OUT_SHARE = 0.5;
+const PULL_OUT_SHARE = 0.5;
 
 /**
  * Force that pulls a heat-set insert, or a screw out of a thread cut in plastic: shear on the cylinder around it.

@@ -31,7 +31,7 @@ export function lobeStress(p: {
 }
 
 /** Pressure a lobe of Shore 95 A may carry, printed and reversing, in steady running and at its worst [MPa]. */
-export const LOBE_ALLOWANCE_95A = { normal: 1, peak: 2 } as const;
+const LOBE_ALLOWANCE_95A = { normal: 1, peak: 2 } as const;
 
 /**
  * Pressure that the lobes of a printed insert may carry: that of Shore 95 A in proportion to the stiffness.

@@ -1,7 +1,7 @@
 import { requireNotNegative, requirePositive, requireRange, requireWhole } from '../../units/require.js';
 
 /** Share by which one jaw may carry more than its part, with a soft insert between. @source memory: handbook of couplings */
-export const UNEVEN_SHARE = 1.5;
+const UNEVEN_SHARE = 1.5;
 
 /**
  * Radius at which an even pressure on a jaw's flank acts.

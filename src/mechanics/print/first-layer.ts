@@ -1,7 +1,7 @@
 import { requireNotNegative } from '../../units/require.js';
 
 /** How far a squashed first layer spreads sideways: 0.1 to 0.3 mm is usual, chamfers of 0.3 to 0.5 mm take it up [mm]. */
-export const FIRST_LAYER_SPREAD = 0.2;
+const FIRST_LAYER_SPREAD = 0.2;
 
 /**
  * How far the squashed first layer stands into a bore beyond its lead-in chamfer, on the diameter.

@@ -1,7 +1,7 @@
 import { requirePositive, requireRange } from '../../units/require.js';
 
 /** Turns of a printed thread that count as carrying: the first ones take more, the more so with a wrong pitch. */
-export const LOAD_SHARE = 0.5;
+const LOAD_SHARE = 0.5;
 
 /** The turns of a nut that carry. */
 export interface Engagement {

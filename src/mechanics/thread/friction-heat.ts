@@ -11,7 +11,7 @@ const EFFUSIVITY = { steel: 12_900, plastic: 685 } as const;
 export const SKIN_TIME = 20;
 
 /** A cycle so much shorter than the nut's own time is averaged [-]. */
-export const AVERAGED_CYCLE = 0.4;
+const AVERAGED_CYCLE = 0.4;
 
 /** How a nut warms. */
 export interface NutWarmth {

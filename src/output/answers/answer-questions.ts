@@ -43,7 +43,7 @@ function leads(one: Finding, other: Finding): boolean {
 }
 
 /** Distance to the limit in units of the value's own uncertainty; negative outside, infinite where nothing is measured. */
-export function roomInDoubts({ margin, limit, value, uncertainty }: Finding): number {
+function roomInDoubts({ margin, limit, value, uncertainty }: Finding): number {
   if (margin === null || limit === null || value === null) return Number.POSITIVE_INFINITY;
   const { min, max } = limit;
   const bound = min !== undefined && (max === undefined || value - min < max - value) ? min : (max ?? 0);

@@ -5,7 +5,7 @@ import { textWidth } from './text-width.js';
 import { type Straight, tiersOn } from './tiers.js';
 
 /** Distance of the first dimension line from the view, and of each further one [mm of paper]. */
-export const FIRST_TIER = 9;
+const FIRST_TIER = 9;
 export const NEXT_TIER = 8;
 /** Room above a view for its title, and the height of that. */
 const HEADING = 10;

@@ -118,7 +118,7 @@ function besideFloat(part: string, floats: readonly string[]): string[] {
 }
 
 /** How the part finds its place before its screws are tightened. */
-export function centring(checks: readonly Finding[]): string {
+function centring(checks: readonly Finding[]): string {
   const float = check(checks, 'mount-float')?.value;
   return typeof float === 'number'
     ? `It can shift ${figure(float)} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
@@ -176,7 +176,7 @@ export function firstMoves({ drive, checks }: Report): CardStep {
   };
 }
 
-export function sentence(text: string): string {
+function sentence(text: string): string {
   return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}.`;
 }
 
@@ -219,7 +219,7 @@ export function everyMonth({ checks }: Report): CardStep | undefined {
 }
 
 /** What is said of plastics that crack in oil. */
-export function cracks(cautions: readonly string[]): readonly string[] {
+function cracks(cautions: readonly string[]): readonly string[] {
   return cautions.filter((text) => /cracks under stress/.test(text));
 }
 

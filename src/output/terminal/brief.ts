@@ -5,7 +5,7 @@ import { beside, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
 
 /** Lines that a usual part's answer takes at most. */
-export const MOST_LINES = 24;
+const MOST_LINES = 24;
 /** Lines that one thing to see to takes at most. */
 const MOST_THING_LINES = 3;
 const MOST_UNTOLD_LINES = 2;

@@ -72,7 +72,7 @@ function floatTrial(design: AdapterDesign, plate: Shape): FloatTrial[] {
 }
 
 /** Screws at the measured places, turned with the nut; where the plate itself holds the thread, as thick as its bore. */
-export function pinsOf({ nut, carriage, layout: { plate, clocking } }: AdapterDesign): Shape[] {
+function pinsOf({ nut, carriage, layout: { plate, clocking } }: AdapterDesign): Shape[] {
   const nutPins =
     nut && plate.nutHoles
       ? pins(

@@ -5,7 +5,7 @@ import type { Screw } from '../../sheet/resolve-screw.js';
 import { hexagonOutline, type Outline, rectangleOutline } from '../../solid/outline.js';
 
 /** Room across the flats of a bought nut, on the diameter. @source common-practice */
-export const NUT_ROOM = 0.2;
+const NUT_ROOM = 0.2;
 
 /** How far a nut that stands by keeps off the working one, mm. @source common-practice */
 export const CATCH_GAP = { usual: 0.8, limits: { min: 0.5, max: 1 } };

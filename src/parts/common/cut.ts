@@ -136,7 +136,7 @@ export interface PocketPlace {
 }
 
 /** A hexagon turns with the direction of its hole from the axis. */
-export function pocketOutline(pocket: Pocket, { center, turn, chordError, inside }: PocketPlace): Outline {
+function pocketOutline(pocket: Pocket, { center, turn, chordError, inside }: PocketPlace): Outline {
   if (pocket.kind === 'round') {
     const radius = inside(pocket.diameter) / 2;
     return circleOutline({ radius, sides: sidesFor(radius, chordError), circumscribed: true, center });

@@ -3,7 +3,7 @@ import { plain } from '../../units/format.js';
 import { threadColumns } from './thread-shape.js';
 
 /** Facets that a part's threads may have; a kernel takes about 1 kB for each while it works. */
-export const MOST_FACETS = 2_000_000;
+const MOST_FACETS = 2_000_000;
 /** Columns that a sweep takes. */
 const MOST_COLUMNS = 10_000;
 /** Chord errors that are offered in place of one that is too fine, mm. */

@@ -3,7 +3,7 @@ import { map, orShort, quantity, whole, word } from '../../sheet/fields.js';
 import { FASTENER_SIZES } from '../../standards/fasteners/sizes.js';
 
 /** How a hub holds its shaft. */
-export const GRIPS = ['clamp', 'set-screw', 'both'] as const;
+const GRIPS = ['clamp', 'set-screw', 'both'] as const;
 
 /** Whether the workshop card asks for a second tightening, so that it counts. */
 export const RETIGHTEN = word(

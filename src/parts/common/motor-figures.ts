@@ -6,4 +6,3 @@ export const MOTOR_TEMPERATURE_WORDS = 'stepper cases run at 50 to 80 °C';
 
 /** Angle between shafts that a coupling takes, by how it gives, degrees. @source common-practice */
 export const COUPLING_ANGLE = { flexible: 1, disc: 0.5, rigid: 0.1 } as const;
-export type CouplingKind = keyof typeof COUPLING_ANGLE;

@@ -30,7 +30,7 @@ export interface HubPlan {
 export const MARK = { width: 3, depth: 0.4, height: 0.6, angle: 135 };
 
 /** Sizes of jaws as they must stand in the file: flanks and tips are outsides. */
-export function printedJaws(jaws: JawPlan, sizes: PrintSizes): JawPlan {
+function printedJaws(jaws: JawPlan, sizes: PrintSizes): JawPlan {
   const spread = (size: number) => sizes.outside(size) - sizes.across(size);
   return {
     ...jaws,
@@ -63,7 +63,7 @@ export function printedHub(hub: HubPlan, sizes: PrintSizes): HubPlan {
 }
 
 /** The hub's outline seen along its axis. */
-export function hubOutline({ outside }: HubPlan, chordError: number): Outline {
+function hubOutline({ outside }: HubPlan, chordError: number): Outline {
   return circleOutline({ radius: outside / 2, sides: sidesFor(outside / 2, chordError) });
 }
 
@@ -90,7 +90,7 @@ export function carvedHub(hub: HubPlan, chordError: number): Carved {
 }
 
 /** How the sides of the bore move along the axis: mouth, and the cone that stops the shaft. */
-export function boreLevels({ chamfer, length, stop, jaws }: HubPlan): LoftLevel[] {
+function boreLevels({ chamfer, length, stop, jaws }: HubPlan): LoftLevel[] {
   const end = length - jaws.recess;
   const mouth: LoftLevel[] = [
     [-OVERSHOOT, chamfer + OVERSHOOT],

@@ -94,7 +94,7 @@ export function insertOutline(insert: InsertPlan, chordError: number): Outline {
 }
 
 /** The hole in the ring. */
-export function holeOutline({ hole }: InsertPlan, chordError: number): Outline | undefined {
+function holeOutline({ hole }: InsertPlan, chordError: number): Outline | undefined {
   if (hole === 0) return undefined;
   return circleOutline({ radius: hole / 2, sides: sidesFor(hole / 2, chordError), circumscribed: true });
 }

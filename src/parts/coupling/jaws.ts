@@ -56,7 +56,7 @@ export function bulge(depth: number, from: number): number {
 }
 
 /** Distance of a flank from its lobe's middle line at a distance along it: a curved one is widest in its middle. */
-export function flankOffset({ halfSlot, hollow, inner, outer }: JawPlan, along: number): number {
+function flankOffset({ halfSlot, hollow, inner, outer }: JawPlan, along: number): number {
   return halfSlot - bulge(hollow, (along - (inner + outer) / 2) / ((outer - inner) / 2));
 }
 
@@ -122,7 +122,7 @@ export function slotStart(plan: JawPlan): number | undefined {
 }
 
 /** A gap between two jaws of a hub, its middle on +X: convex, from inside the room in the jaws to beyond the outline. */
-export function slotOutline(plan: JawPlan): Outline {
+function slotOutline(plan: JawPlan): Outline {
   const start = slotStart(plan)!;
   const beta = halfPitch(plan.count);
   const end = (plan.outer + 3 + plan.halfSlot * sind(beta)) / cosd(beta);

@@ -2,7 +2,7 @@ import type { CouponFeatures, PocketKind, PocketStep, ReadFeature, ThreadStep } 
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { heatSetBore } from '../../standards/fasteners/plastic-holes.js';
 import type { FastenerSize } from '../../standards/fasteners/sizes.js';
-import { plain, rounded } from '../../units/format.js';
+import { rounded } from '../../units/format.js';
 
 /** Side of a block of the scale coupon, mm. */
 export const BLOCK = 5;
@@ -121,9 +121,4 @@ function pocketSteps({ screw, shaft, steps, step }: PocketPlan): PocketStep[] {
       nominal: nominal[kind],
     })),
   );
-}
-
-/** The range of a ladder in words: `0.2 to 0.4 mm`. */
-export function rangeWords(sizes: readonly number[]): string {
-  return `${plain(Math.min(...sizes))} to ${plain(Math.max(...sizes))} mm`;
 }

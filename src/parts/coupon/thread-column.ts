@@ -15,7 +15,7 @@ export type ThreadedCoupon = CouponDesign & { readonly screw: Screw };
 /** Chamfer past the thread at both ends, mm. */
 const LEAD_IN = 0.4;
 /** Thread of a short nut as it should come out. */
-export function shortNut({ screw }: ThreadedCoupon, { diametral, axial }: ThreadStep): ToothForm {
+function shortNut({ screw }: ThreadedCoupon, { diametral, axial }: ThreadStep): ToothForm {
   return nutThread({
     form: screw.form,
     flankAngle: screw.flankAngle,
@@ -28,7 +28,7 @@ export function shortNut({ screw }: ThreadedCoupon, { diametral, axial }: Thread
 }
 
 /** The same as it stands in the file. */
-export function shortNutInFile(design: ThreadedCoupon, step: ThreadStep): ToothForm {
+function shortNutInFile(design: ThreadedCoupon, step: ThreadStep): ToothForm {
   return threadInFile(shortNut(design, step), design.screw.lead, design);
 }
 

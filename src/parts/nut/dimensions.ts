@@ -382,7 +382,7 @@ function requireRoom(sheet: NutSheet, ends: { leadIn: number; relief: number }, 
 }
 
 /** Every finished size as it must stand in the file. */
-export function printedSizes(finished: NutSizes, material: Material, printer: Printer): NutSizes {
+function printedSizes(finished: NutSizes, material: Material, printer: Printer): NutSizes {
   const { inside, outside, along, across } = printSizes(material, printer);
   const { body, flange, holes, thread } = finished;
   return {

@@ -78,7 +78,7 @@ const NAMES: Readonly<Record<NutInput, string>> = {
 };
 
 /** The play that is wanted: the sheet's own limit of `thread-backlash`, else what is usual for the axis. */
-export function wantedPlay({ limits, duty }: Pick<NutDesign, 'limits' | 'duty'>): number {
+function wantedPlay({ limits, duty }: Pick<NutDesign, 'limits' | 'duty'>): number {
   const own = limits['thread-backlash']?.max;
   const parsed = own === undefined ? undefined : parseQuantity(own, 'length');
   if (parsed?.ok) return parsed.quantity.value;

@@ -75,6 +75,6 @@ function ringStress({ finished: { flange, body } }: NutDesign, places: readonly 
 }
 
 /** A strip in words: its arm and its section. */
-export function stripWords({ arm, section }: Strip, thickness: number): string {
+function stripWords({ arm, section }: Strip, thickness: number): string {
   return `${plain(arm, 1)} mm of arm on a section of ${plain(section.area / thickness, 1)} × ${plain(thickness, 1)} mm`;
 }

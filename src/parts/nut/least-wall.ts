@@ -16,7 +16,7 @@ export function leastWallInFile(design: NutDesign): Wall {
 }
 
 /** The thinnest wall of a nut by arithmetic at the sizes of the file, its family's own counted. */
-export function leastNutWall(design: NutDesign): Wall {
+function leastNutWall(design: NutDesign): Wall {
   const { printed, printer, material, family } = design;
   const print = printSizes(material, printer);
   const bore = family?.kind === 'holder' ? print.inside(family.bore) / 2 : widestBore(printed, family);

@@ -46,7 +46,7 @@ export function printedSleeve(plan: SleevePlan, sizes: PrintSizes): SleevePlan {
 }
 
 /** The sleeve seen along its axis. */
-export function sleeveOutline({ outside }: SleevePlan, chordError: number): Outline {
+function sleeveOutline({ outside }: SleevePlan, chordError: number): Outline {
   return circleOutline({ radius: outside / 2, sides: sidesFor(outside / 2, chordError) });
 }
 

@@ -1,7 +1,7 @@
 import { map, orShort, quantity, word } from '../fields.js';
 
 /** What stands in the holes of a floating nut in place of a tight screw. */
-export const SPACERS = ['sleeve', 'shoulder', 'bare'] as const;
+const SPACERS = ['sleeve', 'shoulder', 'bare'] as const;
 export type Spacer = (typeof SPACERS)[number];
 
 /** How a nut floats: sideways, along, and on what. A bare length is the float sideways. */

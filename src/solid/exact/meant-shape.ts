@@ -183,7 +183,7 @@ function cutCircle(pieces: readonly Piece[]): { center: Point; radius: number } 
   return isOne ? { center, radius } : undefined;
 }
 
-export function piecesOf(loop: Loop): readonly Piece[] {
+function piecesOf(loop: Loop): readonly Piece[] {
   if (loop.kind === 'circle') throw new TypeError('a circle has no pieces');
   return loop.pieces;
 }

@@ -2,7 +2,7 @@ import { fault } from '../../units/faults.js';
 import { type FastenerSize, fastenerRow } from './sizes.js';
 
 /** Series of clearance holes. */
-export const HOLE_SERIES = ['fine', 'medium', 'coarse'] as const;
+const HOLE_SERIES = ['fine', 'medium', 'coarse'] as const;
 
 /** A series of clearance holes. */
 export type HoleSeries = (typeof HOLE_SERIES)[number];

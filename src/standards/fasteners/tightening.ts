@@ -76,7 +76,7 @@ export function seatingTorque(size: FastenerSize, kind: 'clamp' | 'set'): number
 }
 
 /** Torque factor K of `T = K·F·d` by state of the thread [-]; 0.2 confirmed, the others from memory. */
-export const TORQUE_FACTORS = { dry: 0.2, general: 0.2, 'light-oil': 0.18, lubricated: 0.15 } as const;
+const TORQUE_FACTORS = { dry: 0.2, general: 0.2, 'light-oil': 0.18, lubricated: 0.15 } as const;
 
 /**
  * Axial force that a tightening torque gives.

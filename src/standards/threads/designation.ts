@@ -31,7 +31,7 @@ export interface Designation {
 }
 
 /** What a designation may look like, for messages. */
-export const DESIGNATION_EXAMPLES =
+const DESIGNATION_EXAMPLES =
   'must be a thread such as Tr8x2, Tr8x8(P2), Tr10x2-LH, Acme 3/8-10, Acme 1/2-10-2start, M8, M8x1-LH or 5/16-18 UNC';
 
 const LEAST_MAJOR = 3;

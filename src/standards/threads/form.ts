@@ -4,7 +4,7 @@ import { fault } from '../../units/faults.js';
 export type ThreadForm = 'trapezoidal' | 'acme' | 'metric-v';
 
 /** Every thread form, in the order in which they are listed. */
-export const THREAD_FORMS = ['trapezoidal', 'acme', 'metric-v'] as const satisfies readonly ThreadForm[];
+const THREAD_FORMS = ['trapezoidal', 'acme', 'metric-v'] as const satisfies readonly ThreadForm[];
 
 /** The angle of one flank to the plane across the axis, half the included angle [deg]. */
 export const FLANK_ANGLES: Readonly<Record<ThreadForm, number>> = {

@@ -13,7 +13,7 @@ export interface AcmeThread {
 }
 
 /** General purpose classes. */
-export const ACME_CLASSES = ['2G', '3G', '4G'] as const;
+const ACME_CLASSES = ['2G', '3G', '4G'] as const;
 
 /** Coefficients in inches: allowance on √D, tolerance on √D, tolerance on √p. */
 const COEFFICIENTS: Readonly<Record<string, readonly [number, number, number]>> = {

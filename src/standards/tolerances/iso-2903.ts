@@ -15,9 +15,9 @@ export interface TrapezoidalThread {
 }
 
 /** Tolerance classes of a trapezoidal screw. */
-export const TRAPEZOIDAL_SCREW_CLASSES = ['7e', '8e', '8c', '9c'] as const;
+const TRAPEZOIDAL_SCREW_CLASSES = ['7e', '8e', '8c', '9c'] as const;
 /** Tolerance classes of a trapezoidal nut. */
-export const TRAPEZOIDAL_NUT_CLASSES = ['7H', '8H', '9H'] as const;
+const TRAPEZOIDAL_NUT_CLASSES = ['7H', '8H', '9H'] as const;
 
 /**
  * Factor on Td2 and TD2 of a multi-start trapezoidal thread: 1, 1.12, 1.25, 1.4, and 1.6 from five starts on.

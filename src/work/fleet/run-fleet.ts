@@ -73,7 +73,7 @@ export interface FleetResult {
 }
 
 /** 2 GB: some four thousand parts. */
-export const CACHE_LIMIT = 2_000_000_000;
+const CACHE_LIMIT = 2_000_000_000;
 
 /**
  * Runs a fleet: brings every distinct part to hand, then builds the output folder anew beside the old one, gives every

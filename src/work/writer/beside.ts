@@ -5,7 +5,7 @@ import { basename, dirname, join } from 'node:path';
  * What may stand beside a file or folder while it is written: what it will be, what it was, a list of what of that is
  * ours, rows that do not fit into memory, a claim to its lock, a lock set aside.
  */
-export const SORTS = ['new', 'old', 'list', 'rows', 'claim', 'stale'] as const;
+const SORTS = ['new', 'old', 'list', 'rows', 'claim', 'stale'] as const;
 export type Sort = (typeof SORTS)[number];
 
 const BESIDE = /^\.(.+)\.([0-9a-f]{16})\.(new|old|list|rows|claim|stale)$/s;

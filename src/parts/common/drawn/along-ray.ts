@@ -6,7 +6,7 @@ import type { Point } from '../../part-views.js';
  * Where a ray from the origin runs inside an outline [mm].
  * @example alongRay([[1, -1], [3, -1], [3, 1], [1, 1]], 0) // [[1, 3]]
  */
-export function alongRay(outline: Outline, angle: number): (readonly [number, number])[] {
+function alongRay(outline: Outline, angle: number): (readonly [number, number])[] {
   const [c, s] = [cosd(angle), sind(angle)];
   const turned = outline.map(([x, y]): Point => [c * x + s * y, c * y - s * x]);
   const hits = turned.flatMap(([x0, y0], i) => {

@@ -6,7 +6,7 @@ export function line(kind: LineKind, from: Point, to: Point): Stroke {
 }
 
 /** A closed loop of straight lines. */
-export function loop(kind: LineKind, points: readonly Point[]): Stroke {
+function loop(kind: LineKind, points: readonly Point[]): Stroke {
   return { kind: 'path', line: kind, points, closed: true };
 }
 

@@ -78,7 +78,7 @@ function bearsWords(design: NutDesign, most: number): string {
 }
 
 /** How the barrel around the thread warms. */
-export function warmthOf({ finished: { body, thread, length }, material }: NutDesign): NutWarmth {
+function warmthOf({ finished: { body, thread, length }, material }: NutDesign): NutWarmth {
   return nutWarmth({
     outside: Math.min(body.across, body.flats ?? Infinity),
     bore: thread.pitchDiameter,

@@ -48,7 +48,7 @@ function isPointless(id: string, { family }: NutDesign): boolean {
 }
 
 /** Holes and pins must stay clear of each other and of the plane in which the nut is split. */
-export const splitJoint: NutCheck = {
+const splitJoint: NutCheck = {
   ...about,
   id: 'split-joint',
   title: 'Wall beside the joint of the halves',
@@ -65,7 +65,7 @@ export const splitJoint: NutCheck = {
 };
 
 /** Holes through the body must not break into the pocket of a bought nut. */
-export const pocketRoom: NutCheck = {
+const pocketRoom: NutCheck = {
   ...about,
   id: 'nut-pocket-wall',
   title: 'Wall around the bought nut',
@@ -83,7 +83,7 @@ export const pocketRoom: NutCheck = {
 };
 
 /** The spring must overcome what pushes the two nuts together. */
-export const springForce: NutCheck = {
+const springForce: NutCheck = {
   ...about,
   id: 'spring-force',
   question: 'turns',
@@ -110,7 +110,7 @@ export const springForce: NutCheck = {
 };
 
 /** A spring on its last turn is no spring. */
-export const springTravel: NutCheck = {
+const springTravel: NutCheck = {
   ...about,
   id: 'spring-travel',
   question: 'turns',

@@ -62,7 +62,7 @@ export function clampedMember(nut: NutInSight, family: Variant & { kind: 'clampe
 }
 
 /** Height of a closing screw, in the section. */
-export function clampHeight({ heights, offset }: Clamp, { spread }: NutInSight): SizeMark {
+function clampHeight({ heights, offset }: Clamp, { spread }: NutInSight): SizeMark {
   const height = heights[0]!;
   return {
     name: 'clamp_height',
@@ -75,7 +75,7 @@ export function clampHeight({ heights, offset }: Clamp, { spread }: NutInSight):
 }
 
 /** How far a closing screw stands beside the axis, seen along that. */
-export function clampOffset({ offset }: Clamp, { spread, sizes }: NutInSight): SizeMark {
+function clampOffset({ offset }: Clamp, { spread, sizes }: NutInSight): SizeMark {
   const reach = sizes.body.across / 2;
   return {
     name: 'clamp_offset',

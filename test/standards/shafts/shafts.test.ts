@@ -1,14 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { parallelKey } from '../../../src/standards/shafts/parallel-key.js';
-import { motorShaft } from '../../../src/standards/shafts/shaft-tolerance.js';
 
 describe('shafts and keys', () => {
-  it('knows motor shafts', () => {
-    expect(motorShaft(5)).toEqual({ diameter: 5, lower: -0.008 });
-    expect(motorShaft(14)).toEqual({ diameter: 14, lower: -0.011, key: [5, 5] });
-    expect(() => motorShaft(5.5)).toThrow(/5, 6, 7/);
-  });
-
   // DIN 6885-1, CONFIRMED; the limits of a range belong to the range below
   it('knows parallel keys', () => {
     expect(parallelKey(8)).toEqual({ width: 2, height: 2, shaftDepth: 1.2, hubDepth: 1 });

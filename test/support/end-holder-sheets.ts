@@ -31,6 +31,13 @@ export const BUSH = { ...COMMON, role: 'guiding' };
 /** A guard ring around the end of a short screw that stands. */
 export const RING = { ...COMMON, role: 'free', mounting: 'motor-below', duty: { ...COMMON.duty, span: 250 } };
 
+/** A bearing that snaps in past a lip. */
+export const LIPPED = { ...GUIDED, held_by: 'lip', material: 'pa12' };
+
+/** Flanged bearings: pressed in up to the flange, and under a plate. */
+export const FLANGED = { ...PRESSED, bearing: 'F608' };
+export const FLANGED_LOCATED = { ...LOCATED, bearing: 'F608' };
+
 /** Holders of every form, for drawings and solids. */
 export const END_HOLDERS: Readonly<Record<string, object>> = {
   guided: GUIDED,
@@ -38,6 +45,9 @@ export const END_HOLDERS: Readonly<Record<string, object>> = {
   located: LOCATED,
   bush: BUSH,
   ring: RING,
+  lipped: LIPPED,
+  flanged: FLANGED,
+  'flanged, under a plate': FLANGED_LOCATED,
   'small bearing, holes on a circle': {
     ...PRESSED,
     screw: 'Tr8x2',

@@ -16,8 +16,8 @@ import { holeResidual } from '../common/residual.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { type Bearing, resolveBearing } from './bearing.js';
-import { layOut } from './layout.js';
-import { type HolderPlan, printedHolder } from './plan.js';
+import { type HeldBy, layOut } from './layout.js';
+import { type HolderPlan, printedHolder, seatDiameter } from './plan.js';
 import type { EndHolderSheet } from './sheet.js';
 import { namedSizes } from './size-names.js';
 
@@ -32,7 +32,7 @@ export interface EndHolderDesign
   /** what is held: the screw over its crests, or its turned end */
   readonly held: Shaft;
   readonly bearing?: Bearing;
-  readonly heldBy?: 'press' | 'plate';
+  readonly heldBy?: HeldBy;
   /** bearing over pocket as it is expected, or as it was measured [mm] */
   readonly interference?: Measured;
   readonly pattern: HolePattern;
@@ -68,7 +68,11 @@ export function designEndHolder(sheet: EndHolderSheet, presets: PresetTexts): En
   const heldBy = bearing && assumptions.or(sheet.held_by, 'held_by', 'press', 'the pocket itself');
   const pattern = ownPattern(sheet.holes, 'holes', assumptions);
   const wanted = bearing && wantedInterference(sheet, { bearing, heldBy: heldBy!, material }, assumptions);
-  const finished = layOut(sheet, { held, pattern, ...defined({ bearing, heldBy, interference: wanted }) }, assumptions);
+  const finished = layOut(
+    sheet,
+    { held, pattern, material, ...defined({ bearing, heldBy, interference: wanted }) },
+    assumptions,
+  );
   const printed = printedHolder(finished, printSizes(material, printer));
   return {
     part: 'end-holder',
@@ -110,16 +114,16 @@ function dutyOf({ duty = {}, mounting }: EndHolderSheet): DutySheet {
   return { ...duty, axis: mounting === 'horizontal' ? 'horizontal' : 'vertical' };
 }
 
-/** A press fit takes what its size usually does, and no more than its plastic bears; under a plate it is pushed in by hand. */
+/** A press fit takes what its size usually does, and no more than its plastic bears; under plate or lip it is pushed in by hand. */
 function wantedInterference(
   { fit }: EndHolderSheet,
-  { bearing, heldBy, material }: { bearing: Bearing; heldBy: 'press' | 'plate'; material: Material },
+  { bearing, heldBy, material }: { bearing: Bearing; heldBy: HeldBy; material: Material },
   assumptions: Assumptions,
 ): number {
   const [, usual] = PRESSES.find(([outside]) => bearing.outside <= outside)!;
   const borne = 0.75 * pressStrain(material.creep.strain) * bearing.outside;
-  return heldBy === 'plate'
-    ? assumptions.or<number>(fit?.interference, 'fit.interference', HAND, 'pushed in by hand; the plate holds it')
+  return heldBy !== 'press'
+    ? assumptions.or<number>(fit?.interference, 'fit.interference', HAND, `pushed in by hand; the ${heldBy} holds it`)
     : assumptions.or<number>(
         fit?.interference,
         'fit.interference',
@@ -133,7 +137,7 @@ function interferenceOf(
   { fit }: EndHolderSheet,
   { bearing, finished, ...part }: { bearing: Bearing; finished: HolderPlan; material: Material; printer: Printer },
 ): Measured {
-  const { diameter } = finished.pocket!;
+  const diameter = seatDiameter(finished, bearing);
   const pocket = fit?.pocket ? measured(fit.pocket, CALIPERS) : shifted(holeResidual(part, diameter), diameter);
   return {
     least: bearing.outside - pocket.most,

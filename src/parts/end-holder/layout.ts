@@ -1,3 +1,5 @@
+import { snapStrain } from '../../mechanics/shaft/snap-lip.js';
+import type { Material } from '../../presets/material.js';
 import type { Assumptions } from '../../sheet/assumptions.js';
 import { usualShoulder } from '../../standards/bearings/deep-groove.js';
 import { washer } from '../../standards/fasteners/washer.js';
@@ -6,7 +8,7 @@ import { plain } from '../../units/format.js';
 import type { Shaft } from '../common/bore.js';
 import type { HolePattern } from '../common/hole-pattern.js';
 import type { Bearing } from './bearing.js';
-import { type HolderPlan, openRadius } from './plan.js';
+import { type HolderPlan, type Lip, leadInHeight, openRadius } from './plan.js';
 import type { EndHolderSheet } from './sheet.js';
 
 /** Figures that a holder starts from where its sheet does not say, mm. @source common-practice */
@@ -28,14 +30,34 @@ const D = {
   /** plastic around a bearing: so much of its outside, at least the second */
   wall: 0.3,
   leastWall: 2,
-};
+  /** edges of the bore that a flanged bearing goes into, and room around its flange under a plate, on the diameter */
+  edge: 0.3,
+  flangeRoom: 0.4,
+  /** a flanged bearing ends so far inside its bore */
+  inside: 0.2,
+  /** room of a bearing under its lip along the axis, height of the lip, and how far its mouth opens past the pocket */
+  underLip: 0.15,
+  land: 0.4,
+  mouth: 0.2,
+  /** ring that a lip stands on, and groove around it; the ring in shares of the pocket where that is more */
+  lipRing: 1.8,
+  lipRingShare: 0.08,
+  groove: 1.2,
+  /** a lip reaches in by so much of what its ring springs back from, and within these, mm per side */
+  lipShare: 0.8,
+  lip: [0.1, 0.3],
+} as const;
+
+/** What keeps a bearing in its pocket. */
+export type HeldBy = NonNullable<EndHolderSheet['held_by']>;
 
 /** What a holder is laid out around. */
 interface Task {
   readonly held: Shaft;
   readonly pattern: HolePattern;
   readonly bearing?: Bearing;
-  readonly heldBy?: 'press' | 'plate';
+  readonly heldBy?: HeldBy;
+  readonly material: Material;
   readonly interference?: number;
 }
 
@@ -50,11 +72,11 @@ export function usualWall(diameter: number): number {
  */
 export function layOut(sheet: EndHolderSheet, task: Task, assumptions: Assumptions): HolderPlan {
   const { pattern } = task;
-  const middle = task.bearing ? aroundBearing(sheet, task, task.bearing) : aroundScrew(sheet, task, assumptions);
-  const least = middle.pocket ? middle.pocket.depth + 1 : 1;
+  const middle = middleFor(sheet, task, assumptions);
+  const { least } = middle;
   const thickness = assumptions.or<number>(sheet.body?.thickness, 'body.thickness', middle.usual, middle.why);
   if (thickness < least) throw fault('body.thickness', `${plain(thickness)} mm`, `must be at least ${plain(least)} mm`);
-  const { usual: _, why: __, ...cut } = middle;
+  const { usual: _, why: __, least: ___, opening, ...cut } = middle;
   const diameter = pattern.diameter.likely;
   const edge = pattern.screw ? Math.max(1.5 * pattern.screwDiameter, washer(pattern.screw).outside / 2 + 1) : diameter;
   const open = openRadius(cut);
@@ -78,7 +100,7 @@ export function layOut(sheet: EndHolderSheet, task: Task, assumptions: Assumptio
       ? {
           cover: {
             thickness: assumptions.or<number>(sheet.body?.cover, 'body.cover', D.cover, 'a plate over the outer ring'),
-            bore: middle.bore,
+            bore: opening,
           },
         }
       : {}),
@@ -87,22 +109,105 @@ export function layOut(sheet: EndHolderSheet, task: Task, assumptions: Assumptio
   return plan;
 }
 
-type Middle = Pick<HolderPlan, 'bore' | 'chamfer' | 'pocket'> & { readonly usual: number; readonly why: string };
+type Middle = Pick<HolderPlan, 'bore' | 'chamfer' | 'pocket'> & {
+  readonly usual: number;
+  readonly least: number;
+  readonly why: string;
+  /** of a plate over it */
+  readonly opening: number;
+};
 
-function aroundBearing({ fit }: EndHolderSheet, { heldBy, interference = 0 }: Task, bearing: Bearing): Middle {
+function middleFor(sheet: EndHolderSheet, task: Task, assumptions: Assumptions): Middle {
+  const { bearing } = task;
+  if (!bearing) return aroundScrew(sheet, task, assumptions);
+  return bearing.flange
+    ? aroundFlanged(task, bearing, bearing.flange)
+    : aroundBearing(sheet, task, bearing, assumptions);
+}
+
+/** The bore goes through, and the flange lies on the outer face; under a plate it lies in a recess. */
+function aroundFlanged(
+  { heldBy, interference = 0 }: Task,
+  bearing: Bearing,
+  flange: NonNullable<Bearing['flange']>,
+): Middle {
+  const recess = heldBy === 'plate' ? Math.max(0.2, flange.thickness - D.proud) : 0;
+  const least = bearing.width - flange.thickness + D.inside + recess;
+  return {
+    bore: bearing.outside - interference,
+    chamfer: Math.min(D.edge, (flange.outside - bearing.outside) / 8),
+    ...(recess > 0 ? { pocket: { diameter: flange.outside + D.flangeRoom, depth: recess, leadIn: 0 } } : {}),
+    least,
+    usual: Math.max(D.ring, Math.ceil(2 * least) / 2),
+    why: 'the bearing behind its flange',
+    opening: usualShoulder(bearing),
+  };
+}
+
+function aroundBearing(
+  { fit }: EndHolderSheet,
+  { heldBy, interference = 0, material }: Task,
+  bearing: Bearing,
+  assumptions: Assumptions,
+): Middle {
   const { outside, width } = bearing;
   const bore = fit?.shoulder ?? usualShoulder(bearing);
   const diameter = outside - interference;
   if (bore >= diameter - 0.4)
     throw fault('fit.shoulder', `${plain(bore)} mm`, `must be below ${plain(diameter - 0.4)} mm to leave a shoulder`);
-  const depth = heldBy === 'plate' ? width - D.proud : width;
-  const leadIn = heldBy === 'plate' ? 0 : Math.min(D.leadIn, width / 4);
+  const lip = heldBy === 'lip' ? lipOver(bearing, { diameter, material, reach: fit?.lip }, assumptions) : undefined;
+  const leadIn = lip
+    ? leadInHeight((diameter - lip.diameter) / 2 + D.mouth)
+    : heldBy === 'plate'
+      ? 0
+      : Math.min(D.leadIn, width / 4);
+  const over = lip && lip.from + (diameter - lip.diameter) / 2 + lip.land + leadIn;
+  const depth = over ?? (heldBy === 'plate' ? width - D.proud : width);
   return {
     bore,
     chamfer: 0,
-    pocket: { diameter, depth, leadIn },
+    pocket: { diameter, depth, leadIn, ...(lip ? { lip } : {}) },
+    least: depth + 1,
+    opening: bore,
     usual: Math.ceil(2 * (depth + D.floor)) / 2,
     why: `the bearing and ${plain(D.floor)} mm behind its shoulder`,
+  };
+}
+
+/** A lip that its ring springs back from. @throws InputError it reaches over nothing, or over all of the ring */
+function lipOver(
+  { outside, width }: Bearing,
+  {
+    diameter,
+    material,
+    reach,
+  }: { readonly diameter: number; readonly material: Material; readonly reach: number | undefined },
+  assumptions: Assumptions,
+): Lip {
+  const { pass } = snapStrain({ strength: material.tensile, modulus: material.modulus });
+  const [least, most] = D.lip;
+  const usual = Math.floor(20 * Math.min(most, Math.max(least, (D.lipShare * pass * outside) / 2)) + 1e-9) / 20;
+  const own = assumptions.or<number>(reach, 'fit.lip', usual, 'within what its ring springs back from');
+  const widest = outside / 8;
+  if (own > widest)
+    throw fault(
+      'fit.lip',
+      `${plain(own)} mm`,
+      `must be at most ${plain(widest)} mm over a ring of ${plain(outside)} mm`,
+    );
+  const opens = outside - 2 * own;
+  if (opens >= diameter)
+    throw fault(
+      'fit.lip',
+      `${plain(own)} mm`,
+      `must be above ${plain((outside - diameter) / 2)} mm, or it reaches over nothing`,
+    );
+  return {
+    diameter: opens,
+    from: width + D.underLip,
+    land: D.land,
+    ring: Math.max(D.lipRing, D.lipRingShare * diameter),
+    groove: D.groove,
   };
 }
 
@@ -119,6 +224,8 @@ function aroundScrew({ role, bore }: EndHolderSheet, { held }: Task, assumptions
   if (own <= largest) throw fault('bore', `${plain(own)} mm`, `must be above the screw, ${plain(largest)} mm`);
   return {
     bore: own,
+    opening: own,
+    least: 1,
     chamfer: D.chamfer,
     usual: free ? D.ring : Math.ceil(D.bushLength * held.diameter.likely),
     why: free ? 'a guard ring carries nothing' : 'one and a quarter screw diameters to run on',

@@ -7,7 +7,7 @@ import { circleOutline, sidesFor } from '../../solid/outline.js';
 import { cylinder, type Shape } from '../../solid/recipe.js';
 import { exactly } from '../../units/measured.js';
 import type { EndHolderDesign } from './dimensions.js';
-import { shoulderHeight } from './plan.js';
+import { ringHeights, seatDiameter } from './plan.js';
 import { endHolderBodies } from './solid.js';
 
 const LOOSE = 0.01;
@@ -37,12 +37,19 @@ export function mateEndHolder(design: EndHolderDesign, kernel: Kernel): Finding[
 
 /** The outer ring on its shoulder, as wide as the pocket gives; its bore as it is. */
 function bearingIn({ bearing, finished }: EndHolderDesign): Shape[] {
-  const floor = shoulderHeight(finished);
-  if (!bearing || floor === undefined) return [];
-  const radius = finished.pocket!.diameter / 2 - LOOSE;
-  const ring = circleOutline({ radius, sides: sidesFor(radius, CHORD) });
+  if (!bearing) return [];
+  const { from, to, flangeFrom } = ringHeights(finished, bearing);
   const bore = circleOutline({ radius: bearing.bore / 2, sides: sidesFor(bearing.bore / 2, CHORD) });
-  return [{ kind: 'prism', outlines: [ring, bore], from: floor + LOOSE, to: floor + bearing.width }];
+  const disc = (radius: number, low: number, high: number): Shape => ({
+    kind: 'prism',
+    outlines: [circleOutline({ radius, sides: sidesFor(radius, CHORD) }), bore],
+    from: low,
+    to: high,
+  });
+  return [
+    disc(seatDiameter(finished, bearing) / 2 - LOOSE, from + LOOSE, to),
+    ...(bearing.flange && flangeFrom !== undefined ? [disc(bearing.flange.outside / 2, flangeFrom + LOOSE, to)] : []),
+  ];
 }
 
 function screwIn({ held, finished: { thickness } }: EndHolderDesign): Shape[] {

@@ -60,6 +60,16 @@ function roleWords({ role, heldBy, bearing }: EndHolderDesign): string[] {
       : [
           'It alone carries the screw along its axis: fix the inner ring between two collars or a shoulder and a nut, and leave the coupling slack along the axis.',
         ]),
+    ...(heldBy === 'lip'
+      ? [
+          'Push the bearing in by its outer ring alone, square, in one go and at room temperature: the lip snaps over it once, and is not made to be taken apart again and again.',
+        ]
+      : []),
+    ...(bearing?.flange
+      ? [
+          'Its flange lies on the outer face: it carries what pulls the screw towards the frame, and nothing the other way.',
+        ]
+      : []),
     ...(heldBy === 'press'
       ? ['Press the bearing in by its outer ring alone, square, in a vice with soft jaws; never by the inner ring.']
       : []),

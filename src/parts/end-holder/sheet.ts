@@ -16,11 +16,17 @@ const bearingSection = orShort(
       .union([z.string(), z.number()], 'must be a designation such as 608')
       .transform(String)
       .optional()
-      .describe('by ISO 15: 608, 625, 6900'),
+      .describe('by ISO 15: 608, 625, 6900; F608 with a flange on its outer ring'),
     bore: quantity('length', { least: 2, most: 60 }, 'of the inner ring').optional(),
     outside: quantity('length', { least: 4, most: 120 }, 'of the outer ring').optional(),
     width: quantity('length', { least: 1, most: 60 }, 'of the rings').optional(),
     chamfer: quantity('length', { least: 0.05, most: 3 }, 'least chamfer of the rings').optional(),
+    flange: map({
+      outside: quantity('length', { least: 5, most: 130 }, 'of the flange').optional(),
+      thickness: quantity('length', { least: 0.3, most: 10 }, 'of the flange').optional(),
+    })
+      .optional()
+      .describe('on the outer ring; as measured, or by a designation with F'),
   }),
   (short) => ({ designation: short }),
   'quantity',
@@ -37,7 +43,10 @@ export const endHolderSchema = map({
   screw: screwSection,
   turned_end: reading('length', { least: 2, most: 60 }, 'of the screw, held in place of its crests').optional(),
   bearing: bearingSection.optional().describe('a deep-groove ball bearing; without it the screw runs in a plain bush'),
-  held_by: word(['press', 'plate'], 'what keeps the bearing in its pocket').optional(),
+  held_by: word(
+    ['press', 'plate', 'lip'],
+    'what keeps the bearing in its pocket; lip: a ring that gives while the bearing is pushed in',
+  ).optional(),
   bore: quantity('length', { least: 2, most: 80 }, 'finished, of a bush or a guard ring').optional(),
   fit: map({
     interference: quantity('length', { least: -0.5, most: 0.5 }, 'bearing over pocket, on the diameter').optional(),
@@ -45,6 +54,11 @@ export const endHolderSchema = map({
       'length',
       { least: 4, most: 120 },
       'as measured on a print of it, in place of what is expected',
+    ).optional(),
+    lip: quantity(
+      'length',
+      { above: 0, most: 1 },
+      'how far the lip reaches in over the outer ring, per side',
     ).optional(),
     shoulder: quantity('length', { above: 0, most: 120 }, 'opening behind the outer ring').optional(),
   }).optional(),
@@ -90,6 +104,12 @@ export const endHolderSchema = map({
   if (bearing === undefined)
     for (const field of ['held_by', 'fit'] as const)
       if (sheet[field] !== undefined) refuse([field], 'belongs to a bearing');
+  if (sheet.fit?.lip !== undefined && sheet.held_by !== 'lip') refuse(['fit', 'lip'], 'belongs to held_by: lip');
+  const flanged = bearing?.flange !== undefined || /^F\d/i.test(bearing?.designation ?? '');
+  if (flanged && sheet.held_by === 'lip')
+    refuse(['held_by'], 'a flange stands where the lip would be; use press or plate');
+  if (flanged && sheet.fit?.shoulder !== undefined)
+    refuse(['fit', 'shoulder'], 'does not belong to a flanged bearing: its pocket goes through');
   if (sheet.body?.cover !== undefined && sheet.held_by !== 'plate')
     refuse(['body', 'cover'], 'belongs to held_by: plate');
 });

@@ -1,7 +1,7 @@
 import { circleThrough } from '../common/drawn/hole-circle.js';
 import { rectangleOf } from '../common/hole-pattern.js';
 import type { Sizes } from '../part-kind.js';
-import type { HolderPlan } from './plan.js';
+import { grooveRadii, type HolderPlan, isLipped } from './plan.js';
 
 /** Sizes of a holder by their names. */
 export function namedSizes({ length, width, thickness, bore, pocket, holes, cover }: HolderPlan): Sizes {
@@ -12,7 +12,7 @@ export function namedSizes({ length, width, thickness, bore, pocket, holes, cove
     width,
     thickness,
     bore,
-    ...(pocket ? { pocket_diameter: pocket.diameter, pocket_depth: pocket.depth } : {}),
+    ...(pocket ? { pocket_diameter: pocket.diameter, pocket_depth: pocket.depth, ...lipSizes(pocket) } : {}),
     hole_diameter: holes.diameter,
     ...(rectangle
       ? { holes_along_x: rectangle.along_x, holes_along_y: rectangle.along_y }
@@ -21,4 +21,10 @@ export function namedSizes({ length, width, thickness, bore, pocket, holes, cove
         : {}),
     ...(cover ? { cover_thickness: cover.thickness, cover_bore: cover.bore } : {}),
   };
+}
+
+function lipSizes(pocket: NonNullable<HolderPlan['pocket']>): Sizes {
+  if (!isLipped(pocket)) return {};
+  const [inner, outer] = grooveRadii(pocket);
+  return { lip_diameter: pocket.lip.diameter, ring_diameter: 2 * inner, groove_diameter: 2 * outer };
 }

@@ -1,4 +1,4 @@
-import { type Outline, polygonArea, rectangleOutline, sidesFor } from '../../solid/outline.js';
+import { circleOutline, type Outline, polygonArea, rectangleOutline, sidesFor } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
 import { latheVolume } from '../../solid/volume.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
@@ -6,7 +6,7 @@ import { lessChords } from '../common/wall-in-file.js';
 import type { PlannedBody } from '../part-kind.js';
 import type { SizeChoice } from '../part-views.js';
 import type { EndHolderDesign } from './dimensions.js';
-import { type HolderPlan, mouthRadius, shoulderHeight } from './plan.js';
+import { grooveRadii, type HolderPlan, isLipped, type LippedPocket, mouthRadius, shoulderHeight } from './plan.js';
 import { thinnestWall } from './walls.js';
 
 /** The holder, and the plate over its bearing where there is one, as recipes, and what they must measure. */
@@ -16,12 +16,12 @@ export function endHolderBodies(design: EndHolderDesign, sizes: SizeChoice = 'pr
   const body = bodyFor(design, plan, {
     name: plan.cover ? 'holder' : name,
     thickness: plan.thickness,
-    middle: middleOf(plan, printer.chordError),
+    middle: [middleOf(plan, printer.chordError), ...grooveOf(plan, printer.chordError)],
   });
   if (!plan.cover) return [body];
   const { thickness, bore } = plan.cover;
   const middle = holeCut({ center: [0, 0], from: 0, to: thickness, bore }, (size) => size, printer.chordError);
-  return [body, bodyFor(design, plan, { name: 'cover', thickness, middle })];
+  return [body, bodyFor(design, plan, { name: 'cover', thickness, middle: [middle] })];
 }
 
 /** Outline of holder and plate. */
@@ -32,7 +32,7 @@ export function holderOutline({ length, width, corner }: HolderPlan, chordError:
 interface Slice {
   readonly name: string;
   readonly thickness: number;
-  readonly middle: Cut;
+  readonly middle: readonly Cut[];
 }
 
 /** The outline raised, with its middle and its holes cut through. */
@@ -41,7 +41,7 @@ function bodyFor(design: EndHolderDesign, plan: HolderPlan, { name, thickness, m
   const { holes } = plan;
   const outline = holderOutline(plan, printer.chordError);
   const cuts = [
-    middle,
+    ...middle,
     ...holes.centres.map((center) =>
       holeCut({ center, from: 0, to: thickness, bore: holes.diameter }, (size) => size, printer.chordError),
     ),
@@ -76,9 +76,13 @@ function middleOf(plan: HolderPlan, chordError: number): Cut {
     pocket && floor !== undefined
       ? [
           [radius, 0],
-          [radius, floor],
+          [radius, floor - chamfer],
+          ...(chamfer > 0 ? [[radius + chamfer, floor] as [number, number]] : []),
           [pocket.diameter / 2, floor],
-          ...(pocket.leadIn > 0 ? [[pocket.diameter / 2, thickness - pocket.leadIn] as [number, number]] : []),
+          ...(isLipped(pocket) ? lipProfile(pocket, floor) : []),
+          ...(pocket.leadIn > 0 && !pocket.lip
+            ? [[pocket.diameter / 2, thickness - pocket.leadIn] as [number, number]]
+            : []),
           [mouthRadius(pocket), thickness],
         ]
       : [
@@ -97,8 +101,37 @@ function middleOf(plan: HolderPlan, chordError: number): Cut {
     shape: {
       ...lathe,
       contour: [[first[0], -OVERSHOOT], ...inside, [last[0], thickness + OVERSHOOT]],
-      broken: pocket ? (pocket.leadIn > 0 ? [4] : []) : [1, 3],
+      // of a pocket its lead-in, or the edge that a flange lies on
+      broken: pocket ? (pocket.lip ? [6] : pocket.leadIn > 0 ? [4] : chamfer > 0 ? [2] : []) : [1, 3],
     },
     volume: latheVolume({ ...lathe, contour: inside }),
   };
+}
+
+/** From the wall of the pocket in to the lip, at 45°, and along it. */
+function lipProfile({ diameter, lip }: LippedPocket, floor: number): [number, number][] {
+  const [wide, narrow] = [diameter / 2, lip.diameter / 2];
+  const at = floor + lip.from;
+  const reached = at + wide - narrow;
+  return [
+    [wide, at],
+    [narrow, reached],
+    [narrow, reached + lip.land],
+  ];
+}
+
+/** The groove that sets the ring of a lip free, as deep as the pocket. */
+function grooveOf(plan: HolderPlan, chordError: number): Cut[] {
+  const { pocket, thickness } = plan;
+  const floor = shoulderHeight(plan);
+  if (!isLipped(pocket) || floor === undefined) return [];
+  const [inner, outer] = grooveRadii(pocket);
+  const outside = circleOutline({ radius: outer, sides: sidesFor(outer, chordError), circumscribed: true });
+  const inside = circleOutline({ radius: inner, sides: sidesFor(inner, chordError) });
+  return [
+    {
+      shape: { kind: 'prism', outlines: [outside, inside], from: floor, to: thickness + OVERSHOOT },
+      volume: (polygonArea(outside) - polygonArea(inside)) * (thickness - floor),
+    },
+  ];
 }

@@ -8,8 +8,18 @@ import { type SizeWay, sizeWords, spreadOf } from '../common/drawn/spread.js';
 import { beyond, crossing, line } from '../common/drawn/strokes.js';
 import { polar, rectangleOf } from '../common/hole-pattern.js';
 import type { AskedView, Companion, HoleRow, Letter, PartViews, Point, SizeChoice, SizeMark } from '../part-views.js';
+import type { Bearing } from './bearing.js';
 import type { EndHolderDesign } from './dimensions.js';
-import { type HolderPlan, mouthRadius, shoulderHeight } from './plan.js';
+import {
+  grooveRadii,
+  type HolderPlan,
+  isLipped,
+  type Lip,
+  mouthRadius,
+  ringHeights,
+  seatDiameter,
+  shoulderHeight,
+} from './plan.js';
 import { endHolderBodies, holderOutline } from './solid.js';
 
 /** How far the screw stands out of the holder in a picture, in its diameters. */
@@ -49,7 +59,7 @@ export function endHolderViews(design: EndHolderDesign, choice: SizeChoice): Par
 
 /** The plate lies on the bearing, which stands a little proud. */
 function standsAt({ printed, bearing }: EndHolderDesign): number {
-  return (shoulderHeight(printed) ?? 0) + (bearing?.width ?? 0);
+  return bearing ? ringHeights(printed, bearing).to : 0;
 }
 
 /** The section through the axis, +Z to the left, +X on top. */
@@ -85,7 +95,19 @@ function sideView({ plan, design, choice, spread }: InSight): AskedView {
       across('bore', bore, pocket ? 0 : chamfer, 'right'),
       ...(pocket && floor !== undefined
         ? [
-            across('pocket_diameter', pocket.diameter, thickness - pocket.leadIn, 'left'),
+            across(
+              'pocket_diameter',
+              pocket.diameter,
+              pocket.lip ? floor : thickness - pocket.leadIn,
+              pocket.lip ? 'right' : 'left',
+            ),
+            ...(isLipped(pocket)
+              ? [
+                  across('lip_diameter', pocket.lip.diameter, thickness - pocket.leadIn, 'left'),
+                  across('ring_diameter', 2 * grooveRadii(pocket)[0], thickness, 'left'),
+                  across('groove_diameter', 2 * grooveRadii(pocket)[1], thickness, 'left'),
+                ]
+              : []),
             along(
               'pocket_depth',
               pocket.depth,
@@ -237,23 +259,43 @@ function notesOf({ design: { bearing, heldBy, held, role }, plan, spread }: InSi
       `Both mouths broken ${plain(chamfer, 2)} × 45°`,
     ];
   return [
-    `Bearing ${bearing.name}, ${heldBy === 'plate' ? 'held by the plate over its outer ring' : `pressed in; mouth opened ${plain(pocket!.leadIn, 2)} × 30°`}; screw of ${screw}`,
+    `Bearing ${bearing.name}, ${heldWords(plan, bearing, heldBy)}; screw of ${screw}`,
+    ...(pocket?.lip ? [lipWords(pocket.lip, pocket.leadIn)] : []),
     corners,
   ];
+}
+
+function heldWords({ pocket, chamfer }: HolderPlan, { flange }: Bearing, heldBy: EndHolderDesign['heldBy']): string {
+  if (heldBy === 'plate') return `held by the plate over its ${flange ? 'flange' : 'outer ring'}`;
+  if (heldBy === 'lip') return 'pushed in past the lip';
+  return flange
+    ? `pressed in up to its flange; both mouths broken ${plain(chamfer, 2)} × 45°`
+    : `pressed in; mouth opened ${plain(pocket!.leadIn, 2)} × 30°`;
+}
+
+function lipWords({ from, land }: Lip, leadIn: number): string {
+  return `Lip: from ${plain(from, 2)} over the shoulder in at 45°, ${plain(land, 2)} long, opened over ${plain(leadIn, 2)} at 30°`;
 }
 
 /** The screw through the holder, and the bearing in it. */
 function companionsOf(design: EndHolderDesign): Companion[] {
   const { screw, held, printed, bearing, printer } = design;
   const far = BEYOND * held.diameter.likely;
-  const floor = shoulderHeight(printed);
   const bar = screwBar(screw, { from: -far, to: printed.thickness + far / 2, chordError: printer.chordError });
-  if (!bearing || floor === undefined) return [bar];
-  const radius = printed.pocket!.diameter / 2;
-  const disc = circleOutline({ radius, sides: sidesFor(radius, CHORD) });
-  const levels = [
-    [floor, 0],
-    [floor + bearing.width, 0],
-  ] as const;
-  return [bar, { name: `bearing ${bearing.name}`, mesh: loftConvex(disc, levels) }];
+  if (!bearing) return [bar];
+  const { from, to, flangeFrom } = ringHeights(printed, bearing);
+  const disc = (name: string, radius: number, low: number, high: number): Companion => ({
+    name,
+    mesh: loftConvex(circleOutline({ radius, sides: sidesFor(radius, CHORD) }), [
+      [low, 0],
+      [high, 0],
+    ]),
+  });
+  return [
+    bar,
+    disc(`bearing ${bearing.name}`, seatDiameter(printed, bearing) / 2, from, flangeFrom ?? to),
+    ...(bearing.flange && flangeFrom !== undefined
+      ? [disc('flange of the bearing', bearing.flange.outside / 2, flangeFrom, to)]
+      : []),
+  ];
 }

@@ -1,16 +1,16 @@
 import { thinnest, type Wall } from '../common/walls.js';
 import { edgeDistance } from './layout.js';
-import { type HolderPlan, openRadius, shoulderHeight } from './plan.js';
+import { type HolderPlan, isLipped, mouthRadius, openRadius, shoulderHeight } from './plan.js';
 
 /** Plastic between the middle and the nearest edge or hole, finished size. */
 export function wallAround(plan: HolderPlan): number {
-  const radius = plan.pocket ? plan.pocket.diameter / 2 : plan.bore / 2;
+  const radius = isLipped(plan.pocket) ? openRadius(plan) : (plan.pocket?.diameter ?? plan.bore) / 2;
   return Math.min(toEdge(plan, radius), toHoles(plan, radius));
 }
 
 /** The thinnest wall of a holder and its cover by arithmetic. Sizes of one kind. */
 export function thinnestWall(plan: HolderPlan): Wall {
-  const { holes, cover, bore } = plan;
+  const { holes, cover, pocket } = plan;
   const radius = holes.diameter / 2;
   const open = openRadius(plan);
   const floor = shoulderHeight(plan);
@@ -24,7 +24,10 @@ export function thinnestWall(plan: HolderPlan): Wall {
     { where: 'thickness', size: floor ?? plan.thickness },
     ...apart.map((size) => ({ where: 'holes', size })),
     ...(cover ? [{ where: 'plate over the bearing', size: cover.thickness }] : []),
-    ...(cover ? [{ where: 'opening of the plate and hole', size: toHoles(plan, bore / 2) }] : []),
+    ...(cover ? [{ where: 'opening of the plate and hole', size: toHoles(plan, cover.bore / 2) }] : []),
+    ...(isLipped(pocket)
+      ? [{ where: 'ring of the lip', size: pocket.diameter / 2 + pocket.lip.ring - mouthRadius(pocket) }]
+      : []),
   ]);
 }
 

@@ -9,8 +9,8 @@ role: guiding                   # free: a guard ring, touches nothing; guiding: 
 
 screw: {designation: Tr8x2, major: 7.85 ± 0.03 mm}
 # turned_end: 6 mm              # of the screw, held in place of its crests
-bearing: 608                    # by ISO 15; or {bore: 8 mm, outside: 22 mm, width: 7 mm}; without it a plain bush
-held_by: plate                  # press: the pocket alone holds it; plate: a printed plate over its outer ring
+bearing: 608                    # by ISO 15; F608: with a flange; or {bore: 8 mm, outside: 22 mm, width: 7 mm}; without it a plain bush
+held_by: plate                  # press: the pocket alone holds it; plate: a printed plate over it; lip: it snaps in
 # fit: {pocket: 21.97 ± 0.02 mm}                        # as measured on the first print
 
 holes: {rectangle: [32 mm, 32 mm], screw: M4}           # to the frame

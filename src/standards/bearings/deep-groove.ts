@@ -78,7 +78,8 @@ export const DEEP_GROOVE_DESIGNATIONS: readonly string[] = Object.keys(ROWS).sor
  * @example deepGroove('608').outside // 22 mm
  */
 export function deepGroove(designation: string): DeepGroove {
-  const short = shortForm(designation);
+  const closed = SHIELDED.test(designation.trim());
+  const short = shortForm(designation.trim().replace(SHIELDED, ''));
   const row = Object.hasOwn(ROWS, short) ? ROWS[short] : undefined;
   if (!row)
     throw fault(
@@ -88,7 +89,48 @@ export function deepGroove(designation: string): DeepGroove {
     );
   const [bore, outside, width, chamfer, shielded] = row;
   if (shielded === undefined) return { bore, outside, width, chamfer };
+  if (closed) return { bore, outside, width: shielded, chamfer };
   return { bore, outside, widths: [width, shielded], chamfer };
+}
+
+/** Shields or seals on both sides, or on one, as they are written behind a designation. */
+const SHIELDED = /[- ]?(?:2?Z|ZZ|2?RS)$/i;
+
+/** Flange of the outer ring: its outside, and how thick it is [mm]. */
+export interface RingFlange {
+  readonly outside: number;
+  readonly thickness: number;
+}
+
+/** Flanges by the designation behind the F; of the series 68 those of shielded bearings, which differ from open ones. */
+const FLANGES: Readonly<Record<string, RingFlange>> = {
+  '684': { outside: 10.3, thickness: 1 },
+  '624': { outside: 15, thickness: 1 },
+  '685': { outside: 12.5, thickness: 1 },
+  '625': { outside: 18, thickness: 1 },
+  '686': { outside: 15, thickness: 1.1 },
+  '626': { outside: 22, thickness: 1.5 },
+  '688': { outside: 18, thickness: 1.1 },
+  '698': { outside: 22, thickness: 1.5 },
+  '608': { outside: 25, thickness: 1.5 },
+  '6800': { outside: 21, thickness: 1 },
+  '6900': { outside: 25, thickness: 1.5 },
+};
+
+/** Designations of flanged bearings that are listed, without their F. */
+export const FLANGED_DESIGNATIONS: readonly string[] = Object.keys(FLANGES).sort();
+
+/**
+ * Flange on the outer ring of a bearing whose designation begins with F.
+ *
+ * @param designation without its F, such as 608
+ * @returns outside and thickness [mm]; undefined where it is not listed, so that it must be measured
+ * @source memory: ISO 8443, not seen; flanges of the series 68 are those of shielded bearings
+ * @example ringFlange('608').outside // 25 mm
+ */
+export function ringFlange(designation: string): RingFlange | undefined {
+  const short = shortForm(designation.trim().replace(SHIELDED, ''));
+  return Object.hasOwn(FLANGES, short) ? FLANGES[short] : undefined;
 }
 
 /** 618/8 is 688, 619/8 is 698, 61800 is 6800, 61900 is 6900. */

@@ -4,7 +4,17 @@ import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { InputError } from '../../../src/units/faults.js';
-import { BUSH, END_HOLDERS, GUIDED, LOCATED, PRESSED, RING } from '../../support/end-holder-sheets.js';
+import {
+  BUSH,
+  END_HOLDERS,
+  FLANGED,
+  FLANGED_LOCATED,
+  GUIDED,
+  LIPPED,
+  LOCATED,
+  PRESSED,
+  RING,
+} from '../../support/end-holder-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
 
 type Tree = { readonly [key: string]: unknown };
@@ -46,6 +56,44 @@ describe('an end holder', () => {
     expect(22 - pressed.pocket_diameter!).toBeLessThanOrEqual(0.08);
     expect(rowOf(GUIDED, 'bearing-wall').limit).toEqual({ min: 6.6 });
     expect(rowOf(GUIDED, 'bearing-wall').fail_limit!.min).toBeCloseTo(4.4, 9);
+  });
+
+  // common practice: bored straight through, at least B − flange + 0.2 deep; a recess of 0.4 on the diameter under a plate
+  it('bores straight through for a flanged bearing', () => {
+    const flanged = sizesOf(FLANGED);
+    expect(flanged.pocket_diameter).toBeUndefined();
+    expect(flanged.bore).toBeCloseTo(sizesOf(PRESSED).pocket_diameter!, 9);
+    expect(flanged.thickness).toBeGreaterThanOrEqual(7 - 1.5 + 0.2);
+    const plated = sizesOf(FLANGED_LOCATED);
+    expect(plated.pocket_diameter).toBeCloseTo(25.4, 9);
+    expect(1.5 - plated.pocket_depth!).toBeCloseTo(0.15, 9);
+    expect(rowOf(FLANGED, 'shoulder')).toBeUndefined();
+    expect(rowOf(changed(FLANGED, { role: 'locating' }), 'held-along').verdict).toBe('fail');
+  });
+
+  // a pocket 0.1 to 0.2 deeper than the bearing under its lip; 0.8/22 is 3.6 %, too much for a closed ring
+  it('snaps a bearing in past a lip', () => {
+    const { pocket_diameter, lip_diameter, ring_diameter, groove_diameter } = sizesOf(LIPPED);
+    expect(lip_diameter).toBeCloseTo(22 - 2 * 0.2, 9);
+    expect((ring_diameter! - pocket_diameter!) / 2).toBeGreaterThan(1.2);
+    expect(groove_diameter! - ring_diameter!).toBeGreaterThan(2 * 0.4);
+    const wide = changed(LIPPED, { fit: { lip: 0.4 } });
+    expect(rowOf(wide, 'lip-strain').value).toBeCloseTo(3.636, 3);
+    expect(rowOf(wide, 'lip-strain').verdict).toBe('fail');
+  });
+
+  it.each([
+    [{ bearing: 'F608', held_by: 'lip' }, 'held_by'],
+    [{ bearing: 'F608', fit: { shoulder: 18 } }, 'fit.shoulder'],
+    [{ bearing: 'F6000' }, 'bearing.flange.outside'],
+    [{ bearing: { designation: '608', flange: { outside: 22.5, thickness: 1 } } }, 'bearing.flange.outside'],
+    [{ bearing: { designation: '608', flange: { outside: 25, thickness: 6.5 } } }, 'bearing.flange.thickness'],
+    [{ fit: { lip: 0.2 } }, 'fit.lip'],
+    [{ held_by: 'lip', fit: { lip: 3 } }, 'fit.lip'],
+  ])('refuses %j at %s', (changes, path) => {
+    expect(() => design(changed(GUIDED, changes))).toThrow(
+      expect.objectContaining({ faults: [expect.objectContaining({ path })] }),
+    );
   });
 
   // axial growth of steel: 12e-6 · 500 · (50 − 20) = 0.18 mm

@@ -1,4 +1,4 @@
-import { BUSH, GUIDED, LOCATED, PRESSED, RING } from '../../support/end-holder-sheets.js';
+import { BUSH, FLANGED_LOCATED, GUIDED, LIPPED, LOCATED, PRESSED, RING } from '../../support/end-holder-sheets.js';
 import type { VerdictCases } from '../../support/verdict-gate.js';
 
 /** A sheet for each word that each check can say. */
@@ -8,6 +8,25 @@ export const END_HOLDER_CASES: VerdictCases = {
     but: [GUIDED, { fit: { pocket: '22.2 ± 0.02 mm' } }],
     perhaps: [PRESSED, {}],
     no: [PRESSED, { fit: { pocket: '21.7 ± 0.02 mm' } }],
+  },
+  'lip-strain': {
+    yes: [LIPPED, {}],
+    but: 'a print misses the lip by more than lies between both limits',
+    perhaps: [LIPPED, { material: 'pom' }],
+    // 0.8/22 is 3.6 %
+    no: [LIPPED, { fit: { lip: 0.4 } }],
+  },
+  'lip-hold': {
+    yes: [LIPPED, {}],
+    but: [LIPPED, { material: 'pla' }],
+    perhaps: [LIPPED, { material: 'petg' }],
+    no: [LIPPED, { fit: { lip: 0.03 } }],
+    'not-told': [LIPPED, { duty: { temperature: undefined } }],
+  },
+  'ring-pressure': {
+    yes: [LOCATED, {}],
+    no: [FLANGED_LOCATED, { duty: { load: 2000 } }],
+    'not-told': [LOCATED, { duty: { load: undefined } }],
   },
   'screw-fit': {
     yes: [GUIDED, {}],
@@ -64,7 +83,7 @@ export const END_HOLDER_CASES: VerdictCases = {
   },
   'held-along': {
     yes: [LOCATED, {}],
-    no: [LOCATED, { held_by: 'press' }],
+    no: [LOCATED, { held_by: 'lip' }],
   },
   'bearing-wall': {
     yes: [GUIDED, {}],

@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import {
   DEEP_GROOVE_DESIGNATIONS,
   deepGroove,
+  FLANGED_DESIGNATIONS,
   innerReach,
+  ringFlange,
   usualShoulder,
   widestShoulder,
 } from '../../../src/standards/bearings/deep-groove.js';
@@ -37,6 +39,32 @@ describe('boundary dimensions of deep-groove ball bearings', () => {
 
   it('has no width of bearings that are wider with shields', () => {
     expect(deepGroove('688')).toEqual({ bore: 8, outside: 16, widths: [4, 5], chamfer: 0.2 });
+  });
+
+  it('reads shields and seals behind a designation', () => {
+    expect(deepGroove('608ZZ')).toEqual(deepGroove('608'));
+    expect(deepGroove('6900-2RS')).toEqual(deepGroove('6900'));
+    // trap: those of the series 68 are wider
+    expect(deepGroove('688-ZZ')).toMatchObject({ bore: 8, outside: 16, width: 5 });
+  });
+
+  // from memory of ISO 8443
+  it.each([
+    ['608', 25, 1.5],
+    ['625', 18, 1],
+    ['688', 18, 1.1],
+    ['6900', 25, 1.5],
+  ])('the flange of F%s is %d × %d', (name, outside, thickness) => {
+    expect(ringFlange(name)).toEqual({ outside, thickness });
+  });
+
+  it('lists flanges that reach over their bearing and are thinner than it', () => {
+    for (const name of FLANGED_DESIGNATIONS) {
+      const { outside, width = 2.5 } = deepGroove(name);
+      expect(ringFlange(name)!.outside - outside).toBeGreaterThanOrEqual(1.2);
+      expect(ringFlange(name)!.thickness).toBeLessThan(width);
+    }
+    expect(ringFlange('6000')).toBeUndefined();
   });
 
   // a bearing list: Da at most 30.8 for 35 × 0.6, 31.4 for 37 × 1.0

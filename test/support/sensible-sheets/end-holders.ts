@@ -14,10 +14,14 @@ const BEARINGS = [
   [12, '6201', 32],
 ] as const;
 
+/** Those that are listed with a flange. */
+const FLANGED: readonly string[] = ['608', '698', '6900'];
+
 /** Guard rings, bushes, and ball bearings that are pressed in or held by a plate. */
 export const sensibleEndHolder: fc.Arbitrary<Record<string, unknown>> = fc
   .record({
-    form: fc.constantFrom('ring', 'bush', 'press', 'plate', 'plate'),
+    form: fc.constantFrom('ring', 'bush', 'press', 'plate', 'plate', 'lip'),
+    flanged: fc.boolean(),
     screw: fc.constantFrom(...SCREWS),
     bearing: fc.constantFrom(...BEARINGS),
     locating: fc.boolean(),
@@ -39,9 +43,12 @@ export const sensibleEndHolder: fc.Arbitrary<Record<string, unknown>> = fc
     material,
   })
   .map((r) => {
-    const held = r.form === 'press' || r.form === 'plate';
-    const [bore, designation, outside] = r.bearing;
-    const open = held ? outside / 2 + 0.6 : MAJOR[r.screw] / 2 + 1.5;
+    const held = r.form === 'press' || r.form === 'plate' || r.form === 'lip';
+    const [bore, plainly, outside] = r.bearing;
+    const flanged = r.flanged && FLANGED.includes(plainly) && r.form !== 'lip';
+    const designation = flanged ? `F${plainly}` : plainly;
+    const beyond = r.form === 'lip' ? 3.2 : flanged ? 2.2 : 0.6;
+    const open = held ? outside / 2 + beyond : MAJOR[r.screw] / 2 + 1.5;
     const radius = tidy(open + r.out);
     const role = r.form === 'ring' ? 'free' : r.form === 'plate' && r.locating ? 'locating' : 'guiding';
     const coupling = role === 'locating' ? 'flexible' : r.coupling;

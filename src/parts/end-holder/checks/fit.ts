@@ -7,10 +7,11 @@ import { plain } from '../../../units/format.js';
 import { exactly, type Measured, shifted } from '../../../units/measured.js';
 import { holeResidual } from '../../common/residual.js';
 import type { EndHolderDesign } from '../dimensions.js';
+import { seatDiameter } from '../plan.js';
 
 type HolderCheck = Check<EndHolderDesign>;
 
-/** Under a plate a bearing may lie so loose in its pocket, on the diameter. @source common-practice */
+/** Under plate or lip a bearing may lie so loose in its pocket, on the diameter. @source common-practice */
 const SLACK = 0.15;
 
 /** A pocket that is too tight cracks or pinches the ring; one that is too wide holds nothing. */
@@ -26,7 +27,7 @@ const pocketFit: HolderCheck = {
     if (!bearing || !interference) return undefined;
     const most = pressStrain(material.creep.strain) * bearing.outside;
     const press = heldBy === 'press';
-    const words = `pocket ${plain(finished.pocket!.diameter, 2)} mm for ${plain(bearing.outside, 2)} mm; ${material.name} takes ${plain(most, 3)} mm for good`;
+    const words = `pocket ${plain(seatDiameter(finished, bearing), 2)} mm for ${plain(bearing.outside, 2)} mm; ${material.name} takes ${plain(most, 3)} mm for good`;
     const own = press ? hard({ min: 0, max: most }) : { pass: { min: -SLACK, max: most }, fail: { max: most } };
     const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = inForce.of(own).pass;
     const loose = press
@@ -90,7 +91,8 @@ const shoulder: HolderCheck = {
   moves: 'fit.shoulder, bearing.chamfer',
   run: (design, inForce) => {
     const { bearing, finished } = design;
-    if (!bearing) return undefined;
+    // behind a flanged one the bore goes through
+    if (!bearing || bearing.flange) return undefined;
     const [least, most] = [innerReach(bearing), widestShoulder(bearing)];
     const value = shifted(holeResidual(design, finished.bore), finished.bore);
     const own = hard({ min: least, max: most });

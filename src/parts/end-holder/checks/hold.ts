@@ -13,7 +13,7 @@ import type { Slab } from '../../common/slab.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { usualWall } from '../layout.js';
 import { gripOf } from '../particulars.js';
-import { shoulderHeight } from '../plan.js';
+import { openRadius, shoulderHeight } from '../plan.js';
 import { holderOutline } from '../solid.js';
 import { wallAround } from '../walls.js';
 
@@ -39,9 +39,9 @@ const heldAlong: HolderCheck = {
   grave: true,
   run: ({ role, heldBy }) => {
     if (role !== 'locating') return undefined;
-    return heldBy === 'plate'
-      ? told('pass', 'shoulder and plate hold its outer ring both ways')
-      : told('fail', 'a press fit in plastic lets go in time; hold the bearing by a plate (held_by: plate)');
+    if (heldBy === 'plate') return told('pass', 'it is held both ways, by body and plate');
+    const lets = heldBy === 'lip' ? 'a lip gives when it is pulled at' : 'a press fit in plastic lets go in time';
+    return told('fail', `${lets}; hold the bearing by a plate (held_by: plate)`);
   },
 };
 
@@ -133,7 +133,7 @@ function slabOf({ finished }: EndHolderDesign): Slab {
     openings: [
       { shape: { at: [0, 0], radius: bore / 2 }, from: 0, to: thickness },
       ...(pocket && floor !== undefined
-        ? [{ shape: { at: [0, 0] as const, radius: pocket.diameter / 2 }, from: floor, to: thickness }]
+        ? [{ shape: { at: [0, 0] as const, radius: openRadius(finished) }, from: floor, to: thickness }]
         : []),
       ...holesIn(finished, thickness),
     ],
@@ -165,6 +165,35 @@ const ringShear: HolderCheck = {
     return judgeCases(loaded(design), limits, { borne, cure: 'make shoulder or plate thicker' });
   },
 };
+
+/** Plastic under the edge of the outer ring, or under its flange, and under the plate. */
+const ringPressure: HolderCheck = {
+  ...about,
+  id: 'ring-pressure',
+  title: 'Pressure of the outer ring on body and plate',
+  moves: 'bearing, fit.shoulder, material',
+  run: (design, limits) => {
+    const { role, bearing, finished, material, duty } = design;
+    if (role !== 'locating' || !bearing) return undefined;
+    const { bore, chamfer, cover } = finished;
+    const edge = 2 * bearing.chamfer;
+    const onBody = bearing.flange
+      ? ringArea(bearing.flange.outside, bore + 2 * chamfer)
+      : ringArea(bearing.outside - edge, bore);
+    const onPlate = cover ? ringArea((bearing.flange?.outside ?? bearing.outside) - edge, cover.bore) : onBody;
+    const area = Math.min(onBody, onPlate);
+    const borne = ({ force, duration }: LoadCase) => ({
+      value: force / area,
+      allowed: allowableStress(material, { kind: 'pressure', duration, temperature: judgedTemperature(duty) }),
+      words: `${plain(area, 0)} mm² of ${bearing.flange ? 'flange' : 'ring'} lie on plastic`,
+    });
+    return judgeCases(loaded(design), limits, { borne, cure: 'a larger bearing, or a stronger material' });
+  },
+};
+
+function ringArea(outside: number, inside: number): number {
+  return Math.max(1e-3, (Math.PI * (outside ** 2 - inside ** 2)) / 4);
+}
 
 /** Bolts that go slack let the holder move. */
 const boltClamp: HolderCheck = {
@@ -199,6 +228,7 @@ export const HOLD_CHECKS: readonly HolderCheck[] = [
   wallAroundBearing,
   bodyBending,
   ringShear,
+  ringPressure,
   heat,
   boltClamp,
 ];

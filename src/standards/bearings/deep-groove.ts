@@ -117,9 +117,6 @@ const FLANGES: Readonly<Record<string, RingFlange>> = {
   '6900': { outside: 25, thickness: 1.5 },
 };
 
-/** Designations of flanged bearings that are listed, without their F. */
-export const FLANGED_DESIGNATIONS: readonly string[] = Object.keys(FLANGES).sort();
-
 /**
  * Flange on the outer ring of a bearing whose designation begins with F.
  *

@@ -42,7 +42,7 @@ export function joinCorners(positions: ArrayLike<number>): {
 }
 
 /** Mixes the high bits of a number into its low ones. */
-export function scatter(value: number): number {
+function scatter(value: number): number {
   const mixed = Math.imul(value ^ (value >>> 16), 0x45d9f3b);
   return mixed ^ (mixed >>> 15);
 }

@@ -18,7 +18,7 @@ export const FOLDERS = {
     'test/parts/sleeve/checks.test.ts',
   ],
   'parts/common/{held-slab,slab,bolting,load-cases,stall-force}.ts': [
-    'test/parts/common/{slab,bolting,bolting-words,load-cases,material-at}.test.ts',
+    'test/parts/common/{held-slab,slab,bolting,bolting-words,load-cases,material-at}.test.ts',
     'test/parts/nut/{flange,strength,verdicts}.test.ts',
     'test/parts/adapter/{strength,verdicts}.test.ts',
   ],
@@ -36,6 +36,8 @@ export const FOLDERS = {
   ],
   'parts/nut/{flange-bending,engagement,float,drive}.ts': [
     'test/parts/nut/{checks,strength,flange,float,drive,messages,family,by-hand,stack}.test.ts',
+    'test/parts/nut/checks/flange.test.ts',
+    'test/parts/nut/variants/*.test.ts',
   ],
   'parts/adapter/{bending,cutouts,necks,float-stop}.ts': [
     'test/parts/adapter/{adapter,strength,messages,verdicts,cutouts,necks}.test.ts',
@@ -75,7 +77,7 @@ export const FOLDERS = {
   ],
   'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
-  'axis/checks': ['test/axis/*.test.ts'],
+  'axis/checks': ['test/axis/{checks,lengths}.test.ts', 'test/axis/checks/*.test.ts'],
   'axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.ts': [
     'test/axis/*.test.ts',
   ],

@@ -1,12 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { AxisDesign } from '../../src/axis/axis-design.js';
-import { checkAxis } from '../../src/axis/check.js';
+import { AXIS_CHECKS } from '../../src/axis/checks/index.js';
 import { designAxis } from '../../src/axis/design.js';
+import { limitsOf } from '../../src/axis/limits.js';
 import type { Finding } from '../../src/judge/check.js';
+import { runChecks } from '../../src/judge/run-checks.js';
 import { type Fields, isFields } from '../../src/sheet/fields-map.js';
 import { replaced } from '../../src/sheet/merge.js';
 import { readYaml } from '../../src/sheet/read-yaml.js';
+import { KEEP } from './one-finding.js';
 
 /** The sheet of the demonstration, as text and as a plain object. */
 export const AXIS_TEXT = readFileSync(join(import.meta.dirname, '../../presets/sheets/demo-axis.yaml'), 'utf8');
@@ -27,7 +30,12 @@ export function designed(changes: Fields = {}): AxisDesign {
   return designAxis(axisWith(changes));
 }
 
-/** What one check finds of the demonstration with some fields replaced. */
+const designs = new Map<string, AxisDesign>();
+
+/** What one check across the parts finds of the demonstration with some fields replaced; the same design is worked out once. */
 export function found(check: string, changes: Fields = {}): Finding | undefined {
-  return checkAxis(designed(changes)).checks.find(({ id }) => id === check);
+  const key = JSON.stringify(changes);
+  const axis = designs.get(key) ?? designed(changes);
+  if (KEEP) designs.set(key, axis);
+  return runChecks(AXIS_CHECKS, axis, limitsOf(axis)).find(({ id }) => id === check);
 }

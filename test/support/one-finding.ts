@@ -8,7 +8,7 @@ import { judgedBy, resolveLimits } from '../../src/pipeline/resolve-limits.js';
  * Mutation testing must see which test runs what, so there nothing that a mutant may reach is kept from one test for the
  * next; the checks of a kind work on designs that are ready.
  */
-const KEEP = process.env.MUTANTS === undefined || /parts\/[a-z]+\/checks/.test(process.env.MUTANTS);
+export const KEEP = process.env.MUTANTS === undefined || /(?:parts\/[a-z]+|axis)\/checks/.test(process.env.MUTANTS);
 
 const designs = new Map<string, Design>();
 

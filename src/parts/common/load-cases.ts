@@ -97,7 +97,12 @@ export function missingOf(duty: DutySheet): string[] {
 }
 
 function usedOf({ value, allowed }: Borne): number {
-  return value <= 0 ? 0 : allowed > 0 ? value / allowed : Infinity;
+  return usedShare(value, allowed);
+}
+
+/** Share that a stress takes of what is allowed: none where nothing is asked, endless where something is asked of nothing. */
+export function usedShare(stress: number, allowed: number): number {
+  return stress > 0 ? stress / allowed : 0;
 }
 
 /** A case in words: whence the force, and for how long. */

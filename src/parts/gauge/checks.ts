@@ -43,7 +43,7 @@ const ladderSpan: GaugeCheck = {
     const { likely, most } = holeResidual(design, screw.pitchDiameter.likely);
     // the contour of a tooth is off by half of what a hole is, square to its flank
     const scatter = (most - likely) / Math.cos((screw.flankAngle * Math.PI) / 180);
-    const ratio = scatter > 0 ? span / (2 * scatter) : Number.MAX_VALUE;
+    const ratio = span / (2 * scatter);
     const cure = keeps(ratio, pass) ? '' : '; a greater plays.to covers it';
     return valued(exactly(ratio), `${plain(span)} mm of play, prints scatter by ± ${plain(scatter)} mm${cure}`);
   },

@@ -31,6 +31,18 @@ const SAID: readonly [string, Changes, RegExp][] = [
   ['screw-series', screw({ major: 9.95 }), /^Tr10x2, major −0.05 mm and pitch \+0 mm off$/],
   ['screw-series', screw({ major: 9.2 }), /^no series.* nearest is Tr9x2, major \+0.2 mm/],
   ['screw-series', {}, /^readings agree with Tr10x2$/],
+  // ISO 965 6g: 4.826 to 4.976 mm at 0.8; UNF no. 10: up to 4.826 mm at 25.4/32 = 0.794
+  [
+    'screw-series',
+    screw({ form: 'metric-v', major: '4.88 ± 0.1 mm', pitch: '0.797 ± 0.01 mm' }),
+    /^M5 or .*: the readings do not tell them apart; a pitch over more crests would$/,
+  ],
+  // 20.6/10 = 2.06 mm is no pitch of 2 ± 0.003 mm
+  [
+    'screw-series',
+    screw({ major: 9.95, pitch: undefined, crests: { length: 20.6, count: 9 } }),
+    /^no series has this screw/,
+  ],
   [
     'screw-series',
     screw({ major: 9.95, pitch: undefined, crests: { length: 20, count: 9 } }),
@@ -164,6 +176,7 @@ describe('a fit that a tight nut is told', () => {
   it.each([
     ['a class', { screw: READ, body: { length: 40 }, fit: 'close' }],
     ['its own figures', { screw: READ, body: { length: 80 }, fit: 'loose' }],
+    ['its own figures, near to where no tooth is left', { screw: READ, body: { length: 105 }, fit: 'close' }],
     [
       'its own figures on a coarse screw',
       { screw: 'Tr16x4', ...WIDE, body: { diameter: 26, length: 150 }, fit: 'loose' },
@@ -196,6 +209,12 @@ describe('a fit that a tight nut is told', () => {
     expect(told).toMatch(/^.*; measure the pitch diameter \(screw.pitch_diameter, or screw.wires\)/);
     // ISO 2903, Tr10x2 7e: es −71 µm, Td2 190 µm below 9 mm
     expect(told).toContain('it may be 8.739 to 8.929 mm');
+  });
+
+  it('of a crest of 9.95 mm that was read, which the class puts as far from its flanks as it is wide', () => {
+    // ISO 2903, Tr10 4h: crests of 9.82 to 10 mm, so the flanks lie 0.04 mm higher, ± 0.09
+    const told = message('thread-pitch-error', { ...screw({ major: 9.95 }), body: { length: 40 }, fit: 'close' });
+    expect(told).toContain('it may be 8.689 to 9.059 mm');
   });
 });
 

@@ -13,6 +13,7 @@ import {
   type LoadCase,
   loadCases,
   missingOf,
+  usedShare,
 } from '../../common/load-cases.js';
 import { bendPlate, type PlateBending } from '../bending.js';
 import type { AdapterDesign } from '../dimensions.js';
@@ -127,7 +128,6 @@ export const endStop: AdapterCheck = {
     judgeCrash(design, max, ({ force, temperature }) => {
       const allowed = allowableStress(design.material, { kind: 'tension', duration: 'moment', temperature });
       const stress = force * Math.max(...PULLS.map((pull) => bendPlate(design, pull)?.strip.stress ?? 0));
-      const share = stress === 0 ? 0 : allowed > 0 && stress < Infinity ? stress / allowed : Number.MAX_VALUE;
-      return [['the plate', share]];
+      return [['the plate', usedShare(stress, allowed)]];
     }),
 };

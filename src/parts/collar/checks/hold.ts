@@ -9,6 +9,7 @@ import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { loosePullOf, pullAsked, pullCures, pullOf } from '../../common/axial-grip.js';
 import { gripOfHeld } from '../../common/held.js';
+import { usedShare } from '../../common/load-cases.js';
 import { teethOf, toothBears } from '../../common/teeth.js';
 import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
@@ -144,7 +145,7 @@ function teethShares(design: CollarDesign, force: number, duration: LoadDuration
     const stress = formula(loaded);
     const bears = toothBears(material, { kind, duration, temperature: temperature.at } satisfies AskedStress);
     return {
-      share: bears > 0 ? stress / bears : stress > 0 ? Number.MAX_VALUE : 0,
+      share: usedShare(stress, bears),
       words: `${what} ${plain(stress, 2)} MPa of ${plain(bears, 2)} MPa under ${plain(force, 0)} N ${when}`,
     };
   });

@@ -5,7 +5,14 @@ import { threadShear } from '../../../mechanics/thread/shear.js';
 import { PULLS } from '../../../sheet/sections/duty.js';
 import { circleOutline, polygonArea } from '../../../solid/outline.js';
 import { plain } from '../../../units/format.js';
-import { type Borne, judgeCases, judgeCrash, judgedTemperature, type LoadCase } from '../../common/load-cases.js';
+import {
+  type Borne,
+  judgeCases,
+  judgeCrash,
+  judgedTemperature,
+  type LoadCase,
+  usedShare,
+} from '../../common/load-cases.js';
 import { commonArea } from '../../common/section-volume.js';
 import type { NutDesign } from '../dimensions.js';
 import { type TeethFormula, worstTeeth } from '../engagement.js';
@@ -137,14 +144,10 @@ export const endStop: NutCheck = {
       const flange = Math.max(...PULLS.map((pull) => bendFlange(design, pull)?.stress ?? 0));
       const teeth = (formula: TeethFormula) => worstTeeth(design, force, formula).value.likely;
       return [
-        ['the flange', share(force * flange, bears('tension'))],
-        ['the body beside its flange', share(force / barrelArea(design), bears('tension', 'across'))],
-        ['the teeth', share(teeth(threadShear), bears('shear'))],
-        ['the teeth', share(teeth(threadBending), bears('tension'))],
+        ['the flange', usedShare(force * flange, bears('tension'))],
+        ['the body beside its flange', usedShare(force / barrelArea(design), bears('tension', 'across'))],
+        ['the teeth', usedShare(teeth(threadShear), bears('shear'))],
+        ['the teeth', usedShare(teeth(threadBending), bears('tension'))],
       ];
     }),
 };
-
-function share(stress: number, allowed: number): number {
-  return allowed > 0 ? stress / allowed : Number.MAX_VALUE;
-}

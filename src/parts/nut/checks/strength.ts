@@ -7,7 +7,7 @@ import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';
 import { plain } from '../../../units/format.js';
-import { exactly, scaled } from '../../../units/measured.js';
+import { scaled } from '../../../units/measured.js';
 import { stallForce } from '../../common/stall-force.js';
 import { PRINTED_SURFACE, toothBears } from '../../common/teeth.js';
 import type { NutDesign } from '../dimensions.js';
@@ -111,7 +111,7 @@ export const threadStallCheck: NutCheck = {
     const rows = STALLED.map(({ kind, formula, what }) => {
       const most = toothBears(material, { kind, duration: 'moment', temperature });
       const { value } = worstTeeth(design, force, formula);
-      return { what, most, value, share: most > 0 ? scaled(value, 1 / most) : exactly(Number.MAX_VALUE) };
+      return { what, most, value, share: scaled(value, 1 / most) };
     });
     const worst = rows.reduce((a, b) => (b.share.likely > a.share.likely ? b : a));
     const fails = !keeps(worst.share.likely, pass);

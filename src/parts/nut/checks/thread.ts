@@ -76,7 +76,7 @@ export const threadRunningIn: NutCheck = {
 function tightCure(design: NutDesign, wanted: number): string {
   const { inHand } = design.screw;
   const isEnough = (fit: FitClass) => fitFigures(withFit(design, fit)).axial.least >= wanted;
-  const named = Object.entries(FIT_CLASSES).find(([, fit]) => fit.axial > design.fit.axial && isEnough(fit));
+  const named = Object.entries(FIT_CLASSES).find(([, fit]) => isEnough(fit));
   const enough = named ? `fit: ${named[0]} is enough` : ownFit(design, isEnough);
   if (!inHand.level.includes('pitchDiameter')) return `a shorter nut or a larger fit.axial leaves more: ${enough}`;
   const { pitchDiameter, crest } = inHand;

@@ -1,8 +1,9 @@
-import { notJudged, type Outcome, valued } from '../../../judge/check.js';
+import { type Bounds, notJudged, type Outcome, valued } from '../../../judge/check.js';
 import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { usedShare } from '../../common/load-cases.js';
 import { stallForce } from '../../common/stall-force.js';
 import type { NutDesign } from '../dimensions.js';
 
@@ -15,10 +16,12 @@ export type StressesUnder = (
  * The worst share of what the plastic bears: under the load for as long as it stands, and for a moment at the motor's
  * stall force or a sudden load. Without a temperature only a fail is told.
  *
+ * @param pass    what is allowed of it
  * @param sudden  how many times the load comes down at once, 1 where it does not
  */
 export function borneShare(
   design: NutDesign,
+  { max = 1 }: Bounds,
   { stresses, sudden, where, cure }: { stresses: StressesUnder; sudden: number; where: string; cure: string },
 ): Outcome {
   const { duty, material } = design;
@@ -31,13 +34,13 @@ export function borneShare(
   const rows = cases.flatMap(([force, duration]) =>
     stresses(force).map(({ kind, stress }) => {
       const most = allowableStress(material, { kind, duration, temperature });
-      return { force, kind, stress, most, share: most > 0 ? stress / most : Number.MAX_VALUE };
+      return { force, kind, stress, most, share: usedShare(stress, most) };
     }),
   );
   const worst = rows.reduce((a, b) => (b.share > a.share ? b : a));
-  if (duty.temperature === undefined && worst.share <= 1) return notJudged('duty.temperature');
+  if (duty.temperature === undefined && worst.share <= max) return notJudged('duty.temperature');
   return valued(
     exactly(worst.share),
-    `${plain(worst.stress)} MPa of ${worst.kind} ${where} under ${plain(worst.force, 0)} N, of ${plain(worst.most)} MPa at ${plain(temperature, 0)} °C${worst.share > 1 ? `; ${cure}` : ''}`,
+    `${plain(worst.stress)} MPa of ${worst.kind} ${where} under ${plain(worst.force, 0)} N, of ${plain(worst.most)} MPa at ${plain(temperature, 0)} °C${worst.share > max ? `; ${cure}` : ''}`,
   );
 }

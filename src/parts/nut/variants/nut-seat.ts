@@ -33,10 +33,10 @@ export const nutSeat: Check<NutDesign> = {
   limits: hard({ max: 1 }),
   moves: 'duty.load, duty.temperature, body.length, material',
   grave: true,
-  run: (design) => {
+  run: (design, { pass }) => {
     const seat = seatOf(design);
     if (!seat) return undefined;
-    return borneShare(design, {
+    return borneShare(design, pass, {
       stresses: (force) => [
         { kind: 'pressure', stress: force / seat.area },
         { kind: 'shear', stress: force / seat.around },

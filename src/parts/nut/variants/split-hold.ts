@@ -19,7 +19,7 @@ export const splitHold: Check<NutDesign> = {
   limits: hard({ max: 1 }),
   moves: 'duty.load, duty.temperature, family.screw, material',
   grave: true,
-  run: (design) => {
+  run: (design, { pass }) => {
     const { family, screw } = design;
     if (family?.kind === 'split' && family.closed === 'ring') return ringHold(design);
     const clamp = family?.kind === 'split' || family?.kind === 'clamped' ? family.clamp : undefined;
@@ -27,7 +27,7 @@ export const splitHold: Check<NutDesign> = {
     const count = family?.kind === 'split' ? 2 : 1;
     const headDiameter = clamp.washers ? washer(clamp.screw).outside : socketCapScrew(clamp.screw).headDiameter;
     const spread = (force: number) => spreadForce({ axialForce: force, flankAngle: screw.flankAngle });
-    return borneShare(design, {
+    return borneShare(design, pass, {
       stresses: (force) => {
         const preload = spread(force) / count;
         return [{ kind: 'pressure', stress: pressureUnderHead({ preload, headDiameter, holeDiameter: clamp.hole }) }];

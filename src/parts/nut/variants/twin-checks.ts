@@ -39,13 +39,13 @@ export const twinPressure: NutCheck = {
   title: 'Sideways pressure on the threads over what they bear',
   limits: soft({ max: 1 }, { max: 1 }),
   moves: 'family.lever, family.apart, body.length, duty.load',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { family, finished } = design;
     if (family?.kind !== 'twin') return undefined;
     const { lever, apart, each } = family;
     if (lever === undefined) return notJudged('family.lever');
     const area = CREST_SHARE * each * finished.thread.minor;
-    return borneShare(design, {
+    return borneShare(design, pass, {
       stresses: (force) => [{ kind: 'pressure', stress: (force * lever) / apart / area }],
       sudden: 1,
       where: 'sideways on each thread',

@@ -1,0 +1,84 @@
+import { describe, expect, it } from 'vitest';
+import { nutSheet } from '../../../support/nut-sheets.js';
+import { findingOf } from '../../../support/one-finding.js';
+
+/** Two ears of 46 × 14.5 × 3.6 mm on a body of 14 mm, two M4 on 32 mm, PETG at 23 °C, a motor of 0.4 N·m on Tr8x2. */
+const NARROW = {
+  part: 'nut',
+  name: 'narrow',
+  screw: 'Tr8x2',
+  body: { diameter: 14, length: 15 },
+  flange: { shape: 'rectangular', size: [46, 14.5], thickness: 3.6 },
+  holes: { count: 2, circle: 32, screw: 'M4', head: 'flange' },
+  fillet: 0,
+  carriage: { bore: '14.4 ± 0 mm' },
+  material: 'petg',
+  printer: { compensation: 'file' },
+  duty: { axis: 'horizontal', load: 5, temperature: 23, pull: 'onto', motor: { torque: '0.4 N m' } },
+};
+const crash = (changes: Record<string, unknown> = {}) => findingOf({ ...NARROW, ...changes }, 'end-stop')!;
+
+describe('a crash at the end of travel, by hand', () => {
+  // 653 N of stall at friction 0.08, twice that; PETG bears half of 44 MPa for a moment
+  const force = 2 * 653;
+
+  it('bends a flange the way that is worse: off its carriage 9 mm of arm, where the edge of the bore leaves 0.2', () => {
+    const row = crash();
+    expect(row.value! / ((force * 0.5 * 9 * 6) / (14.5 * 3.6 ** 2) / 22)).toBeCloseTo(1, 2);
+    expect(row.message).toContain('the flange may break at');
+  });
+
+  it('shears teeth that are weak in shear before it bends them', () => {
+    // a body without a flange: nothing but body and teeth
+    const bare = { flange: undefined, holes: undefined, body: { diameter: 24, length: 15 } };
+    const row = crash({ ...bare, material: { preset: 'petg', shear: '2 MPa' } });
+    // nut's major 8.8, tooth there 2 − (1.1 − 1.5·tan 15°) = 1.302 mm wide, half of 7.5 turns; 2 MPa, half of it for a moment
+    const shear = force / (Math.PI * 8.8 * 1.302 * 7.5 * 0.5);
+    expect(row.value! / (shear / 1)).toBeCloseTo(1, 2);
+    expect(row.message).toContain('the teeth may break at');
+  });
+
+  it('breaks whatever nothing may be asked of, without a figure', () => {
+    expect(crash({ material: 'pla', duty: { ...NARROW.duty, temperature: 60 } })).toMatchObject({
+      verdict: 'caution',
+      value: null,
+      message: expect.stringContaining('may break at 0 N'),
+    });
+  });
+});
+
+describe('a flange pressed on the edge of a bore, by hand', () => {
+  const quiet = { axis: 'horizontal', load: 150, temperature: 23 };
+  const bent = (changes: Record<string, unknown>, pull = 'onto') =>
+    findingOf({ ...NARROW, ...changes, duty: { ...quiet, pull } }, 'flange-bending')!;
+
+  it('bends where the edge lies under it: two of four places of a bore of 20 mm, each with 3 mm of arm', () => {
+    expect(bent({ carriage: { bore: '20 ± 0 mm' } }).value).toBeCloseTo((150 * 0.5 * 3 * 6) / (14.5 * 3.6 ** 2), 2);
+  });
+
+  it('bends nowhere where it lies on nothing', () => {
+    expect(bent({ carriage: { bore: '60 ± 0 mm' } })).toMatchObject({ verdict: 'pass' });
+    expect(findingOf({ ...NARROW, carriage: { bore: '60 ± 0 mm' } }, 'seat-pressure')!.verdict).toBe('fail');
+  });
+
+  it('is a ring only where it is round and whole', () => {
+    // 44 mm on a body of 22, four screws 16 mm out: as a ring 13.92 MPa of 800 N, as strips less
+    const wide = {
+      screw: 'Tr12x3',
+      body: { diameter: 22, length: 20 },
+      holes: { count: 4, circle: 32, screw: 'M4', head: 'flange' },
+    };
+    const words = (flange: object) => bent({ ...wide, flange }, 'away').message;
+    expect(words({ diameter: 44, thickness: 6 })).toContain('as a loose ring');
+    expect(words({ shape: 'rectangular', size: [44, 44], thickness: 6 })).toContain('of arm on a section');
+    expect(words({ diameter: 44, flats: 43.9, thickness: 6 })).toContain('of arm on a section');
+  });
+});
+
+it('a flange whose screws stand within its body bends by nothing', () => {
+  const within = { body: { diameter: 30 }, holes: { circle: 22, head: 'none' }, fillet: 0 };
+  expect(findingOf(nutSheet(within), 'flange-bending')).toMatchObject({
+    verdict: 'pass',
+    message: 'its screws stand within the body: nothing bends',
+  });
+});

@@ -1,4 +1,5 @@
 import { PULLS } from '../../sheet/sections/duty.js';
+import { plain } from '../../units/format.js';
 import { carriedWords } from '../common/axial-path.js';
 import type { Loaded } from '../common/load-cases.js';
 import { bendPlate } from './bending.js';
@@ -8,6 +9,9 @@ import type { MotorPlateDesign } from './dimensions.js';
 export interface Thrust {
   /** N along the shaft */
   readonly along: number;
+  /** N across it, in the plane of the plate, whichever way, and what pulls so, in words */
+  readonly across: number;
+  readonly pulls: readonly string[];
   /** N·mm across it */
   readonly moment: number;
   /** N that bends the plate as much as both together */
@@ -38,6 +42,11 @@ export function thrustOf(design: MotorPlateDesign): Thrust {
   const moment = (lies ? (weight * length) / 2 : 0) + beltPull * shaftLength;
   return {
     along,
+    across: beltPull + (lies ? weight : 0),
+    pulls: [
+      ...(beltPull > 0 ? [`a belt of ${plain(beltPull, 0)} N`] : []),
+      ...(lies && weight > 0 ? [`a motor of ${plain(weight, 1)} N`] : []),
+    ],
     moment,
     together: along + moment * bendPlate(design).perMoment,
     words: goesIn ? 'the load goes into the motor' : 'the motor hangs on the plate',

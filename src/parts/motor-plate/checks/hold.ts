@@ -134,22 +134,20 @@ function judgePatternClamp(
   return found?.kind === 'not-judged' && missing.length > 0 ? notJudged(...missing) : found;
 }
 
-/** Torque and belt want to turn and shift the plate: friction alone keeps it where it was set. */
+/** Torque, belt and a motor that lies want to turn and shift the plate: friction alone keeps it where it was set. */
 const slip: PlateCheck = {
   ...clamp,
   id: 'slip',
   question: 'in-line',
-  title: 'Friction that the screws keep, over what torque and belt ask of it',
+  title: 'Friction that the screws keep, over what torque, belt and weight ask',
   limits: soft({ min: 1.5 }),
-  moves: 'machine.holes, motor.torque, belt_pull, material, motor.temperature',
+  moves: 'machine.holes, motor.torque, belt_pull, motor.weight, duty.load, material, motor.temperature',
   run: (design, { pass }) => {
-    const { motor, drive, beltPull, material, duty } = design;
-    const missing = [
-      ...(motor.torque === undefined ? ['motor.torque'] : []),
-      ...(drive === 'belt' && beltPull === undefined ? ['belt_pull'] : []),
-    ];
+    const { motor, material, duty } = design;
+    const missing = [...(motor.torque === undefined ? ['motor.torque'] : []), ...untoldLoads(design)];
     if (motor.torque === undefined || missing.length > 0) return notJudged(...missing);
-    const asked = { torque: motor.torque, pull: beltPull ?? 0 };
+    const { torque } = motor;
+    const { along, across, pulls } = thrustOf(design);
     const rows = [
       { who: "the motor's screws", pattern: motorPattern(design) },
       { who: 'the screws to the machine', pattern: machinePattern(design) },
@@ -157,9 +155,10 @@ const slip: PlateCheck = {
       const fresh = clampForce(pattern.hole, pattern.length, material);
       if (!fresh) return [];
       const left = clampLeft(fresh, material, judgedTemperature(duty));
-      const radius = meanRadius(pattern.centres);
-      const friction = pattern.centres.length * left * dryFriction(material);
-      const value = (friction * radius) / (asked.torque + asked.pull * radius);
+      const { radius, aside } = turnedAbout(pattern.centres);
+      // what pulls along the shaft takes its part of what presses the faces together
+      const friction = Math.max(0, pattern.centres.length * left - along) * dryFriction(material);
+      const value = (friction * radius) / (torque + across * (radius + aside));
       return [{ who, value, friction, radius }];
     });
     if (rows.length === 0) return undefined;
@@ -167,19 +166,20 @@ const slip: PlateCheck = {
     const cure = keeps(value, pass)
       ? ''
       : '; take larger screws or washers, tighten them again after a day, or dowel the plate';
-    const belt = asked.pull > 0 ? ` and a belt of ${plain(asked.pull, 0)} N` : '';
     return valued(
       exactly(value),
-      `${who} hold by ${plain(friction, 0)} N of friction at ${plain(radius, 1)} mm against ${plain(asked.torque, 0)} N·mm${belt}${cure}`,
+      `${who} hold by ${plain(friction, 0)} N of friction at ${plain(radius, 1)} mm against ${[`${plain(torque, 0)} N·mm`, ...pulls].join(' and ')}${cure}`,
     );
   },
 };
 
-/** Mean distance of screws from their own middle, about which they turn. */
-function meanRadius(centres: BoltedPattern['centres']): number {
+/** Mean distance of screws from their own middle, about which they turn, and how far the shaft stands aside of it. */
+function turnedAbout(centres: BoltedPattern['centres']): { readonly radius: number; readonly aside: number } {
   const count = centres.length;
-  const middle = ([0, 1] as const).map((axis) => centres.reduce((sum, at) => sum + at[axis], 0) / count);
-  return centres.reduce((sum, [x, y]) => sum + Math.hypot(x - middle[0]!, y - middle[1]!), 0) / count;
+  const mean = (axis: 0 | 1) => centres.reduce((sum, at) => sum + at[axis], 0) / count;
+  const middle = [mean(0), mean(1)] as const;
+  const radius = centres.reduce((sum, [x, y]) => sum + Math.hypot(x - middle[0], y - middle[1]), 0) / count;
+  return { radius, aside: Math.hypot(...middle) };
 }
 
 /** Whether plate and screws stand what the motor does. */

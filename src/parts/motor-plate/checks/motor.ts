@@ -82,7 +82,7 @@ const screwEngagement: PlateCheck = {
     if (length === undefined || length <= base)
       return told(
         'fail',
-        `no usual ${screw} has thread below ${plain(base, 2)} mm and ends above the ground of its hole${otherPlate(thread, base)}`,
+        `no usual ${screw} has thread below ${plain(base, 2)} mm and ends above the ground of its hole${otherPlate(thread, length ?? base)}`,
       );
     const own = { pass: { min: wanted, max: most }, fail: { min: holds, max: ground } };
     const engaged = length - base;

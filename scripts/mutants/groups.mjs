@@ -48,7 +48,7 @@ export const FOLDERS = {
   ],
   'parts/collar/{pin,seat}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
   'parts/nut/checks': [
-    'test/parts/nut/{checks,messages,strength,stack,flange,float,bore-cures,verdicts}.test.ts',
+    'test/parts/nut/{checks,messages,strength,stack,flange,float,verdicts}.test.ts',
     'test/parts/nut/checks/*.test.ts',
     'test/parts/common/{slab,bolting,profile-checks}.test.ts',
   ],

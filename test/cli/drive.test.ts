@@ -54,7 +54,7 @@ describe('drive', () => {
 
   it('tells the error pattern, the order for each purpose, the controller, the pair and the fall', async () => {
     const { stdout } = await drive(...THREE, ...QUESTION);
-    expect(stdout).toContain('Tr8x8(P2), 0.15   −0.01 −0.02 +0.01 0, every 4 layers; take 0.12 or 0.16');
+    expect(stdout).toContain('Tr8x8(P2), 0.15  −0.01 −0.02 +0.01 0, every 4 layers; take 0.12 or 0.16');
     expect(stdout).toMatch(/speed +Tr8x8\(P2\), then Tr8x2, then M5/);
     expect(stdout).toMatch(/Tr8x8\(P2\) +400 steps per mm instead of 1600; forgotten, 100 mm become 400/);
     expect(stdout).toMatch(/Tr8x2 with Tr8x8\(P2\) or M5: no\./);

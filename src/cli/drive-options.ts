@@ -8,10 +8,11 @@ import { driveSection } from '../pipeline/drive-sheet.js';
 import { map, quantity, reading, whole, word } from '../sheet/fields.js';
 import { type Fields, isFields } from '../sheet/fields-map.js';
 import { replaced } from '../sheet/merge.js';
+import { listed } from '../sheet/plain-value.js';
 import { validate } from '../sheet/validate.js';
 import { fault } from '../units/faults.js';
 import type { DriveSource } from './drive-source.js';
-import { listed, namingOptions, type TypedField, typedFields } from './typed.js';
+import { namingOptions, type TypedField, typedFields } from './typed.js';
 
 const DUTY = {
   axis: { path: 'duty.axis' },

@@ -7,6 +7,7 @@ import { type Locate, locating } from '../pipeline/locate-faults.js';
 import { readingsOf } from '../pipeline/readings.js';
 import { type Fields, isFields } from '../sheet/fields-map.js';
 import { replaced } from '../sheet/merge.js';
+import { listed, plainValue } from '../sheet/plain-value.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { readingsSection } from '../sheet/sections/readings.js';
 import { validate } from '../sheet/validate.js';
@@ -15,7 +16,7 @@ import { readInput } from '../work/read-input.js';
 import { EXIT } from './exit-codes.js';
 import { type Io, wantsColour, widthOf } from './io.js';
 import { tellFaults } from './tell-faults.js';
-import { listed, namingOptions, paired, plainValue, type TypedField, typedFields } from './typed.js';
+import { namingOptions, paired, type TypedField, typedFields } from './typed.js';
 
 /** `6.1`, or `6.0=6.3`: the shank that goes in and the one that does not. */
 function shankOrPair(text: string, option: string): unknown {

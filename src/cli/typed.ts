@@ -1,6 +1,7 @@
 import { keysOf } from '../pipeline/locate-faults.js';
 import type { Fields } from '../sheet/fields-map.js';
 import { replaced } from '../sheet/merge.js';
+import { plainValue } from '../sheet/plain-value.js';
 import { type Fault, fault, InputError } from '../units/faults.js';
 
 /** Where the value of an option belongs in a sheet, and how its text is read. */
@@ -20,19 +21,6 @@ export function typedFields(args: Fields, fields: Readonly<Record<string, TypedF
     const text = args[option];
     return typeof text === 'string' ? replaced(all, nested(keysOf(path), read(text, `--${option}`))) : all;
   }, {});
-}
-
-/**
- * Number or text: the command line takes a bare number for what a sheet's bare number would be.
- * @example plainValue('7.92') // 7.92
- */
-export function plainValue(text: string): number | string {
-  return /^\s*[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?\s*$/i.test(text) ? Number(text) : text;
-}
-
-/** `A,B,…` */
-export function listed(text: string): unknown[] {
-  return text.split(',').map(plainValue);
 }
 
 /** `A=B` as a map with the two keys; the example stands in the message for a text without the sign. */

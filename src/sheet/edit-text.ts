@@ -2,18 +2,20 @@ import {
   isAlias,
   isMap,
   isScalar,
+  isSeq,
   type Node,
   type Pair,
   parseDocument,
   type Scalar,
   stringify,
   type YAMLMap,
+  type YAMLSeq,
 } from 'yaml';
 
-/** A field of a sheet that holds one value. */
+/** A field of a sheet that holds one value, or a short list of them. */
 export interface TextField {
   readonly path: readonly string[];
-  /** as it is written */
+  /** as it is written; a list without its brackets */
   readonly value: string;
 }
 
@@ -21,7 +23,8 @@ export interface TextField {
 export type ShortForms = Readonly<Record<string, string>>;
 
 /**
- * Every field of a sheet's text that holds one value, in the order of the text; lists are left out.
+ * Every field of a sheet's text that holds one value or a list in one line, in the order of the text; lists of anything
+ * else are left out.
  *
  * @param text a sheet, whether its values are right or not
  * @returns none where the text is no map
@@ -38,12 +41,18 @@ export function textFields(text: string): TextField[] {
  *
  * @param text a sheet
  * @param path the field
- * @param value as a person writes it; empty clears the field and keeps its place
+ * @param value as a person writes it, a list's apart by commas where a list stands; empty clears the field and keeps its
+ *   place
  * @param short what short forms stand for
- * @returns the text with the field changed; the same text where a list or an alias stands in the way
+ * @returns the text with the field changed; the same text where a longer list or an alias stands in the way
  * @example editText('a: 1 # one\n', ['a'], '2') // 'a: 2 # one\n'
  */
-export function editText(text: string, path: readonly string[], value: string, short: ShortForms = {}): string {
+export function editText(
+  text: string,
+  path: readonly string[],
+  value: string | readonly string[],
+  short: ShortForms = {},
+): string {
   const { contents } = parseDocument(text);
   if (!isMap(contents)) return contents === null ? `${text}${line(path, value)}\n` : text;
   return editIn(contents, { text, path, value, short, at: 0 });
@@ -74,7 +83,7 @@ export function putSection(text: string, key: string, section: string): string {
 interface Edit {
   readonly text: string;
   readonly path: readonly string[];
-  readonly value: string;
+  readonly value: string | readonly string[];
   readonly short: ShortForms;
   /** how much of the path leads to the map */
   readonly at: number;
@@ -87,12 +96,31 @@ function editIn(map: YAMLMap, edit: Edit): string {
   if (!pair) return added(map, path.slice(at), edit);
   const node = isBlank(pair.value) ? null : (pair.value as Node | null);
   if (isMap(node)) return at + 1 < path.length ? editIn(node, { ...edit, at: at + 1 }) : text;
+  if (isListOfOne(node)) return at + 1 < path.length ? text : inList(node, edit);
   if (node !== null && (isAlias(node) || !isScalar(node))) return text;
   if (at + 1 === path.length) return replaced(pair, node, text, written(value));
   const rest = path.slice(at + 1);
   const old = node === null ? '' : sourceOf(node, text);
   const kept = old !== '' && short[key] !== undefined ? `${short[key]}: ${old}, ` : '';
   return replaced(pair, node, text, `{${kept}${line(rest, value)}}`);
+}
+
+/** A list in one line that holds nothing but values. */
+function isListOfOne(node: unknown): node is YAMLSeq {
+  return isSeq(node) && node.flow === true && node.items.every((item) => isScalar(item) && !item.anchor);
+}
+
+function inList(node: YAMLSeq, { text, value }: Edit): string {
+  if (value === insideOf(node, text)) return text;
+  const items = typeof value === 'string' ? value.split(',') : value;
+  const [from, to] = node.range!;
+  return `${text.slice(0, from)}${written(items.map((item) => item.trim()).filter((item) => item !== ''))}${text.slice(to)}`;
+}
+
+/** What stands between the brackets. */
+function insideOf(node: YAMLSeq, text: string): string {
+  const [from, to] = node.range!;
+  return text.slice(from + 1, to - 1).trim();
 }
 
 /** A field without a value; where a remark follows, its place would be behind that. */
@@ -136,6 +164,7 @@ function fieldsIn(map: YAMLMap, above: readonly string[], text: string): TextFie
     const path = [...above, String(key.value)];
     if (isMap(value)) return fieldsIn(value, path, text);
     if (value === null) return [{ path, value: '' }];
+    if (isListOfOne(value)) return [{ path, value: insideOf(value, text) }];
     return isScalar(value) ? [{ path, value: sourceOf(value, text) }] : [];
   });
 }
@@ -146,12 +175,13 @@ function sourceOf(node: Scalar, text: string): string {
 }
 
 /** `body: {diameter: 14}` of a path and a value. */
-function line([key = '', ...rest]: readonly string[], value: string): string {
+function line([key = '', ...rest]: readonly string[], value: Edit['value']): string {
   return rest.length === 0 ? `${key}: ${written(value)}`.trimEnd() : `${key}: {${line(rest, value)}}`;
 }
 
 /** A value that stands in a map of either form. */
-function written(value: string): string {
+function written(value: Edit['value']): string {
+  if (typeof value !== 'string') return `[${value.map(written).join(', ')}]`;
   const plain = value.trim();
   if (plain === '' || !/[,[\]{}]|^[?:-]\s|^[!&*@%`]|[:#]\s|\s#|\n/.test(plain)) return plain === '' ? '' : safe(plain);
   return JSON.stringify(plain);

@@ -58,8 +58,20 @@ describe('editText', () => {
     },
   );
 
-  it('leaves a list, an alias and a text that is no map alone', () => {
-    expect(editText('a: [1, 2]\n', ['a'], '3')).toBe('a: [1, 2]\n');
+  it('writes a list, and changes one that stands in one line', () => {
+    expect(editText('part: nut\n', ['duty', 'layer_heights'], ['0.1', '0.2 mm'])).toBe(
+      'part: nut\nduty: {layer_heights: [0.1, 0.2 mm]}\n',
+    );
+    expect(editText('a: [1, 2] # two\n', ['a'], '3, 4 mm,')).toBe('a: [3, 4 mm] # two\n');
+    expect(editText('a: [1, 2] # two\n', ['a'], ['3'])).toBe('a: [3] # two\n');
+    expect(parse(editText('a: [1, 2]\n', ['a'], 'x: y, [z')).a).toEqual(['x: y', '[z']);
+    expect(editText('a: [ 1,2 ]\n', ['a'], '1,2')).toBe('a: [ 1,2 ]\n');
+  });
+
+  it('leaves a longer list, an alias and a text that is no map alone', () => {
+    expect(editText('a: [[1, 2]]\n', ['a'], '3')).toBe('a: [[1, 2]]\n');
+    expect(editText('a:\n  - 1\n', ['a'], '3')).toBe('a:\n  - 1\n');
+    expect(editText('a: [1, 2]\n', ['a', 'b'], '3')).toBe('a: [1, 2]\n');
     expect(editText('a: &x 1\nb: *x\n', ['b'], '3')).toBe('a: &x 1\nb: *x\n');
     expect(editText('- 1\n', ['b'], '3')).toBe('- 1\n');
   });
@@ -83,6 +95,10 @@ describe('putSection', () => {
 });
 
 describe('textFields', () => {
+  it('shows a list without its brackets', () => {
+    expect(textFields('a: [1 mm, 2]\nb: [[1]]\nc: [{d: 1}]\n')).toEqual([{ path: ['a'], value: '1 mm, 2' }]);
+  });
+
   it('names every field with one value, as it is written', () => {
     expect(textFields(SHEET).map(({ path, value }) => `${path.join('.')}=${value}`)).toEqual([
       'part=nut',

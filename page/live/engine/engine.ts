@@ -9,6 +9,7 @@ import type { DrawnView, PartViews } from '../../../src/parts/part-views.js';
 import { sketchView } from '../../../src/parts/sketch-view.js';
 import { advise } from '../../../src/pipeline/advise.js';
 import { check } from '../../../src/pipeline/check.js';
+import type { NamedScrews } from '../../../src/pipeline/compare-named.js';
 import { type DesignOptions, design } from '../../../src/pipeline/design.js';
 import { kindOfDesign } from '../../../src/pipeline/find-kind.js';
 import { KINDS } from '../../../src/pipeline/kinds.js';
@@ -20,6 +21,7 @@ import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { type Fault, InputError } from '../../../src/units/faults.js';
+import { type SideBySide, sideBySide } from './compare.js';
 import { type Learned, learn, type Profiles } from './learn.js';
 
 /** What a sheet is found to be: its mistakes, or the report. */
@@ -54,6 +56,8 @@ export interface Engine {
   start(kind: string): string;
   judge(told: Told): Judged;
   name(readings: Readings): Named;
+  /** screws side by side */
+  compare(asked: NamedScrews): SideBySide | Mistaken;
   cures(told: Told): Advice;
   /** the section at finished sizes, at once; undefined where the sheet has mistakes or its part no section */
   sketch(told: Told): DrawnView | undefined;
@@ -111,6 +115,7 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
         return { report, fit: fitPicture(report) };
       }),
     name: (readings) => orMistakes(() => identify(readings)),
+    compare: (asked) => orMistakes(() => sideBySide(asked)),
     cures: (told) => advise(told.sheet, given(told)),
     sketch: (told) => {
       const views = orMistakes(() => viewsFor(told));

@@ -5,7 +5,7 @@ import type { Card } from './cards.js';
 import type { Typed } from './readings.js';
 
 /** Where a person is on the way. */
-export type Step = 'start' | 'screw' | 'part';
+export type Step = 'start' | 'screw' | 'compare' | 'part';
 
 /** The kinds of part that have a start sheet, by what happened at the bench. */
 export const REASONS = [
@@ -32,6 +32,8 @@ export type Kind = (typeof REASONS)[number]['kind'];
 export interface State {
   readonly step: Step;
   readonly readings: Typed;
+  /** what was told of screws that stand side by side */
+  readonly compared: Readonly<Record<string, string>>;
   /** the sheet, the only model of the part */
   readonly sheet: string;
   /** failed checks that are taken all the same, each with its reason */
@@ -42,7 +44,7 @@ export interface State {
   readonly cards: readonly Card[];
 }
 
-export const FRESH: State = { step: 'start', readings: {}, sheet: '', accepted: [], form: '', cards: [] };
+export const FRESH: State = { step: 'start', readings: {}, compared: {}, sheet: '', accepted: [], form: '', cards: [] };
 
 /** The same with one check taken all the same; an empty reason takes that back. */
 export function accepting(accepted: readonly Acceptance[], check: string, reason: string): readonly Acceptance[] {

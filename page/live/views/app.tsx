@@ -2,8 +2,10 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { type Drawer, openDrawer } from '../engine/drawer.js';
 import type { Thread } from '../engine/workers.js';
 import { type Card, profilesIn } from '../state/cards.js';
+import { forScrew } from '../state/compare.js';
 import { linkOf, sheetOf } from '../state/link.js';
 import { FRESH, REASONS, type State, startsWithScrew, withScrew } from '../state/state.js';
+import { Compare } from './compare.js';
 import { DrawerCards } from './drawer-cards.js';
 import { Part } from './part.js';
 import { Screw } from './screw.js';
@@ -78,6 +80,11 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
     if (sheet !== undefined)
       change({ step: screwFirst ? 'screw' : 'part', sheet, readings: {}, accepted: [], form: '' });
   };
+  const beginFor = async (designation: string) => {
+    const sheet = await threads.judge.ask((engine) => engine.start('nut'));
+    if (sheet !== undefined)
+      change({ step: 'part', sheet: forScrew(sheet, designation, state.compared), accepted: [], form: '' });
+  };
   return (
     <>
       <header>
@@ -86,6 +93,11 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
           <button type="button" aria-current={state.step === 'start'} onClick={() => change({ step: 'start' })}>
             What happened?
           </button>
+          {Object.keys(state.compared).length > 0 && (
+            <button type="button" aria-current={state.step === 'compare'} onClick={() => change({ step: 'compare' })}>
+              Which screw does it?
+            </button>
+          )}
           {state.sheet !== '' && startsWithScrew(state.sheet) && (
             <button type="button" aria-current={state.step === 'screw'} onClick={() => change({ step: 'screw' })}>
               Which screw?
@@ -108,6 +120,7 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
           <Start
             reasons={REASONS}
             begin={begin}
+            compare={() => change({ step: 'compare' })}
             open={open}
             drawer={<DrawerCards keep={keep} open={open} remove={(card) => void remove(card)} />}
             take={(more) => void put(more)}
@@ -120,6 +133,14 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
             type={(readings) => change({ readings })}
             take={(block) => change({ step: 'part', sheet: withScrew(state.sheet, block) })}
             skip={() => change({ step: 'part' })}
+          />
+        )}
+        {state.step === 'compare' && (
+          <Compare
+            thread={threads.judge}
+            typed={state.compared}
+            type={(compared) => change({ compared })}
+            take={(designation) => void beginFor(designation)}
           />
         )}
         {state.step === 'part' && (

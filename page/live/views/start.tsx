@@ -9,6 +9,8 @@ const LARGEST = 262_144;
 interface Props {
   readonly reasons: typeof REASONS;
   readonly begin: (kind: string, screwFirst: boolean) => void;
+  /** puts screws side by side */
+  readonly compare: () => void;
   readonly open: (sheet: string) => void;
   readonly drawer: ComponentChildren;
   /** the cards of a drawer that was taken along */
@@ -16,7 +18,7 @@ interface Props {
 }
 
 /** What happened, in sentences; or a sheet that is there already. */
-export function Start({ reasons, begin, open, drawer, take }: Props) {
+export function Start({ reasons, begin, compare, open, drawer, take }: Props) {
   const [wrong, setWrong] = useState('');
   const read = async (file: File | undefined) => {
     if (!file) return;
@@ -40,6 +42,11 @@ export function Start({ reasons, begin, open, drawer, take }: Props) {
             </button>
           </li>
         ))}
+        <li>
+          <button type="button" onClick={compare}>
+            I change to another screw: which one?
+          </button>
+        </li>
       </ul>
       <p>
         <label class="quiet">

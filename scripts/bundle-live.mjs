@@ -34,7 +34,7 @@ export async function bundleLive(to) {
 <html lang="en">
 <head>
 <meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="viewport" content="width=device-width, initial-scale=1, interactive-widget=resizes-content">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <title>Leadwright</title>
 <style>${look}</style>

@@ -131,7 +131,7 @@ describe('the live page', () => {
     await expectNoSidewaysScroll(page);
     await page.getByText('I know the screw').click();
     await page.locator('.board svg').waitFor();
-    await page.getByText('Holds?').click();
+    await page.getByRole('button', { name: /Holds\?/ }).click();
     expect(await seriousFaults(page)).toEqual([]);
     await expectNoSidewaysScroll(page);
     expectQuiet(watched);
@@ -350,6 +350,85 @@ describe('the live page', () => {
     await page.getByRole('alert').getByText('this browser builds no solids').waitFor();
     expect(complaints.filter((one) => !/WebAssembly|wasm/.test(one))).toEqual([]);
     await bare.close();
+  });
+
+  it('puts screws side by side, and begins the nut of the one that is taken', async () => {
+    const watched = await openLive();
+    const { page } = watched;
+    await page.getByText('I change to another screw').click();
+    await page.getByLabel('screws', { exact: true }).fill('Tr8x2, Tx8x8');
+    await page.getByRole('alert').getByText('Tx8x8').waitFor();
+    await page.getByLabel('screws', { exact: true }).fill('Tr8x2, Tr8x8(P2)');
+    await page.getByLabel('load', { exact: true }).fill('12,5');
+    await page.getByText('12.5 N along the screw').waitFor();
+    expect(await page.locator('.wide th[scope=col]').allTextContents()).toEqual(['Tr8x2', 'Tr8x8(P2)']);
+    await page.getByText('400 steps per mm instead of 1600').waitFor();
+    expect(await seriousFaults(page)).toEqual([]);
+    await page.setViewportSize(PHONE);
+    await expectNoSidewaysScroll(page);
+    await page.getByText('A nut for Tr8x8(P2)').click();
+    await page.locator('.told').waitFor();
+    expect(await page.getByLabel('screw designation', { exact: true }).inputValue()).toBe('Tr8x8(P2)');
+    expect(await page.getByLabel('duty load', { exact: true }).inputValue()).toBe('12.5');
+    expectQuiet(watched);
+    await page.close();
+  });
+
+  it('on a phone takes one reading at a time, with the questions at the foot', async () => {
+    const watched = await openLive(PHONE);
+    const { page } = watched;
+    await page.getByText('The nut is worn').click();
+    await page.getByText('I know the screw').click();
+    const reading = page.locator('.one-reading input');
+    await reading.waitFor();
+    await page.locator('.foot').getByText('Goes on?').waitFor();
+    await page.locator('button.label', { hasText: '14 mm' }).click();
+    expect(await reading.inputValue()).toBe('14 mm');
+    expect(await reading.getAttribute('aria-label')).toMatch(/^body diameter.*moves .*Holds\?/);
+    await reading.fill('12.4 mm');
+    await page.locator('.foot .no').getByText('Holds?').click();
+    await page.locator('.questions .findings').waitFor();
+    expect(await page.locator('.questions .row').count()).toBe(1);
+    await page.locator('.label.lit').first().waitFor();
+    await page.getByRole('status').getByText('Holds? no').waitFor();
+    await reading.press('Enter');
+    expect(await reading.inputValue()).not.toBe('12.4 mm');
+    await expectNoSidewaysScroll(page);
+    expect(await seriousFaults(page)).toEqual([]);
+    // the keyboard of the screen takes half of it: the foot goes out of the way
+    await page.setViewportSize({ width: 390, height: 420 });
+    expect(await page.locator('.foot').evaluate((foot) => getComputedStyle(foot).position)).toBe('static');
+    expectQuiet(watched);
+    await page.close();
+  });
+
+  it('tells an odd screw, a word that is perhaps, what is not told, a fail without a cure, and a solid on its way', async () => {
+    const watched = await openLive();
+    const { page } = watched;
+    await page.getByText('The nut is worn').click();
+    await page.locator('#r-major').fill('8.7');
+    await page.locator('#r-crests').fill('23.1');
+    await page.getByText('None of the series').waitFor();
+    await page.getByText('I know the screw').click();
+    // a body of 14 mm, unsure by its print, in a bore that is unsure too
+    const carriage = 'carriage: {bore: 14.1 ± 0.15 mm, thickness: 6 mm}';
+    await write(page, startSheet('nut').replace(/^# carriage: .*$/m, carriage));
+    await page.locator('.row.perhaps', { hasText: 'Mounts?' }).waitFor();
+    await page.getByLabel('the sheet', { exact: true }).fill(startSheet('nut').replace(/^ {2}load: .*\n/m, ''));
+    await page.locator('.row.perhaps').waitFor({ state: 'detached' });
+    await page.locator('.row.not-told').first().waitFor();
+    await page.getByLabel('the sheet', { exact: true }).fill(startSheet('nut'));
+    await page.locator('.row.not-told').waitFor({ state: 'detached' });
+    await page.getByLabel('duty temperature', { exact: true }).fill('75 C');
+    await page.locator('.row.no', { hasText: 'Holds?' }).locator('button').first().click();
+    await page.getByText('look for cures').click();
+    await page.locator('.findings').getByText('no size of this sheet moves it').first().waitFor({ timeout: 60_000 });
+    await page.getByLabel('the sheet', { exact: true }).fill(startSheet('nut'));
+    await page.getByText('Make and prove the files').click();
+    await page.getByText('still to be proved').waitFor();
+    await page.locator('.ledger a', { hasText: 'report.json' }).waitFor({ timeout: 90_000 });
+    expectQuiet(watched);
+    await page.close();
   });
 
   it('says why an address cannot be read', async () => {

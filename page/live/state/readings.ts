@@ -3,7 +3,7 @@ import type { Repair } from '../../../src/identify/slips.js';
 
 /** A reading of a screw that a person may take, with how to take it. */
 export interface Reading {
-  readonly id: 'major' | 'crests' | 'starts' | 'travel' | 'minor' | 'crest' | 'hand';
+  readonly id: 'major' | 'crests' | 'starts' | 'travel' | 'minor' | 'crest' | 'crest_flat' | 'wires' | 'hand';
   readonly label: string;
   readonly unit: string;
   readonly how: string;
@@ -43,6 +43,18 @@ export const READINGS: readonly Reading[] = [
     choices: ['flat', 'sharp', 'round'],
   },
   {
+    id: 'crest_flat',
+    label: 'width of a crest',
+    unit: 'mm',
+    how: 'Along the screw, from edge to edge of one crest.',
+  },
+  {
+    id: 'wires',
+    label: 'over three wires',
+    unit: 'mm',
+    how: 'Three wires or drill shanks of one size in the grooves: 8.45 with 1 is 8.45 mm over wires of 1 mm.',
+  },
+  {
     id: 'hand',
     label: 'hand',
     unit: '',
@@ -80,7 +92,10 @@ export function typedNumbers(text: string): number[] {
 export function readingsOf(typed: Typed): Readings | undefined {
   const major = typedNumbers(typed.major ?? '');
   const [crests, travel] = [spanned(typed.crests), spanned(typed.travel)];
-  const [minor, starts] = [typed.minor, typed.starts].map((text) => typedNumber(text ?? ''));
+  const [minor, starts, crestFlat] = [typed.minor, typed.starts, typed.crest_flat].map((text) =>
+    typedNumber(text ?? ''),
+  );
+  const wires = overWires(typed.wires);
   const cannot = READINGS.flatMap(({ id }) => (typed[id] === CANNOT && id !== 'hand' ? [id] : []));
   if (major.length === 0 && crests === undefined && travel === undefined && minor === undefined) return undefined;
   const crest = READINGS.find(({ id }) => id === 'crest')!.choices!.find((one) => one === typed.crest);
@@ -89,11 +104,20 @@ export function readingsOf(typed: Typed): Readings | undefined {
     ...(crests === undefined ? {} : { crests }),
     ...(travel === undefined ? {} : { travel: { turns: travel.count, length: travel.length } }),
     ...(minor === undefined ? {} : { minor }),
+    ...(crestFlat === undefined ? {} : { crestFlat }),
+    ...(wires === undefined ? {} : { wires }),
     ...(starts === undefined || !Number.isInteger(starts) ? {} : { starts }),
     ...(crest === undefined ? {} : { crest: crest as 'flat' | 'sharp' | 'round' }),
     ...(cannot.length === 0 ? {} : { cannot }),
     ...(typed.hand === 'left' ? { hand: 'left' } : {}),
   };
+}
+
+/** `8.45 with 1`: over three wires of that diameter. */
+function overWires(text = ''): Readings['wires'] {
+  const [, over = '', wire = ''] = /^(.*?)\s+with\s+(.*)$/.exec(text.trim()) ?? [];
+  const [size, thick] = [typedNumber(over), typedNumber(wire)];
+  return size === undefined || thick === undefined ? undefined : { wire: thick, over: size };
 }
 
 /** A length over so many: `20.05`, or `18.01 over 9` where it was another number. */

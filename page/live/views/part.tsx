@@ -1,7 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { DrawnView } from '../../../src/parts/part-views.js';
 import type { Told as EngineTold, Judged, Pictureless, Pictures } from '../engine/engine.js';
+import { isMovedBy, questionsMovedBy } from '../state/moved.js';
 import type { State } from '../state/state.js';
+import { Aloud } from './aloud.js';
 import type { Threads } from './app.js';
 import { type Keep, Ledger } from './ledger.js';
 import { Printed } from './printed.js';
@@ -9,6 +11,7 @@ import { Questions } from './questions.js';
 import { Section } from './section.js';
 import { SheetPane } from './sheet-pane.js';
 import { ToldFields } from './told.js';
+import { useNarrow } from './use-narrow.js';
 
 /** All that the part is made by. */
 export type Told = Required<EngineTold>;
@@ -36,6 +39,9 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
   const [good, setGood] = useState<Extract<Judged, { report: unknown }>>();
   const [pictures, setPictures] = useState<Pictures | Pictureless>();
   const [section, setSection] = useState<DrawnView>();
+  /** the question that is looked into */
+  const [open, setOpen] = useState<string>();
+  const isNarrow = useNarrow();
   useEffect(() => {
     void threads.judge
       .ask((engine) => engine.judge(told))
@@ -66,9 +72,24 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
   const mistakes = judged && 'mistakes' in judged ? judged.mistakes : [];
   const report = good?.report;
   const drawn = pictures && 'section' in pictures ? pictures : undefined;
+  const opened = report?.checks.filter(({ question }) => question === open) ?? [];
+  const thread = good && good.fit !== '' && <Thread fit={good.fit} />;
+  const questions = report && (
+    <Questions
+      report={report}
+      threads={threads}
+      told={told}
+      write={write}
+      accept={accept}
+      open={open}
+      setOpen={setOpen}
+      isNarrow={isNarrow}
+    />
+  );
   return (
     <div class="part">
-      <p class={`sentence ${report?.verdict ?? ''}`} role="status">
+      {report && <Aloud questions={report.questions} />}
+      <p class={`sentence ${report?.verdict ?? ''}`}>
         {mistakes.length > 0
           ? `${mistakes.length === 1 ? 'One thing' : `${mistakes.length} things`} in the sheet cannot be used`
           : (report?.sentence ?? 'working it out')}
@@ -89,9 +110,12 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
         sheet={sheet}
         write={write}
         name={name}
+        isLit={(field) => opened.some((one) => isMovedBy(one, field))}
+        moves={(field) => movesWords(report ? questionsMovedBy(field, report) : [])}
+        isNarrow={isNarrow}
       />
-      {good && good.fit !== '' && <Thread fit={good.fit} />}
-      {report && <Questions report={report} threads={threads} told={told} write={write} accept={accept} />}
+      {isNarrow ? questions : thread}
+      {isNarrow ? thread : questions}
       <aside>
         <ToldFields sheet={sheet} write={write} mistakes={mistakes} />
         <Ledger
@@ -114,6 +138,10 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
       <SheetPane sheet={sheet} write={write} />
     </div>
   );
+}
+
+function movesWords(titles: readonly string[]): string {
+  return titles.length === 0 ? '' : `moves ${titles.join(' ')}`;
 }
 
 /** The thread, much enlarged: letters and figures of our own, nothing that was typed. */

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { LEAST_REASON } from '../../../src/judge/accept.js';
 import type { Advice, CheckAdvice, Cure } from '../../../src/judge/advice.js';
 import type { Finding } from '../../../src/judge/check.js';
@@ -18,26 +18,72 @@ interface Props {
   readonly accept: (accepted: Told['accepted']) => void;
 }
 
+interface QuestionsProps extends Props {
+  /** the question that is looked into */
+  readonly open: string | undefined;
+  readonly setOpen: (question: string | undefined) => void;
+  readonly isNarrow: boolean;
+}
+
 /** A mark beside the word, so that it does not hang on colour. */
 const MARKS = { yes: '●', perhaps: '◉', but: '○', no: '✕', 'not-told': '◌' } as const;
 
 /** The questions, a row each; one opens to all that was found. */
-export function Questions({ report, ...rest }: Props) {
-  const [open, setOpen] = useState<string>();
+export function Questions({ report, open, setOpen, isNarrow, ...rest }: QuestionsProps) {
+  const toggle = (question: string) => setOpen(open === question ? undefined : question);
+  const shown = report.questions.filter(({ question }) => !isNarrow || question === open);
+  const host = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (isNarrow && open !== undefined) host.current?.scrollIntoView({ block: 'nearest' });
+  }, [isNarrow, open]);
   return (
-    <section class="card questions" aria-label="Will it work?">
-      <h2>Will it work?</h2>
-      {report.questions.map((answer) => (
-        <Row
-          key={answer.question}
-          answer={answer}
-          findings={report.checks.filter(({ question }) => question === answer.question)}
-          isOpen={open === answer.question}
-          toggle={() => setOpen(open === answer.question ? undefined : answer.question)}
-          {...rest}
-        />
+    <>
+      {shown.length > 0 && (
+        <section class="card questions" aria-label="Will it work?" ref={host}>
+          <h2>Will it work?</h2>
+          {shown.map((answer) => (
+            <Row
+              key={answer.question}
+              answer={answer}
+              findings={report.checks.filter(({ question }) => question === answer.question)}
+              isOpen={open === answer.question}
+              toggle={() => toggle(answer.question)}
+              {...rest}
+            />
+          ))}
+        </section>
+      )}
+      {isNarrow && <Foot questions={report.questions} open={open} toggle={toggle} />}
+    </>
+  );
+}
+
+interface FootProps {
+  readonly questions: readonly Answer[];
+  readonly open: string | undefined;
+  readonly toggle: (question: string) => void;
+}
+
+/** On a phone: every question with its word, always in sight. */
+function Foot({ questions, open, toggle }: FootProps) {
+  return (
+    <nav class="foot" aria-label="The questions">
+      {questions.map(({ question, title, word, accepted }) => (
+        <button
+          key={question}
+          type="button"
+          class={word}
+          aria-expanded={open === question}
+          onClick={() => toggle(question)}
+        >
+          <strong>{title}</strong>
+          <span class="word">
+            <span aria-hidden="true">{MARKS[word]}</span> {wordText({ word })}
+            {accepted ? ', accepted' : ''}
+          </span>
+        </button>
       ))}
-    </section>
+    </nav>
   );
 }
 
@@ -200,7 +246,9 @@ function AllTheSame({ one, take }: { readonly one: Finding; readonly take: (reas
         Take it all the same, because{' '}
         <input value={reason} minLength={least} onInput={(e) => setReason(e.currentTarget.value)} />
       </label>{' '}
-      <button type="submit">{reason.trim() === '' ? 'take that back' : 'take it'}</button>
+      <button type="submit" disabled={reason.trim() === '' && !one.accepted}>
+        {reason.trim() === '' && one.accepted ? 'take that back' : 'take it'}
+      </button>
     </form>
   );
 }

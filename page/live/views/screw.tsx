@@ -3,6 +3,7 @@ import { plain } from '../../../src/units/format.js';
 import type { Named } from '../engine/engine.js';
 import type { Thread } from '../engine/workers.js';
 import { CANNOT, READINGS, readingsOf, repaired, type Typed } from '../state/readings.js';
+import { ScrewPicture } from './screw-picture.js';
 
 interface Props {
   readonly thread: Thread;
@@ -36,6 +37,7 @@ export function Screw({ thread, typed, type, take, skip }: Props) {
     <div class="screw">
       <section class="card" aria-label="Readings">
         <h1>The screw in your hand</h1>
+        <ScrewPicture typed={typed} wanted={wanted} />
         {READINGS.map(({ id, label, unit, how, choices }) => (
           <div key={id} class={id === wanted ? 'reading next' : 'reading'}>
             <label for={`r-${id}`}>{label}</label>

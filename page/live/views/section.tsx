@@ -3,6 +3,7 @@ import type { DrawnView, Point, SizeMark, Stroke } from '../../../src/parts/part
 import { textFields } from '../../../src/sheet/edit-text.js';
 import { type Flag, frame } from '../state/flags.js';
 import { withField } from '../state/state.js';
+import { OneReading, type ReadingField } from './one-reading.js';
 
 interface Props {
   readonly view: DrawnView | undefined;
@@ -11,6 +12,11 @@ interface Props {
   readonly sheet: string;
   readonly write: (sheet: string) => void;
   readonly name: string;
+  /** whether a field moves the question that is open */
+  readonly isLit: (field: string) => boolean;
+  /** what a field moves, in words; empty where it moves nothing */
+  readonly moves: (field: string) => string;
+  readonly isNarrow: boolean;
 }
 
 /** What a size's flag holds, and what happens to what is typed there. */
@@ -19,27 +25,52 @@ export interface FlagField {
   readonly change: (typed: string) => void;
   /** where its name in the report does not do */
   readonly label?: string;
+  /** its name where it is heard, with what it moves */
+  readonly spoken?: string;
+  /** moves what is looked at */
+  readonly isLit?: boolean;
   /** told when the field is left, so that a blank between two readings can be typed */
   readonly isLate?: boolean;
 }
 
-const HEIGHT = 440;
+const HEIGHT = 400;
+const NARROW_HEIGHT = 262;
 
 /** The part cut through, with its flags: sizes that are fields of the sheet take a reading where they stand. */
-export function Section({ view, why, sheet, write, name }: Props) {
+export function Section({ view, why, sheet, write, name, isLit, moves, isNarrow }: Props) {
   const values = new Map(textFields(sheet).map(({ path, value }) => [path.join('.'), value]));
-  const fieldOf = ({ field = 'derived' }: SizeMark): FlagField | undefined => {
+  const [picked, pick] = useState<string>();
+  const fieldOf = (size: SizeMark): FlagField | undefined => {
+    const { field = 'derived' } = size;
     const value = values.get(field);
-    return value === undefined
-      ? undefined
-      : { value, change: (typed) => write(withField(sheet, field.split('.'), typed)) };
+    if (value === undefined) return undefined;
+    return {
+      value,
+      spoken: [labelOf(size), moves(field)].filter((part) => part !== '').join(', '),
+      isLit: isLit(field),
+      change: (typed) => write(withField(sheet, field.split('.'), typed)),
+    };
   };
+  const fields = (view?.sizes ?? []).flatMap((size): ReadingField[] => {
+    const field = size.side === 'riser' || size.side === 'leader' ? undefined : fieldOf(size);
+    return field ? [{ name: size.name, label: labelOf(size), field }] : [];
+  });
+  const at = Math.max(
+    0,
+    fields.findIndex((one) => one.name === picked),
+  );
   return (
     <section class="card section" aria-label="Section">
       {view ? (
         <>
           <h2>{`${name}, cut through`}</h2>
-          <Board view={view} height={HEIGHT} fieldOf={fieldOf} />
+          <Board
+            view={view}
+            height={isNarrow ? NARROW_HEIGHT : HEIGHT}
+            fieldOf={fieldOf}
+            {...(isNarrow ? { pick, picked: fields[at]?.name } : {})}
+          />
+          {isNarrow && <OneReading fields={fields} at={at} go={(to) => pick(fields[to]?.name)} />}
           {why !== undefined && <p class="quiet">{why}</p>}
         </>
       ) : (
@@ -55,10 +86,13 @@ interface BoardProps {
   readonly fieldOf: (size: SizeMark) => FlagField | undefined;
   /** narrower than this no flag has room, and the letters do [px] */
   readonly roomy?: number;
+  /** where readings are typed beside the drawing: takes one up there */
+  readonly pick?: (name: string) => void;
+  readonly picked?: string | undefined;
 }
 
 /** A view with flags at its sizes. */
-export function Board({ view, height, fieldOf, roomy = 0 }: BoardProps) {
+export function Board({ view, height, fieldOf, roomy = 0, pick, picked }: BoardProps) {
   const host = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(640);
   useEffect(() => {
@@ -89,7 +123,7 @@ export function Board({ view, height, fieldOf, roomy = 0 }: BoardProps) {
           <Line key={JSON.stringify(stroke).slice(0, 200)} stroke={stroke} toBox={toBox} />
         ))}
         {flags.map((flag) => (
-          <g key={flag.size.name} class="flag">
+          <g key={flag.size.name} class={flagClass(flag.size, fieldOf(flag.size), picked)}>
             <path
               d={`${path([flag.on[0], flag.line[0]], same)}${path([flag.on[1], flag.line[1]], same)}`}
               class="witness"
@@ -107,7 +141,12 @@ export function Board({ view, height, fieldOf, roomy = 0 }: BoardProps) {
         })}
       </svg>
       {flags.map((flag) => (
-        <FlagLabel key={flag.size.name} flag={flag} field={fieldOf(flag.size)} />
+        <FlagLabel
+          key={flag.size.name}
+          flag={flag}
+          field={fieldOf(flag.size)}
+          {...(pick ? { pick: () => pick(flag.size.name), isPicked: picked === flag.size.name } : {})}
+        />
       ))}
     </div>
   );
@@ -119,31 +158,54 @@ const LETTER_OFF = 12;
 interface LabelProps {
   readonly flag: Flag;
   readonly field: FlagField | undefined;
+  readonly pick?: () => void;
+  readonly isPicked?: boolean;
 }
 
 /** A size on its line: a field where the sheet has it, else the figure alone. */
-function FlagLabel({ flag: { size, at }, field }: LabelProps) {
+function FlagLabel({ flag: { size, at }, field, pick, isPicked = false }: LabelProps) {
   const place = { left: `${at[0]}px`, top: `${at[1]}px` };
-  const label = field?.label ?? `${words(size.name)} ${size.sign ?? ''}`.trim();
+  const label = field?.label ?? labelOf(size);
   if (field === undefined)
     return (
       <span class="label" style={place} title={label}>
         {`${size.sign ?? ''}${rounded(size.value)}`}
       </span>
     );
+  if (pick)
+    return (
+      <button
+        type="button"
+        class={`label reading${field.isLit ? ' lit' : ''}`}
+        style={place}
+        aria-pressed={isPicked}
+        aria-label={`${label} ${field.value}`}
+        onClick={pick}
+      >
+        {field.value === '' ? '?' : field.value}
+      </button>
+    );
   return (
-    <label class={`label reading ${size.side}`} style={place}>
+    <label class={`label reading ${size.side}${field.isLit ? ' lit' : ''}`} style={place}>
       <span>{label}</span>
       <input
         inputMode="decimal"
         autocomplete="off"
-        aria-label={`${label}, on the drawing`}
+        aria-label={`${field.spoken ?? label}, on the drawing`}
         value={field.value}
         size={Math.max(4, field.value.length)}
         {...{ [field.isLate ? 'onChange' : 'onInput']: typed(field) }}
       />
     </label>
   );
+}
+
+function labelOf(size: SizeMark): string {
+  return `${words(size.name)} ${size.sign ?? ''}`.trim();
+}
+
+function flagClass(size: SizeMark, field: FlagField | undefined, picked: string | undefined): string {
+  return `flag${field?.isLit || size.name === picked ? ' lit' : ''}`;
 }
 
 /** Tells a field what was typed. */

@@ -63,4 +63,12 @@ describe('readingsOf', () => {
       crest: 'flat',
     });
   });
+
+  it('takes a crest, and three wires with their diameter', () => {
+    expect(readingsOf({ major: '8', crest_flat: '0,73', wires: '8,45 with 1 mm' })).toMatchObject({
+      crestFlat: 0.73,
+      wires: { wire: 1, over: 8.45 },
+    });
+    expect(readingsOf({ major: '8', wires: '8.45' })).not.toHaveProperty('wires');
+  });
 });

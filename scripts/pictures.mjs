@@ -61,6 +61,27 @@ async function photograph(folder) {
   await page.goto(pathToFileURL(join(folder, 'report.html')).href);
   await page.waitForFunction(() => document.getElementById('stage')?.dataset.drawn);
   await page.screenshot({ path: join(TO, 'nut-page.png') });
+  await live(page, folder);
   await browser.close();
   rmSync(home, { recursive: true, force: true });
+}
+
+/** The live page on the start sheet of a nut, on a desk and on a phone. */
+async function live(page, folder) {
+  const file = join(folder, 'live.html');
+  execFileSync(process.execPath, [join(ROOT, 'dist/leadwright.js'), 'live', '--to', file]);
+  for (const [picture, width, height] of [
+    ['live-desk.png', 1440, 900],
+    ['live-phone.png', 390, 844],
+  ]) {
+    await page.setViewportSize({ width, height });
+    await page.goto('about:blank');
+    await page.goto(pathToFileURL(file).href);
+    await page.getByText('The nut is worn').click();
+    await page.getByText('I know the screw').click();
+    await page.locator('.hatched').first().waitFor();
+    await page.waitForTimeout(3000);
+    await page.evaluate(() => scrollTo(0, 0));
+    await page.screenshot({ path: join(TO, picture) });
+  }
 }

@@ -79,7 +79,7 @@ async function finished(
 function flattened(role: string, files: readonly MadeFile[]): MadeFile[] {
   return files
     .filter(({ name }) => name !== 'report.json')
-    .map(({ name, bytes }) => ({ name: name === 'drawing.svg' ? `${role}-drawing.svg` : name, bytes }));
+    .map(({ name, bytes }) => ({ name: /^drawing(?:-\d+)?\.svg$/.test(name) ? `${role}-${name}` : name, bytes }));
 }
 
 function utf8(text: string): Uint8Array {

@@ -27,7 +27,12 @@ export interface FormatOptions {
 
 /** The name that a format's file has in the folder of a part; the STL's depend on the bodies. */
 export function fileOf(format: Exclude<Format, 'stl'>, name: string): string {
-  return { '3mf': `${name}.3mf`, drawing: 'drawing.svg', page: 'report.html', step: `${name}.step` }[format];
+  return { '3mf': `${name}.3mf`, drawing: drawingFile(1), page: 'report.html', step: `${name}.step` }[format];
+}
+
+/** Sheets of a drawing by their numbers: the first one stands for the drawing. */
+function drawingFile(sheet: number): string {
+  return sheet === 1 ? 'drawing.svg' : `drawing-${sheet}.svg`;
 }
 
 /** Whether a chosen format shows the still picture, which takes as long as all else that it holds. */
@@ -47,7 +52,8 @@ export async function writeFormats(part: PartInHand, options: FormatOptions): Pr
   if (!formats.includes('drawing') && !formats.includes('page')) return files;
   const { writeDrawing } = await import('./drawing/write-drawing.js');
   const drawing = writeDrawing(part.report, drawn);
-  if (formats.includes('drawing')) files.push({ name: fileOf('drawing', name), bytes: utf8(drawing) });
+  if (formats.includes('drawing'))
+    files.push(...drawing.map((sheet, i) => ({ name: drawingFile(i + 1), bytes: utf8(sheet) })));
   if (formats.includes('page')) {
     const { writePage } = await import('./page/write-page.js');
     const beside = [

@@ -69,7 +69,8 @@ export interface SolidLines {
 }
 
 /** A view as its kind asks for it: what comes from the solid, and what convention adds to that. */
-export interface AskedView extends Pick<DrawnView, 'title' | 'strokes' | 'planes' | 'sizes' | 'letters' | 'enlarged'> {
+export interface AskedView
+  extends Pick<DrawnView, 'title' | 'strokes' | 'planes' | 'sizes' | 'letters' | 'enlarged' | 'isAlone' | 'origin'> {
   /** none of a detail of a thread, which is drawn by its sizes */
   readonly solid?: SolidLines;
   readonly hatched?: DrawnView['hatched'];
@@ -90,6 +91,10 @@ export interface DrawnView {
   readonly title: string;
   /** a detail: drawn at the first standard scale from this on that is above the scale of the other views */
   readonly enlarged?: number;
+  /** a further view of a body that stands alone: it takes a sheet of its own where it would be small beside the others */
+  readonly isAlone?: true;
+  /** from where the hole table counts what this view shows; the axis unless said otherwise */
+  readonly origin?: Point;
   readonly planes?: readonly CuttingPlane[];
   /** of a view along the axis: from which of its ends; from −Z, +X is on the left */
   readonly seenFrom?: 1 | -1;
@@ -159,10 +164,10 @@ export function viewsOf<View>({
   other,
   further = [],
 }: {
-  readonly side: View;
+  readonly side?: View;
   readonly end: View;
   readonly other?: View;
   readonly further?: readonly View[];
 }): readonly View[] {
-  return [side, end, ...(other ? [other] : []), ...further];
+  return [...(side ? [side] : []), end, ...(other ? [other] : []), ...further];
 }

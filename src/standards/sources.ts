@@ -90,11 +90,6 @@ export const SOURCES = {
     note: 'Sizes of 605, 606, 608, 625, 626, 629, 6000 to 6002 and 6200 to 6204 seen in two public tables; other rows and chamfers from memory.',
   },
   'iso-273': { title: 'ISO 273, Clearance holes for bolts and screws', edition: '1979', note: 'Confirmed.' },
-  'iso-4026': {
-    title: 'ISO 4026, Hexagon socket set screws with flat point',
-    edition: '',
-    note: 'Key, engagement and point confirmed through the equivalent DIN 913.',
-  },
   'din-103': {
     title: 'DIN 103, ISO metric screw thread: trapezoidal screw thread',
     edition: '',
@@ -110,11 +105,6 @@ export const SOURCES = {
     title: 'NEMA ICS 16, Motion and position control motors, controls and feedback devices',
     edition: '',
     note: 'Bolt squares, pilots and shaft diameters confirmed; customary shafts and flats are common practice.',
-  },
-  'vdi-2230': {
-    title: 'VDI 2230 part 1, Systematic calculation of bolted joints',
-    edition: '',
-    note: 'Preload and torque at 90 % of yield, derived; M4 to M8 of class 8.8 agree within 3 % with recalled tables.',
   },
   'tightening-chart': {
     title: 'published tightening charts for steel screws',

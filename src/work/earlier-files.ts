@@ -5,7 +5,7 @@ import { basename, join } from 'node:path';
 const LONGEST_REPORT = 4_000_000;
 
 /** What a make writes besides its report. */
-const OURS = /\.(?:stl|3mf)$|^drawing\.svg$|^report\.html$/;
+const OURS = /\.(?:stl|3mf)$|^drawing(?:-\d+)?\.svg$|^report\.html$/;
 
 /** A file of one part of an axis, in the folder of that part. */
 const OF_A_PART = /^([A-Za-z0-9_-]{1,64})\/([^/\\]+)$/;

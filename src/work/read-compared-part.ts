@@ -9,7 +9,7 @@ import { diskReason } from './disk-reason.js';
 const LONGEST_REPORT = 50_000_000;
 
 /** What a make writes beside its report. */
-const MADE = /\.(?:stl|3mf)$|^drawing\.svg$|^report\.html$/;
+const MADE = /\.(?:stl|3mf)$|^drawing(?:-\d+)?\.svg$|^report\.html$/;
 
 /**
  * Reads a made part back: a report.json, or the folder that holds one, with the files beside it.

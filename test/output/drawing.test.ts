@@ -19,7 +19,7 @@ describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes'
   const made = design(NUT);
   beforeAll(async () => {
     views = drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, sizes));
-    svg = writeDrawing(FACTS, { sizes, views });
+    [svg = ''] = writeDrawing(FACTS, { sizes, views });
   });
 
   it('states the dimensions', () => {
@@ -48,11 +48,12 @@ describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes'
     const [, from, to] = /id="scale-bar" d="M([\d.]+) [\d.]+L([\d.]+) /.exec(svg)!;
     expect(Number(to) - Number(from)).toBeCloseTo(50, 6);
     expect(svg).toContain('id="projection-first"');
-    expect(writeDrawing(FACTS, { sizes, views, projection: 'third' })).toContain('id="projection-third"');
+    const [third] = writeDrawing(FACTS, { sizes, views, projection: 'third' });
+    expect(third).toContain('id="projection-third"');
   });
 
   it.each(['first', 'third'] as const)('shows the symbol of the %s angle as ISO 5456-2 does', (projection) => {
-    const drawn = writeDrawing(FACTS, { sizes, views, projection });
+    const [drawn = ''] = writeDrawing(FACTS, { sizes, views, projection });
     const [, symbol = ''] = drawn.match(new RegExp(`<g id="projection-${projection}">([\\s\\S]*?)</g>`)) ?? [];
     const [, narrow, wide] = symbol.match(/d="M([\d.]+) [\d.]+L([\d.]+) /)!.map(Number) as [number, number, number];
     const circles = [...symbol.matchAll(/cx="([\d.]+)"/g)].map((m) => Number(m[1]));
@@ -76,15 +77,12 @@ describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes'
 
 describe('on paper', () => {
   const made = design(NUT);
-  const drawnOn = async (sheet: 'a4' | 'a3', facts: object = {}) =>
-    writeDrawing(
-      { ...FACTS, ...facts },
-      {
-        sizes: 'finished',
-        sheet,
-        views: drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, 'finished')),
-      },
-    );
+  const drawnOn = async (sheet: 'a4' | 'a3', facts: object = {}): Promise<string> => {
+    const views = drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, 'finished'));
+    const sheets = writeDrawing({ ...FACTS, ...facts }, { sizes: 'finished', sheet, views });
+    expect(sheets).toHaveLength(1);
+    return sheets[0]!;
+  };
 
   // ISO 216: A3 is 420 by 297; ISO 5457: 20 mm to bind, 10 mm elsewhere
   it('A3 keeps the margins of the standard and says so', async () => {
@@ -124,5 +122,6 @@ describe('on paper', () => {
 it('escapes what the sheet calls the part', async () => {
   const made = design(NUT);
   const views = drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, 'finished'));
-  expect(writeDrawing({ ...FACTS, name: '<script>' }, { sizes: 'finished', views })).not.toContain('<script>');
+  const [svg] = writeDrawing({ ...FACTS, name: '<script>' }, { sizes: 'finished', views });
+  expect(svg).not.toContain('<script>');
 });

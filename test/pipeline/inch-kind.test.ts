@@ -87,7 +87,10 @@ describe('units: inch', () => {
   it('states inches in brackets in the drawing', async () => {
     const made = design(IN_INCHES);
     const views = drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, 'printed'));
-    const svg = writeDrawing({ name: 'z', part: 'nut', applied: '', units: 'inch' }, { sizes: 'printed', views });
+    const [svg = ''] = writeDrawing(
+      { name: 'z', part: 'nut', applied: '', units: 'inch' },
+      { sizes: 'printed', views },
+    );
     const texts = [...svg.matchAll(/data-size="[^"]+"[^>]*>([^<]+)</g)].map(([, text]) => text!);
     expect(texts.length).toBeGreaterThan(6);
     for (const text of texts) {

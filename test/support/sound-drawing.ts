@@ -41,7 +41,7 @@ export function expectSoundDrawing(kernel: Kernel, { part, sizes, views: asked, 
   const svgs = (['first', 'third'] as const).map((projection) =>
     writeDrawing({ name: 'a', part, applied: 'x; y' }, { sizes, views, projection }),
   );
-  for (const svg of svgs) {
+  for (const svg of svgs.flat()) {
     const points = linePoints(svg);
     const [width, height] = paperSize(svg);
     expect(Math.min(...points.map(([x]) => x))).toBeGreaterThanOrEqual(20);
@@ -51,7 +51,7 @@ export function expectSoundDrawing(kernel: Kernel, { part, sizes, views: asked, 
     expect(textsInTheWay(svg)).toEqual([]);
     expect(linesThroughTexts(svg)).toEqual([]);
   }
-  const stated = statedSizes(svgs[0]!);
+  const stated = svgs[0]!.flatMap(statedSizes);
   expect(new Set(stated.map(({ name }) => name)).size).toBe(stated.length);
   for (const { name, text, value } of stated) {
     expect(Math.abs(value - wanted.get(name)!), `${name}: ${text}`).toBeLessThan(0.0051);

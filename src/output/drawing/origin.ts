@@ -1,8 +1,9 @@
-import type { DrawnViews } from '../../parts/draw-views.js';
 import type { Point } from '../../parts/part-views.js';
 import { ARROW, arrowInk, circleInk, type Ink, textInk } from './ink.js';
 import type { PlacedView } from './sheet-layout.js';
+import type { SheetViews } from './sheets.js';
 import { overlaps, textBox } from './text-box.js';
+import { isWithin } from './zones.js';
 
 /** Radius of the open circle that marks an origin, and how far off it the arrows of its axes end [mm of paper]. */
 const RADIUS = 1.5;
@@ -15,7 +16,7 @@ type Text = Extract<Ink, { kind: 'text' }>;
 
 /**
  * The origin of the hole table, in each view along the axis that shows one of its holes: an open circle with arrows
- * along x and y. Heights of lying holes are counted from the same place in the side view, along z, unless each body has
+ * along x and y; of a view that has an origin of its own, that one. Heights of lying holes are counted from the same place in the side view, along z, unless each body has
  * an origin of its own.
  *
  * @param placed the views on the paper
@@ -24,7 +25,7 @@ type Text = Extract<Ink, { kind: 'text' }>;
  */
 export function originInk(
   placed: readonly PlacedView[],
-  { holes, end, other, side, inUse }: DrawnViews,
+  { holes, end, other, side, inUse }: SheetViews,
   drawn: readonly Ink[],
 ): Ink[] {
   const texts = drawn.filter((ink): ink is Text => ink.kind === 'text');
@@ -32,15 +33,11 @@ export function originInk(
   return placed.flatMap(({ view, at, box }) => {
     const origin = at([0, 0]);
     if (view === side && isLying) return markInk(origin, [{ name: 'z', way: [-1, 0] }], texts);
-    const { seenFrom } = view;
-    if (seenFrom === undefined || (view !== end && view !== other)) return [];
+    const { seenFrom, origin: own } = view;
+    if (seenFrom === undefined || !(own || view === end || view === other)) return [];
     const isSeen = holes.some(({ at: [x, y] }) => isWithin([seenFrom * x, y], box));
-    return isSeen ? markInk(origin, axesFrom(seenFrom), texts) : [];
+    return isSeen ? markInk(own ? at(own) : origin, axesFrom(seenFrom), texts) : [];
   });
-}
-
-function isWithin(point: Point, { min, max }: PlacedView['box']): boolean {
-  return ([0, 1] as const).every((axis) => point[axis] >= min[axis] && point[axis] <= max[axis]);
 }
 
 function axesFrom(end: 1 | -1): Axis[] {

@@ -1,7 +1,7 @@
-import type { DrawnViews } from '../../parts/draw-views.js';
 import type { DrawnView, Point } from '../../parts/part-views.js';
 import type { Paper } from './paper.js';
 import { scaleText } from './scale-text.js';
+import type { SheetViews } from './sheets.js';
 import { type Zone, zoneOf } from './zones.js';
 
 /** ISO 5455, largest first. */
@@ -74,7 +74,7 @@ interface Row {
  * @param room   upper and lower edge of the paper that is free for them [mm]
  */
 export function layOut(
-  views: Pick<DrawnViews, 'side' | 'end' | 'other' | 'further'>,
+  views: Pick<SheetViews, 'side' | 'end' | 'other' | 'further'>,
   projection: Projection,
   paper: Paper,
   room: { readonly top: number; readonly bottom: number } = { top: paper.frame.top, bottom: paper.title.top },
@@ -94,7 +94,7 @@ function groupsOf(
   projection: Projection,
   size: Size,
 ): Group[] {
-  const firstAngle = [...(other ? [other] : []), side, end];
+  const firstAngle = [...(other ? [other] : []), ...(side ? [side] : []), end];
   const row = projection === 'first' ? firstAngle : firstAngle.reverse();
   return [groupOf(row, size), ...further.map((view) => groupOf([view], size))];
 }

@@ -20,11 +20,15 @@ const PENS: Readonly<Record<Pen, string>> = {
 export const INK_STYLE =
   'fill="none" stroke="currentColor" stroke-linecap="round" stroke-linejoin="round" font-family="DejaVu Sans,Liberation Sans,Arial,sans-serif"';
 
-/** Ink as SVG. */
-export function svgOf(ink: Ink): string {
+/**
+ * Ink as SVG.
+ *
+ * @param own what its names end in, where others of the same name may stand in one page
+ */
+export function svgOf(ink: Ink, own = ''): string {
   switch (ink.kind) {
     case 'line': {
-      const id = ink.id ? ` id="${ink.id}"` : '';
+      const id = ink.id ? ` id="${ink.id}${own}"` : '';
       return `<path ${PENS[ink.pen]}${id} d="${pathData(ink.points, ink.closed === true)}"/>`;
     }
     case 'arc':
@@ -34,7 +38,7 @@ export function svgOf(ink: Ink): string {
     case 'text':
       return textOf(ink);
     case 'group':
-      return [`<g id="${ink.id}">`, ...ink.of.map(svgOf), '</g>'].join('\n');
+      return [`<g id="${ink.id}${own}">`, ...ink.of.map((one) => svgOf(one, own)), '</g>'].join('\n');
   }
 }
 

@@ -1,9 +1,17 @@
-import type { DrawnViews } from '../../parts/draw-views.js';
-import { type DrawnView, type HoleRow, type PartViews, type SizeMark, viewsOf } from '../../parts/part-views.js';
+import {
+  type DrawnView,
+  type HoleRow,
+  type PartViews,
+  type Point,
+  type SizeMark,
+  viewsOf,
+} from '../../parts/part-views.js';
 import { inchFigure } from '../inches.js';
 import { type Ink, textInk } from './ink.js';
 import type { Paper } from './paper.js';
+import type { SheetViews } from './sheets.js';
 import { wrapped } from './text-width.js';
+import { boxOf, isWithin } from './zones.js';
 
 const INDENT = 4;
 const [SMALL, NOTE] = [1.8, 2];
@@ -30,7 +38,7 @@ export function roomForViews(
 }
 
 /** Notes high, hole table low on the left, where inches are asked for with them under each of its figures. */
-export function tablesInk(views: DrawnViews, paper: Paper, inches: boolean): Ink[] {
+export function tablesInk(views: SheetViews, paper: Paper, inches: boolean): Ink[] {
   const { left, top } = paper.frame;
   return [
     ...holeTable(views, paper, inches),
@@ -77,7 +85,7 @@ function shownRows(holes: readonly HoleRow[], paper: Paper, inches: boolean): Sh
   ];
 }
 
-function holeTable(views: DrawnViews, paper: Paper, inches: boolean): Ink[] {
+function holeTable(views: SheetViews, paper: Paper, inches: boolean): Ink[] {
   const { holes } = views;
   if (holes.length === 0) return [];
   const { places, last, lying } = columnsOf(holes, paper);
@@ -88,13 +96,20 @@ function holeTable(views: DrawnViews, paper: Paper, inches: boolean): Ink[] {
   const ink = ['Hole', 'x', 'y', ...(lying ? ['z'] : []), '⌀'].map((text, k) => cell(text, places[k]!, y, true));
   for (const { hole, label, note, lines } of shownRows(holes, paper, inches)) {
     y += ROW;
-    const figures = hole ? cellsOf(hole, lying, isStated) : [];
+    const figures = hole ? cellsOf({ ...hole, at: counted(hole, views) }, lying, isStated) : [];
     ink.push(...[label, ...figures.map(({ text }) => text)].map((text, k) => cell(text, places[k]!, y)));
     if (inches) ink.push(...figures.map(({ inch }, k) => cell(inch, places[k + 1]!, y + ROW)));
     ink.push(...note.map((line, i) => cell(line, last, y + ROW * i)));
     y += ROW * (lines - 1);
   }
   return ink.filter((one) => one.kind !== 'text' || one.text !== '');
+}
+
+/** Where a hole stands, counted from the origin of the view that shows it. */
+function counted({ at: [x, y] }: HoleRow, views: SheetViews): Point {
+  const shown = viewsOf<DrawnView>(views).find((view) => view.origin && isWithin([x, y], boxOf(view)));
+  const [x0, y0] = shown?.origin ?? [0, 0];
+  return [x - x0, y - y0];
 }
 
 /** Half the last figure of a dimension, mm. */
@@ -110,7 +125,7 @@ interface Stated {
   readonly place: (length: number) => boolean;
 }
 
-function statedBy(views: DrawnViews): Stated {
+function statedBy(views: SheetViews): Stated {
   const sizes = viewsOf<DrawnView>(views).flatMap((view) => view.sizes);
   const isRound = ({ sign = '' }: SizeMark) => sign.includes('⌀');
   const same = (a: number, b: number) => Math.abs(a - b) < SAME;
@@ -118,7 +133,7 @@ function statedBy(views: DrawnViews): Stated {
   const circles = sizes.filter((mark) => isRound(mark) && mark.side === 'leader' && Math.hypot(...mark.from) < SAME);
   const places = sizes.flatMap((mark) => {
     const axis = mark.side === 'above' || mark.side === 'below' ? 0 : 1;
-    const isPlace = !isRound(mark) && mark.sign !== '□' && mark.side !== 'leader' && mark.side !== 'riser';
+    const isPlace = !isRound(mark) && mark.side !== 'leader' && mark.side !== 'riser';
     return isPlace ? [mark.from[axis], mark.to[axis]].map(Math.abs) : [];
   });
   return {

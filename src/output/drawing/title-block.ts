@@ -16,17 +16,16 @@ export interface TitleFacts {
   readonly scale: number;
   readonly projection: Projection;
   readonly paper: Paper;
+  /** which sheet of how many */
+  readonly sheet: readonly [number, number];
 }
 
 const LABEL = 1.8;
 const VALUE = 2.5;
 const NAME = 4.2;
 
-/** Every part has a drawing of its own, on one sheet. */
-const SHEET_OF = 'sheet 1 of 1';
-
 /** Title block by ISO 7200, low on the right. */
-export function titleInk({ report, views, sizes, scale, projection, paper }: TitleFacts): Ink[] {
+export function titleInk({ report, views, sizes, scale, projection, paper, sheet }: TitleFacts): Ink[] {
   const { left, top, right, bottom } = paper.title;
   const rows = [top, top + 12, top + 22, top + 31, bottom];
   const middle = left + 100;
@@ -43,7 +42,7 @@ export function titleInk({ report, views, sizes, scale, projection, paper }: Tit
     ...nameInk(report.name, [left + 2, top], 96),
     textInk(report.part, { at: [left + 2, top + 10.8], height: LABEL }),
     ...cell(middle, top, 'Scale', scaleText(scale), 20),
-    ...cell(middle + 18, top, 'Sheet', `${paper.name}, ${SHEET_OF}`, 44),
+    ...cell(middle + 18, top, 'Sheet', `${paper.name}, sheet ${sheet[0]} of ${sheet[1]}`, 44),
     projectionSymbol(projection, [right - 13, top + 6]),
     ...cell(left, rows[1]!, report.units === 'inch' ? 'Sizes, mm [in]' : 'Sizes, mm', stated, 100),
     ...cell(middle, rows[1]!, 'Material', views.material, 80),

@@ -121,6 +121,11 @@ export function shelfStart(right: number): number {
   return Math.max(SHELF.clear, right + 1);
 }
 
+/** Whether a point lies in a box. */
+export function isWithin(point: Point, { min, max }: Box): boolean {
+  return ([0, 1] as const).every((axis) => point[axis] >= min[axis] && point[axis] <= max[axis]);
+}
+
 /** What a view's lines reach, centre lines aside. */
 export function boxOf(view: DrawnView): Box {
   const points = view.strokes.filter((stroke) => stroke.line !== 'centre').flatMap(pointsOf);

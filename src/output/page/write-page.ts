@@ -30,8 +30,8 @@ const SECTIONS = [
 /** A drawing as it goes into a page. */
 export interface DrawnPart {
   readonly views: DrawnViews;
-  /** SVG */
-  readonly drawing: string;
+  /** an SVG a sheet */
+  readonly drawing: readonly string[];
   /** files that are written beside the page */
   readonly beside?: readonly string[];
 }
@@ -77,7 +77,7 @@ function contentOf(
     see: seeToList(report),
     card: workshopCard(report, drawn.views),
     checks: checksSection(report),
-    drawing: `<div class="sheet" tabindex="0" role="region" aria-label="The drawing, scrolled sideways">${drawn.drawing}</div>`,
+    drawing: `<div class="sheet" tabindex="0" role="region" aria-label="The drawing, scrolled sideways">${drawn.drawing.join('')}</div>`,
     play: playSection(report),
     drive: driveSection(report.drive),
     hardware: hardwareSection(report),

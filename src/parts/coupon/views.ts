@@ -24,13 +24,14 @@ export function couponViews(design: CouponDesign, choice: SizeChoice): PartViews
   ];
   const fromAbove = (one: PlateInSight): AskedView =>
     plateFromAbove(one, TITLES[one.plate.name]!, sizesOf(design, one.plate, choice));
+  const alone = (one: PlateInSight): AskedView => ({ ...fromAbove(one), isAlone: true });
   return {
     side: plateFromRight(
       first,
       design.plan.scale ? stepSizes(design.plan.scale, first.plate, uncorrected(design, choice)) : [],
     ),
     end: fromAbove(first),
-    ...(rest.length > 0 ? { further: rest.map(fromAbove) } : {}),
+    ...(rest.length > 0 ? { further: rest.map(alone) } : {}),
     holes: plates.flatMap((plate) => nutRows(design, plate)),
     notes: notesOf(design),
     material: design.material.name,

@@ -15,11 +15,11 @@ const FIXED_TIME = '1980-01-01T00:00:00';
 const LEVEL = 2;
 
 /** What of a part's folder is handed over, and what it is called. */
-const READ: Readonly<Record<string, string>> = {
-  'report.html': 'page and workshop card',
-  'drawing.svg': 'drawing',
-  'report.json': 'report',
-};
+const READ: readonly (readonly [name: RegExp, what: string])[] = [
+  [/^report\.html$/, 'page and workshop card'],
+  [/^drawing(?:-\d+)?\.svg$/, 'drawing'],
+  [/^report\.json$/, 'report'],
+];
 
 /**
  * The zip of a machine, which opens without this program: solids under `print/`, page, drawing and report of each part
@@ -56,12 +56,11 @@ async function filesOf(
       const name = to.split('/').at(-1)!;
       add(`print/${name}`, name, read(from));
     }
-    const there = new Set(made.files.map(({ name }) => name));
-    for (const [name, what] of Object.entries(READ)) {
-      if (!there.has(name)) continue;
-      const bytes = read(`${partFolder(made)}/${name}`);
-      add(`parts/${role}/${name}`, what, name === 'report.html' ? await alone(bytes) : bytes);
-    }
+    for (const [pattern, what] of READ)
+      for (const { name } of made.files.filter((file) => pattern.test(file.name))) {
+        const bytes = read(`${partFolder(made)}/${name}`);
+        add(`parts/${role}/${name}`, what, name === 'report.html' ? await alone(bytes) : bytes);
+      }
     const { name, verdict, reasons } = made;
     handed.push({ role, name, verdict, reasons, pieces: quantity + spare, links });
   }

@@ -12,7 +12,7 @@ export interface PlateInSight {
 
 /** A plate seen from above, its marks as letters. */
 export function plateFromAbove(
-  { plate: { columns, marks }, shape }: PlateInSight,
+  { plate: { columns, marks, outline }, shape }: PlateInSight,
   title: string,
   sizes: readonly SizeMark[],
 ): AskedView {
@@ -24,6 +24,7 @@ export function plateFromAbove(
       ...(wall.length > 4 ? axesOf(wall) : []),
     ]),
     sizes,
+    origin: outlineBounds(outline).min,
     letters: marks.map(({ text, at }) => ({ at, text, away: [0, 0], small: true })),
   };
 }

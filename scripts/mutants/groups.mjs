@@ -48,7 +48,7 @@ export const FOLDERS = {
   ],
   'parts/collar/{pin,seat}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
   'parts/nut/checks': [
-    'test/parts/nut/{checks,messages,strength,stack,flange,float,verdicts}.test.ts',
+    'test/parts/nut/{bore,checks,messages,strength,stack,flange,float,verdicts}.test.ts',
     'test/parts/nut/checks/*.test.ts',
     'test/parts/common/{slab,bolting,profile-checks}.test.ts',
   ],
@@ -73,7 +73,7 @@ export const FOLDERS = {
   'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],
   'parts/motor-plate/checks': ['test/parts/motor-plate/{messages,motor-plate,verdicts}.test.ts'],
   'parts/motor-plate/{bending,loads,motor-screw}.ts': [
-    'test/parts/motor-plate/{messages,motor-plate,verdicts}.test.ts',
+    'test/parts/motor-plate/{loads,messages,motor-plate,verdicts}.test.ts',
   ],
   'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],

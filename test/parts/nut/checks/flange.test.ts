@@ -75,6 +75,29 @@ describe('a flange pressed on the edge of a bore, by hand', () => {
   });
 });
 
+describe('the seat of a flange, by hand', () => {
+  // 37 mm, less four holes of 3.6 mm: 1034.5 mm²
+  const seat = (changes: Record<string, unknown>) =>
+    Number(
+      /on a seat of ([\d.]+) mm²/.exec(
+        findingOf(nutSheet({ lead_in: 0.5, duty: { pull: 'onto' }, ...changes }), 'seat-pressure')!.message,
+      )![1],
+    );
+  const around = (opening: number) => (Math.PI / 4) * (37 ** 2 - 4 * 3.6 ** 2 - opening ** 2);
+
+  it('lies around the body, or around the bore that it goes into', () => {
+    expect(seat({})).toBeCloseTo(around(17), -1);
+    expect(seat({ carriage: { bore: '20 ± 0 mm' } })).toBeCloseTo(around(20), -1);
+  });
+
+  it('lies around the mouth of its thread, 10.8 + 2 · 0.5 mm, where its body stands away', () => {
+    const away = { stands: 'away', mounting: 'flange-down', holes: { head: 'body' } };
+    expect(seat(away)).toBeCloseTo(around(11.8), -1);
+    expect(seat({ ...away, carriage: { bore: '11 ± 0 mm' } })).toBeCloseTo(around(11.8), -1);
+    expect(seat({ ...away, carriage: { bore: '15 ± 0 mm' } })).toBeCloseTo(around(15), -1);
+  });
+});
+
 it('a flange whose screws stand within its body bends by nothing', () => {
   const within = { body: { diameter: 30 }, holes: { circle: 22, head: 'none' }, fillet: 0 };
   expect(findingOf(nutSheet(within), 'flange-bending')).toMatchObject({

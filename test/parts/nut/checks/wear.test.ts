@@ -22,5 +22,11 @@ describe('moist air, by hand', () => {
   it('counts once, also where the fit is worked out with it', () => {
     const value = (effects: object) => moist({ effects }).value;
     expect(value({ moisture: 'on' })).toBeCloseTo(value({ moisture: 'off' })!, 9);
+    // of the axial play, the drift is taken off by itself
+    const dry = findingOf(nutSheet({ effects: { moisture: 'off' } }), 'thread-axial')!;
+    const left = moist();
+    expect([left.least, left.value, left.most]).toEqual(
+      [dry.least, dry.value, dry.most].map((one) => expect.closeTo(one! - 0.036, 6)),
+    );
   });
 });

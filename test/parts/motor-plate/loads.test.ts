@@ -1,0 +1,70 @@
+import { describe, expect, it } from 'vitest';
+import type { MotorPlateDesign } from '../../../src/parts/motor-plate/dimensions.js';
+import { loaded, thrustOf, untoldLoads } from '../../../src/parts/motor-plate/loads.js';
+import { design } from '../../../src/pipeline/design.js';
+import { BELTED, LOADED, MOUNTED } from '../../support/motor-plate-sheets.js';
+import { changed } from '../../support/nut-sheets.js';
+
+type Tree = { readonly [key: string]: unknown };
+const made = (sheet: Tree, changes: Tree = {}) => design(changed(sheet, changes)) as MotorPlateDesign;
+const untold = (sheet: Tree, changes: Tree) => untoldLoads(made(sheet, changes));
+
+describe('what is not told of the loads of a plate', () => {
+  const LIES = { ...MOUNTED, mounting: 'horizontal' };
+
+  it('is nothing of a whole sheet', () => {
+    for (const sheet of [MOUNTED, LOADED, BELTED, LIES]) expect(untold(sheet, {})).toEqual([]);
+  });
+
+  it('is the load only where it goes into the motor', () => {
+    expect(untold(LOADED, { duty: undefined })).toEqual(['duty.load']);
+    expect(untold(MOUNTED, { duty: undefined })).toEqual([]);
+    expect(untold(BELTED, { duty: undefined })).toEqual([]);
+  });
+
+  it('is the weight, and how long a motor is that lies', () => {
+    expect(untold(LIES, { motor: { weight: undefined } })).toEqual(['motor.weight']);
+    expect(untold(LIES, { motor: { length: undefined } })).toEqual(['motor.length']);
+    expect(untold(MOUNTED, { motor: { length: undefined } })).toEqual([]);
+    expect(untold(LIES, { motor: { weight: undefined, length: undefined } })).toEqual(['motor.weight']);
+    expect(untold(MOUNTED, { mounting: undefined })).toEqual(['mounting']);
+  });
+
+  it('is the pull of a belt, and how far out it pulls', () => {
+    expect(untold(BELTED, { belt_pull: undefined })).toEqual(['belt_pull']);
+    expect(untold(BELTED, { motor: { shaft: { length: undefined } } })).toEqual(['motor.shaft.length']);
+    expect(untold(MOUNTED, { motor: { shaft: { length: undefined } } })).toEqual([]);
+  });
+});
+
+describe('what acts on a plate, by hand', () => {
+  it('is load and weight along a shaft that stands', () => {
+    expect(thrustOf(made(LOADED))).toMatchObject({ along: 23, across: 0, moment: 0, pulls: [] });
+    expect(thrustOf(made(MOUNTED))).toMatchObject({ along: 3, across: 0, words: 'the motor hangs on the plate' });
+  });
+
+  it('is weight across a shaft that lies, at half of its motor, and the belt at the end of the shaft', () => {
+    // 3 N · 40/2; and 20 N · 24
+    expect(thrustOf(made(MOUNTED, { mounting: 'horizontal' }))).toMatchObject({ along: 0, across: 3, moment: 60 });
+    expect(thrustOf(made(BELTED))).toMatchObject({
+      along: 0,
+      across: 23,
+      moment: 540,
+      pulls: ['a belt of 20 N', 'a motor of 3 N'],
+    });
+    const standing = thrustOf(made(BELTED, { mounting: 'motor-below' }));
+    expect(standing).toMatchObject({ along: 3, across: 20, moment: 480, pulls: ['a belt of 20 N'] });
+  });
+
+  it('stalls only what its load goes into', () => {
+    const stalls = (sheet: Tree) => loaded(made(sheet, { screw: 'Tr8x2' })).screw !== undefined;
+    expect(stalls(LOADED)).toBe(true);
+    expect(stalls(MOUNTED)).toBe(false);
+    expect(stalls(BELTED)).toBe(false);
+  });
+
+  it('is no load where anything of it is not told', () => {
+    expect(loaded(made(LOADED)).duty.load).toBeCloseTo(23, 9);
+    expect(loaded(made(LOADED, { motor: { weight: undefined } })).duty.load).toBeUndefined();
+  });
+});

@@ -1,3 +1,4 @@
+import { screwShares } from '../../mechanics/bolt/screw-shares.js';
 import { onceFor } from '../../units/once.js';
 import { bendSlab, type SlabBending, type Support } from '../common/held-slab.js';
 import { boreOf, type JointHole, seatDiameter } from '../common/joints.js';
@@ -44,7 +45,8 @@ export const bendPlate = onceFor((design: MotorPlateDesign): PlateBending => {
 
 function supportsAt(centres: readonly Point[], hole: JointHole): Support[] {
   const head = Math.max(seatDiameter(hole), boreOf(hole));
-  return centres.map((at) => ({ at, head, hole: boreOf(hole), share: 1 / centres.length }));
+  const shares = screwShares(centres);
+  return centres.map((at, i) => ({ at, head, hole: boreOf(hole), share: shares[i]! }));
 }
 
 /** Screws clamp the plate to something stiff: it does not bend between them, and is as wide there as they stand apart. */

@@ -1,6 +1,6 @@
 import { PULLS } from '../../sheet/sections/duty.js';
 import { plain } from '../../units/format.js';
-import { carriedWords } from '../common/axial-path.js';
+import { carriedWords, ownWeight } from '../common/axial-path.js';
 import type { Loaded } from '../common/load-cases.js';
 import { bendPlate } from './bending.js';
 import type { MotorPlateDesign } from './dimensions.js';
@@ -38,7 +38,8 @@ export function thrustOf(design: MotorPlateDesign): Thrust {
   const { weight = 0, length = 0, shaftLength = 0 } = motor;
   const lies = axial.mounting === 'horizontal';
   const goesIn = drive === 'coupling' && carriedWords(axial) === undefined;
-  const along = (goesIn ? (duty.load ?? 0) : 0) + (lies ? 0 : weight);
+  const screw = goesIn && !lies ? ownWeight(axial).force : 0;
+  const along = (goesIn ? (duty.load ?? 0) + screw : 0) + (lies ? 0 : weight);
   const moment = (lies ? (weight * length) / 2 : 0) + beltPull * shaftLength;
   return {
     along,

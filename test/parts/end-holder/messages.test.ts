@@ -163,6 +163,27 @@ describe('a check of an end holder', () => {
     expect(found('shoulder-shear', LOCATED)!.value).toBeCloseTo(20 / (Math.PI * 66), 5);
   });
 
+  it('carries a screw that does not lie: 22 N of load on 500 mm of 7.85 mm steel, 1.863 N', () => {
+    const stands = (duty: Tree) => found('shoulder-shear', LOCATED, { mounting: 'motor-below', duty })!.value;
+    expect(stands({ load: 22 })).toBeCloseTo(23.863 / (Math.PI * 66), 4);
+    // of a screw whose length nobody tells 100 mm at least
+    expect(stands({ load: 22, span: undefined })).toBeCloseTo(22.3726 / (Math.PI * 66), 4);
+  });
+
+  it('stands a crash of twice the stall force, 65.3 N by 20 N·mm on Tr8x2, for a moment', () => {
+    const motor = { motor: { torque: '0.02 N m' } };
+    const crash = (changes: Tree = {}) => found('end-stop', LOCATED, changed({ duty: motor }, changes))!;
+    // PETG at 30 °C bears 0.5 · 44 · (40/47)^0.75 in tension; the plate bends as it does under 20 N
+    const bends = found('body-bending', LOCATED)!.value! / 20;
+    expect(crash().value! / ((65.27 * bends) / (22 * (40 / 47) ** 0.75))).toBeCloseTo(1, 3);
+    expect(crash().message).toMatch(/gives up to 65 N, twice its stall force, and the plate bears that$/);
+    // weak in shear: half of 1 MPa on π·22·3 mm²
+    const weak = crash({ material: { preset: 'petg', shear: '0.1 MPa' } });
+    expect(weak.value! / (65.27 / (Math.PI * 66) / (0.05 * (40 / 47) ** 0.75))).toBeCloseTo(1, 3);
+    expect(weak.message).toMatch(/the edge around its bearing may break at/);
+    expect(findingOf(changed(GUIDED, { duty: motor }), 'end-stop')).toBeUndefined();
+  });
+
   it('keeps washers off the middle, and off the nearest edge', () => {
     const wide = { body: { length: 60, width: 60 } };
     const near = { ...wide, holes: { rectangle: [20, 20] } };

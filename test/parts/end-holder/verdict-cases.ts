@@ -124,6 +124,12 @@ export const END_HOLDER_CASES: VerdictCases = {
     no: [LOCATED, { duty: { load: 3000 } }],
     'not-told': [LOCATED, { duty: { temperature: undefined } }],
   },
+  'end-stop': {
+    // 20 and 400 N·mm on Tr8x2 push with 33 and 653 N
+    yes: [LOCATED, { duty: { motor: { torque: '0.02 N m' } } }],
+    but: [LOCATED, { duty: { motor: { torque: '0.4 N m' } } }],
+    'not-told': [LOCATED, {}],
+  },
   heat: {
     yes: [GUIDED, {}],
     no: [GUIDED, { duty: { temperature: 60 } }],

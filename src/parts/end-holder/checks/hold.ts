@@ -1,19 +1,32 @@
 import { type Check, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
+import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
+import { PULLS } from '../../../sheet/sections/duty.js';
 import { washer } from '../../../standards/fasteners/washer.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { ownWeight } from '../../common/axial-path.js';
 import { judgeClamp } from '../../common/bolting.js';
+import { roundShaft } from '../../common/bore.js';
 import { heat } from '../../common/checks.js';
+import { defined } from '../../common/defined.js';
 import { bendSlab } from '../../common/held-slab.js';
 import type { JointHole } from '../../common/joints.js';
-import { judgeCases, judgedTemperature, type LoadCase, type Loaded } from '../../common/load-cases.js';
+import {
+  judgeCases,
+  judgeCrash,
+  judgedTemperature,
+  type LoadCase,
+  type Loaded,
+  usedShare,
+} from '../../common/load-cases.js';
 import type { Slab } from '../../common/slab.js';
+import type { Bearing } from '../bearing.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { usualWall } from '../layout.js';
 import { gripOf } from '../particulars.js';
-import { openRadius, shoulderHeight } from '../plan.js';
+import { type HolderPlan, openRadius, shoulderHeight } from '../plan.js';
 import { holderOutline } from '../solid.js';
 import { wallAround } from '../walls.js';
 
@@ -23,9 +36,12 @@ const about = { group: 'body', question: 'holds', unit: 'MPa', source: 'derived:
 /** Fine enough for a section whose stress a limit hangs on, mm. */
 const CHORD = 0.02;
 
-/** A holder that carries along the screw is pulled both ways. */
+/** A holder that carries along the screw is pulled both ways, and carries a screw that does not lie besides its load. */
 function loaded({ duty, screw }: EndHolderDesign): Loaded {
-  return { duty, screw, pulls: ['away', 'onto'] };
+  const { load, span, axis } = duty;
+  const bar = axis === 'horizontal' ? {} : { screw: roundShaft(screw.major) };
+  const weight = ownWeight({ ...bar, ...defined({ span }) }).force;
+  return { duty: { ...duty, ...(load === undefined ? {} : { load: load + weight }) }, screw, pulls: PULLS };
 }
 
 /** A press fit alone carries nothing along the screw. */
@@ -73,7 +89,7 @@ const bodyBending: HolderCheck = {
   ...about,
   id: 'body-bending',
   title: 'Bending of body and plate between bearing and bolts',
-  moves: 'body.thickness, body.cover, holes, material',
+  moves: 'body.thickness, body.cover, holes, duty.load, duty.span, material',
   run: (design, limits) => {
     const { bearing, material, role } = design;
     if (role !== 'locating' || !bearing) return undefined;
@@ -142,7 +158,8 @@ function slabOf({ finished }: EndHolderDesign): Slab {
 
 function supportsOf({ finished: { holes }, pattern: { screw } }: EndHolderDesign) {
   const head = screw ? washer(screw).outside : holes.diameter;
-  return holes.centres.map((at) => ({ at, head, hole: holes.diameter, share: 1 / holes.centres.length }));
+  const shares = screwShares(holes.centres);
+  return holes.centres.map((at, i) => ({ at, head, hole: holes.diameter, share: shares[i]! }));
 }
 
 /** Plastic behind the shoulder, and the plate before the bearing, as rings that shear. */
@@ -152,11 +169,10 @@ const ringShear: HolderCheck = {
   title: 'Shear of the shoulder and of the plate',
   moves: 'body.thickness, body.cover, material',
   run: (design, limits) => {
-    const { role, bearing, finished, material, duty } = design;
-    const floor = shoulderHeight(finished);
-    if (role !== 'locating' || !bearing || floor === undefined) return undefined;
-    const thin = Math.min(floor, finished.cover?.thickness ?? floor);
-    const area = Math.PI * bearing.outside * thin;
+    const { material, duty } = design;
+    const ring = shearRing(design);
+    if (!ring) return undefined;
+    const { thin, area } = ring;
     const borne = ({ force, duration }: LoadCase) => ({
       value: force / area,
       allowed: allowableStress(material, { kind: 'shear', duration, temperature: judgedTemperature(duty) }),
@@ -166,6 +182,14 @@ const ringShear: HolderCheck = {
   },
 };
 
+/** The thinner of shoulder and plate, and what of it shears under the edge of the outer ring. */
+function shearRing({ role, bearing, finished }: EndHolderDesign) {
+  const floor = shoulderHeight(finished);
+  if (role !== 'locating' || !bearing || floor === undefined) return undefined;
+  const thin = Math.min(floor, finished.cover?.thickness ?? floor);
+  return { thin, area: Math.PI * bearing.outside * thin };
+}
+
 /** Plastic under the edge of the outer ring, or under its flange, and under the plate. */
 const ringPressure: HolderCheck = {
   ...about,
@@ -173,15 +197,9 @@ const ringPressure: HolderCheck = {
   title: 'Pressure of the outer ring on body and plate',
   moves: 'bearing, fit.shoulder, material',
   run: (design, limits) => {
-    const { role, bearing, finished, material, duty } = design;
+    const { role, bearing, material, duty } = design;
     if (role !== 'locating' || !bearing) return undefined;
-    const { bore, chamfer, cover } = finished;
-    const edge = 2 * bearing.chamfer;
-    const onBody = bearing.flange
-      ? ringArea(bearing.flange.outside, bore + 2 * chamfer)
-      : ringArea(bearing.outside - edge, bore);
-    const onPlate = cover ? ringArea((bearing.flange?.outside ?? bearing.outside) - edge, cover.bore) : onBody;
-    const area = Math.min(onBody, onPlate);
+    const area = seatOf(design.finished, bearing);
     const borne = ({ force, duration }: LoadCase) => ({
       value: force / area,
       allowed: allowableStress(material, { kind: 'pressure', duration, temperature: judgedTemperature(duty) }),
@@ -191,9 +209,44 @@ const ringPressure: HolderCheck = {
   },
 };
 
+/** What of a bearing lies on plastic: on the body, or on the plate where that is less, mm². */
+function seatOf({ bore, chamfer, cover }: HolderPlan, bearing: Bearing): number {
+  const edge = 2 * bearing.chamfer;
+  const onBody = bearing.flange
+    ? ringArea(bearing.flange.outside, bore + 2 * chamfer)
+    : ringArea(bearing.outside - edge, bore);
+  const onPlate = cover ? ringArea((bearing.flange?.outside ?? bearing.outside) - edge, cover.bore) : onBody;
+  return Math.min(onBody, onPlate);
+}
+
 function ringArea(outside: number, inside: number): number {
   return Math.max(1e-3, (Math.PI * (outside ** 2 - inside ** 2)) / 4);
 }
+
+/** An axis driven against its end pushes its screw on whatever keeps it. */
+const endStop: HolderCheck = {
+  ...about,
+  id: 'end-stop',
+  title: 'Crash at the end of travel',
+  unit: '',
+  source: 'common practice',
+  limits: soft({ max: 1 }),
+  moves: 'duty.motor.torque, body.thickness, body.cover, material',
+  run: (design, { pass: { max = 1 } }) => {
+    const { role, bearing, finished, material } = design;
+    if (role !== 'locating' || !bearing) return undefined;
+    return judgeCrash(loaded(design), max, ({ force, temperature }) => {
+      const bears = (kind: 'tension' | 'shear' | 'pressure') =>
+        allowableStress(material, { kind, duration: 'moment', temperature });
+      const [weakest, ring] = [weakestStrip(design), shearRing(design)];
+      return [
+        ['the plastic under its bearing', usedShare(force / seatOf(finished, bearing), bears('pressure'))],
+        ...(weakest ? [[weakest.what, usedShare(force * weakest.strip.stress, bears('tension'))] as const] : []),
+        ...(ring ? [['the edge around its bearing', usedShare(force / ring.area, bears('shear'))] as const] : []),
+      ];
+    });
+  },
+};
 
 /** Bolts that go slack let the holder move. */
 const boltClamp: HolderCheck = {
@@ -229,6 +282,7 @@ export const HOLD_CHECKS: readonly HolderCheck[] = [
   bodyBending,
   ringShear,
   ringPressure,
+  endStop,
   heat,
   boltClamp,
 ];

@@ -37,6 +37,41 @@ function commonAt(nut: NutDesign, heights: readonly number[]): number[] {
   return kernel.commonVolumes(body!.recipe.shape, bar, poses);
 }
 
+describe('room for two threads, by hand', () => {
+  const allowed = (apart: number, length = 44) => {
+    try {
+      made({ body: { length }, family: { apart } });
+      return '';
+    } catch (error) {
+      return (error as InputError).faults.map(({ allowed: words }) => words).join();
+    }
+  };
+
+  it('leaves each thread two turns of 2 mm: 44 − 4', () => {
+    expect(allowed(40)).toBe('');
+    expect(allowed(40.1)).toMatch(/^must be at most 40 mm in a body of 44 mm, to leave each thread 2 turns$/);
+  });
+
+  it('leaves a millimetre of wide bore between both cones of (8.8 − 6.3)/2 + 0.5 mm: (44 + 3.5 + 1)/2', () => {
+    expect(allowed(24.25)).toBe('');
+    expect(allowed(24.2)).toMatch(/^must be at least 24\.25 mm in a body of 44 mm, or one long nut does the same$/);
+  });
+
+  it('has its thinnest wall beside the wide bore: 16 − 4.4 − 0.3 mm', () => {
+    expect(rowOf('wall').value).toBeCloseTo(11.3, 9);
+    expect(
+      rowOf(
+        'wall',
+        { family: { kind: undefined, apart: undefined, lever: undefined } },
+        {
+          ...TWIN,
+          family: undefined,
+        },
+      ).value,
+    ).toBeCloseTo(11.6, 9);
+  });
+});
+
 describe('a sheet that says part: twin-nut', () => {
   const { kind: _, ...family } = TWIN.family as Tree;
   const named: Tree = { ...TWIN, part: 'twin-nut', family };

@@ -63,6 +63,11 @@ export const SOURCES = {
     edition: '1983',
     note: 'Measurement over three wires, lead angle term included; formula from memory, constants derived.',
   },
+  'iso-76': {
+    title: 'ISO 76, Rolling bearings: static load ratings',
+    edition: '',
+    note: 'Formulas of thrust bearings from memory.',
+  },
   'iso-104': {
     title: 'ISO 104, Rolling bearings: thrust bearings, boundary dimensions',
     edition: '',

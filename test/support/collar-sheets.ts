@@ -24,3 +24,9 @@ export const PLAIN = {
   material: 'pc',
   duty: { load: 40, temperature: 30 },
 };
+
+/** Two halves around a level screw. */
+export const HALVES = { ...PLAIN, name: 'halved', form: 'halves' };
+
+/** Two halves on a standing screw, by its own thread. */
+export const THREADED_HALVES = { ...THREADED, name: 'halved', form: 'halves' };

@@ -9,7 +9,7 @@ const NO_TORQUE = { working: 0, words: 'no torque', motor: 0, falls: false };
 /** The shaft in its collar. */
 export function heldIn(design: CollarDesign): HeldView {
   const { finished, shaft, grip, clearance, temperature, material, printer, retighten } = design;
-  const { outside, bore, clamp, slit, length } = finished;
+  const { outside, bore, clamp, slit, halves, length } = finished;
   const held = {
     name: 'collar',
     shaft,
@@ -18,7 +18,7 @@ export function heldIn(design: CollarDesign): HeldView {
     engagement: boreEnd(finished),
     outside,
     bore,
-    slit: { width: slit, length, web: false },
+    slit: { width: slit, length, web: false, ...(halves ? { through: true as const } : {}) },
     clamp,
     more: ownWalls(finished),
     temperature,

@@ -6,7 +6,7 @@ import { mateCollar } from './mate.js';
 import { collarParticulars } from './particulars.js';
 import { type CollarSheet, collarSchema } from './sheet.js';
 import { sizeField } from './size-fields.js';
-import { collarBody } from './solid.js';
+import { collarBodies } from './solid.js';
 import { COLLAR_TUNABLES } from './tunables.js';
 import { collarViews } from './views.js';
 
@@ -19,7 +19,7 @@ export const collarKind: PartKind<CollarSheet, CollarDesign> = {
   questions: [GOES_ON, TURNS, HOLDS, PRINTS],
   promise: 'It holds',
   particulars: collarParticulars,
-  bodies: (design, sizes) => [collarBody(design, sizes)],
+  bodies: collarBodies,
   mate: mateCollar,
   views: collarViews,
   sizeField,

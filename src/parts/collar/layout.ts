@@ -59,6 +59,9 @@ export interface CollarTask {
 export function layOutCollar(sheet: CollarSheet, task: CollarTask, assumptions: Assumptions): LaidCollar {
   const held = boreOf(sheet, task, assumptions);
   const grip = gripFor(sheet, held, task, assumptions);
+  const halves = assumptions.or<'slit' | 'halves'>(sheet.form, 'form', 'slit', 'closed from one side') === 'halves';
+  if (halves && task.shaft.form !== 'round')
+    throw fault('form', 'halves', `want a round shaft, without the flats of a ${task.shaft.form} one`);
   const lip = lipOf(task.bearing);
   const outside = outsideFor(sheet, { bore: held.bore, clamp: grip.clamp, bearing: task.bearing, lip }, assumptions);
   const pin = pinOf(sheet, task.screw);
@@ -68,6 +71,7 @@ export function layOutCollar(sheet: CollarSheet, task: CollarTask, assumptions: 
     length,
     chamfer: D.chamfer,
     slit: SLIT_WIDTH,
+    halves,
     bore: held.bore,
     ...(held.thread ? { thread: held.thread } : {}),
     clamp,
@@ -147,6 +151,7 @@ function gripFor(
     torque: thread ? 0 : (pull * diameter) / 2,
     life,
     web: false,
+    ...(sheet.form === 'halves' ? { halves: true as const } : {}),
     grip: base,
     ...(sheet.outside_diameter === undefined ? {} : { radius: sheet.outside_diameter / 2 }),
     engagement: (screws) => Math.max(screws, sheet.length ?? 0),
@@ -161,7 +166,7 @@ function gripFor(
   if (own.clamp?.screw === undefined)
     notes.note(
       'hold.clamp',
-      clampWords(clamp),
+      `${clampWords(clamp)}${sheet.form === 'halves' ? ' on either side' : ''}`,
       'the smallest that holds what pulls, or the strongest of the usual ones',
     );
   return { ...base, clamp };

@@ -15,7 +15,13 @@ export function collarParticulars(design: CollarDesign): Particulars {
   const care = clampCareWords([grip], design);
   return {
     hardware: [
-      ...gripHardware({ grip, outside: finished.outside, clamp: finished.clamp, far: boreReach(finished.bore).far }),
+      ...gripHardware({
+        grip,
+        outside: finished.outside,
+        clamp: finished.clamp,
+        halves: finished.halves,
+        far: boreReach(finished.bore).far,
+      }),
       ...boughtParts(design),
     ],
     cautions: [
@@ -68,6 +74,11 @@ function settingWords({ finished, isBacked }: CollarDesign): string[] {
   const set =
     'Push the collar up by hand with 5 to 10 N while it is tightened: an end play of 0 to 0.03 mm. More than 20 N of preload only makes the plastic give.';
   return [
+    ...(finished.halves
+      ? [
+          'Put the halves around the shaft from the side and tighten the screws of both sides by turns, so that the gap between them is the same on either side.',
+        ]
+      : []),
     set,
     ...(finished.pin
       ? [

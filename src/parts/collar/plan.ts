@@ -17,6 +17,8 @@ export interface CollarPlan {
   readonly length: number;
   readonly chamfer: number;
   readonly slit: number;
+  /** two halves, the slit between them; the clamp has its twin across the axis */
+  readonly halves: boolean;
   /** a plain bore; of a threaded one the round that its thread takes, mouths included */
   readonly bore: Bore;
   readonly thread?: CollarThread;
@@ -47,12 +49,13 @@ export function printedCollar(
 ): CollarPlan {
   const sizes = printSizes(made.material, made.printer);
   const { inside, outside, along, across } = sizes;
-  const { thread, pin, lip } = plan;
+  const { thread, pin, lip, halves } = plan;
   return {
     outside: outside(plan.outside),
     length: along(plan.length),
     chamfer: across(plan.chamfer),
     slit: inside(plan.slit),
+    halves,
     bore: printedBore(plan.bore, sizes),
     ...(thread
       ? {
@@ -71,7 +74,7 @@ export function printedCollar(
 
 /** The collar with everything that is cut into it but a thread. */
 export function carvedCollar(plan: CollarPlan, chordError: number): Carved {
-  const { outside, length, chamfer, slit, clamp, pin } = plan;
+  const { outside, length, chamfer, slit, halves, clamp, pin } = plan;
   return {
     outline: circleOutline({ radius: outside / 2, sides: sidesFor(outside / 2, chordError) }),
     levels: [
@@ -82,7 +85,7 @@ export function carvedCollar(plan: CollarPlan, chordError: number): Carved {
     ],
     broken: [0, 2],
     bores: [...(plan.thread ? [] : [plainBore(plan, chordError)]), ...lipCut(plan, chordError)],
-    slit: { width: slit, from: 0, to: length },
+    slit: { width: slit, from: 0, to: length, ...(halves ? { through: true as const } : {}) },
     clamps: [clamp],
     ...(pin ? { pin } : {}),
     marks: [],

@@ -53,10 +53,10 @@ export function washerOffset({ bore, centredBy }: CollarBearing, shaft: Shaft): 
 }
 
 /** Face of the collar under the turning washer, the slit left out, and how much of the washer that is. */
-export function backing({ outside, chamfer, slit, bore, thread, lip }: CollarPlan, bearing: ThrustBearing) {
+export function backing({ outside, chamfer, slit, halves, bore, thread, lip }: CollarPlan, bearing: ThrustBearing) {
   const mouth = bore.diameter / 2 + (thread ? 0 : chamfer);
   const inner = Math.max(bearing.bore / 2, mouth);
   const outer = Math.min(bearing.outside / 2, lip ? lip.diameter / 2 : outside / 2 - chamfer);
-  const ring = Math.max(0, Math.PI * (outer ** 2 - inner ** 2) - slit * (outer - inner));
+  const ring = Math.max(0, Math.PI * (outer ** 2 - inner ** 2) - (halves ? 2 : 1) * slit * (outer - inner));
   return { area: ring, share: ring / (Math.PI * ((bearing.outside / 2) ** 2 - (bearing.bore / 2) ** 2)) };
 }

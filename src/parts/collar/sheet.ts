@@ -37,6 +37,10 @@ export const collarSchema = map({
     'plain: holds by friction alone; thread: the screw’s own thread, locked by the clamp and a pin',
   ).optional(),
   fit: fitSection.optional().describe('of a threaded bore, before the clamp closes'),
+  form: word(
+    ['slit', 'halves'],
+    'slit: pushed on from the end, closed by the screws of one side; halves: put on from the side, screws on both',
+  ).optional(),
   pin: quantity('length', { above: 0, most: 6 }, 'diameter of a spring pin through collar and screw').optional(),
   bearing: bearingSection.optional().describe('thrust bearing that the collar runs on'),
   backed_by: word(

@@ -1,6 +1,7 @@
 import { clipped, outlineBounds } from '../../solid/convex.js';
+import type { Outline } from '../../solid/outline.js';
 import type { Shape } from '../../solid/recipe.js';
-import { type BoreShape, boreSection, boreVolumeIn } from '../common/bore-section.js';
+import { type BoreShape, boreSection, boreShareIn, boreVolumeIn } from '../common/bore-section.js';
 import { box, carvedArea, carvedBreaks, carvedShapes, clampVolume } from '../common/carved.js';
 import { commonArea, sectionVolume } from '../common/section-volume.js';
 import { halfWidthAt, roofedOutline } from '../common/side-hole.js';
@@ -16,37 +17,62 @@ import { collarWalls } from './walls.js';
 
 const FAR = 200;
 
-/** The collar as a recipe, and what it must measure. */
-export function collarBody(design: CollarDesign, sizes: SizeChoice = 'printed'): PlannedBody {
+/** The collar, or its halves on either side of the plane y = 0, as recipes, and what they must measure. */
+export function collarBodies(design: CollarDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
   const { name, material, printer } = design;
   const plan = design[sizes];
   const carved = carvedCollar(plan, printer.chordError);
   const { base, cutters } = carvedShapes(carved);
   const bore = threadedBore(design, plan);
   const thread = bore && threadBore(bore);
+  const shape: Shape = { kind: 'difference', of: [base, ...cutters, ...(thread ? [thread.shape] : [])] };
   const { min, max } = outlineBounds(carved.outline);
-  // the slit runs through and takes the corner on +X
+  // the slit runs through and takes the corner on +X, of halves that on −X too
   const beside = outlineBounds(clipped(carved.outline, [0, -1, -plan.slit / 2]));
-  return {
-    recipe: {
-      name,
-      material: material.name,
-      shape: { kind: 'difference', of: [base, ...cutters, ...(thread ? [thread.shape] : [])] } satisfies Shape,
-    },
-    expected: () => ({
-      volume:
-        sectionVolume(carvedArea(carved), carvedBreaks(carved)) -
-        clampVolume(carved) -
-        (bore && thread ? thread.volume - besideThread(bore, plan) : 0),
-      mark: 0,
-      bounds: [
-        [min[0], min[1], 0],
-        [beside.max[0], max[1], plan.length],
-      ],
-    }),
-    printer,
-    leastWall: lessChords(thinnest(collarWalls(plan)), printer.chordError),
+  const volume = () => sectionVolume(carvedArea(carved), carvedBreaks(carved)) - clampVolume(carved);
+  const threaded = (side?: Outline) => {
+    if (!bore || !thread) return 0;
+    const beside = besideThread(bore, plan);
+    return side ? thread.volume * boreShareIn(bore, side) - beside / 2 : thread.volume - beside;
   };
+  const of = { printer, leastWall: lessChords(thinnest(collarWalls(plan)), printer.chordError) };
+  if (!plan.halves)
+    return [
+      {
+        ...of,
+        recipe: { name, material: material.name, shape },
+        expected: () => ({
+          volume: volume() - threaded(),
+          mark: 0,
+          bounds: [
+            [min[0], min[1], 0],
+            [beside.max[0], max[1], plan.length],
+          ],
+        }),
+      },
+    ];
+  return (['a', 'b'] as const).map((half): PlannedBody => {
+    const across = (near: number, far: number): [number, number] => (half === 'a' ? [near, far] : [-far, -near]);
+    const side = box([-FAR, FAR], across(0, FAR));
+    const [near, far] = across(plan.slit / 2, max[1]);
+    return {
+      ...of,
+      recipe: {
+        name: half,
+        material: material.name,
+        shape: { kind: 'intersection', of: [shape, { kind: 'prism', outlines: [side], from: -FAR, to: FAR }] },
+      },
+      // but for its thread the collar is the same when it is turned half round
+      expected: () => ({
+        volume: volume() / 2 - threaded(side),
+        mark: 0,
+        bounds: [
+          [-beside.max[0], near, 0],
+          [beside.max[0], far, plan.length],
+        ],
+      }),
+    };
+  });
 }
 
 function threadedBore({ screw, printer }: CollarDesign, plan: CollarPlan): BoreShape | undefined {
@@ -65,7 +91,7 @@ function threadedBore({ screw, printer }: CollarDesign, plan: CollarPlan): BoreS
 
 /** What slit and pin hole take of the threaded bore's own air: counted with them, and with the thread again [mm³]. */
 function besideThread(bore: BoreShape, plan: CollarPlan): number {
-  const strip = box([0, FAR], [-plan.slit / 2, plan.slit / 2]);
+  const strip = box([plan.halves ? -FAR : 0, FAR], [-plan.slit / 2, plan.slit / 2]);
   const slit = boreVolumeIn(bore, strip, bore.bottom, bore.top);
   if (!plan.pin) return slit;
   const { hole, height } = plan.pin;

@@ -17,6 +17,7 @@ export function collarViews(design: CollarDesign, choice: SizeChoice): PartViews
   const plan = design[choice];
   const collar: CollarInSight = { design, choice, plan, radius: plan.outside / 2, spread: spreadOf(design, choice) };
   const { thread } = plan;
+  const away = plan.outside / 2;
   return {
     side: sideView(collar),
     end: endView(collar),
@@ -25,7 +26,8 @@ export function collarViews(design: CollarDesign, choice: SizeChoice): PartViews
     notes: notesOf(collar),
     material: design.material.name,
     companions: [held(design)],
-    cutTowards: 0,
+    cutTowards: plan.halves ? 90 : 0,
+    ...(plan.halves ? { apart: { a: [0, away, 0] as const, b: [0, -away, 0] as const } } : {}),
   };
 }
 

@@ -29,7 +29,8 @@ export interface Carved {
   /** steps that only break an edge, by the index of the level they start at */
   readonly broken?: readonly number[];
   readonly bores: readonly BoreCut[];
-  readonly slit?: { readonly width: number; readonly from: number; readonly to: number };
+  /** on +X; through on both sides, so that two halves are left, each clamp screw with a twin across the axis */
+  readonly slit?: { readonly width: number; readonly from: number; readonly to: number; readonly through?: true };
   readonly clamps: readonly Clamp[];
   readonly setScrew?: SetScrewPocket;
   /** a hole along Y through the axis */
@@ -49,13 +50,17 @@ export function carvedShapes(carved: Carved): { readonly base: Shape; readonly c
       ? [{ kind: 'prism' as const, outlines: [keyway] as const, from: keywayEnds![0], to: keywayEnds![1] }]
       : []),
   ]);
+  const closing = carved.clamps.flatMap((clamp) =>
+    clamp.heights.flatMap((height) => clampShapes(clamp, height, reach)),
+  );
   const marks = carved.marks.map(({ outline, from, to }): Shape => ({ kind: 'prism', outlines: [outline], from, to }));
   return {
     base: roundLoft(carved.outline, carved.levels, carved.broken),
     cutters: [
       ...bores,
       ...slitShapes(carved, reach),
-      ...carved.clamps.flatMap((clamp) => clamp.heights.flatMap((height) => clampShapes(clamp, height, reach))),
+      ...closing,
+      ...(carved.slit?.through ? closing.map((shape): Shape => ({ kind: 'moved', turn: 180, shape })) : []),
       ...(carved.setScrew ? setScrewShapes(carved.setScrew, reach) : []),
       ...(carved.pin ? [pinShape(carved.pin, reach)] : []),
       ...marks,
@@ -83,7 +88,7 @@ function slitShapes({ slit, levels }: Carved, reach: number): Shape[] {
   return [
     {
       kind: 'prism',
-      outlines: [box([0, reach], [-slit.width / 2, slit.width / 2])],
+      outlines: [box([slit.through ? -reach : 0, reach], [-slit.width / 2, slit.width / 2])],
       from: slit.from <= bottom ? bottom - OVERSHOOT : slit.from,
       to: slit.to >= top ? top + OVERSHOOT : slit.to,
     },
@@ -145,7 +150,7 @@ export function outlineAt(outline: Outline, levels: readonly LoftLevel[], z: num
 export function carvedArea(carved: Carved): (z: number) => number {
   const { slit, setScrew, pin, bores, marks } = carved;
   const pinPlan = pin && roofedOutline(pin.hole / 2);
-  const slitPlan = slit && slitBox(slit.width);
+  const slitPlan = slit && slitBox(slit);
   const setPlans = setScrew && setScrewPlans(setScrew);
   return (z) => {
     const disc = outlineAt(carved.outline, carved.levels, z);
@@ -166,8 +171,8 @@ export function carvedArea(carved: Carved): (z: number) => number {
   };
 }
 
-function slitBox(width: number): Outline {
-  return box([0, FAR], [-width / 2, width / 2]);
+function slitBox({ width, through }: NonNullable<Carved['slit']>): Outline {
+  return box([through ? -FAR : 0, FAR], [-width / 2, width / 2]);
 }
 
 /**
@@ -175,7 +180,8 @@ function slitBox(width: number): Outline {
  * outside is straight and the slit is open, so each takes the same.
  */
 export function clampVolume({ outline, clamps, slit }: Pick<Carved, 'outline' | 'clamps' | 'slit'>): number {
-  const slitPlan = slit && slitBox(slit.width);
+  const slitPlan = slit && slitBox(slit);
+  const sides = slit?.through ? 2 : 1;
   const one = (clamp: Clamp) => {
     const { offset, hole, head, headSeat, nutSeat } = clamp;
     const pieces = [
@@ -198,7 +204,7 @@ export function clampVolume({ outline, clamps, slit }: Pick<Carved, 'outline' | 
       );
     }, 0);
   };
-  return clamps.reduce((sum, clamp) => sum + clamp.heights.length * one(clamp), 0);
+  return clamps.reduce((sum, clamp) => sum + sides * clamp.heights.length * one(clamp), 0);
 }
 
 type Plans = (z: number) => Outline[];

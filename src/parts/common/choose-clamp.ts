@@ -22,6 +22,8 @@ export interface ClampTask {
   readonly radius?: number;
   /** whether the slit ends at a web */
   readonly web: boolean;
+  /** whether there are as many on either side of two halves */
+  readonly halves?: true;
   /** engaged length by the length that the screws need */
   readonly engagement: (screws: number) => number;
   readonly given: {
@@ -55,9 +57,18 @@ export function chooseClamp(task: ClampTask): ClampScrews | undefined {
 }
 
 function heldBy(task: ClampTask, clamp: ClampScrews): number {
-  const { bore, radius, web, shaft, play, grip, life } = task;
+  const { bore, radius, web, halves, shaft, play, grip, life } = task;
   const engagement = task.engagement(clampHeights(clamp.screw, clamp.count, clamp.washers).length);
-  const ring = ringFor({ bore, ...(radius === undefined ? {} : { outer: radius }), web, length: engagement }, clamp);
+  const ring = ringFor(
+    {
+      bore,
+      ...(radius === undefined ? {} : { outer: radius }),
+      ...(halves ? { halves } : {}),
+      web,
+      length: engagement,
+    },
+    clamp,
+  );
   return gripOf({ ...grip, clamp }, { shaft, engagement, play, ring }, life).holds;
 }
 

@@ -1,3 +1,4 @@
+import { leverForce } from '../../mechanics/shaft/clamp-grip.js';
 import { type Bore, boreReach } from './bore.js';
 import { clampHeights, clampOffset, leastClampRadius } from './clamp.js';
 import type { ClampScrews } from './clamp-screws.js';
@@ -14,6 +15,18 @@ export interface ClampRing {
   readonly length: number;
   /** screws that close it: one nearer to a web than the ring's radius only bends the web */
   readonly counted: number;
+  /** two halves with as many screws on either side: nothing bends when they close */
+  readonly halves?: true;
+}
+
+/**
+ * Force with which a ring presses on its shaft from either side: by the lever of a slit ring, of halves by the screws on both
+ * sides of it.
+ * @param ring  the ring
+ * @param force of all screws on one side [N]
+ */
+export function pressingForce({ offset, radius, halves }: ClampRing, force: number): number {
+  return halves ? 2 * force : leverForce({ force, offset, radius });
 }
 
 /** What a ring is worked out from. */
@@ -25,7 +38,7 @@ export interface RingBody {
   /** of the screws from the open end */
   readonly heights: readonly number[];
   /** the slit's length, and whether a web ends it there */
-  readonly slit: { readonly length: number; readonly web: boolean };
+  readonly slit: { readonly length: number; readonly web: boolean; readonly through?: true };
 }
 
 /** The ring of a body as it is laid out. */
@@ -33,7 +46,14 @@ export function ringOf({ outside, bore, offset, heights, slit }: RingBody): Clam
   const { radius, thickness } = wallOf(outside / 2, bore);
   const free = slit.web ? slit.length - radius : Infinity;
   const counted = heights.filter((height) => height <= free + 1e-9).length;
-  return { radius, thickness, offset, length: slit.length, counted };
+  return {
+    radius,
+    thickness,
+    offset,
+    length: slit.length,
+    counted,
+    ...(slit.through ? { halves: true as const } : {}),
+  };
 }
 
 function wallOf(outer: number, bore: Bore): { readonly radius: number; readonly thickness: number } {
@@ -52,12 +72,13 @@ export interface RingWish {
   /** of the outline, where it is known */
   readonly outer?: number;
   readonly web: boolean;
+  readonly halves?: true;
   /** engaged length */
   readonly length: number;
 }
 
 /** The ring of clamp screws that are not laid out yet, in the least outline that takes them, all of them counting. */
-export function ringFor({ bore, outer, web, length }: RingWish, screws: ClampScrews): ClampRing {
+export function ringFor({ bore, outer, web, halves, length }: RingWish, screws: ClampScrews): ClampRing {
   const reach = boreReach(bore);
   const least = Math.max(outer ?? 0, leastClampRadius(reach, screws.screw, screws.washers));
   const slit = Math.max(length, web ? freeSlit(least, bore, screws) : 0);
@@ -66,5 +87,6 @@ export function ringFor({ bore, outer, web, length }: RingWish, screws: ClampScr
     offset: clampOffset(reach, screws.screw),
     length: slit,
     counted: screws.count,
+    ...(halves ? { halves } : {}),
   };
 }

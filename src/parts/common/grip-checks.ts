@@ -1,6 +1,5 @@
 import { type Check, hard, type Limits, notJudged, soft, told, valued } from '../../judge/check.js';
 import { judge } from '../../judge/judge.js';
-import { leverForce } from '../../mechanics/shaft/clamp-grip.js';
 import { closingStrain } from '../../mechanics/shaft/ring-closing.js';
 import { allowableStress, pressureWhileTightening } from '../../mechanics/strength/allowable.js';
 import { BEDDED } from '../../mechanics/strength/relaxation.js';
@@ -8,7 +7,7 @@ import { stiffnessShare } from '../../mechanics/strength/stiffness.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import { clampWords } from './choose-clamp.js';
-import type { ClampRing } from './clamp-ring.js';
+import { type ClampRing, pressingForce } from './clamp-ring.js';
 import { formPressure, formTorque, type GripTorque, gripOf, seatPressure } from './grip.js';
 import { gripCure, hopelessWords } from './grip-cure.js';
 import { gripLimits } from './grip-demand.js';
@@ -184,7 +183,7 @@ const closing: HeldCheck = {
     const rows = view.held.flatMap((one) => {
       const { ring, play } = placeOf(one, view);
       const loose = loosePlaceOf(one, view)?.play ?? play;
-      return ring ? [{ one, play, strain: strainOf(ring, play), loose: strainOf(ring, loose) }] : [];
+      return ring && !ring.halves ? [{ one, play, strain: strainOf(ring, play), loose: strainOf(ring, loose) }] : [];
     });
     if (rows.length === 0) return undefined;
     const { one, play, strain } = rows.reduce((a, b) => (b.strain > a.strain ? b : a));
@@ -216,11 +215,7 @@ const crestGrip: HeldCheck = {
     const place = placeOf(one, view);
     const { ring } = place;
     const { preload } = gripOfHeld(one, view);
-    const force = leverForce({
-      force: BEDDED * preload * (ring?.counted ?? 0),
-      offset: ring!.offset,
-      radius: ring!.radius,
-    });
+    const force = pressingForce(ring!, BEDDED * preload * ring!.counted);
     const pressure = force / (CREST_SHARE * place.engagement * one.shaft.diameter.likely);
     const own = soft({ max: pressureWhileTightening(view.material) });
     const { max = Infinity } = inForce.of(own).pass;

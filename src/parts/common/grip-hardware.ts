@@ -15,16 +15,18 @@ export interface HeldGrip {
   readonly grip: Grip;
   readonly outside: number;
   readonly clamp?: Clamp;
+  /** whether the clamp has its twin across the axis */
+  readonly halves?: boolean;
   readonly setScrew?: SetScrewPocket;
   /** of the bore, on the set screw's side */
   readonly far: number;
 }
 
 /** What to buy for a grip. */
-export function gripHardware({ clamp, setScrew, outside, far }: HeldGrip): HardwareRow[] {
+export function gripHardware({ clamp, halves = false, setScrew, outside, far }: HeldGrip): HardwareRow[] {
   const rows: HardwareRow[] = [];
   if (clamp) {
-    const count = clamp.heights.length;
+    const count = (halves ? 2 : 1) * clamp.heights.length;
     rows.push(
       { item: 'socket cap screw ISO 4762', size: `${clamp.screw}x${plain(clamp.screwLength)}`, count },
       { item: 'hexagon nut ISO 4032', size: clamp.screw, count },

@@ -1,6 +1,6 @@
 import { type PreloadLimit, plasticPreload } from '../../mechanics/bolt/plastic-preload.js';
 import { preloadFromTorque } from '../../mechanics/bolt/preload.js';
-import { gripTorque, keptForce, leverForce } from '../../mechanics/shaft/clamp-grip.js';
+import { gripTorque, keptForce } from '../../mechanics/shaft/clamp-grip.js';
 import { flatTorque } from '../../mechanics/shaft/flat-torque.js';
 import { keyTorque } from '../../mechanics/shaft/key-torque.js';
 import { closingForce } from '../../mechanics/shaft/ring-closing.js';
@@ -17,7 +17,7 @@ import { type FastenerSize, fastenerThread } from '../../standards/fasteners/siz
 import { seatingTorque } from '../../standards/fasteners/tightening.js';
 import { washer } from '../../standards/fasteners/washer.js';
 import { flatsOf, type Shaft } from './bore.js';
-import type { ClampRing } from './clamp-ring.js';
+import { type ClampRing, pressingForce } from './clamp-ring.js';
 import type { ClampScrews } from './clamp-screws.js';
 
 export type { ClampScrews } from './clamp-screws.js';
@@ -153,7 +153,7 @@ function strongest(
 }
 
 function closingForceOf(ring: ClampRing, play: number, { modulus }: Pick<Plastic, 'modulus'>): number {
-  return closingForce({ ...ring, play: Math.max(0, play), modulus });
+  return ring.halves ? 0 : closingForce({ ...ring, play: Math.max(0, play), modulus });
 }
 
 interface ClampForces {
@@ -170,7 +170,7 @@ function clampLife(
   const held = (kept: number) => {
     const force = keptForce({ preload: ring.counted * preload, closing, kept });
     return gripTorque({
-      normalForce: leverForce({ force, offset: ring.offset, radius: ring.radius }),
+      normalForce: pressingForce(ring, force),
       diameter: shaft.diameter.likely,
       friction,
     });

@@ -8,7 +8,12 @@ export interface HeldBody {
   readonly outside: number;
   readonly bore: Bore;
   /** its width, its length from the open end, and whether a web ends it there */
-  readonly slit?: { readonly width: number; readonly length: number; readonly web: boolean };
+  readonly slit?: {
+    readonly width: number;
+    readonly length: number;
+    readonly web: boolean;
+    readonly through?: true;
+  };
   /** heights of its screws from the open end */
   readonly clamp?: Clamp;
   readonly setScrew?: SetScrewPocket;

@@ -13,6 +13,7 @@ mounting: motor-above           # motor-below, motor-above (the screw hangs), ho
 # Friction in plastic alone never holds a standing screw: its flanks do, and a pin keeps the collar from turning off.
 bore: thread                    # plain holds by friction: for level screws and shafts, or in front of a metal collar
 pin: 1.5 mm                     # spring pin through collar and screw, drilled at the bench
+# form: halves                  # two halves, put on from the side; slit: pushed on from the end
 # fit: close                    # left out: closer still, since the slit opens for the screw and the clamp closes it
 # backed_by: metal-collar       # a bought clamp collar behind this one carries what pulls
 

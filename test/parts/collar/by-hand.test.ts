@@ -5,7 +5,7 @@ import type { CollarDesign } from '../../../src/parts/collar/dimensions.js';
 import { pinPressure, unscrewingTorque } from '../../../src/parts/collar/pin.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
-import { PLAIN, THREADED } from '../../support/collar-sheets.js';
+import { HALVES, PLAIN, THREADED } from '../../support/collar-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
 
 type Tree = { readonly [key: string]: unknown };
@@ -33,6 +33,19 @@ describe('a collar that holds by friction, worked by hand', () => {
     // M4 of 8.8 is never tightened to more than 90 % of its yield: 5.6 kN
     expect(frictionHold(made)).toBeLessThanOrEqual(Math.PI * friction * clamp.count * 5600);
     expect(frictionHold(made)).toBeGreaterThan(0);
+  });
+
+  it('holds as well by two halves, whose screws pull on both sides and bend nothing', () => {
+    const made = collar(HALVES, { duty: { load: 0, temperature: 23 } });
+    const { clamp, friction } = made.grip;
+    // hoop pull S at both joints: 2π·µ·S, planned with half, as of a slit one
+    expect(frictionHold(made)).toBeLessThanOrEqual(Math.PI * friction * clamp.count * 5600);
+    expect(frictionHold(made)).toBeGreaterThanOrEqual(
+      frictionHold(collar(PLAIN, { duty: { load: 0, temperature: 23 } })) - 1e-9,
+    );
+    expect(finding(HALVES, 'closing-strain')).toBeUndefined();
+    const screws = check(made).hardware.find(({ item }) => item.includes('cap screw'));
+    expect(screws?.count).toBe(2 * clamp.count);
   });
 
   it('counts a greasy screw with a friction of 0.05, a washed one with 0.15', () => {

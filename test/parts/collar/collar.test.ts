@@ -9,7 +9,7 @@ import { SHIPPED } from '../../../src/presets/shipped.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { polygonArea } from '../../../src/solid/outline.js';
 import { InputError } from '../../../src/units/faults.js';
-import { PLAIN, THREADED } from '../../support/collar-sheets.js';
+import { HALVES, PLAIN, THREADED, THREADED_HALVES } from '../../support/collar-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 
@@ -29,6 +29,13 @@ const COLLARS: Readonly<Record<string, object>> = {
     bearing: 'F8-19',
   }),
   'friction on a flat, in a lip': changed(PLAIN, { shaft: { diameter: 8, flat: 7.2 }, bearing: 51101 }),
+  'two halves on a shaft': HALVES,
+  'two halves of two screws each, in a lip': changed(HALVES, {
+    shaft: 8,
+    bearing: 51101,
+    hold: { clamp: { count: 2 } },
+  }),
+  'two halves by their own thread': THREADED_HALVES,
   'no bearing, two screws': changed(PLAIN, { bearing: undefined, hold: { clamp: { count: 2 } } }),
 };
 
@@ -41,8 +48,9 @@ describe.each(Object.keys(COLLARS))('a collar: %s', (name) => {
   it('comes out closed, sized right and mating', async () => {
     const { report } = await makePart(COLLARS[name]!, { kernel });
     expect(report.checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
-    expect(report.bodies).toHaveLength(1);
-    expect(report.bodies[0]!.closed).toBe(true);
+    const isHalved = 'form' in COLLARS[name]!;
+    expect(report.bodies.map(({ closed }) => closed)).toEqual(isHalved ? [true, true] : [true]);
+    if (isHalved) expect(report.bodies[0]!.volume / report.bodies[1]!.volume).toBeCloseTo(1, 3);
   });
 
   it.each(['finished', 'printed'] as const)('draws its sizes between its lines, %s sizes', (sizes) => {
@@ -74,6 +82,7 @@ describe('a collar refuses', () => {
     [changed(PLAIN, { shaft: undefined }), 'screw'],
     [changed(PLAIN, { bore: 'thread' }), 'bore'],
     [changed(PLAIN, { pin: 2 }), 'pin'],
+    [changed(HALVES, { shaft: { diameter: 8, flat: 7.2 } }), 'form'],
     [changed(PLAIN, { fit: 'close' }), 'fit'],
     [changed(PLAIN, { outside_diameter: 15 }), 'outside_diameter'],
     [changed(PLAIN, { outside_diameter: 18 }), 'outside_diameter'],

@@ -49,6 +49,12 @@ export const COLLAR_CASES: VerdictCases = {
     but: [PLAIN, { limits: { 'seat-backing': { min: 0.95 } } }],
     no: [PLAIN, { bearing: { bore: 10, outside: 80, height: 9 }, outside_diameter: 36 }],
   },
+  'bearing-rating': {
+    yes: [PLAIN, {}],
+    // of 51100 a load of 5,180/100^(1/3) = 1,116 N is what it is rated for
+    no: [PLAIN, { duty: { load: 1200 } }],
+    'not-told': [PLAIN, { duty: { load: undefined } }],
+  },
   'seat-pressure': {
     yes: [PLAIN, {}],
     no: [PLAIN, { duty: { load: 20_000 } }],

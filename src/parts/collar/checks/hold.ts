@@ -135,7 +135,7 @@ function teethShares(design: CollarDesign, force: number, duration: LoadDuration
   const { finished, screw, material, temperature } = design;
   const { tooth } = finished.thread!;
   // the slit takes its part of every turn
-  const cut = 1 - finished.slit / (Math.PI * tooth.pitchDiameter);
+  const cut = 1 - ((finished.halves ? 2 : 1) * finished.slit) / (Math.PI * tooth.pitchDiameter);
   const loaded = {
     ...teethOf({ thread: tooth, screw: screw! }, cut * boreEnd(finished), screw!.major.least),
     axialForce: force,

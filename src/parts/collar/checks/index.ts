@@ -4,7 +4,7 @@ import { heldChecks } from '../../common/held-checks.js';
 import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
 import { axialGrip, frictionAlone, pinHold, threadHold } from './hold.js';
-import { bearingBore, bearingCentre, runsOn, seatBacking, seatPressure, seatRunout } from './seat.js';
+import { bearingBore, bearingCentre, bearingRating, runsOn, seatBacking, seatPressure, seatRunout } from './seat.js';
 
 /** What holds for every body that is clamped on a shaft, and is asked of a collar, which takes no torque. */
 const OF_HELD = [
@@ -37,6 +37,7 @@ export const COLLAR_CHECKS: readonly Check<CollarDesign>[] = [
   seatRunout,
   seatBacking,
   seatPressure,
+  bearingRating,
   ...holding,
   softens,
   shrinkAppliedOnce,

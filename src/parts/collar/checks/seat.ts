@@ -1,6 +1,7 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
+import { thrustRating } from '../../../standards/bearings/thrust-rating.js';
 import { plain } from '../../../units/format.js';
 import { exactly, plusMinus, scaled, sum } from '../../../units/measured.js';
 import { pullAsked } from '../../common/axial-grip.js';
@@ -143,6 +144,42 @@ export const seatPressure: CollarCheck = {
       `${plain(pressure, 2)} MPa under ${plain(worst.force, 0)} N ${worst.when}, ${plain(pass.max ?? 0, 1)} MPa are borne${cure}`,
       own,
     );
+  },
+};
+
+/** Standing, a bearing is loaded by half of its rating at most; turning it lasts so many million turns. @source common-practice */
+const STANDS = 2;
+const MILLION_TURNS = 100;
+
+/** Balls that are loaded too much dent their tracks, and wear out. */
+export const bearingRating: CollarCheck = {
+  ...seat,
+  id: 'bearing-rating',
+  question: 'holds',
+  title: 'Load of the bearing over what it is rated for',
+  unit: '',
+  source: 'ISO 76 and ISO 281, balls by the size of the bearing',
+  limits: hard({ max: 1 }),
+  moves: 'bearing, duty.load, motor.torque',
+  run: (design, { pass }) => {
+    const { bearing, axial, jam = 0 } = design;
+    if (!bearing) return undefined;
+    const { standing, turning } = thrustRating(bearing, bearing.designation?.startsWith('AXK'));
+    const load = pullAsked(axial).needed / 2;
+    const rows = [
+      { share: (STANDS * load) / standing, words: `${plain(load, 0)} N for good of ${plain(standing / STANDS, 0)} N` },
+      {
+        share: (load * Math.cbrt(MILLION_TURNS)) / turning,
+        words: `${plain(load, 0)} N of the ${plain(turning / Math.cbrt(MILLION_TURNS), 0)} N with which it lasts ${MILLION_TURNS} million turns`,
+      },
+      { share: jam / standing, words: `${plain(jam, 0)} N of ${plain(standing, 0)} N when the axis jams` },
+    ];
+    const worst = rows.reduce((a, b) => (b.share > a.share ? b : a));
+    const missing = untoldOf(design);
+    const holds = keeps(worst.share, pass);
+    if (holds && missing.length > 0) return notJudged(...missing);
+    const cure = holds ? '' : '; a larger bearing, or less load; the list of your bearing may rate it higher';
+    return valued(exactly(worst.share), `${worst.words}${cure}`);
   },
 };
 

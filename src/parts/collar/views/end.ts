@@ -5,7 +5,7 @@ import { beyond, crossing } from '../../common/drawn/strokes.js';
 import { threadRoot } from '../../common/drawn/thread-roots.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { AskedView, SizeMark } from '../../part-views.js';
-import { collarBody } from '../solid.js';
+import { collarBodies } from '../solid.js';
 import type { CollarInSight } from './in-sight.js';
 
 /** The collar seen from above, as it is printed. */
@@ -14,17 +14,18 @@ export function endView(collar: CollarInSight): AskedView {
   return {
     title: 'Seen from +Z',
     solid: {
-      bodies: [collarBody(design, choice).recipe.shape],
+      bodies: collarBodies(design, choice).map(({ recipe }) => recipe.shape),
       sight: { kind: 'end', from: 1 },
       hidden: ['clamp', 'pin'],
     },
     strokes: [
       ...clampAxesAlong(plan.clamp, radius),
+      ...(plan.halves ? clampAxesAlong(plan.clamp, radius, -1) : []),
       ...(plan.thread ? [threadRoot({ thread: plan.thread.tooth })] : []),
       ...crossing([0, 0], radius + beyond(radius)),
     ],
     sizes: endSizes(collar),
-    planes: sectionPlanes([0, 180], () => radius),
+    ...(plan.halves ? {} : { planes: sectionPlanes([0, 180], () => radius) }),
     letters: [],
   };
 }

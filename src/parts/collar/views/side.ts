@@ -5,24 +5,25 @@ import { threadRoots } from '../../common/drawn/thread-roots.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { AskedView, Letter, Point, SizeMark } from '../../part-views.js';
 import { boreEnd } from '../plan.js';
-import { collarBody } from '../solid.js';
+import { collarBodies } from '../solid.js';
 import type { CollarInSight } from './in-sight.js';
 
-/** The section through the slit, +Z to the left, the slit on top: its wall is looked at, not cut. */
+/** The section through the slit, +Z to the left, the slit on top: its wall is looked at, not cut. Of halves, the joint of one. */
 export function sideView(collar: CollarInSight): AskedView {
   const { plan, radius, design, choice } = collar;
   const { length, clamp, thread, pin } = plan;
   const stretch = { bottom: 0, top: boreEnd(plan) };
   const detail = thread && detailMark({ sizes: { thread: thread.tooth } }, { threads: [stretch] });
   return {
-    title: 'Section A–A',
+    title: plan.halves ? 'Joint of a half' : 'Section A–A',
     solid: {
-      bodies: [collarBody(design, choice).recipe.shape],
-      sight: { kind: 'section', planes: [0, 180] },
+      bodies: [collarBodies(design, choice)[0]!.recipe.shape],
+      sight: plan.halves ? { kind: 'side', upwards: 0 } : { kind: 'section', planes: [0, 180] },
       hidden: ['clamp'],
     },
     strokes: [
       ...clampAxesAcross(clamp, onPaper),
+      ...(plan.halves ? clampAxesAcross(clamp, ([x, z]) => onPaper([-x, z])) : []),
       ...(pin ? crossing(onPaper([0, pin.height]), pin.hole / 2 + 1) : []),
       ...(thread ? threadRoots({ thread: thread.tooth, leadIn: thread.leadIn }, stretch) : []),
       line('centre', [beyond(radius), 0], [-length - beyond(radius), 0]),

@@ -63,9 +63,9 @@ function heavyAtStart({ metafile }) {
       if (kind === 'import-statement' && !external) read(path);
     }
   };
-  // the entry only turns on the keeping of compiled code, and then loads what reads the call
+  // the entry only finds what was kept of compiled code, and then loads what reads the call
   read('dist/leadwright.js');
-  for (const { path, external } of metafile.outputs['dist/leadwright.js'].imports) if (!external) read(path);
+  read('dist/command/run.cjs');
   const inputs = [...seen].flatMap((file) => Object.keys(metafile.outputs[file].inputs));
   return inputs.filter((input) =>
     /node_modules\/(zod|yaml|@jscad|manifold-3d)\/|src\/(parts|solid|presets|pipeline)\//.test(input),

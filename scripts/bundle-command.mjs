@@ -1,8 +1,8 @@
 // Bundles the command, the worker of fleets and that of exact bodies, so that a start reads few files.
-import { chmodSync, readFileSync } from 'node:fs';
+import { chmodSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { build, transform } from 'esbuild';
 
 export const ROOT = join(import.meta.dirname, '..');
 
@@ -40,25 +40,47 @@ const oneLanguage = {
   },
 };
 
+/** A piece of a package's file put in another way; a package that looks different stops the build. */
+const mended = (name, filter, from, to) => ({
+  name,
+  setup({ onLoad }) {
+    onLoad({ filter }, ({ path }) => {
+      const text = readFileSync(path, 'utf8');
+      if (!text.includes(from)) throw new Error(`${path} is not what it was: mend the plugin ${name}`);
+      return { contents: text.replace(from, () => to) };
+    });
+  },
+});
+
 /**
  * yargs brings three copies of string-width, and each makes an Intl.Segmenter when it is loaded: 20 to 40 ms at the start.
  * Plain ASCII falls apart into its characters; a segmenter is made for the first other text.
  */
-const segmenterWhenNeeded = {
-  name: 'segmenter-when-needed',
-  setup({ onLoad }) {
-    onLoad({ filter: /[\\/]node_modules[\\/]string-width[\\/]index\.js$/ }, ({ path }) => {
-      const text = readFileSync(path, 'utf8');
-      const made = 'const segmenter = new Intl.Segmenter();';
-      if (!text.includes(made)) throw new Error(`${path} makes its segmenter in another way: mend this plugin`);
-      const lazy = `let made;
+const segmenterWhenNeeded = mended(
+  'segmenter-when-needed',
+  /[\\/]node_modules[\\/]string-width[\\/]index\.js$/,
+  'const segmenter = new Intl.Segmenter();',
+  `let made;
 const segmenter = {
   segment: (text) => /^[ -~]*$/.test(text) ? Array.from(text, (segment) => ({ segment })) : (made ??= new Intl.Segmenter()).segment(text),
-};`;
-      return { contents: text.replace(made, () => lazy) };
-    });
-  },
-};
+};`,
+);
+
+/** zod writes a function for each map and has it compiled, which pays after thousands of sheets; pages forbid it too. */
+const readSchemasAsTheyAre = mended(
+  'read-schemas-as-they-are',
+  /[\\/]zod[\\/]v4[\\/]core[\\/]core\.js$/,
+  '(_a = globalThis).__zod_globalConfig ?? (_a.__zod_globalConfig = {});\nexport const globalConfig = globalThis.__zod_globalConfig;',
+  'export const globalConfig = { jitless: true };',
+);
+
+/** yargs words the whole help at each call, lest the work fail later; ours is done when yargs has long ended. */
+const noHelpInReserve = mended(
+  'no-help-in-reserve',
+  /[\\/]yargs[\\/]build[\\/]lib[\\/]command\.js$/,
+  'yargs.getInternalMethods().getUsageInstance().cacheHelpMessage();',
+  '',
+);
 
 /** What the command and the library are bundled with. */
 export const SHARED = {
@@ -68,33 +90,75 @@ export const SHARED = {
   splitting: true,
   target: 'node20',
   external: AT_RUN_TIME,
-  plugins: [fewGeometries, oneLanguage, segmenterWhenNeeded],
+  plugins: [fewGeometries, oneLanguage, segmenterWhenNeeded, readSchemasAsTheyAre, noHelpInReserve],
   logLevel: 'warning',
   legalComments: 'none',
   metafile: true,
 };
 
-/** Bundles the command into a folder of this project, below which its packages are found; gives what the bundler tells. */
+/** What starts a worker thread: the bundled worker is a script for `require`. */
+const workerStart = (name) => `import { createRequire } from 'node:module';
+export default createRequire(import.meta.url)('./${name}.cjs').default;
+`;
+
+/**
+ * Bundles the command into a folder of this project, below which its packages are found; gives what the bundler tells. Its
+ * files are scripts for `require`, since of those alone every engine can keep what it compiled (`src/cli/load-program.ts`).
+ */
 export async function bundleCommand(outdir) {
-  const result = await build({
+  const starter = await build({
     ...SHARED,
+    splitting: false,
     outdir,
     platform: 'node',
+    entryPoints: { leadwright: 'src/cli/leadwright.ts' },
+    minify: true,
+  });
+  const result = await build({
+    ...SHARED,
+    outdir: join(outdir, 'command'),
+    platform: 'node',
     entryPoints: {
-      leadwright: 'src/cli/leadwright.ts',
-      'command/fleet-worker': 'src/work/fleet/worker.ts',
-      'command/exact-worker': 'src/work/exact/worker.ts',
+      run: 'src/cli/run.ts',
+      'keep-code': 'src/work/keep-code.ts',
+      'fleet-worker': 'src/work/fleet/worker.ts',
+      'exact-worker': 'src/work/exact/worker.ts',
     },
-    chunkNames: 'command/[name]-[hash]',
+    chunkNames: '[name]-[hash]',
+    outExtension: { '.js': '.cjs' },
+    define: { 'import.meta.url': '__moduleUrl' },
     // what is small is read soon; the library stays readable
     minify: true,
-    // yargs asks for require to be there
-    banner: {
-      js: "import { createRequire as requireFrom } from 'node:module';\nconst require = requireFrom(import.meta.url);",
-    },
+    write: false,
   });
+  mkdirSync(join(ROOT, outdir, 'command'), { recursive: true });
+  for (const { path, text } of result.outputFiles) writeFileSync(path, await asScript(text));
+  for (const name of ['fleet-worker', 'exact-worker'])
+    writeFileSync(join(ROOT, outdir, 'command', `${name}.js`), workerStart(name));
   chmodSync(join(ROOT, outdir, 'leadwright.js'), 0o755);
-  return result;
+  return { metafile: { outputs: { ...starter.metafile.outputs, ...result.metafile.outputs } } };
+}
+
+/**
+ * A bundled module as a script for `require`: what it imports when needed, it asks a function for, since code that is kept
+ * cannot import; packages that know imports alone come from whoever loads it.
+ */
+async function asScript(module) {
+  const { code } = await transform(module.replaceAll(/\bimport\("(?=\.\/|manifold-3d|tinypool)/g, '__load("'), {
+    format: 'cjs',
+    platform: 'node',
+    target: 'node20',
+    minify: true,
+  });
+  const url = code.includes('__moduleUrl')
+    ? 'const __moduleUrl=require("node:url").pathToFileURL(__filename).href;'
+    : '';
+  const load = code.includes('__load(')
+    ? 'const __load=async(path)=>path.startsWith("./")?require(path):module.import?module.import(path):import(path);'
+    : '';
+  // the bundler leaves patterns as they are; plain ASCII needs no decoding
+  const ascii = code.replace(/[^\0-\x7f]/g, (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  return `"use strict";${url}${load}${ascii}`;
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await bundleCommand(process.argv[2] ?? 'dist');

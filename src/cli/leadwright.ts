@@ -1,8 +1,11 @@
 #!/usr/bin/env node
-import * as engine from 'node:module';
+import { join } from 'node:path';
+import { cachedDataVersionTag } from 'node:v8';
 import { diskReason } from '../work/disk-reason.js';
+import { readKept } from '../work/kept-code.js';
 import { compiledFolder } from './compiled-folder.js';
 import { EXIT } from './exit-codes.js';
+import { loadProgram } from './load-program.js';
 
 // a reader that went away early, such as head, is no fault; a full disk is not ours
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -13,13 +16,15 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 // nobody is left to tell
 process.stderr.on('error', () => undefined);
 
-// engines from 22.8 on keep what they compiled of all that is loaded from here on
-const { enableCompileCache } = engine as { enableCompileCache?: (folder: string) => unknown };
+const call = process.argv.slice(2);
 const folder = compiledFolder(process.env, process.platform);
-if (folder !== undefined) enableCompileCache?.(folder);
-
-const { run } = await import('./run.js');
-process.exitCode = await run(process.argv.slice(2), {
+// each command loads files of its own; the tag tells engines and their switches apart
+const word = /^[a-z]{1,20}$/.test(call[0] ?? '') ? call[0] : 'help';
+const file = folder && join(folder, `${word}-${cachedDataVersionTag().toString(16)}`);
+const program = loadProgram(file === undefined ? new Map() : await readKept(file));
+const piece = (name: string) => program.load(join(import.meta.dirname, 'command', name));
+const { run } = piece('run.cjs') as typeof import('./run.js');
+const code = await run(call, {
   stdout: process.stdout,
   stderr: process.stderr,
   stdin: () => process.stdin,
@@ -34,3 +39,7 @@ process.exitCode = await run(process.argv.slice(2), {
     return () => process.off('SIGINT', stop).off('SIGTERM', stop);
   },
 });
+process.exitCode = code;
+const compiled = file !== undefined && code <= EXIT.failed ? program.compiled() : undefined;
+if (file !== undefined && compiled)
+  (piece('keep-code.cjs') as typeof import('../work/keep-code.js')).keepCode(file, compiled);

@@ -13,8 +13,9 @@ export interface ExactJobData {
 export type ExactAnswer = { readonly step: string } | { readonly message: string };
 
 const { from, request } = workerData as ExactJobData;
-const answer: ExactAnswer = await exactJob(from, request).then(
-  (step) => ({ step }),
-  (error) => ({ message: asError(error).message }),
-);
-parentPort!.postMessage(answer);
+exactJob(from, request)
+  .then(
+    (step): ExactAnswer => ({ step }),
+    (error): ExactAnswer => ({ message: asError(error).message }),
+  )
+  .then((answer) => parentPort!.postMessage(answer));

@@ -13,7 +13,7 @@ import { WORKER } from './start-maker.js';
 export function engineDigest(worker: URL = WORKER): string {
   if (!existsSync(worker)) return 'sources';
   const folder = dirname(fileURLToPath(worker));
-  const scripts = readdirSync(folder).filter((name) => name.endsWith('.js'));
+  const scripts = readdirSync(folder).filter((name) => /\.c?js$/.test(name));
   const hash = createHash('sha256');
   for (const name of scripts.sort())
     hash

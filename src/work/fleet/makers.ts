@@ -1,4 +1,3 @@
-import { Tinypool } from 'tinypool';
 import { type Bench, type Job, type JobResult, makeEntry } from './make-entry.js';
 
 /** Makes parts, several at a time. */
@@ -15,8 +14,10 @@ export interface Maker {
  * @param file the worker's file
  */
 export function threadMaker(jobs: number, file: URL): Maker {
-  const pool = new Tinypool({ filename: file.href, minThreads: jobs, maxThreads: jobs, isolateWorkers: false });
-  return { width: jobs, make: (job) => pool.run(job), close: () => pool.destroy() };
+  const options = { filename: file.href, minThreads: jobs, maxThreads: jobs, isolateWorkers: false };
+  const pool = import('tinypool').then(({ Tinypool }) => new Tinypool(options));
+  pool.catch(() => undefined);
+  return { width: jobs, make: async (job) => (await pool).run(job), close: async () => (await pool).destroy() };
 }
 
 /** Makes parts in this thread, one after the other. */

@@ -2,7 +2,7 @@ import { fileOf } from '../output/formats.js';
 import { VERSION } from '../output/version.js';
 import type { SizeChoice } from '../parts/part-views.js';
 import type { ExactRequest } from '../solid/exact/exact-part.js';
-import { type MeantShape, meantShape } from '../solid/exact/meant-shape.js';
+import { meantShape } from '../solid/exact/meant-shape.js';
 import type { Kernel } from '../solid/kernel.js';
 import type { Design } from './design.js';
 import type { KnownKind } from './known-kind.js';
@@ -14,11 +14,8 @@ export interface StepOptions {
   readonly threads: 'exact' | 'plain';
 }
 
-/** Room between bodies that stand side by side, mm. */
-const APART = 5;
-
 /**
- * The exact bodies of a design as plain data, for a writer of STEP files. Several stand side by side along X.
+ * The exact bodies of a design as plain data, for a writer of STEP files. Several stand as they are put together.
  * @throws Error a recipe that no exact body stands for
  */
 export function exactRequest(
@@ -28,14 +25,10 @@ export function exactRequest(
 ): ExactRequest {
   const plans = kind.bodies(made, sizes);
   const options = { threads, join: kernel.joined };
-  let next = 0;
-  const bodies = plans.map(({ recipe, expected }) => {
-    const shape = meantShape(recipe.shape, options);
-    if (plans.length === 1) return { name: recipe.name, shape };
-    const [[least], [most]] = expected().bounds;
-    const by = Math.ceil(next - least);
-    next = by + most + APART;
-    return { name: `${made.name}-${recipe.name}`, shape: { kind: 'moved', by: [by, 0, 0], shape } as MeantShape };
+  const { inUse } = kind.views(made, sizes);
+  const bodies = plans.map(({ recipe: { name, shape: drawn } }) => {
+    const shape = meantShape(drawn, options);
+    return plans.length === 1 ? { name, shape } : { name: `${made.name}-${name}`, shape, place: inUse?.[name] ?? {} };
   });
   const words = threads === 'plain' ? ', threads left as the bore' : '';
   return {

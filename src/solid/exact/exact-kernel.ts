@@ -1,4 +1,4 @@
-import { placementMatrix } from '../mesh.js';
+import { type Placement, placementMatrix } from '../mesh.js';
 import type { ThreadSweep } from '../thread-sweep.js';
 import { type Loop, movedPieces, type Piece, type Point } from './meant-outline.js';
 import type { ContourPiece, MeantLeaf, MeantShape, Region } from './meant-shape.js';
@@ -25,6 +25,8 @@ export interface ExactMeasures {
 export interface NamedBody {
   readonly name: string;
   readonly shape: MeantShape;
+  /** where it stands in an assembly, default where it is modelled */
+  readonly place?: Placement;
 }
 
 /** A body in the kernel's memory. */
@@ -116,7 +118,7 @@ function built(oc: OpenCascade, scope: Scope, bodies: readonly NamedBody[]): Bui
         oc,
         scope,
         product,
-        bodies.map(({ name }, i) => ({ name, solid: shapes[i] })),
+        bodies.map(({ name, place = {} }, i) => ({ name, place, solid: shapes[i] })),
       ),
     readBack: (step) => readBack(oc, scope, step),
   };
@@ -136,6 +138,12 @@ function reasonOf(oc: OpenCascade, error: unknown): string {
 /** Numbers are rounded before the kernel, since the last digits of sines differ between engines, mm. */
 function steady(value: number): number {
   return Math.round(value * 1e9) / 1e9 + 0;
+}
+
+function locationOf(oc: OpenCascade, scope: Scope, place: Placement): OcShape {
+  const trsf = scope.keep(new oc.gp_Trsf());
+  trsf.SetValues(...placementMatrix(place).map(steady));
+  return scope.keep(new oc.TopLoc_Location(trsf));
 }
 
 class Builder {
@@ -164,10 +172,7 @@ class Builder {
     const { oc, scope } = this;
     switch (shape.kind) {
       case 'moved': {
-        const trsf = scope.keep(new oc.gp_Trsf());
-        trsf.SetValues(...placementMatrix(shape).map(steady));
-        const location = scope.keep(new oc.TopLoc_Location(trsf));
-        return scope.keep(this.build(shape.shape).Moved(location, false));
+        return scope.keep(this.build(shape.shape).Moved(locationOf(oc, scope, shape), false));
       }
       case 'union':
         return this.together(
@@ -328,19 +333,15 @@ class Builder {
     const { outline, contour, circle } = loft;
     const isRounded = contour.some(({ center }) => center !== undefined);
     if (!circle && !isRounded) return this.ruled(loft);
-    if (circle && Math.hypot(...circle.center) > 1e-9)
-      throw new Error('a loft of a cut circle must stand about the axis');
-    if (!circle && outline.some(({ kind }) => kind === 'arc'))
-      throw new Error('a fillet around rounded corners is not known');
     const far =
       4 * Math.max(...outline.map(({ from }) => Math.hypot(...from)), ...contour.map(({ from }) => Math.abs(from[0])));
     const walls = outline.flatMap((piece) => (piece.kind === 'line' ? [this.wall(piece, contour, far)] : []));
     const round = circle
       ? this.revolution(
           contour.map(({ from, to, center }) => ({
-            from: [from[0] + circle.radius, from[1]],
-            to: [to[0] + circle.radius, to[1]],
-            ...(center ? { center: [center[0] + circle.radius, center[1]] as const } : {}),
+            from: [from[0] + circle, from[1]],
+            to: [to[0] + circle, to[1]],
+            ...(center ? { center: [center[0] + circle, center[1]] as const } : {}),
           })),
         )
       : walls.shift();
@@ -614,7 +615,7 @@ function written(
   oc: OpenCascade,
   scope: Scope,
   product: string,
-  bodies: readonly { name: string; solid: OcShape }[],
+  bodies: readonly { name: string; place: Placement; solid: OcShape }[],
 ): string {
   const text = (words: string) => scope.keep(new oc.TCollection_ExtendedString(words, true));
   const doc = scope.keep(new oc.TDocStd_Document(text('XCAF')));
@@ -632,10 +633,10 @@ function written(
   if (labels.length > 1) {
     const whole = scope.keep(tool.NewShape());
     scope.keep(oc.TDataStd_Name.Set(whole, text(product)));
-    const home = scope.keep(new oc.TopLoc_Location());
     for (const [i, label] of labels.entries()) {
-      const part = scope.keep(tool.AddComponent(whole, label, home));
-      scope.keep(oc.TDataStd_Name.Set(part, text(bodies[i]!.name)));
+      const { name, place } = bodies[i]!;
+      const part = scope.keep(tool.AddComponent(whole, label, locationOf(oc, scope, place)));
+      scope.keep(oc.TDataStd_Name.Set(part, text(name)));
     }
     tool.UpdateAssemblies();
   }

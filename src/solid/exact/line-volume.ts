@@ -502,9 +502,7 @@ function reachOf({ outline, circle }: MeantLoft): (x: number, y: number) => numb
     return { piece, a: dy / length, b: -dx / length };
   });
   return (x, y) => {
-    let most = circle
-      ? Math.hypot(x - circle.center[0], y - circle.center[1]) - circle.radius
-      : Number.NEGATIVE_INFINITY;
+    let most = circle ? Math.hypot(x, y) - circle : Number.NEGATIVE_INFINITY;
     for (const { piece, a, b } of sides) {
       if (piece.kind === 'line') most = Math.max(most, a * (x - piece.from[0]) + b * (y - piece.from[1]));
       else if (!circle && inSector(piece, x, y))
@@ -523,12 +521,12 @@ function inSector({ from, to, center }: Extract<Piece, { kind: 'arc' }>, x: numb
 }
 
 /** The outline at every level of its contour, each side carried on to the corners of the widest. */
-function loftMarks({ outline, circle }: MeantLoft, offsets: readonly number[]): Mark[] {
+function loftMarks({ outline }: MeantLoft, offsets: readonly number[]): Mark[] {
   const most = Math.max(0, ...offsets);
   return offsets.flatMap((offset) =>
     outline.flatMap((piece): Mark[] => {
       if (piece.kind === 'arc') {
-        const { center, radius } = circle ?? piece;
+        const { center, radius } = piece;
         return [{ kind: 'circle', center, radius: radius + offset }];
       }
       const [dx, dy] = [piece.to[0] - piece.from[0], piece.to[1] - piece.from[1]];

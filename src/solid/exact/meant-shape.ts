@@ -33,8 +33,8 @@ export type MeantLeaf =
       readonly kind: 'loft';
       readonly outline: readonly Piece[];
       readonly contour: readonly ContourPiece[];
-      /** the circle that all its arcs lie on, where its straight sides cut it at an angle */
-      readonly circle?: { readonly center: Point; readonly radius: number };
+      /** radius of the circle about the axis that its corners lie on, where its straight sides cut it at an angle */
+      readonly circle?: number;
     }
   | { readonly kind: 'thread'; readonly thread: ThreadSweep };
 
@@ -134,22 +134,40 @@ function straight(points: readonly Point[]): ContourPiece[] {
   return points.slice(1).map((to, i) => ({ from: points[i]!, to }));
 }
 
-function ofLoft(loft: Loft): MeantLeaf {
+/** A circle, whole or cut, is turned about its own centre. */
+function ofLoft(loft: Loft): MeantShape {
   const outline = meantOutline(loft.outline);
   const contour = contourOf(loft);
   if (outline.kind === 'circle') {
     const { radius, center } = outline;
-    if (Math.hypot(...center) > 1e-9) throw fault('outline', center, 'must stand about the axis');
     const out = ([offset, z]: Point): Point => [radius + offset, z];
     const round = contour.map(({ from, to, center: about }) => ({
       from: out(from),
       to: out(to),
       ...(about ? { center: out(about) } : {}),
     }));
-    return { kind: 'revolution', contour: round };
+    return about(center, { kind: 'revolution', contour: round });
   }
-  const circle = cutCircle(outline.pieces);
-  return { kind: 'loft', outline: outline.pieces, contour, ...(circle ? { circle } : {}) };
+  const { pieces } = outline;
+  const circle = cutCircle(pieces);
+  if (circle) {
+    const [x, y] = circle.center;
+    const own = pieces.map((piece) => movedPiece(piece, [-x, -y]));
+    return about(circle.center, { kind: 'loft', outline: own, contour, circle: circle.radius });
+  }
+  if (contour.some(({ center }) => center) && pieces.some(({ kind }) => kind === 'arc'))
+    throw fault('outline', 'rounded', 'must be a circle or have straight sides alone where a fillet runs around it');
+  return { kind: 'loft', outline: pieces, contour };
+}
+
+function about([x, y]: Point, leaf: MeantLeaf): MeantShape {
+  return Math.hypot(x, y) < 1e-9 ? leaf : { kind: 'moved', by: [x, y, 0], shape: leaf };
+}
+
+function movedPiece(piece: Piece, [x, y]: Point): Piece {
+  const moved = (point: Point): Point => [point[0] + x, point[1] + y];
+  const ends = { from: moved(piece.from), to: moved(piece.to) };
+  return piece.kind === 'line' ? { ...piece, ...ends } : { ...piece, ...ends, center: moved(piece.center) };
 }
 
 /** Levels as a contour of [offset, z]; a run that stands for a stated arc is that arc. */
@@ -173,14 +191,15 @@ function contourOf({ levels, rounds = [] }: Loft): ContourPiece[] {
   return pieces;
 }
 
-/** The one circle of an outline whose straight sides meet it at an angle; undefined where they touch it. */
+/** The one circle of an outline whose straight sides cut it; undefined where a corner lies off it. */
 function cutCircle(pieces: readonly Piece[]): { center: Point; radius: number } | undefined {
   const arcs = pieces.flatMap((piece) => (piece.kind === 'arc' ? [piece] : []));
   const [first] = arcs;
   if (!first) return undefined;
   const { center, radius } = first;
   const isOne = arcs.every((arc) => Math.hypot(arc.center[0] - center[0], arc.center[1] - center[1]) < 1e-9);
-  return isOne ? { center, radius } : undefined;
+  const isOn = ({ from: [x, y] }: Piece) => Math.abs(Math.hypot(x - center[0], y - center[1]) - radius) < 1e-6;
+  return isOne && pieces.every(isOn) ? { center, radius } : undefined;
 }
 
 function piecesOf(loop: Loop): readonly Piece[] {

@@ -5,6 +5,7 @@ import { meantShape } from '../../../src/solid/exact/meant-shape.js';
 import { circleOutline } from '../../../src/solid/outline.js';
 import { cylinder, type Shape } from '../../../src/solid/recipe.js';
 import { exactKernel, HAS_EXACT, NEEDS_EXACT } from '../../support/exact-kernel.js';
+import { cylindersIn, placesIn } from '../../support/step-file.js';
 
 const meant = (shape: Shape) => meantShape(shape, { threads: 'exact', join: (outlines) => outlines });
 
@@ -39,8 +40,7 @@ const THREAD: Shape = {
 };
 
 /** Radii of the cylinders in a file. */
-const radiiIn = (step: string) =>
-  new Set([...step.matchAll(/CYLINDRICAL_SURFACE\('',#\d+,([\d.E+-]+)\)/g)].map(([, r]) => Number(r)));
+const radiiIn = (step: string) => new Set(cylindersIn(step).map(({ radius }) => radius));
 
 const about = { file: 'ring.step', product: 'ring', description: 'ring', writer: 'test' };
 
@@ -63,15 +63,12 @@ describe(`an exact part${NEEDS_EXACT}`, () => {
     expect(radiiIn(step)).toEqual(new Set([8, 1]));
   });
 
-  it.skipIf(!HAS_EXACT)('is an assembly of its bodies where there are several', async () => {
-    const bodies = [0, 20].map((by, i) => ({
-      name: `ring-${i}`,
-      shape: meant({
-        kind: 'moved',
-        by: [by, 0, 0],
-        shape: cylinder({ radius: 8, sides: 64, circumscribed: false, from: 0, to: 6 }),
-      }),
-    }));
+  it.skipIf(!HAS_EXACT)('is an assembly of its bodies where there are several, each in its place', async () => {
+    const ring = () => meant(cylinder({ radius: 8, sides: 64, circumscribed: false, from: 0, to: 6 }));
+    const bodies = [
+      { name: 'ring-0', shape: ring() },
+      { name: 'ring-1', shape: ring(), place: { by: [0, 1.5, 20] as const, tilt: 180 } },
+    ];
     const { step } = exactPart(await exactKernel(), { ...about, bodies });
     expect([...step.matchAll(/= PRODUCT\(\s*'([^']*)'/g)].map(([, name]) => name)).toEqual([
       'ring',
@@ -79,6 +76,9 @@ describe(`an exact part${NEEDS_EXACT}`, () => {
       'ring-1',
     ]);
     expect(step.match(/NEXT_ASSEMBLY_USAGE_OCCURRENCE\(/g)).toHaveLength(2);
+    const [still, turned] = placesIn(step);
+    expect(still).toEqual({ at: [0, 0, 0], axis: [0, 0, 1] });
+    expect(turned).toEqual({ at: [0, 1.5, 20], axis: [0, 0, -1] });
   });
 });
 

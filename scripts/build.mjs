@@ -1,8 +1,8 @@
 // Builds dist/: the command and the library, each bundled so that a start reads few files, and the type declarations.
 import { execFileSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { isBuiltin } from 'node:module';
-import { join } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import { build } from 'esbuild';
 import { AT_RUN_TIME, bundleCommand, ROOT, SHARED } from './bundle-command.mjs';
 import { bundleForPages } from './bundle-for-pages.mjs';
@@ -33,6 +33,7 @@ execFileSync(
     stdio: 'inherit',
   },
 );
+keepDeclarations(join(DIST, 'types'));
 
 refuse(
   'the library must run without Node',
@@ -44,6 +45,22 @@ refuse('only what package.json declares may be left to run time', [
   ...importsOf(command).filter((path) => !AT_RUN_TIME.includes(path) && !isBuiltin(path)),
 ]);
 refuse('help must load neither schemas, YAML nor solids', heavyAtStart(command));
+
+/** Takes away declarations that those of the library do not lead to. */
+function keepDeclarations(folder) {
+  const kept = new Set();
+  const keep = (file) => {
+    if (kept.has(file)) return;
+    kept.add(file);
+    for (const [, path] of readFileSync(file, 'utf8').matchAll(/(?:from |import\()["'](\.[^"']+)\.js["']/g))
+      keep(resolve(dirname(file), `${path}.d.ts`));
+  };
+  keep(join(folder, 'index.d.ts'));
+  for (const name of readdirSync(folder, { recursive: true })) {
+    const file = join(folder, name);
+    if (file.endsWith('.d.ts') && !kept.has(file)) rmSync(file);
+  }
+}
 
 /** Every import that a bundle leaves to run time. */
 function importsOf({ metafile }) {

@@ -14,10 +14,11 @@ import { FOR_PAGES } from './bundle-for-pages.mjs';
 const NO_SHEET = '""';
 
 export async function bundleLive(to) {
-  const [look, page, engine] = await Promise.all([
+  const [look, page, engine, exact] = await Promise.all([
     bundled('page/live/style.css'),
     bundled('page/live/main.tsx'),
     bundled('page/live/engine/worker.ts'),
+    bundled('page/live/engine/exact-worker.ts'),
   ]);
   const script = page.replaceAll('</script', '<\\/script');
   const kernel = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
@@ -44,6 +45,7 @@ export async function bundleLive(to) {
 <script type="application/json" id="sheet">${NO_SHEET}</script>
 <script type="text/plain" id="engine">${packed(Buffer.from(engine))}</script>
 <script type="text/plain" id="kernel">${packed(kernel)}</script>
+<script type="text/plain" id="exact">${packed(Buffer.from(exact))}</script>
 <script>${script}</script>
 </body>
 </html>

@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { exactWriter } from './engine/exact.js';
 import { startThread } from './engine/workers.js';
 import { App } from './views/app.js';
 
@@ -14,7 +15,7 @@ const PATIENCE = 2000;
 
 async function begin(): Promise<void> {
   const host = document.getElementById('live')!;
-  const [script, wasm] = await Promise.all([unpacked('engine'), unpacked('kernel')]);
+  const [script, wasm, exact] = await Promise.all([unpacked('engine'), unpacked('kernel'), unpacked('exact')]);
   const url = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
   const given = document.getElementById('sheet')?.textContent ?? '""';
   const faults = new EventTarget();
@@ -25,6 +26,7 @@ async function begin(): Promise<void> {
     sketch: startThread(url, { patience: PATIENCE, fault }),
     picture: startThread(url, { wasm, patience: 0, fault }),
     files: startThread(url, { wasm, patience: 0, fault }),
+    writeExact: exactWriter(exact),
     faults,
   };
   host.replaceChildren();

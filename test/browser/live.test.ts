@@ -9,6 +9,7 @@ import { REASONS } from '../../page/live/state/state.js';
 import { makePart } from '../../src/pipeline/make.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
 import { openBrowser, openWatched, seriousFaults, type Watched } from '../support/browser.js';
+import { commandWriter, exactFiles, HAS_EXACT, NEEDS_EXACT } from '../support/exact-kernel.js';
 
 const ROOT = join(import.meta.dirname, '../..');
 const folder = mkdtempSync(join(tmpdir(), 'leadwright-live-'));
@@ -113,6 +114,49 @@ describe('the live page', () => {
       expectQuiet(watched);
       await page.close();
     },
+  );
+
+  it.skipIf(!HAS_EXACT)(
+    `writes an exact body once it is handed the kernel, as the command does, and asks for nothing${NEEDS_EXACT}`,
+    async () => {
+      const watched = await openLive();
+      const { page } = watched;
+      const alert = page.locator('.exact [role=alert]');
+      const hand = (files: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0]) =>
+        page.getByLabel('the kernel’s file').setInputFiles(files);
+      const file = (name: string, text: string) => ({ name, mimeType: '', buffer: Buffer.from(text) });
+      await page.getByText('The nut is worn').click();
+      await page.getByText('I know the screw').click();
+      await page.locator('.exact summary').click();
+
+      await hand(file('kernel.tgz', 'not packed'));
+      await expect
+        .poll(() => alert.textContent())
+        .toBe('kernel.tgz: holds no exact kernel; needs the file that npm pack replicad-opencascadejs gives');
+      await hand([file('own.js', 'const own = () => 1;\nexport default own;'), file('own.wasm', '\0asm and no more')]);
+      await page.getByText('Write the STEP file').click();
+      await expect
+        .poll(() => alert.textContent(), { timeout: 60_000 })
+        .toMatch(/^the file that was handed over holds no/);
+      await page.getByText('forget the kernel').click();
+
+      await hand(exactFiles());
+      await page.getByText('Write the STEP file').click();
+      const step = await taken(page, 'my-nut.step');
+      const { files } = await makePart(startSheet('nut'), {
+        formats: ['step'],
+        step: { sizes: 'finished', threads: 'exact', write: commandWriter() },
+      });
+      expect(step.equals(Buffer.from(files[0]!.bytes))).toBe(true);
+      expect(await seriousFaults(page)).toEqual([]);
+
+      await page.reload();
+      await page.locator('.exact summary').click();
+      await page.getByText('Write the STEP file').waitFor();
+      expectQuiet(watched);
+      await page.close();
+    },
+    300_000,
   );
 
   it.each([

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { createExactKernel, type ExactKernel, type ExactScript } from '../../src/solid/exact/exact-kernel.js';
-import { exactPackage } from '../../src/work/exact/exact-writer.js';
+import { exactPackage, exactWriter } from '../../src/work/exact/exact-writer.js';
 
 /** Whether the optional package of exact bodies is installed; tests that need it say so in their names where it is not. */
 export const HAS_EXACT = isThere();
@@ -21,3 +22,12 @@ export async function exactKernel(): Promise<ExactKernel> {
   const { default: load } = (await import(script)) as { default: ExactScript };
   return createExactKernel(load, readFileSync(wasm));
 }
+
+/** The package's script and its WebAssembly, as files. */
+export function exactFiles(): [script: string, wasm: string] {
+  const { script, wasm } = exactPackage([import.meta.url]);
+  return [fileURLToPath(script), wasm];
+}
+
+/** The command's writer of STEP files. */
+export const commandWriter = () => exactWriter(process.cwd());

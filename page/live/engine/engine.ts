@@ -11,6 +11,7 @@ import { advise } from '../../../src/pipeline/advise.js';
 import { check } from '../../../src/pipeline/check.js';
 import type { NamedScrews } from '../../../src/pipeline/compare-named.js';
 import { type DesignOptions, design } from '../../../src/pipeline/design.js';
+import { exactRequest } from '../../../src/pipeline/exact-request.js';
 import { kindOfDesign } from '../../../src/pipeline/find-kind.js';
 import { KINDS } from '../../../src/pipeline/kinds.js';
 import { makePart } from '../../../src/pipeline/make.js';
@@ -19,6 +20,7 @@ import { newTrial } from '../../../src/pipeline/new-trial.js';
 import { SolidFault } from '../../../src/pipeline/solid-fault.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
+import type { ExactRequest } from '../../../src/solid/exact/exact-part.js';
 import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
 import { type Fault, InputError } from '../../../src/units/faults.js';
 import { type SideBySide, sideBySide } from './compare.js';
@@ -65,6 +67,8 @@ export interface Engine {
   draw(told: Told): Promise<Pictures | Pictureless | undefined>;
   /** the files of a part; those of the slicer alone where that is asked for, as they come soonest */
   make(told: Told, which: 'stl' | 'all'): Promise<Made>;
+  /** what the exact bodies of a part at finished sizes are built from */
+  exact(told: Told): Promise<{ readonly request: ExactRequest } | { readonly refused: string }>;
   /** what is to be looked at on the printed part; undefined where nothing is learned of it */
   form(told: Told): string | undefined;
   /** what a filled form says, and the profile that holds it from now on */
@@ -139,6 +143,16 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
       } catch (error) {
         if (error instanceof InputError || error instanceof SolidFault || error instanceof NoKernel)
           return { refused: error.message };
+        throw error;
+      }
+    },
+    exact: async (told) => {
+      try {
+        const made = design(told.sheet, given(told));
+        const by = { kind: kindOfDesign(KINDS, made), kernel: await kernel() };
+        return { request: exactRequest(made, by, { sizes: 'finished', threads: 'exact' }) };
+      } catch (error) {
+        if (error instanceof InputError || error instanceof NoKernel) return { refused: error.message };
         throw error;
       }
     },

@@ -1,8 +1,10 @@
 import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Drawer, openDrawer } from '../engine/drawer.js';
+import type { WriteExact } from '../engine/exact.js';
 import type { Thread } from '../engine/workers.js';
 import { type Card, profilesIn } from '../state/cards.js';
 import { forScrew } from '../state/compare.js';
+import type { ExactPackage } from '../state/exact-package.js';
 import { linkOf, sheetOf } from '../state/link.js';
 import { FRESH, REASONS, type State, startsWithScrew, withScrew } from '../state/state.js';
 import { Compare } from './compare.js';
@@ -20,6 +22,8 @@ export interface Threads {
   /** what the kernel draws in its place */
   readonly picture: Thread;
   readonly files: Thread;
+  /** a thread for each STEP file */
+  readonly writeExact: WriteExact;
   /** where faults of the program are told, as `fault` events */
   readonly faults: EventTarget;
 }
@@ -51,6 +55,12 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
   const name = useMemo(() => /^name:\s*([^#\n]+)/m.exec(state.sheet)?.[1]?.trim() ?? 'the part', [state.sheet]);
   const drawer = useRef<Drawer | undefined>(undefined);
   const [keeps, setKeeps] = useState(false);
+  const [exact, setExact] = useState<ExactPackage>();
+  const handOver = (handed: ExactPackage | undefined) => {
+    setExact(handed);
+    // where the browser has no room for it, it is there while the page is
+    drawer.current?.keepExact(handed).catch(() => undefined);
+  };
   const reread = useCallback(async () => {
     const cards = await drawer.current?.all();
     if (cards) change({ cards });
@@ -59,6 +69,7 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
     void openDrawer().then((opened) => {
       drawer.current = opened;
       setKeeps(opened !== undefined);
+      void opened?.exact().then(setExact);
       return reread();
     });
   }, [reread]);
@@ -153,6 +164,7 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
             form={state.form}
             fill={(form) => change({ form })}
             keep={keep}
+            exactKeep={{ exact, handOver }}
           />
         )}
       </main>

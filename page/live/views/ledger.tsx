@@ -3,6 +3,7 @@ import type { Report } from '../../../src/output/report.js';
 import type { Made } from '../engine/engine.js';
 import type { Card } from '../state/cards.js';
 import type { Threads } from './app.js';
+import { ExactBody, type ExactKeep } from './exact-body.js';
 import type { Told } from './part.js';
 
 interface Props {
@@ -12,6 +13,7 @@ interface Props {
   readonly report: Report | undefined;
   readonly name: string;
   readonly keep: Keep;
+  readonly exactKeep: ExactKeep;
 }
 
 /** The drawer: what is in it, and how a card is put there; no `put` where the browser keeps nothing. */
@@ -24,7 +26,7 @@ export interface Keep {
 const AHEAD = 1000;
 
 /** The files to take away; shut while a question says no. */
-export function Ledger({ threads, told, report, name, keep }: Props) {
+export function Ledger({ threads, told, report, name, keep, exactKeep }: Props) {
   const { sheet } = told;
   const [made, setMade] = useState<{ readonly of: Told; readonly what: Made }>();
   const [isMaking, setMaking] = useState(false);
@@ -88,6 +90,7 @@ export function Ledger({ threads, told, report, name, keep }: Props) {
           <Take file={`${name}.yaml`} bytes={new TextEncoder().encode(sheet)} />
         </li>
       </ul>
+      {!isShut && <ExactBody threads={threads} told={told} name={name} {...exactKeep} />}
       <KeepSheet card={{ kind: 'sheet', name, text: sheet }} keep={keep} />
     </section>
   );

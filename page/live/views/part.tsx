@@ -5,6 +5,7 @@ import { isMovedBy, questionsMovedBy } from '../state/moved.js';
 import type { State } from '../state/state.js';
 import { Aloud } from './aloud.js';
 import type { Threads } from './app.js';
+import type { ExactKeep } from './exact-body.js';
 import { type Keep, Ledger } from './ledger.js';
 import { Printed } from './printed.js';
 import { Questions } from './questions.js';
@@ -26,13 +27,14 @@ interface Props {
   readonly form: string;
   readonly fill: (form: string) => void;
   readonly keep: Keep;
+  readonly exactKeep: ExactKeep;
 }
 
 /** A pause in typing before the solid's own drawing takes the place of the sketch [ms]. */
 const REST = 300;
 
 /** The part: its section with flags, the questions, what was told, the files. */
-export function Part({ threads, told, write, accept, name, form, fill, keep }: Props) {
+export function Part({ threads, told, write, accept, name, form, fill, keep, exactKeep }: Props) {
   const { sheet } = told;
   const [judged, setJudged] = useState<Judged>();
   /** the last answer that was none of mistakes, for half-typed figures */
@@ -124,6 +126,7 @@ export function Part({ threads, told, write, accept, name, form, fill, keep }: P
           report={mistakes.length === 0 ? report : undefined}
           name={name}
           keep={keep}
+          exactKeep={exactKeep}
         />
       </aside>
       <Printed

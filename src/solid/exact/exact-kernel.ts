@@ -55,6 +55,7 @@ export interface BuiltBodies {
  *
  * @param script what the package exports by default
  * @param wasm   the bytes of its WebAssembly
+ * @throws Error they are no exact kernel
  */
 export async function createExactKernel(script: ExactScript, wasm: ArrayBuffer | Uint8Array): Promise<ExactKernel> {
   const silent = () => undefined;
@@ -64,6 +65,7 @@ export async function createExactKernel(script: ExactScript, wasm: ArrayBuffer |
     print: silent,
     printErr: silent,
   })) as OpenCascade;
+  if (typeof oc?.STEPCAFControl_Writer !== 'function') throw new TypeError('the script is no exact kernel');
   return {
     within: (bodies, work) => {
       const scope = new Scope();

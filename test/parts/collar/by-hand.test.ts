@@ -1,8 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { limitsInForce } from '../../../src/judge/limits-in-force.js';
 import { gripPull, gripTorque } from '../../../src/mechanics/shaft/clamp-grip.js';
 import { frictionHold } from '../../../src/parts/collar/checks/hold.js';
+import { seatPressure } from '../../../src/parts/collar/checks/seat.js';
 import type { CollarDesign } from '../../../src/parts/collar/dimensions.js';
 import { pinPressure, unscrewingTorque } from '../../../src/parts/collar/pin.js';
+import type { CollarPlan } from '../../../src/parts/collar/plan.js';
+import { backing, washerOffset } from '../../../src/parts/collar/seat.js';
+import type { Shaft } from '../../../src/parts/common/bore.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { HALVES, PLAIN, THREADED } from '../../support/collar-sheets.js';
@@ -134,5 +139,65 @@ describe('the seat of a bearing', () => {
     // ring from the mouth, 10.04 + 2·0.4, to 24, less a slit of 1.5 mm: 40 N
     const [outer, inner] = [12, 5.02 + 0.4];
     expect(value).toBeCloseTo(40 / (Math.PI * (outer ** 2 - inner ** 2) - 1.5 * (outer - inner)), 4);
+  });
+});
+
+describe('a collar in plain figures', () => {
+  const turned = (more: object, bearing?: object) =>
+    unscrewingTorque(
+      { finished: { outside: 26, thread: { lead: 2 }, ...more }, ...(bearing ? { bearing } : {}) } as CollarDesign,
+      100,
+    );
+
+  it('is turned off by F·l/2π and what it runs on: 0.005 on a bearing at 8.5 mm, 0.5 on plastic at 13 mm', () => {
+    const lead = 200 / (2 * Math.PI);
+    expect(turned({}, { bore: 10, outside: 24 })).toBeCloseTo(lead + 100 * 0.005 * 8.5, 6);
+    expect(turned({})).toBeCloseTo(lead + 100 * 0.5 * 13, 6);
+    expect(turned({ thread: undefined })).toBeCloseTo(100 * 0.5 * 13, 6);
+  });
+
+  const plan = (more: object = {}) =>
+    ({ outside: 26, chamfer: 0.5, slit: 1.5, halves: false, bore: { diameter: 8 }, ...more }) as CollarPlan;
+  const backed = (more: object = {}, bearing: object = {}) =>
+    backing(plan(more), { bore: 9, outside: 20, height: 5, ...bearing }).area;
+  const ring = (inner: number, outer: number, slits = 1) =>
+    Math.PI * (outer ** 2 - inner ** 2) - slits * 1.5 * (outer - inner);
+
+  it('backs what of a washer lies between mouth, lip and edge, its slits left out', () => {
+    expect(backed()).toBeCloseTo(ring(4.5, 10), 9);
+    expect(backed({ halves: true })).toBeCloseTo(ring(4.5, 10, 2), 9);
+    expect(backed({}, { bore: 8 })).toBeCloseTo(ring(4.5, 10), 9);
+    expect(backed({ thread: {} }, { bore: 8 })).toBeCloseTo(ring(4, 10), 9);
+    expect(backed({}, { outside: 30 })).toBeCloseTo(ring(4.5, 12.5), 9);
+    expect(backed({ lip: { diameter: 18 } })).toBeCloseTo(ring(4.5, 9), 9);
+    expect(backed({}, { bore: 26, outside: 40 })).toBe(0);
+    expect(backing(plan(), { bore: 9, outside: 20, height: 5 }).share).toBeCloseTo(
+      ring(4.5, 10) / (Math.PI * (100 - 20.25)),
+      9,
+    );
+  });
+
+  it('backs nothing of a washer that is wider inside than the collar is outside, and says so', () => {
+    const bare = {
+      bearing: { bore: 26, outside: 40, height: 5 },
+      finished: plan(),
+      axial: { mounting: 'horizontal', load: 5 },
+    };
+    expect(seatPressure.run(bare as unknown as CollarDesign, limitsInForce())).toMatchObject({
+      kind: 'told',
+      verdict: 'fail',
+      message: 'nothing of the washer is backed: take a larger outside or a wider bearing',
+    });
+  });
+
+  it('lets a bearing stand off by its play on the shaft, at the thinnest that it may have', () => {
+    const shaft = (more: object = {}) =>
+      ({ form: 'round', diameter: { least: 7.8, likely: 7.9, most: 7.96 }, ...more }) as Shaft;
+    const on = { bore: 8, outside: 20, height: 5, centredBy: 'shaft' } as const;
+    const off = (least: number, likely: number, most: number) =>
+      Object.fromEntries(Object.entries({ least, likely, most }).map(([key, one]) => [key, expect.closeTo(one, 9)]));
+    expect(washerOffset(on, shaft())).toEqual(off(0.02, 0.05, 0.1));
+    expect(washerOffset(on, shaft({ thinnest: 7.7 }))).toEqual(off(0.02, 0.05, 0.15));
+    expect(washerOffset({ ...on, bore: 7.85 }, shaft())).toEqual(off(0, 0, 0.025));
   });
 });

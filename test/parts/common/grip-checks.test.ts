@@ -73,6 +73,12 @@ describe('the torque of a grip, in words', () => {
     const short = coupling('grip-torque', { motor_hub: near })!;
     expect(short.value).toBe(0);
     expect(short.message).toMatch(/1 × M3 at \d+ N, none of them far enough from the slit's end to close it: first/);
+    const words = [20, 22, 24, 26, 30, 40].map(
+      (length) =>
+        coupling('grip-torque', { motor_hub: { length, clamp: { screw: 'M3', count: 2, washers: 'no' } } })!.message,
+    );
+    expect(words.filter((one) => one.includes(', one of them far enough')).length).toBeGreaterThan(0);
+    expect(words.at(-1)).not.toContain('far enough');
     expect(short.message).toMatch(/ would hold \d+ N·mm.*, [\d.]+ mm longer$/);
   });
 });

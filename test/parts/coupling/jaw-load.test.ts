@@ -124,5 +124,7 @@ describe('misalignment, by hand', () => {
 
   it('uses the sum of its shares: 1/1 + 0.2/0.26 + 0.4/1', () => {
     expect(usedMisalignment(between(12))).toBeCloseTo(1 + 0.2 / 0.26 + 0.4, 9);
+    // tips 0.2 mm from the other floor take 0.4407° and 0.1 mm
+    expect(usedMisalignment(between(10.2))).toBeCloseTo(1 / 0.4407 + 0.2 / 0.26 + 0.4 / 0.1, 3);
   });
 });

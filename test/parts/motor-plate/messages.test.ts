@@ -6,6 +6,12 @@ import { findingOf } from '../../support/one-finding.js';
 type Tree = Record<string, unknown>;
 
 const SIX = changed(MOUNTED, { plate: { length: 80, width: 80, thickness: 6 } });
+const BIG = changed(MOUNTED, {
+  motor: { screw: 'M5', thread_depth: 5.5, square: 47.14, pilot: 38.1, body: 56.4 },
+  machine: { holes: { rectangle: [90, 90] } },
+  motor_heads: 'sunk',
+  plate: { length: 110, width: 110, thickness: 7 },
+});
 const OUTER = changed(MOUNTED, { motor_heads: 'proud', machine: { face: 'outer', opening: 60 } });
 
 const found = (id: string, base: object, changes: Tree = {}) => findingOf(changed(base as Tree, changes), id);
@@ -223,6 +229,14 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
     thick(30),
     undefined,
     /^no usual M3 has thread below 30.5 mm .*; make the plate 3.5 mm thinner$/,
+  ],
+  // M5 sunk 5 mm in 7, holes of 5.5 mm take 5 mm at most: M5x8 stands on the ground below 2 mm, and the plate has no 5 mm to lose
+  [
+    'screw-engagement',
+    BIG,
+    {},
+    undefined,
+    /^no usual M5 has thread below 2 mm and ends above the ground of its hole; make the plate 1 mm thicker for M5x8$/,
   ],
   // 12 − 4 − 6.5, and 12 − 4 − 7: thinner gains nothing
   [

@@ -176,3 +176,54 @@ describe('the thinnest feature in lines', () => {
     expect(found('print-lines')!.message).toMatch(/lines: inner end of a jaw$/);
   });
 });
+
+describe('a motor hub of 6.35 mm at 62 °C, by hand', () => {
+  const PA12 = {
+    tensile: 42,
+    modulus: 1300,
+    hour: 0.75,
+    shrink: 0.005,
+    exponent: 0.0677 * 1.39,
+    stiff: 0.38 - 0.11 / 10,
+  };
+  // u of PC: (147 − 62)/(147 − 23)
+  const PC = {
+    tensile: 57.5,
+    modulus: 2200,
+    hour: 0.92,
+    shrink: 0.003,
+    exponent: 0.0296 * (124 / 85),
+    stiff: 0.93 - 0.05 / 10,
+  };
+  /** Rings under M3, mm²: its head of 5.5 on a hole of 3.4, and a washer of 7. */
+  const [HEAD, WASHER] = [5.5, 7].map((across) => (Math.PI / 4) * (across ** 2 - 3.4 ** 2));
+
+  it.each([
+    ['pa12', PA12, 'no', HEAD, 50],
+    ['pa12', PA12, 'yes', WASHER, 219],
+    ['pc', PC, 'yes', WASHER, 1423],
+  ] as const)('of %s (case %#), washers and a second tightening %s', (material, plastic, again, ring, told) => {
+    const sheet = {
+      material,
+      retighten: again,
+      motor: { temperature: 62, shaft: { diameter: 6.35, flat: undefined } },
+      motor_hub: { bore_clearance: 0.05, clamp: { screw: 'M3', count: 2, washers: again } },
+    };
+    const { outside, bore, slit } = made(sheet).hubs.find(({ name }) => name === 'motor-hub')!.finished;
+    // bore of 6.4 mm, wide of the shaft by 0.05 mm of print, by what is left of shrink, and by 0.03 mm of calipers
+    expect(bore.diameter).toBeCloseTo(6.4, 9);
+    const play = 0.05 + 0.05 + plastic.shrink * 6.4 + 0.03;
+    const [R, h, e, L] = [(3.2 + outside / 2) / 2, outside / 2 - 3.2, 3.2 + 1.7 + 1.7, slit!.to];
+    const travel = (Math.PI * play * e) / R;
+    const closing = (travel * plastic.modulus * ((L * h ** 3) / 12)) / (Math.PI * R * (2 * e ** 2 + R ** 2));
+    const preload = 2 * 0.5 * 1.2 * plastic.tensile * ring!;
+    const kept = (hours: number) => plastic.hour * hours ** -plastic.exponent;
+    // what the first hot day took is given back once
+    const c = again === 'yes' ? kept(43_800) + (1 - kept(24)) * kept(43_800 - 24) : kept(43_800);
+    const torque = (0.15 * 6.35 * plastic.stiff * c * (0.9 * preload - closing) * (e + R)) / R;
+    const found = findingOf(couplingSheet(sheet), 'grip-torque')!;
+    expect(Number(/motor hub holds (\d+) N·mm/.exec(found.message)?.[1] ?? found.value)).toBe(told);
+    expect(torque / told).toBeGreaterThan(0.99);
+    expect(torque / told).toBeLessThan(1.01);
+  });
+});

@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { fieldRows } from '../scripts/reference/fields.js';
 import { referencePages } from '../scripts/reference/pages.js';
 import { reasonsOf } from '../scripts/reference/reasons.js';
+import { AXIS_KIND } from '../src/axis/axis-kind.js';
 import { KINDS } from '../src/pipeline/kinds.js';
 
 const ROOT = join(import.meta.dirname, '..');
@@ -10,6 +12,24 @@ const FOLDER = join(ROOT, 'docs/reference');
 const pages = await referencePages();
 /** Those that have a form of another kind are told there. */
 const OWN = KINDS.filter(({ formOf }) => formOf === undefined);
+
+/** Fields that a message names of the sheet of another part, which it says. */
+const OF_ANOTHER = new Set(['plate.thickness']);
+/** Fields' names that are words before a colon too. */
+const PROSE = new Set(['hand', 'load', 'part', 'nut']);
+
+/** Whether a path leads into the sheet of one of an axis' parts. */
+function isOfPart(field: string): boolean {
+  const [parts, , ...rest] = field.split('.');
+  const own = KINDS.flatMap(({ schema }) => fieldRows(schema).map(({ path }) => path));
+  return parts === 'parts' && (rest.length === 0 || own.includes(rest.join('.')));
+}
+
+/** What moves a check may be no field, and is told in words then: parts of an axis, or several words. */
+function isProse(text: string, leaves: ReadonlySet<string>): boolean {
+  if (/[_.]/.test(text)) return false;
+  return text.includes(' ') || (KINDS.some(({ kind }) => kind === text) && !leaves.has(text)) || text === 'nut';
+}
 
 describe('docs/reference', () => {
   it.each([...pages])('%s is what schemas and checks say now (npm run reference writes it)', (file, text) => {
@@ -41,6 +61,30 @@ describe('docs/reference', () => {
       for (const name of named) expect(laws).toContain(`\n## ${name}\n`);
     }
   });
+
+  it.each([...OWN, AXIS_KIND])(
+    'names fields of a $kind only by the path that they have in its sheet',
+    ({ kind, schema }) => {
+      const paths = new Set(fieldRows(schema).map(({ path }) => path.replaceAll('[]', '')));
+      const leaves = new Set([...paths].map((path) => path.split('.').at(-1)!));
+      const isField = (field: string) => paths.has(field) || isOfPart(field) || OF_ANOTHER.has(field);
+      const said = [...pages.get(`${kind}.md`)!.matchAll(/^- (\*[a-z, ]+\*|moved by): (.*)$/gm)];
+      const wrong = said.flatMap(([, word, text = '']) => [
+        ...[...text.matchAll(/(?<![\w.-])[a-z][a-z_]*(?:\.[a-z_]+)+/g)]
+          .map(([field]) => field)
+          .filter((field) => !isField(field)),
+        // `degreased: yes` without the section that it stands in
+        ...[...text.replaceAll(/\{[^}]*\}/g, '{').matchAll(/(?<=[ (])([a-z][a-z_]*): (?=[\da-z{])/g)]
+          .map(([, field]) => field!)
+          .filter((field) => leaves.has(field) && !isField(field) && !PROSE.has(field)),
+        ...[...text.matchAll(/(?<![\w.{ ,])[a-z]+_[a-z_]+(?![\w.])/g)]
+          .map(([field]) => field)
+          .filter((field) => !isField(field)),
+        ...(word === 'moved by' ? text.split(', ').filter((field) => !isField(field) && !isProse(field, leaves)) : []),
+      ]);
+      expect([...new Set(wrong)], kind).toEqual([]);
+    },
+  );
 
   it('tells a law as the comment above it does', () => {
     const told = pages.get('laws.md')!;

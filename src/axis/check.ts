@@ -116,9 +116,14 @@ function partAnswer({ role, report }: PartReport, findings: readonly Finding[]):
     title: role,
     word: lead?.word ?? 'yes',
     check: lead?.id ?? '',
-    text: lead ? figureLine({ ...lead, title: lead.title.replace(`${role}: `, '') }) : report.sentence,
+    text: lead ? figureLine({ ...lead, title: raised(lead.title.slice(`${role}: `.length)) }) : report.sentence,
     ...(lead?.accepted === undefined ? {} : { accepted: true as const }),
   };
+}
+
+/** A title at the beginning of a line. */
+function raised(title: string): string {
+  return title.charAt(0).toUpperCase() + title.slice(1);
 }
 
 /** Places along the screw from the face that the motor's shaft stands out of. */

@@ -1,4 +1,4 @@
-import { boundsText, valueText } from '../output/figures.js';
+import { boundsText, figuresOf, valueText } from '../output/figures.js';
 import { base64 } from '../output/page/base64.js';
 import { driveSection } from '../output/page/drive-section.js';
 import { badge, list, section, table } from '../output/page/html.js';
@@ -77,7 +77,7 @@ function ownChecks({ checks }: AxisReport): string {
     xmlText(finding.title),
     badge(finding.verdict),
     xmlText(valueText(finding)),
-    finding.limit ? boundsText(finding.limit) : '',
+    boundsText(figuresOf(finding).limit),
     xmlText(`${finding.message}. ${finding.source}`),
   ]);
   return table(

@@ -1,4 +1,5 @@
 import type { Finding } from '../judge/check.js';
+import { lowered } from '../output/answers/figure-line.js';
 import type { Report } from '../output/report.js';
 
 /** One part of an axis as its report tells it. */
@@ -20,7 +21,7 @@ export function ofPart(role: string, shared: (field: string) => boolean) {
   return (finding: Finding): Finding => ({
     ...finding,
     id: `${role}/${finding.id}`,
-    title: `${role}: ${finding.title}`,
+    title: `${role}: ${lowered(finding.title)}`,
     ...(finding.missing
       ? { missing: finding.missing.map((field) => (shared(field) ? field : `parts.${role}.${field}`)) }
       : {}),

@@ -88,7 +88,7 @@ function overhangFinding(bodies: readonly BodyMeasures[]): Finding {
     title: 'Ceilings that are printed over air',
     unit: 'mm²',
     limits: soft({ max: 0 }),
-    moves: 'the side on which pockets open, holes.head, printer.bridging',
+    moves: 'the side on which pockets open, printer.bridging',
   };
   const words = bodies.flatMap(({ from, ceilings }) =>
     ceilings.length > 0 ? [ceilingWords(from.file, ceilings)] : [],

@@ -13,6 +13,12 @@ export interface OffsetLine {
   readonly per_mm: number;
 }
 
+/** A nozzle and a layer that it prints. */
+export interface NozzleAndLayer {
+  readonly nozzle: number;
+  readonly layer: number;
+}
+
 /** A printer with the settings that a part is printed with. */
 export interface Printer {
   /** preset name, or `custom` */
@@ -33,4 +39,6 @@ export interface Printer {
   readonly compensationKnown: boolean;
   readonly chordError: number;
   readonly bridging: Bridging;
+  /** nozzles and layers on the list of presets, from which advice is taken */
+  readonly listed: readonly NozzleAndLayer[];
 }

@@ -3,6 +3,7 @@ import type { PrinterSheet } from '../sheet/sections/printer.js';
 import { type Fault, InputError } from '../units/faults.js';
 import { plain, rounded } from '../units/format.js';
 import type { Compensator, OffsetLine, Printer } from './printer.js';
+import { printerList } from './printer-list.js';
 import { readPreset } from './read-preset.js';
 import type { PresetTexts } from './texts.js';
 
@@ -74,6 +75,7 @@ export function resolvePrinter(
       'finer than a print shows',
     ),
     bridging: own.bridging ?? 'none',
+    listed: printerList(presets),
   };
 }
 

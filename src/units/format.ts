@@ -11,6 +11,36 @@ export function plain(value: number, places = 3): string {
 }
 
 /**
+ * A worked-out figure for people: lengths to a hundredth of a millimetre, others to one decimal from 10 on and two below; what
+ * is small keeps two digits that count. Sizes that a person told, and those of a list, are `plain`.
+ *
+ * @param value the figure
+ * @param unit  its unit
+ * @param more  decimals beside those
+ * @example worked(73.742, 'min') // '73.7'
+ */
+export function worked(value: number, unit = '', more = 0): string {
+  const size = Math.abs(value);
+  if (size >= 0.01 || size < 1e-9) return plain(value, decimalsOf(value, unit) + more);
+  return String(Number(value.toPrecision(2 + more)));
+}
+
+/** Decimals that a worked-out figure of this size has at most. */
+export function decimalsOf(value: number, unit: string): number {
+  const size = Math.abs(value);
+  if (size < 0.1 && size >= 1e-9) return 3;
+  return unit !== 'mm' && size >= 10 ? 1 : 2;
+}
+
+/**
+ * What is at least to be added, in hundredths, so that what a person then types is enough.
+ * @example upwards(0.351) // '0.36'
+ */
+export function upwards(value: number): string {
+  return plain(Math.ceil(100 * value - 1e-6) / 100, 2);
+}
+
+/**
  * Rounds for machine-readable output, so that the same part reads the same on every machine.
  * @example rounded(0.1 + 0.2, 6) // 0.3
  */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plain, rounded } from '../../src/units/format.js';
+import { plain, rounded, upwards, worked } from '../../src/units/format.js';
 
 describe('plain', () => {
   it.each([
@@ -24,5 +24,39 @@ describe('rounded', () => {
     [2.00049, 3, 2],
   ])('rounds %f to %d places', (value, places, expected) => {
     expect(rounded(value, places)).toBe(expected);
+  });
+});
+
+describe('worked', () => {
+  it.each([
+    [73.742, 'min', '73.7'],
+    [446.875, 'MPa', '446.9'],
+    [15.302, 'MPa', '15.3'],
+    [2.774, 'MPa', '2.77'],
+    [0.242, 'MPa', '0.24'],
+    [12.345, 'mm', '12.35'],
+    [0.4849, 'mm', '0.48'],
+    [0.0613, 'mm', '0.061'],
+    [-0.0004219, 'mm', '-0.00042'],
+    [1151, 'N', '1151'],
+    [0, 'mm', '0'],
+  ])('tells %f %s as %s', (value, unit, text) => {
+    expect(worked(value, unit)).toBe(text);
+  });
+
+  it('has more decimals where they are asked for', () => {
+    expect(worked(0.1496, 'mm', 1)).toBe('0.15');
+    expect(worked(0.1496, 'mm', 2)).toBe('0.1496');
+  });
+});
+
+describe('upwards', () => {
+  it.each([
+    [0.351, '0.36'],
+    [0.35, '0.35'],
+    [0.1 + 0.2, '0.3'],
+    [0.0001, '0.01'],
+  ])('%f is enough with %s', (value, text) => {
+    expect(upwards(value)).toBe(text);
   });
 });

@@ -124,8 +124,13 @@ function contradictions({ role, own, kind }: AxisPart, { follows, sheet, units }
   return leaves(said).flatMap(([path, value]) => {
     const other = at(axis, path);
     const differs = value !== undefined && other !== undefined && String(other) !== String(value);
-    return differs ? [`${role} says ${dotted(path)}: ${shown(value)} where it is ${shown(other)}`] : [];
+    return differs ? [`${role} says ${dotted(withoutParsed(path))}: ${shown(value)} where it is ${shown(other)}`] : [];
   });
+}
+
+/** A parsed reading is a map of its value and its ±; its field is the one above. */
+function withoutParsed(path: readonly string[]): readonly string[] {
+  return path.at(-1) === 'value' || path.at(-1) === 'half' ? path.slice(0, -1) : path;
 }
 
 /** What a part says of the motor, as far as the axis has words for it. */

@@ -15,14 +15,15 @@ const locating: Check<AxisDesign> = {
   moves: 'thrust_bearing, mounting, coupling, collar, end holder',
   grave: true,
   run: ({ parts, thrustBearing, sheet: { mounting } }) => {
-    const joint = parts.find(({ facts }) => facts.joint)?.facts.joint?.kind;
+    const joined = parts.find(({ facts }) => facts.joint);
+    const joint = joined?.facts.joint?.kind;
     if (joint === undefined) return notJudged('parts.coupling');
     if (joint === 'disc' && mounting === undefined) return notJudged('mounting');
     const holders = parts.filter(({ facts }) => facts.holder?.role === 'locating').map(({ role }) => role);
     const places = locatingPlaces({ holders, thrustBearing, joint, mounting });
     const cure =
       places.length > 1
-        ? `; they fight each other when the screw warms: keep one${joint === 'disc' ? ' (insert.pad: none, where the disc is the other)' : ''}`
+        ? `; they fight each other when the screw warms: keep one${joint === 'disc' ? ` (parts.${joined?.role}.insert.pad: none, where the disc is the other)` : ''}`
         : places.length === 0
           ? '; nothing keeps it: a collar on a thrust bearing at the motor end (part: collar, thrust_bearing: yes), or an end holder with role: locating'
           : '';

@@ -1,5 +1,5 @@
 import type { Bounds, Finding } from '../../judge/check.js';
-import { figure, valueText } from '../figures.js';
+import { type FiguresOf, figuresOf } from '../figures.js';
 
 /**
  * What was found in one line: the title, the figure and its limit; where there is none, what is missing or was told.
@@ -29,8 +29,9 @@ function foundIn(finding: Finding): string {
   const { message, missing, limit, value, unit } = finding;
   if (missing) return `${listed(missing)} ${missing.length === 1 ? 'is' : 'are'} not told`;
   if (value === null || limit === null || isShare(unit, limit)) return firstClause(message);
-  const bounds = boundsWords(limit);
-  return `${valueText(finding)}${bounds === '' ? '' : `, ${bounds}`}`;
+  const figures = figuresOf(finding);
+  const bounds = boundsWords(figures.limit);
+  return `${figures.value}${bounds === '' ? '' : `, ${bounds}`}`;
 }
 
 /** A bare share of what is allowed, such as 1.22 of 1, says little; its message tells what stands behind it. */
@@ -44,9 +45,9 @@ function firstClause(message: string): string {
 }
 
 /** `at least 0.15`, `at most 0.3`, `0.1 to 0.3`, or `wanted 1` where nothing else will do */
-function boundsWords({ min, max }: Bounds): string {
-  if (min !== undefined && min === max) return `wanted ${figure(min)}`;
-  if (min !== undefined && max !== undefined) return `${figure(min)} to ${figure(max)}`;
-  if (min !== undefined) return `at least ${figure(min)}`;
-  return max === undefined ? '' : `at most ${figure(max)}`;
+function boundsWords({ min, max }: FiguresOf['limit']): string {
+  if (min !== undefined && min === max) return `wanted ${min}`;
+  if (min !== undefined && max !== undefined) return `${min} to ${max}`;
+  if (min !== undefined) return `at least ${min}`;
+  return max === undefined ? '' : `at most ${max}`;
 }

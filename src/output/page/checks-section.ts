@@ -1,5 +1,6 @@
 import type { Finding } from '../../judge/check.js';
-import { boundsText, figure } from '../figures.js';
+import { worked } from '../../units/format.js';
+import { boundsText, figuresOf } from '../figures.js';
 import { valueBeside } from '../inches.js';
 import type { Report } from '../report.js';
 import { xmlText } from '../xml-text.js';
@@ -34,7 +35,7 @@ export function checksSection({ checks, units }: Pick<Report, 'checks' | 'units'
 }
 
 function checkRows(finding: Finding, order: number, units: 'inch' | undefined): string {
-  const { id, verdict, value, margin, limit } = finding;
+  const { id, verdict, value, margin, limit, unit } = finding;
   const more = `check-${order + 1}`;
   const data = [
     ['order', order],
@@ -48,15 +49,15 @@ function checkRows(finding: Finding, order: number, units: 'inch' | undefined): 
   return [
     `<tbody${data.join('')}><tr><td>${badge(verdict)}</td>`,
     `<th scope="row"><button type="button" class="fold" aria-expanded="true" aria-controls="${more}">${xmlText(id)}</button></th>`,
-    `<td class="n">${xmlText(valueBeside(finding, units))}</td><td class="n">${limit ? boundsText(limit) : ''}</td>`,
-    `<td class="n">${margin === null ? '' : figure(margin)}</td></tr>`,
+    `<td class="n">${xmlText(valueBeside(finding, units))}</td><td class="n">${boundsText(figuresOf(finding).limit)}</td>`,
+    `<td class="n">${margin === null ? '' : worked(margin, unit)}</td></tr>`,
     `<tr id="${more}"><td colspan="5"><dl>${details(finding)}</dl></td></tr></tbody>`,
   ].join('');
 }
 
 function details(finding: Finding): string {
   const { title, message, least, most, unit, limit, fail_limit, replaced_limit, source, moves, accepted } = finding;
-  const [bounds, failing] = [limit, fail_limit].map((one) => (one ? boundsText(one) : ''));
+  const [bounds, failing] = [limit, fail_limit].map((one) => boundsText(figuresOf({ ...finding, limit: one }).limit));
   const rows: [string, string | undefined][] = [
     ['Asks for', title],
     ['Found', message],
@@ -64,7 +65,7 @@ function details(finding: Finding): string {
       'Least to most',
       least === undefined || most === undefined || least === most
         ? undefined
-        : `${figure(least)} to ${figure(most)} ${unit}`,
+        : `${worked(least, unit)} to ${worked(most, unit)} ${unit}`,
     ],
     ['Limit', bounds === '' ? undefined : `${bounds} ${unit}`],
     ['Fails outside', failing === '' || failing === bounds ? undefined : `${failing} ${unit}`],

@@ -1,5 +1,6 @@
 import type { Finding } from '../../judge/check.js';
-import { boundsText, figure } from '../figures.js';
+import { worked } from '../../units/format.js';
+import { boundsText, figuresOf } from '../figures.js';
 import { valueBeside } from '../inches.js';
 import { beside, columns, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
@@ -25,15 +26,16 @@ function headOf(id: string, name: string, figures: string, width: number): strin
     : [`  ${name}`, ...wrapped(figures, 6, width)];
 }
 
-function limitTexts({ limit, margin, replaced_limit, verdict }: Finding): string[] {
-  const bounds = limit ? boundsText(limit) : '';
+function limitTexts(finding: Finding): string[] {
+  const { margin, replaced_limit, verdict, unit } = finding;
+  const bounds = boundsText(figuresOf(finding).limit);
   if (bounds === '') return [];
   return [
     `limit ${bounds}`,
     margin === null
       ? ''
       : margin < 0
-        ? `off by ${figure(-margin)}`
+        ? `off by ${worked(-margin, unit)}`
         : verdict === 'caution'
           ? 'kept, but not surely'
           : '',
@@ -48,8 +50,8 @@ export function quietChecks(findings: readonly Finding[], width = WIDTH, units?:
   const cells = measured.map((finding) => [
     `  ${finding.id}`.padEnd(column - 2),
     valueBeside(finding, units),
-    finding.limit ? boundsText(finding.limit) : '',
-    finding.margin === null ? '' : `room ${figure(finding.margin)}`,
+    boundsText(figuresOf(finding).limit),
+    finding.margin === null ? '' : `room ${worked(finding.margin, finding.unit)}`,
     finding.replaced_limit ? 'own limit' : '',
   ]);
   const table = columns(cells);

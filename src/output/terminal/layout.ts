@@ -65,7 +65,7 @@ export function columns(
   });
 }
 
-/** `thread_pitch_diameter` as words. */
+/** `thread_pitch_diameter` as words; `motor_hub.bore_diameter` as `motor hub: bore diameter`. */
 export function words(key: string): string {
-  return key.replaceAll('_', ' ');
+  return key.replaceAll('_', ' ').replaceAll('.', ': ');
 }

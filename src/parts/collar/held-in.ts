@@ -12,6 +12,7 @@ export function heldIn(design: CollarDesign): HeldView {
   const { outside, bore, clamp, slit, halves, length } = finished;
   const held = {
     name: 'collar',
+    section: 'hold',
     shaft,
     grip,
     clearance,

@@ -33,10 +33,10 @@ export function loosePullOf(one: Held, view: HeldView): number | undefined {
 }
 
 /** What would hold more along a shaft, of what is not there already. */
-export function pullCures(grip: Grip, { retighten }: Pick<HeldView, 'retighten'>): string[] {
+export function pullCures(grip: Grip, section: string, { retighten }: Pick<HeldView, 'retighten'>): string[] {
   const { clamp } = grip;
   return [
-    ...(isGreased(grip) ? ['a screw washed free of grease (degreased: yes)'] : []),
+    ...(isGreased(grip) ? [`a screw washed free of grease (${section}.degreased: yes)`] : []),
     ...(clamp?.washers ? [] : ['washers']),
     clamp?.count === 2 ? 'larger screws' : 'more or larger screws',
     ...(retighten ? [] : ['one retightening (retighten: yes)']),

@@ -11,7 +11,7 @@ import type { Material } from '../../presets/material.js';
 import type { Pull } from '../../sheet/sections/duty.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { seatingTorque } from '../../standards/fasteners/tightening.js';
-import { plain } from '../../units/format.js';
+import { plain, upwards, worked } from '../../units/format.js';
 import { exactly, type Measured, shifted, widened } from '../../units/measured.js';
 import { boreOf, type JointHole, seatDiameter, threadReach } from './joints.js';
 import { judgedTemperature, type LoadCase, type Loaded, loadCases, missingOf } from './load-cases.js';
@@ -191,8 +191,8 @@ export function judgeHeads(rows: readonly HeadOnHole[], untold: readonly string[
   if (untold.length > 0 && value.likely >= HEAD_RING.fail) return notJudged(...untold);
   const found =
     value.likely <= 0
-      ? `the ${what}, ${plain(across)} mm across, falls through a hole of ${plain(hole.likely)} mm`
-      : `the ${what}, ${plain(across)} mm across, bears on a ring ${plain(value.likely)} mm wide around a hole of ${plain(hole.likely)} mm`;
+      ? `the ${what}, ${plain(across)} mm across, falls through a hole of ${worked(hole.likely, 'mm')} mm`
+      : `the ${what}, ${plain(across)} mm across, bears on a ring ${worked(value.likely, 'mm')} mm wide around a hole of ${worked(hole.likely, 'mm')} mm`;
   const cure = value.likely < wanted ? '; use larger screws, smaller holes, or a plate washer made to size' : '';
   return valued(value, `${found}${cure}`, soft({ min: wanted }, { min: HEAD_RING.fail }));
 }
@@ -221,11 +221,11 @@ export function judgePosition(
       : '';
   const cure =
     over > 0
-      ? `; at least one screw does not go in, it misses by ${plain(over)} mm: use holes ${plain(2 * over)} mm larger, a matching pattern or an adapter${forced}`
+      ? `; at least one screw does not go in, it misses by ${worked(over, 'mm')} mm: use holes ${upwards(2 * over)} mm larger, a matching pattern or an adapter${forced}`
       : '';
   return valued(
     widened(error, play.likely - play.least),
-    `holes may be ${plain(error.likely)} mm off${cause}; half the play is ${plain(play.likely)} mm${cure}`,
+    `holes may be ${worked(error.likely, 'mm')} mm off${cause}; half the play is ${worked(play.likely, 'mm')} mm${cure}`,
     hard({ max: play.likely }),
   );
 }

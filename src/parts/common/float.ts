@@ -7,7 +7,7 @@ import { SHOULDER_LENGTHS, SHOULDER_LONGER, shoulderScrew } from '../../standard
 import { type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
 import { fault } from '../../units/faults.js';
-import { plain } from '../../units/format.js';
+import { plain, worked } from '../../units/format.js';
 import { exactly, type Measured, shifted } from '../../units/measured.js';
 import type { HardwareRow } from '../part-kind.js';
 import { NUT_FLOATS } from './cautions.js';
@@ -121,13 +121,13 @@ export function floatWords(
 ): string {
   const turn = floatTurn({ float: Math.max(0, sideways.likely), radius });
   const on = { sleeve: 'on sleeves', shoulder: 'on shoulder screws', bare: 'on screws that are not tightened' };
-  return `the nut floats ${on[spacer]}: ${plain(sideways.likely)} mm sideways each way, ${plain(along.likely)} mm along, ±${plain(turn, 2)}° until its screws stop it`;
+  return `the nut floats ${on[spacer]}: ${worked(sideways.likely, 'mm')} mm sideways each way, ${worked(along.likely, 'mm')} mm along, ±${plain(turn, 2)}° until its screws stop it`;
 }
 
 /** How it is put on, and what must never be tightened. */
 export function floatCare({ spacer, along, length }: Float, { stressCracks }: Pick<Material, 'stressCracks'>): string {
   const lock = stressCracks ? 'prevailing-torque nuts' : 'thread lock';
-  const free = `push the nut every way by hand: it must give sideways and rattle ${plain(along.likely)} mm along`;
+  const free = `push the nut every way by hand: it must give sideways and rattle ${worked(along.likely, 'mm')} mm along`;
   const kept = {
     sleeve: `tighten its screws fully on the sleeves, file these to ${plain(length, 2)} mm, all alike; ${free}. Nothing tight may clamp the flange`,
     shoulder: `tighten the shoulder screws fully; measure shoulder and flange, and make up the rest with shims to ${plain(length, 2)} mm; ${free}. Nothing tight may clamp the flange`,

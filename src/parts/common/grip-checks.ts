@@ -11,7 +11,7 @@ import { type ClampRing, pressingForce } from './clamp-ring.js';
 import { formPressure, formTorque, type GripTorque, gripOf, seatPressure } from './grip.js';
 import { gripCure, hopelessWords } from './grip-cure.js';
 import { gripLimits } from './grip-demand.js';
-import { gripOfHeld, type Held, type HeldView, lifeOf, loosePlaceOf, placeOf, weakGrip } from './held.js';
+import { gripOfHeld, type Held, type HeldView, lifeOf, loosePlaceOf, placeOf, sectionOf, weakGrip } from './held.js';
 import { CREST_SHARE, dryFriction } from './hold-figures.js';
 
 type HeldCheck = Check<HeldView>;
@@ -156,7 +156,7 @@ const clampPressure: HeldCheck = {
   id: 'clamp-pressure',
   title: 'Pressure under the heads of the clamp screws',
   unit: 'MPa',
-  moves: 'tightening, washers, material',
+  moves: 'HOLD.tightening, HOLD.clamp.washers, material',
   run: ({ held, material }, inForce) => {
     const pressures = held.flatMap(({ grip: { clamp, tightening } }) =>
       clamp && tightening !== undefined ? [seatPressure(clamp, tightening)] : [],
@@ -178,7 +178,7 @@ const closing: HeldCheck = {
   unit: '',
   source: 'derived: bending of a slit ring',
   limits: hard({ max: 1 }),
-  moves: 'bore_clearance, outside diameter, material',
+  moves: 'HOLD.bore_clearance, OUTSIDE, material',
   run: (view, { pass: { max = 1 } }) => {
     const rows = view.held.flatMap((one) => {
       const { ring, play } = placeOf(one, view);
@@ -190,7 +190,9 @@ const closing: HeldCheck = {
     const allowed = max * view.material.creep.strain;
     if (strain <= allowed && rows.some(({ loose }) => loose > allowed)) return notJudged('screw.major');
     const cure =
-      strain > allowed ? `; use ${view.closer ?? 'a smaller bore_clearance'}, a thinner wall or a tougher plastic` : '';
+      strain > allowed
+        ? `; use ${view.closer ?? `a smaller ${sectionOf(one)}.bore_clearance`}, a thinner wall or a tougher plastic`
+        : '';
     return valued(
       exactly(strain / view.material.creep.strain),
       `${plain(100 * strain, 2)} % in the ${one.name}, whose bore may be ${plain(play, 2)} mm wide of the shaft; ${view.material.name} takes ${plain(100 * allowed, 2)} %${cure}`,
@@ -208,7 +210,7 @@ const crestGrip: HeldCheck = {
   id: 'crest-grip',
   title: 'Pressure of the bore on the crests of a screw',
   unit: 'MPa',
-  moves: 'screw, degreased, clamp',
+  moves: 'screw, HOLD.degreased, HOLD.clamp',
   run: (view, inForce) => {
     const one = view.held.find(({ shaft, grip: { clamp } }) => shaft.crests && clamp);
     if (!one) return undefined;
@@ -224,7 +226,7 @@ const crestGrip: HeldCheck = {
     if (one.grip.friction < dryFriction(view.material))
       return told(
         'caution',
-        `${area}, and grease leaves a friction of ${plain(one.grip.friction, 2)}: wash it off and say degreased: yes; ${turned}`,
+        `${area}, and grease leaves a friction of ${plain(one.grip.friction, 2)}: wash it off and say ${sectionOf(one)}.degreased: yes; ${turned}`,
         pressure,
       );
     const over = pressure > max;

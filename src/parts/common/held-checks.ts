@@ -3,27 +3,47 @@ import { keeps } from '../../judge/judge.js';
 import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { washer } from '../../standards/fasteners/washer.js';
-import { plain } from '../../units/format.js';
+import { plain, worked } from '../../units/format.js';
 import { exactly, type Measured, scaled } from '../../units/measured.js';
 import { borePlay } from './bore-play.js';
 import type { Clamp } from './clamp.js';
 import { GRIP_CHECKS } from './grip-checks.js';
-import type { HeldView } from './held.js';
+import { type HeldView, sectionOf } from './held.js';
 import { heldWalls } from './hub-walls.js';
 import { LEAST_WALL, thinnest } from './walls.js';
 
+/** Where a kind's sheet says what these checks hang on. */
+export interface HeldFields {
+  /** the outside of the body */
+  readonly outside: string;
+  /** the sections that hold a shaft each */
+  readonly holds: readonly string[];
+}
+
 /** Checks of everything that holds a shaft, whatever the part; the fields that move them are the part's own. */
-export function heldChecks<Design>(viewOf: (design: Design) => HeldView | undefined, moves: string): Check<Design>[] {
+export function heldChecks<Design>(
+  viewOf: (design: Design) => HeldView | undefined,
+  fields: HeldFields,
+): Check<Design>[] {
   return [...GRIP_CHECKS, wall, shaftEngagement, boreRunout, toolAccess, headInside, printBridge].map(
     (check): Check<Design> => ({
       ...check,
-      moves: `${check.moves}, ${moves}`,
+      moves: movesOf(check.moves, fields),
       run: (design, limits) => {
         const view = viewOf(design);
         return view && check.run(view, limits);
       },
     }),
   );
+}
+
+/** `HOLD` stands for each section that holds a shaft, `OUTSIDE` for the outside of the body. */
+function movesOf(moves: string, { outside, holds }: HeldFields): string {
+  const named = moves
+    .split(', ')
+    .flatMap((field) => (field.startsWith('HOLD.') ? holds.map((one) => field.replace('HOLD', one)) : [field]))
+    .map((field) => (field === 'OUTSIDE' ? outside : field));
+  return [...new Set([...named, outside, ...holds])].join(', ');
 }
 
 type HeldCheck = Check<HeldView>;
@@ -71,17 +91,18 @@ const boreRunout: HeldCheck = {
   title: 'Eccentricity of the shaft',
   unit: 'mm',
   limits: soft({ max: 0.1 }),
-  moves: 'bore_clearance',
+  moves: 'HOLD.bore_clearance',
   run: (view, { pass: { max = 0.1 } }) => {
-    const offsets = view.held.map((one): Measured => {
+    const offsets = view.held.map((one) => {
       const { least, likely, most } = scaled(borePlay(one, view), 0.5);
-      return { least: Math.max(0, least), likely: Math.max(0, likely), most: Math.max(0, most) };
+      const off: Measured = { least: Math.max(0, least), likely: Math.max(0, likely), most: Math.max(0, most) };
+      return { one, off };
     });
-    const worst = offsets.reduce((a, b) => (b.most > a.most ? b : a));
-    const cure = worst.most > max ? '; a smaller bore_clearance keeps it in the middle' : '';
+    const { one, off: worst } = offsets.reduce((a, b) => (b.off.most > a.off.most ? b : a));
+    const cure = worst.most > max ? `; a smaller ${sectionOf(one)}.bore_clearance keeps it in the middle` : '';
     return valued(
       worst,
-      `half of the play of bore and shaft, ${plain(worst.likely)} mm to one side, ${plain(worst.most)} mm at most${cure}`,
+      `half of the play of bore and shaft, ${worked(worst.likely, 'mm')} mm to one side, ${worked(worst.most, 'mm')} mm at most${cure}`,
     );
   },
 };
@@ -94,7 +115,7 @@ const toolAccess: HeldCheck = {
   title: 'Room around the heads of the clamp screws',
   unit: 'mm',
   limits: hard({ min: 0.2 }),
-  moves: 'clamp.screw, clamp.washers',
+  moves: 'HOLD.clamp.screw, HOLD.clamp.washers',
   trifle: true,
   run: ({ held }, { pass }) => {
     const rows = held.flatMap(({ clamp }) => (clamp ? [clamp] : []));
@@ -122,7 +143,7 @@ const headInside: HeldCheck = {
   title: 'Heads and screw ends under the outline',
   unit: 'mm',
   limits: hard({ min: 0 }),
-  moves: 'outside diameter',
+  moves: 'OUTSIDE',
   trifle: true,
   run: ({ held }, { pass }) => {
     const rooms = held.flatMap(({ clamp, outside }) => {
@@ -153,7 +174,7 @@ const printBridge: HeldCheck = {
   title: 'Widest bridge',
   unit: 'mm',
   limits: soft({ max: 10 }),
-  moves: 'clamp screws',
+  moves: 'HOLD.clamp',
   run: ({ held }, { pass }) => {
     const bridges = held.flatMap(({ slit, clamp, setScrew }) => [
       ...(slit ? [slit.width] : []),

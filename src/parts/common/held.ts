@@ -24,6 +24,13 @@ export interface Held extends HeldBody {
   /** diametral, before the clamp closes */
   readonly clearance: number;
   readonly temperature: HubTemperature;
+  /** of the sheet that holds it, where that is not called as the body is */
+  readonly section?: string;
+}
+
+/** The section of the sheet that says how a shaft is held. */
+export function sectionOf({ name, section }: Pick<Held, 'name' | 'section'>): string {
+  return section ?? name.replace(' ', '_');
 }
 
 /** What the checks of held shafts look at. */
@@ -69,9 +76,9 @@ export function gripOfHeld(one: Held, view: HeldView): GripTorque {
 
 /** One shaft of a view as a grip that is to be bettered. */
 export function weakGrip(one: Held, view: HeldView): WeakGrip {
-  const { grip, bore, outside, slit, name } = one;
+  const { grip, bore, outside, slit } = one;
   return {
-    section: name.replace(' ', '_'),
+    section: sectionOf(one),
     grip,
     bore,
     outside,

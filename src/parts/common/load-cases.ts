@@ -4,7 +4,7 @@ import { type LoadDuration, ROOM } from '../../mechanics/strength/plastic.js';
 import type { Assumptions } from '../../sheet/assumptions.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import { type DutySheet, PULLS, type Pull } from '../../sheet/sections/duty.js';
-import { plain } from '../../units/format.js';
+import { plain, worked } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import { stallForce } from './stall-force.js';
 
@@ -84,7 +84,7 @@ export function judgeCases(
   if (missing.length > 0 && !fails) return notJudged(...missing);
   return valued(
     exactly(worst.value),
-    `${worst.words}; ${caseWords(worst.one)} it may bear ${plain(max)} MPa at ${plain(judgedTemperature(duty), 0)} °C${fails ? `; ${cure}` : ''}`,
+    `${worst.words}; ${caseWords(worst.one)} it may bear ${worked(max, 'MPa')} MPa at ${plain(judgedTemperature(duty), 0)} °C${fails ? `; ${cure}` : ''}`,
     own,
   );
 }
@@ -149,6 +149,6 @@ export function judgeCrash(
   const cure = share > max ? '; fit end stops that stop the motor, or take less motor current' : '';
   return valued(
     exactly(share),
-    `driven against its end the motor gives up to ${plain(force, 0)} N, twice its stall force, and ${what} ${share > 1 ? `may break at ${plain(force / share, 0)} N` : 'bears that'}${cure}`,
+    `driven against its end the motor gives up to ${plain(force, 0)} N, twice its stall force, ${share > 1 ? `and ${what} may break at ${plain(force / share, 0)} N` : `which ${what} can bear`}${cure}`,
   );
 }

@@ -3,13 +3,14 @@ import { keeps } from '../../judge/judge.js';
 import { layersPerPitch, threadDepthInLines } from '../../mechanics/print/resolution.js';
 import type { Printer } from '../../presets/printer.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
-import { plain } from '../../units/format.js';
+import { plain, worked } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
+import { finerLayer, finerNozzle, oneOf } from './finer-print.js';
 
 /** A thread, and what it is printed with. */
 export interface ThreadInPrint {
   readonly screw: Pick<Screw, 'form' | 'pitch' | 'major' | 'minor'>;
-  readonly printer: Pick<Printer, 'layer' | 'lineWidth'>;
+  readonly printer: Pick<Printer, 'layer' | 'lineWidth' | 'nozzle' | 'listed'>;
 }
 
 const about = { group: 'print', question: 'prints', source: 'common practice' } as const;
@@ -23,14 +24,12 @@ function meetingDepth({ form, pitch, major, minor }: ThreadInPrint['screw']): nu
   return Math.min(height * pitch.likely, (major.likely - minor.likely) / 2);
 }
 
-/** The highest layer that gives this count in a pitch, to a hundredth. */
-function finestLayer(pitch: number, layers: number): string {
-  return plain(Math.floor((100 * pitch) / layers + 1e-9) / 100, 2);
-}
+const NO_LAYER = 'no layer on the list of presets is so fine';
+const NO_NOZZLE = 'no nozzle on the list of presets is so fine';
 
 /**
  * A pitch needs layers to show in.
- * @param orElse what else makes such a thread, as the end of a sentence
+ * @param orElse what else makes such a thread, in words
  */
 export const printLayers = (orElse = ''): Check<ThreadInPrint> => ({
   ...about,
@@ -41,7 +40,8 @@ export const printLayers = (orElse = ''): Check<ThreadInPrint> => ({
   moves: 'printer.layer',
   run: ({ screw: { pitch }, printer }, { pass }) => {
     const layers = layersPerPitch({ pitch: pitch.likely, layer: printer.layer });
-    const cure = `; use a printer.layer of at most ${finestLayer(pitch.likely, pass.min!)} mm${orElse}`;
+    const finer = finerLayer(printer, pitch.likely / pass.min!);
+    const cure = oneOf(finer ?? (orElse === '' ? NO_LAYER : ''), orElse);
     return valued(
       exactly(layers),
       `${plain(layers, 1)} layers of ${plain(printer.layer)} mm in a pitch of ${plain(pitch.likely)} mm${keeps(layers, pass) ? '' : cure}`,
@@ -63,10 +63,11 @@ export const printThreadDepth = (orElse = ''): Check<ThreadInPrint> => ({
   run: ({ screw, printer }, { pass }) => {
     const depth = meetingDepth(screw);
     const lines = threadDepthInLines({ depth, line: printer.lineWidth });
-    const cure = keeps(lines, pass) ? '' : `; use a finer printer.nozzle${orElse}`;
+    const finer = finerNozzle(printer, depth / pass.min!);
+    const cure = keeps(lines, pass) ? '' : oneOf(finer ?? (orElse === '' ? NO_NOZZLE : ''), orElse);
     return valued(
       exactly(lines),
-      `${plain(depth)} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${cure}`,
+      `${worked(depth, 'mm')} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${cure}`,
     );
   },
 });

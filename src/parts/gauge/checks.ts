@@ -1,7 +1,7 @@
 import { type Check, soft, told, valued } from '../../judge/check.js';
 import { keeps } from '../../judge/judge.js';
 import { pitchError } from '../../mechanics/thread/pitch-error.js';
-import { plain } from '../../units/format.js';
+import { plain, worked } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import { shrinkAppliedOnce } from '../common/checks.js';
 import { holeResidual } from '../common/residual.js';
@@ -45,7 +45,7 @@ const ladderSpan: GaugeCheck = {
     const scatter = (most - likely) / Math.cos((screw.flankAngle * Math.PI) / 180);
     const ratio = span / (2 * scatter);
     const cure = keeps(ratio, pass) ? '' : '; a greater plays.to covers it';
-    return valued(exactly(ratio), `${plain(span)} mm of play, prints scatter by ± ${plain(scatter)} mm${cure}`);
+    return valued(exactly(ratio), `${plain(span)} mm of play, prints scatter by ± ${worked(scatter, 'mm')} mm${cure}`);
   },
 };
 

@@ -6,7 +6,8 @@ import { loosePullOf, pullAsked, pullCures, pullOf } from '../common/axial-grip.
 import { carriedWords, judgeMotorThrust } from '../common/axial-path.js';
 import { boreReach } from '../common/bore.js';
 import { shrinkAppliedOnce } from '../common/checks.js';
-import { gripOfHeld } from '../common/held.js';
+import { finerNozzle, oneOf } from '../common/finer-print.js';
+import { gripOfHeld, sectionOf } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
 import { planeResidual } from '../common/residual.js';
 import type { SleeveDesign } from './dimensions.js';
@@ -16,7 +17,10 @@ type SleeveCheck = Check<SleeveDesign>;
 const body = { group: 'body', question: 'holds', source: 'common practice' } as const;
 
 /** What holds for every body that holds a shaft; a bush holds nothing by itself. */
-const holding = heldChecks<SleeveDesign>(heldIn, 'outside_diameter, motor_end, screw_end');
+const holding = heldChecks<SleeveDesign>(heldIn, {
+  outside: 'outside_diameter',
+  holds: ['motor_end', 'screw_end'],
+});
 
 /** Two shafts held rigidly have two bearings each. */
 const overConstraint: SleeveCheck = {
@@ -69,7 +73,7 @@ const axialGrip: SleeveCheck = {
     if (holds && unknown.length > 0) return notJudged(...unknown);
     const cure = holds
       ? ''
-      : `; use ${pullCures(weaker.grip, view).join(', ')} or a thrust bearing (thrust_bearing: yes)`;
+      : `; use ${pullCures(weaker.grip, sectionOf(weaker), view).join(', ')} or a thrust bearing (thrust_bearing: yes)`;
     return valued(
       exactly(pull),
       `${plain(pull, 0)} N are left, ${plain(pass.min!, 0)} N are asked: 2 × ${words}${cure}`,
@@ -104,7 +108,10 @@ const bushWall: SleeveCheck = {
     if (form === 'clamp') return undefined;
     const wall = finished.outside / 2 - boreReach(finished.bores[0].bore).most;
     const own = soft({ min: 2 * printer.lineWidth }, { min: printer.lineWidth });
-    const cure = keeps(wall, limits.of(own).pass) ? '' : '; a finer nozzle, or the bore drilled out for a thicker bush';
+    const { pass } = limits.of(own);
+    const cure = keeps(wall, pass)
+      ? ''
+      : oneOf(finerNozzle(printer, wall / 2), 'drill the bore out for a thicker bush');
     return valued(exactly(wall), `${plain(wall, 2)} mm, ${plain(wall / printer.lineWidth, 1)} lines${cure}`, own);
   },
 };

@@ -39,7 +39,7 @@ export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
     unit: 'mm³',
     source: 'derived: the solids themselves',
     limits: hard({ max: NO_COMMON_VOLUME }),
-    moves: 'shaft, bore, bore_clearance',
+    moves: 'shaft, bore, motor_end.bore_clearance, screw_end.bore_clearance',
   };
   return [
     finding(

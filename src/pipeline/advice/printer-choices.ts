@@ -1,22 +1,13 @@
-import { presetIds, readPreset } from '../../presets/read-preset.js';
+import { printerList } from '../../presets/printer-list.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { type FigureKnob, isFigure, type Knob } from './knob.js';
-
-/** Nozzle and layer of one printer preset. */
-interface Pair {
-  readonly nozzle: number;
-  readonly layer: number;
-}
 
 /**
  * Fields of a printer take only values that stand on its list of presets: a nozzle with the layer nearest to the present one
  * that it prints, or another layer of the present nozzle. So advice names what a person can buy and set.
  */
 export function onPresetList(knobs: readonly Knob[], presets: PresetTexts): Knob[] {
-  const listed = presetIds('printer', presets).flatMap((id): Pair[] => {
-    const { nozzle, layer } = readPreset('printer', id, presets).data;
-    return nozzle === undefined || layer === undefined ? [] : [{ nozzle, layer }];
-  });
+  const listed = printerList(presets);
   const figures = knobs.filter(isFigure);
   const now = (field: string) => figures.find(({ path }) => path === field)?.now ?? 0;
   const [nozzle, layer] = [now('printer.nozzle'), now('printer.layer')];

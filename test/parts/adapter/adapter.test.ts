@@ -130,7 +130,7 @@ describe('adapter', () => {
     // nine: the chord of 20° leaves 0.862 mm of the 1.2 mm wanted
     const { message, verdict } = finding(judged(crowded(9)), 'clocking')!;
     expect(verdict).toBe('fail');
-    expect(message).toContain('0.338 mm are missing');
+    expect(message).toContain('0.34 mm are missing');
     const offered = message.split('No turn is better: ')[1]!;
     expect(offered).toMatch(/joint.*; else .*plate\.thickness|plate\.thickness/);
   });

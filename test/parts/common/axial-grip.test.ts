@@ -30,12 +30,12 @@ describe('pull that a clamp holds beside its torque: 2·√(T² − W²)/d', () 
 });
 
 describe('what would hold more along a shaft', () => {
-  const cures = (grip: Grip, retighten = false) => pullCures(grip, { retighten });
+  const cures = (grip: Grip, retighten = false) => pullCures(grip, 'screw_end', { retighten });
 
   it('is asked of what is not there', () => {
     const greasy: Grip = { friction: 0.05, clamp: { screw: 'M3', count: 1, washers: false } };
     expect(cures(greasy)).toEqual([
-      'a screw washed free of grease (degreased: yes)',
+      'a screw washed free of grease (screw_end.degreased: yes)',
       'washers',
       'more or larger screws',
       'one retightening (retighten: yes)',

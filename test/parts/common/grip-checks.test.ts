@@ -145,7 +145,7 @@ describe('the strain of a hub that closes', () => {
 
   it('is cured by less clearance where it is too much, and asked of no hub without a slit', () => {
     expect(sleeve('closing-strain', { material: 'pla' })!.message).toMatch(
-      /; use a smaller bore_clearance, a thinner wall or a tougher plastic$/,
+      /; use a smaller motor_end.bore_clearance, a thinner wall or a tougher plastic$/,
     );
     expect(coupling('closing-strain', { ...SCREWED, screw: undefined })).toBeUndefined();
   });

@@ -157,7 +157,7 @@ describe('members of the nut family', () => {
     // a ring that nobody described is no pass: F·tan 15°/π of 15 N wedge it, 1.28 N
     const ringed = finding(split({}, { kind: 'split', closed: 'ring' }), 'split-hold')!;
     expect(ringed.word).toBe('but');
-    expect(ringed.message).toMatch(/wedges the halves apart with 1\.279 N under 15 N/);
+    expect(ringed.message).toMatch(/wedges the halves apart with 1\.28 N under 15 N/);
     expect(finding(split({ load: undefined }, { kind: 'split', closed: 'ring' }), 'split-hold')!.word).toBe('not-told');
     expect(finding(BASE, 'split-hold')).toBeUndefined();
   });

@@ -1,7 +1,7 @@
 import { type Check, hard, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { pressureWhileTightening } from '../../../mechanics/strength/allowable.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
-import { plain } from '../../../units/format.js';
+import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly, scaled, shifted, sum } from '../../../units/measured.js';
 import {
   type BoltedPattern,
@@ -256,7 +256,7 @@ export const insertWall: AdapterCheck = {
     if (!drawn.some((one) => one?.holes.hole.joint === 'insert')) return undefined;
     const { gap, what } = design.layout.ligament;
     const cure = gap < min ? '; a wider outline or another turn gives more' : '';
-    return valued(exactly(gap), `${plain(gap)} mm between ${what}${cure}`);
+    return valued(exactly(gap), `${worked(gap, 'mm')} mm between ${what}${cure}`);
   },
 };
 
@@ -275,8 +275,8 @@ export const pocketFloor: AdapterCheck = {
     if (floors.length === 0) return undefined;
     const least = Math.min(...floors);
     const { layer } = design.printer;
-    const cure = least < min * layer ? `; make the plate ${plain(min * layer - least)} mm thicker` : '';
-    return valued(exactly(least / layer), `${plain(least)} mm of floor under the deepest pocket${cure}`);
+    const cure = least < min * layer ? `; make the plate ${upwards(min * layer - least)} mm thicker` : '';
+    return valued(exactly(least / layer), `${worked(least, 'mm')} mm of floor under the deepest pocket${cure}`);
   },
 };
 
@@ -298,7 +298,7 @@ export const screwEnters: AdapterCheck = {
     });
     if (plays.length === 0) return undefined;
     const least = Math.min(...plays);
-    const cure = least < 0 ? `; drill the holes ${plain(-least)} mm larger, or use a smaller screw` : '';
-    return valued(exactly(least), `screws have ${plain(least)} mm of play in the bought part's holes${cure}`);
+    const cure = least < 0 ? `; drill the holes ${upwards(-least)} mm larger, or use a smaller screw` : '';
+    return valued(exactly(least), `screws have ${worked(least, 'mm')} mm of play in the bought part's holes${cure}`);
   },
 };

@@ -1,6 +1,6 @@
 import { type Check, hard, type Limits, soft, valued } from '../../../judge/check.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
-import { plain } from '../../../units/format.js';
+import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { cures, fits, LEAST_LIGAMENT } from '../cures.js';
 import { type AdapterDesign, roomLeft } from '../dimensions.js';
@@ -25,11 +25,11 @@ export const clocking: AdapterCheck = {
     const missing = min - ligament.gap;
     const help =
       missing > 0
-        ? `; ${plain(missing)} mm are missing. ${input.clocking === undefined ? 'No turn is better' : 'Leave clocking out to have it worked out'}: ${cures(input).join('; else ')}`
+        ? `; ${upwards(missing)} mm are missing. ${input.clocking === undefined ? 'No turn is better' : 'Leave clocking out to have it worked out'}: ${cures(input).join('; else ')}`
         : '';
     return valued(
       exactly(ligament.gap),
-      `the nut ${how} by ${plain(clocking.turn)}° leaves ${plain(ligament.gap)} mm between ${ligament.what}${help}`,
+      `the nut ${how} by ${plain(clocking.turn)}° leaves ${worked(ligament.gap, 'mm')} mm between ${ligament.what}${help}`,
     );
   },
 };
@@ -47,8 +47,11 @@ export const headRoom: AdapterCheck = {
     const { room, ligament } = layout;
     if (room.gap === Infinity) return undefined;
     const told = ligament.gap >= LEAST_LIGAMENT && !fits(layout);
-    const cure = told ? `; ${plain(-room.gap)} mm are missing: ${cures(input).join('; else ')}` : '';
-    return valued(exactly(room.gap + LEAST_ROOM), `${plain(room.gap + LEAST_ROOM)} mm between ${room.what}${cure}`);
+    const cure = told ? `; ${upwards(-room.gap)} mm are missing: ${cures(input).join('; else ')}` : '';
+    return valued(
+      exactly(room.gap + LEAST_ROOM),
+      `${worked(room.gap + LEAST_ROOM, 'mm')} mm between ${room.what}${cure}`,
+    );
   },
 };
 
@@ -77,7 +80,7 @@ export const holeEdge: AdapterCheck = {
     const cure = worst.value < (of(limits).pass.min ?? 0) ? '; a wider outline gives edge' : '';
     return valued(
       exactly(worst.value),
-      `${plain(worst.value, 2)} screw diameters from hole to edge, ${plain(worst.ligament)} mm beside the opening${cure}`,
+      `${plain(worst.value, 2)} screw diameters from hole to edge, ${worked(worst.ligament, 'mm')} mm beside the opening${cure}`,
       limits,
     );
   },
@@ -96,7 +99,7 @@ export const plateNeck: AdapterCheck = {
     const neck = thinnestNeck(plate);
     if (neck === Infinity) return undefined;
     const cure = neck < min ? '; move the cut-outs or the corners apart, or break off what runs out to a point' : '';
-    return valued(exactly(neck), `${plain(neck)} mm at the narrowest${cure}`);
+    return valued(exactly(neck), `${worked(neck, 'mm')} mm at the narrowest${cure}`);
   },
 };
 
@@ -113,6 +116,6 @@ export const mountRoom: AdapterCheck = {
     if (!design.carriage.room) return undefined;
     const left = roomLeft(design);
     const cure = left < min ? '; cut flats or cut-outs, or draw the outline as a polygon' : '';
-    return valued(exactly(left), `the plate keeps ${plain(left)} mm inside its room${cure}`);
+    return valued(exactly(left), `the plate keeps ${worked(left, 'mm')} mm inside its room${cure}`);
   },
 };

@@ -1,7 +1,7 @@
 import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { floatTurn } from '../../../mechanics/float.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { difference, exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
 import { USUAL_BACKLASH } from '../../common/backlash.js';
 import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
@@ -31,12 +31,12 @@ export const mountSeat: AdapterCheck = {
     const side = Math.min(...nut.flange.size, nut.flange.flats ?? Infinity) / 2;
     const opening = Math.max(plate.bore / 2, plate.catchPocket ? nutPocketReach(plate.catchPocket) : 0);
     const ring = side - opening;
-    const off = registers.nut === 'none' ? '' : `, within ${plain(registers.clearance / 2)} mm of the middle`;
+    const off = registers.nut === 'none' ? '' : `, within ${worked(registers.clearance / 2, 'mm')} mm of the middle`;
     const place = `square to the axis, ${plain(seatHeight)} mm from the carriage's face${off}`;
     const found =
       ring > 0
-        ? `the flange lies on a ring ${plain(ring)} mm wide, ${place}`
-        : `the opening is ${plain(-2 * ring)} mm wider than the flange, which falls through`;
+        ? `the flange lies on a ring ${worked(ring, 'mm')} mm wide, ${place}`
+        : `the opening is ${worked(-2 * ring, 'mm')} mm wider than the flange, which falls through`;
     const cure = ring < min ? '; a smaller plate.bore gives it a seat' : '';
     return valued(exactly(ring), `${found}${cure}`);
   },
@@ -62,7 +62,7 @@ export const mountBore: AdapterCheck = {
           'mount-bore',
           'no wider bore, other face or nut that stands away lets it in: measure surer, or take another nut',
         );
-    return valued(value, `${plain(worst.room.likely)} mm in ${worst.where}${cure}`);
+    return valued(value, `${worked(worst.room.likely, 'mm')} mm in ${worst.where}${cure}`);
   },
 };
 
@@ -95,7 +95,7 @@ export const mountFloat: AdapterCheck = {
         : 'no listed screw passes its holes';
     return valued(
       value,
-      `${plain(value.likely)} mm each way and ${plain(2 * turn, 2)}° of turning play; ${keep}${cure}`,
+      `${worked(value.likely, 'mm')} mm each way and ${plain(2 * turn, 2)}° of turning play; ${keep}${cure}`,
     );
   },
 };
@@ -127,7 +127,7 @@ export const floatBacklashCheck: AdapterCheck = {
     const cure = lost.most > max ? '; shorter sleeves, smaller holes, or hold: keys' : '';
     return valued(
       lost,
-      `${plain(lost.likely)} mm besides what the thread has: ${plain(along.likely)} mm along, the rest by turning from stop to stop at a lead of ${plain(screw.lead)} mm${cure}`,
+      `${worked(lost.likely, 'mm')} mm besides what the thread has: ${worked(along.likely, 'mm')} mm along, the rest by turning from stop to stop at a lead of ${plain(screw.lead)} mm${cure}`,
       own,
     );
   },
@@ -148,11 +148,11 @@ export const rimWall: AdapterCheck = {
     const wall = rimThickness(rim, plate.bore);
     const solid = isSolidRim(rim, plate.bore) ? ', solid down to the bore' : '';
     const aside = Math.hypot(...rim.center);
-    const off = aside > 0 ? ` where the bore stands ${plain(aside)} mm off its middle` : '';
+    const off = aside > 0 ? ` where the bore stands ${worked(aside, 'mm')} mm off its middle` : '';
     const cure = wall < min ? '; a smaller plate.bore thickens it, or leave it out with register.carriage: none' : '';
     return valued(
       exactly(wall),
-      `the rim is ${plain(wall)} mm thick${solid}${off} and ${plain(rim.height)} mm high${cure}`,
+      `the rim is ${worked(wall, 'mm')} mm thick${solid}${off} and ${plain(rim.height)} mm high${cure}`,
     );
   },
 };
@@ -191,11 +191,11 @@ export const printSupport: AdapterCheck = {
     const ledge = hanging(plate, bed);
     const cure =
       ledge > max
-        ? `; pockets on both faces, or a rim opposite a recess, need support: use register.nut: bore, other joints, or for pockets of screws ${printer.bridging === 'none' ? 'printer: {bridging: membrane}' : 'a thicker plate, which takes that roof'}`
+        ? `; pockets on both faces, or a rim opposite a recess, need support: use register.nut: bore, other joints, or for pockets of screws ${printer.bridging === 'none' ? 'printer.bridging: membrane' : 'a thicker plate, which takes that roof'}`
         : '';
     return valued(
       exactly(ledge),
-      `ceilings reach ${plain(ledge)} mm over air with the ${bed === 'outside' ? 'outer' : "carriage's"} face on the bed${cure}`,
+      `ceilings reach ${worked(ledge, 'mm')} mm over air with the ${bed === 'outside' ? 'outer' : "carriage's"} face on the bed${cure}`,
     );
   },
 };
@@ -216,7 +216,7 @@ export const catchNut: AdapterCheck = {
       const cure = keeps(gap, pass) ? '' : `; a catch_nut.gap of ${plain(CATCH_GAP.usual)} mm is usual`;
       return valued(
         exactly(gap),
-        `the catch nut stands ${plain(gap)} mm off and bears nothing until the working nut fails${cure}`,
+        `the catch nut stands ${worked(gap, 'mm')} mm off and bears nothing until the working nut fails${cure}`,
       );
     }
     const { screw, duty, nut } = design;

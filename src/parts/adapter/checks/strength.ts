@@ -3,7 +3,7 @@ import { allowableStress, standingDuration } from '../../../mechanics/strength/a
 import { HOURS } from '../../../mechanics/strength/plastic.js';
 import { creepModulus } from '../../../mechanics/strength/stiffness.js';
 import { PULLS, type Pull } from '../../../sheet/sections/duty.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import {
   type Borne,
@@ -70,7 +70,7 @@ function bornePlate(design: AdapterDesign, bent: PlateBending | undefined, one: 
   return {
     value,
     allowed,
-    words: `${plain(value)} MPa: ${how} ${HELD[held]}, ${plain(moment, 0)} N·mm (${plain(one.force * strip.share, 0)} N, ${plain(strip.arm, 1)} mm of arm) on a section of ${plain(width, 1)} × ${plain(layout.plate.thickness, 1)} mm`,
+    words: `${worked(value, 'MPa')} MPa: ${how} ${HELD[held]}, ${plain(moment, 0)} N·mm (${plain(one.force * strip.share, 0)} N, ${plain(strip.arm, 1)} mm of arm) on a section of ${plain(width, 1)} × ${plain(layout.plate.thickness, 1)} mm`,
   };
 }
 

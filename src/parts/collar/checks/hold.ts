@@ -74,7 +74,7 @@ export const axialGrip: CollarCheck = {
 /** What would hold more, of what is not there already. */
 function cureWords(design: CollarDesign): string {
   const thread = design.screw && design.shaft.crests ? ['the screw’s own thread (bore: thread)'] : [];
-  return `; use ${[...pullCures(design.grip, design), ...thread].join(', ')} or a metal collar (backed_by: metal-collar)`;
+  return `; use ${[...pullCures(design.grip, 'hold', design), ...thread].join(', ')} or a metal collar (backed_by: metal-collar)`;
 }
 
 /** A standing screw falls when its collar creeps, so friction alone never holds it. */

@@ -16,7 +16,9 @@ const OF_HELD = [
   'head-inside',
   'print-bridge',
 ];
-const holding = heldChecks<CollarDesign>(heldIn, 'outside_diameter, hold').filter(({ id }) => OF_HELD.includes(id));
+const holding = heldChecks<CollarDesign>(heldIn, { outside: 'outside_diameter', holds: ['hold'] }).filter(({ id }) =>
+  OF_HELD.includes(id),
+);
 
 /** A warm collar lets go. */
 const softens: Check<CollarDesign> = {

@@ -2,7 +2,7 @@ import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { thrustRating } from '../../../standards/bearings/thrust-rating.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly, plusMinus, scaled, sum } from '../../../units/measured.js';
 import { pullAsked } from '../../common/axial-grip.js';
 import { borePlay } from '../../common/bore-play.js';
@@ -72,7 +72,7 @@ export const bearingCentre: CollarCheck = {
     const cure = keeps(kept.most, pass) ? '' : '; a bearing whose bore fits the shaft runs truer';
     return valued(
       kept,
-      `centred by ${by}, ${plain(kept.likely)} mm to one side, ${plain(kept.most)} mm at most${cure}`,
+      `centred by ${by}, ${worked(kept.likely, 'mm')} mm to one side, ${worked(kept.most, 'mm')} mm at most${cure}`,
     );
   },
 };

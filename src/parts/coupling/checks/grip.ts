@@ -21,7 +21,7 @@ export const holdingChecks: readonly Check<CouplingDesign>[] = heldChecks<Coupli
           material,
           printer,
         },
-  'hubs.outside_diameter, motor_hub, screw_hub',
+  { outside: 'hubs.outside_diameter', holds: ['motor_hub', 'screw_hub'] },
 );
 
 /** Set screws in plastic. */

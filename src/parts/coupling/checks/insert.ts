@@ -4,7 +4,7 @@ import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
 import { SHOCK_FACTORS, startFactor, temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
 import { axialLostMotion, windUp } from '../../../mechanics/coupling/wind-up.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly, plusMinus } from '../../../units/measured.js';
 import { playAngle } from '../assembly.js';
 import type { CouplingDesign } from '../dimensions.js';
@@ -100,7 +100,7 @@ export const insertSqueeze: CouplingCheck = {
     const read = design.skipped.length > 0 ? design.calipers / 2 : 0;
     const share = plusMinus(squeeze / width, read / width);
     const cure = allKeep(share, pass) ? '' : '; more insert.flank_clearance or better lined up shafts ease it';
-    return valued(share, `${plain(squeeze)} mm at one flank of a lobe ${plain(width, 2)} mm wide${cure}`);
+    return valued(share, `${worked(squeeze, 'mm')} mm at one flank of a lobe ${plain(width, 2)} mm wide${cure}`);
   },
 };
 

@@ -2,6 +2,7 @@ import { type Check, hard, type LimitsInForce, notJudged, soft, valued } from '.
 import { keeps } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { finerNozzle, oneOf } from '../../common/finer-print.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { bareJaw, type JawLoad, type JawWork, jawLoads } from '../jaw-load.js';
 import { jawWidth } from '../jaws.js';
@@ -120,16 +121,27 @@ export const printLines: CouplingCheck = {
               where: 'inner end of a jaw',
               lines: (jawWidth(plan, plan.inner) - 2 * plan.bevel) / printer.lineWidth,
               help: 'fewer or wider jaws',
+              of: printer,
             },
           ]
         : []),
-      { where: 'a lobe', lines: (2 * halfWidth) / own, help: 'fewer or narrower jaws' },
+      { where: 'a lobe', lines: (2 * halfWidth) / own, help: 'fewer or narrower jaws', of: insert.printer },
       ...(hole > 0
-        ? [{ where: 'ring of the insert', lines: (ring - hole / 2) / own, help: 'a smaller insert.hole' }]
+        ? [
+            {
+              where: 'ring of the insert',
+              lines: (ring - hole / 2) / own,
+              help: 'a smaller insert.hole',
+              of: insert.printer,
+            },
+          ]
         : []),
     ];
     const least = features.reduce((a, b) => (b.lines < a.lines ? b : a));
-    const cure = keeps(least.lines, pass) ? '' : `; ${least.help}, or a finer nozzle`;
+    const { of } = least;
+    const section = of === printer ? 'printer' : 'insert.printer';
+    const finer = finerNozzle(of, (least.lines * of.lineWidth) / pass.min!, section);
+    const cure = keeps(least.lines, pass) ? '' : oneOf(least.help, finer);
     return valued(exactly(least.lines), `${plain(least.lines, 1)} lines: ${least.where}${cure}`);
   },
 };

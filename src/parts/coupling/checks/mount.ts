@@ -1,7 +1,7 @@
 import { type Check, hard, notJudged, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { polygonArea } from '../../../solid/outline.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { type AxialPath, carriedWords, judgeMotorThrust, judgeStanding, ownWeight } from '../../common/axial-path.js';
 import type { CouplingDesign } from '../dimensions.js';
@@ -112,7 +112,9 @@ export const shaftGap: CouplingCheck = {
     if (gap === undefined) return notJudged('motor_hub.stop', 'screw_hub.stop');
     return valued(
       exactly(gap),
-      pad.kind === 'none' ? `${plain(gap)} mm between the stops` : `${plain(gap)} mm, the pad between them`,
+      pad.kind === 'none'
+        ? `${worked(gap, 'mm')} mm between the stops`
+        : `${worked(gap, 'mm')} mm, the pad between them`,
     );
   },
 };

@@ -1,6 +1,6 @@
 import { type Check, notJudged, soft, valued } from '../../../judge/check.js';
 import { sideLoad } from '../../../mechanics/beam.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import type { Measured } from '../../../units/measured.js';
 import { PLACE_SCATTER, planeResidual } from '../../common/residual.js';
 import type { NutDesign } from '../dimensions.js';
@@ -43,8 +43,8 @@ export const mountBinding: Check<NutDesign> = {
     const load = { least: force(aside.least), likely: force(aside.likely), most: force(aside.most) };
     const told =
       aside.most === 0
-        ? `the nut floats ${plain(float.likely)} mm and finds the screw`
-        : `the screw may be ${plain(aside.most)} mm aside, ${plain(load.most, 1)} N at mid span and more near its ends; give the holes 0.2 to 0.5 mm of float, or use an adapter`;
+        ? `the nut floats ${worked(float.likely, 'mm')} mm and finds the screw`
+        : `the screw may be ${worked(aside.most, 'mm')} mm aside, ${plain(load.most, 1)} N at mid span and more near its ends; give the holes 0.2 to 0.5 mm of float, or use an adapter`;
     return valued(load, told);
   },
 };

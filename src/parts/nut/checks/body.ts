@@ -1,6 +1,6 @@
 import { type Check, hard, valued } from '../../../judge/check.js';
 import { allKeep } from '../../../judge/judge.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 import { widestBore } from '../variants/twin.js';
@@ -36,7 +36,7 @@ export const wall: NutCheck = {
       : inFlange < beside
         ? '; a larger circle of holes leaves more'
         : `; a body of ${plain(slimmest, 2)} mm is the slimmest for this screw`;
-    return valued(least, `${plain(least.likely)} mm, ${plain(lines, 1)} lines${cure}`, own);
+    return valued(least, `${worked(least.likely, 'mm')} mm, ${plain(lines, 1)} lines${cure}`, own);
   },
 };
 

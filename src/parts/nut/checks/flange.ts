@@ -4,7 +4,7 @@ import { threadBending } from '../../../mechanics/thread/bending.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';
 import { PULLS } from '../../../sheet/sections/duty.js';
 import { circleOutline, polygonArea } from '../../../solid/outline.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import {
   type Borne,
   judgeCases,
@@ -41,7 +41,11 @@ export const flangeBendingCheck: NutCheck = {
       if (!found) return undefined;
       const value = one.force * found.stress;
       const how = one.pull === 'away' ? 'pulled off its carriage' : 'pressed on its carriage';
-      return { value, allowed: tensionOf(design, one, 'plane'), words: `${plain(value)} MPa ${how}, ${found.words}` };
+      return {
+        value,
+        allowed: tensionOf(design, one, 'plane'),
+        words: `${worked(value, 'MPa')} MPa ${how}, ${found.words}`,
+      };
     };
     return (
       judgeCases(design, limits, {
@@ -78,7 +82,7 @@ export const barrelPull: NutCheck = {
     const area = barrelArea(design);
     const borne = (one: LoadCase): Borne => {
       const value = one.force / area;
-      const words = `${plain(value)} MPa on ${plain(area, 0)} mm² of body beside the thread, the whole load taken beyond the flange`;
+      const words = `${worked(value, 'MPa')} MPa on ${plain(area, 0)} mm² of body beside the thread, the whole load taken beyond the flange`;
       return { value, allowed: tensionOf(design, one, 'across'), words };
     };
     return judgeCases(design, limits, { borne, cure: 'use a wider body, or a stronger material' });
@@ -107,7 +111,7 @@ export const seatPressure: NutCheck = {
       const { material, duty } = design;
       const at = { duration: one.duration, temperature: judgedTemperature(duty) };
       const allowed = allowableStress(material, { kind: 'pressure', ...at });
-      return { value, allowed, words: `${plain(value)} MPa on a seat of ${plain(area, 0)} mm²` };
+      return { value, allowed, words: `${worked(value, 'MPa')} MPa on a seat of ${plain(area, 0)} mm²` };
     };
     return (
       judgeCases(design, limits, { borne, cure: 'use a larger flange, or a stronger material' }) ??

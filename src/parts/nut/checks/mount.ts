@@ -3,7 +3,7 @@ import { allKeep, keeps } from '../../../judge/judge.js';
 import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
-import { plain } from '../../../units/format.js';
+import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest, sum } from '../../../units/measured.js';
 import { type HeadOnHole, judgeClamp, judgeHeads, judgePosition, patternError } from '../../common/bolting.js';
 import { floatHead, floatWords } from '../../common/float.js';
@@ -39,7 +39,8 @@ export const holePosition: NutCheck = {
     if (isHeld(holes) && !carriage.holes) return undefined;
     const fit = carriage.holes ? mismatch(holes, carriage.holes) : undefined;
     const miss = fit?.miss ?? exactly(0);
-    const cause = fit && miss.likely > 0.005 ? `, ${plain(miss.likely)} mm of it because the two patterns differ` : '';
+    const cause =
+      fit && miss.likely > 0.005 ? `, ${worked(miss.likely, 'mm')} mm of it because the two patterns differ` : '';
     return judgePosition(
       {
         error: patternError(miss, planeResidual(design, holes.spacing.likely)),
@@ -208,8 +209,8 @@ export const holeClearance: NutCheck = {
     const what = holes.head === 'none' ? 'holes' : `heads on the ${holes.head} side`;
     const cure = keeps(gap, pass)
       ? ''
-      : `; ${plain(pass.min! - gap)} mm are missing: use a larger circle, a smaller screw, a slimmer body, or heads on the other side`;
-    return valued(exactly(gap), `${what} keep ${plain(gap)} mm from body, fillet and bore${cure}`);
+      : `; ${upwards(pass.min! - gap)} mm are missing: use a larger circle, a smaller screw, a slimmer body, or heads on the other side`;
+    return valued(exactly(gap), `${what} keep ${worked(gap, 'mm')} mm from body, fillet and bore${cure}`);
   },
 };
 
@@ -231,10 +232,10 @@ export const holeEdge: NutCheck = {
     const { pass } = of(limits);
     const cure = keeps(edge / unit, pass)
       ? ''
-      : `; ${plain(pass.min! * unit - edge)} mm more of edge are wanted: a larger flange or a smaller circle`;
+      : `; ${upwards(pass.min! * unit - edge)} mm more of edge are wanted: a larger flange or a smaller circle`;
     return valued(
       exactly(edge / unit),
-      `centres ${plain(edge)} mm from the edge, ${plain(ligament)} mm of material left${cure}`,
+      `centres ${worked(edge, 'mm')} mm from the edge, ${worked(ligament, 'mm')} mm of material left${cure}`,
       limits,
     );
   },
@@ -253,7 +254,7 @@ export const holeSpacing: NutCheck = {
     const reach = Math.max(openingRadius(holes), headRadius(holes) - LEAST_LIGAMENT / 2);
     const ligament = holesApart(holes.centres, reach);
     const cure = keeps(ligament, pass) ? '' : '; use fewer or smaller screws, or a larger circle';
-    return valued(exactly(ligament), `${plain(ligament)} mm between holes, their pockets and heads${cure}`);
+    return valued(exactly(ligament), `${worked(ligament, 'mm')} mm between holes, their pockets and heads${cure}`);
   },
 };
 
@@ -279,7 +280,7 @@ export const mountBore: NutCheck = {
         );
     return valued(
       clearance,
-      `a ${what} ${plain(across.likely)} mm across in a bore of ${plain(bore.likely)} mm leaves ${plain(clearance.likely)} mm${cure}`,
+      `a ${what} ${plain(across.likely)} mm across in a bore of ${plain(bore.likely)} mm leaves ${worked(clearance.likely, 'mm')} mm${cure}`,
     );
   },
 };
@@ -301,7 +302,7 @@ export const mountSeat: NutCheck = {
       : "; chamfer the edge of the carriage's bore by that much, or use a smaller fillet";
     return valued(
       exactly(finished.fillet),
-      `a fillet of ${plain(finished.fillet)} mm beside a gap of ${plain(gap)} mm${cure}`,
+      `a fillet of ${worked(finished.fillet, 'mm')} mm beside a gap of ${worked(gap, 'mm')} mm${cure}`,
       own,
     );
   },
@@ -343,7 +344,7 @@ export const mountFloat: NutCheck = {
         : '; tighten the screws with the axis at the end where the nut sits';
     return valued(
       float,
-      `room to align, no float: the nut can move ${plain(float.likely)} mm sideways until its screws are tightened${help}`,
+      `room to align, no float: the nut can move ${worked(float.likely, 'mm')} mm sideways until its screws are tightened${help}`,
     );
   },
 };
@@ -360,9 +361,9 @@ export const pocketWall: NutCheck = {
     const wall = pocketWallOf(holes, finished);
     const limits = holes.joint === 'insert' ? soft({ min: 2 }, { min: 1.5 }) : hard({ min: 1.6 });
     const { pass } = of(limits);
-    const missing = plain(pass.min! - wall);
+    const missing = upwards(pass.min! - wall);
     const cure = keeps(wall, pass) ? '' : `; ${missing} mm are missing: a larger flange or another circle`;
-    return valued(exactly(wall), `${plain(wall)} mm beside the ${holes.joint}${cure}`, limits);
+    return valued(exactly(wall), `${worked(wall, 'mm')} mm beside the ${holes.joint}${cure}`, limits);
   },
 };
 
@@ -387,11 +388,11 @@ export const pocketFloor: NutCheck = {
     if (!pocket) return undefined;
     const floor = (finished.flange?.thickness ?? finished.length) - pocket.pocket.depth;
     const layers = floor / printer.layer;
-    const missing = plain(pass.min! * printer.layer - floor);
+    const missing = upwards(pass.min! * printer.layer - floor);
     const cure = keeps(layers, pass) ? '' : `; make the flange ${missing} mm thicker`;
     return valued(
       exactly(layers),
-      `${plain(floor)} mm of floor under a pocket ${plain(pocket.pocket.depth)} mm deep${cure}`,
+      `${worked(floor, 'mm')} mm of floor under a pocket ${plain(pocket.pocket.depth)} mm deep${cure}`,
     );
   },
 };

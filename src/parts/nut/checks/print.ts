@@ -2,8 +2,9 @@ import { type Check, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
 import { flankOverhangStep, largestLayer } from '../../../mechanics/print/flank-overhang.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { finerLayer, oneOf } from '../../common/finer-print.js';
 import { LEDGE } from '../../common/ledge.js';
 import { printLayers, printThreadDepth } from '../../common/thread-in-print.js';
 import type { NutDesign } from '../dimensions.js';
@@ -11,12 +12,7 @@ import { hangingLedge, opensOnBed, printAdvice } from '../print-advice.js';
 
 type NutCheck = Check<NutDesign>;
 const print = { group: 'print', question: 'prints', source: 'common practice' } as const;
-const TAP = ', or print a plain pilot hole and tap it with the screw or a tap instead';
-
-/** A layer height that is no higher, to a hundredth. */
-function floored(height: number): number {
-  return Math.floor(100 * height + 1e-9) / 100;
-}
+const TAP = 'print a plain pilot hole and tap it with the screw or a tap instead';
 
 /** The thread's own, as a nut can also be made. */
 export const threadInPrint: readonly NutCheck[] = [printLayers(TAP), printThreadDepth(TAP)];
@@ -35,9 +31,12 @@ export const printSupport: NutCheck = {
     const ledge = hangingLedge(design);
     const cure = keeps(ledge, pass)
       ? ''
-      : `; let them open upwards with holes.head, take a joint without pockets, or ${design.holes?.roof ? 'leave more over them: too little stands there for that roof' : 'have them roofed: printer: {bridging: membrane}'}`;
+      : `; let them open upwards with holes.head, take a joint without pockets, or ${design.holes?.roof ? 'leave more over them: too little stands there for that roof' : 'have them roofed (printer.bridging: membrane)'}`;
     return ledge > 0
-      ? valued(exactly(ledge), `ceilings of the pockets that open on the bed reach ${plain(ledge)} mm over air${cure}`)
+      ? valued(
+          exactly(ledge),
+          `ceilings of the pockets that open on the bed reach ${worked(ledge, 'mm')} mm over air${cure}`,
+        )
       : valued(
           exactly(0),
           opensOnBed(design) ? 'pockets that open on the bed are roofed' : 'no pocket of the holes opens on the bed',
@@ -61,10 +60,8 @@ export const printOverhang: NutCheck = {
     const step = flankOverhangStep({ ...angles, layer: printer.layer });
     const best = largestLayer({ ...angles, step: pass.max! * printer.lineWidth });
     const ratio = step / printer.lineWidth;
-    const help = keeps(ratio, pass)
-      ? ''
-      : `; layers of ${plain(floored(best), 2)} mm give a clean underside, else chase the thread with the screw`;
-    return valued(exactly(ratio), `each layer reaches ${plain(step)} mm over the one below${help}`);
+    const help = keeps(ratio, pass) ? '' : oneOf(finerLayer(printer, best), 'chase the thread with the screw');
+    return valued(exactly(ratio), `each layer reaches ${worked(step, 'mm')} mm over the one below${help}`);
   },
 };
 

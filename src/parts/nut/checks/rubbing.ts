@@ -12,7 +12,7 @@ import {
   warmShare,
 } from '../../../mechanics/thread/friction-heat.js';
 import { bearablePv, GREASE, pressureVelocity } from '../../../mechanics/thread/wear.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly, type Measured, scaled } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 import { longer, worstTeeth } from '../engagement.js';
@@ -47,7 +47,7 @@ function rubbingOf(design: NutDesign, load: number, feed: number): Rubbing {
   const speed = speedOf(design, feed);
   const at = (value: number) => pressureVelocity({ pressure: value, slidingSpeed: speed });
   const pv = { least: at(pressure.least), likely: at(pressure.likely), most: at(pressure.most) };
-  const words = `${plain(pressure.likely)} MPa${name} at ${plain(speed, 0)} mm/s`;
+  const words = `${worked(pressure.likely, 'MPa')} MPa${name} at ${plain(speed, 0)} mm/s`;
   return { pressure, speed, pv, force, words };
 }
 
@@ -74,7 +74,7 @@ function greaseOf({ grease, regrease }: NutDesign['duty']): keyof typeof GREASE 
 function bearsWords(design: NutDesign, most: number): string {
   const greased = { dry: 'dry', once: 'greased once', kept: 'kept greased' }[greaseOf(design.duty)];
   const temperature = design.duty.temperature ?? ROOM;
-  return `${design.material.name} bears ${plain(most)} MPa·m/s ${greased} in air of ${plain(temperature, 0)} °C`;
+  return `${design.material.name} bears ${worked(most, 'MPa')} MPa·m/s ${greased} in air of ${plain(temperature, 0)} °C`;
 }
 
 /** How the barrel around the thread warms. */
@@ -148,7 +148,7 @@ export const wearPeak: NutCheck = {
     const cure = holds ? '' : `; ${longer(design)}, less load, a slower feed or a coarser lead`;
     return valued(
       pv,
-      `${words}; at most ${plain(pass.max!)} MPa·m/s, ${PEAK} times what it bears all the time, however long it rests${cure}`,
+      `${words}; at most ${worked(pass.max!, 'MPa')} MPa·m/s, ${PEAK} times what it bears all the time, however long it rests${cure}`,
       own,
     );
   },

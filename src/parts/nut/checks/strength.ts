@@ -6,7 +6,7 @@ import { ROOM } from '../../../mechanics/strength/plastic.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { scaled } from '../../../units/measured.js';
 import { stallForce } from '../../common/stall-force.js';
 import { PRINTED_SURFACE, toothBears } from '../../common/teeth.js';
@@ -41,7 +41,7 @@ export const threadPressureCheck: NutCheck = {
     const cure = keeps(value.likely, pass) ? '' : `; ${longer(design)}, another material or less load`;
     return valued(
       value,
-      `${plain(value.likely)} MPa${name}; a printed flank of ${material.name} bears ${plain(pass.max!)} MPa in motion ${heatWords(design)}, and never above ${plain(fail!.max!)}${cure}`,
+      `${worked(value.likely, 'MPa')} MPa${name}; a printed flank of ${material.name} bears ${worked(pass.max!, 'MPa')} MPa in motion ${heatWords(design)}, and never above ${worked(fail!.max!, 'MPa')}${cure}`,
       own,
     );
   },
@@ -89,7 +89,7 @@ function judgeStanding(
   const cure = fails ? `; ${longer(design)}, a stronger material, less load or less heat` : '';
   return valued(
     value,
-    `${plain(value.likely)} MPa${name} of ${plain(pass.max!)} MPa that ${material.name} bears ${time} ${heatWords(design)}${cure}`,
+    `${worked(value.likely, 'MPa')} MPa${name} of ${worked(pass.max!, 'MPa')} MPa that ${material.name} bears ${time} ${heatWords(design)}${cure}`,
     own,
   );
 }
@@ -120,7 +120,7 @@ export const threadStallCheck: NutCheck = {
     const cure = fails ? `; ${longer(design)}, a stronger material, less heat or less motor current` : crash;
     return valued(
       worst.share,
-      `stalled on a greased screw the motor pushes with ${plain(force, 0)} N, ${plain(worst.value.likely)} MPa of ${worst.what}, of ${plain(worst.most)} MPa for a moment ${heatWords(design)}${cure}`,
+      `stalled on a greased screw the motor pushes with ${plain(force, 0)} N, ${worked(worst.value.likely, 'MPa')} MPa of ${worst.what}, of ${worked(worst.most, 'MPa')} MPa for a moment ${heatWords(design)}${cure}`,
     );
   },
 };

@@ -1,8 +1,9 @@
 import { type Bounds, type Check, hard, soft, told, valued } from '../../../judge/check.js';
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
-import { plain } from '../../../units/format.js';
+import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly, type Measured, plusMinus, sum } from '../../../units/measured.js';
+import { finerLayer, oneOf } from '../../common/finer-print.js';
 import { FIT_CLASSES, type FitClass } from '../../common/fit-classes.js';
 import type { NutDesign } from '../dimensions.js';
 import { fitFigures } from '../fit-figures.js';
@@ -24,10 +25,12 @@ export const threadClearance: NutCheck = {
     const own = hard({ min: design.fit.name === 'close' ? 0.05 : 0.15 });
     const { pass } = limits.of(own);
     const { min = 0 } = pass;
-    const cure = allKeep(diametral, pass) ? '' : `; a fit.diametral ${plain(min - diametral.least)} mm larger gives it`;
+    const cure = allKeep(diametral, pass)
+      ? ''
+      : `; a fit.diametral ${upwards(min - diametral.least)} mm larger gives it`;
     return valued(
       diametral,
-      `${plain(diametral.likely)} mm on the diameter between flanks; the nut starts from ${plain(min)} mm${cure}`,
+      `${worked(diametral.likely, 'mm')} mm on the diameter between flanks; the nut starts from ${plain(min)} mm${cure}`,
       own,
     );
   },
@@ -64,10 +67,14 @@ export const threadRunningIn: NutCheck = {
     if (layers === 0) return undefined;
     const cure = allKeep(freshAxial, pass)
       ? ''
-      : '; run it in on the screw, dry, in short turns back and forth, or print finer layers, or take more axial clearance';
+      : oneOf(
+          'run it in on the screw, dry, in short turns back and forth',
+          finerLayer(design.printer, design.printer.layer),
+          'take a larger fit.axial',
+        );
     return valued(
       freshAxial,
-      `the edges of the layers take ${plain(layers)} mm until the screw has worn them off; ${rangeWords(freshAxial)} mm are left over the whole length${cure}`,
+      `the edges of the layers take ${worked(layers, 'mm')} mm until the screw has worn them off; ${rangeWords(freshAxial)} mm are left over the whole length${cure}`,
     );
   },
 };
@@ -80,7 +87,8 @@ function tightCure(design: NutDesign, wanted: number): string {
   const enough = named ? `fit: ${named[0]} is enough` : ownFit(design, isEnough);
   if (!inHand.level.includes('pitchDiameter')) return `a shorter nut or a larger fit.axial leaves more: ${enough}`;
   const { pitchDiameter, crest } = inHand;
-  const range = rangeWords({ least: pitchDiameter.least + crest.least, most: pitchDiameter.most + crest.most });
+  // limits of a standard, as they stand there
+  const range = `${plain(pitchDiameter.least + crest.least)} to ${plain(pitchDiameter.most + crest.most)}`;
   return `measure the pitch diameter (screw.pitch_diameter, or screw.wires): unmeasured it may be ${range} mm; without it ${enough}`;
 }
 
@@ -123,7 +131,7 @@ function withFit(design: NutDesign, { diametral, axial }: FitClass): NutDesign {
 }
 
 function rangeWords({ least, most }: Pick<Measured, 'least' | 'most'>): string {
-  return `${plain(least)} to ${plain(most)}`;
+  return `${worked(least, 'mm')} to ${worked(most, 'mm')}`;
 }
 
 /** A trapezoid is hardly freed by opening its diameter. */
@@ -141,10 +149,10 @@ export const threadAxial: NutCheck = {
       axialClearance: 0,
       flankAngle: design.screw.flankAngle,
     });
-    const cure = allKeep(play, pass) ? '' : `; a fit.axial ${plain(pass.min! - play.least)} mm larger gives it`;
+    const cure = allKeep(play, pass) ? '' : `; a fit.axial ${upwards(pass.min! - play.least)} mm larger gives it`;
     return valued(
       play,
-      `${plain(play.likely)} mm in all, of which the diameter gives only ${plain(fromDiameter)} mm${cure}`,
+      `${worked(play.likely, 'mm')} mm in all, of which the diameter gives only ${worked(fromDiameter, 'mm')} mm${cure}`,
     );
   },
 };
@@ -160,12 +168,14 @@ export const threadBacklash: NutCheck = {
   run: (design, limits) => {
     const lost = lostByFloat(design);
     const play = sum(fitFigures(design).play, lost);
-    const floats = lost.likely > 0 ? `, ${plain(lost.likely)} mm of it by its float` : '';
+    const floats = lost.likely > 0 ? `, ${worked(lost.likely, 'mm')} mm of it by its float` : '';
     const { axis } = design.duty;
     const own = axis === 'vertical' ? 0.3 : 0.1;
     const { pass } = limits.of(soft({ max: own }));
     const { max: most = own } = pass;
-    const cure = allKeep(play, pass) ? '' : '; a smaller fit.axial, or a spring (family: anti-backlash) takes it out';
+    const cure = allKeep(play, pass)
+      ? ''
+      : '; a smaller fit.axial, or a spring (family.kind: anti-backlash) takes it out';
     const usual = {
       vertical: 'is usual where weight holds one flank',
       horizontal: 'is usual where the load reverses',
@@ -173,7 +183,7 @@ export const threadBacklash: NutCheck = {
     }[axis ?? 'untold'];
     return valued(
       play,
-      `${plain(play.likely)} mm of lost motion${floats}; up to ${plain(most)} mm ${most === own ? usual : 'is allowed by the sheet'}${cure}`,
+      `${worked(play.likely, 'mm')} mm of lost motion${floats}; up to ${plain(most)} mm ${most === own ? usual : 'is allowed by the sheet'}${cure}`,
       soft({ max: own }),
     );
   },
@@ -188,7 +198,7 @@ export const threadCrestGap: NutCheck = {
   moves: 'fit.diametral, screw.major',
   run: (design, { pass }) => {
     const { crestGap: gap } = fitFigures(design);
-    return valued(gap, `${plain(gap.likely)} mm of air over the screw's crests${airCure(gap, pass)}`);
+    return valued(gap, `${worked(gap.likely, 'mm')} mm of air over the screw's crests${airCure(gap, pass)}`);
   },
 };
 
@@ -203,14 +213,14 @@ export const threadRootGap: NutCheck = {
     const { rootGap: gap } = fitFigures(design);
     return valued(
       gap,
-      `${plain(gap.likely)} mm of air between the nut's crests and the screw's core${airCure(gap, pass)}`,
+      `${worked(gap.likely, 'mm')} mm of air between the nut's crests and the screw's core${airCure(gap, pass)}`,
     );
   },
 };
 
 /** Air over crests grows by half of what the diameter is opened. */
 function airCure(gap: Measured, pass: Bounds): string {
-  return allKeep(gap, pass) ? '' : `; a fit.diametral ${plain(2 * (pass.min! - gap.least))} mm larger gives it`;
+  return allKeep(gap, pass) ? '' : `; a fit.diametral ${upwards(2 * (pass.min! - gap.least))} mm larger gives it`;
 }
 
 /** Lead and pitch must agree with a whole number of starts. */

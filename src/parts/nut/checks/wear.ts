@@ -3,7 +3,7 @@ import { allKeep, keeps } from '../../../judge/judge.js';
 import { slidingPerTravel } from '../../../mechanics/sliding.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
 import { wearDepth } from '../../../mechanics/thread/wear.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 import { longer, worstTeeth } from '../engagement.js';
@@ -143,15 +143,15 @@ export const moistureCheck: NutCheck = {
     const growth = material.moistureGrowth * finished.length;
     const held = isHeld(design);
     const how = held
-      ? `closes by ${plain(-bore)} mm if its body is held all around`
-      : `opens by ${plain(bore)} mm as nothing holds the body`;
+      ? `closes by ${worked(-bore, 'mm')} mm if its body is held all around`
+      : `opens by ${worked(bore, 'mm')} mm as nothing holds the body`;
     const left = smallest(shifted(diametral, bore), shifted(play, -growth));
     const cure = allKeep(left, pass)
       ? ''
       : '; a shorter nut, a larger fit.axial and fit.diametral, or a plastic that takes up less water';
     return valued(
       left,
-      `the bore ${how}, the pitch drifts by ${plain(growth)} mm over the nut; ${plain(left.likely)} mm are left, measured two days after printing${cure}`,
+      `the bore ${how}, the pitch drifts by ${worked(growth, 'mm')} mm over the nut; ${worked(left.likely, 'mm')} mm are left, measured two days after printing${cure}`,
     );
   },
 };

@@ -1,7 +1,7 @@
 import { type Bounds, notJudged, type Outcome, valued } from '../../../judge/check.js';
 import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { usedShare } from '../../common/load-cases.js';
 import { stallForce } from '../../common/stall-force.js';
@@ -41,6 +41,6 @@ export function borneShare(
   if (duty.temperature === undefined && worst.share <= max) return notJudged('duty.temperature');
   return valued(
     exactly(worst.share),
-    `${plain(worst.stress)} MPa of ${worst.kind} ${where} under ${plain(worst.force, 0)} N, of ${plain(worst.most)} MPa at ${plain(temperature, 0)} °C${worst.share > max ? `; ${cure}` : ''}`,
+    `${worked(worst.stress, 'MPa')} MPa of ${worst.kind} ${where} under ${plain(worst.force, 0)} N, of ${worked(worst.most, 'MPa')} MPa at ${plain(temperature, 0)} °C${worst.share > max ? `; ${cure}` : ''}`,
   );
 }

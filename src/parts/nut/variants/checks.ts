@@ -1,5 +1,5 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
-import { plain } from '../../../units/format.js';
+import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { CATCH_FINDING, CATCH_GAP, screwHolding } from '../../common/bought-nut.js';
 import type { NutDesign } from '../dimensions.js';
@@ -60,7 +60,7 @@ const splitJoint: NutCheck = {
     const least = holesToJoint(pinHoles(family.pins), holes.centres, openingRadius(holes));
     const cure =
       least < min ? `; turn the pattern: holes.start: ${plain(180 / finished.holes!.centres.length)} deg, for one` : '';
-    return valued(exactly(least), `${plain(least)} mm beside the plane through the axis along X${cure}`);
+    return valued(exactly(least), `${worked(least, 'mm')} mm beside the plane through the axis along X${cure}`);
   },
 };
 
@@ -77,8 +77,8 @@ const pocketRoom: NutCheck = {
     if (!pocket) return undefined;
     const beside = { centres: holes?.centres ?? [], opening: holes ? openingRadius(holes) : 0 };
     const least = aroundNut(pocket, finished, beside);
-    const cure = least < min ? `; make the body ${plain(2 * (min - least))} mm wider, or move the holes out` : '';
-    return valued(exactly(least), `${plain(least)} mm beside the corners of the bought nut${cure}`);
+    const cure = least < min ? `; make the body ${upwards(2 * (min - least))} mm wider, or move the holes out` : '';
+    return valued(exactly(least), `${worked(least, 'mm')} mm beside the corners of the bought nut${cure}`);
   },
 };
 
@@ -147,7 +147,7 @@ export const catchNut: NutCheck = {
       const thread = finished.length - catchPocket.depth;
       return valued(
         exactly(catchPocket.gap),
-        `the metal nut stands ${plain(catchPocket.gap)} mm off and bears nothing until the printed thread, ${plain(thread)} mm of it, fails`,
+        `the metal nut stands ${plain(catchPocket.gap)} mm off and bears nothing until the printed thread, ${worked(thread, 'mm')} mm of it, fails`,
       );
     }
     if (duty.axis !== 'vertical' || family?.kind === 'holder') return undefined;

@@ -3,7 +3,7 @@ import { pressureUnderHead } from '../../../mechanics/bolt/preload.js';
 import { spreadForce } from '../../../mechanics/thread/spread.js';
 import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';
 import { washer } from '../../../standards/fasteners/washer.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { stallForce } from '../../common/stall-force.js';
 import type { NutDesign } from '../dimensions.js';
 import { borneShare } from './borne-share.js';
@@ -47,6 +47,6 @@ function ringHold(design: NutDesign): Outcome {
   const spread = spreadForce({ axialForce: force, flankAngle: screw.flankAngle });
   return told(
     'caution',
-    `the ring is not judged; the screw wedges the halves apart with ${plain(spread)} N under ${plain(force, 0)} N, half of it in each section of the ring: take one of steel, that neither stretches nor slides off, or family.closed: screws`,
+    `the ring is not judged; the screw wedges the halves apart with ${worked(spread, 'N')} N under ${plain(force, 0)} N, half of it in each section of the ring: take one of steel, that neither stretches nor slides off, or family.closed: screws`,
   );
 }

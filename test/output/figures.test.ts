@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { boundsText, figuresOf } from '../../src/output/figures.js';
+
+const found = (value: number, limit: { min?: number; max?: number }, unit = 'mm', uncertainty = 0) =>
+  figuresOf({ value, limit, unit, uncertainty });
+
+describe('a value beside its limit', () => {
+  it('has no more decimals than it needs', () => {
+    expect(found(0.4851, { min: 0.15 }, 'mm', 0.1203)).toEqual({ value: '0.49 ± 0.12 mm', limit: { min: '0.15' } });
+    expect(found(0.127, { min: 0 }, 'mm', 0.0891).value).toBe('0.13 ± 0.09 mm');
+    expect(found(0.5, { min: 0 }, 'mm', 0.0012).value).toBe('0.5 ± 0.0012 mm');
+    expect(found(0.1049, { max: 0.5 }, '°').value).toBe('0.1°');
+    expect(found(15.0893, { max: 21.6589 }, 'MPa')).toEqual({ value: '15.1 MPa', limit: { max: '21.7' } });
+  });
+
+  it('is told apart from a limit that it misses, and from one that it keeps, by little', () => {
+    expect(found(0.1496, { min: 0.15 }).value).toBe('0.1496 mm');
+    expect(found(0.1504, { min: 0.15 }).value).toBe('0.1504 mm');
+    expect(found(0.15, { min: 0.15 }).value).toBe('0.15 mm');
+    expect(found(21.68, { max: 21.6589 }, 'MPa')).toEqual({ value: '21.68 MPa', limit: { max: '21.66' } });
+  });
+
+  it('keeps the limits of a table as they stand there', () => {
+    expect(found(-0.03, { min: -0.15, max: 0.104 })).toEqual({
+      value: '-0.03 mm',
+      limit: { min: '-0.15', max: '0.104' },
+    });
+  });
+
+  it('may be without either', () => {
+    expect(figuresOf({ value: null, limit: null, unit: 'mm', uncertainty: 0 })).toEqual({ value: '', limit: {} });
+    expect(boundsText({})).toBe('');
+    expect(boundsText({ min: '0.15' })).toBe('≥ 0.15');
+  });
+});

@@ -35,7 +35,7 @@ export interface ShownPart extends PartReport {
  */
 export async function axisPage(report: AxisReport, axis: AxisDesign, parts: readonly ShownPart[]): Promise<string> {
   const content: Record<(typeof SECTIONS)[number][0], string> = {
-    part: parts.map(partFigure).join('\n'),
+    part: [partFigures(parts), ...parts.map(partLines)].join('\n'),
     along: alongTable(axis),
     see: seeToList(report),
     card: axisCard(report, axis),
@@ -49,23 +49,32 @@ export async function axisPage(report: AxisReport, axis: AxisDesign, parts: read
   const links = shown.map(([id, title]) => `<a href="#${id}">${title}</a>`).join(' ');
   return pageShell({
     title: `${report.name} – ${report.verdict}`,
-    head: [verdictSection(report), `<nav aria-label="On this page">${links}</nav>`],
+    head: [
+      verdictSection({ ...report, applied: 'shrink and hole offset: on the page of each part' }),
+      `<nav aria-label="On this page">${links}</nav>`,
+    ],
     sections: shown.map(([id, title]) => section(id, title, content[id])),
   });
 }
 
-function partFigure({ role, folder, report, picture }: ShownPart): string {
+/** The parts side by side, so that the first screen shows what the axis is made of. */
+function partFigures(parts: readonly ShownPart[]): string {
+  const figures = parts.map(({ role, report, picture }) => {
+    const alt = `${report.name}, a ${report.part}`;
+    const image = picture
+      ? `<img src="data:image/png;base64,${base64(picture)}" width="480" height="360" alt="${xmlText(alt)}">`
+      : '';
+    return `<figure>${image}<figcaption>${xmlText(role)} ${badge(report.verdict)}</figcaption></figure>`;
+  });
+  return `<div class="parts">${figures.join('\n')}</div>`;
+}
+
+function partLines({ role, folder, report }: ShownPart): string {
   const to = (file: string) => [...(folder === '' ? [] : [folder]), file].map(encodeURIComponent).join('/');
   const links = (report.files ?? []).map((file) => `<a href="${to(file)}">${xmlText(file)}</a>`);
-  const alt = `${report.name}, a ${report.part}`;
   return [
-    `<h3>${xmlText(role)} ${badge(report.verdict)}</h3>`,
+    `<h3>${xmlText(role)}</h3>`,
     `<p>${xmlText(report.sentence)}</p>`,
-    ...(picture
-      ? [
-          `<figure class="stage"><img src="data:image/png;base64,${base64(picture)}" width="480" height="360" alt="${xmlText(alt)}"></figure>`,
-        ]
-      : []),
     ...(links.length > 0 ? [`<p class="files"><strong>Files:</strong> ${links.join(' · ')}</p>`] : []),
   ].join('\n');
 }

@@ -353,7 +353,7 @@ describe('what carries the screw', () => {
     expect(none.message).toMatch(/^none; nothing keeps it: a collar/);
     const two = carried('disc', { ...below, thrustBearing: true });
     expect(two).toMatchObject({ word: 'no', value: 2 });
-    expect(two.message).toMatch(/keep one \(insert.pad: none, where the disc is the other\)$/);
+    expect(two.message).toMatch(/keep one \(parts.coupling.insert.pad: none, where the disc is the other\)$/);
     expect(carried('rigid', { thrustBearing: true }).message).toMatch(/keep one$/);
   });
 

@@ -41,6 +41,8 @@ export interface CheckAdvice {
   readonly check: string;
   readonly verdict: Verdict;
   readonly cures: readonly Cure[];
+  /** readings that come first where only their doubt keeps it from passing: taken surely, each lets it pass */
+  readonly surer?: readonly string[];
   /** the lines of the sheet of another part that makes it good */
   readonly another?: readonly string[];
   readonly none?: string;

@@ -4,9 +4,11 @@ import { SHIPPED } from '../presets/shipped.js';
 import type { PresetTexts } from '../presets/texts.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { changedLines, sheetLines } from './advice/changed-sheet.js';
+import { choicesOf } from './advice/choices.js';
 import { type Changes, type Knob, movedTo } from './advice/knob.js';
 import { onPresetList } from './advice/printer-choices.js';
 import { type Found, type Goal, knownCures, movingKnobs, pairCures, singleCures } from './advice/search.js';
+import { surerReadings } from './advice/surer-readings.js';
 import { OUTLOOK, openChecks, rank, type Trial, type Try, trier } from './advice/trial.js';
 import { type DesignOptions, design } from './design.js';
 import { kindOfDesign } from './find-kind.js';
@@ -34,11 +36,13 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
   if (!before) return { checks: [] };
   const { presets = SHIPPED } = options;
   const knobs = onPresetList(kind.tunables(made), presets);
+  const choices = knobs.length === 0 ? [] : choicesOf(plain, presets);
   const ways = (made.remedies ?? []).filter(({ another }) => another === undefined);
   const checks = openChecks(before).map((check): CheckAdvice => {
     const { verdict } = before.get(check)!;
     const search = { check, base: {}, before, attempt };
-    const { found, reach, tried } = curesOf(search, knobs, ways);
+    const { found, reach, tried } = curesOf(search, [...knobs, ...choices], ways);
+    const surer = surerReadings(check, plain, before, attempt);
     const cures = found.map(
       ({ changes, change, costs }): Cure => ({
         set: changes,
@@ -54,6 +58,7 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
       check,
       verdict,
       cures,
+      ...(surer.length === 0 ? {} : { surer }),
       ...part,
       ...(cures.length === 0 ? { none: whyNone(search, tried, knobs.length > 0) } : {}),
     };

@@ -212,6 +212,7 @@ function Found({ one, advised, cure, take }: FoundProps) {
       <dd>
         {one.message}
         <small>{`${limitWords(one)}${one.source}. Moved by ${one.moves}.`}</small>
+        {advised?.surer && <strong class="surer">{`Measure surer first: ${advised.surer.join(', or ')}`}</strong>}
         {advised?.cures.map(({ set, lines, reaches, costs }) => (
           <button key={lines.join()} type="button" class="cure" onClick={() => cure?.(set)}>
             <strong>

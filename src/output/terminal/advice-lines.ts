@@ -7,12 +7,14 @@ export function adviceLines({ checks, together }: Advice, width?: number): strin
   return [...checks.flatMap((one) => checkLines(one, width)), ...(together ? togetherLines(together, width) : [])];
 }
 
-function checkLines({ check, cures, none, another = [] }: CheckAdvice, width?: number): string[] {
+function checkLines({ check, cures, none, surer = [], another = [] }: CheckAdvice, width?: number): string[] {
+  const first = surer.length === 0 ? [] : wrapped(`measure surer first: ${surer.join(', or ')}`, 6, width);
   const beside =
     another.length === 0 ? [] : ['      or another part, by this sheet:', ...another.map((line) => `        ${line}`)];
-  if (none !== undefined) return [`  ${check}`, ...wrapped(`none: ${none}`, 6, width), ...beside];
+  if (none !== undefined) return [`  ${check}`, ...first, ...wrapped(`none: ${none}`, 6, width), ...beside];
   return [
     `  ${check}`,
+    ...first,
     ...cures.flatMap(({ set, reaches, costs }) => [
       `      ${Object.entries(set)
         .map(([path, value]) => `${path}: ${value}`)

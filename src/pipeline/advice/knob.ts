@@ -26,6 +26,8 @@ export interface WordKnob {
   /** those to be tried, the simplest first */
   readonly words: readonly string[];
   readonly now: string;
+  /** so much another word counts when cures are ranked; one unless said otherwise */
+  readonly grains?: number;
 }
 
 /** Whether a field holds a figure. */

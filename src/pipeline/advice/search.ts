@@ -1,6 +1,6 @@
 import type { Verdict } from '../../judge/check.js';
 import { rounded } from '../../units/format.js';
-import { type Changes, type FigureKnob, isFigure, type Knob } from './knob.js';
+import { type Changes, type FigureKnob, isFigure, type Knob, type WordKnob } from './knob.js';
 import { costsOf, rank, room, type Trial, type Try } from './trial.js';
 
 /** Changes that bring a check to pass. */
@@ -23,11 +23,22 @@ export interface Goal {
 
 /** The least change of one field, either way, that brings the check to pass and lets no other fail. */
 export function singleCures(goal: Goal, knob: Knob): Found[] {
+  if (!isFigure(knob)) return wordCure(goal, knob);
   return [1, -1].flatMap((way) => {
     const passes = (index: number) => passing(goal, changesAt(knob, index * way));
     const first = firstPassing(knob, way, passes);
     return first === undefined ? [] : [found(goal, knob, changesAt(knob, first * way))];
   });
+}
+
+/** The word that costs least of those that bring the check to pass, the simplest of them. */
+function wordCure(goal: Goal, knob: WordKnob): Found[] {
+  const good = otherWords(knob)
+    .map((word): Changes => ({ [knob.path]: word }))
+    .filter((set) => passing(goal, set))
+    .map((set) => found(goal, knob, set));
+  const least = Math.min(...good.map(({ costs }) => costs.length));
+  return good.filter(({ costs }) => costs.length === least).slice(0, 1);
 }
 
 /** Each field that a kind's own cure sets counts as so many grains: turning a part over is no small change. */
@@ -113,9 +124,9 @@ function found(goal: Goal, knob: Knob, set: Changes): Found {
   return { changes: set, change: grainsMoved(knob, set), costs };
 }
 
-/** How much a field is changed, in grains; another word counts as one. */
+/** How much a field is changed, in grains. */
 function grainsMoved(knob: Knob, set: Changes): number {
-  return isFigure(knob) ? Math.abs(Number(set[knob.path]) - knob.now) / knob.grain : 1;
+  return isFigure(knob) ? Math.abs(Number(set[knob.path]) - knob.now) / knob.grain : (knob.grains ?? 1);
 }
 
 /** So many grains of a field in steps of it; of a list, so many values further on. */

@@ -42,6 +42,7 @@ li.fail,li.wrong,li.unmeasured,li.missing{color:var(--fail-ink)}
 @media (prefers-color-scheme:dark){li.fail,li.wrong,li.unmeasured,li.missing{color:#ff9d8f}}
 article p{margin:.15rem 0}
 article img{float:left;margin:.1rem .7rem .1rem 0;object-fit:contain}
+li a[download]{display:inline-block;margin-right:.3rem;font-size:.9em}
 details summary{cursor:pointer}
 article details,.list details{font-size:.85rem;clear:left}
 article summary,.list summary{color:var(--soft)}

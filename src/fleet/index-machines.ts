@@ -51,7 +51,7 @@ function partItem(rows: readonly ManifestRow[], { files, status }: IndexLinks): 
   const { machine, role, verdict, folder, reasons } = rows[0]!;
   const page = folder !== null && [`${folder}/report.html`, `${folder}/report.json`].find((one) => files.has(one));
   const title = page ? `<a href="${path(page)}">${text(role)}</a>` : text(role);
-  const links = rows.flatMap(({ file }) => (file === null ? [] : [fileLink(file)]));
+  const links = rows.flatMap(({ file }) => (file === null ? [] : [fileLink(file, machine)]));
   const noted = status?.get(statusKey(machine, role));
   const told = links.length === 0 ? reasons.map((reason) => `<small>${text(reason)}</small>`) : [];
   return `<li class="${verdict}" data-part data-verdict="${verdict}" data-material="${text(materialsOf(rows))}">${piecesText(rows[0]!)} × ${title}, ${STANDING_WORDS[verdict]} ${links.join(' ')}${noted ? `<small>${text(statusWords(noted))}</small>` : ''}${told.join('')}</li>`;

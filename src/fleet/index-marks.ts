@@ -12,9 +12,11 @@ export function path(file: string): string {
   return text(file.split('/').map(encodeURIComponent).join('/'));
 }
 
-/** The link that hands a file on. */
-export function fileLink(file: string): string {
-  return `<a href="${path(file)}" download>${text(file.split('/').at(-1) ?? '')}</a>`;
+/** The link that hands a file on; what stands above it already, such as its machine, need not be told again. */
+export function fileLink(file: string, above = ''): string {
+  const name = file.split('/').at(-1) ?? '';
+  const shown = name.startsWith(`${above}.`) ? name.slice(above.length + 1) : name;
+  return `<a href="${path(file)}" download>${text(shown)}</a>`;
 }
 
 /** Materials of several files, as the filter compares them. */

@@ -3,6 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { designAxis } from '../../src/axis/design.js';
+import { makeAxis } from '../../src/axis/make.js';
 import type { Acceptance } from '../../src/judge/accept.js';
 import { sharedPageScript } from '../../src/output/page/page-shell.js';
 import { makePart } from '../../src/pipeline/make.js';
@@ -128,13 +130,117 @@ describe.each(KINDS)('the page of the shipped %s', (kind) => {
     expect(await lowest(page)).toBeLessThan(844);
     await page.setViewportSize({ width: 1100, height: 900 });
   });
+});
 
-  it('fits into 360 pixels', async (context) => {
-    if (!path) return context.skip();
-    await page.setViewportSize({ width: 360, height: 740 });
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
-    await page.setViewportSize({ width: 1100, height: 900 });
-  });
+/** Pages of the shipped sheets by what they are: each kind's, and that of an axis, which draws no model. */
+async function everyPage(): Promise<{ readonly what: string; readonly path: string; readonly hasStage: boolean }[]> {
+  const kinds = await Promise.all(
+    KINDS.map(async (kind) => ({ what: kind, path: await pageOf(kind), hasStage: true })),
+  );
+  const sheet = readFileSync(join(SHEETS, 'demo-axis.yaml'), 'utf8');
+  const { files } = await makeAxis(designAxis(sheet), { formats: ['page'] });
+  const path = join(folder, 'axis.html');
+  writeFileSync(path, files.find(({ name }) => name === 'report.html')!.bytes);
+  return [
+    ...kinds.flatMap((one) => (one.path ? [{ ...one, path: one.path }] : [])),
+    { what: 'axis', path, hasStage: false },
+  ];
+}
+
+describe('the pages of all kinds, one after the other', () => {
+  let pages: Awaited<ReturnType<typeof everyPage>> = [];
+  beforeAll(async () => {
+    pages = await everyPage();
+  }, 240_000);
+
+  it('tell all but the model without their script, the still picture in its place', async () => {
+    const plain = await browser.browser()!.newContext({ javaScriptEnabled: false });
+    const still = await plain.newPage();
+    for (const { what, path } of pages) {
+      await still.goto(`file://${path}`);
+      expect(await still.locator('.questions dt').count(), what).toBeGreaterThan(1);
+      expect(await still.locator('#part img').first().isVisible(), what).toBe(true);
+      expect(await still.locator('#card li').count(), what).toBeGreaterThan(3);
+      expect(await still.locator('#checks tbody tr').last().isVisible(), what).toBe(true);
+    }
+    await plain.close();
+  }, 120_000);
+
+  it('keep the drawn picture where there is no 3D', async () => {
+    const plain = await openBrowser(['--disable-3d-apis']);
+    const page = await plain.newPage();
+    for (const { what, path } of pages.filter(({ hasStage }) => hasStage)) {
+      await page.goto(`file://${path}`);
+      await page.waitForSelector('#stage[data-state=still]', { timeout: 60_000 });
+      expect(await page.locator('#stage img').isVisible(), what).toBe(true);
+    }
+    await plain.close();
+  }, 180_000);
+
+  it('print on paper: the still picture, every check, headings with their content', async () => {
+    const page = await browser.newPage();
+    for (const { what, path } of pages) {
+      await page.goto(`file://${path}`);
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('#part img').first().isVisible(), what).toBe(true);
+      const hidden = await page
+        .locator('#checks tbody tr')
+        .evaluateAll((rows) => rows.filter((row) => getComputedStyle(row).display === 'none').length);
+      expect(hidden, what).toBe(0);
+      const after = await page.locator('h2').evaluateAll((all) => all.map((one) => getComputedStyle(one).breakAfter));
+      expect(new Set(after), what).toEqual(new Set(['avoid']));
+      await page.emulateMedia({ media: null });
+    }
+    await page.close();
+  }, 180_000);
+
+  it('let the keyboard reach every control, and fit into 360 pixels', async () => {
+    const page = await browser.newPage();
+    for (const { what, path } of pages) {
+      await page.goto(`file://${path}`);
+      await page.setViewportSize({ width: 360, height: 740 });
+      expect(await page.evaluate(() => document.documentElement.scrollWidth), what).toBeLessThanOrEqual(360);
+      await page.setViewportSize({ width: 1100, height: 900 });
+      const stuck = await page.evaluate(() => {
+        const all = [...document.querySelectorAll<HTMLElement>('button, select, input, a[href], canvas')];
+        const seen = all.filter((one) => one.offsetParent !== null && !(one as HTMLInputElement).disabled);
+        return seen.filter((one) => one.tabIndex < 0).map((one) => one.outerHTML.slice(0, 80));
+      });
+      expect(stuck, what).toEqual([]);
+      // from the first to the tenth stop a key leads on, and what has it is seen to have it
+      const marked = new Set<string>();
+      for (let i = 0; i < 10; i++) {
+        await page.keyboard.press('Tab');
+        marked.add(
+          await page.evaluate(() => {
+            const one = document.activeElement!;
+            return `${one.outerHTML.slice(0, 120)} ${getComputedStyle(one).outlineStyle !== 'none'}`;
+          }),
+        );
+      }
+      expect(marked.size, what).toBeGreaterThan(7);
+      expect(
+        [...marked].filter((one) => one.endsWith('false')),
+        what,
+      ).toEqual([]);
+    }
+    await page.close();
+  }, 180_000);
+
+  it('show the parts of an axis on the first screen of a phone, without fault of accessibility', async () => {
+    const { path } = pages.find(({ what }) => what === 'axis')!;
+    const page = await browser.newPage();
+    await page.goto(`file://${path}`);
+    for (const width of [1000, 390]) {
+      await page.setViewportSize({ width, height: 844 });
+      expect(await seriousFaults(page), `${width} px`).toEqual([]);
+    }
+    for (const picture of await page.locator('.parts img').all()) {
+      const box = (await picture.boundingBox())!;
+      expect(box.y + box.height).toBeLessThan(844);
+    }
+    await page.close();
+  }, 60_000);
 });
 
 const ODD: readonly {
@@ -359,14 +465,6 @@ describe('the page of a nut', () => {
     // what is not seen is not drawn
     await page.locator('#stage').scrollIntoViewIfNeeded();
     await drawn(page);
-  });
-
-  it('keeps the drawn picture where there is no 3D', async () => {
-    const plain = await openBrowser(['--disable-3d-apis']);
-    const other = await openPage(plain, path);
-    expect(await other.page.locator('#stage').getAttribute('data-state')).toBe('still');
-    expect(await other.page.locator('#stage img').isVisible()).toBe(true);
-    await plain.close();
   });
 
   it('does not shift while it loads', async () => {

@@ -37,7 +37,7 @@ export async function writeComparePage(a: ComparedPart, b: ComparedPart, compari
     head: [
       `<header><h1>${xmlText(comparison.a)} → ${xmlText(comparison.b)}</h1>`,
       `<p class="lead">${xmlText(summary(comparison))}</p>`,
-      `<p class="facts">Verdict: ${verdict.before} → ${verdict.after}. The earlier part is solid, the later one translucent.</p></header>`,
+      `<p class="facts">Verdict: ${verdict.before === verdict.after ? `${verdict.after}, as before` : `${verdict.before} → ${verdict.after}`}. The earlier part is solid, the later one translucent.</p></header>`,
     ],
     sections: [
       worse,

@@ -1,6 +1,6 @@
 import { type Bounds, type Verdict, WORDS, type Word } from '../../judge/check.js';
-import { rounded } from '../../units/format.js';
-import { boundsText, figure } from '../figures.js';
+import { rounded, worked } from '../../units/format.js';
+import { boundsText } from '../figures.js';
 import { flatSizes } from '../flat-sizes.js';
 import { type StoredReport, wordOf } from './stored-report.js';
 
@@ -112,7 +112,7 @@ function checkChanges(a: StoredReport, b: StoredReport): CheckChange[] {
     };
     const kept =
       row.word.before === row.word.after &&
-      shown(row.value.before) === shown(row.value.after) &&
+      shown(row.value.before, row.unit) === shown(row.value.after, row.unit) &&
       limitShown(row.limit.before) === limitShown(row.limit.after);
     return kept ? [] : [row];
   });
@@ -132,8 +132,8 @@ function rank({ went, word }: CheckChange): number {
 }
 
 /** A value as people see it: what differs beyond that is rounding. */
-function shown(value: number | null): string {
-  return value === null ? '' : figure(value);
+function shown(value: number | null, unit: string): string {
+  return value === null ? '' : worked(value, unit);
 }
 
 function limitShown(limit: Bounds | null): string {

@@ -1,6 +1,6 @@
-import { plain } from '../../units/format.js';
+import { plain, worked } from '../../units/format.js';
 import { wordText } from '../answers/answer.js';
-import { boundsText, figure } from '../figures.js';
+import { boundsText } from '../figures.js';
 import { columns, WIDTH, words, wrapped } from '../terminal/layout.js';
 import { type Change, type CheckChange, type Comparison, moved } from './compare-reports.js';
 
@@ -66,7 +66,7 @@ export function wordChange({ word: { before, after } }: Pick<CheckChange, 'word'
 
 /** `: 0.2 → 0.31 mm, limit at most 0.3 → at most 0.4`; what is the same is told once or not at all. */
 export function figureChange({ value, unit, limit }: Pick<CheckChange, 'value' | 'unit' | 'limit'>): string {
-  const figures = [value.before, value.after].map((one) => (one === null ? NONE : figure(one)));
+  const figures = [value.before, value.after].map((one) => (one === null ? NONE : worked(one, unit)));
   const limits = [limit.before, limit.after].map((bounds) => (bounds ? boundsText(bounds) : NONE));
   return [
     figures[0] === figures[1] ? '' : `: ${figures.join(' → ')} ${unit}`.trimEnd(),

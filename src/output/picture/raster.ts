@@ -43,6 +43,9 @@ const FILL: Vector = normal([0.8, -0.1, 0.45]);
 /** Distance between the lines of a hatched cut, and their width, in fine pixels. */
 const HATCH = { every: 14, width: 3 };
 
+/** Where a translucent face lies on a solid one within this, the solid one shows, mm. */
+const TOUCHING = 0.02;
+
 /**
  * Paints bodies without a browser or a graphics card: depth buffer, smooth shading, two lights, edges inked where the
  * depth jumps. Where the section plane has opened a body, its inside is met first: those pixels are the cut face, and
@@ -258,7 +261,7 @@ function fill(body: Projected, first: number, area: number, layer: PaintLayer, b
       if (beyond > 0) continue;
       const depth = u * az + v * bz + w * cz;
       const at = (row - top) * width + column;
-      if (depth <= layer.depth[at]! || (behind !== undefined && depth <= behind.seen[at]!)) continue;
+      if (depth <= layer.depth[at]! || (behind !== undefined && depth <= behind.seen[at]! + TOUCHING)) continue;
       layer.depth[at] = depth;
       layer.seen[at] = isInside && slope ? depth - beyond / slope : depth;
       const hatched = isInside && (row + column) % HATCH.every < HATCH.width;

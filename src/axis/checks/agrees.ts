@@ -103,9 +103,11 @@ const oneStory: AxisCheck = {
   },
 };
 
-function contradictions({ role, own, kind }: AxisPart, { follows, sheet, units }: AxisDesign): string[] {
+function contradictions({ role, own, kind }: AxisPart, design: AxisDesign): string[] {
+  const { follows, sheet } = design;
   const duty = (fields: unknown) => (isFields(fields) ? pick(fields, DUTY_OF_THE_AXIS) : {});
-  const motor = { ...motorOf(isFields(own.duty) ? own.duty.motor : undefined, units), ...motorOf(own.motor, units) };
+  const read = (motor: unknown) => motorOf(motor, design);
+  const motor = { ...read(isFields(own.duty) ? own.duty.motor : undefined), ...read(own.motor) };
   // only a holder speaks of the coupling and the nut beside it; other kinds have fields of these names for themselves
   const neighbours = kind.kind === 'end-holder' ? NEIGHBOURS : NEIGHBOURS.slice(0, 3);
   const said = {
@@ -133,10 +135,15 @@ function withoutParsed(path: readonly string[]): readonly string[] {
   return path.at(-1) === 'value' || path.at(-1) === 'half' ? path.slice(0, -1) : path;
 }
 
-/** What a part says of the motor, as far as the axis has words for it. */
-function motorOf(motor: unknown, units: AxisDesign['units']): Fields {
+/** What a part says of the motor, as far as the axis has words for it; of a shaft it may say less than a whole one. */
+function motorOf(motor: unknown, { sheet, units }: Pick<AxisDesign, 'sheet' | 'units'>): Fields {
   if (motor === undefined) return {};
-  return plainly(motorSection.safeParse(units === 'inch' ? inInches(motorSection, motor) : motor).data);
+  const diameter = sheet.motor?.shaft?.diameter?.value;
+  const whole =
+    isFields(motor) && isFields(motor.shaft) && diameter !== undefined
+      ? { ...motor, shaft: { diameter: `${diameter} mm`, ...motor.shaft } }
+      : motor;
+  return plainly(motorSection.safeParse(units === 'inch' ? inInches(motorSection, whole) : whole).data);
 }
 
 /** Parsed fields as plain ones. */

@@ -183,6 +183,10 @@ describe('what a part says of its neighbours', () => {
     expect(said('nut', { duty: { motor: { gear: 2 } } }, { sheet }).value).toBe(0);
     const shaft = { motor: { shaft: { diameter: { value: 5 }, length: 25.4 } } };
     const own = (diameter: string, length: number) => ({ motor: { shaft: { diameter, length } } });
+    const short = (length: number) => said('coupling', { motor: { shaft: { length } } }, { sheet: shaft });
+    expect(short(20)).toMatchObject({ value: 1 });
+    expect(short(20).message).toContain('motor.shaft.length: 20 where it is 25.4');
+    expect(short(25.4).value).toBe(0);
     expect(said('coupling', own('5 mm', 1), { sheet: shaft, units: 'inch' }).message).not.toContain('length');
     expect(said('coupling', own('5 mm', 1), { sheet: shaft }).message).toContain(
       'motor.shaft.length: 1 where it is 25.4',

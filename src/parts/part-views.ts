@@ -114,7 +114,7 @@ export interface HoleRow {
   /** height of its middle, where it lies across the axis */
   readonly height?: number;
   readonly diameter: number;
-  /** what goes through it, and how */
+  /** what goes through it, and how; lengths with their unit, mm */
   readonly note: string;
 }
 
@@ -139,7 +139,7 @@ export interface PartViews {
   readonly other?: AskedView;
   readonly further?: readonly AskedView[];
   readonly holes: readonly HoleRow[];
-  /** further lines for the drawing, such as the thread in words */
+  /** further lines for the drawing, such as the thread in words; lengths with their unit, mm */
   readonly notes: readonly string[];
   readonly material: string;
   readonly companions: readonly Companion[];

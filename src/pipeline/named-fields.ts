@@ -117,6 +117,19 @@ const MOTOR: NamedField = {
   },
 };
 
+/** What pushes a collar when its axis jams: the most that is met in a frame. */
+const MOTOR_JAM: NamedField = {
+  ...MOTOR,
+  about: 'a motor frame that ships, for its torque',
+  resolve: (name, presets, path) => {
+    const { title, data } = readPreset('motor', name, presets, path);
+    return {
+      figures: { motor: { torque: `${plain(data.torque.most)} N mm` } },
+      why: `${title}: holding torque up to ${plain(data.torque.most / 1000)} N m; customary, read the label`,
+    };
+  },
+};
+
 /** A plate takes the face of a motor by its frame. */
 const MOTOR_FACE: NamedField = {
   field: 'motor',
@@ -171,7 +184,7 @@ const OF_KIND: Readonly<Record<string, readonly NamedField[]>> = {
   adapter: [BOUGHT, SCREW],
   coupling: [MOTOR, SCREW],
   sleeve: [MOTOR, SCREW],
-  collar: [SCREW],
+  collar: [MOTOR_JAM, SCREW],
   'end-holder': [SCREW],
   'motor-plate': [MOTOR_FACE, MOTOR_SEAT, SCREW],
   coupon: [SCREW],

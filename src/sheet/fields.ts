@@ -79,10 +79,10 @@ function meantWord(input: unknown, words: readonly string[]): string {
   return meant === undefined ? '' : `; did you mean ${meant}?`;
 }
 
-/** A map that knows all its keys. */
-export function map<T extends z.ZodRawShape>(shape: T) {
+/** A map that knows all its keys; what is said where it is none may be put in other words. */
+export function map<T extends z.ZodRawShape>(shape: T, wanted = 'must be a map of fields') {
   return z.strictObject(shape, {
-    error: (issue) => (issue.code === 'invalid_type' ? 'must be a map of fields' : undefined),
+    error: (issue) => (issue.code === 'invalid_type' ? wanted : undefined),
   });
 }
 

@@ -98,6 +98,7 @@ describe('units: inch', () => {
       expect(Math.abs(Number(mm) / 25.4 - Number(inch)), text).toBeLessThanOrEqual(0.00051);
     }
     expect(svg).toContain('Sizes, mm [in]');
+    expect(svg).toMatch(/>Thread for .* pitch \d[\d.]* \[0\.\d+\], lead \d[\d.]* \[0\.\d+\]</);
   });
 
   it('changes lengths with their unit where advice is tried and told', () => {

@@ -4,6 +4,7 @@ import { design } from '../../src/pipeline/design.js';
 import { sheetSchema } from '../../src/pipeline/sheet-schema.js';
 import { SHIPPED } from '../../src/presets/shipped.js';
 import type { Measured } from '../../src/units/measured.js';
+import { THREADED as COLLAR } from '../support/collar-sheets.js';
 import { couplingSheet } from '../support/coupling-sheets.js';
 
 const nut = (fields: object) => design({ part: 'nut', name: 'n', screw: 'Tr8x2', ...fields });
@@ -87,6 +88,20 @@ describe('a motor by name', () => {
     expect(told({ frame: 17, torque: '0.3 N m' })).toEqual(named);
     expect(() => told({ frame: 18, torque: '0.3 N m' })).toThrow(/motor\.frame: frame-18; no motor preset.*frame-17/);
     expect(() => told({ frame: 'big', torque: '0.3 N m' })).toThrow(/motor\.frame: frame-big; no motor preset/);
+  });
+
+  it('jams a collar with the most torque that is met in its frame', () => {
+    const made = (motor: unknown) => design({ ...COLLAR, motor } as object);
+    const bare = (motor: unknown) => ({ ...made(motor), assumptions: [] });
+    expect(bare('frame-17')).toEqual(bare({ torque: '0.6 N m' }));
+    expect(bare({ preset: 'frame-17', torque: '0.3 N m' })).toEqual(bare({ torque: '0.3 N m' }));
+    expect(bare('frame-17')).not.toEqual(bare({ torque: '0.3 N m' }));
+    expect(made('frame-17').assumptions[0]).toMatchObject({ field: 'motor', value: 'frame-17' });
+  });
+
+  it('does not tell what the motor of a duty raises, and the sheet hears why', () => {
+    const sheet = { part: 'nut', name: 'n', screw: 'Tr8x2', flange: 'round-22-on-16', duty: { motor: 'frame-17' } };
+    expect(() => design(sheet)).toThrow(/duty\.motor: frame-17; must be a map such as \{torque: 0\.4 N m\}, read off/);
   });
 
   it('that does not ship is told with those that do', () => {

@@ -30,7 +30,7 @@ export function roomForViews(
 ): { readonly top: number; readonly bottom: number } {
   const lines = shownRows(views.holes, paper, inches).reduce((sum, row) => sum + row.lines, 0);
   const beside = Math.floor((paper.title.bottom - paper.title.top - BESIDE) / ROW);
-  const notes = noteLines(views, paper).length;
+  const notes = noteLines(views, paper, inches).length;
   return {
     top: paper.frame.top + (notes === 0 ? 0 : 3 + NOTE_ROW * notes),
     bottom: paper.title.top - ROW * Math.max(0, lines - beside),
@@ -42,14 +42,25 @@ export function tablesInk(views: SheetViews, paper: Paper, inches: boolean): Ink
   const { left, top } = paper.frame;
   return [
     ...holeTable(views, paper, inches),
-    ...noteLines(views, paper).map((line, i) =>
+    ...noteLines(views, paper, inches).map((line, i) =>
       textInk(line, { at: [left + INDENT, top + 5 + NOTE_ROW * i], height: NOTE }),
     ),
   ];
 }
 
-function noteLines({ notes }: Pick<Tables, 'notes'>, { frame }: Paper): string[] {
-  return notes.flatMap((note) => wrapped(note, frame.right - frame.left - 2 * INDENT, NOTE));
+function noteLines({ notes }: Pick<Tables, 'notes'>, { frame }: Paper, inches: boolean): string[] {
+  return notes.flatMap((note) => wrapped(noteText(note, inches), frame.right - frame.left - 2 * INDENT, NOTE));
+}
+
+/** A length in a note, with its spread where it has one. */
+const NOTED = /([−-]?\d+(?:\.\d+)?)((?: ±\d+(?:\.\d+)?)?) mm\b/g;
+
+/** A note as dimensions are written: mm unsaid, and inches in brackets where they are asked for. */
+export function noteText(note: string, inches: boolean): string {
+  return note.replace(NOTED, (_, value: string, spread: string) => {
+    const beside = inches ? ` [${inchFigure(Number(value.replace('−', '-')), 3).replace('-', '−')}]` : '';
+    return `${value}${spread}${beside}`;
+  });
 }
 
 /** A row of the table with its note in lines. */
@@ -78,7 +89,7 @@ function shownRows(holes: readonly HoleRow[], paper: Paper, inches: boolean): Sh
   const rest = holes.length - shown.length;
   return [
     ...shown.map((hole) => {
-      const note = hole.note === '' ? [''] : wrapped(hole.note, room, SMALL);
+      const note = hole.note === '' ? [''] : wrapped(noteText(hole.note, inches), room, SMALL);
       return { hole, label: hole.label, note, lines: Math.max(note.length, inches ? 2 : 1) };
     }),
     ...(rest > 0 ? [{ label: `+${rest}`, note: [''], lines: 1 }] : []),

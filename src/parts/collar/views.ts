@@ -1,7 +1,6 @@
-import { plain } from '../../units/format.js';
 import { screwBar } from '../common/drawn/screw-bar.js';
 import { shaftBar } from '../common/drawn/shaft-bar.js';
-import { sizeWords, spreadOf } from '../common/drawn/spread.js';
+import { noted, notedReading, notedSize, spreadOf } from '../common/drawn/spread.js';
 import { threadDetail } from '../common/drawn/thread-detail.js';
 import type { Companion, HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { CollarDesign } from './dimensions.js';
@@ -52,7 +51,7 @@ function holeRows({ plan: { bore, thread, clamp, pin, lip, length } }: CollarInS
             at: [0, 0] as const,
             height: length,
             diameter: lip.diameter,
-            note: `${plain(lip.depth, 2)} deep`,
+            note: `${noted(lip.depth)} deep`,
           },
         ]
       : []),
@@ -61,21 +60,20 @@ function holeRows({ plan: { bore, thread, clamp, pin, lip, length } }: CollarInS
 
 function notesOf({ design: { shaft, screw, fit, bearing }, plan, spread }: CollarInSight): string[] {
   const { chamfer, clamp, thread } = plan;
-  const wide = (size: number) => sizeWords(size, spread(size, 'inside'));
-  const off = (size: number) => sizeWords(size, spread(size, 'outside'));
-  const { likely, most } = shaft.diameter;
+  const wide = (size: number) => notedSize(size, spread(size, 'inside'));
+  const off = (size: number) => notedSize(size, spread(size, 'outside'));
   const { screw: size, washers, head, headSeat, nut, nutSeat } = clamp;
   return [
     thread && screw && fit
-      ? `Thread for ${screw.designation ?? 'the screw'}, opened by ${plain(fit.diametral)} on the diameter and ${plain(fit.axial)} along the axis`
-      : `For ⌀${plain(likely, 2)} ±${plain(most - likely, 2)}`,
+      ? `Thread for ${screw.designation ?? 'the screw'}, opened by ${noted(fit.diametral, 3)} on the diameter and ${noted(fit.axial, 3)} along the axis`
+      : `For ⌀${notedReading(shaft.diameter)}`,
     ...(bearing
       ? [
-          `Thrust bearing ${plain(bearing.bore)} × ${plain(bearing.outside)} × ${plain(bearing.height)} ${bearing.centredBy === 'lip' ? 'in the lip' : 'on the face at z 0, which lies on the bed'}`,
+          `Thrust bearing ${noted(bearing.bore)} × ${noted(bearing.outside)} × ${noted(bearing.height)} ${bearing.centredBy === 'lip' ? 'in the lip' : 'on the face at z 0, which lies on the bed'}`,
         ]
       : []),
     `${size} across the slit, head${washers ? ' on a washer' : ''} ⌀${wide(head)} from y −${off(headSeat)}, nut ${washers ? `on a washer ⌀${wide(nut)}` : `${wide(nut)} across flats`} from y ${off(nutSeat)}`,
-    `Edges and mouths broken ${plain(chamfer, 2)} × 45°`,
+    `Edges and mouths broken ${noted(chamfer)} × 45°`,
   ];
 }
 

@@ -1,5 +1,6 @@
 import { outlineBounds } from '../../solid/convex.js';
 import { plain } from '../../units/format.js';
+import { noted } from '../common/drawn/spread.js';
 import type { AskedView, HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { CouponDesign } from './dimensions.js';
 import { couponBodies, couponPlates } from './solid.js';
@@ -53,7 +54,7 @@ function nutRows({ features }: CouponDesign, { marks, columns }: Plate): HoleRow
     const opening = columns[i]?.opening;
     const step = features.threads.find(({ mark }) => mark === text);
     if (!step || opening?.kind !== 'thread') return [];
-    const note = `in the file; axial +${plain(step.axial, 3)}`;
+    const note = `in the file; axial +${plain(step.axial, 3)} mm`;
     return [{ label: text, at: opening.center, diameter: opening.minor, note }];
   });
 }
@@ -73,7 +74,7 @@ function notesOf({ plan: { scale, diameters, thread, pockets }, screw }: CouponD
     ].join('; '),
     ...(pockets
       ? [
-          `H: nut ${pockets.screw}, across flats; I: insert ${pockets.screw}; S: shaft ${plain(pockets.shaft, 2)}; D: the same with a flat at ${plain(pockets.flat, 2)}`,
+          `H: nut ${pockets.screw}, across flats; I: insert ${pockets.screw}; S: shaft ${noted(pockets.shaft)}; D: the same with a flat at ${noted(pockets.flat)}`,
         ]
       : []),
   ].filter((line) => line !== '');

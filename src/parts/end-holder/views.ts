@@ -1,10 +1,9 @@
 import { loftConvex } from '../../solid/convex-loft.js';
 import { circleOutline, sidesFor } from '../../solid/outline.js';
-import { plain } from '../../units/format.js';
 import { angleOf, circleSeen, circleThrough } from '../common/drawn/hole-circle.js';
 import { screwBar } from '../common/drawn/screw-bar.js';
 import { sectionPlanes } from '../common/drawn/section-planes.js';
-import { type SizeWay, sizeWords, spreadOf } from '../common/drawn/spread.js';
+import { noted, notedSize, type SizeWay, spreadOf } from '../common/drawn/spread.js';
 import { beyond, crossing, line } from '../common/drawn/strokes.js';
 import { polar, rectangleOf } from '../common/hole-pattern.js';
 import type { AskedView, Companion, HoleRow, Letter, PartViews, Point, SizeChoice, SizeMark } from '../part-views.js';
@@ -250,13 +249,13 @@ function holeRows({ plan: { holes }, design: { pattern } }: InSight): HoleRow[] 
 
 function notesOf({ design: { bearing, heldBy, held, role }, plan, spread }: InSight): string[] {
   const { chamfer, corner, pocket } = plan;
-  const screw = `⌀${plain(held.diameter.likely, 2)}`;
-  const corners = `Corners R ${sizeWords(corner, spread(corner, 'outside'))}`;
+  const screw = `⌀${noted(held.diameter.likely)}`;
+  const corners = `Corners R ${notedSize(corner, spread(corner, 'outside'))}`;
   if (!bearing)
     return [
       role === 'free' ? `Guard ring around a screw of ${screw}: it touches nothing` : `Bush for a screw of ${screw}`,
       corners,
-      `Both mouths broken ${plain(chamfer, 2)} × 45°`,
+      `Both mouths broken ${noted(chamfer)} × 45°`,
     ];
   return [
     `Bearing ${bearing.name}, ${heldWords(plan, bearing, heldBy)}; screw of ${screw}`,
@@ -269,12 +268,12 @@ function heldWords({ pocket, chamfer }: HolderPlan, { flange }: Bearing, heldBy:
   if (heldBy === 'plate') return `held by the plate over its ${flange ? 'flange' : 'outer ring'}`;
   if (heldBy === 'lip') return 'pushed in past the lip';
   return flange
-    ? `pressed in up to its flange; both mouths broken ${plain(chamfer, 2)} × 45°`
-    : `pressed in; mouth opened ${plain(pocket!.leadIn, 2)} × 30°`;
+    ? `pressed in up to its flange; both mouths broken ${noted(chamfer)} × 45°`
+    : `pressed in; mouth opened ${noted(pocket!.leadIn)} × 30°`;
 }
 
 function lipWords({ from, land }: Lip, leadIn: number): string {
-  return `Lip: from ${plain(from, 2)} over the shoulder in at 45°, ${plain(land, 2)} long, opened over ${plain(leadIn, 2)} at 30°`;
+  return `Lip: from ${noted(from)} over the shoulder in at 45°, ${noted(land)} long, opened over ${noted(leadIn)} at 30°`;
 }
 
 /** The screw through the holder, and the bearing in it. */

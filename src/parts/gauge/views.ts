@@ -1,7 +1,6 @@
-import { plain } from '../../units/format.js';
 import { screwBar } from '../common/drawn/screw-bar.js';
 import { sectionPlanes } from '../common/drawn/section-planes.js';
-import { type SizeWay, spreadOf } from '../common/drawn/spread.js';
+import { noted, type SizeWay, spreadOf } from '../common/drawn/spread.js';
 import { beyond, crossing, line } from '../common/drawn/strokes.js';
 import { detailMark, threadDetail } from '../common/drawn/thread-detail.js';
 import { threadRoot, threadRoots } from '../common/drawn/thread-roots.js';
@@ -57,8 +56,8 @@ export function gaugeViews(design: GaugeDesign, choice: SizeChoice): PartViews {
     ],
     holes: rings.map(rowOf),
     notes: [
-      `Figures are the play along the axis in hundredths, engraved ${plain(design.finished.depth, 2)} deep; all rings of one outside`,
-      `Mouths of the threads broken ${plain(leadIn, 2)} past the thread, 45°`,
+      `Figures are the play along the axis in hundredths, engraved ${noted(design.finished.depth)} deep; all rings of one outside`,
+      `Mouths of the threads broken ${noted(leadIn)} past the thread, 45°`,
     ],
     material: design.material.name,
     companions: [
@@ -84,7 +83,7 @@ function rowOf({ figure, play, turns, thread }: GaugeRing): HoleRow {
     label: figure,
     at: [0, 0],
     diameter: thread.minor,
-    note: `${turns} turns, play ${plain(play)}, groove ${plain(thread.grooveWidth, 3)}`,
+    note: `${turns} turns, play ${noted(play, 3)}, groove ${noted(thread.grooveWidth, 3)}`,
   };
 }
 

@@ -1,10 +1,9 @@
 import { reachOf } from '../../solid/convex.js';
 import { loftConvex } from '../../solid/convex-loft.js';
 import { circleOutline, rectangleOutline, sidesFor } from '../../solid/outline.js';
-import { plain } from '../../units/format.js';
 import { angleOf, circleSeen, circleThrough } from '../common/drawn/hole-circle.js';
 import { sectionPlanes } from '../common/drawn/section-planes.js';
-import { type SizeWay, sizeWords, spreadOf } from '../common/drawn/spread.js';
+import { noted, notedSize, type SizeWay, spreadOf } from '../common/drawn/spread.js';
 import { beyond, crossing, line } from '../common/drawn/strokes.js';
 import { polar, rectangleOf } from '../common/hole-pattern.js';
 import type {
@@ -277,16 +276,16 @@ function holeRows({ plan: { motor, machine }, design: { pattern, motor: face, jo
       label: `${i + 1}`,
       at,
       diameter: machine.diameter,
-      note: `${pattern.screw ?? 'no listed screw'}, ${through}${slot ? `, slot ± ${plain(slot.by, 2)} along ${slot.along.toUpperCase()}` : ''}`,
+      note: `${pattern.screw ?? 'no listed screw'}, ${through}${slot ? `, slot ± ${noted(slot.by)} along ${slot.along.toUpperCase()}` : ''}`,
     })),
   ];
 }
 
 function notesOf({ design: { motor, machine, finished }, plan: { corner }, spread }: InSight): string[] {
   return [
-    `Corners R ${sizeWords(corner, spread(corner, 'outside'))}`,
-    `Motor: pilot ⌀${plain(motor.pilot.likely, 2)}, holes on a square of ${plain(motor.square.likely, 2)}, ${motor.screw}`,
-    `The machine lies on ${machine.face === 'motor' ? "the motor's face" : 'the outer face'} (z = ${machine.face === 'motor' ? '0' : plain(finished.thickness, 2)})`,
+    `Corners R ${notedSize(corner, spread(corner, 'outside'))}`,
+    `Motor: pilot ⌀${noted(motor.pilot.likely)}, holes on a square of ${noted(motor.square.likely)}, ${motor.screw}`,
+    `The machine lies on ${machine.face === 'motor' ? "the motor's face" : 'the outer face'} (z = ${machine.face === 'motor' ? '0' : noted(finished.thickness)})`,
   ];
 }
 

@@ -1,8 +1,6 @@
-import { plain } from '../../units/format.js';
-import type { Measured } from '../../units/measured.js';
 import type { Shaft, ShaftForm } from '../common/bore.js';
 import { shaftBar } from '../common/drawn/shaft-bar.js';
-import { sizeWords } from '../common/drawn/spread.js';
+import { noted, notedReading, notedSize } from '../common/drawn/spread.js';
 import type { Companion, HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { SleeveDesign } from './dimensions.js';
 import { endView } from './views/end.js';
@@ -41,7 +39,7 @@ function boreRows({ plan, design }: SleeveInSight): HoleRow[] {
   return plan.bores.flatMap((held, i): HoleRow[] => {
     if (!held) return [];
     const { bore, depth } = held;
-    const place = design.ends[i] ? `${plain(depth, 2)} deep` : 'through';
+    const place = design.ends[i] ? `${noted(depth)} deep` : 'through';
     return [{ label: `B${i + 1}`, at: [0, 0], diameter: bore.diameter, note: `${place}${FORM_WORDS[bore.form]}` }];
   });
 }
@@ -59,18 +57,18 @@ function notesOf({
   plan: { chamfer, clamps, bores },
   spread,
 }: SleeveInSight): string[] {
-  const seat = (value: number) => sizeWords(value, spread(value, 'outside'));
-  const room = (value: number) => sizeWords(value, spread(value, 'inside'));
-  const edges = `Edges and mouths broken ${plain(chamfer, 2)} × 45°`;
+  const seat = (value: number) => notedSize(value, spread(value, 'outside'));
+  const room = (value: number) => notedSize(value, spread(value, 'inside'));
+  const edges = `Edges and mouths broken ${noted(chamfer)} × 45°`;
   if (form === 'bush')
     return [
-      `Bush between a shaft of ${shaftWords(shaft)} and a bore of ${plain(fills!, 2)}`,
+      `Bush between a shaft of ${shaftWords(shaft)} and a bore of ${noted(fills!)}`,
       'The slit stands under the slit of the hub that clamps it',
       edges,
     ];
   return [
     ...ends.map(
-      (end, i) => `${sentence(end.name)}: shaft of ${shaftWords(end.shaft)}, in up to ${plain(bores[i]!.depth, 2)}`,
+      (end, i) => `${sentence(end.name)}: shaft of ${shaftWords(end.shaft)}, in up to ${noted(bores[i]!.depth)}`,
     ),
     ...clamps.map(
       ({ screw, washers, head, headSeat, nut, nutSeat }, i) =>
@@ -81,10 +79,10 @@ function notesOf({
 }
 
 function shaftWords({ form, diameter, across, key }: Shaft): string {
-  const figure = ({ likely, most }: Measured) => `${plain(likely, 2)} ±${plain(most - likely, 2)}`;
-  if (form === 'hexagon') return `${figure(across!)} across flats`;
-  const flat = form === 'd' ? ` with a flat at ${figure(across!)}` : across ? ` with flats of ${figure(across)}` : '';
-  return `⌀${figure(diameter)}${flat}${key ? `, key ${plain(key.width, 2)} wide` : ''}`;
+  if (form === 'hexagon') return `${notedReading(across!)} across flats`;
+  const flat =
+    form === 'd' ? ` with a flat at ${notedReading(across!)}` : across ? ` with flats of ${notedReading(across)}` : '';
+  return `⌀${notedReading(diameter)}${flat}${key ? `, key ${noted(key.width)} wide` : ''}`;
 }
 
 /** The shafts up to their stops; of a bush, the one that goes through. */

@@ -22,26 +22,29 @@ export const dutySection = map({
   regrease: word(['yes', 'no'], 'whether grease is put on again and again').optional(),
   dust: word(['yes', 'no'], 'grit, chips or fibres around the screw').optional(),
   feed: quantity('speed', { above: 0, most: 2000 }).optional(),
-  motor: map({
-    steps: whole(4, 4000, 'full steps a turn').optional(),
-    microsteps: whole(1, 1024).optional(),
-    gear: z
-      .number('must be a number')
-      .positive('must be above 0')
-      .max(1000)
-      .optional()
-      .describe('motor turns per screw turn'),
-    torque: quantity('torque', { above: 0, most: 200_000 }, 'holding torque').optional(),
-    current: quantity('current', { above: 0, most: 50 }, 'rated, per phase').optional(),
-    inductance: quantity('inductance', { above: 0, most: 1000 }, 'per phase').optional(),
-    voltage: quantity('voltage', { above: 0, most: 400 }, 'of the supply').optional(),
-    speed: z
-      .number('must be a number in rpm')
-      .positive('must be above 0')
-      .max(10000)
-      .optional()
-      .describe('rpm up to which the motor is useful'),
-  }).optional(),
+  motor: map(
+    {
+      steps: whole(4, 4000, 'full steps a turn').optional(),
+      microsteps: whole(1, 1024).optional(),
+      gear: z
+        .number('must be a number')
+        .positive('must be above 0')
+        .max(1000)
+        .optional()
+        .describe('motor turns per screw turn'),
+      torque: quantity('torque', { above: 0, most: 200_000 }, 'holding torque').optional(),
+      current: quantity('current', { above: 0, most: 50 }, 'rated, per phase').optional(),
+      inductance: quantity('inductance', { above: 0, most: 1000 }, 'per phase').optional(),
+      voltage: quantity('voltage', { above: 0, most: 400 }, 'of the supply').optional(),
+      speed: z
+        .number('must be a number in rpm')
+        .positive('must be above 0')
+        .max(10000)
+        .optional()
+        .describe('rpm up to which the motor is useful'),
+    },
+    'must be a map such as {torque: 0.4 N m}, read off the label: a frame does not say what its motors raise',
+  ).optional(),
   span: quantity('length', { above: 0, most: 5000 }, 'free length of the screw').optional(),
   ends: word(['fixed-free', 'supported', 'fixed-supported', 'fixed-fixed']).optional(),
   layer_heights: z

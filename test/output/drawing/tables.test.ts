@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
 import { inLetters, PAPERS } from '../../../src/output/drawing/paper.js';
-import { tablesInk } from '../../../src/output/drawing/tables.js';
+import { noteText, tablesInk } from '../../../src/output/drawing/tables.js';
 import type { DrawnViews } from '../../../src/parts/draw-views.js';
 import type { HoleRow, SizeMark } from '../../../src/parts/part-views.js';
 
@@ -17,6 +17,30 @@ it('a place is in brackets where an extension line goes to it, not where some si
   expect(cells([hole], [body])).toContain('14.00');
   const apart: SizeMark = { name: 'apart', value: 28, from: [-14, -9], to: [14, -9], side: 'above' };
   expect(cells([hole], [body, apart])).toEqual(expect.arrayContaining(['(14.00)', '-9.00', '3.40']));
+});
+
+it('a square that is stated once states the places of its holes both ways', () => {
+  const square: SizeMark = { name: 's', value: 28, sign: '□', from: [-14, 14], to: [14, 14], side: 'above' };
+  const shown = cells([{ ...hole, at: [14, -14] }], [square]);
+  expect(shown).toEqual(expect.arrayContaining(['(14.00)', '(-14.00)']));
+});
+
+// 25.4 mm are an inch
+it.each([
+  ['Corners R 25.40 ±0.25 mm', 'Corners R 25.40 ±0.25', 'Corners R 25.40 ±0.25 [1.000]'],
+  [
+    'at x 12.7 mm, y -2.54 mm, turned 3°',
+    'at x 12.7, y -2.54, turned 3°',
+    'at x 12.7 [0.500], y -2.54 [−0.100], turned 3°',
+  ],
+  [
+    'Spring 10 mm × 12 mm, 4 N/mm; M3, 2 starts',
+    'Spring 10 × 12, 4 N/mm; M3, 2 starts',
+    'Spring 10 [0.394] × 12 [0.472], 4 N/mm; M3, 2 starts',
+  ],
+])('%s is written as dimensions are', (note, mm, inches) => {
+  expect(noteText(note, false)).toBe(mm);
+  expect(noteText(note, true)).toBe(inches);
 });
 
 it('places on a stated circle, and stated diameters, are in brackets', () => {

@@ -67,7 +67,7 @@ describe('the notes of a plate', () => {
     ];
     expect(notes({ outline: { shape: 'polygon', corners } })).toContainEqual(
       expect.stringMatching(
-        /^Corners \(x, y\), each within ±\d\.\d\d: 1 \(-25\.00, -22\.00\), 2 \(25\.00, -22\.00\), 3 \(24\.00, 23\.00\), 4 \(-25\.00, 22\.00\)$/,
+        /^Corners \(x, y\), each within ±\d\.\d\d mm: 1 \(-25\.00 mm, -22\.00 mm\), 2 \(25\.00 mm, -22\.00 mm\), 3 \(24\.00 mm, 23\.00 mm\), 4 \(-25\.00 mm, 22\.00 mm\)$/,
       ),
     );
     expect(notes({ outline: { shape: 'polygon', corners } }, 'printed').join()).not.toContain('±');
@@ -79,9 +79,14 @@ describe('the notes of a plate', () => {
       flats: [{ angle: 90, distance: 24 }],
       cutouts: [{ at: [0, -24], size: [6, 3] }],
     });
-    expect(found).toContainEqual(expect.stringMatching(/^Flat at 90°, 24\.00 ±\d\.\d\d from the axis$/));
+    expect(found).toContainEqual(expect.stringMatching(/^Flat at 90°, 24\.00 ±\d\.\d\d mm from the axis$/));
     expect(found).toContainEqual(
-      expect.stringMatching(/^X1: cut-out 6\.00 ±\d\.\d\d × 3\.00 ±\d\.\d\d at x 0, y -24, turned 0°$/),
+      expect.stringMatching(/^X1: cut-out 6\.00 ±\d\.\d\d mm × 3\.00 ±\d\.\d\d mm at x 0 mm, y -24 mm, turned 0°$/),
     );
+  });
+
+  it('say what a band is drawn around', () => {
+    const [band] = notes({ outline: { shape: 'hull', rim: 6 } }).filter((note) => note.startsWith('Outline'));
+    expect(band).toMatch(/^Outline: a band around R \d+\.\d\d ±\d\.\d\d mm about (?:C\d, )*C\d/);
   });
 });

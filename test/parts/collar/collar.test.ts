@@ -117,7 +117,7 @@ it('states the seats of its clamp screws with ±', () => {
   const made = collarKind.design(collarKind.schema.parse(sheet), SHIPPED);
   expect(collarViews(made, 'finished').notes).toContainEqual(
     expect.stringMatching(
-      /^M\d across the slit, head .*⌀\d+\.\d\d ±\d\.\d\d from y −\d+\.\d\d ±\d\.\d\d, nut .* from y \d+\.\d\d ±\d\.\d\d$/,
+      /^M\d across the slit, head .*⌀\d+\.\d\d ±\d\.\d\d mm from y −\d+\.\d\d ±\d\.\d\d mm, nut .* from y \d+\.\d\d ±\d\.\d\d mm$/,
     ),
   );
   expect(collarViews(made, 'printed').notes.find((note) => note.includes('across the slit'))).not.toContain('±');

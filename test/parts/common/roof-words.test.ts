@@ -47,10 +47,10 @@ function notesOf(sheet: { readonly printer: object }, bridging: string, choice: 
 describe('what a drawing says of roofs', () => {
   it.each(['finished', 'printed'] as const)('names layer and drill of a nut, %s sizes', (choice) => {
     expect(notesOf(NUT, 'membrane', choice)).toEqual([
-      'Holes: roofed as printed by a membrane 0.16: drill through ⌀4.6 after printing',
+      'Holes: roofed as printed by a membrane 0.16 mm: drill through ⌀4.6 mm after printing',
     ]);
     expect(notesOf(NUT, 'steps', choice)).toEqual([
-      'Holes: roofed as printed in 3 steps of 0.16 around ⌀4.6: nothing to drill',
+      'Holes: roofed as printed in 3 steps of 0.16 mm around ⌀4.6 mm: nothing to drill',
     ]);
   });
 
@@ -62,7 +62,7 @@ describe('what a drawing says of roofs', () => {
   it('names the pattern of a plate whose pockets lie on the bed, and no other', () => {
     expect(notesOf(PLATE, 'none')).toEqual([]);
     expect(notesOf(PLATE, 'membrane')).toEqual([
-      'C: roofed as printed by a membrane 0.2: drill through ⌀3.4 after printing',
+      'C: roofed as printed by a membrane 0.2 mm: drill through ⌀3.4 mm after printing',
     ]);
   });
 

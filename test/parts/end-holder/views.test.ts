@@ -44,6 +44,6 @@ it('cuts pocket and shoulder in its section', () => {
 
 it('states how its corners are rounded', () => {
   expect(endHolderViews(made(GUIDED), 'finished').notes).toContainEqual(
-    expect.stringMatching(/^Corners R 3\.00 ±\d\.\d\d$/),
+    expect.stringMatching(/^Corners R 3\.00 ±\d\.\d\d mm$/),
   );
 });

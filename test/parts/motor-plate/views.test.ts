@@ -47,6 +47,6 @@ it('cuts pilot hole, pockets and inserts along the diagonal', () => {
 
 it('states how its corners are rounded', () => {
   expect(motorPlateViews(made(ADAPTED), 'finished').notes).toContainEqual(
-    expect.stringMatching(/^Corners R 3\.00 ±\d\.\d\d$/),
+    expect.stringMatching(/^Corners R 3\.00 ±\d\.\d\d mm$/),
   );
 });

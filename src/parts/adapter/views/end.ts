@@ -45,7 +45,10 @@ export function faceView(sight: PlateInSight, face: 'high' | 'low'): AskedView {
     strokes: face === 'high' ? [...strokes, ...rays.map((end) => line('centre', [0, 0], end))] : flipped(strokes),
     sizes: endSizes(sight, face, hasBoth),
     ...(face === 'high' ? { planes: sectionPlanes(cut, (angle) => rayReach(outline, angle)) } : {}),
-    letters: [...patternsOf(plate).flatMap(([letter, holes]) => numbersOf(letter, holes, sight, face))],
+    letters: [
+      ...patternsOf(plate).flatMap(([letter, holes]) => numbersOf(letter, holes, sight, face)),
+      ...(face === 'high' ? cutoutNumbers(sight) : []),
+    ],
   };
 }
 
@@ -63,6 +66,11 @@ function holeAxes(holes: PatternHoles, { print, outline }: PlateInSight, face: '
     }),
     ...(circle && !rectangleOf(holes) ? circleSeen(centres, print.across(circle), outline) : []),
   ];
+}
+
+/** Numbers in the cut-outs, as in the hole table and the notes. */
+function cutoutNumbers({ plate: { cutouts }, print }: PlateInSight): Letter[] {
+  return cutouts.map(({ at }, i) => ({ at: placed(at, print), text: `X${i + 1}`, away: [0, 0], small: true }));
 }
 
 /** Numbers beside the holes, as in the hole table. */

@@ -85,9 +85,10 @@ export function detailMark(
     strokes: [ring('thin', at, radius)],
     letters: [
       {
-        at: [at[0] + radius * Math.SQRT1_2, at[1] + radius * Math.SQRT1_2],
+        at,
         text: letter,
         away: [Math.SQRT1_2, Math.SQRT1_2],
+        around: radius,
       },
     ],
   };

@@ -1,6 +1,5 @@
-import { plain } from '../../../units/format.js';
 import { sectionPlanes } from '../../common/drawn/section-planes.js';
-import { spreadOf } from '../../common/drawn/spread.js';
+import { noted, spreadOf } from '../../common/drawn/spread.js';
 import { beyond, line } from '../../common/drawn/strokes.js';
 import type { AskedView, PartViews, SizeChoice } from '../../part-views.js';
 import type { CouplingDesign } from '../dimensions.js';
@@ -42,7 +41,7 @@ export function insertAloneViews(design: CouplingDesign, choice: SizeChoice): Pa
     },
     holes: hole > 0 ? [{ label: 'I', at: [0, 0], diameter: hole, note: 'through insert' }] : [],
     notes: [
-      `For bought hubs of ${plain(2 * jaws.outer)} outside with ${jaws.count} jaws ${plain(jaws.height)} high: floors ${plain(gap, 2)} apart`,
+      `For bought hubs of ${noted(2 * jaws.outer)} outside with ${jaws.count} jaws ${noted(jaws.height)} high: floors ${noted(gap)} apart`,
       `${insert.hardness}, ${lobes} lobes, ${clearanceWords(insert.flankClearance)} at each flank`,
     ],
     material: insert.material.name,

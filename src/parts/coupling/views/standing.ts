@@ -1,7 +1,6 @@
 import type { Placement } from '../../../solid/mesh.js';
 import type { Shape } from '../../../solid/recipe.js';
-import type { SizeWay } from '../../common/drawn/spread.js';
-import { spreadOf } from '../../common/drawn/spread.js';
+import { type SizeWay, spreadOf } from '../../common/drawn/spread.js';
 import type { Point, SizeChoice } from '../../part-views.js';
 import type { CouplingDesign, Hub } from '../dimensions.js';
 import type { HubPlan } from '../hub-plan.js';

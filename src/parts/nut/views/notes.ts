@@ -1,7 +1,7 @@
 import { plain } from '../../../units/format.js';
 import { pocketWords } from '../../common/drawn/pocket-words.js';
 import { roofWords } from '../../common/drawn/roof-words.js';
-import { sizeWords } from '../../common/drawn/spread.js';
+import { noted, notedSize } from '../../common/drawn/spread.js';
 import { boreOf, pocketOf } from '../pockets.js';
 import { pocketRoof } from '../print-advice.js';
 import type { NutInSight } from './in-sight.js';
@@ -12,7 +12,7 @@ export function notesOf(nut: NutInSight, isThreaded: boolean): string[] {
 }
 
 function cornerNotes({ sizes: { flange }, spread }: NutInSight): string[] {
-  const radius = (words: string, value: number) => [`${words} R ${sizeWords(value, spread(value, 'outside'))}`];
+  const radius = (words: string, value: number) => [`${words} R ${notedSize(value, spread(value, 'outside'))}`];
   if (!flange || flange.shape === 'round') return [];
   if (flange.shape === 'two-ear') return radius('Ears', flange.ear / 2);
   return flange.corner > 0 ? radius('Corners', flange.corner) : [];
@@ -35,10 +35,10 @@ function roofNote({ design }: NutInSight): string[] {
 function threadNotes({ design, sizes }: NutInSight, isThreaded: boolean): string[] {
   const { thread, lead } = sizes;
   const { screw } = design;
-  const edges = `edges broken ${plain(sizes.relief, 2)}${sizes.fillet > 0 ? `, fillet R ${plain(sizes.fillet, 2)}` : ''}`;
+  const edges = `edges broken ${noted(sizes.relief)}${sizes.fillet > 0 ? `, fillet R ${noted(sizes.fillet)}` : ''}`;
   if (!isThreaded) return [`For ${screw.designation ?? 'the measured screw'}; ${edges}`];
   return [
-    `Thread for ${screw.designation ?? 'the measured screw'}: ${screw.hand}-hand, ${screw.starts} ${screw.starts === 1 ? 'start' : 'starts'}, pitch ${plain(thread.pitch)}, lead ${plain(lead)}`,
-    `Flank angle ${plain((Math.atan(thread.flankSlope) * 180) / Math.PI, 1)}°; lead-in ${plain(sizes.leadIn, 2)} × 45° past the thread, ${edges}`,
+    `Thread for ${screw.designation ?? 'the measured screw'}: ${screw.hand}-hand, ${screw.starts} ${screw.starts === 1 ? 'start' : 'starts'}, pitch ${noted(thread.pitch, 3)}, lead ${noted(lead, 3)}`,
+    `Flank angle ${plain((Math.atan(thread.flankSlope) * 180) / Math.PI, 1)}°; lead-in ${noted(sizes.leadIn)} × 45° past the thread, ${edges}`,
   ];
 }

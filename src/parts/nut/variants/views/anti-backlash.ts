@@ -1,4 +1,5 @@
 import { plain as words } from '../../../../units/format.js';
+import { noted } from '../../../common/drawn/spread.js';
 import { type Coil, springCoil, springSection } from '../../../common/drawn/spring-coil.js';
 import { beyond, crossing } from '../../../common/drawn/strokes.js';
 import { threadRoot } from '../../../common/drawn/thread-roots.js';
@@ -63,7 +64,7 @@ export function antiBacklashMember(nut: NutInSight, family: AntiBacklash, plain:
     notInEnd: ['follower'],
     further: [followerView(nut, pieces)],
     notes: [
-      `Spring ${words(inside, 2)} × ${words(outside, 2)} × ${words(free, 2)}, ${words(rate)} N/mm, works at ${words(working, 2)}; the keys of the main nut slide in the follower's slots`,
+      `Spring ${noted(inside)} × ${noted(outside)} × ${noted(free)}, ${words(rate)} N/mm, works at ${noted(working)}; the keys of the main nut slide in the follower's slots`,
     ],
     companions: [springCoil({ ...coil, from: top, to: top + print.along(working) })],
     top: to,

@@ -1,7 +1,7 @@
 import { plain as words } from '../../../../units/format.js';
 import { type Clamp, printedClamp } from '../../../common/clamp.js';
 import { clampAxesAcross, clampAxesAlong } from '../../../common/drawn/clamp-axes.js';
-import { sizeWords } from '../../../common/drawn/spread.js';
+import { notedSize } from '../../../common/drawn/spread.js';
 import type { HoleRow, Letter, SizeMark } from '../../../part-views.js';
 import { type NutInSight, nearestHole } from '../../views/in-sight.js';
 import type { Member } from '../../views/member.js';
@@ -104,7 +104,7 @@ export function clampRow(
 
 /** Where head and nut of a closing screw are seated. */
 export function seatWords({ headSeat, nutSeat }: Clamp, { spread }: NutInSight): string {
-  const [head, nut] = [headSeat, nutSeat].map((seat) => sizeWords(seat, spread(seat, 'outside')));
+  const [head, nut] = [headSeat, nutSeat].map((seat) => notedSize(seat, spread(seat, 'outside')));
   return `heads are seated ${head}, nuts ${nut} from the plane through the axis`;
 }
 

@@ -1,4 +1,4 @@
-import { plain as words } from '../../../../units/format.js';
+import { noted } from '../../../common/drawn/spread.js';
 import { line } from '../../../common/drawn/strokes.js';
 import { detailMark, threadDetail } from '../../../common/drawn/thread-detail.js';
 import { recessCone } from '../../../common/thread-bore.js';
@@ -24,7 +24,7 @@ export function twinMember(nut: NutInSight, family: Variant & { kind: 'twin' }, 
     side: { strokes: [...strokes, ...mark.strokes], sizes: [size], letters: mark.letters },
     further: shift > 0 ? [shiftDetail(nut, shift)] : [],
     notes: [
-      `Two threads of ${words(print.along(family.each), 2)}; between them ⌀${words(2 * recess.radius, 2)} over ${words(recess.to - recess.from - 2 * cone, 2)}, cones of 45° at its ends`,
+      `Two threads of ${noted(print.along(family.each))}; between them ⌀${noted(2 * recess.radius)} over ${noted(recess.to - recess.from - 2 * cone)}, cones of 45° at its ends`,
       shift > 0
         ? `Detail ${SHIFT_LETTER}: the upper thread, set off the helix of the lower one`
         : 'Both threads on one helix',

@@ -4,6 +4,7 @@ import type { Kernel, SurfacedMesh } from '../solid/kernel.js';
 import { acrossAxis, alongAxis, below, halfBehind, type Look, wholeBehind } from '../solid/look.js';
 import { type Shape, withoutFeatures } from '../solid/recipe.js';
 import { type SeenLines, seenLines } from '../solid/seen-lines.js';
+import { onceFor } from '../units/once.js';
 import {
   type AskedView,
   type DrawnView,
@@ -35,7 +36,8 @@ export type DrawnViews = Omit<PartViews, 'side' | 'end' | 'other' | 'further'> &
  */
 export function drawViews(kernel: Kernel, views: PartViews): DrawnViews {
   const { side, end, other, further, ...rest } = views;
-  const plans = viewsOf<AskedView>(views).map(planOf);
+  const bare = onceFor((body: Shape) => withoutFeatures(body, OMIT));
+  const plans = viewsOf<AskedView>(views).map((view) => planOf(view, bare));
   const meshes = kernel.surfaced(plans.flatMap(({ looks }) => looks.flatMap(({ bodies }) => bodies)));
   const drawn = new Map(plans.map((plan) => [plan.view, drawView(plan, meshes)]));
   const draw = (view: AskedView): DrawnView => drawn.get(view)!;
@@ -54,11 +56,12 @@ interface Plan {
   readonly looks: readonly { readonly look: Look; readonly bodies: readonly Shape[] }[];
 }
 
-function planOf(view: AskedView): Plan {
+/** @param bare a body without what drawings leave out, the same each time, so that the kernel builds it once */
+function planOf(view: AskedView, bare: (body: Shape) => Shape): Plan {
   if (!view.solid) return { view, looks: [] };
   const { bodies, sight } = view.solid;
-  const bare = bodies.map((body) => withoutFeatures(body, OMIT));
-  return { view, looks: looksOf(sight).map(({ look, cut }) => ({ look, bodies: bare.map(cut) })) };
+  const shown = bodies.map(bare);
+  return { view, looks: looksOf(sight).map(({ look, cut }) => ({ look, bodies: shown.map(cut) })) };
 }
 
 /** @param meshes those of this view come first, and are taken */

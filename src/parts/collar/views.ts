@@ -4,6 +4,7 @@ import { noted, notedReading, notedSize, spreadOf } from '../common/drawn/spread
 import { threadDetail } from '../common/drawn/thread-detail.js';
 import type { Companion, HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { CollarDesign } from './dimensions.js';
+import { collarBodies } from './solid.js';
 import { endView } from './views/end.js';
 import type { CollarInSight } from './views/in-sight.js';
 import { sideView } from './views/side.js';
@@ -14,7 +15,15 @@ const BEYOND = 1.5;
 /** What a drawing and the page show of a collar: a section through its slit, its end, its thread, and what it holds. */
 export function collarViews(design: CollarDesign, choice: SizeChoice): PartViews {
   const plan = design[choice];
-  const collar: CollarInSight = { design, choice, plan, radius: plan.outside / 2, spread: spreadOf(design, choice) };
+  const shapes = collarBodies(design, choice).map(({ recipe }) => recipe.shape);
+  const collar: CollarInSight = {
+    design,
+    choice,
+    shapes,
+    plan,
+    radius: plan.outside / 2,
+    spread: spreadOf(design, choice),
+  };
   const { thread } = plan;
   const away = plan.outside / 2;
   return {

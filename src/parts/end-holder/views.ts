@@ -1,5 +1,6 @@
 import { loftConvex } from '../../solid/convex-loft.js';
 import { circleOutline, sidesFor } from '../../solid/outline.js';
+import type { Shape } from '../../solid/recipe.js';
 import { angleOf, circleSeen, circleThrough } from '../common/drawn/hole-circle.js';
 import { screwBar } from '../common/drawn/screw-bar.js';
 import { sectionPlanes } from '../common/drawn/section-planes.js';
@@ -29,6 +30,8 @@ const CHORD = 0.01;
 interface InSight {
   readonly design: EndHolderDesign;
   readonly choice: SizeChoice;
+  /** its bodies as they are drawn; views that show one share it, so that it is built once */
+  readonly shapes: readonly Shape[];
   readonly plan: HolderPlan;
   readonly spread: (size: number, way: SizeWay) => { spread?: number };
 }
@@ -36,7 +39,8 @@ interface InSight {
 /** What a drawing and the page show of an end holder: a section, its outer face, the plate over its bearing, and the screw. */
 export function endHolderViews(design: EndHolderDesign, choice: SizeChoice): PartViews {
   const plan = design[choice];
-  const sight: InSight = { design, choice, plan, spread: spreadOf(design, choice) };
+  const shapes = endHolderBodies(design, choice).map(({ recipe }) => recipe.shape);
+  const sight: InSight = { design, choice, shapes, plan, spread: spreadOf(design, choice) };
   const { finished } = design;
   return {
     side: sideView(sight),
@@ -62,7 +66,7 @@ function standsAt({ printed, bearing }: EndHolderDesign): number {
 }
 
 /** The section through the axis, +Z to the left, +X on top. */
-function sideView({ plan, design, choice, spread }: InSight): AskedView {
+function sideView({ plan, shapes, spread }: InSight): AskedView {
   const { length, thickness, pocket, bore, chamfer } = plan;
   const floor = shoulderHeight(plan);
   const along = (name: string, value: number, from: Point, to: Point, side: 'above' | 'below'): SizeMark => ({
@@ -85,7 +89,7 @@ function sideView({ plan, design, choice, spread }: InSight): AskedView {
   return {
     title: 'Section A–A',
     solid: {
-      bodies: [endHolderBodies(design, choice)[0]!.recipe.shape],
+      bodies: [shapes[0]!],
       sight: { kind: 'section', planes: [0, 180] },
     },
     strokes: [line('centre', [beyond(thickness), 0], [-thickness - beyond(thickness), 0])],
@@ -122,7 +126,7 @@ function sideView({ plan, design, choice, spread }: InSight): AskedView {
 }
 
 /** The outer face. */
-function endView({ plan, design, choice, spread }: InSight): AskedView {
+function endView({ plan, shapes, spread }: InSight): AskedView {
   const { length, width, holes } = plan;
   const [first, last] = [holes.centres[0]!, farthest(holes.centres)];
   const rectangle = rectangleOf(holes);
@@ -165,7 +169,7 @@ function endView({ plan, design, choice, spread }: InSight): AskedView {
   ];
   return {
     title: 'Outer face',
-    solid: { bodies: [endHolderBodies(design, choice)[0]!.recipe.shape], sight: { kind: 'end', from: 1 } },
+    solid: { bodies: [shapes[0]!], sight: { kind: 'end', from: 1 } },
     strokes: [
       ...holes.centres.flatMap((at) => crossing(at, holes.diameter / 2 + beyond(holes.diameter))),
       ...(radius && !rectangle ? circleSeen(holes.centres, radius, holderOutline(plan, CHORD)) : []),
@@ -190,12 +194,12 @@ function distances(
 }
 
 /** The plate over the bearing, cut along its length. */
-function coverView({ plan, design, choice, spread }: InSight, cover: NonNullable<HolderPlan['cover']>): AskedView {
+function coverView({ plan, shapes, spread }: InSight, cover: NonNullable<HolderPlan['cover']>): AskedView {
   const { thickness, bore } = cover;
   return {
     title: 'Plate over the bearing, outline and holes as the body',
     solid: {
-      bodies: [endHolderBodies(design, choice)[1]!.recipe.shape],
+      bodies: [shapes[1]!],
       sight: { kind: 'section', planes: [0, 180] },
     },
     strokes: [line('centre', [beyond(plan.length), 0], [-thickness - beyond(plan.length), 0])],

@@ -1,6 +1,7 @@
 import { reachOf } from '../../solid/convex.js';
 import { loftConvex } from '../../solid/convex-loft.js';
 import { circleOutline, rectangleOutline, sidesFor } from '../../solid/outline.js';
+import type { Shape } from '../../solid/recipe.js';
 import { angleOf, circleSeen, circleThrough } from '../common/drawn/hole-circle.js';
 import { sectionPlanes } from '../common/drawn/section-planes.js';
 import { noted, notedSize, type SizeWay, spreadOf } from '../common/drawn/spread.js';
@@ -29,13 +30,16 @@ const SHOWN = { length: 34, shaft: 21, across: 5 };
 interface InSight {
   readonly design: MotorPlateDesign;
   readonly choice: SizeChoice;
+  /** its bodies as they are drawn; views that show one share it, so that it is built once */
+  readonly shapes: readonly Shape[];
   readonly plan: MotorPlatePlan;
   readonly spread: (size: number, way: SizeWay) => { spread?: number };
 }
 
 /** What a drawing and the page show of a motor plate: a section, its outer face, and the motor. */
 export function motorPlateViews(design: MotorPlateDesign, choice: SizeChoice): PartViews {
-  const sight: InSight = { design, choice, plan: design[choice], spread: spreadOf(design, choice) };
+  const shapes = motorPlateBodies(design, choice).map(({ recipe }) => recipe.shape);
+  const sight: InSight = { design, choice, shapes, plan: design[choice], spread: spreadOf(design, choice) };
   return {
     side: sideView(sight),
     end: endView(sight),
@@ -53,7 +57,7 @@ function planesOf({ motor }: MotorPlatePlan): readonly [number, number] {
 }
 
 /** The section through the axis, +Z to the left. */
-function sideView({ plan, design, choice, spread }: InSight): AskedView {
+function sideView({ plan, design, shapes, spread }: InSight): AskedView {
   const { thickness, pilot, motor } = plan;
   const planes = planesOf(plan);
   const reach = reachOf(plateOutline(plan, design.printer.chordError), planes[1]);
@@ -63,7 +67,7 @@ function sideView({ plan, design, choice, spread }: InSight): AskedView {
   return {
     title: 'Section A–A',
     solid: {
-      bodies: motorPlateBodies(design, choice).map(({ recipe }) => recipe.shape),
+      bodies: shapes,
       sight: { kind: 'section', planes },
     },
     strokes: [
@@ -115,7 +119,7 @@ function sideView({ plan, design, choice, spread }: InSight): AskedView {
 }
 
 /** The outer face. */
-function endView({ plan, design, choice, spread }: InSight): AskedView {
+function endView({ plan, shapes, spread }: InSight): AskedView {
   const { length, width, middle, motor, machine } = plan;
   const [cx, cy] = middle;
   const half = motor.square / 2;
@@ -190,7 +194,7 @@ function endView({ plan, design, choice, spread }: InSight): AskedView {
   return {
     title: 'Outer face',
     solid: {
-      bodies: motorPlateBodies(design, choice).map(({ recipe }) => recipe.shape),
+      bodies: shapes,
       sight: { kind: 'end', from: 1 },
     },
     strokes: [

@@ -9,7 +9,6 @@ import { polar, rectangleOf } from '../../common/hole-pattern.js';
 import { pocketRadius } from '../../common/joints.js';
 import type { AskedView, Letter, Point, Stroke } from '../../part-views.js';
 import type { PatternHoles } from '../plan.js';
-import { adapterBody } from '../solid.js';
 import { holeDiameter, type PlateInSight, patternsOf, placed } from './in-sight.js';
 import { endSizes } from './sizes.js';
 
@@ -24,7 +23,7 @@ export function hasOwnCarriageFace({ plate }: PlateInSight): boolean {
 
 /** One face of the plate: the outer one, or the carriage's seen from −Z, where +X lies to the left. */
 export function faceView(sight: PlateInSight, face: 'high' | 'low'): AskedView {
-  const { plate, design, choice, outline, cut } = sight;
+  const { plate, outline, cut } = sight;
   const hasBoth = hasOwnCarriageFace(sight);
   const { min, max } = outlineBounds(outline);
   const out = beyond(Math.min(max[0], max[1]));
@@ -37,7 +36,7 @@ export function faceView(sight: PlateInSight, face: 'high' | 'low'): AskedView {
   return {
     title: face === 'high' ? 'Outer face' : 'Face to the carriage',
     solid: {
-      bodies: [adapterBody(design, choice).recipe.shape],
+      bodies: [sight.shape],
       sight: { kind: 'end', from: face === 'high' ? 1 : -1 },
       // what opens on the other face is hidden here, where no view shows that face
       hidden: hasBoth ? ['blind'] : ['blind', 'pocket'],

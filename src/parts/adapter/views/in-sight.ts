@@ -1,4 +1,5 @@
 import { circleOutline, type Outline, sidesFor } from '../../../solid/outline.js';
+import type { Shape } from '../../../solid/recipe.js';
 import { angleOf } from '../../common/drawn/hole-circle.js';
 import { type SizeWay, spreadOf } from '../../common/drawn/spread.js';
 import { boreOf } from '../../common/joints.js';
@@ -7,6 +8,7 @@ import type { Point, SizeChoice } from '../../part-views.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { isConvex, type PatternHoles, type PlateSizes, plateOutline } from '../plan.js';
 import { bedFace } from '../print-advice.js';
+import { adapterBody } from '../solid.js';
 
 /** How finely arcs are drawn [mm]. */
 const CHORD = 0.005;
@@ -16,6 +18,8 @@ export interface PlateInSight {
   readonly design: AdapterDesign;
   readonly choice: SizeChoice;
   readonly plate: PlateSizes;
+  /** its body as it is drawn; views that show it share it, so that it is built once */
+  readonly shape: Shape;
   readonly print: PrintSizes;
   readonly outline: Outline;
   readonly top: number;
@@ -36,6 +40,7 @@ export function inSight(design: AdapterDesign, choice: SizeChoice): PlateInSight
     design,
     choice,
     plate,
+    shape: adapterBody(design, choice).recipe.shape,
     print,
     outline,
     top: print.along(plate.thickness),

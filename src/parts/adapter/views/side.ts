@@ -2,19 +2,18 @@ import { cosd, sind } from '../../../solid/angles.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { beyond, line } from '../../common/drawn/strokes.js';
 import type { AskedView, Stroke } from '../../part-views.js';
-import { adapterBody } from '../solid.js';
 import { type PlateInSight, patternsOf, placed, spanOf } from './in-sight.js';
 import { sideSizes } from './sizes.js';
 
 /** The section along two rays: through a hole of the nut above the axis, through one of the carriage below. */
 export function sideView(sight: PlateInSight): AskedView {
-  const { plate, print, top, design, choice, cut } = sight;
+  const { plate, print, top, cut } = sight;
   const low = plate.rim ? -print.along(plate.rim.height) : 0;
   const high = top + Math.max(0, ...plate.keys.map(({ height }) => print.along(height)));
   const out = beyond(top);
   return {
     title: 'Section A–A',
-    solid: { bodies: [adapterBody(design, choice).recipe.shape], sight: { kind: 'section', planes: cut } },
+    solid: { bodies: [sight.shape], sight: { kind: 'section', planes: cut } },
     strokes: [...holeAxes(sight, out), line('centre', [out - low, 0], [-out - high, 0])],
     sizes: sideSizes(sight),
     letters: [],

@@ -5,16 +5,15 @@ import { beyond, crossing } from '../../common/drawn/strokes.js';
 import { threadRoot } from '../../common/drawn/thread-roots.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { AskedView, SizeMark } from '../../part-views.js';
-import { collarBodies } from '../solid.js';
 import type { CollarInSight } from './in-sight.js';
 
 /** The collar seen from above, as it is printed. */
 export function endView(collar: CollarInSight): AskedView {
-  const { plan, radius, design, choice } = collar;
+  const { plan, radius } = collar;
   return {
     title: 'Seen from +Z',
     solid: {
-      bodies: collarBodies(design, choice).map(({ recipe }) => recipe.shape),
+      bodies: collar.shapes,
       sight: { kind: 'end', from: 1 },
       hidden: ['clamp', 'pin'],
     },

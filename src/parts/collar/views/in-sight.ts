@@ -1,3 +1,4 @@
+import type { Shape } from '../../../solid/recipe.js';
 import type { SizeWay } from '../../common/drawn/spread.js';
 import type { SizeChoice } from '../../part-views.js';
 import type { CollarDesign } from '../dimensions.js';
@@ -7,6 +8,8 @@ import type { CollarPlan } from '../plan.js';
 export interface CollarInSight {
   readonly design: CollarDesign;
   readonly choice: SizeChoice;
+  /** its bodies as they are drawn; views that show one share it, so that it is built once */
+  readonly shapes: readonly Shape[];
   readonly plan: CollarPlan;
   readonly radius: number;
   readonly spread: (size: number, way: SizeWay) => { spread?: number };

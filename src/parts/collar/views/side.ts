@@ -5,19 +5,18 @@ import { threadRoots } from '../../common/drawn/thread-roots.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { AskedView, Letter, Point, SizeMark } from '../../part-views.js';
 import { boreEnd } from '../plan.js';
-import { collarBodies } from '../solid.js';
 import type { CollarInSight } from './in-sight.js';
 
 /** The section through the slit, +Z to the left, the slit on top: its wall is looked at, not cut. Of halves, the joint of one. */
 export function sideView(collar: CollarInSight): AskedView {
-  const { plan, radius, design, choice } = collar;
+  const { plan, radius } = collar;
   const { length, clamp, thread, pin } = plan;
   const stretch = { bottom: 0, top: boreEnd(plan) };
   const detail = thread && detailMark({ sizes: { thread: thread.tooth } }, { threads: [stretch] });
   return {
     title: plan.halves ? 'Joint of a half' : 'Section A–A',
     solid: {
-      bodies: [collarBodies(design, choice)[0]!.recipe.shape],
+      bodies: [collar.shapes[0]!],
       sight: plan.halves ? { kind: 'side', upwards: 0 } : { kind: 'section', planes: [0, 180] },
       hidden: ['clamp'],
     },

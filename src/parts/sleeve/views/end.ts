@@ -4,18 +4,17 @@ import { sectionPlanes } from '../../common/drawn/section-planes.js';
 import { beyond, crossing } from '../../common/drawn/strokes.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { AskedView, SizeMark } from '../../part-views.js';
-import { sleeveBody } from '../solid.js';
 import { BEFORE, type SleeveInSight, sentence } from './in-sight.js';
 
 /** One end seen along the axis; 0 is the lower one of a clamp sleeve, seen from −Z, where +X lies to the left. */
 export function endView(sleeve: SleeveInSight, which: 0 | 1): AskedView {
-  const { plan, radius, design, choice } = sleeve;
+  const { plan, radius, design } = sleeve;
   const isBelow = which === 0 && plan.bores[1] !== undefined;
   const way = isBelow ? -1 : 1;
   const clamp = plan.clamps[which];
   return {
     title: plan.bores[1] ? sentence(design.ends[which]!.name) : 'Either end',
-    solid: { bodies: [sleeveBody(design, choice).recipe.shape], sight: { kind: 'end', from: way }, hidden: ['clamp'] },
+    solid: { bodies: sleeve.shapes, sight: { kind: 'end', from: way }, hidden: ['clamp'] },
     strokes: [...(clamp ? clampAxesAlong(clamp, radius, way) : []), ...crossing([0, 0], radius + beyond(radius))],
     sizes: endSizes(sleeve, which, way),
     planes: sectionPlanes([0, 180], () => radius, way),

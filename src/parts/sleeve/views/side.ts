@@ -2,17 +2,16 @@ import { clampAxesAcross } from '../../common/drawn/clamp-axes.js';
 import { beyond, line } from '../../common/drawn/strokes.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { AskedView, Letter, Point, SizeMark } from '../../part-views.js';
-import { sleeveBody } from '../solid.js';
 import { BEFORE, type SleeveInSight } from './in-sight.js';
 
 /** The section through flat and slit, +Z to the left, the slit on top: its wall is looked at, not cut. */
 export function sideView(sleeve: SleeveInSight): AskedView {
-  const { plan, radius, design, choice } = sleeve;
+  const { plan, radius } = sleeve;
   const { length, clamps } = plan;
   return {
     title: 'Section A–A',
     solid: {
-      bodies: [sleeveBody(design, choice).recipe.shape],
+      bodies: sleeve.shapes,
       sight: { kind: 'section', planes: [0, 180] },
       hidden: ['clamp'],
     },

@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { clockingRows } from './clocking.js';
+import { engineRows } from './engines.js';
 import { fleetRows, mergesByTens } from './fleet.js';
 import { liveRows } from './live.js';
 import { measuredRows } from './measured.js';
@@ -14,16 +15,22 @@ const RESULTS = 'bench/results.csv';
 const commit = execFileSync('git', ['describe', '--always', '--dirty=+', '--exclude=*'], { encoding: 'utf8' }).trim();
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 
-/** `npm run bench` measures all; a word leaves the rest out: `npm run bench -- part`, `-- live`, `-- fleet`, and of that `-- merge`. */
+/** `npm run bench` measures all; a word, as in `npm run bench -- part`, leaves the rest out. */
 const [, only] = process.argv.slice(2);
-const rows: Row[] = [
-  ...(only === 'merge' ? mergesByTens() : []),
-  ...(only === undefined || only === 'live' ? await liveRows() : []),
-  ...(only === 'fleet' || only === 'merge' || only === 'live'
-    ? []
-    : [...processRows(), ...(await nutRows()), ...(await measuredRows()), ...clockingRows(), ...(await pageRows())]),
-  ...(only === 'part' || only === 'merge' || only === 'live' ? [] : await fleetRows()),
-];
+/** What each word asks for, and what is measured without one, in this order. */
+const SECTIONS: Readonly<Record<string, readonly (() => Row[] | Promise<Row[]>)[]>> = {
+  live: [liveRows],
+  start: [processRows],
+  engines: [engineRows],
+  measured: [measuredRows],
+  part: [processRows, engineRows, nutRows, measuredRows, clockingRows, pageRows],
+  merge: [mergesByTens],
+  fleet: [fleetRows],
+};
+const asked = only === undefined ? ['live', 'part', 'fleet'] : [only];
+const rows: Row[] = [];
+for (const section of asked.flatMap((word) => SECTIONS[word] ?? [])) rows.push(...(await section()));
+if (rows.length === 0) throw new Error(`${only} is none of ${Object.keys(SECTIONS).join(', ')}`);
 for (const { what, value, unit, goal } of rows)
   console.log(`${what.padEnd(52)} ${format(value).padStart(10)} ${unit}${goal === undefined ? '' : `  goal ${goal}`}`);
 

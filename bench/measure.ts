@@ -39,3 +39,18 @@ export function timedProcess(args: readonly string[], rounds = 7): ProcessFigure
   }
   return { ms: median(times), peakMb: peak / 1024 };
 }
+
+/** Median milliseconds of several whole programs, each with its words, run in turns, so that all meet the same computer. */
+export function timedInTurns(calls: readonly (readonly string[])[], rounds = 9): number[] {
+  const times = calls.map((): number[] => []);
+  // the first round leaves compiled code behind
+  for (let round = 0; round <= rounds; round++) {
+    for (const [i, [program = '', ...args]] of calls.entries()) {
+      const start = performance.now();
+      const { status, error, stderr } = spawnSync(program, args, { encoding: 'utf8' });
+      if (error || status !== 0) throw new Error(`${program} ${args.join(' ')} ended with ${status}: ${stderr}`);
+      if (round > 0) times[i]!.push(performance.now() - start);
+    }
+  }
+  return times.map(median);
+}

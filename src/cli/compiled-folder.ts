@@ -4,13 +4,13 @@ type Env = Readonly<Record<string, string | undefined>>;
 
 /**
  * Where this user's caches are kept, and in it the compiled code of the program; never a place that others may write to.
- * The engine names what it keeps by the content it was compiled from, and does without where it cannot write.
  *
  * @param env the process's environment
  * @param platform as the engine names it
- * @returns undefined where the environment names no home
+ * @returns undefined where the environment names no home, or turns such caches off as it does those of the engine
  */
 export function compiledFolder(env: Env, platform: string): string | undefined {
+  if (env.NODE_DISABLE_COMPILE_CACHE) return undefined;
   const caches = cachesOf(env, platform);
   return caches === undefined ? undefined : join(caches, 'leadwright', 'compiled');
 }

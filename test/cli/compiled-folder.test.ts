@@ -18,4 +18,8 @@ describe('where compiled code is kept', () => {
     expect(compiledFolder({ HOME: '' }, 'darwin')).toBeUndefined();
     expect(compiledFolder({}, 'win32')).toBeUndefined();
   });
+
+  it('is nowhere for who turns it off, by the word that the engine has for it', () => {
+    expect(compiledFolder({ HOME: '/home/a', NODE_DISABLE_COMPILE_CACHE: '1' }, 'linux')).toBeUndefined();
+  });
 });

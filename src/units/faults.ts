@@ -38,9 +38,9 @@ export function faultLine(fault: Fault, file = ''): string {
   return place === '' ? field : `${place} ${field}`;
 }
 
-/** Shorthand for an error with a single fault. */
+/** Shorthand for an error with a single fault; a value that is not there is not shown. */
 export function fault(path: string, value: unknown, allowed: string): InputError {
-  return new InputError([{ path, value: shown(value), allowed }]);
+  return new InputError([{ path, value: value === undefined ? '' : shown(value), allowed }]);
 }
 
 /** A value as it can stand in one line of a message. */

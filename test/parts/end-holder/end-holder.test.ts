@@ -96,6 +96,12 @@ describe('an end holder', () => {
     );
   });
 
+  it('does not show a size that is not there', () => {
+    expect(() => design(changed(GUIDED, { bearing: { designation: '688', bore: undefined } }))).toThrow(
+      /bearing\.width: is missing/,
+    );
+  });
+
   // axial growth of steel: 12e-6 · 500 · (50 − 20) = 0.18 mm
   it('takes the growth of the screw off the room at its end', () => {
     expect(rowOf(changed(GUIDED, { duty: { temperature: 50 } }), 'end-room').value).toBeCloseTo(3 - 0.18, 9);

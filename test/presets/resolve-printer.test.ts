@@ -25,6 +25,10 @@ describe('resolvePrinter', () => {
       compensationKnown: false,
       chordError: 0.01,
       bridging: 'none',
+      listed: expect.arrayContaining([
+        { nozzle: 0.4, layer: 0.12 },
+        { nozzle: 0.25, layer: 0.06 },
+      ]),
     });
     expect(listed).toEqual([
       'printer.nozzle',

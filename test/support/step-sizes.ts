@@ -17,8 +17,9 @@ export function diametersOf(sizes: Sizes, group = ''): [name: string, value: num
   });
 }
 
+/** Clearance is the same over corners and over flats, so the two are not quite a hexagon's. */
 function isAcrossCorners(diameter: number, flats: Sizes[string] | undefined): boolean {
-  return typeof flats === 'number' && Math.abs(diameter * Math.cos(Math.PI / 6) - flats) < 1e-4;
+  return typeof flats === 'number' && Math.abs((diameter * Math.cos(Math.PI / 6)) / flats - 1) < 2e-3;
 }
 
 /** Diameters that no cylinder of a STEP file has. */

@@ -105,10 +105,10 @@ async function faultsOf(made: Design, threads: Threads): Promise<string[]> {
   }
 }
 
-/** Lobes between hollow flanks are drawn in flats; two ears state how long their flange is. */
+/** Lobes end in flats and may cover their ring; two ears state how long their flange is. */
 function isDrawnFlat(name: string, made: Design): boolean {
-  const { jaws, finished } = made as Design & { jaws?: { hollow: number }; finished?: { flange?: { shape: string } } };
-  if (name === 'insert.outside_diameter') return (jaws?.hollow ?? 0) > 0;
+  const { finished } = made as Design & { finished?: { flange?: { shape: string } } };
+  if (name === 'insert.outside_diameter' || name === 'insert.ring_diameter') return true;
   return name === 'flange_diameter' && finished?.flange?.shape === 'two-ear';
 }
 

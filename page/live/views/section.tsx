@@ -131,8 +131,8 @@ export function Board({ view, height, fieldOf, roomy = 0, pick, picked }: BoardP
             <path d={path([flag.line[0], flag.line[1]], same)} class="dimension" />
           </g>
         ))}
-        {view.letters.map(({ text, at, away }) => {
-          const [x, y] = toBox(at);
+        {view.letters.map(({ text, at, away, around = 0 }) => {
+          const [x, y] = toBox([at[0] + around * away[0], at[1] + around * away[1]]);
           return (
             <text key={text} x={x + LETTER_OFF * away[0]} y={y - LETTER_OFF * away[1]} class="letter">
               {text}

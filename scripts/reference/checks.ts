@@ -3,6 +3,7 @@ import { type Bounds, type CheckFacts, type Finding, WORDS } from '../../src/jud
 import type { Question } from '../../src/judge/question.js';
 import { plain } from '../../src/units/format.js';
 import type { Law, Laws } from './laws.js';
+import type { Reason } from './reasons.js';
 
 /** What the checks of a kind say of its sheets, by check. */
 export type Findings = ReadonlyMap<string, readonly Finding[]>;
@@ -19,7 +20,7 @@ export function checkSections(
     findings,
     reasons,
     laws,
-  }: { readonly findings: Findings; readonly reasons: ReadonlyMap<string, string>; readonly laws: Laws },
+  }: { readonly findings: Findings; readonly reasons: ReadonlyMap<string, Reason>; readonly laws: Laws },
 ): string {
   return questions
     .map(({ id, title }) => {
@@ -37,9 +38,11 @@ export function checkSections(
 export function checkSection(
   check: CheckFacts,
   findings: readonly Finding[],
-  { reason = '', laws = [] }: { readonly reason?: string | undefined; readonly laws?: readonly Law[] | undefined } = {},
+  { reason, laws = [] }: { readonly reason?: Reason | undefined; readonly laws?: readonly Law[] | undefined } = {},
 ): string {
+  const { why = '', formula = [] } = reason ?? {};
   const rows = [
+    ...formula.map((line) => `- formula: \`${line}\``),
     ...laws.map(formulaRow),
     `- limits: ${limitsOf(check, findings)}`,
     `- source: ${check.source}`,
@@ -47,7 +50,7 @@ export function checkSection(
     ...(check.grave ? ['- a miss can hurt: untold it is an open question in the first lines'] : []),
     ...saidOf(findings),
   ];
-  return [`#### \`${check.id}\`: ${check.title}`, ...(reason === '' ? [] : [reason]), rows.join('\n')].join('\n\n');
+  return [`#### \`${check.id}\`: ${check.title}`, ...(why === '' ? [] : [why]), rows.join('\n')].join('\n\n');
 }
 
 /** The first line of the equation, with a way to the rest. */

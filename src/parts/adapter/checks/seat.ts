@@ -133,7 +133,11 @@ export const floatBacklashCheck: AdapterCheck = {
   },
 };
 
-/** A thin ring breaks off, a high one keeps the plate off its seat. */
+/**
+ * A thin ring breaks off, a high one keeps the plate off its seat.
+ *
+ *     wall = (⌀rim − ⌀bore)/2 − offset of the rim from the bore
+ */
 export const rimWall: AdapterCheck = {
   ...seat,
   id: 'rim-wall',

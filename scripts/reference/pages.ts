@@ -105,14 +105,16 @@ function kindPage(kind: KnownKind, made: readonly Finding[], laws: Laws): string
       fieldTable(fieldRows(kind.schema), facts),
       `## Checks\n\nThose of [${kind.formOf}](${kind.formOf}.md); they answer ${asked}.`,
     ]);
+  const reasons = reasonsOf(ROOT, `parts/${kind.kind}`);
+  const solids = new Map([...reasonsOf(ROOT, 'pipeline'), ...reasons]);
   return page(`Sheet and checks of the kind \`${kind.kind}\``, [
     `Guide: [${kind.kind}](../${kind.kind}.md). A sheet to start from: \`leadwright new ${kind.kind}\`.`,
     `## Fields\n\n${FIELDS_KEY}`,
     fieldTable(fieldRows(kind.schema), facts),
     `## Checks\n\nThey answer ${asked}. After each: what it says where it is not content, of sheets kept to try it.`,
-    checkSections(kind.checks, kind.questions, { findings, reasons: reasonsOf(ROOT, `parts/${kind.kind}`), laws }),
+    checkSections(kind.checks, kind.questions, { findings, reasons, laws }),
     '### The solid\n\nMeasured on every `make`, on the file that is written, and tried against its counterpart.',
-    ...ofSolid(kind, made).map((row) => checkSection(row, [row])),
+    ...ofSolid(kind, made).map((row) => checkSection(row, [row], { reason: solids.get(row.id) })),
   ]);
 }
 

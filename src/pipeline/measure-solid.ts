@@ -56,6 +56,11 @@ export function needsSupport({ ceilings }: BodyMeasures): boolean {
   return ceilings.length > 0;
 }
 
+/**
+ * Rays through the solid, square to its facets, find the walls that arithmetic did not think of.
+ *
+ *     wall = the shortest way through the solid, threads' dead ends and bevels aside
+ */
 function wallFindings(bodies: readonly BodyMeasures[]): Finding[] {
   const rows = bodies.flatMap(({ from, wall }) => (wall ? [{ from, wall }] : []));
   if (rows.length === 0) return [];
@@ -80,6 +85,11 @@ function placeWords([x, y, z]: readonly [number, number, number], { body, turnOv
   return `${plain(up * z - bed, 1)} mm over the bed and ${plain(Math.hypot(x, y), 1)} mm from the axis`;
 }
 
+/**
+ * Flat roofs that hang over air sag, or want support.
+ *
+ *     area = Σ ceilings farther than 45° from the vertical, bridges up to 10 mm and thread flanks aside
+ */
 function overhangFinding(bodies: readonly BodyMeasures[]): Finding {
   const area = bodies.reduce((sum, { ceilings }) => sum + ceilings.reduce((all, one) => all + one.area, 0), 0);
   const about = {
@@ -108,6 +118,11 @@ function ceilingWords(file: string, ceilings: readonly Ceiling[]): string {
   return `${file} has ${plain(area, 1)} mm² of ceiling over air${many}, ${across}, ${plain(first!.height, 1)} mm over the bed`;
 }
 
+/**
+ * What is measured must not be thinner than what was promised.
+ *
+ *     below = wall worked out − wall measured, of the worst body
+ */
 function faultFindings(bodies: readonly BodyMeasures[]): Finding[] {
   const rows = bodies.flatMap(({ from, wall }) =>
     wall ? [{ from, wall, least: from.leastWall, below: from.leastWall.size - wall.thickness }] : [],

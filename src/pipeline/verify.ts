@@ -44,6 +44,11 @@ export function verify(bodies: readonly MeasuredBody[]): Finding[] {
   return [closed(bodies), volume(bodies), bounds(bodies)];
 }
 
+/**
+ * A slicer fills what is closed and in one piece.
+ *
+ *     n = open edges + facets with a repeated corner + 1 where a facet has no area or height + |shells − 1|
+ */
 function closed(bodies: readonly MeasuredBody[]): Finding {
   const { value, body } = worstOf(bodies, ({ measures }) => defects(measures));
   const { facets, openEdges, repeatedVertexFacets, shells } = body.measures;
@@ -69,6 +74,11 @@ function hasSlivers({ leastFacetArea, leastFacetHeight }: MeshMeasures): boolean
   return leastFacetArea < LEAST_FACET.area || leastFacetHeight < LEAST_HEIGHT;
 }
 
+/**
+ * The solid against a volume that was worked out another way.
+ *
+ *     off = max(V worked out − V, V − V worked out − V of a raised mark, 0) / V worked out, of the worst body
+ */
 function volume(bodies: readonly MeasuredBody[]): Finding {
   const { value, body } = worstOf(bodies, volumeError);
   const wanted = body.expected.volume;
@@ -83,6 +93,11 @@ function volumeError({ measures, expected }: MeasuredBody): number {
   return Math.max(-over, over - expected.mark, 0) / expected.volume;
 }
 
+/**
+ * The solid against its outer sizes.
+ *
+ *     off = the largest |bound of the solid − bound worked out| along x, y and z, of the worst body
+ */
 function bounds(bodies: readonly MeasuredBody[]): Finding {
   const { value, body } = worstOf(bodies, boundsError);
   const message = `${body.file} keeps its printed outer sizes to ${plain(value, 4)} mm`;

@@ -5,7 +5,11 @@ import type { DutySheet } from '../../sheet/sections/duty.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 
-/** A warm part softens. */
+/**
+ * A warm part softens.
+ *
+ *     reserve = softening temperature of the material − temperature around the part
+ */
 export const heat: Check<{ readonly duty: DutySheet; readonly material: Material }> = {
   id: 'heat',
   group: 'body',

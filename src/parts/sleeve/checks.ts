@@ -140,7 +140,11 @@ const bushRunout: SleeveCheck = {
   },
 };
 
-/** A sleeve on a hot shaft goes soft. */
+/**
+ * A sleeve on a hot shaft goes soft.
+ *
+ *     reserve = softening temperature of the material − the hotter of shaft and air
+ */
 const heat: SleeveCheck = {
   ...body,
   id: 'heat',

@@ -15,7 +15,11 @@ import { motorSection } from '../sheet.js';
 type AxisCheck = Check<AxisDesign>;
 const about = { group: 'agrees', question: 'agrees', unit: '', source: 'derived: one screw runs through all' } as const;
 
-/** One screw runs through every part. */
+/**
+ * One screw runs through every part.
+ *
+ *     n = parts whose screw is not the axis's in form, starts, major (by over 0.1 mm) or pitch (by over 0.005 mm)
+ */
 const sameScrew: AxisCheck = {
   ...about,
   id: 'axis-screw',
@@ -35,7 +39,11 @@ const sameScrew: AxisCheck = {
   },
 };
 
-/** A nut of the other hand does not go on. */
+/**
+ * A nut of the other hand does not go on.
+ *
+ *     n = parts made for a screw of the other hand than the axis's
+ */
 const hand: AxisCheck = {
   ...about,
   id: 'axis-hand',
@@ -55,7 +63,12 @@ const hand: AxisCheck = {
   },
 };
 
-/** Bores of what joins the shafts against both of them. */
+/**
+ * Bores of what joins the shafts against both of them.
+ *
+ *     off = greater of |⌀motor bore − ⌀shaft| and |⌀screw bore − ⌀major of the screw|
+ *     the second = 0 where the bore is smaller by up to 0.1 mm, or by anything on an end that is turned down
+ */
 const bores: AxisCheck = {
   ...about,
   id: 'axis-bores',
@@ -87,7 +100,11 @@ const bores: AxisCheck = {
 const NEIGHBOURS = ['mounting', 'thrust_bearing', 'locating_holder', 'coupling', 'nut'];
 const DUTY_OF_THE_AXIS = ['axis', 'feed', 'ends', 'speed'];
 
-/** What a part says of its neighbours must be what is there. */
+/**
+ * What a part says of its neighbours must be what is there.
+ *
+ *     n = fields on neighbours, duty and motor in which a part says another value than the axis
+ */
 const oneStory: AxisCheck = {
   ...about,
   id: 'axis-told',

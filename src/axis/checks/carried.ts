@@ -3,7 +3,11 @@ import { locatingPlaces } from '../../parts/common/locating.js';
 import { exactly } from '../../units/measured.js';
 import type { AxisDesign } from '../axis-design.js';
 
-/** Exactly one place carries the screw along its axis, whichever part it belongs to. */
+/**
+ * Exactly one place carries the screw along its axis, whichever part it belongs to.
+ *
+ *     n = locating holders + thrust bearing at the motor + rigid sleeve + disc that the screw stands on, motor below
+ */
 const locating: Check<AxisDesign> = {
   id: 'axis-locating',
   group: 'carried',

@@ -5,7 +5,11 @@ import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import type { AxisDesign } from '../axis-design.js';
 
-/** Whatever sits at the motor gets as warm as its face. */
+/**
+ * Whatever sits at the motor gets as warm as its face.
+ *
+ *     reserve = softening − motor.temperature, by the part at the motor that softens first
+ */
 const heat: Check<AxisDesign> = {
   id: 'axis-heat',
   group: 'heat',

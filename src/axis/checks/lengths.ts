@@ -13,7 +13,12 @@ const about = {
   source: 'derived: lengths along the screw',
 } as const;
 
-/** What is left for travel when all that lies along the screw is taken off. */
+/**
+ * What is left for travel when all that lies along the screw is taken off.
+ *
+ *     travel = last place of the nut − first − length that moves − rooms at both ends
+ *     room = 5 mm at the motor; at the far end what the holder wants, else 5 mm
+ */
 const travel: AxisCheck = {
   ...about,
   id: 'axis-travel',
@@ -39,7 +44,12 @@ function roomAtMost({ far, near, nutLength }: Along): Measured | undefined {
   return nutLength === undefined ? undefined : figureOf(left(far, near, known(nutLength, '')));
 }
 
-/** A screw must reach through its holder, and the nut must stay on it. */
+/**
+ * A screw must reach through its holder, and the nut must stay on it.
+ *
+ *     needed = far face of the holder + pitch − beginning of the screw
+ *     needed, no holder = first place of the nut + length that moves + travel + 10 mm − beginning of the screw
+ */
 const screwLength: AxisCheck = {
   ...about,
   id: 'axis-screw-length',
@@ -90,7 +100,11 @@ function plus(length: Known, by: number): Known {
   return 'value' in length ? { value: shifted(length.value, by) } : length;
 }
 
-/** A hub that touches the motor's face rubs; one that stands off too far does not hold its shaft. */
+/**
+ * A hub that touches the motor's face rubs; one that stands off too far does not hold its shaft.
+ *
+ *     room = free length of the motor's shaft − its depth in the coupling
+ */
 const shaftRoom: AxisCheck = {
   ...about,
   id: 'axis-shaft-room',
@@ -107,7 +121,11 @@ const shaftRoom: AxisCheck = {
   },
 };
 
-/** A span that somebody tells should be that of the lengths. */
+/**
+ * A span that somebody tells should be that of the lengths.
+ *
+ *     ratio = (place of the holder, or of the screw's free end, − end of the coupling) / duty.span
+ */
 const span: AxisCheck = {
   ...about,
   id: 'axis-span',

@@ -44,7 +44,11 @@ function lowered(words: string): string {
   return `${words.slice(0, 1).toLowerCase()}${words.slice(1).replace(/\.$/, '')}`;
 }
 
-/** A figure that is set now and does not follow from motor and old screw belongs to another drive. */
+/**
+ * A figure that is set now and does not follow from motor and old screw belongs to another drive.
+ *
+ *     ratio = steps per mm set now / due; due = full steps · microsteps · gear / lead of the old screw
+ */
 const oldSteps: AxisCheck = {
   ...about,
   id: 'axis-old-steps',
@@ -67,7 +71,12 @@ const oldSteps: AxisCheck = {
   },
 };
 
-/** Feed against what motor, whirl and sliding allow. */
+/**
+ * Feed against what motor, whirl and sliding allow.
+ *
+ *     most = least of lead · n/(60 · gear), 0.8 · lead · n_whirl/60 and v/r
+ *     n = useful speed of the motor, v = sliding speed borne, r = way that the flanks slide a mm of travel
+ */
 const feed: AxisCheck = {
   ...about,
   id: 'axis-feed',
@@ -106,7 +115,11 @@ const column: AxisCheck = {
   run: (design, limits) => judgeColumn(design, limits) ?? notJudged('duty.span'),
 };
 
-/** A bought nut is judged here; a printed one judges its own torque. */
+/**
+ * A bought nut is judged here; a printed one judges its own torque.
+ *
+ *     share = torque that raises the load / (torque of the motor · gear), at friction 0.08 to 0.5, 0.5 taken as likely
+ */
 const torque: AxisCheck = {
   ...about,
   id: 'axis-torque',

@@ -11,7 +11,11 @@ import { markStyle } from './strip.js';
 type CouponCheck = Check<CouponDesign>;
 const about = { group: 'coupon', question: 'tells-enough', source: 'common practice' } as const;
 
-/** A coupon that takes a spool's end and an evening is not printed. */
+/**
+ * A coupon that takes a spool's end and an evening is not printed.
+ *
+ *     m = V/1000 · density, V = volume of all bodies with their marks [mm³]
+ */
 const mass: CouponCheck = {
   ...about,
   id: 'coupon-mass',
@@ -47,7 +51,11 @@ const time: CouponCheck = {
   },
 };
 
-/** A line over the diameter wants several diameters, so that a misread one shows. */
+/**
+ * A line over the diameter wants several diameters, so that a misread one shows.
+ *
+ *     n = diameters in bores, equal ones counted once
+ */
 const diameters: CouponCheck = {
   ...about,
   id: 'coupon-diameters',
@@ -67,7 +75,11 @@ const diameters: CouponCheck = {
   },
 };
 
-/** Shrink is a share: it shows the better the longer what is read. */
+/**
+ * Shrink is a share: it shows the better the longer what is read.
+ *
+ *     L = scale.span; a reading tells the shrink to 100 · error of the calipers/L %
+ */
 const span: CouponCheck = {
   ...about,
   id: 'coupon-span',
@@ -81,9 +93,13 @@ const span: CouponCheck = {
   },
 };
 
-/** Shrink along the print axis is read between steps, as far apart as the coupon is high. */
 const height: CouponCheck = {
   ...about,
+  /**
+   * Shrink along the print axis is read between steps, as far apart as the coupon is high.
+   *
+   *     H = height of the highest step; a reading tells the shrink to 100 · error of the calipers/H %
+   */
   id: 'coupon-height',
   title: 'Height over which axial shrink is read',
   unit: 'mm',
@@ -107,7 +123,11 @@ function readOver(length: number, calipers: number, pass: Bounds, longer: string
   return valued(exactly(length), `one reading tells the shrink to ${plain((100 * calipers) / length, 2)} %${cure}`);
 }
 
-/** A mark that cannot be read makes readings of another feature. */
+/**
+ * A mark that cannot be read makes readings of another feature.
+ *
+ *     n = width of a stroke / width of a line; strokes are drawn two lines wide
+ */
 const marks: CouponCheck = {
   ...about,
   id: 'coupon-marks',

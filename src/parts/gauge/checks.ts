@@ -11,7 +11,11 @@ import type { GaugeDesign } from './dimensions.js';
 type GaugeCheck = Check<GaugeDesign>;
 const about = { group: 'gauge', question: 'tells-enough', source: 'common practice' } as const;
 
-/** A ladder of two steps tells only between which two. */
+/**
+ * A ladder of two steps tells only between which two.
+ *
+ *     n = rings of the ladder, without those of two and of ten turns
+ */
 const ladderRings: GaugeCheck = {
   ...about,
   id: 'ladder-rings',
@@ -81,7 +85,11 @@ const handTold: GaugeCheck = {
         ),
 };
 
-/** A figure that one layer closes cannot be read. */
+/**
+ * A figure that one layer closes cannot be read.
+ *
+ *     n = depth of the figures / layer
+ */
 const figures: GaugeCheck = {
   ...about,
   id: 'figure-depth',

@@ -11,6 +11,12 @@ export function mateGauge(design: GaugeDesign, kernel: Kernel): Finding[] {
   const ring = finished.rings.reduce((a, b) => (b.play < a.play ? b : a));
   const { thread, length } = ring;
   const fit = fitOfPlay(ring.play, screw.flankAngle);
+  /**
+   * The screw at its largest is tried in the tightest ring.
+   *
+   *     V = greatest common volume in six poses: centred and pushed ± 0.9 · play/2, each also turned by half a facet
+   *     ring = its diameters less the scatter of holes and shrink; screw = its largest that still goes in
+   */
   const about = {
     id: 'solid-mate',
     group: SOLID_GROUP,

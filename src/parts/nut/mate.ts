@@ -6,6 +6,12 @@ import { NO_COMMON_VOLUME, type ThreadMate } from '../../solid/mate.js';
 import { mateFinding, threadMate } from '../common/thread-mate.js';
 import type { NutDesign } from './dimensions.js';
 
+/**
+ * The screw at its largest is tried in the nut at its smallest.
+ *
+ *     V = greatest common volume in six poses: centred and pushed ± 0.9 · play/2, each also turned by half a facet
+ *     nut = its diameters less the scatter of holes and shrink; screw = its largest that still goes in
+ */
 const MATE: CheckFacts = {
   id: 'solid-mate',
   group: SOLID_GROUP,

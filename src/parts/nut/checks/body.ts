@@ -11,7 +11,12 @@ export const LEAST_WALL = 1.6;
 
 type NutCheck = Check<NutDesign>;
 
-/** A thin wall splits. */
+/**
+ * A thin wall splits.
+ *
+ *     wall = lesser of w/2 − R and axis to nearest hole − ⌀hole/2 − R, ± half the doubt of the screw's major
+ *     R = ⌀major of the nut/2, of a twin nut 0.3 mm more; w = least across the body, its flats and the flange's flats
+ */
 export const wall: NutCheck = {
   id: 'wall',
   group: 'body',

@@ -98,7 +98,11 @@ export const driveTorque: NutCheck = {
   },
 };
 
-/** Layers between full steps come out unequal. */
+/**
+ * Layers between full steps come out unequal.
+ *
+ *     miss = largest |h/s − nearest whole number|, h = layer height, s = travel of a full step
+ */
 export const driveLayerGrid: NutCheck = {
   ...drive,
   id: 'drive-layer-grid',
@@ -145,7 +149,11 @@ export const driveColumn: NutCheck = {
   run: ({ duty, screw }, limits) => judgeColumn({ duty, screw }, limits),
 };
 
-/** Motors lose their torque with speed. */
+/**
+ * Motors lose their torque with speed.
+ *
+ *     n = 60 · feed / lead · gear
+ */
 export const driveSpeed: NutCheck = {
   ...drive,
   id: 'drive-speed',

@@ -177,7 +177,12 @@ function mismatch(own: HolePattern, theirs: HolePattern): { readonly miss: Measu
   return { miss: { least: Math.max(0, miss - half), likely: miss, most: miss + half }, shift };
 }
 
-/** Heads that meet the body, or holes that do. */
+/**
+ * Heads that meet the body, or holes that do.
+ *
+ *     gap = lesser of centre to body − fillet − r and centre to bore with its lead-in, or to a stub, − r; worst hole
+ *     r = greatest of head (with its float), pocket and hole there, by the bore any pocket; no flange: bore only
+ */
 export const holeClearance: NutCheck = {
   ...mount,
   id: 'hole-clearance',
@@ -214,7 +219,12 @@ export const holeClearance: NutCheck = {
   },
 };
 
-/** Holes that tear out. */
+/**
+ * Holes that tear out.
+ *
+ *     ratio = least distance of a centre to the edge / ⌀screw; wanted too: (r + 1.2 mm) / ⌀screw
+ *     r = radius of the hole's largest opening
+ */
 export const holeEdge: NutCheck = {
   ...mount,
   id: 'hole-edge',
@@ -241,7 +251,12 @@ export const holeEdge: NutCheck = {
   },
 };
 
-/** Holes that run into each other. */
+/**
+ * Holes that run into each other.
+ *
+ *     ligament = least distance of two centres − 2 · greater of r and (radius of the head − 0.6 mm)
+ *     r = radius of the hole's largest opening
+ */
 export const holeSpacing: NutCheck = {
   ...mount,
   id: 'hole-spacing',
@@ -258,7 +273,11 @@ export const holeSpacing: NutCheck = {
   },
 };
 
-/** What goes into the carriage's bore must enter it: the body, or the screw alone. */
+/**
+ * What goes into the carriage's bore must enter it: the body, or the screw alone.
+ *
+ *     clearance = ⌀bore − ⌀ around body or stub as printed; where the screw goes in alone, ⌀bore − ⌀major
+ */
 export const mountBore: NutCheck = {
   ...mount,
   id: 'mount-bore',
@@ -285,7 +304,11 @@ export const mountBore: NutCheck = {
   },
 };
 
-/** A flange that rides on its fillet does not seat. */
+/**
+ * A flange that rides on its fillet does not seat.
+ *
+ *     fillet ≤ gap = (⌀bore of the carriage − width of the body)/2, not below 0
+ */
 export const mountSeat: NutCheck = {
   ...mount,
   id: 'mount-seat',
@@ -349,7 +372,12 @@ export const mountFloat: NutCheck = {
   },
 };
 
-/** What holds an insert, a nut or a head must not burst. */
+/**
+ * What holds an insert, a nut or a head must not burst.
+ *
+ *     wall = lesser of centre to edge − r and axis to centre − r − ⌀major of the nut/2
+ *     r = radius of the hole's largest opening
+ */
 export const pocketWall: NutCheck = {
   ...mount,
   id: 'pocket-wall',
@@ -375,7 +403,11 @@ function pocketWallOf(holes: Holes, finished: NutDesign['finished']): number {
   );
 }
 
-/** A pocket needs a floor for its screw to pull on. */
+/**
+ * A pocket needs a floor for its screw to pull on.
+ *
+ *     layers = (thickness of the flange − depth of the pocket) / layer; without a flange, length of the nut
+ */
 export const pocketFloor: NutCheck = {
   ...mount,
   id: 'pocket-floor',

@@ -65,7 +65,11 @@ export const printOverhang: NutCheck = {
   },
 };
 
-/** The first turn is where a screw jams. */
+/**
+ * The first turn is where a screw jams.
+ *
+ *     chamfer = lead_in, at 45° on both ends of the bore
+ */
 export const threadLeadIn: NutCheck = {
   ...print,
   id: 'thread-lead-in',

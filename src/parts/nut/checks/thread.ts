@@ -223,7 +223,11 @@ function airCure(gap: Measured, pass: Bounds): string {
   return allKeep(gap, pass) ? '' : `; a fit.diametral ${upwards(2 * (pass.min! - gap.least))} mm larger gives it`;
 }
 
-/** Lead and pitch must agree with a whole number of starts. */
+/**
+ * Lead and pitch must agree with a whole number of starts.
+ *
+ *     off = |lead/(pitch · starts) − 1|, as read; 0 where no lead is read
+ */
 export const screwLead: NutCheck = {
   id: 'screw-lead',
   group: 'screw',

@@ -65,7 +65,11 @@ function dustWords({ dust }: NutDesign['duty']): string {
   return dust === 'no' ? 'no grit about' : 'clean; grit would multiply it (duty.dust)';
 }
 
-/** A worn tooth lets go all at once. */
+/**
+ * A worn tooth lets go all at once.
+ *
+ *     growth = 0.25 · (pitch − width of the nut's groove)
+ */
 export const wearLimit: NutCheck = {
   ...wear,
   id: 'wear-limit',

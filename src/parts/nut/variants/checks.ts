@@ -47,7 +47,12 @@ function isPointless(id: string, { family }: NutDesign): boolean {
   return false;
 }
 
-/** Holes and pins must stay clear of each other and of the plane in which the nut is split. */
+/**
+ * Holes and pins must stay clear of each other and of the plane in which the nut is split.
+ *
+ *     wall = lesser of centre to joint and centre to line of a pin − radius of its bore, at the worst hole, − r
+ *     r = radius of the hole's largest opening
+ */
 const splitJoint: NutCheck = {
   ...about,
   id: 'split-joint',
@@ -64,7 +69,12 @@ const splitJoint: NutCheck = {
   },
 };
 
-/** Holes through the body must not break into the pocket of a bought nut. */
+/**
+ * Holes through the body must not break into the pocket of a bought nut.
+ *
+ *     wall = least width of the body/2 − R; without a flange the lesser of this and axis to hole − r − R
+ *     R = radius of the pocket over its corners, r = radius of the hole's largest opening
+ */
 const pocketRoom: NutCheck = {
   ...about,
   id: 'nut-pocket-wall',
@@ -109,7 +119,11 @@ const springForce: NutCheck = {
   },
 };
 
-/** A spring on its last turn is no spring. */
+/**
+ * A spring on its last turn is no spring.
+ *
+ *     left = length of the spring in the nut − its solid length
+ */
 const springTravel: NutCheck = {
   ...about,
   id: 'spring-travel',

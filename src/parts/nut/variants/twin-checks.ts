@@ -9,7 +9,11 @@ import { borneShare } from './borne-share.js';
 type NutCheck = Check<NutDesign>;
 const about = { group: 'family', source: 'derived: moments about the screw', unit: '' } as const;
 
-/** A load beside the screw tilts a carriage on its two threads: too far out, it locks. */
+/**
+ * A load beside the screw tilts a carriage on its two threads: too far out, it locks.
+ *
+ *     share = 2 · friction · lever / distance of the threads; friction = 0.2 greased, else 0.5
+ */
 export const twinBinding: NutCheck = {
   ...about,
   id: 'twin-binding',

@@ -17,6 +17,11 @@ import type { PatternHoles, Point } from './plan.js';
 import { flangeShape } from './seated-nut.js';
 import { plateSolid } from './solid.js';
 
+/**
+ * What goes into the plate must find its openings there.
+ *
+ *     V = volume in common of the plate and all screws, and the nut's body where it passes through, together
+ */
 const MATE: CheckFacts = {
   id: 'solid-mate',
   group: SOLID_GROUP,

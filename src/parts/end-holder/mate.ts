@@ -14,7 +14,11 @@ const LOOSE = 0.01;
 const CHORD = 0.005;
 const BEYOND = 5;
 
-/** Tries bearing, screw and screws of the frame in holder and plate at finished sizes; a press fit at the size it is pressed to. */
+/**
+ * Tries bearing, screw and screws of the frame in holder and plate at finished sizes; a press fit at the size it is pressed to.
+ *
+ *     V = volume in common of the holder and one of bearing, screw and bolts, or of the plate and a bolt, the largest
+ */
 export function mateEndHolder(design: EndHolderDesign, kernel: Kernel): Finding[] {
   const { finished } = design;
   const [body, cover] = endHolderBodies(design, 'finished').map(({ recipe }) => recipe.shape);

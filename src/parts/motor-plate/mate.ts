@@ -14,7 +14,11 @@ const LOOSE = 0.01;
 const CHORD = 0.005;
 const BEYOND = 5;
 
-/** Tries the pilot, the motor's screws with their sunk heads, and what goes to the machine, in the plate at finished sizes. */
+/**
+ * Tries the pilot, the motor's screws with their sunk heads, and what goes to the machine, in the plate at finished sizes.
+ *
+ *     V = volume in common of the plate and one of pilot, screws and sunk heads, the largest
+ */
 export function mateMotorPlate(design: MotorPlateDesign, kernel: Kernel): Finding[] {
   const [body] = motorPlateBodies(design, 'finished').map(({ recipe }) => recipe.shape);
   const parts = [pilotIn(design), ...motorScrews(design), ...machineScrews(design)];

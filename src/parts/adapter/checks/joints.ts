@@ -222,7 +222,11 @@ export const screwLength: AdapterCheck = {
   },
 };
 
-/** A thread needs length to hold. */
+/**
+ * A thread needs length to hold.
+ *
+ *     l/d = min(plate at the hole, depth of a blind hole) / ⌀screw, the least of inserts and tapped holes
+ */
 export const threadLength: AdapterCheck = {
   ...joint,
   id: 'thread-engagement',
@@ -243,7 +247,11 @@ export const threadLength: AdapterCheck = {
   },
 };
 
-/** What holds an insert must not burst. */
+/**
+ * What holds an insert must not burst.
+ *
+ *     wall = the least wall of the plate, as for clocking
+ */
 export const insertWall: AdapterCheck = {
   ...joint,
   id: 'pocket-wall',
@@ -260,7 +268,11 @@ export const insertWall: AdapterCheck = {
   },
 };
 
-/** A pocket needs a floor for its screw to pull on. */
+/**
+ * A pocket needs a floor for its screw to pull on.
+ *
+ *     n = (plate at the hole − depth of the pocket) / layer height, the least
+ */
 export const pocketFloor: AdapterCheck = {
   ...joint,
   id: 'pocket-floor',
@@ -280,7 +292,11 @@ export const pocketFloor: AdapterCheck = {
   },
 };
 
-/** Holes that a screw cannot enter at all. */
+/**
+ * Holes that a screw cannot enter at all.
+ *
+ *     play = ⌀hole of nut or carriage − ⌀screw, or − ⌀sleeve or shoulder around it, the least; threaded holes aside
+ */
 export const screwEnters: AdapterCheck = {
   ...joint,
   id: 'hole-size',

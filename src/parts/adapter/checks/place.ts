@@ -11,9 +11,15 @@ import { LEAST_ROOM, widest } from '../walls.js';
 type AdapterCheck = Check<AdapterDesign>;
 const place = { group: 'mount', question: 'holds', source: 'common practice' } as const;
 
-/** Walls between holes, pockets, bore and edge at the turn that was chosen. */
+/** What the turn of the nut leaves. */
 export const clocking: AdapterCheck = {
   ...place,
+  /**
+   * Walls between holes, pockets, bore and edge at the turn that was chosen.
+   *
+   *     wall = middle to middle − radii of both openings, or middle to edge − radius, the least
+   *     wall = air + 1.2 mm beside a rim or within a recess, where air is enough
+   */
   id: 'clocking',
   title: 'Least wall at the turn of the nut',
   unit: 'mm',
@@ -34,7 +40,11 @@ export const clocking: AdapterCheck = {
   },
 };
 
-/** Heads, washers and keys need room, and a way for the tool. */
+/**
+ * Heads, washers and keys need room, and a way for the tool.
+ *
+ *     air = middle of a screw to flange, next head or edge of the carriage's bore − radii of the heads or washers between, the least
+ */
 export const headRoom: AdapterCheck = {
   ...place,
   id: 'head-room',
@@ -55,7 +65,12 @@ export const headRoom: AdapterCheck = {
   },
 };
 
-/** Holes that tear out. */
+/**
+ * Holes that tear out.
+ *
+ *     e = middle of a hole to the edge of the plate / ⌀screw, the least; cut-outs aside
+ *     limit = max(1.5, (largest radius of the hole + 1.2 mm) / ⌀screw)
+ */
 export const holeEdge: AdapterCheck = {
   ...place,
   id: 'hole-edge',
@@ -86,7 +101,11 @@ export const holeEdge: AdapterCheck = {
   },
 };
 
-/** Necks that a drawn outline or cut-outs leave; a round or hulled plate without cut-outs has none. */
+/**
+ * Necks that a drawn outline or cut-outs leave; a round or hulled plate without cut-outs has none.
+ *
+ *     neck = the shortest way through the plate between edges that face apart, to within 40°
+ */
 export const plateNeck: AdapterCheck = {
   ...place,
   id: 'plate-neck',
@@ -103,7 +122,11 @@ export const plateNeck: AdapterCheck = {
   },
 };
 
-/** The plate must go where it is wanted. */
+/**
+ * The plate must go where it is wanted.
+ *
+ *     room = min(corners of the plate to the edge of its room, corners of the room to the edge of the plate), negative where they cross; cut-outs aside
+ */
 export const mountRoom: AdapterCheck = {
   ...place,
   id: 'mount-room',

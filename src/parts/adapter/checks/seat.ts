@@ -18,7 +18,11 @@ import { bedFace, hanging } from '../print-advice.js';
 type AdapterCheck = Check<AdapterDesign>;
 const seat = { group: 'mount', question: 'meets-nut', source: 'common practice' } as const;
 
-/** A flange that lies on a narrow ring tilts. */
+/**
+ * A flange that lies on a narrow ring tilts.
+ *
+ *     ring = (least width across the flange − ⌀bore)/2; from the corners of a catch nut's pocket where they reach further
+ */
 export const mountSeat: AdapterCheck = {
   ...seat,
   id: 'mount-seat',
@@ -161,7 +165,11 @@ export const rimWall: AdapterCheck = {
   },
 };
 
-/** A rim longer than its bore keeps the plate off. */
+/**
+ * A rim longer than its bore keeps the plate off.
+ *
+ *     height = register.depth, against the thickness of the carriage
+ */
 export const rimHeight: AdapterCheck = {
   ...seat,
   id: 'rim-height',
@@ -180,7 +188,11 @@ export const rimHeight: AdapterCheck = {
   },
 };
 
-/** What hangs over air while it is printed. */
+/**
+ * What hangs over air while it is printed.
+ *
+ *     reach = max((⌀recess − ⌀bore)/2, corner of the catch nut's pocket − ⌀bore/2, radius of a pocket without roof − ⌀hole/2), of what opens on the bed
+ */
 export const printSupport: AdapterCheck = {
   id: 'print-support',
   group: 'print',

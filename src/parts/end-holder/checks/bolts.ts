@@ -51,7 +51,11 @@ const headSeat: HolderCheck = {
   },
 };
 
-/** Washers lie on the body, clear of its edge and of the bearing. */
+/**
+ * Washers lie on the body, clear of its edge and of the bearing.
+ *
+ *     room = min(hole to the edge of the body, hole to the middle − radius of the opening) − ⌀washer/2, the least
+ */
 const headRoom: HolderCheck = {
   ...about,
   id: 'head-room',
@@ -74,7 +78,11 @@ const headRoom: HolderCheck = {
   },
 };
 
-/** Every wall is thick enough to be printed as one. */
+/**
+ * Every wall is thick enough to be printed as one.
+ *
+ *     wall = least of body (its floor under a bearing), plate, ring of a lip, and distances of opening, holes and edge − radii
+ */
 const wall: HolderCheck = {
   ...about,
   id: 'wall',

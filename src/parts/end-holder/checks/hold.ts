@@ -61,7 +61,11 @@ const heldAlong: HolderCheck = {
   },
 };
 
-/** Plastic around a bearing keeps its grip, and its shape. */
+/**
+ * Plastic around a bearing keeps its grip, and its shape.
+ *
+ *     wall = min(shorter side of the body/2, middle to the nearest hole − ⌀hole/2) − ⌀pocket/2, or ⌀bore/2 without one, or outer radius of a lip's groove
+ */
 const wallAroundBearing: HolderCheck = {
   ...about,
   id: 'bearing-wall',

@@ -40,7 +40,11 @@ const overConstraint: HolderCheck = {
   },
 };
 
-/** Exactly one place carries the screw along its axis. */
+/**
+ * Exactly one place carries the screw along its axis.
+ *
+ *     n = holder (role: locating) + thrust bearing at the motor end + rigid coupling + disc coupling above its motor, 1 for each
+ */
 const locating: HolderCheck = {
   ...about,
   id: 'locating-bearings',
@@ -152,7 +156,11 @@ const nutDistance: HolderCheck = {
 /** Play along the screw that frame and heat need beside its growth, mm. @source common-practice */
 const END_PLAY = 0.5;
 
-/** A warm screw is longer. */
+/**
+ * A warm screw is longer.
+ *
+ *     left = end_room − 12·10⁻⁶/K · duty.span · (duty.temperature − 20 °C), no growth below 20 °C
+ */
 const endRoom: HolderCheck = {
   ...about,
   id: 'end-room',

@@ -73,7 +73,11 @@ const headSeat: PlateCheck = {
   },
 };
 
-/** Washers lie on the plate, clear of its edge, its openings and each other. */
+/**
+ * Washers lie on the plate, clear of its edge, its openings and each other.
+ *
+ *     room = middle of a hole to the edge of plate or pilot − ⌀washer/2; hole to hole − radii of washers or openings; the least
+ */
 const headRoom: PlateCheck = {
   ...about,
   id: 'head-room',
@@ -114,7 +118,11 @@ const headRoom: PlateCheck = {
   },
 };
 
-/** Heads or nuts beside the motor. */
+/**
+ * Heads or nuts beside the motor.
+ *
+ *     room = middle of a hole, or end of a slot, to the square of the motor's body − ⌀washer/2, the least
+ */
 const motorRoom: PlateCheck = {
   ...about,
   id: 'motor-room',
@@ -145,7 +153,11 @@ function toSquare([x, y]: Point, half: number): number {
   return dx > 0 && dy > 0 ? Math.hypot(dx, dy) : Math.max(dx, dy);
 }
 
-/** An insert stands in as much plastic as it is long. */
+/**
+ * An insert stands in as much plastic as it is long.
+ *
+ *     beyond = thickness of the plate − 2·⌀screw
+ */
 const insertRoom: PlateCheck = {
   ...about,
   id: 'insert-room',
@@ -184,7 +196,11 @@ const slots: PlateCheck = {
   },
 };
 
-/** Every wall is thick enough to be printed as one. */
+/**
+ * Every wall is thick enough to be printed as one.
+ *
+ *     wall = least of plate under the heads, and distances of pilot, holes, slots and edge − radii
+ */
 const wall: PlateCheck = {
   ...about,
   id: 'wall',

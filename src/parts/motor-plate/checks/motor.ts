@@ -65,7 +65,12 @@ function playInMotor({ screw, screwDiameter, threadDepth }: MotorPlateDesign['mo
   return threadDepth === undefined ? (clearanceHole(screw, 'fine') - screwDiameter) / 2 : 0;
 }
 
-/** A screw that is too long stands on the ground of its hole and clamps nothing; one that is too short strips. */
+/**
+ * A screw that is too long stands on the ground of its hole and clamps nothing; one that is too short strips.
+ *
+ *     thread = length of the screw − plastic under its head − washer under a proud head
+ *     length = the longest usual one that ends 0.5 mm or more above the ground of the hole
+ */
 const screwEngagement: PlateCheck = {
   ...about,
   id: 'screw-engagement',
@@ -110,7 +115,11 @@ function otherPlate(thread: MotorThread, length: number): string {
   return ways.length > 0 ? `; make the plate ${ways.join(', or ')}` : '';
 }
 
-/** Shaft that is left on the far side of the plate. */
+/**
+ * Shaft that is left on the far side of the plate.
+ *
+ *     left = motor.shaft.length − thickness of the plate − hub_depth
+ */
 const shaftLeft: PlateCheck = {
   ...about,
   id: 'shaft-left',
@@ -133,7 +142,11 @@ const shaftLeft: PlateCheck = {
   },
 };
 
-/** Heads between plate and machine need an opening, or pockets. */
+/**
+ * Heads between plate and machine need an opening, or pockets.
+ *
+ *     room = machine.opening/2 − side of the square of holes/√2 − ⌀washer/2
+ */
 const headsClear: PlateCheck = {
   ...about,
   id: 'heads-clear',

@@ -19,6 +19,12 @@ const STANDS_OUT = 5;
 export function mateCollar(design: CollarDesign, kernel: Kernel): Finding[] {
   const { finished, screw, fit } = design;
   const { thread } = finished;
+  /**
+   * Collar and what goes into it must not stand in each other.
+   *
+   *     V = greatest common volume of the collar with the largest shaft and with the washer
+   *     V with a thread = greatest common volume of the largest screw and the smallest collar, pushed either way
+   */
   const about = {
     id: 'solid-mate',
     group: SOLID_GROUP,

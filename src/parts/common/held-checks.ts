@@ -49,7 +49,12 @@ function movesOf(moves: string, { outside, holds }: HeldFields): string {
 type HeldCheck = Check<HeldView>;
 const body = { group: 'body', question: 'holds', source: 'common practice' } as const;
 
-/** A thin wall splits. */
+/**
+ * A thin wall splits.
+ *
+ *     wall = least of bore to outside, screws, pin and pockets to bore, outside, slit, end and each other
+ *     bore to outside = ⌀outside/2 − farthest reach of the bore, keyway counted
+ */
 const wall: HeldCheck = {
   ...body,
   id: 'wall',
@@ -67,7 +72,11 @@ const wall: HeldCheck = {
   },
 };
 
-/** Shafts that end short slip and split the body. */
+/**
+ * Shafts that end short slip and split the body.
+ *
+ *     ratio = engaged length / ⌀shaft, the least of all that are held
+ */
 const shaftEngagement: HeldCheck = {
   ...body,
   id: 'shaft-engagement',
@@ -107,7 +116,12 @@ const boreRunout: HeldCheck = {
   },
 };
 
-/** A key must find its screw. */
+/**
+ * A key must find its screw.
+ *
+ *     room = ⌀head pocket − ⌀head
+ *     room with washers = lesser of ⌀head pocket − ⌀washer and ⌀nut pocket − greater of ⌀washer and nut over corners
+ */
 const toolAccess: HeldCheck = {
   ...body,
   id: 'tool-access',
@@ -135,7 +149,12 @@ function headRoom({ head, nut, screw, washers }: Clamp): number {
   return Math.min(head - outside, nut - Math.max(outside, hexNut(screw).acrossCorners));
 }
 
-/** Nothing may stick out of a turning body. */
+/**
+ * Nothing may stick out of a turning body.
+ *
+ *     room = ⌀outside/2 − greater of √((x + ⌀head/2)² + (s + w + k)²) and √((x + ⌀hole/2)² + (L − w − s)²)
+ *     x = axis to screw, s = middle of the slit to seat of the head, w = washer, k = height of the head, L = screw
+ */
 const headInside: HeldCheck = {
   ...body,
   id: 'head-inside',
@@ -165,7 +184,12 @@ const headInside: HeldCheck = {
   },
 };
 
-/** Roofs that are printed over air. */
+/**
+ * Roofs that are printed over air.
+ *
+ *     bridge = widest of slit, slot of a set screw’s nut, 0.414 · ⌀head pocket and nut across flats/√3
+ *     nut pocket with washers = 0.414 · its ⌀
+ */
 const printBridge: HeldCheck = {
   ...body,
   group: 'print',

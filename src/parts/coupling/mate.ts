@@ -41,6 +41,11 @@ const solid = {
   moves: 'jaws, insert, misalignment',
 };
 
+/**
+ * Hubs and insert must not stand in each other by more than what is squeezed.
+ *
+ *     V = greatest common volume of two of them, lobes taken back by the squeeze; in place, pulled apart and misaligned
+ */
 const MATE: CheckFacts = {
   ...solid,
   id: 'solid-mate',
@@ -48,6 +53,11 @@ const MATE: CheckFacts = {
   unit: 'mm³',
   limits: hard({ max: NO_COMMON_VOLUME }),
 };
+/**
+ * The lobes are squeezed on the solids as they were worked out.
+ *
+ *     off = |V of the solids − V worked out| / greater of V worked out and 1 mm³, V = lobes and jaws of one hub in common
+ */
 const SQUEEZE: CheckFacts = {
   ...solid,
   id: 'solid-squeeze',
@@ -55,6 +65,11 @@ const SQUEEZE: CheckFacts = {
   unit: '',
   limits: hard({ max: 0.05 }),
 };
+/**
+ * The insert turns on the solids as far as was worked out.
+ *
+ *     off = |turn until the solids meet − turn worked out| · π/180 · reach of the lobes, turns in °
+ */
 const PLAY: CheckFacts = {
   ...solid,
   id: 'solid-play',

@@ -22,7 +22,11 @@ const holding = heldChecks<SleeveDesign>(heldIn, {
   holds: ['motor_end', 'screw_end'],
 });
 
-/** Two shafts held rigidly have two bearings each. */
+/**
+ * Two shafts held rigidly have two bearings each.
+ *
+ *     e = offset, as it is told
+ */
 const overConstraint: SleeveCheck = {
   ...body,
   id: 'over-constraint',
@@ -96,7 +100,11 @@ const motorThrust: SleeveCheck = {
     form === 'clamp' ? judgeMotorThrust(axial, axialLimit, limits) : undefined,
 };
 
-/** A bush without a wall. */
+/**
+ * A bush without a wall.
+ *
+ *     wall = ⌀outside/2 − farthest reach of the bore, keyway counted
+ */
 const bushWall: SleeveCheck = {
   ...body,
   id: 'bush-wall',
@@ -116,7 +124,11 @@ const bushWall: SleeveCheck = {
   },
 };
 
-/** Two fits in a row. */
+/**
+ * Two fits in a row.
+ *
+ *     e = ((⌀bore that it fills − ⌀outside of the bush) + (⌀bore of the bush − ⌀shaft)) / 2
+ */
 const bushRunout: SleeveCheck = {
   ...body,
   id: 'bore-runout',

@@ -28,6 +28,11 @@ export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
   ];
   const around: Shape[] = fills === undefined ? [] : [ringAround(fills, finished.length)];
   const volumes = [...bars, ...around].flatMap((other) => kernel.commonVolumes(sleeve, other, [{}]));
+  /**
+   * Sleeve and shafts must not stand in each other.
+   *
+   *     V = greatest common volume of the sleeve with one shaft, of a bush also with the bore that it fills
+   */
   const about = {
     id: 'solid-mate',
     group: SOLID_GROUP,

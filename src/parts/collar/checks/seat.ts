@@ -33,7 +33,11 @@ export const runsOn: CollarCheck = {
   },
 };
 
-/** The washer must pass over the screw. */
+/**
+ * The washer must pass over the screw.
+ *
+ *     room = ⌀bore of the bearing − ⌀shaft
+ */
 export const bearingBore: CollarCheck = {
   ...seat,
   id: 'bearing-bore',
@@ -88,7 +92,12 @@ function playOf(design: CollarDesign) {
   return { least: Math.max(0, half.least), likely: Math.max(0, half.likely), most: Math.max(0, half.most) };
 }
 
-/** A washer that stands over air bends under its balls. */
+/**
+ * A washer that stands over air bends under its balls.
+ *
+ *     share = (π·(a² − i²) − slits · width · (a − i)) / (π/4 · (⌀outside² − ⌀bore²)), of the bearing
+ *     a, i = outer and inner radius where washer and face of the collar meet, its chamfers left out
+ */
 export const seatBacking: CollarCheck = {
   ...seat,
   id: 'seat-backing',

@@ -8,7 +8,11 @@ import { insertTemperature } from '../temperatures.js';
 /** Reserve below the softening, °C. @source common-practice */
 const RESERVE = 20;
 
-/** A hub on a hot shaft goes soft, and so does the insert behind it. */
+/**
+ * A hub on a hot shaft goes soft, and so does the insert behind it.
+ *
+ *     reserve = softening temperature − temperature there, the least of both hubs and the insert
+ */
 export const heat: Check<CouplingDesign> = {
   id: 'heat',
   group: 'hubs',

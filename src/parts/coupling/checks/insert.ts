@@ -85,7 +85,13 @@ export const insertPeak: CouplingCheck = {
   },
 };
 
-/** Lobes that are squeezed too hard set and wear. */
+/**
+ * Lobes that are squeezed too hard set and wear.
+ *
+ *     share = squeeze of a lobe at one flank / width of the lobe
+ *     squeeze = squeeze built in + (aside/2 + t·(h/2 + t·r)) · b + fillet met; t = tan(angle/2)
+ *     b = 1 of straight lobes, above 1 of barrelled ones; h, r = height of the insert and reach of its lobes
+ */
 export const insertSqueeze: CouplingCheck = {
   ...insert,
   id: 'insert-squeeze',
@@ -104,7 +110,11 @@ export const insertSqueeze: CouplingCheck = {
   },
 };
 
-/** Lobes that slide along their jaws, hubs that touch. */
+/**
+ * Lobes that slide along their jaws, hubs that touch.
+ *
+ *     used = angle / angle allowed + aside / aside allowed + along / along allowed
+ */
 export const misalignmentTaken: CouplingCheck = {
   ...insert,
   id: 'misalignment',
@@ -130,7 +140,11 @@ function freeAngle(design: CouplingDesign): number {
   return 4 * playAngle(assemblyOf(design));
 }
 
-/** Play that shows as backlash. */
+/**
+ * Play that shows as backlash.
+ *
+ *     play = 4 · turn of the insert in one hub from its middle until a lobe meets a flank
+ */
 export const couplingPlay: CouplingCheck = {
   ...insert,
   id: 'coupling-play',

@@ -100,7 +100,11 @@ export const jawBare: CouplingCheck = {
   },
 };
 
-/** What is thinner than two lines is not printed whole. */
+/**
+ * What is thinner than two lines is not printed whole.
+ *
+ *     lines = least of (jaw at its inner end − 2 · bevel), lobe and (radius of the ring − ⌀hole/2), each / its line width
+ */
 export const printLines: CouplingCheck = {
   ...jaws,
   source: 'common practice',

@@ -92,7 +92,12 @@ export const insertThrust: CouplingCheck = {
   },
 };
 
-/** Shafts that meet jam the insert. */
+/**
+ * Shafts that meet jam the insert.
+ *
+ *     gap = thickness of the pad; soft pad: floor to floor of the hubs − room at both ends
+ *     gap without pad = floor to floor + how far each stop lies behind its floor
+ */
 export const shaftGap: CouplingCheck = {
   ...mount,
   id: 'shaft-gap',
@@ -119,7 +124,11 @@ export const shaftGap: CouplingCheck = {
   },
 };
 
-/** Jaws that meet the other hub's floor. */
+/**
+ * Jaws that meet the other hub's floor.
+ *
+ *     room = floor to floor of the hubs − greater of jaws.height and insert.height − misalignment.axial
+ */
 export const assemblyRoom: CouplingCheck = {
   ...mount,
   id: 'assembly-room',
@@ -137,7 +146,11 @@ export const assemblyRoom: CouplingCheck = {
   },
 };
 
-/** Lobes that do not find their way in. */
+/**
+ * Lobes that do not find their way in.
+ *
+ *     room = jaws.bevel − squeeze built in; squeeze = −insert.flank_clearance, at least 0
+ */
 export const assemblyEntry: CouplingCheck = {
   ...mount,
   id: 'assembly-entry',
@@ -180,7 +193,11 @@ export const matchedHalf: CouplingCheck = {
   },
 };
 
-/** Printed hubs are not balanced. */
+/**
+ * Printed hubs are not balanced.
+ *
+ *     n = duty.speed
+ */
 export const speed: CouplingCheck = {
   ...mount,
   id: 'speed',

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { Sizes } from '../../src/parts/part-kind.js';
 import type { HoleRow } from '../../src/parts/part-views.js';
 import { check } from '../../src/pipeline/check.js';
 import { type Design, design } from '../../src/pipeline/design.js';
@@ -105,11 +106,16 @@ async function faultsOf(made: Design, threads: Threads): Promise<string[]> {
   }
 }
 
-/** Lobes end in flats and may cover their ring; two ears state how long their flange is. */
+/** Sizes across flats or over ears, lobes' tips and the ring they may cover, and screws whose hole is an insert's or a thread's. */
 function isDrawnFlat(name: string, made: Design): boolean {
-  const { finished } = made as Design & { finished?: { flange?: { shape: string } } };
+  const { finished, holes } = made as Design & {
+    finished?: { body?: { shape: string }; flange?: { shape: string } };
+    holes?: { joint?: string };
+  };
   if (name === 'insert.outside_diameter' || name === 'insert.ring_diameter') return true;
-  return name === 'flange_diameter' && finished?.flange?.shape === 'two-ear';
+  if (name === 'body_diameter') return finished?.body !== undefined && finished.body.shape !== 'round';
+  if (name === 'flange_diameter') return finished?.flange !== undefined && finished.flange.shape !== 'round';
+  return name === 'hole_diameter' && ['insert', 'tapped'].includes(holes?.joint ?? '');
 }
 
 /** Rows of pockets, hexagons and threads are no cylinders, and a cut-out may lie past the outline. */
@@ -118,7 +124,18 @@ function isRoundHole({ label, diameter }: HoleRow, made: Design, threads: Thread
   const is = (name: string) => sizes[name] === diameter;
   if (label.startsWith('X') || is('pocket_across_flats') || is('catch_pocket_across_flats')) return false;
   if (is('thread_minor') && threads === 'exact') return false;
-  return !is('bore_diameter') || diametersOf(sizes).some(([name]) => name === 'bore_diameter');
+  const isBore = (name: string) => name.endsWith('bore_diameter');
+  const hexagons = sizesNamed(sizes, 'bore_diameter').filter(
+    (one) => !diametersOf(sizes).some(([name, value]) => isBore(name) && value === one),
+  );
+  return !hexagons.includes(diameter);
+}
+
+/** Every size of a name, in whatever group it stands. */
+function sizesNamed(sizes: Sizes, name: string): number[] {
+  return Object.entries(sizes).flatMap(([key, value]) =>
+    typeof value === 'object' ? sizesNamed(value, name) : key.endsWith(name) ? [value] : [],
+  );
 }
 
 /** Where the exact body and the drawn one differ by more than chords explain. */

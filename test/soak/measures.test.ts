@@ -57,7 +57,9 @@ function surfaceOf(made: Design, body: string): Surface {
   if (made.part === 'gauge') return ringSurface(sizes.printed as GaugePlan, body);
   const thread = sizes.family?.kind === 'holder' ? undefined : sizes.printed?.thread;
   // a collar keeps its tooth beside the lead
-  const major = made.part === 'nut' || made.part === 'collar' ? (thread?.tooth?.major ?? thread?.major ?? 0) / 2 : 0;
+  const major = ['nut', 'twin-nut', 'collar'].includes(made.part)
+    ? (thread?.tooth?.major ?? thread?.major ?? 0) / 2
+    : 0;
   const plate = made.part === 'coupon' ? (body === 'scale' ? 1.2 : 0.8) : undefined;
   const inThread = ({ at: [x, y], normal: [, , nz] }: Place) =>
     plate === undefined

@@ -27,7 +27,7 @@ export function linePoints(svg: string): (readonly [number, number])[] {
 export function textBoxes(svg: string): PaperBox[] {
   return [...svg.matchAll(/<text x="(-?[\d.]+)" y="(-?[\d.]+)" font-size="([\d.]+)"([^>]*)>([^<]*)</g)].map((m) => {
     const [x, y, size] = [Number(m[1]), Number(m[2]), Number(m[3])];
-    const [more, text] = [m[4]!, m[5]!.replaceAll(/&\w+;/g, '&')];
+    const [more, text] = [m[4]!, m[5]!.replaceAll(/&#?\w+;/g, '&')];
     const width = 0.55 * size * [...text].length;
     const height = 0.72 * size;
     const start = more.includes('"middle"') ? -width / 2 : more.includes('"end"') ? -width : 0;

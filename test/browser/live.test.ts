@@ -466,7 +466,7 @@ describe('the live page', () => {
     await page.getByLabel('duty temperature', { exact: true }).fill('75 C');
     await page.locator('.row.no', { hasText: 'Holds?' }).locator('button').first().click();
     await page.getByText('look for cures').click();
-    await page.locator('.findings').getByText('no size of this sheet moves it').first().waitFor({ timeout: 60_000 });
+    await page.locator('.findings').getByText('it hangs on').first().waitFor({ timeout: 60_000 });
     await page.getByLabel('the sheet', { exact: true }).fill(startSheet('nut'));
     await page.getByText('Make and prove the files').click();
     await page.getByText('still to be proved').waitFor();

@@ -62,6 +62,12 @@ describe('docs/reference', () => {
     }
   });
 
+  it.each([...OWN, AXIS_KIND])('says of each check of a $kind with a limit what it is worked out by', ({ kind }) => {
+    const sections = pages.get(`${kind}.md`)!.split('#### ').slice(1);
+    const without = sections.filter((one) => !/^- limits: none/m.test(one) && !/^- formula: `.*=.*`/m.test(one));
+    expect(without.map((one) => one.split('\n')[0])).toEqual([]);
+  });
+
   it.each([...OWN, AXIS_KIND])(
     'names fields of a $kind only by the path that they have in its sheet',
     ({ kind, schema }) => {

@@ -82,7 +82,9 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
     await reread();
   };
   const { sheet, accepted, cards } = state;
-  const profiles = useMemo(() => profilesIn(cards), [cards]);
+  // the same profiles are told as before, however often the drawer is read: what is being made for them goes on
+  const known = JSON.stringify(profilesIn(cards));
+  const profiles = useMemo((): ReturnType<typeof profilesIn> => JSON.parse(known), [known]);
   const told = useMemo(() => ({ sheet, accepted, profiles }), [sheet, accepted, profiles]);
   const keep = { cards, ...(keeps ? { put: (more: readonly Card[]) => void put(more) } : {}) };
   const open = (sheet: string) => change({ step: 'part', sheet, accepted: [], form: '' });

@@ -140,7 +140,7 @@ export const floatBacklashCheck: AdapterCheck = {
 /**
  * A thin ring breaks off, a high one keeps the plate off its seat.
  *
- *     wall = (⌀rim − ⌀bore)/2 − offset of the rim from the bore
+ *     wall = (⌀outside − ⌀inside)/2 of the rim; of one solid down to the bore (⌀rim − ⌀bore)/2 − offset of rim from bore
  */
 export const rimWall: AdapterCheck = {
   ...seat,

@@ -22,9 +22,6 @@ export interface Keep {
   readonly put?: (cards: readonly Card[]) => void;
 }
 
-/** A pause in which nothing is typed before the first solid is made ahead [ms]. */
-const AHEAD = 1000;
-
 /** The files to take away; shut while a question says no. */
 export function Ledger({ threads, told, report, name, keep, exactKeep }: Props) {
   const { sheet } = told;
@@ -33,20 +30,10 @@ export function Ledger({ threads, told, report, name, keep, exactKeep }: Props) 
   useEffect(() => setMaking(false), [told]);
   const isShut = report === undefined || report.verdict === 'fail';
   const now = made?.of === told ? made.what : undefined;
-  const ahead = useRef<{ readonly of: Told; readonly what: Promise<Made | undefined> } | undefined>(undefined);
-  // the first solid is made before it is asked for: it wakes the kernel, and often is the one that is wanted
-  useEffect(() => {
-    if (isShut || isMaking || ahead.current) return;
-    const timer = setTimeout(() => {
-      ahead.current = { of: told, what: threads.files.ask((engine) => engine.make(told, 'stl')) };
-    }, AHEAD);
-    return () => clearTimeout(timer);
-  }, [told, isShut, isMaking, threads]);
   const make = async () => {
     setMaking(true);
     for (const which of ['stl', 'all'] as const) {
-      const isAhead = which === 'stl' && ahead.current?.of === told;
-      const what = await (isAhead ? ahead.current!.what : threads.files.ask((engine) => engine.make(told, which)));
+      const what = await threads.files.ask((engine) => engine.make(told, which));
       if (what) setMade({ of: told, what });
       if (!what || 'refused' in what) break;
     }

@@ -42,8 +42,6 @@ export default defineConfig({
           include: ['test/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 180_000,
-          // a browser that shares the machine may miss a click or a download
-          retry: 1,
         },
       },
     ],

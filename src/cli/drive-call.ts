@@ -1,11 +1,9 @@
-import { compareScrews } from '../drive/compare-screws.js';
 import { explainTravel } from '../drive/explain-travel.js';
 import { jsonText } from '../output/report-json.js';
 import { comparisonText } from '../output/terminal/drive-comparison.js';
 import { travelText } from '../output/terminal/drive-travel.js';
-import { withFit } from '../pipeline/drive-sheet.js';
+import { compareFitted } from '../pipeline/compare-named.js';
 import { screwNamed } from '../pipeline/screw-named.js';
-import { Assumptions } from '../sheet/assumptions.js';
 import type { Fields } from '../sheet/fields-map.js';
 import { type DriveQuestion, readDuty, readQuestion } from './drive-options.js';
 import { type DriveSource, isSheet, openDriveSource } from './drive-source.js';
@@ -32,12 +30,8 @@ export async function driveCall(args: DriveArgs, io: Io): Promise<number> {
   const sheet = sources.find((source) => source.sheet?.duty !== undefined)?.sheet;
   try {
     const { duty, fit } = readDuty(args, sheet);
-    const assumptions = new Assumptions();
-    const screws = sources.map((source) => withFit(source.screw, fit ?? source.fit, assumptions));
-    const comparison = {
-      ...compareScrews(screws, duty, { ...question, from, lifts: liftsOf(question) }),
-      assumptions: assumptions.list.slice(0, 1),
-    };
+    const fitted = sources.map((source) => ({ screw: source.screw, fit: fit ?? source.fit }));
+    const comparison = compareFitted(fitted, duty, { ...question, from, lifts: liftsOf(question) });
     const { commanded, measured, stepsPerMm } = question;
     const travel =
       commanded === undefined || measured === undefined
@@ -46,7 +40,7 @@ export async function driveCall(args: DriveArgs, io: Io): Promise<number> {
             commanded,
             measured: measured.value,
             uncertainty: measured.half,
-            screw: screws[0]!,
+            screw: sources[0]!.screw,
             duty,
             stepsPerMm,
             oldLead: from?.lead,

@@ -1,8 +1,10 @@
-import { compareScrews } from '../drive/compare-screws.js';
+import { type ComparisonOptions, compareScrews } from '../drive/compare-screws.js';
 import type { Duty } from '../drive/duty.js';
 import { PURPOSES } from '../drive/rank-screws.js';
+import type { DriveScrew } from '../drive/screw.js';
 import type { ShownComparison } from '../output/drive/comparison-told.js';
 import { driveDuty } from '../parts/common/drive-view.js';
+import type { GivenFit } from '../parts/common/fit-classes.js';
 import { Assumptions } from '../sheet/assumptions.js';
 import { map, word } from '../sheet/fields.js';
 import { readYaml } from '../sheet/read-yaml.js';
@@ -24,6 +26,19 @@ export interface NamedScrews {
 }
 
 const askedSection = map({ purpose: word(PURPOSES).optional() }).extend(driveSection.shape);
+
+/** A screw, and the fit of its nut where that was told. */
+interface FittedScrew {
+  readonly screw: DriveScrew;
+  readonly fit?: GivenFit | undefined;
+}
+
+/** Screws side by side, each with the clearances of its nut; a class that was taken for granted is listed once. */
+export function compareFitted(fitted: readonly FittedScrew[], duty: Duty, options: ComparisonOptions): ShownComparison {
+  const assumptions = new Assumptions();
+  const screws = fitted.map(({ screw, fit }) => withFit(screw, fit, assumptions));
+  return { ...compareScrews(screws, duty, options), assumptions: assumptions.list.slice(0, 1) };
+}
 
 /**
  * Screws side by side, told by name.
@@ -52,9 +67,7 @@ export function compareNamed({ screws, from, purpose, sheet }: NamedScrews): {
   });
   if (screws.length === 0) faults.push(...fault('screws', '', 'must be one screw or more').faults);
   if (faults.length > 0 || asked === undefined) throw new InputError(faults);
-  const assumptions = new Assumptions();
-  const fitted = named.flatMap((one) => (one === undefined ? [] : [withFit(one, asked.fit, assumptions)]));
+  const fitted = named.flatMap((screw) => (screw === undefined ? [] : [{ screw, fit: asked.fit }]));
   const duty = driveDuty(asked.duty ?? {});
-  const compared = compareScrews(fitted, duty, { purpose: asked.purpose, from: old });
-  return { comparison: { ...compared, assumptions: assumptions.list.slice(0, 1) }, duty };
+  return { comparison: compareFitted(fitted, duty, { purpose: asked.purpose, from: old }), duty };
 }

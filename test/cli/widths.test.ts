@@ -61,6 +61,14 @@ describe('the answer', () => {
     expect(stdout.trimEnd().split('\n').length).toBeLessThanOrEqual(24);
   });
 
+  it('of a part of two bodies with all its files takes at most 24 lines too', async () => {
+    writeFileSync(join(cwd, 'spring.yaml'), startSheet('anti-backlash-nut'));
+    const { code, stdout } = await call(cwd, ['make', 'spring.yaml'], { columns: 80 });
+    expect(code).toBe(0);
+    expect(stdout).toContain('-follower.stl');
+    expect(stdout.trimEnd().split('\n').length).toBeLessThanOrEqual(24);
+  });
+
   it('shows tables whole: what stands in a row of a wide terminal stands in the narrow one too', async () => {
     const words = async (columns: number) => {
       const { stdout } = await call(cwd, CALLS['check --all'], { columns });

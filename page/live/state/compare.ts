@@ -1,6 +1,7 @@
+import { PURPOSES } from '../../../src/drive/rank-screws.js';
 import type { NamedScrews } from '../../../src/pipeline/compare-named.js';
 import { editText } from '../../../src/sheet/edit-text.js';
-import { withField } from './state.js';
+import { withField, withPoint } from './state.js';
 
 /** Something that is told of screws which are put side by side. */
 export interface Asked {
@@ -26,7 +27,7 @@ export const ASKED: readonly Asked[] = [
     id: 'purpose',
     label: 'wanted for',
     how: 'What they are ranked for, with the reasons.',
-    choices: ['fine-layers', 'speed', 'holding'],
+    choices: PURPOSES,
   },
   {
     id: 'axis',
@@ -91,11 +92,6 @@ function dutyOf(typed: Compared): [readonly string[], string | string[]][] {
   return ASKED.flatMap(({ id, path, isList = false }): [readonly string[], string | string[]][] => {
     const text = (typed[id] ?? '').trim();
     if (path === undefined || text === '') return [];
-    return [[path, isList ? text.split(/[;\s]+/).map(point) : point(text)]];
+    return [[path, isList ? text.split(/[;\s]+|,\s+/).map(withPoint) : withPoint(text)]];
   });
-}
-
-/** A comma between figures is a point. */
-function point(text: string): string {
-  return text.replace(/^(-?\d+),(\d+)(?=$|\s|[a-z])/i, '$1.$2').replace(/,$/, '');
 }

@@ -61,10 +61,14 @@ const SHORT: ShortForms = {
   outline: 'shape',
 };
 
+/** A comma between figures is a point. */
+export function withPoint(typed: string): string {
+  return typed.trim().replace(/^(-?\d+),(\d+)(?=$|\s)/, '$1.$2');
+}
+
 /** The sheet with one field changed; a comma between figures is a point. */
 export function withField(sheet: string, path: readonly string[], typed: string): string {
-  const value = typed.trim().replace(/^(-?\d+),(\d+)(?=$|\s)/, '$1.$2');
-  return editText(sheet, path, value, SHORT);
+  return editText(sheet, path, withPoint(typed), SHORT);
 }
 
 /** The sheet with a cure's changes. */

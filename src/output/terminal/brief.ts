@@ -8,6 +8,7 @@ import type { Paint } from './paint.js';
 const MOST_LINES = 24;
 /** Lines that one thing to see to takes at most. */
 const MOST_THING_LINES = 3;
+const LEAST_THING_LINES = 2;
 const MOST_UNTOLD_LINES = 2;
 const MOST_THINGS = 3;
 
@@ -85,8 +86,11 @@ function thingLines(things: readonly FirstThing[], room: number, style: Paint, w
   const lines: string[] = [];
   let shown = 0;
   for (const thing of things) {
-    const own = thingOf(thing, style, width, thing.accepted === undefined ? MOST_THING_LINES : (fewest ?? 1));
     const isLast = shown + 1 === things.length;
+    // the first stands in any case: where little room is left it is cut, like a figure above it
+    const fits = shown > 0 ? MOST_THING_LINES : Math.max(LEAST_THING_LINES, room - (isLast ? 0 : 1));
+    const longest = thing.accepted === undefined ? Math.min(MOST_THING_LINES, fits) : (fewest ?? 1);
+    const own = thingOf(thing, style, width, longest);
     const hasRoom = shown < MOST_THINGS && lines.length + own.length + (isLast ? 0 : 1) <= room;
     if (shown > 0 && !hasRoom && thing.accepted === undefined) break;
     lines.push(...own);

@@ -134,11 +134,11 @@ export const mountRoom: AdapterCheck = {
   title: 'Room around the plate',
   unit: 'mm',
   limits: hard({ min: 0 }),
-  moves: 'plate.outline, plate.flats, plate.cutouts',
+  moves: 'plate.outline, plate.flats',
   run: (design, { pass: { min = 0 } }) => {
     if (!design.carriage.room) return undefined;
     const left = roomLeft(design);
-    const cure = left < min ? '; cut flats or cut-outs, or draw the outline as a polygon' : '';
+    const cure = left < min ? '; cut flats, or draw the outline as a polygon' : '';
     return valued(exactly(left), `the plate keeps ${worked(left, 'mm')} mm inside its room${cure}`);
   },
 };

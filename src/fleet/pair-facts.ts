@@ -1,3 +1,4 @@
+import { partFacts } from '../axis/facts.js';
 import type { PairedScrew } from '../drive/axis-pair.js';
 import { driveView } from '../parts/common/drive-view.js';
 import type { CouplingDesign } from '../parts/coupling/dimensions.js';
@@ -12,6 +13,10 @@ export interface PairFacts {
   /** shafts that a coupling is bored for, their diameters  [mm] */
   readonly motorShaft?: Measured;
   readonly screwShaft?: Measured;
+  /** the screw that any other part is made for */
+  readonly screw?: PairedScrew;
+  /** how it carries the screw along its axis */
+  readonly carries?: 'holder' | 'collar' | 'sleeve';
 }
 
 /** Reads from a design what its neighbours must suit. */
@@ -21,6 +26,23 @@ export function pairFacts(design: DesignBase): PairFacts {
     const clearances = { diametralClearance: Math.max(0, diametral), axialClearance: Math.max(0, axial) };
     return { nut: { ...driveView(design.screw), ...clearances } };
   }
+  return { ...besideNut(design), ...boresOf(design) };
+}
+
+/** What neighbours on one screw must agree on: the screw, and who carries it. */
+function besideNut(design: DesignBase): PairFacts {
+  const { screw, collar, holder, joint } = partFacts(design);
+  const carries = collar
+    ? 'collar'
+    : holder?.role === 'locating'
+      ? 'holder'
+      : joint?.kind === 'rigid'
+        ? 'sleeve'
+        : undefined;
+  return { ...(screw ? { screw: driveView(screw) } : {}), ...(carries ? { carries } : {}) };
+}
+
+function boresOf(design: DesignBase): PairFacts {
   if (!isCoupling(design)) return {};
   const bore = (name: string) => design.hubs.find((hub) => hub.name === name)?.shaft.diameter;
   const [motorShaft, screwShaft] = [bore('motor-hub'), bore('screw-hub')];

@@ -1,4 +1,4 @@
-import { screwsOfOneAxisMayDiffer } from '../drive/axis-pair.js';
+import { screwsOfOneAxisMayDiffer, threadDifferences } from '../drive/axis-pair.js';
 import type { Verdict } from '../judge/check.js';
 import { judge } from '../judge/judge.js';
 import { BORE_MATCH, OVER_CRESTS } from '../parts/common/bore-match.js';
@@ -15,7 +15,7 @@ export interface Neighbour {
 
 /** What was found between the parts of one machine. */
 export interface PairFinding {
-  readonly id: 'axis-pair' | 'coupling-motor' | 'coupling-screw';
+  readonly id: 'axis-pair' | 'axis-fit' | 'coupling-motor' | 'coupling-screw';
   readonly verdict: Verdict;
   /** names of the parts concerned */
   readonly roles: readonly string[];
@@ -24,7 +24,7 @@ export interface PairFinding {
 
 /**
  * Compares the parts of a machine that belong together: the nuts of one axis by lead, hand and clearance (within
- * 0.05 mm), the bores of couplings with the machine's motor and with the screw of the nuts on their axis.
+ * 0.05 mm), what else is made for a screw with theirs, who carries the screw along its axis, the bores of couplings with the machine's motor and with the screw of the nuts on their axis.
  *
  * @param neighbours the parts that were made
  * @param motorShaft diameter of the machine's motor shaft, where known  [mm]
@@ -34,6 +34,8 @@ export interface PairFinding {
 export function pairFindings(neighbours: readonly Neighbour[], motorShaft: number | undefined): PairFinding[] {
   return [
     ...nutPairs(neighbours),
+    ...neighbours.flatMap((one) => sameScrew(one, neighbours)),
+    ...carriedOnce(neighbours),
     ...neighbours.flatMap((one) => motorFindings(one, motorShaft)),
     ...neighbours.flatMap((one) => screwFindings(one, neighbours)),
   ];
@@ -49,6 +51,50 @@ function nutPairs(neighbours: readonly Neighbour[]): PairFinding[] {
       return [{ id: 'axis-pair', verdict: verdict[may], roles: [first.role, second.role], message: reasons.join(' ') }];
     }),
   );
+}
+
+/** Whatever else runs on a screw is made for that of a nut on its axis. */
+function sameScrew({ role, axis, made }: Neighbour, neighbours: readonly Neighbour[]): PairFinding[] {
+  const { screw } = made.facts;
+  if (!screw || axis === undefined) return [];
+  const rows = neighbours.flatMap((other) => {
+    const { nut } = other.made.facts;
+    if (!nut || other.axis !== axis) return [];
+    const hand = nut.hand === screw.hand ? [] : [`hand ${nut.hand} and ${screw.hand}`];
+    return [{ other: other.role, differences: [...threadDifferences(nut, screw), ...hand] }];
+  });
+  // an axis may have two screws: the part belongs to the one that it suits best
+  const best = rows.sort((a, b) => a.differences.length - b.differences.length)[0];
+  if (!best) return [];
+  const fits = best.differences.length === 0;
+  const message = fits
+    ? `It is made for the screw of ${best.other}.`
+    : `It is made for another screw than ${best.other}: ${best.differences.join(', ')}.`;
+  return [{ id: 'axis-fit', verdict: fits ? 'pass' : 'fail', roles: [role, best.other], message }];
+}
+
+const CARRIERS = {
+  holder: 'an end holder that locates it',
+  collar: 'a collar on a thrust bearing',
+  sleeve: "the motor's own bearing, through a rigid sleeve",
+} as const;
+
+/** One place carries a screw along its axis; of an axis with two screws nobody tells which part is on which. */
+function carriedOnce(neighbours: readonly Neighbour[]): PairFinding[] {
+  const axes = [...new Set(neighbours.flatMap(({ axis }) => axis ?? []))];
+  return axes.flatMap((axis): PairFinding[] => {
+    const on = neighbours.filter((one) => one.axis === axis);
+    const carriers = on.filter(({ made }) => made.facts.carries);
+    const ways = [...new Set(carriers.map(({ made }) => made.facts.carries!))];
+    if (ways.length === 0) return [];
+    const words = ways.map((way) => CARRIERS[way]).join(' and ');
+    const roles = carriers.map(({ role }) => role);
+    if (ways.length === 1)
+      return [{ id: 'axis-fit', verdict: 'pass', roles, message: `The screw is carried by ${words}.` }];
+    const verdict = on.filter(({ made }) => made.facts.nut).length > 1 ? 'caution' : 'fail';
+    const message = `The screw is carried by ${words}: they fight each other when it warms, keep one.`;
+    return [{ id: 'axis-fit', verdict, roles, message }];
+  });
 }
 
 function motorFindings({ role, made }: Neighbour, motorShaft: number | undefined): PairFinding[] {

@@ -22,7 +22,7 @@ const machineRow = z.object({
     .default([]),
   pairs: z.array(
     z.object({
-      id: z.enum(['axis-pair', 'coupling-motor', 'coupling-screw']),
+      id: z.enum(['axis-pair', 'axis-fit', 'coupling-motor', 'coupling-screw']),
       verdict: z.enum(['pass', 'caution', 'fail']),
       roles: z.array(text),
       message: text,

@@ -90,18 +90,21 @@ describe('the live page in a browser of another engine', () => {
     await page.close();
   });
 
-  it.each(REASONS.filter(({ kind }) => kind !== 'nut'))('$words: makes what the command makes', async (reason) => {
-    const opened = await open();
-    const { page } = opened;
-    await (await page.waitForSelector(says(reason.words)))!.click();
-    if (reason.screwFirst) await (await page.waitForSelector(says('I know the screw')))!.click();
-    await (await page.waitForSelector(says('Make and prove the files'), { timeout: 60_000 }))!.click();
-    const { files } = await makePart(startSheet(reason.kind), { formats: ['stl', '3mf', 'drawing', 'page'] });
-    for (const { name, bytes } of files) {
-      await (await page.waitForSelector(`a[download="${name}"]`, { timeout: 90_000 }))!.click();
-      expect((await firefox.taken(name)).equals(Buffer.from(bytes)), name).toBe(true);
-    }
-    expectQuiet(opened);
-    await page.close();
-  });
+  it.each(REASONS.filter(({ kind }) => kind !== 'nut' && kind !== 'axis'))(
+    '$words: makes what the command makes',
+    async (reason) => {
+      const opened = await open();
+      const { page } = opened;
+      await (await page.waitForSelector(says(reason.words)))!.click();
+      if (reason.screwFirst) await (await page.waitForSelector(says('I know the screw')))!.click();
+      await (await page.waitForSelector(says('Make and prove the files'), { timeout: 60_000 }))!.click();
+      const { files } = await makePart(startSheet(reason.kind), { formats: ['stl', '3mf', 'drawing', 'page'] });
+      for (const { name, bytes } of files) {
+        await (await page.waitForSelector(`a[download="${name}"]`, { timeout: 90_000 }))!.click();
+        expect((await firefox.taken(name)).equals(Buffer.from(bytes)), name).toBe(true);
+      }
+      expectQuiet(opened);
+      await page.close();
+    },
+  );
 });

@@ -45,6 +45,16 @@ describe('check of an axis', () => {
     expect(checks.some(({ id }: { id: string }) => id === 'nut/wall')).toBe(true);
   });
 
+  it('holds the screw in each part as printed where it is asked to', async () => {
+    const cwd = folderWith({ 'axis.yaml': SMALL });
+    const { checks } = JSON.parse((await call(cwd, ['check', 'axis.yaml', '--mate', '--json'])).stdout);
+    const held = checks.filter(({ id }: { id: string }) => id.startsWith('nut/mate-'));
+    expect(held.length).toBeGreaterThan(0);
+    expect(held.map(({ verdict }: { verdict: string }) => verdict)).not.toContain('fail');
+    const plainly = JSON.parse((await call(cwd, ['check', 'axis.yaml', '--json'])).stdout).checks;
+    expect(plainly.length).toBe(checks.length - held.length);
+  });
+
   it('places a mistake in any section', async () => {
     const cwd = folderWith({ 'axis.yaml': AXIS_TEXT.replace('diameter: 17 mm', 'diameter: -17 mm') });
     const { code, stderr } = await call(cwd, ['check', 'axis.yaml']);

@@ -5,6 +5,8 @@ import { pairFindings } from '../../src/fleet/pairs.js';
 import { check } from '../../src/pipeline/check.js';
 import { design } from '../../src/pipeline/design.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
+import { THREADED } from '../support/collar-sheets.js';
+import { GUIDED, LOCATED } from '../support/end-holder-sheets.js';
 import { nutSheet } from '../support/nut-sheets.js';
 
 function made(sheet: string | object): RememberedPart {
@@ -33,6 +35,44 @@ describe('pairFindings', () => {
 
   it('compares nuts of one axis only', () => {
     expect(found([nut(), nut({ screw: 'Tr10x3' }, 'other', 'y')], undefined)).toEqual([]);
+  });
+
+  it('holds what else is made for a screw against the nuts of its axis', () => {
+    const on = (role: string, sheet: object) => ({ role, axis: 'z', made: made(sheet) });
+    const thrust = (screw: object) => on('collar', { ...THREADED, screw });
+    const own = { designation: 'Tr8x2', major: 7.95 };
+    const nuts = [nut({ screw: own })];
+    expect(found([...nuts, thrust(own)], undefined)).toEqual([
+      ['axis-fit', 'pass'],
+      ['axis-fit', 'pass'],
+    ]);
+    expect(found([...nuts, thrust({ designation: 'Tr8x2-LH', major: 7.95 })], undefined)[0]).toEqual([
+      'axis-fit',
+      'fail',
+    ]);
+    expect(found([...nuts, thrust({ designation: 'Tr8x8(P2)', major: 7.95 })], undefined)[0]).toEqual([
+      'axis-fit',
+      'fail',
+    ]);
+    // two screws, one of them left-handed: the part belongs to one of both
+    const both = [nut({ screw: own }), nut({ screw: { designation: 'Tr8x2-LH', major: 7.95 } }, 'other')];
+    expect(found([...both, thrust({ designation: 'Tr8x2-LH', major: 7.95 })], undefined)).toContainEqual([
+      'axis-fit',
+      'pass',
+    ]);
+  });
+
+  it('lets one place alone carry a screw along its axis', () => {
+    const carried = { role: 'collar', axis: 'z', made: made(THREADED) };
+    const located = { role: 'end', axis: 'z', made: made(LOCATED) };
+    expect(found([carried], undefined)).toEqual([['axis-fit', 'pass']]);
+    expect(found([carried, located], undefined)).toEqual([['axis-fit', 'fail']]);
+    expect(found([carried, { ...located, axis: 'y' }], undefined)).toEqual([
+      ['axis-fit', 'pass'],
+      ['axis-fit', 'pass'],
+    ]);
+    const guided = { role: 'end', axis: 'z', made: made(GUIDED) };
+    expect(found([guided], undefined)).toEqual([]);
   });
 
   it('compares a coupling’s bores with the motor and with the screw of its axis', () => {

@@ -1,3 +1,9 @@
+import { stringify } from 'yaml';
+import { partOfAxis } from '../../../src/axis/accept.js';
+import { checkAny, designAny, isAxis } from '../../../src/axis/any.js';
+import type { AxisDesign } from '../../../src/axis/axis-design.js';
+import { designAxis, isAxisSheet } from '../../../src/axis/design.js';
+import { makeAxis } from '../../../src/axis/make.js';
 import { type Identification, identify } from '../../../src/identify/identify.js';
 import type { Readings } from '../../../src/identify/readings.js';
 import type { Acceptance } from '../../../src/judge/accept.js';
@@ -8,7 +14,6 @@ import { drawViews } from '../../../src/parts/draw-views.js';
 import type { DrawnView, PartViews } from '../../../src/parts/part-views.js';
 import { sketchView } from '../../../src/parts/sketch-view.js';
 import { advise } from '../../../src/pipeline/advise.js';
-import { check } from '../../../src/pipeline/check.js';
 import type { NamedScrews } from '../../../src/pipeline/compare-named.js';
 import { type DesignOptions, design } from '../../../src/pipeline/design.js';
 import { exactRequest } from '../../../src/pipeline/exact-request.js';
@@ -33,6 +38,8 @@ export type Judged =
       readonly report: Report;
       /** the thread enlarged, of a part that has one */
       readonly fit: string;
+      /** of an axis: each of its parts with its whole sheet, by the name of its row among the questions */
+      readonly parts?: readonly { readonly role: string; readonly sheet: string }[];
     };
 
 /** What was made of a sheet. */
@@ -115,12 +122,14 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
     start: startSheet,
     judge: (told) =>
       orMistakes(() => {
-        const report = check(design(told.sheet, given(told)), { accept: told.accepted ?? [] });
-        return { report, fit: fitPicture(report) };
+        const made = designAny(told.sheet, given(told));
+        const report = checkAny(made, { accept: told.accepted ?? [] });
+        return isAxis(made) ? ofAxis(report, made) : { report, fit: fitPicture(report) };
       }),
     name: (readings) => orMistakes(() => identify(readings)),
     compare: (asked) => orMistakes(() => sideBySide(asked)),
-    cures: (told) => advise(told.sheet, given(told)),
+    // what cures a part is asked of that part, where its own sheet is open
+    cures: (told) => (isAxisSheet(told.sheet) ? { checks: [] } : advise(told.sheet, given(told))),
     sketch: (told) => {
       const views = orMistakes(() => viewsFor(told));
       return 'mistakes' in views ? undefined : sketchView(views.side);
@@ -137,7 +146,10 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
       try {
         const accept = told.accepted ?? [];
         const formats = which === 'all' ? FORMATS : (['stl'] as const);
-        const { files, report } = await makePart(told.sheet, { ...given(told), kernel: kernel(), formats, accept });
+        const options = { ...given(told), kernel: kernel(), formats, accept };
+        const { files, report } = await (isAxisSheet(told.sheet)
+          ? makeAxis(designAxis(told.sheet, given(told)), { ...options, flat: true })
+          : makePart(told.sheet, options));
         // a report tells all files, so it comes with them
         return { report, files: which === 'all' ? files : files.filter(({ name }) => name.endsWith('.stl')) };
       } catch (error) {
@@ -174,7 +186,18 @@ class NoKernel extends Error {}
 const FORMS: Readonly<Record<string, (sheet: string, options: DesignOptions) => string>> = {
   coupon: newResults,
   nut: newTrial,
+  'twin-nut': newTrial,
 };
+
+/** An axis with its parts: what was found of a part stands in the row that has its name. */
+function ofAxis(report: Report, { parts }: AxisDesign): Judged {
+  const checks = report.checks.map((one) => ({ ...one, question: partOfAxis(one.id)?.role ?? one.question }));
+  return {
+    report: { ...report, checks },
+    fit: '',
+    parts: parts.map(({ role, sheet }) => ({ role, sheet: stringify(sheet) })),
+  };
+}
 
 /** A part as its kind asks for its drawing. */
 function viewsFor(told: Told): PartViews {

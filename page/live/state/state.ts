@@ -10,6 +10,7 @@ export type Step = 'start' | 'screw' | 'compare' | 'part';
 /** The kinds of part that have a start sheet, by what happened at the bench. */
 export const REASONS = [
   { kind: 'nut', words: 'The nut is worn or missing', screwFirst: true },
+  { kind: 'twin-nut', words: 'The carriage tilts on its nut', screwFirst: true },
   { kind: 'adapter', words: "The nut's holes miss the carriage", screwFirst: false },
   { kind: 'coupling', words: 'Motor and screw are to be joined, a little out of line', screwFirst: false },
   { kind: 'sleeve', words: 'The shafts do not match', screwFirst: false },
@@ -18,6 +19,7 @@ export const REASONS = [
   { kind: 'motor-plate', words: 'The motor does not fit the machine', screwFirst: false },
   { kind: 'coupon', words: 'I want to know what my printer does', screwFirst: false },
   { kind: 'gauge', words: 'I want rings to try on my screw first', screwFirst: true },
+  { kind: 'axis', words: 'Everything on one screw is to be made', screwFirst: false },
 ] as const;
 
 /** Whether a sheet is of a kind that begins with the screw in the hand. */
@@ -36,6 +38,8 @@ export interface State {
   readonly compared: Readonly<Record<string, string>>;
   /** the sheet, the only model of the part */
   readonly sheet: string;
+  /** the sheet of the axis that this part was opened from; empty otherwise */
+  readonly axis: string;
   /** failed checks that are taken all the same, each with its reason */
   readonly accepted: readonly Acceptance[];
   /** what was seen on the printed part, on its form; empty before it was asked for */
@@ -44,7 +48,16 @@ export interface State {
   readonly cards: readonly Card[];
 }
 
-export const FRESH: State = { step: 'start', readings: {}, compared: {}, sheet: '', accepted: [], form: '', cards: [] };
+export const FRESH: State = {
+  step: 'start',
+  readings: {},
+  compared: {},
+  sheet: '',
+  axis: '',
+  accepted: [],
+  form: '',
+  cards: [],
+};
 
 /** The same with one check taken all the same; an empty reason takes that back. */
 export function accepting(accepted: readonly Acceptance[], check: string, reason: string): readonly Acceptance[] {

@@ -87,11 +87,11 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
   const profiles = useMemo((): ReturnType<typeof profilesIn> => JSON.parse(known), [known]);
   const told = useMemo(() => ({ sheet, accepted, profiles }), [sheet, accepted, profiles]);
   const keep = { cards, ...(keeps ? { put: (more: readonly Card[]) => void put(more) } : {}) };
-  const open = (sheet: string) => change({ step: 'part', sheet, accepted: [], form: '' });
+  const open = (sheet: string, axis = '') => change({ step: 'part', sheet, axis, accepted: [], form: '' });
   const begin = async (kind: string, screwFirst: boolean) => {
     const sheet = await threads.judge.ask((engine) => engine.start(kind));
     if (sheet !== undefined)
-      change({ step: screwFirst ? 'screw' : 'part', sheet, readings: {}, accepted: [], form: '' });
+      change({ step: screwFirst ? 'screw' : 'part', sheet, axis: '', readings: {}, accepted: [], form: '' });
   };
   const beginFor = async (designation: string) => {
     const sheet = await threads.judge.ask((engine) => engine.start('nut'));
@@ -114,6 +114,11 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
           {state.sheet !== '' && startsWithScrew(state.sheet) && (
             <button type="button" aria-current={state.step === 'screw'} onClick={() => change({ step: 'screw' })}>
               Which screw?
+            </button>
+          )}
+          {state.axis !== '' && (
+            <button type="button" onClick={() => open(state.axis)}>
+              back to the axis
             </button>
           )}
           {state.sheet !== '' && (
@@ -161,6 +166,7 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
             threads={threads}
             told={told}
             write={(sheet) => change({ sheet })}
+            openPart={(part) => open(part, sheet)}
             accept={(accepted) => change({ accepted })}
             name={name}
             form={state.form}

@@ -21,6 +21,8 @@ interface Props {
   readonly threads: Threads;
   readonly told: Told;
   readonly write: (sheet: string) => void;
+  /** opens one part of an axis by its own sheet */
+  readonly openPart: (sheet: string) => void;
   readonly accept: (accepted: State['accepted']) => void;
   readonly name: string;
   /** what was seen on the printed part */
@@ -30,11 +32,13 @@ interface Props {
   readonly exactKeep: ExactKeep;
 }
 
+type AxisParts = NonNullable<Extract<Judged, { report: unknown }>['parts']>;
+
 /** A pause in typing before the solid's own drawing takes the place of the sketch [ms]. */
 const REST = 300;
 
 /** The part: its section with flags, the questions, what was told, the files. */
-export function Part({ threads, told, write, accept, name, form, fill, keep, exactKeep }: Props) {
+export function Part({ threads, told, write, openPart, accept, name, form, fill, keep, exactKeep }: Props) {
   const { sheet } = told;
   const [judged, setJudged] = useState<Judged>();
   /** the last answer that was none of mistakes, for half-typed figures */
@@ -106,16 +110,19 @@ export function Part({ threads, told, write, accept, name, form, fill, keep, exa
           ))}
         </ul>
       )}
-      <Section
-        view={section}
-        why={pictures && 'why' in pictures ? pictures.why : undefined}
-        sheet={sheet}
-        write={write}
-        name={name}
-        isLit={(field) => opened.some((one) => isMovedBy(one, field))}
-        moves={(field) => movesWords(report ? questionsMovedBy(field, report) : [])}
-        isNarrow={isNarrow}
-      />
+      {good?.parts && <Parts parts={good.parts} openPart={openPart} />}
+      {!good?.parts && (
+        <Section
+          view={section}
+          why={pictures && 'why' in pictures ? pictures.why : undefined}
+          sheet={sheet}
+          write={write}
+          name={name}
+          isLit={(field) => opened.some((one) => isMovedBy(one, field))}
+          moves={(field) => movesWords(report ? questionsMovedBy(field, report) : [])}
+          isNarrow={isNarrow}
+        />
+      )}
       {isNarrow ? questions : thread}
       {isNarrow ? thread : questions}
       <aside>
@@ -145,6 +152,25 @@ export function Part({ threads, told, write, accept, name, form, fill, keep, exa
 
 function movesWords(titles: readonly string[]): string {
   return titles.length === 0 ? '' : `moves ${titles.join(' ')}`;
+}
+
+/** The parts of an axis, each to be opened by itself. */
+function Parts({ parts, openPart }: { readonly parts: AxisParts; readonly openPart: Props['openPart'] }) {
+  return (
+    <section class="card" aria-label="The parts">
+      <h2>The parts</h2>
+      <ul>
+        {parts.map(({ role, sheet }) => (
+          <li key={role}>
+            <button type="button" onClick={() => openPart(sheet)}>
+              {`open ${role}`}
+            </button>
+          </li>
+        ))}
+      </ul>
+      <p class="quiet">A part that is opened has all that the axis says of it; what is changed there stays there.</p>
+    </section>
+  );
 }
 
 /** The thread, much enlarged: letters and figures of our own, nothing that was typed. */

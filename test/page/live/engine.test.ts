@@ -9,6 +9,15 @@ const wasm = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/ma
 const engine = createEngine(async () => wasm.buffer.slice(wasm.byteOffset, wasm.byteOffset + wasm.byteLength));
 const NUT = 'part: nut\nname: a\nscrew: Tr8x2\nbody: {diameter: 20, length: 14}\nprinter: {compensation: file}\n';
 
+/** What must be accepted of a sheet for it to be made. */
+function failedOf(sheet: string) {
+  const judged = engine.judge({ sheet });
+  const checks = 'report' in judged ? judged.report.checks : [];
+  return checks
+    .filter(({ verdict }) => verdict === 'fail')
+    .map(({ id }) => ({ check: id, reason: 'tried on the page' }));
+}
+
 describe('the engine of the live page', () => {
   it('judges as the command does, and tells mistakes as data with their line', () => {
     const judged = engine.judge({ sheet: NUT });
@@ -24,10 +33,35 @@ describe('the engine of the live page', () => {
     expect(engine.judge({ sheet: '' })).toMatchObject({ mistakes: [{ allowed: 'the sheet is empty' }] });
   });
 
-  it('says in a line that an axis is made by the command', () => {
-    expect(engine.judge({ sheet: startSheet('axis') })).toMatchObject({
-      mistakes: [{ path: 'part', value: 'axis', allowed: expect.stringContaining('leadwright make'), at: { line: 6 } }],
-    });
+  it('judges an axis, a row a part, and gives each of its parts a sheet of its own', () => {
+    const judged = engine.judge({ sheet: startSheet('axis') });
+    if (!('report' in judged) || !judged.parts) throw new Error('the start sheet of an axis is no axis');
+    const { report, parts } = judged;
+    expect(report.sentence).not.toBe('');
+    const rows = report.questions.map(({ question }) => question);
+    for (const { role, sheet } of parts) {
+      expect(rows).toContain(role);
+      const own = engine.judge({ sheet });
+      if (!('report' in own)) throw new Error(`the sheet of ${role} has mistakes`);
+      const found = report.checks.filter(({ question }) => question === role);
+      expect(found.map(({ id, verdict }) => [id, verdict])).toEqual(
+        own.report.checks.map(({ id, verdict }) => [`${role}/${id}`, verdict]),
+      );
+    }
+    expect(engine.cures({ sheet: startSheet('axis') })).toEqual({ checks: [] });
+    expect(engine.sketch({ sheet: startSheet('axis') })).toBeUndefined();
+    expect(engine.judge({ sheet: 'part: axis\nname: a\nparts: {}\n' })).toHaveProperty('mistakes');
+  });
+
+  it('makes every part of an axis', async () => {
+    const sheet = startSheet('axis')
+      .replace(/ {2}coupling:\n(?: {4}.*\n)+/, '')
+      .replace('material: pc', 'material: petg');
+    const accepted = failedOf(sheet);
+    const made = await engine.make({ sheet, accepted }, 'all');
+    if (!('files' in made)) throw new Error(made.refused);
+    expect(made.files.map(({ name }) => name)).toEqual(expect.arrayContaining(['my-axis-nut.stl', 'report.html']));
+    expect(made.files.every(({ name }) => !name.includes('/'))).toBe(true);
   });
 
   it('takes what is accepted, and refuses a reason that is too short', () => {

@@ -93,7 +93,7 @@ describe('make', () => {
     const cwd = folderWith({ 'nut.yaml': GOOD.replace(/circle: [\d.]+/, 'circle: 34') });
     const told = await call(cwd, ['check', 'nut.yaml']);
     expect(told.stdout).toMatch(/^FAIL .*Do not print it yet/);
-    expect(told.stdout).toMatch(/Mounts\? +no +Edge distance/);
+    expect(told.stdout).toMatch(/Mounts\? +no +Holes to edge/);
     expect(told.stdout).not.toContain('--accept hole-edge');
     const { code, stderr } = await call(cwd, ['make', 'nut.yaml', '--accept', 'hole-edge=open slots']);
     expect([code, stderr]).toEqual([2, expect.stringContaining('hole-edge; cannot be accepted below 0 mm')]);

@@ -54,6 +54,12 @@ describe('the answer', () => {
     expect(stdout.trimEnd().split('\n').length).toBeLessThanOrEqual(24);
   });
 
+  it.each([...DEMOS, 'start.yaml'])('of %s names what each question hangs on in full', async (sheet) => {
+    const { stdout } = await call(cwd, ['check', sheet], { columns: 80 });
+    expect(stdout).toContain('? ');
+    expect(stdout).not.toMatch(/ …: /);
+  });
+
   it.each(['nut', 'sleeve'])('of a %s that is made takes at most 24 lines', async (kind) => {
     const { code, stdout } = await call(cwd, ['make', demo(kind), '--formats', 'stl,drawing'], { columns: 80 });
     expect(code).toBe(0);

@@ -72,7 +72,7 @@ const hand: AxisCheck = {
 const bores: AxisCheck = {
   ...about,
   id: 'axis-bores',
-  title: 'Bores off their shafts, on the diameter',
+  title: 'Bores off their shafts',
   unit: 'mm',
   source: 'common practice',
   limits: BORE_MATCH,

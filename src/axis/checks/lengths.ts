@@ -129,7 +129,7 @@ const shaftRoom: AxisCheck = {
 const span: AxisCheck = {
   ...about,
   id: 'axis-span',
-  title: 'Free length of the screw over the one that is told',
+  title: 'Free length over the one told',
   unit: '',
   limits: soft({ max: 1.05 }, { max: 1.3 }),
   moves: 'duty.span, lengths',

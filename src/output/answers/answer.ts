@@ -39,8 +39,11 @@ export function wordText({ word, accepted }: Pick<Answer | FirstThing, 'word' | 
   return accepted === undefined ? TEXTS[word] : `${TEXTS[word]}, accepted`;
 }
 
+/** A finding or an answer, as far as it tells how much it wants attention. */
+type Urgent = Pick<Finding, 'word' | 'grave'> & { readonly accepted?: string | true };
+
 /** How much a finding wants attention: open fails, accepted ones, what can hurt and was not told, then the rest. */
-export function urgency({ word, accepted, grave }: Pick<Finding, 'word' | 'accepted' | 'grave'>): number {
+export function urgency({ word, accepted, grave }: Urgent): number {
   if (word === 'no') return accepted === undefined ? 6 : 5;
   if (word === 'not-told') return grave ? 4 : 2;
   return { perhaps: 3, but: 1, yes: 0 }[word];

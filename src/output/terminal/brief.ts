@@ -1,5 +1,5 @@
 import { isBroken, SOLID_GROUP } from '../../judge/accept.js';
-import { type Answer, type FirstThing, wordText } from '../answers/answer.js';
+import { type Answer, type FirstThing, urgency, wordText } from '../answers/answer.js';
 import type { Report } from '../report.js';
 import { beside, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
@@ -30,10 +30,17 @@ export function briefLines(report: Report, style: Paint, { written, width = WIDT
   return [...top, ...questions, ...(first.length > 0 ? ['', ...first] : []), ...(tail.length > 0 ? ['', ...tail] : [])];
 }
 
-/** Questions with as much of each figure as there is room for; a line each in any case. */
+/** Questions with as much of each figure as there is room for, the most urgent first; a line each in any case. */
 function shortestRows(answers: readonly Answer[], room: number, style: Paint, width: number): string[] {
-  const most = [3, 2].find((lines) => questionLines(answers, style, width, lines).length <= room) ?? 1;
-  return questionLines(answers, style, width, most);
+  const rows = (most: readonly number[]) => questionLines(answers, style, width, most);
+  const byUrgency = answers.map((_, i) => i).sort((a, b) => urgency(answers[b]!) - urgency(answers[a]!));
+  let most = answers.map(() => 1);
+  for (const longer of [2, 3])
+    for (const row of byUrgency) {
+      const wanted = most.map((lines, i) => (i === row ? longer : lines));
+      if (rows(wanted).length <= room) most = wanted;
+    }
+  return rows(most);
 }
 
 /** The verdict, the name and the sentence. */
@@ -48,17 +55,22 @@ export function questionLines(
   answers: readonly Answer[],
   style: Paint,
   width = WIDTH,
-  most = Number.POSITIVE_INFINITY,
+  most: readonly number[] = answers.map(() => Number.POSITIVE_INFINITY),
 ): string[] {
   const columns = [
     Math.max(0, ...answers.map(({ title }) => title.length)) + 4,
     Math.max(0, ...answers.map((answer) => wordText(answer).length)) + 2,
   ] as const;
-  return answers.flatMap((answer) => {
+  return answers.flatMap((answer, row) => {
+    const longest = most[row]!;
     const label = `  ${answer.title}`.padEnd(columns[0]);
     const word = wordText(answer);
     const set = (text: string) => beside(`${label}${word}`, columns[0] + columns[1], text, width);
-    const [first = '', ...rest] = cutOff(set(withRoom(answer.text, (text) => set(text).length <= most)), most, width);
+    const [first = '', ...rest] = cutOff(
+      set(withRoom(answer.text, (text) => set(text).length <= longest)),
+      longest,
+      width,
+    );
     return [`${label}${painted(answer, style)}${first.slice(label.length + word.length)}`, ...rest];
   });
 }

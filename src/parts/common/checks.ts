@@ -14,7 +14,7 @@ export const heat: Check<{ readonly duty: DutySheet; readonly material: Material
   id: 'heat',
   group: 'body',
   question: 'holds',
-  title: 'Reserve before the material softens',
+  title: 'Reserve before it softens',
   unit: '°C',
   source: 'common practice',
   limits: hard({ min: 20 }),

@@ -21,7 +21,7 @@ const grip = { group: 'grip', question: 'holds', source: 'common practice' } as 
 const gripTorque: HeldCheck = {
   ...grip,
   id: 'grip-torque',
-  title: 'Torque that the weaker grip holds',
+  title: 'Torque of the weaker grip',
   unit: 'N·mm',
   source: 'derived: relaxation of held strains',
   moves: 'motor.torque, duty.load, material, retighten',
@@ -102,7 +102,7 @@ function cureWords(one: Held, view: HeldView, { pass, fail }: Limits): string {
 const flatPressure: HeldCheck = {
   ...grip,
   id: 'flat-pressure',
-  title: 'Pressure of a flat or key on its bore',
+  title: 'Pressure of a flat or key',
   unit: 'MPa',
   source: 'derived: strength by duration and heat',
   moves: 'motor.torque, duty.load, duty.reversing, material',
@@ -154,7 +154,7 @@ function formLoads(one: Held, view: HeldView): FormLoad[] {
 const clampPressure: HeldCheck = {
   ...grip,
   id: 'clamp-pressure',
-  title: 'Pressure under the heads of the clamp screws',
+  title: 'Pressure under the screw heads',
   unit: 'MPa',
   moves: 'HOLD.tightening, HOLD.clamp.washers, material',
   run: ({ held, material }, inForce) => {
@@ -174,7 +174,7 @@ const clampPressure: HeldCheck = {
 const closing: HeldCheck = {
   ...grip,
   id: 'closing-strain',
-  title: 'Strain of a hub that closes on its shaft',
+  title: 'Strain of the closing hub',
   unit: '',
   source: 'derived: bending of a slit ring',
   limits: hard({ max: 1 }),
@@ -208,7 +208,7 @@ function strainOf(ring: ClampRing, play: number): number {
 const crestGrip: HeldCheck = {
   ...grip,
   id: 'crest-grip',
-  title: 'Pressure of the bore on the crests of a screw',
+  title: "Pressure on the screw's crests",
   unit: 'MPa',
   moves: 'screw, HOLD.degreased, HOLD.clamp',
   run: (view, inForce) => {

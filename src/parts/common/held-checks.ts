@@ -58,7 +58,7 @@ const body = { group: 'body', question: 'holds', source: 'common practice' } as 
 const wall: HeldCheck = {
   ...body,
   id: 'wall',
-  title: 'Least wall beside bores, pockets and slits',
+  title: 'Least wall beside bores and slits',
   unit: 'mm',
   moves: 'printer.nozzle',
   run: ({ held, printer }, limits) => {
@@ -80,7 +80,7 @@ const wall: HeldCheck = {
 const shaftEngagement: HeldCheck = {
   ...body,
   id: 'shaft-engagement',
-  title: 'Engaged length, in shaft diameters',
+  title: 'Engaged length, in diameters',
   unit: '',
   limits: hard({ min: 1.5 }),
   moves: 'motor.shaft.length, shaft.length',
@@ -126,7 +126,7 @@ const toolAccess: HeldCheck = {
   ...body,
   id: 'tool-access',
   question: 'goes-on',
-  title: 'Room around the heads of the clamp screws',
+  title: 'Room around the screw heads',
   unit: 'mm',
   limits: hard({ min: 0.2 }),
   moves: 'HOLD.clamp.screw, HOLD.clamp.washers',
@@ -159,7 +159,7 @@ const headInside: HeldCheck = {
   ...body,
   id: 'head-inside',
   question: 'turns',
-  title: 'Heads and screw ends under the outline',
+  title: 'Screws under the outline',
   unit: 'mm',
   limits: hard({ min: 0 }),
   moves: 'OUTSIDE',

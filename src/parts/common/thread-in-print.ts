@@ -56,7 +56,7 @@ export const printLayers = (orElse = ''): Check<ThreadInPrint> => ({
 export const printThreadDepth = (orElse = ''): Check<ThreadInPrint> => ({
   ...about,
   id: 'print-thread-depth',
-  title: 'Depth of the thread, in printed lines',
+  title: 'Thread depth, in lines',
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'printer.nozzle, printer.line_width',

@@ -59,7 +59,7 @@ const time: CouponCheck = {
 const diameters: CouponCheck = {
   ...about,
   id: 'coupon-diameters',
-  title: 'Different diameters of bores and posts',
+  title: 'Different bores and posts',
   unit: '',
   limits: soft({ min: 4 }),
   moves: 'bores',
@@ -83,7 +83,7 @@ const diameters: CouponCheck = {
 const span: CouponCheck = {
   ...about,
   id: 'coupon-span',
-  title: 'Length over which in-plane shrink is read',
+  title: 'Length for in-plane shrink',
   unit: 'mm',
   limits: soft({ min: 40 }),
   moves: 'scale.span',
@@ -101,7 +101,7 @@ const height: CouponCheck = {
    *     H = height of the highest step; a reading tells the shrink to 100 · error of the calipers/H %
    */
   id: 'coupon-height',
-  title: 'Height over which axial shrink is read',
+  title: 'Height for axial shrink',
   unit: 'mm',
   limits: soft({ min: 40 }),
   moves: 'scale.height',

@@ -35,7 +35,7 @@ const ladderRings: GaugeCheck = {
 const ladderSpan: GaugeCheck = {
   ...about,
   id: 'ladder-span',
-  title: 'Span of the ladder, over twice what a print scatters',
+  title: 'Span of the ladder over scatter',
   unit: '',
   source: 'derived: flanks that scatter with the hole',
   limits: soft({ min: 1 }),
@@ -57,7 +57,7 @@ const ladderSpan: GaugeCheck = {
 const pitchTold: GaugeCheck = {
   ...about,
   id: 'pitch-told',
-  title: 'Pitch error that the ring of ten turns shows',
+  title: 'Pitch error that ten turns show',
   unit: '%',
   limits: soft({ max: 1 }),
   moves: 'turns_play, screw.pitch',
@@ -95,7 +95,7 @@ const figures: GaugeCheck = {
   id: 'figure-depth',
   group: 'print',
   question: 'prints',
-  title: 'Depth of the engraved figures, in layers',
+  title: 'Depth of figures, in layers',
   unit: '',
   limits: soft({ min: 2 }),
   moves: 'printer.layer',

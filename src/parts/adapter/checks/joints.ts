@@ -85,7 +85,7 @@ export const carriagePosition: AdapterCheck = {
   ...joint,
   id: 'hole-position-carriage',
   question: 'meets-carriage',
-  title: "Error of the carriage's pattern",
+  title: 'Error of the carriage holes',
   unit: 'mm',
   moves: 'carriage.holes, carriage.joint',
   run: (design) => position(carriageSide(design), design),
@@ -95,7 +95,7 @@ export const carriagePosition: AdapterCheck = {
 export const nutClamp: AdapterCheck = {
   ...joint,
   id: 'bolt-clamp-nut',
-  title: "Clamp force of the nut's screws over the load",
+  title: "Clamp of nut's screws over load",
   unit: '',
   moves: 'nut.joint, nut.holes, material, duty.pull',
   run: (design, limits) => {
@@ -112,7 +112,7 @@ export const nutClamp: AdapterCheck = {
 export const sleeveSeat: AdapterCheck = {
   ...joint,
   id: 'sleeve-seat',
-  title: 'Pressure of sleeves on the plate while tightening',
+  title: 'Pressure of sleeves, tightening',
   unit: 'MPa',
   source: 'derived: strength by duration and heat',
   moves: 'nut.joint, float.sleeve, material',
@@ -141,7 +141,7 @@ export const sleeveSeat: AdapterCheck = {
 export const carriageClamp: AdapterCheck = {
   ...joint,
   id: 'bolt-clamp-carriage',
-  title: "Clamp force of the carriage's screws over the load",
+  title: "Clamp of carriage's screws over load",
   unit: '',
   moves: 'carriage.joint, carriage.holes, material, duty.pull',
   run: (design, limits) => judgeClamp(bolted(carriageSide(design)), { ...design, carries: 'away' }, limits),
@@ -151,7 +151,7 @@ export const carriageClamp: AdapterCheck = {
 export const headSeat: AdapterCheck = {
   ...joint,
   id: 'head-seat',
-  title: 'Heads, washers and nuts on their holes',
+  title: 'Heads and nuts on their holes',
   unit: 'mm',
   grave: true,
   moves: 'nut.holes, nut.joint, carriage.holes, carriage.joint',
@@ -230,7 +230,7 @@ export const screwLength: AdapterCheck = {
 export const threadLength: AdapterCheck = {
   ...joint,
   id: 'thread-engagement',
-  title: 'Threaded length, in screw diameters',
+  title: 'Threaded length, in diameters',
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'plate.thickness',
@@ -255,7 +255,7 @@ export const threadLength: AdapterCheck = {
 export const insertWall: AdapterCheck = {
   ...joint,
   id: 'pocket-wall',
-  title: 'Least wall beside inserts and pockets',
+  title: 'Least wall beside pockets',
   unit: 'mm',
   limits: soft({ min: 2 }, { min: 1.5 }),
   moves: 'plate.outline, clocking',
@@ -276,7 +276,7 @@ export const insertWall: AdapterCheck = {
 export const pocketFloor: AdapterCheck = {
   ...joint,
   id: 'pocket-floor',
-  title: 'Floor under pockets, in layers',
+  title: 'Floor of pockets, in layers',
   unit: '',
   limits: soft({ min: 8 }, { min: 4 }),
   moves: 'plate.thickness, nut.joint, carriage.joint',
@@ -301,7 +301,7 @@ export const screwEnters: AdapterCheck = {
   ...joint,
   id: 'hole-size',
   question: 'screws-go-in',
-  title: 'Play of the screws in their holes',
+  title: 'Play of screws in their holes',
   unit: 'mm',
   limits: hard({ min: 0 }),
   moves: 'nut.holes.diameter, carriage.holes.diameter',

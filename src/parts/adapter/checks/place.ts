@@ -21,7 +21,7 @@ export const clocking: AdapterCheck = {
    *     wall = air + 1.2 mm beside a rim or within a recess, where air is enough
    */
   id: 'clocking',
-  title: 'Least wall at the turn of the nut',
+  title: 'Least wall as turned',
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'nut.joint, carriage.joint, plate.thickness, plate.outline, clocking',
@@ -49,7 +49,7 @@ export const headRoom: AdapterCheck = {
   ...place,
   id: 'head-room',
   question: 'screws-go-in',
-  title: 'Air beside heads, nuts and tools',
+  title: 'Air beside heads and tools',
   unit: 'mm',
   limits: hard({ min: LEAST_ROOM }),
   moves: 'carriage.joint, nut.joint, clocking',
@@ -74,7 +74,7 @@ export const headRoom: AdapterCheck = {
 export const holeEdge: AdapterCheck = {
   ...place,
   id: 'hole-edge',
-  title: 'Edge distance of the holes, in screw diameters',
+  title: 'Holes to edge, in diameters',
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'plate.outline, plate.outline.rim',
@@ -109,7 +109,7 @@ export const holeEdge: AdapterCheck = {
 export const plateNeck: AdapterCheck = {
   ...place,
   id: 'plate-neck',
-  title: 'Thinnest place between edges and cut-outs',
+  title: 'Thinnest neck of the plate',
   unit: 'mm',
   limits: soft({ min: LEAST_LIGAMENT }),
   moves: 'plate.outline, plate.cutouts',

@@ -50,7 +50,7 @@ export const mountSeat: AdapterCheck = {
 export const mountBore: AdapterCheck = {
   ...seat,
   id: 'mount-bore',
-  title: 'Clearance of the nut in the bores it enters',
+  title: 'Clearance of the nut',
   unit: 'mm',
   limits: { pass: { min: 0.1 }, fail: { min: 0 } },
   moves: 'plate.bore, carriage.bore, nut.seat, nut.stands',
@@ -74,7 +74,7 @@ export const mountBore: AdapterCheck = {
 export const mountFloat: AdapterCheck = {
   ...seat,
   id: 'mount-float',
-  title: 'Sideways float of the nut, each way',
+  title: 'Sideways float, each way',
   unit: 'mm',
   limits: soft({ min: 0.2, max: 0.5 }),
   moves: 'float, nut.holes.diameter, hold',
@@ -115,7 +115,7 @@ export const floatBacklashCheck: AdapterCheck = {
   ...seat,
   id: 'float-backlash',
   question: 'axis',
-  title: 'Lost motion by the float of the nut',
+  title: 'Lost motion by the float',
   unit: 'mm',
   limits: soft({ max: USUAL_BACKLASH.vertical }),
   moves: 'float.along, nut.holes.diameter, float.sleeve, hold',

@@ -44,7 +44,7 @@ function slipsThin(design: CollarDesign, needed: number): boolean {
 export const axialGrip: CollarCheck = {
   ...hold,
   id: 'axial-grip',
-  title: 'Axial pull that the clamp holds by friction',
+  title: 'Axial pull held by friction',
   unit: 'N',
   source: 'derived: relaxation of held strains',
   moves: `${LOAD}, motor.torque, hold.clamp, hold.degreased, retighten, backed_by`,
@@ -155,7 +155,7 @@ function teethShares(design: CollarDesign, force: number, duration: LoadDuration
 export const pinHold: CollarCheck = {
   ...hold,
   id: 'pin-hold',
-  title: 'Pressure of the pin on its hole',
+  title: 'Pressure of the pin',
   unit: 'MPa',
   source: 'derived: strength by duration and heat',
   moves: `${LOAD}, motor.torque, pin, outside_diameter, material`,

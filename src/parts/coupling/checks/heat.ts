@@ -17,7 +17,7 @@ export const heat: Check<CouplingDesign> = {
   id: 'heat',
   group: 'hubs',
   question: 'holds',
-  title: 'Reserve before hub or insert softens',
+  title: 'Reserve before it softens',
   unit: '°C',
   source: 'common practice',
   limits: hard({ min: RESERVE }),

@@ -85,7 +85,7 @@ export const jawShear: CouplingCheck = {
 export const jawBare: CouplingCheck = {
   ...jaws,
   id: 'jaw-bare',
-  title: 'Bending of a jaw without the insert',
+  title: 'Bending of a bare jaw',
   unit: 'MPa',
   moves: 'hubs.outside_diameter, jaws.width, jaws.height, material',
   run: (design, limits) => {
@@ -111,7 +111,7 @@ export const printLines: CouplingCheck = {
   group: 'print',
   id: 'print-lines',
   question: 'prints',
-  title: 'Thinnest of jaws, lobes and ring, in lines',
+  title: 'Thinnest jaw or lobe, in lines',
   unit: '',
   limits: soft({ min: 2 }, { min: 1 }),
   moves: 'jaws.count, jaws.width, insert.hole, printer.nozzle',

@@ -20,7 +20,7 @@ const about = { group: 'bolts', question: 'bolts-on', unit: 'mm', source: 'commo
 const holeClearance: HolderCheck = {
   ...about,
   id: 'hole-clearance',
-  title: 'Play of the bolts in their holes, on the diameter',
+  title: 'Play of bolts in their holes',
   limits: soft({ min: 0.2 }, { min: 0 }),
   moves: 'holes.fit, holes.diameter, printer.hole_offset',
   run: (design, { pass }) => {

@@ -92,7 +92,7 @@ const wallAroundBearing: HolderCheck = {
 const bodyBending: HolderCheck = {
   ...about,
   id: 'body-bending',
-  title: 'Bending of body and plate between bearing and bolts',
+  title: 'Bending of body and plate',
   moves: 'body.thickness, body.cover, holes, duty.load, duty.span, material',
   run: (design, limits) => {
     const { bearing, material, role } = design;
@@ -258,7 +258,7 @@ const boltClamp: HolderCheck = {
   id: 'bolt-clamp',
   group: 'bolts',
   question: 'bolts-on',
-  title: 'Clamp force that the bolts keep, over the load',
+  title: 'Clamp of bolts over load',
   unit: '',
   source: 'derived: relaxation of held strains',
   moves: 'holes.screw, holes.count, material',

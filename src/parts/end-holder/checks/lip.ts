@@ -30,7 +30,7 @@ const strain: HolderCheck = {
   ...about,
   id: 'lip-strain',
   question: 'goes-in',
-  title: 'Strain of the lip while the bearing snaps in',
+  title: 'Strain of the lip, snapping in',
   unit: '%',
   source: 'common practice',
   run: (design, inForce) => {
@@ -56,7 +56,7 @@ const hold: HolderCheck = {
   ...about,
   id: 'lip-hold',
   question: 'holds',
-  title: 'Reach of the lip over the bearing at its hottest, per side',
+  title: 'Reach of the lip, hottest',
   unit: 'mm',
   source: 'derived: difference of expansions',
   limits: soft({ min: 0.1 }, { min: 0.03 }),

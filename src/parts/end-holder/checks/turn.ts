@@ -81,7 +81,7 @@ const locating: HolderCheck = {
 const wobble: HolderCheck = {
   ...about,
   id: 'screw-wobble',
-  title: 'Run-out that the holder forces straight',
+  title: 'Run-out forced straight',
   unit: 'mm',
   moves: 'runout, role, bore, nut_gap',
   run: (design, inForce) => {
@@ -133,7 +133,7 @@ export function nutGapWanted(design: EndHolderDesign): { readonly fitted: boolea
 const nutDistance: HolderCheck = {
   ...about,
   id: 'nut-distance',
-  title: 'From the nut to the holder at the end of travel',
+  title: 'From nut to holder, end of travel',
   unit: 'mm',
   moves: 'nut_gap, nut, bore',
   run: (design, inForce) => {
@@ -164,7 +164,7 @@ const END_PLAY = 0.5;
 const endRoom: HolderCheck = {
   ...about,
   id: 'end-room',
-  title: 'Room along the screw that is left when it is warm',
+  title: 'Room along the screw, warm',
   unit: 'mm',
   limits: soft({ min: END_PLAY }, { min: 0 }),
   moves: 'end_room, duty.span, duty.temperature',
@@ -190,7 +190,7 @@ const NEED = { diameters: 40, whirl: 0.6, column: 0.5 };
 const needed: HolderCheck = {
   ...about,
   id: 'holding-needed',
-  title: 'How much the screw asks for a held end',
+  title: 'Need for a held end',
   unit: '',
   moves: 'role, duty.span, duty.feed, duty.load, mounting',
   trifle: true,

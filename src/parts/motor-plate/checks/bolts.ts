@@ -126,7 +126,7 @@ const headRoom: PlateCheck = {
 const motorRoom: PlateCheck = {
   ...about,
   id: 'motor-room',
-  title: 'Room between the motor and what holds the plate to the machine',
+  title: 'Room beside the motor',
   limits: soft({ min: 0.5 }, { min: 0 }),
   moves: 'machine.holes, machine.joint, machine.face, motor.body',
   run: ({ machine, joints, finished, motor }, { pass }) => {
@@ -206,7 +206,7 @@ const wall: PlateCheck = {
   id: 'wall',
   group: 'print',
   question: 'prints',
-  title: 'Thinnest wall between pilot, holes, slots and edge',
+  title: 'Thinnest wall of the plate',
   limits: soft({ min: LEAST_WALL }, { min: 1.2 }),
   moves: 'plate, machine.holes, slots',
   run: ({ finished, printer }, { pass }) => {

@@ -21,7 +21,7 @@ const about = { group: 'plate', question: 'holds', source: 'derived: one law of 
 /** The face of a motor is the warmest thing on its axis. */
 const face: PlateCheck = {
   ...heat,
-  title: "Reserve before the material softens at the motor's face",
+  title: "Reserve before it softens at the motor's face",
   moves: 'motor.temperature, material',
   run: ({ duty, material }, { pass }) =>
     judgeHeat({ material, temperature: judgedTemperature(duty), where: "at the motor's face" }, pass, {
@@ -33,7 +33,7 @@ const face: PlateCheck = {
 const plateBending: PlateCheck = {
   ...about,
   id: 'plate-bending',
-  title: 'Bending of the plate between motor and machine',
+  title: 'Bending of the plate',
   unit: 'MPa',
   moves: 'plate.thickness, machine.holes, material, motor.temperature',
   run: (design, limits) => {
@@ -62,7 +62,7 @@ const plateSlope: PlateCheck = {
   ...about,
   id: 'plate-slope',
   question: 'in-line',
-  title: 'Slope of the motor once its plate has crept',
+  title: 'Slope of the motor, plate crept',
   unit: '°',
   source: 'derived: beam with the modulus of its time and heat',
   moves: 'plate.thickness, machine.holes, material, motor.temperature, coupling',
@@ -119,7 +119,7 @@ const motorClamp: PlateCheck = {
 const machineClamp: PlateCheck = {
   ...clamp,
   id: 'bolt-clamp',
-  title: 'Clamp force that the screws to the machine keep, over the load',
+  title: 'Clamp of screws over load',
   moves: 'machine.holes, material, motor.temperature',
   run: (design, limits) => judgePatternClamp(design, machinePattern(design), limits),
 };

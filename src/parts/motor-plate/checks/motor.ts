@@ -19,7 +19,7 @@ const about = { group: 'motor', question: 'goes-on', unit: 'mm', source: 'common
 const pilotFit: PlateCheck = {
   ...about,
   id: 'pilot-fit',
-  title: 'Play of the pilot in its hole, on the diameter',
+  title: 'Play of the pilot in its hole',
   limits: soft({ min: 0.1, max: 0.6 }, { min: 0 }),
   moves: 'fit.pilot, motor.pilot, printer.hole_offset',
   run: (design, { pass: { min = 0, max = Infinity } }) => {
@@ -123,7 +123,7 @@ function otherPlate(thread: MotorThread, length: number): string {
 const shaftLeft: PlateCheck = {
   ...about,
   id: 'shaft-left',
-  title: 'Shaft beyond the plate, above what its hub takes in',
+  title: 'Shaft beyond the plate',
   limits: soft({ min: 1 }, { min: 0 }),
   moves: 'motor.shaft.length, hub_depth, plate.thickness',
   run: ({ drive, motor, finished, hubDepth }, { pass }) => {
@@ -173,7 +173,7 @@ const motorThrust: PlateCheck = {
   id: 'motor-thrust',
   group: 'mount',
   question: 'holds',
-  title: "Axial load on the motor's bearing",
+  title: 'Axial load on the motor',
   unit: 'N',
   source: 'the motor’s data',
   moves: 'motor.axial_limit, duty.load, duty.span, thrust_bearing',

@@ -106,7 +106,7 @@ export const driveTorque: NutCheck = {
 export const driveLayerGrid: NutCheck = {
   ...drive,
   id: 'drive-layer-grid',
-  title: 'Layer heights off whole full steps, largest miss',
+  title: 'Layers off whole full steps',
   unit: '',
   limits: soft({ max: 0.01 }),
   moves: 'duty.layer_heights, screw.lead',

@@ -58,7 +58,7 @@ export const boltClamp: NutCheck = {
   ...mount,
   id: 'bolt-clamp',
   question: 'holds',
-  title: 'Clamp force of the screws over the load',
+  title: 'Clamp of screws over load',
   unit: '',
   moves: 'holes.screw, holes.count, holes.joint, material, duty.pull',
   run: (design, limits) =>
@@ -72,7 +72,7 @@ export const floatPull: NutCheck = {
   ...mount,
   id: 'float-pull',
   question: 'holds',
-  title: 'Pressure under the heads of a floating flange',
+  title: 'Pressure under floating heads',
   unit: 'MPa',
   source: 'derived: strength by duration and heat',
   moves: 'holes.screw, holes.count, float.spacer, material, duty.load',
@@ -102,7 +102,7 @@ export const headSeat: NutCheck = {
   ...mount,
   id: 'head-seat',
   question: 'holds',
-  title: 'Heads, washers and nuts on their holes',
+  title: 'Heads and nuts on their holes',
   unit: 'mm',
   grave: true,
   moves: 'holes.screw, holes.diameter, carriage.holes.diameter',
@@ -186,7 +186,7 @@ function mismatch(own: HolePattern, theirs: HolePattern): { readonly miss: Measu
 export const holeClearance: NutCheck = {
   ...mount,
   id: 'hole-clearance',
-  title: 'Gap of heads and holes to body, fillet and bore',
+  title: 'Heads and holes to the body',
   unit: 'mm',
   limits: hard({ min: LEAST_GAP }),
   moves: 'holes.circle, holes.screw, holes.head, body.diameter, fillet',
@@ -228,7 +228,7 @@ export const holeClearance: NutCheck = {
 export const holeEdge: NutCheck = {
   ...mount,
   id: 'hole-edge',
-  title: 'Edge distance of the holes, in screw diameters',
+  title: 'Holes to edge, in diameters',
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'flange.diameter, holes.circle, holes.screw',
@@ -260,7 +260,7 @@ export const holeEdge: NutCheck = {
 export const holeSpacing: NutCheck = {
   ...mount,
   id: 'hole-spacing',
-  title: 'Ligament between neighbouring holes',
+  title: 'Ligament between the holes',
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'holes.count, holes.circle, holes.screw',
@@ -281,7 +281,7 @@ export const holeSpacing: NutCheck = {
 export const mountBore: NutCheck = {
   ...mount,
   id: 'mount-bore',
-  title: "Clearance in the carriage's bore",
+  title: 'Clearance in the carriage',
   unit: 'mm',
   limits: { pass: { min: 0.15 }, fail: { min: 0 } },
   moves: 'body.diameter, carriage.bore, stands, flange.thickness',
@@ -381,7 +381,7 @@ export const mountFloat: NutCheck = {
 export const pocketWall: NutCheck = {
   ...mount,
   id: 'pocket-wall',
-  title: 'Least wall beside inserts and pockets',
+  title: 'Least wall beside pockets',
   unit: 'mm',
   moves: 'holes.circle, flange.diameter, body.diameter',
   run: ({ holes, finished }, { of }) => {
@@ -411,7 +411,7 @@ function pocketWallOf(holes: Holes, finished: NutDesign['finished']): number {
 export const pocketFloor: NutCheck = {
   ...mount,
   id: 'pocket-floor',
-  title: 'Floor under pockets, in layers',
+  title: 'Floor of pockets, in layers',
   unit: '',
   limits: soft({ min: 8 }, { min: 4 }),
   moves: 'flange.thickness, holes.joint',

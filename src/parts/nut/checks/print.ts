@@ -48,7 +48,7 @@ export const printSupport: NutCheck = {
 export const printOverhang: NutCheck = {
   ...print,
   id: 'print-overhang',
-  title: 'Overhang of the flanks, in lines a layer',
+  title: 'Flank overhang, lines a layer',
   unit: '',
   limits: soft({ max: 0.75 }),
   moves: 'printer.layer, printer.line_width',

@@ -133,7 +133,7 @@ export const wearPv: NutCheck = {
 export const wearPeak: NutCheck = {
   ...rubbing,
   id: 'wear-peak',
-  title: 'Pressure times sliding speed while it runs',
+  title: 'Pressure × speed, running',
   unit: 'MPa·m/s',
   moves: 'duty.load, duty.feed, duty.grease, body.length, material',
   run: (design, limits) => {

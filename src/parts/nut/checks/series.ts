@@ -16,7 +16,7 @@ export const screwSeries: Check<NutDesign> = {
   id: 'screw-series',
   group: 'screw',
   question: 'goes-on',
-  title: 'Distance to the nearest thread series, in standard deviations',
+  title: 'Nearest series, in deviations',
   unit: '',
   source: 'common practice',
   limits: soft({ max: LIMITS.best }),

@@ -17,7 +17,7 @@ const thread = { group: 'thread', question: 'goes-on', unit: 'mm', source: 'comm
 export const threadClearance: NutCheck = {
   ...thread,
   id: 'thread-clearance',
-  title: 'Diametral clearance at the pitch line',
+  title: 'Pitch-line clearance',
   limits: hard({ min: 0.15 }),
   moves: 'fit.diametral, printer.hole_offset, material.shrink.plane, screw.pitch_diameter',
   run: (design, limits) => {
@@ -59,7 +59,7 @@ export const threadRunningIn: NutCheck = {
   ...thread,
   id: 'thread-running-in',
   question: 'turns',
-  title: 'Play fresh from the printer, edges of the layers still on',
+  title: 'Play fresh from the printer',
   limits: soft({ min: 0 }),
   moves: 'printer.layer, fit.axial, body.length',
   run: (design, { pass }) => {
@@ -157,12 +157,12 @@ export const threadAxial: NutCheck = {
   },
 };
 
-/** Lost motion when the load reverses. */
+/** Lost motion at reversal. */
 export const threadBacklash: NutCheck = {
   ...thread,
   id: 'thread-backlash',
   question: 'turns',
-  title: 'Lost motion when the load reverses',
+  title: 'Lost motion at reversal',
   limits: soft({ max: 0.3 }),
   moves: 'fit.axial, fit.diametral, float',
   run: (design, limits) => {

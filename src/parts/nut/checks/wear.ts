@@ -27,7 +27,7 @@ const WORN_SHARE = 0.25;
 export const wearDepthCheck: NutCheck = {
   ...wear,
   id: 'wear-depth',
-  title: 'Wear of the flanks in 100 m of travel',
+  title: 'Flank wear in 100 m',
   unit: 'mm',
   moves: 'duty.load, duty.dust, body.length, material',
   run: (design, limits) => {
@@ -73,7 +73,7 @@ function dustWords({ dust }: NutDesign['duty']): string {
 export const wearLimit: NutCheck = {
   ...wear,
   id: 'wear-limit',
-  title: 'Growth of the play at which the nut is worn out',
+  title: 'Growth of play when worn out',
   unit: 'mm',
   limits: soft({ min: 0.1 }),
   moves: 'screw.pitch, fit.axial, catch_nut',

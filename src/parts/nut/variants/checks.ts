@@ -56,7 +56,7 @@ function isPointless(id: string, { family }: NutDesign): boolean {
 const splitJoint: NutCheck = {
   ...about,
   id: 'split-joint',
-  title: 'Wall beside the joint of the halves',
+  title: 'Wall beside the joint',
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'holes.start, holes.circle',
@@ -97,7 +97,7 @@ const springForce: NutCheck = {
   ...about,
   id: 'spring-force',
   question: 'turns',
-  title: 'Force of the spring over what it must overcome',
+  title: 'Spring force over what it moves',
   unit: '',
   limits: soft({ min: 1.2 }, { min: 1 }),
   moves: 'family.spring.working, family.spring.rate',

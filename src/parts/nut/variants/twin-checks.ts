@@ -40,7 +40,7 @@ export const twinPressure: NutCheck = {
   ...about,
   id: 'twin-pressure',
   question: 'holds',
-  title: 'Sideways pressure on the threads over what they bear',
+  title: 'Sideways pressure on threads',
   limits: soft({ max: 1 }, { max: 1 }),
   moves: 'family.lever, family.apart, body.length, duty.load',
   run: (design, { pass }) => {

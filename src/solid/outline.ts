@@ -113,8 +113,8 @@ export interface CircleOptions {
 export function sidesFor(radius: number, chordError: number): number {
   requirePositive('radius', radius);
   requirePositive('chordError', chordError);
-  if (chordError >= radius) return 12;
-  return Math.max(12, 4 * Math.ceil(Math.PI / Math.acos(1 - chordError / radius) / 4));
+  if (chordError >= radius) return LEAST_ROUND;
+  return Math.max(LEAST_ROUND, 4 * Math.ceil(Math.PI / Math.acos(1 - chordError / radius) / 4));
 }
 
 /**

@@ -63,7 +63,8 @@ export async function makeSheets(
   const results: SheetResult[] = [];
   const sheets = await openSheets(files, place, options);
   const alone = sheets.every((sheet) => !('design' in sheet));
-  for (const sheet of sheets) {
+  // a design is let go of once it is made, and all that was worked out of it: a long run keeps reports alone
+  for (let sheet = sheets.shift(); sheet; sheet = sheets.shift()) {
     const { file } = sheet;
     const name = nameOf(sheet);
     const folder = name === undefined ? undefined : partFolder(name, place, options);

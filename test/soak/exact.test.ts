@@ -53,10 +53,6 @@ function passed(sheets: fc.Arbitrary<Sheet>, count: number, seed: number): Desig
   return found;
 }
 
-/** Of a row so many bodies may be given up by the kernel of exact bodies: they are told by name, and not written. */
-const MOST_GIVEN_UP = 1;
-const isGivenUp = (fault: string) => /StdFail_NotDone/.test(fault);
-
 /** 200 sheets of all kinds and members of families; threads as helicoids take seconds each, so a share has them. */
 const SHEETS: readonly [words: string, sheets: unknown, threads: Threads, count: number][] = [
   ['nuts', sensibleNut, 'plain', 42],
@@ -83,9 +79,7 @@ describe(`the exact body and the mesh${NEEDS_EXACT}`, () => {
     expect(designs).toHaveLength(count);
     const wrong: string[] = [];
     for (const made of designs) wrong.push(...(await faultsOf(made, threads)));
-    const [notWritten, other] = [wrong.filter(isGivenUp), wrong.filter((one) => !isGivenUp(one))];
-    expect(other).toEqual([]);
-    expect(notWritten.length, notWritten.join('\n')).toBeLessThanOrEqual(MOST_GIVEN_UP);
+    expect(wrong).toEqual([]);
   });
 });
 

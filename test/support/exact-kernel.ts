@@ -1,7 +1,6 @@
-import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { createExactKernel, type ExactKernel, type ExactScript } from '../../src/solid/exact/exact-kernel.js';
-import { exactPackage, exactWriter } from '../../src/work/exact/exact-writer.js';
+import { compiled, exactPackage, exactWriter } from '../../src/work/exact/exact-writer.js';
 
 /** Whether the optional package of exact bodies is installed; tests that need it say so in their names where it is not. */
 export const HAS_EXACT = isThere();
@@ -16,11 +15,14 @@ function isThere(): boolean {
   }
 }
 
-/** An exact kernel of one's own. */
+let module: Promise<WebAssembly.Module> | undefined;
+
+/** An exact kernel of one's own, of what was compiled once. */
 export async function exactKernel(): Promise<ExactKernel> {
   const { script, wasm } = exactPackage([import.meta.url]);
+  module ??= compiled(wasm);
   const { default: load } = (await import(script)) as { default: ExactScript };
-  return createExactKernel(load, readFileSync(wasm));
+  return createExactKernel(load, await module);
 }
 
 /** The package's script and its WebAssembly, as files. */

@@ -24,7 +24,8 @@ addEventListener('message', async ({ data }: MessageEvent<ExactTask>) => {
 });
 
 async function write({ wasm, request }: ExactTask): Promise<string> {
-  const kernel = await createExactKernel(shared.exactScript!, wasm).catch(() => {
+  const made = WebAssembly.compile(wasm).then((module) => createExactKernel(shared.exactScript!, module));
+  const kernel = await made.catch(() => {
     throw new Error(
       'the file that was handed over holds no exact kernel that runs here; forget it and hand over another',
     );

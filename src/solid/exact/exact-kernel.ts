@@ -54,17 +54,11 @@ export interface BuiltBodies {
  * Loads the exact kernel.
  *
  * @param script what the package exports by default
- * @param wasm   the bytes of its WebAssembly
+ * @param wasm   its WebAssembly, compiled; kernels of several threads may share it
  * @throws Error they are no exact kernel
  */
-export async function createExactKernel(script: ExactScript, wasm: ArrayBuffer | Uint8Array): Promise<ExactKernel> {
-  const silent = () => undefined;
-  const oc = (await script({
-    wasmBinary: wasm,
-    locateFile: (name: string) => name,
-    print: silent,
-    printErr: silent,
-  })) as OpenCascade;
+export async function createExactKernel(script: ExactScript, wasm: WebAssembly.Module): Promise<ExactKernel> {
+  const oc = await loaded(script, wasm);
   if (typeof oc?.STEPCAFControl_Writer !== 'function') throw new TypeError('the script is no exact kernel');
   return {
     within: (bodies, work) => {
@@ -76,6 +70,19 @@ export async function createExactKernel(script: ExactScript, wasm: ArrayBuffer |
       }
     },
   };
+}
+
+/** The script tells nobody where its WebAssembly does not fit. */
+function loaded(script: ExactScript, wasm: WebAssembly.Module): Promise<OpenCascade> {
+  const silent = () => undefined;
+  return new Promise((resolve, reject) => {
+    const instantiateWasm = (imports: WebAssembly.Imports, done: (made: WebAssembly.Instance) => void) => {
+      WebAssembly.instantiate(wasm, imports).then(done).catch(reject);
+      return {};
+    };
+    const options = { instantiateWasm, locateFile: (name: string) => name, print: silent, printErr: silent };
+    script(options).then(resolve, reject);
+  });
 }
 
 /** Handles of the kernel live outside the garbage collector. */

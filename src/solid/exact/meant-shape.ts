@@ -130,8 +130,23 @@ function ofLathe({ sides, circumscribed, turn = 0, contour }: Lathe): MeantLeaf 
   };
 }
 
-function straight(points: readonly Point[]): ContourPiece[] {
-  return points.slice(1).map((to, i) => ({ from: points[i]!, to }));
+function straight(points: readonly Point[]): readonly ContourPiece[] {
+  return withoutEmpty(points.slice(1).map((to, i) => ({ from: points[i]!, to })));
+}
+
+/** No kernel makes an edge between points nearer than this, mm. */
+const ONE_POINT = 1e-6;
+
+/** Pieces that lead nowhere, as a chamfer of nothing does, are left out; the next one begins where they began. */
+function withoutEmpty(pieces: readonly ContourPiece[]): readonly ContourPiece[] {
+  const kept: ContourPiece[] = [];
+  let at = pieces[0]!.from;
+  for (const piece of pieces) {
+    if (Math.hypot(piece.to[0] - at[0], piece.to[1] - at[1]) < ONE_POINT) continue;
+    kept.push({ ...piece, from: at });
+    at = piece.to;
+  }
+  return kept;
 }
 
 /** A circle, whole or cut, is turned about its own centre. */
@@ -171,7 +186,7 @@ function movedPiece(piece: Piece, [x, y]: Point): Piece {
 }
 
 /** Levels as a contour of [offset, z]; a run that stands for a stated arc is that arc. */
-function contourOf({ levels, rounds = [] }: Loft): ContourPiece[] {
+function contourOf({ levels, rounds = [] }: Loft): readonly ContourPiece[] {
   const at = ([z, offset]: LoftLevel): Point => [offset, z];
   const pieces: ContourPiece[] = [];
   for (let i = 0; i + 1 < levels.length; ) {
@@ -188,7 +203,7 @@ function contourOf({ levels, rounds = [] }: Loft): ContourPiece[] {
     );
     i = round.to;
   }
-  return pieces;
+  return withoutEmpty(pieces);
 }
 
 /** The one circle of an outline whose straight sides cut it; undefined where a corner lies off it. */

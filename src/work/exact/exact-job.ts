@@ -1,20 +1,17 @@
-import { readFile } from 'node:fs/promises';
 import { createExactKernel, type ExactScript } from '../../solid/exact/exact-kernel.js';
 import { type ExactRequest, exactPart } from '../../solid/exact/exact-part.js';
 
-/** Where the optional package lies on this disk. */
-export interface ExactPackage {
-  /** address of its script */
+/** What one file is written from; plain data, so that it can go to a thread. */
+export interface ExactJob {
+  /** address of the optional package's script */
   readonly script: string;
-  /** file of its WebAssembly */
-  readonly wasm: string;
+  /** its WebAssembly, compiled once for all threads */
+  readonly wasm: WebAssembly.Module;
+  readonly request: ExactRequest;
 }
 
 /** Loads the exact kernel, writes one file with it, and lets go of both. */
-export async function exactJob({ script, wasm }: ExactPackage, request: ExactRequest): Promise<string> {
-  const [{ default: load }, bytes] = await Promise.all([
-    import(script) as Promise<{ default: ExactScript }>,
-    readFile(wasm),
-  ]);
-  return exactPart(await createExactKernel(load, bytes), request).step;
+export async function exactJob({ script, wasm, request }: ExactJob): Promise<string> {
+  const { default: load } = (await import(script)) as { default: ExactScript };
+  return exactPart(await createExactKernel(load, wasm), request).step;
 }

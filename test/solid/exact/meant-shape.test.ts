@@ -3,7 +3,7 @@ import { clipped } from '../../../src/solid/convex.js';
 import { lineVolume } from '../../../src/solid/exact/line-volume.js';
 import { type MeantShape, meantShape } from '../../../src/solid/exact/meant-shape.js';
 import { hullOutline } from '../../../src/solid/hull-outline.js';
-import { circleOutline } from '../../../src/solid/outline.js';
+import { circleOutline, rectangleOutline } from '../../../src/solid/outline.js';
 import type { Shape } from '../../../src/solid/recipe.js';
 import { InputError } from '../../../src/units/faults.js';
 
@@ -14,6 +14,8 @@ const LEVELS = [
   [1, 0],
   [6, 0],
 ] as const;
+
+const SQUARE = rectangleOutline({ size: [10, 10] });
 
 describe('what a recipe means', () => {
   it('turns a circle about its own centre, wherever that lies', () => {
@@ -47,6 +49,39 @@ describe('what a recipe means', () => {
     expect(shape).toMatchObject({ kind: 'loft' });
     expect(shape).not.toHaveProperty('circle');
     expect(lineVolume(shape).volume / (2 * ((Math.PI * 25) / 2 + 10 * 6))).toBeCloseTo(1, 6);
+  });
+
+  it.each<[string, Shape]>([
+    [
+      'a lathe',
+      {
+        kind: 'lathe',
+        sides: 48,
+        circumscribed: false,
+        contour: [
+          [5, 0],
+          [5, 0],
+          [5, 6],
+          [5, 6 + 1e-8],
+        ],
+      },
+    ],
+    [
+      'a loft',
+      {
+        kind: 'loft',
+        outline: SQUARE,
+        levels: [
+          [0, 0],
+          [0, 0],
+          [6, 0],
+          [6, 0],
+        ],
+      },
+    ],
+  ])('leaves out edges broken by nothing, of %s', (_, shape) => {
+    const { contour } = meant(shape) as Extract<MeantShape, { readonly kind: 'revolution' | 'loft' }>;
+    expect(contour.map(({ from, to }) => [from[1], to[1]])).toEqual([[0, 6]]);
   });
 
   it('refuses a fillet around rounded corners', () => {

@@ -1,5 +1,6 @@
 import { fault } from '../units/faults.js';
 import { type HalfPlane, sidesOf } from './convex.js';
+import { flatEnd } from './flat-end.js';
 import type { TaggedMesh } from './mesh.js';
 import { type Outline, polygonArea } from './outline.js';
 
@@ -26,7 +27,8 @@ export function loftConvex(outline: Outline, levels: readonly LoftLevel[]): Tagg
   });
   const walls = rings.slice(1).flatMap((_, level) => wall(level * count, count));
   const steps = rings.length - 1;
-  const [bottom, top] = [fan(0, count, true), fan(steps * count, count, false)];
+  const [low, high] = [flatEnd(ringFrom(0, count)), flatEnd(ringFrom(steps * count, count))];
+  const [bottom, top] = [low.map(([a, b, c]): [number, number, number] => [a, c, b]), high];
   const tags = [
     ...walls.map((_, i) => i >> 1),
     ...bottom.map(() => steps * count),
@@ -112,11 +114,8 @@ function wall(start: number, count: number): [number, number, number][] {
   }).flat();
 }
 
-function fan(start: number, count: number, down: boolean): [number, number, number][] {
-  return Array.from({ length: count - 2 }, (_, i) => {
-    const [second, third] = [start + i + 1, start + i + 2];
-    return down ? [start, third, second] : [start, second, third];
-  });
+function ringFrom(start: number, count: number): number[] {
+  return Array.from({ length: count }, (_, i) => start + i);
 }
 
 /** Joins corners that stand at the same place, and drops facets that thereby lost their area. */

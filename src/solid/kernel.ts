@@ -10,6 +10,7 @@ import { prismMesh, strokesMesh, type Triangulate } from './prism-mesh.js';
 import type { Feature, Shape } from './recipe.js';
 import { type Leaf, placedSurface, type Surface, surfacesOf, threadCore } from './surfaces.js';
 import { sweepThread } from './thread-sweep.js';
+import { drawnBore } from './threaded-bore.js';
 import { weld } from './weld.js';
 
 /** Where the second of two solids stands when they are tried together: turned about +Z, then shifted. */
@@ -206,12 +207,15 @@ function surfacedMeshes(module: SolidModule, shapes: readonly Shape[]): Surfaced
     if (shape.kind === 'feature') return buildAt(shape.shape, { ...at, feature: shape.name });
     const known = at === AT_HOME ? built.get(shape) : undefined;
     if (known !== undefined) return known;
+    const bore = drawnBore(shape);
     const solid = keep(
-      shape.kind === 'moved'
-        ? buildAt(shape.shape, { ...at, moves: [shape, ...at.moves] }).transform(columnMajor(shape))
-        : 'of' in shape
-          ? evaluate(module, shape, (part) => buildAt(part, at), keep)
-          : numbered(shape, at),
+      bore
+        ? numbered(bore, at)
+        : shape.kind === 'moved'
+          ? buildAt(shape.shape, { ...at, moves: [shape, ...at.moves] }).transform(columnMajor(shape))
+          : 'of' in shape
+            ? evaluate(module, withDrawnBores(shape), (part) => buildAt(part, at), keep)
+            : numbered(shape, at),
     );
     if (at === AT_HOME) built.set(shape, solid);
     return solid;
@@ -225,6 +229,11 @@ function surfacedMeshes(module: SolidModule, shapes: readonly Shape[]): Surfaced
   } finally {
     for (const solid of kept) solid.delete();
   }
+}
+
+/** Threaded bores as they are drawn, so that nothing takes them apart. */
+function withDrawnBores<S extends Extract<Shape, { of: unknown }>>(shape: S): S {
+  return { ...shape, of: shape.of.map((part) => drawnBore(part) ?? part) };
 }
 
 /**

@@ -1,6 +1,7 @@
 import { fault } from '../units/faults.js';
 import { requireWhole } from '../units/require.js';
 import { cosd, sind, unitAt } from './angles.js';
+import { flatEnd } from './flat-end.js';
 import type { TaggedMesh } from './mesh.js';
 import { cornerRadius } from './outline.js';
 import type { Lathe } from './recipe.js';
@@ -26,11 +27,11 @@ export function latheMesh(lathe: Lathe): TaggedMesh {
     for (let side = 0; side < each * sides; side++) tags.push((i - 1) * sides + Math.floor(side / each));
   }
   const ends = (rings.length - 1) * sides;
-  for (const [a, b, c] of zigzag(rings[0]!)) {
+  for (const [a, b, c] of flatEnd(rings[0]!)) {
     triangles.push(a, c, b);
     tags.push(ends);
   }
-  for (const [a, b, c] of zigzag(rings.at(-1)!)) {
+  for (const [a, b, c] of flatEnd(rings.at(-1)!)) {
     triangles.push(a, b, c);
     tags.push(ends + 1);
   }
@@ -63,23 +64,6 @@ function wall(low: readonly number[], high: readonly number[], sides: number, tr
     if (low.length > 1) triangles.push(low[i]!, low[j]!, high[j % high.length]!);
     if (high.length > 1) triangles.push(low[i % low.length]!, high[j]!, high[i]!);
   }
-}
-
-/**
- * A flat end in strips from side to side. (A fan to the axis makes the boxes of all its facets overlap, and booleans
- * of coaxial solids twice as slow.)
- */
-function zigzag(ring: readonly number[]): [number, number, number][] {
-  const made: [number, number, number][] = [];
-  let [low, high] = [0, ring.length - 1];
-  while (high - low >= 2) {
-    made.push([ring[low]!, ring[low + 1]!, ring[high]!]);
-    low++;
-    if (high - low < 2) break;
-    made.push([ring[low]!, ring[high - 1]!, ring[high]!]);
-    high--;
-  }
-  return made;
 }
 
 function requireLathe({ sides, contour }: Lathe): void {

@@ -11,6 +11,8 @@ export interface Cone {
   readonly outside: number;
   /** where it ends within the thread [mm] */
   readonly inside: number;
+  /** it counts as a broken edge */
+  readonly isBroken: boolean;
 }
 
 /** What is cut for a thread with a lead-in at either end. */
@@ -45,7 +47,7 @@ function coneOf(shape: Shape, { columns, circumscribed }: ThreadSweep): Cone | u
   if (shape.turn || !first || !last || more.length > 0) return undefined;
   const slope = (last[0] - first[0]) / (last[1] - first[1]);
   const [outside, inside] = slope < 0 ? [first[1], last[1]] : [last[1], first[1]];
-  return { radius: first[0] - slope * first[1], slope, outside, inside };
+  return { radius: first[0] - slope * first[1], slope, outside, inside, isBroken: shape.broken?.includes(0) === true };
 }
 
 /** Radius of a lead-in at a height [mm]. */
@@ -57,9 +59,26 @@ export function coneAt({ radius, slope }: Cone, z: number): number {
  * What is bored in place of a thread: both lead-ins down to the thread's widest, and a cylinder between them.
  * @returns undefined where that leaves no cylinder
  */
-export function plugOf({ thread, low, high }: ThreadedBore): Lathe | undefined {
-  const widest = Math.max(...thread.ridge.map(([, radius]) => radius)) + WIDER;
-  const [from, to] = [low, high].map(({ radius, slope }) => (widest - radius) / slope);
+export function plugOf(bore: ThreadedBore): Lathe | undefined {
+  return boredAs(bore, Math.max(...bore.thread.ridge.map(([, radius]) => radius)) + WIDER);
+}
+
+/**
+ * What a drawing shows of a threaded bore: both lead-ins, and the cylinder at the thread's least radius between them. (As one
+ * turned body it costs the kernel half of what three of them do that lie in each other's columns.)
+ * @returns undefined where a shape is anything else, or its thread goes on beyond a lead-in
+ */
+export function drawnBore(shape: Shape): Lathe | undefined {
+  const bore = threadedBore(shape);
+  if (!bore) return undefined;
+  const { thread, low, high } = bore;
+  if (thread.from < low.outside || thread.to > high.outside) return undefined;
+  const lathe = boredAs(bore, Math.min(...thread.ridge.map(([, radius]) => radius)));
+  return lathe && { ...lathe, broken: [low, high].flatMap(({ isBroken }, end) => (isBroken ? [2 * end] : [])) };
+}
+
+function boredAs({ thread, low, high }: ThreadedBore, radius: number): Lathe | undefined {
+  const [from, to] = [low, high].map((cone) => (radius - cone.radius) / cone.slope);
   const within = from! > low.outside && from! < low.inside && to! < high.outside && to! > high.inside;
   if (!within || !(from! < to!)) return undefined;
   return {
@@ -68,8 +87,8 @@ export function plugOf({ thread, low, high }: ThreadedBore): Lathe | undefined {
     circumscribed: thread.circumscribed,
     contour: [
       [coneAt(low, low.outside), low.outside],
-      [widest, from!],
-      [widest, to!],
+      [radius, from!],
+      [radius, to!],
       [coneAt(high, high.outside), high.outside],
     ],
   };

@@ -271,3 +271,60 @@ describe('commonVolumes', () => {
     expect(turned).toBeCloseTo(1.5 * 3.31371, 4);
   });
 });
+
+describe('surfaced', () => {
+  /** A tube's bore as a recipe states it: a thread and a lead-in at either end, which stand out by the same or not. */
+  const bored = (over: number): Shape => {
+    const thread = nutThread(TR8X2, -over, 12 + over);
+    const cone = (contour: Lathe['contour']): Shape => ({
+      kind: 'lathe',
+      sides: thread.columns,
+      circumscribed: thread.circumscribed,
+      contour,
+      broken: [0],
+    });
+    const ends = [
+      cone([
+        [5.5, -1],
+        [2.5, 2],
+      ]),
+      cone([
+        [2.5, 10],
+        [5.5, 13],
+      ]),
+    ];
+    return {
+      kind: 'difference',
+      of: [
+        cylinder({ radius: 8, sides: 64, circumscribed: false, from: 0, to: 12 }),
+        { kind: 'union', of: [{ kind: 'thread', thread }, ...ends] },
+      ],
+    };
+  };
+  const shown = (shape: Shape) => {
+    const [mesh] = kernel.surfaced([shape]);
+    const used = new Set(mesh!.tags);
+    const surfaces = mesh!.surfaces.filter((_, i) => used.has(i));
+    return { measures: measureMesh(mesh!), surfaces };
+  };
+
+  it.each([1, 3])('shows a threaded bore as its core and two lead-ins, standing out by %d mm', (over) => {
+    const { measures, surfaces } = shown(bored(over));
+    const radius = Math.min(...nutThread(TR8X2, 0, 12).ridge.map(([, r]) => r));
+    // frusta from the mouth, 4.5 mm, down to the core, and the core between them, all of 96 sides drawn around
+    const share = 96 * Math.tan(Math.PI / 96);
+    const lead = 4.5 - radius;
+    const frustum = (share * lead * (4.5 ** 2 + 4.5 * radius + radius ** 2)) / 3;
+    const core = share * radius ** 2 * (12 - 2 * lead);
+    expect(measures.volume).toBeCloseTo(32 * 64 * Math.sin(Math.PI / 32) * 12 - 2 * frustum - core, 2);
+    const turned = surfaces.flatMap(({ form, broken }) => (form.kind === 'revolved' ? [{ ...form, broken }] : []));
+    expect(turned.map(({ slope, broken }) => [Math.round(slope), broken])).toEqual(
+      expect.arrayContaining([
+        [-1, true],
+        [0, false],
+        [1, true],
+      ]),
+    );
+    expect(turned.filter(({ slope }) => slope === 0).map((form) => form.radius)).toContain(radius);
+  });
+});

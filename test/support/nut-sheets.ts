@@ -19,7 +19,7 @@ export const SOUND_NUT = {
     temperature: 30,
     grease: 'greased',
     feed: 6,
-    motor: { steps: 200, microsteps: 16, torque: '0.4 N m' },
+    motor: { steps: 200, microsteps: 16, torque: '0.36 N m' },
     span: 260,
     ends: 'fixed-free',
     layer_heights: [0.1, 0.2],

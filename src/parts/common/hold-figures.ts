@@ -1,3 +1,4 @@
+import { GREASED_LEAST } from '../../mechanics/friction.js';
 import type { Assumptions } from '../../sheet/assumptions.js';
 import type { Shaft } from './bore.js';
 
@@ -10,9 +11,6 @@ const DRY = { usual: 0.15, pom: 0.1 };
 /** Share of a screw's length that stands in its crests, 0.366 of the pitch. @source derived */
 export const CREST_SHARE = 0.37;
 
-/** Friction on a screw whose grease was left on it. @source common-practice */
-const GREASED = 0.05;
-
 /** Friction of a bore of this material on a shaft that was washed free of grease. */
 export function dryFriction({ name }: { readonly name: string }): number {
   return /^pom\b/i.test(name) ? DRY.pom : DRY.usual;
@@ -20,7 +18,7 @@ export function dryFriction({ name }: { readonly name: string }): number {
 
 /** Whether a friction is that of a screw whose grease was left on it, which washing cures. */
 export function isGreased({ friction }: { readonly friction: number }): boolean {
-  return friction === GREASED;
+  return friction === GREASED_LEAST;
 }
 
 /** What a sheet says of a bore. */
@@ -52,7 +50,7 @@ export function holdFigures(
   const friction = assumptions.or<number>(
     own.friction,
     `${field}.friction`,
-    greased ? GREASED : dryFriction(material),
+    greased ? GREASED_LEAST : dryFriction(material),
     greased ? `grease of the screw; ${field}.degreased: yes counts more` : 'steel in plastic, washed free of grease',
   );
   return { clearance, friction };

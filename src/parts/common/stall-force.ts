@@ -1,10 +1,10 @@
-import { FRICTION } from '../../mechanics/friction.js';
+import { FRICTION, GREASED_LEAST } from '../../mechanics/friction.js';
 import { axialForceFromTorque } from '../../mechanics/power-screw/axial-force.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
 
 /**
- * Force with which a stalled motor pushes its nut on a greased screw, where friction takes least of it.
+ * Force with which a stalled motor pushes its nut, where friction takes least of it: a screw that nobody calls dry may be greased.
  * @returns undefined where the motor is not told [N]
  */
 export function stallForce({ duty, screw }: { readonly duty: DutySheet; readonly screw: Screw }): number | undefined {
@@ -15,6 +15,6 @@ export function stallForce({ duty, screw }: { readonly duty: DutySheet; readonly
     meanDiameter: screw.pitchDiameter.likely,
     lead: screw.lead,
     flankAngle: screw.flankAngle,
-    friction: FRICTION.low,
+    friction: duty.grease === 'dry' ? FRICTION.low : GREASED_LEAST,
   });
 }

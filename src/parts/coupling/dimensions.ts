@@ -7,6 +7,8 @@ import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew } from '../../sheet/resolve-screw.js';
+import { fault } from '../../units/faults.js';
+import { plain } from '../../units/format.js';
 import type { AxialPath, Mounting } from '../common/axial-path.js';
 import { roundShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
@@ -200,6 +202,9 @@ function misalignmentOf(given: NonNullable<CouplingSheet['misalignment']>, assum
   };
 }
 
+/** Stiffest rubber whose lobes still share what they carry, Shore 85 D [MPa]. */
+const STIFFEST_RUBBER = elastomerModulus({ hardness: 85, scale: 'D' });
+
 function insertMaterial(sheet: CouplingSheet, printer: Printer, presets: PresetTexts, assumptions: Assumptions) {
   const given = sheet.insert ?? {};
   const own = new Assumptions();
@@ -208,6 +213,12 @@ function insertMaterial(sheet: CouplingSheet, printer: Printer, presets: PresetT
   };
   const named = wanted.preset === undefined ? { ...wanted, preset: D.insertMaterial } : wanted;
   const material = within('insert', () => resolveMaterial(named, presets, own));
+  if (material.modulus > STIFFEST_RUBBER)
+    throw fault(
+      'insert.material',
+      material.name,
+      `is no rubber, at ${plain(material.modulus, 0)} MPa: its lobes do not share the load; take tpu95a, or another up to ${plain(STIFFEST_RUBBER, 0)} MPa`,
+    );
   const inserted = given.printer ? within('insert', () => resolvePrinter(given.printer, presets, own)) : printer;
   for (const { field, value, why } of own.list) assumptions.note(`insert.${field}`, value, why);
   const hardness = assumptions.or<string>(

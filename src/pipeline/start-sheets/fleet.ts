@@ -36,7 +36,7 @@ kinds:
             temperature: 25 C
             grease: greased
             feed: 5 mm/s
-            motor: {steps: 200, microsteps: 16, torque: 0.4 N m}
+            motor: {steps: 200, microsteps: 16, torque: 0.3 N m}
             span: 250 mm
             ends: fixed-free
       nut-right: *nut

@@ -20,14 +20,18 @@ import { exactly } from '../../../src/units/measured.js';
 const SCREW = resolveScrew({ designation: 'Tr8x2' }, 0.03, new Assumptions());
 const both = ['away', 'onto'] as const;
 const WARM = { load: 30, temperature: 40, axis: 'vertical' } as const;
-// Tr8x2, friction 0.08: f/cos 15° = 0.08282, π·7 = 21.991; (2/7)·(21.991 − 0.08282·2)/(2 + 0.08282·21.991) = 1.6318 N for a N·mm
-const STALL = 1.6318;
+// Tr8x2, π·7 = 21.991; greased 0.05: f/cos 15° = 0.05176, (2/7)·(21.991 − 0.05176·2)/(2 + 0.05176·21.991) = 1.9926 N for a N·mm
+const STALL = 1.9926;
+// dry 0.08: f/cos 15° = 0.08282, (2/7)·(21.991 − 0.08282·2)/(2 + 0.08282·21.991) = 1.6318
+const DRY_STALL = 1.6318;
 const motor = (torque: number, gear?: number) => ({ motor: { torque, ...(gear === undefined ? {} : { gear }) } });
 
 describe('the force of a stalled motor', () => {
   it('is its torque over lead and least friction, behind its gear', () => {
     expect(stallForce({ duty: motor(100), screw: SCREW })).toBeCloseTo(100 * STALL, 1);
     expect(stallForce({ duty: motor(100, 2), screw: SCREW })).toBeCloseTo(200 * STALL, 1);
+    expect(stallForce({ duty: { ...motor(100), grease: 'greased' }, screw: SCREW })).toBeCloseTo(100 * STALL, 1);
+    expect(stallForce({ duty: { ...motor(100), grease: 'dry' }, screw: SCREW })).toBeCloseTo(100 * DRY_STALL, 1);
     expect(stallForce({ duty: {}, screw: SCREW })).toBeUndefined();
     expect(stallForce({ duty: { motor: {} }, screw: SCREW })).toBeUndefined();
   });
@@ -134,9 +138,9 @@ describe('a crash against the end', () => {
     ] as const) {
       const broken = crash(warm, rows)!;
       expect(broken).toMatchObject({ value: exactly(2) });
-      // 326 N, of which it bears half
+      // 399 N, of which it bears half
       expect(broken.message).toMatch(
-        /^driven against its end the motor gives up to 326 N, .* a may break at 163 N; fit/,
+        /^driven against its end the motor gives up to 399 N, .* a may break at 199 N; fit/,
       );
     }
     expect(crash(warm, [['a', 1]])!.message).toMatch(/, which a can bear$/);

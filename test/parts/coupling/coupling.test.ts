@@ -353,6 +353,8 @@ describe('what cannot be', () => {
     [{ motor: { shaft: { diameter: 5, flat: 1 } } }, 'motor.shaft.flat', /of the diameter/],
     [{ motor: { shaft: { form: 'keyed', diameter: 5, flat: undefined } } }, 'motor.shaft.diameter', /above 6 mm/],
     [{ insert: { material: 'tpu99' } }, 'insert.material', /no material preset/],
+    // Shore 85 D: 10^(0.0235·135 − 0.6403) = 341 MPa
+    [{ insert: { material: 'pa12' } }, 'insert.material', /is no rubber, at 1300 MPa: .* up to 341 MPa$/],
   ])('%j', (changes, path, allowed) => {
     const faults = faultsOf(changes);
     const found = faults.find((fault) => fault.path === path);

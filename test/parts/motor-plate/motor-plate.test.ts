@@ -149,7 +149,7 @@ describe('a motor plate', () => {
   });
 
   it('stands the force of a stalled motor for a moment', () => {
-    // 0.4 N·m on Tr8x2 with friction 0.08: far above the load
+    // 0.4 N·m on Tr8x2 with friction 0.05: far above the load
     const stalled = changed(LOADED, { screw: 'Tr8x2' });
     expect(rowOf(stalled, 'plate-bending').message).toMatch(/the motor stalled/);
     expect(rowOf(stalled, 'plate-bending').value).toBeGreaterThan(10 * rowOf(LOADED, 'plate-bending').value!);

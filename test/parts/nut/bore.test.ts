@@ -65,7 +65,7 @@ describe('a nut that does not enter its bore', () => {
   it.each([
     [
       'too wide by a little',
-      { carriage: { bore: 16.9 } },
+      { carriage: { bore: 16.9 }, duty: { motor: { torque: '0.3 N m' } } },
       ['body.diameter', 'carriage.bore', 'stands', 'flange.thickness'],
     ],
     ['with no wall to spare', { carriage: { bore: 13 } }, ['carriage.bore', 'stands', 'flange.thickness']],

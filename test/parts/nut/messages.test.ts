@@ -61,8 +61,8 @@ const SAID: readonly [string, Changes, RegExp][] = [
   ['drive-speed', duty({ motor: { speed: 600 } }), /up to 600 rpm$/],
   ['drive-speed', duty({ motor: { gear: 2 } }), /^360 rpm for 6 mm\/s/],
   // half of 0.4 N·m, and twice that behind a gear of two to one
-  ['drive-torque', {}, /of 200 N·mm that may be used/],
-  ['drive-torque', duty({ motor: { gear: 2 } }), /of 400 N·mm that may be used/],
+  ['drive-torque', {}, /of 180 N·mm that may be used/],
+  ['drive-torque', duty({ motor: { gear: 2 } }), /of 360 N·mm that may be used/],
   ['drive-torque', duty({ motor: { gear: 2 }, load: 110 }), /no torque|; a finer lead|N·mm$/],
   // tan of the lead angle 24/(π·7) = 1.09; 1.1/cos 15° = 1.14, and 1.09·1.14 is above 1
   ['drive-torque', screw({ major: 8, lead: 24, starts: 12 }), /a dry print may reach 1.1, then no torque raises it;/],

@@ -32,8 +32,8 @@ const CASES: readonly [string, Record<string, unknown>, 'caution' | 'fail', Reco
   // 1.2·42·0.2·e^(−0.1)/2 = 4.560 MPa: 493.2 N; a horizontal axis, e^(−7/85), 502 N
   ['creep', { duty: { load: 495 } }, 'fail', { duty: { load: 491 } }],
   ['creep', { duty: { load: 505, axis: 'horizontal' } }, 'fail', { duty: { load: 499, axis: 'horizontal' } }],
-  // 1437 N a N·m on a greased screw: bending 27.5 MPa, of 42·0.5·0.9209 = 19.34 for a moment
-  ['thread-stall', { duty: { motor: { torque: '1 N m' } } }, 'fail', { duty: { motor: { torque: '0.6 N m' } } }],
+  // 1807 N a N·m on a greased screw: bending 34.6 MPa, of 42·0.5·0.9209 = 19.34 for a moment
+  ['thread-stall', { duty: { motor: { torque: '1 N m' } } }, 'fail', { duty: { motor: { torque: '0.5 N m' } } }],
   ['flange-bending', { flange: { thickness: 4 } }, 'fail', { flange: { thickness: 5 } }],
   ['end-stop', {}, 'caution', { duty: { motor: { torque: '0.15 N m' } } }],
   // rests told: 0.2·PV is judged; on and on it is all of it

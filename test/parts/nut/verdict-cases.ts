@@ -167,7 +167,7 @@ export const NUT_CASES: VerdictCases = {
   },
   'thread-stall': {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { screw: UNSURE, limits: { 'thread-stall': { max: 0.62 } } }],
+    perhaps: [SOUND_NUT, { screw: UNSURE, limits: { 'thread-stall': { max: 0.7 } } }],
     no: [SOUND_NUT, { body: { length: 8 } }],
     'not-told': [FAMILY, { duty: { load: 5 } }],
   },

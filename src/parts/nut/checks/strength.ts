@@ -120,7 +120,7 @@ export const threadStallCheck: NutCheck = {
     const cure = fails ? `; ${longer(design)}, a stronger material, less heat or less motor current` : crash;
     return valued(
       worst.share,
-      `stalled on a greased screw the motor pushes with ${plain(force, 0)} N, ${worked(worst.value.likely, 'MPa')} MPa of ${worst.what}, of ${worked(worst.most, 'MPa')} MPa for a moment ${heatWords(design)}${cure}`,
+      `stalled on a ${duty.grease === 'dry' ? 'dry' : 'greased'} screw the motor pushes with ${plain(force, 0)} N, ${worked(worst.value.likely, 'MPa')} MPa of ${worst.what}, of ${worked(worst.most, 'MPa')} MPa for a moment ${heatWords(design)}${cure}`,
     );
   },
 };

@@ -48,6 +48,26 @@ export function unitAt(index: number, count: number): [number, number] {
   return [across, -along];
 }
 
+/**
+ * All corners of a regular polygon, as {@link unitAt} gives each, to the bit; a quarter of the work where it has four
+ * alike.
+ *
+ * @param count  corners                    [-]  1 or more
+ * @returns [cos, sin] of each, corner 0 on +X  [-]
+ * @example unitCorners(4) // [[1, 0], [0, 1], [-1, 0], [0, -1]]
+ */
+export function unitCorners(count: number): [number, number][] {
+  if (count % 4 !== 0) return Array.from({ length: count }, (_, i) => unitAt(i, count));
+  const quarter = Array.from({ length: count / 4 }, (_, i) => unitAt(i, count));
+  const back = (value: number) => (value === 0 ? 0 : -value);
+  return [
+    ...quarter,
+    ...quarter.map(([x, y]): [number, number] => [back(y), x]),
+    ...quarter.map(([x, y]): [number, number] => [-x, back(y)]),
+    ...quarter.map(([x, y]): [number, number] => [y, -x]),
+  ];
+}
+
 /** Sine of an angle above 0° and up to 90°; below 45° by sine and above by cosine, so that complements agree. */
 function firstQuadrantSine(degrees: number): number {
   if (degrees === 30) return 0.5;

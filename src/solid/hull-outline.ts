@@ -13,12 +13,39 @@ const FLAT = 1e-9;
  * @example hullOutline([[[0, 0], [4, 0], [2, 1], [2, 3]]]) // [[0, 0], [4, 0], [2, 3]]
  */
 export function hullOutline(outlines: readonly Outline[]): Outline {
-  const points = outlines.flat().map(([x, y]): Point => [x + 0, y + 0]);
-  const sorted = points.sort((a, b) => a[1] - b[1] || a[0] - b[0]);
+  const sorted = outer(outlines.flat().map(([x, y]): Point => [x + 0, y + 0])).sort(
+    (a, b) => a[1] - b[1] || a[0] - b[0],
+  );
   const rising = sorted.filter((point, i) => i === 0 || !same(point, sorted[i - 1]!));
   const hull = [...chain(rising), ...chain(rising.toReversed())];
-  return withCurves(hull, curvesOf(hull, outlines));
+  return outlines.some(({ curves }) => curves) ? withCurves(hull, curvesOf(hull, outlines)) : hull;
 }
+
+/** Directions in which the furthest points make an octagon that is mostly within the hull. */
+const AROUND: readonly Point[] = [
+  [1, 0],
+  [1, 1],
+  [0, 1],
+  [-1, 1],
+  [-1, 0],
+  [-1, -1],
+  [0, -1],
+  [1, -1],
+];
+
+/** The points that may be corners of the hull: those well within the octagon of the furthest ones are not. */
+function outer(points: readonly Point[]): Point[] {
+  const corners = AROUND.map(([a, b]) =>
+    points.reduce((far, point) => (a * point[0] + b * point[1] > a * far[0] + b * far[1] ? point : far)),
+  );
+  const sides = corners
+    .map((from, i) => [from, corners[(i + 1) % corners.length]!] as const)
+    .filter(([from, to]) => !same(from, to));
+  return points.filter((point) => sides.some(([from, to]) => turn(from, to, point) <= WITHIN));
+}
+
+/** Twice the area of a triangle above which a point lies well within a side, mm². */
+const WITHIN = 1e-6;
 
 /** The curves of the sides that the hull took over whole. */
 function curvesOf(hull: readonly Point[], outlines: readonly Outline[]): (Curve | undefined)[] {

@@ -23,6 +23,8 @@ export interface SolidMesh {
   /** facets of one original run from `runIndex[i]` to `runIndex[i + 1]` in `triVerts` */
   readonly runIndex: Uint32Array;
   readonly runOriginalID: Uint32Array;
+  /** how each run was moved since it was made: 3 × 4 by columns */
+  readonly runTransform: Float32Array;
 }
 
 /** What is used of the kernel's module. */

@@ -6,9 +6,10 @@ import { type Build, columnMajor, type Keep, meshOf, type Solid, type SolidModul
 import { latheMesh } from './lathe-mesh.js';
 import type { Mesh, Placement, TaggedMesh } from './mesh.js';
 import type { Outline } from './outline.js';
+import { placedSurfaces } from './placed-surfaces.js';
 import { prismMesh, strokesMesh, type Triangulate } from './prism-mesh.js';
 import type { Feature, Shape } from './recipe.js';
-import { type Leaf, placedSurface, type Surface, surfacesOf, threadCore } from './surfaces.js';
+import { type Leaf, type Surface, surfacesOf, threadCore } from './surfaces.js';
 import { sweepThread } from './thread-sweep.js';
 import { drawnBore } from './threaded-bore.js';
 import { weld } from './weld.js';
@@ -166,65 +167,58 @@ function joined(module: SolidModule, polygons: [number, number][][]): [number, n
   }
 }
 
-/** Where a shape stands in a recipe: the moves around it, the innermost first, and its feature. */
-interface Standing {
-  readonly moves: readonly Placement[];
-  readonly feature?: string;
-}
-
-const AT_HOME: Standing = { moves: [] };
-
-/** Builds shapes with a number on every flat facet; what each number means is kept beside. */
+/**
+ * Builds shapes with a number on every flat facet; what each number means is kept beside. A shape that stands in several
+ * places is built once: the kernel tells of each run of facets how it was moved, and its surfaces are moved alike.
+ */
 function surfacedMeshes(module: SolidModule, shapes: readonly Shape[]): SurfacedMesh[] {
   const kept: Solid[] = [];
-  const built = new Map<Shape, Solid>();
+  const built = new Map<string | undefined, Map<Shape, Solid>>();
   const surfaces: Surface[] = [];
   const surfaceOf: number[] = [];
   const keep: Keep = (solid) => {
     kept.push(solid);
     return solid;
   };
-  const numbered = (leaf: Leaf, { moves, feature }: Standing): Solid => {
+  const numbered = (leaf: Leaf, feature: string | undefined): Solid => {
     const shape = leaf.kind === 'thread' ? threadCore(leaf.thread) : leaf;
     const mesh = leafMesh(module, shape);
     const { surfaces: own, ofTag } = surfacesOf(shape);
     const [first, number] = [surfaces.length, surfaceOf.length];
-    surfaces.push(
-      ...own.map((surface) => ({
-        ...moves.reduce(placedSurface, surface),
-        ...(feature === undefined ? {} : { feature }),
-      })),
-    );
+    surfaces.push(...own.map((surface) => (feature === undefined ? surface : { ...surface, feature })));
     for (const tag of ofTag) surfaceOf.push(first + tag);
     const tags = 'tags' in mesh ? (mesh.tags as Uint32Array) : new Uint32Array(mesh.triangles.length / 3);
     return solidOf(
       module,
       mesh,
-      tags.map((tag) => number + tag),
+      tags.map((tag) => number + (ofTag.length === 1 ? 0 : tag)),
     );
   };
-  const buildAt = (shape: Shape, at: Standing): Solid => {
-    if (shape.kind === 'feature') return buildAt(shape.shape, { ...at, feature: shape.name });
-    const known = at === AT_HOME ? built.get(shape) : undefined;
+  const buildAs = (shape: Shape, feature?: string): Solid => {
+    if (shape.kind === 'feature') return buildAs(shape.shape, shape.name);
+    const ofFeature = built.get(feature) ?? new Map<Shape, Solid>();
+    built.set(feature, ofFeature);
+    const known = ofFeature.get(shape);
     if (known !== undefined) return known;
     const bore = drawnBore(shape);
+    const build: Build = (part) => buildAs(part, feature);
     const solid = keep(
       bore
-        ? numbered(bore, at)
-        : shape.kind === 'moved'
-          ? buildAt(shape.shape, { ...at, moves: [shape, ...at.moves] }).transform(columnMajor(shape))
-          : 'of' in shape
-            ? evaluate(module, withDrawnBores(shape), (part) => buildAt(part, at), keep)
-            : numbered(shape, at),
+        ? numbered(bore, feature)
+        : 'of' in shape
+          ? evaluate(module, withDrawnBores(shape), build, keep)
+          : shape.kind === 'moved'
+            ? evaluate(module, shape, build, keep)
+            : numbered(shape, feature),
     );
-    if (at === AT_HOME) built.set(shape, solid);
+    ofFeature.set(shape, solid);
     return solid;
   };
   try {
     return shapes.map((shape) => {
-      const solid = buildAt(shape, AT_HOME);
-      const tags = solid.getMesh().faceID.map((number) => surfaceOf[number]!);
-      return { ...meshOf(solid), tags, surfaces };
+      const solid = buildAs(shape);
+      const mesh = solid.getMesh();
+      return { ...meshOf(solid, mesh), ...placedSurfaces(mesh, { surfaces, surfaceOf }) };
     });
   } finally {
     for (const solid of kept) solid.delete();

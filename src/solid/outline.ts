@@ -1,5 +1,5 @@
 import { requirePositive, requireRange, requireWhole } from '../units/require.js';
-import { cosd, sind, unitAt } from './angles.js';
+import { cosd, sind, unitAt, unitCorners } from './angles.js';
 
 /** What sides of an outline stand for: an arc of a circle, the tangent of two, another smooth curve. One object, one curve. */
 export type Curve =
@@ -140,7 +140,19 @@ export function cornerRadius(radius: number, sides: number, circumscribed: boole
  * @throws InputError  radius is not above 0, or fewer than 3 sides
  * @example circleOutline({ radius: 2, sides: 4 }) // [[2, 0], [0, 2], [-2, 0], [0, -2]]
  */
-export function circleOutline({
+export function circleOutline(circle: CircleOptions): Outline {
+  const { radius, sides, circumscribed = false, center = [0, 0] } = circle;
+  const corners = circleCorners(circle);
+  if (sides < LEAST_ROUND) return corners;
+  const arc: Curve = { kind: 'arc', center, radius, circumscribed };
+  return withCurves(
+    corners,
+    Array.from({ length: sides }, () => arc),
+  );
+}
+
+/** The corners of {@link circleOutline} alone, for who asks where it runs and not what it means. */
+export function circleCorners({
   radius,
   sides,
   circumscribed = false,
@@ -151,15 +163,8 @@ export function circleOutline({
   requireWhole('sides', sides, 3, 100_000);
   const reach = cornerRadius(radius, sides, circumscribed);
   const [c, s] = [cosd(turn), sind(turn)];
-  const corners = Array.from({ length: sides }, (_, i) => {
-    const [x, y] = unitAt(i, sides);
-    return [center[0] + reach * (c * x - s * y), center[1] + reach * (s * x + c * y)] as const;
-  });
-  if (sides < LEAST_ROUND) return corners;
-  const arc: Curve = { kind: 'arc', center, radius, circumscribed };
-  return withCurves(
-    corners,
-    Array.from({ length: sides }, () => arc),
+  return unitCorners(sides).map(
+    ([x, y]) => [center[0] + reach * (c * x - s * y), center[1] + reach * (s * x + c * y)] as const,
   );
 }
 

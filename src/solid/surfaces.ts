@@ -1,6 +1,5 @@
 import { cosd, sind } from './angles.js';
 import type { LoftLevel } from './convex-loft.js';
-import { type Placement, placementMatrix } from './mesh.js';
 import { type Curve, LEAST_ROUND, type Outline } from './outline.js';
 import type { Lathe, Loft, Prism, Shape } from './recipe.js';
 
@@ -69,9 +68,12 @@ export function threadCore(thread: Extract<Shape, { kind: 'thread' }>['thread'])
   return { kind: 'lathe', sides: thread.columns, circumscribed: thread.circumscribed, contour };
 }
 
-/** A surface moved as its shape is. */
-export function placedSurface(surface: Surface, placement: Placement): Surface {
-  const m = placementMatrix(placement);
+/**
+ * A surface moved as its shape is.
+ *
+ * @param m  3 × 4, row by row, so that x' = m0·x + m1·y + m2·z + m3
+ */
+export function placedSurface(surface: Surface, m: readonly number[]): Surface {
   const turn = ([x, y, z]: Vector): Vector => [
     m[0]! * x + m[1]! * y + m[2]! * z,
     m[4]! * x + m[5]! * y + m[6]! * z,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cosd, sind, unitAt } from '../../src/solid/angles.js';
+import { cosd, sind, unitAt, unitCorners } from '../../src/solid/angles.js';
 
 describe('sind and cosd', () => {
   it('are exact where the value is: multiples of 90°, and the halves of 30° and 60°', () => {
@@ -61,5 +61,15 @@ describe('unitAt', () => {
       expect(unitAt(i, 7)[0]).toBeCloseTo(Math.cos((2 * Math.PI * i) / 7), 14);
       expect(unitAt(i, 7)[1]).toBeCloseTo(Math.sin((2 * Math.PI * i) / 7), 14);
     }
+  });
+});
+
+describe('unitCorners', () => {
+  it('are those of unitAt to the bit, without a negative zero', () => {
+    for (const count of [3, 4, 6, 10, 12, 48, 100, 124])
+      unitCorners(count).forEach((corner, i) => {
+        expect(corner, `${i} of ${count}`).toStrictEqual(unitAt(i, count));
+      });
+    expect(unitCorners(7)).toHaveLength(7);
   });
 });

@@ -136,6 +136,25 @@ describe('hulls and offsets', () => {
   });
 });
 
+describe('hullOutline', () => {
+  it('runs round all points, through some of them, and turns the same way at every corner', () => {
+    let seed = 5;
+    const next = () => {
+      seed = (seed * 16807) % 2147483647;
+      return 20 * (seed / 2147483647) - 10;
+    };
+    for (let round = 0; round < 40; round++) {
+      const points = Array.from({ length: 3 + 4 * round }, (): [number, number] => [next(), next()]);
+      const hull = hullOutline([points]);
+      for (const [i, [x, y]] of hull.entries()) {
+        const [u, v] = hull[(i + 1) % hull.length]!;
+        expect(points.some((point) => point[0] === x && point[1] === y)).toBe(true);
+        for (const [p, q] of points) expect((u - x) * (q - y) - (v - y) * (p - x)).toBeGreaterThan(-1e-9);
+      }
+    }
+  });
+});
+
 describe('textOutlines', () => {
   it('gives counter-clockwise strokes within the stated height, centred', () => {
     const outlines = textOutlines({ text: 'TR 8-2', height: 4, stroke: 0.8 });

@@ -59,6 +59,27 @@ describe('lines of a solid', () => {
     expect(hidden).toEqual([]);
   });
 
+  test('a body that stands in several places is drawn in each as if it were alone there', () => {
+    const body = less(block([20, 12], 0, 8), named('pocket', disc(3, 5, 9, true)), disc(2, -1, 9, true));
+    const placed = (more: object): Shape => ({ kind: 'moved', shape: body, ...more });
+    const over = placed({ tilt: 180, turn: 60, by: [1, 2, 30] });
+    const lying = placed({ tilt: 90, by: [0, 0, 4] });
+    const together = kernel.surfaced([body, over, wholeBehind(over, 0), lying]);
+    const looks = [alongAxis(-1), alongAxis(1), acrossAxis(0), acrossAxis(90)] as const;
+    for (const [i, shape] of [body, over, wholeBehind(over, 0), lying].entries()) {
+      const alone = seenLines(kernel.surfaced([structuredClone(shape)]), looks[i]!, { hidden: ['pocket'] });
+      const shared = seenLines([together[i]!], looks[i]!, { hidden: ['pocket'] });
+      for (const kind of ['visible', 'hidden'] as const) {
+        expect(pieces(shared[kind]), `${i} ${kind}`).toEqual(pieces(alone[kind]));
+        expect(circles(shared[kind]), `${i} ${kind}`).toEqual(circles(alone[kind]));
+      }
+    }
+    // turned over, the pocket is seen from above where it was hidden from below
+    expect(circles(seenLines([together[0]!], alongAxis(-1), { hidden: ['pocket'] }).hidden)).toEqual([3]);
+    expect(circles(seenLines([together[1]!], alongAxis(1)).visible)).toEqual([2]);
+    expect(circles(seenLines([together[1]!], alongAxis(-1)).visible)).toEqual([2, 3]);
+  });
+
   test('a cylinder from the side is its four sides', () => {
     const { visible } = seen(disc(10, 0, 5), acrossAxis(90));
     expect(pieces(visible)).toEqual(['-5,-10 -5,10', '-5,-10 0,-10', '-5,10 0,10', '0,-10 0,10']);

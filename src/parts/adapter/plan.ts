@@ -1,7 +1,9 @@
 import { clipped, type HalfPlane, insideBy, insideSides, sidesOf } from '../../solid/convex.js';
 import { hullOutline } from '../../solid/hull-outline.js';
 import {
+  type CircleOptions,
   type Curve,
+  circleCorners,
   circleOutline,
   type Outline,
   rectangleOutline,
@@ -131,6 +133,7 @@ function drawn(
   plan: OutlinePlan,
   { outside, across }: Pick<PrintSizes, 'outside' | 'across'>,
   chordError: number,
+  circle: (options: CircleOptions) => Outline = circleOutline,
 ): Outline {
   const moved = ([x, y]: Point): Point => [across(x), across(y)];
   switch (plan.shape) {
@@ -148,7 +151,7 @@ function drawn(
         hullOutline(
           plan.discs.map(({ at, radius }) => {
             const reach = outside(2 * radius) / 2;
-            return circleOutline({ radius: reach, sides: sidesFor(reach, chordError), center: moved(at) });
+            return circle({ radius: reach, sides: sidesFor(reach, chordError), center: moved(at) });
           }),
         ),
       );
@@ -226,7 +229,7 @@ function insidePlan(plan: OutlinePlan): (point: Point) => number {
 }
 
 /** Walls, edges and clocking all ask about one hull. */
-const hullSides = onceFor((plan: OutlinePlan) => sidesOf(drawn(plan, TRUE_SIZES, FINE)));
+const hullSides = onceFor((plan: OutlinePlan) => sidesOf(drawn(plan, TRUE_SIZES, FINE, circleCorners)));
 
 /** Corners of a key as it is drawn. */
 export function keyOutline(

@@ -1,5 +1,6 @@
-import { clipped, insideBy } from '../../solid/convex.js';
+import { clipped, insideSides, sidesOf } from '../../solid/convex.js';
 import { circleOutline, type Outline, rectangleOutline } from '../../solid/outline.js';
+import { onceFor } from '../../units/once.js';
 import type { Point } from './plan.js';
 
 /** The nut on its seat, as far as others must keep clear of it. */
@@ -33,6 +34,8 @@ export function flangeShape({ shape, size, flats }: FlangeSizes): Outline {
 
 /** Distance of a point to the flange's edge; negative outside, where it may be too small but never has the wrong sign. */
 export function insideFlangeOf(flange: FlangeSizes): (point: Point) => number {
-  const outline = flangeShape(flange);
-  return (point) => insideBy(outline, point);
+  return (point) => insideSides(flangeSides(flange), point);
 }
+
+/** Every turn and every joint that is tried asks about one flange. */
+const flangeSides = onceFor((flange: FlangeSizes) => sidesOf(flangeShape(flange)));

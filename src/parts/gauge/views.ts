@@ -1,3 +1,5 @@
+import type { Shape } from '../../solid/recipe.js';
+import { onceFor } from '../../units/once.js';
 import { screwBar } from '../common/drawn/screw-bar.js';
 import { sectionPlanes } from '../common/drawn/section-planes.js';
 import { noted, type SizeWay, spreadOf } from '../common/drawn/spread.js';
@@ -16,15 +18,19 @@ const BETWEEN = 4;
 
 /** A gauge at the sizes of one choice. */
 interface GaugeInSight {
-  readonly design: GaugeDesign;
-  readonly choice: SizeChoice;
   readonly plan: GaugePlan;
+  /** the same solid each time it is asked for */
+  readonly shapeOf: (ring: GaugeRing) => Shape;
   readonly spread: (size: number, way: SizeWay) => { spread?: number };
 }
 
 /** What a drawing and the page show of a gauge: a ring of the ladder, the two rings of turns, and the thread. */
 export function gaugeViews(design: GaugeDesign, choice: SizeChoice): PartViews {
-  const gauge: GaugeInSight = { design, choice, plan: design[choice], spread: spreadOf(design, choice) };
+  const gauge: GaugeInSight = {
+    plan: design[choice],
+    shapeOf: onceFor((ring: GaugeRing) => ringShape(design, ring, choice)),
+    spread: spreadOf(design, choice),
+  };
   const { rings, outside, leadIn } = gauge.plan;
   const [first] = rings;
   const [two, ten] = rings.slice(-2);
@@ -33,7 +39,7 @@ export function gaugeViews(design: GaugeDesign, choice: SizeChoice): PartViews {
     side: section(gauge, first!, { title: 'Section A–A', name: 'length', isMarked: true }),
     end: {
       title: 'Seen from the figure',
-      solid: { bodies: [ringShape(design, first!, choice)], sight: { kind: 'end', from: 1 } },
+      solid: { bodies: [gauge.shapeOf(first!)], sight: { kind: 'end', from: 1 } },
       strokes: [threadRoot({ thread: first!.thread }), ...crossing([0, 0], radius + beyond(radius))],
       sizes: [
         {
@@ -88,17 +94,18 @@ function rowOf({ figure, play, turns, thread }: GaugeRing): HoleRow {
 }
 
 function section(
-  { design, choice, plan, spread }: GaugeInSight,
-  { thread, length, ...ring }: GaugeRing,
+  { plan, shapeOf, spread }: GaugeInSight,
+  ring: GaugeRing,
   { title, name, isMarked = false }: { readonly title: string; readonly name: string; readonly isMarked?: boolean },
 ): AskedView {
+  const { thread, length } = ring;
   const radius = plan.outside / 2;
   const stretch = { bottom: 0, top: length };
   const detail = isMarked ? detailMark({ sizes: { thread } }, { threads: [stretch] }) : { strokes: [], letters: [] };
   return {
     title,
     solid: {
-      bodies: [ringShape(design, { ...ring, thread, length }, choice)],
+      bodies: [shapeOf(ring)],
       sight: { kind: 'section', planes: [0, 180] },
     },
     strokes: [

@@ -1,5 +1,6 @@
 import type { FitBlock } from '../../fit/stack/fit-block.js';
 import { type Finding, VERDICTS, type Verdict } from '../../judge/check.js';
+import type { DesignBase } from '../../parts/part-kind.js';
 import { InputError } from '../../units/faults.js';
 import { once } from '../../units/once.js';
 import { kindOfDesign } from '../find-kind.js';
@@ -41,26 +42,30 @@ export function trier(sheet: object, options: DesignOptions): Try {
 /** What a sheet is found to be; undefined where it cannot be worked out. */
 export function attempt(sheet: object, options: DesignOptions): Trial | undefined {
   try {
-    const made = workOut(sheet, options);
-    const kind = kindOfDesign(options.kinds ?? KINDS, made);
-    const limits = resolveLimits(made.limits, judgedBy(kind, made));
-    const outlook = () => outlookRow(kind.particulars(made).fit);
-    const one = (id: string) =>
-      id === OUTLOOK ? outlook() : kind.runChecks(made, limits, id).find((row) => row.id === id);
-    const rows = remembered(one);
-    const all = () => {
-      const ids = [...new Set([...kind.checks.map(({ id }) => id), OUTLOOK])];
-      const found = ids.flatMap((id): [string, Row][] => {
-        const row = rows(id);
-        return row ? [[id, row]] : [];
-      });
-      return new Map(found);
-    };
-    return { get: rows, all: once(all) };
+    return trialOf(workOut(sheet, options), options);
   } catch (error) {
     if (error instanceof InputError) return undefined;
     throw error;
   }
+}
+
+/** What a design is found to be. */
+export function trialOf(made: DesignBase, { kinds = KINDS }: DesignOptions): Trial {
+  const kind = kindOfDesign(kinds, made);
+  const limits = resolveLimits(made.limits, judgedBy(kind, made));
+  const outlook = () => outlookRow(kind.particulars(made).fit);
+  const one = (id: string) =>
+    id === OUTLOOK ? outlook() : kind.runChecks(made, limits, id).find((row) => row.id === id);
+  const rows = remembered(one);
+  const all = () => {
+    const ids = [...new Set([...kind.checks.map(({ id }) => id), OUTLOOK])];
+    const found = ids.flatMap((id): [string, Row][] => {
+      const row = rows(id);
+      return row ? [[id, row]] : [];
+    });
+    return new Map(found);
+  };
+  return { get: rows, all: once(all) };
 }
 
 function outlookRow(fit: FitBlock | undefined): Row | undefined {

@@ -4,7 +4,7 @@ import { plain } from '../../units/format.js';
 import type { KnownKind } from '../known-kind.js';
 import { judgedBy, resolveLimits } from '../resolve-limits.js';
 import type { DesignOptions } from '../work-out.js';
-import { attempt, costsOf, type Trial, trier } from './trial.js';
+import { attempt, costsOf, type Trial, trialOf, trier } from './trial.js';
 
 /** Sections that a sheet shares with that of another part for the same place. */
 const SHARED = ['screw', 'material', 'printer', 'profile', 'duty', 'calipers', 'units'];
@@ -27,11 +27,11 @@ export function triedRemedies(
   const ways = kind.remedies(made, resolveLimits(made.limits, judgedBy(kind, made)));
   if (ways.length === 0) return {};
   const attemptOf = trier(sheet, options);
-  const before = attemptOf({});
+  const before = trialOf(made, options);
   const holds = ({ check, set, another }: Remedy) => {
     if (another) return isSound(attempt(another, options));
     const after = attemptOf(set);
-    return before !== undefined && after !== undefined && leadsThere(before, after, check);
+    return after !== undefined && leadsThere(before, after, check);
   };
   return {
     remedies: ways

@@ -124,25 +124,26 @@ function readOver(length: number, calipers: number, pass: Bounds, longer: string
 }
 
 /**
- * A mark that cannot be read makes readings of another feature.
+ * A mark that cannot be read makes readings of another feature: one raised by less than two layers hardly shows. Its
+ * strokes, and the gaps in its letters, are as many lines wide on every printer.
  *
- *     n = width of a stroke / width of a line; strokes are drawn two lines wide
+ *     n = rise of the marks / layer
  */
 const marks: CouponCheck = {
   ...about,
   id: 'coupon-marks',
   question: 'prints',
-  title: 'Strokes of the marks, in lines',
+  title: 'Height of the raised marks, in layers',
   unit: '',
   limits: soft({ min: 2 }),
-  moves: 'printer.line_width',
+  moves: 'printer.layer',
   run: ({ printer }, { pass }) => {
     const { stroke, rise, height } = markStyle(printer.lineWidth);
-    const lines = stroke / printer.lineWidth;
-    const cure = keeps(lines, pass) ? '' : '; go over them with a pen';
+    const layers = rise / printer.layer;
+    const cure = keeps(layers, pass) ? '' : '; go over them with a pen, or print thinner layers';
     return valued(
-      exactly(lines),
-      `${plain(stroke)} mm wide, raised ${plain(rise)} mm, letters ${plain(height)} mm high${cure}`,
+      exactly(layers),
+      `raised ${plain(rise)} mm, strokes ${plain(stroke)} mm wide, letters ${plain(height)} mm high${cure}`,
     );
   },
 };

@@ -97,6 +97,18 @@ describe('the checks', () => {
     expect(message).toBe(`${Math.round(volume / 100) / 10} cm³ of pc`);
   });
 
+  it('count the layers that a mark is raised by', () => {
+    const marks = (nozzle: number, layer: number) =>
+      findings({ ...SHEET, printer: { ...SHEET.printer, nozzle, layer } }).get('coupon-marks')!;
+    // 0.6 mm: two layers of 0.3, less than two of 0.32, not one of 0.64
+    expect(marks(0.4, 0.3)).toMatchObject({ verdict: 'pass', value: 2 });
+    expect(marks(0.5, 0.32)).toMatchObject({ verdict: 'caution', value: 1.875 });
+    expect(marks(0.8, 0.64)).toMatchObject({ verdict: 'caution', value: 0.9375 });
+    // a nozzle of 0.5 mm lays lines of 0.5625, rounded as the sheet is, and strokes of two of them
+    expect(marks(0.5, 0.3).message).toMatch(/^raised 0.6 mm, strokes [\d.]+ mm wide, letters [\d.]+ mm high$/);
+    expect(marks(0.5, 0.32).message).toMatch(/ high; go over them with a pen, or print thinner layers$/);
+  });
+
   it('say how well a reading tells the shrink, and how many bores are missing', () => {
     const found = findings({ ...SHEET, bores: [6], scale: { span: 60, height: 30 } });
     // readings of ± 0.03 mm: 0.03 / 60 = 0.05 %, 0.03 / 30 = 0.1 %
@@ -199,7 +211,11 @@ describe('the sheet of a coupon', () => {
   it('is warned of too few diameters, a short span, no height', () => {
     const found = findings({ ...SHEET, bores: [6, 8], scale: { height: 0 } });
     expect(found.get('coupon-diameters')).toMatchObject({ verdict: 'caution', value: 2 });
-    expect(found.get('coupon-height')).toMatchObject({ verdict: 'caution' });
+    expect(found.get('coupon-height')).toMatchObject({
+      verdict: 'caution',
+      value: null,
+      message: expect.stringMatching(/^the steps are left out: .*: give scale\.height$/),
+    });
   });
 });
 

@@ -32,7 +32,7 @@ export const COUPON_CASES: VerdictCases = {
   },
   'coupon-marks': {
     yes: [COUPON, {}],
-    but: [COUPON, { limits: { 'coupon-marks': { min: 3 } } }],
+    but: [COUPON, { printer: { layer: 0.32 } }],
   },
   'print-layers': {
     yes: [COUPON, {}],

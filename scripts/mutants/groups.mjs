@@ -10,6 +10,7 @@ export const FOLDERS = {
   'mechanics/print': ['test/mechanics/print/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/shaft': ['test/mechanics/shaft/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/thread': ['test/mechanics/{thread,print}/*.test.ts', 'test/docs-examples.test.ts'],
+  'standards/bearings': ['test/standards/bearings/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
   'parts/common/{grip,axial-path,clamp-ring,grip-demand,grip-checks,hold-figures}.ts': [
     'test/parts/common/{grip,axial-path,clamp,grip-demand,grip-checks,hold-figures}.test.ts',
@@ -71,6 +72,7 @@ export const FOLDERS = {
   ],
   'parts/collar/checks': ['test/parts/collar/{by-hand,messages,verdicts}.test.ts'],
   'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],
+  'parts/end-holder/bearing.ts': ['test/parts/end-holder/bearing.test.ts'],
   'parts/motor-plate/checks': ['test/parts/motor-plate/{messages,motor-plate,verdicts}.test.ts'],
   'parts/motor-plate/{bending,loads,motor-screw}.ts': [
     'test/parts/motor-plate/{loads,messages,motor-plate,verdicts}.test.ts',
@@ -78,9 +80,11 @@ export const FOLDERS = {
   'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
   'axis/checks': ['test/axis/{checks,lengths}.test.ts', 'test/axis/checks/*.test.ts'],
+  // what works a whole axis out takes ten seconds, so each of these is noticed by its own test
   'axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.ts': [
-    'test/axis/*.test.ts',
+    'test/axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.test.ts',
   ],
+  'fleet/{pair-facts,pairs}.ts': ['test/fleet/{pair-facts,pairs}.test.ts'],
 };
 
 /** The sources of a group, as a glob. */

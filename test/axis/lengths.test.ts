@@ -1,6 +1,5 @@
 import { expect, it } from 'vitest';
 import type { PartFacts } from '../../src/axis/facts.js';
-import { followsFrom } from '../../src/axis/follows.js';
 import { figureOf, missingOf } from '../../src/axis/known.js';
 import { alongScrew, leftAtFarEnd } from '../../src/axis/lengths.js';
 import type { Quantity } from '../../src/units/quantity.js';
@@ -54,33 +53,87 @@ it('names what it would have to know', () => {
   expect(missingOf(collared.near)).toEqual(['lengths.start']);
 });
 
-it('tells each part what its neighbours are', () => {
-  const along = alongScrew({ lengths }, parts(joint, nut, ring), reading);
-  const { fields, ends } = followsFrom({
-    sheet: { duty: { feed: 6 } },
-    parts: parts(joint, nut, ring),
-    along,
-    lead: 2,
-  });
-  expect(ends).toBe('fixed-free');
-  expect(fields).toEqual({
-    thrust_bearing: 'no',
-    locating_holder: 'no',
-    coupling: 'disc',
-    nut: 'rigid',
-    hub_depth: '22 mm',
-    nut_gap: '12.5 mm',
-    duty: { ends: 'fixed-free', span: '283.5 mm', speed: 180 },
+it('takes each length from where it is told', () => {
+  const bare: PartFacts = { joint: { kind: 'flexible' } };
+  const at = (...facts: readonly PartFacts[]) => alongScrew({}, parts(...facts), reading);
+  // a coupling that is there is asked for its own fields, by the name of its section
+  const untold = alongScrew({}, [{ role: 'join', facts: bare }], reading);
+  expect(missingOf(untold.shaftRoom)).toEqual(['motor.shaft.length', 'parts.join.motor.shaft']);
+  expect(missingOf(untold.screwStart)).toEqual(['motor.shaft.length', 'parts.join.motor_hub.stop']);
+  expect(missingOf(untold.jointEnd)).toEqual(['motor.shaft.length', 'parts.join.motor_hub.stop', 'parts.join.screw']);
+  expect(missingOf(at(nut).jointEnd)).toEqual(['parts.coupling']);
+  expect(missingOf(at(joint, nut).screwEnd)).toEqual(['lengths.screw']);
+  expect(missingOf(at(joint, nut, ring).far)).toEqual(['lengths.clear']);
+  expect(missingOf(at(joint, nut, ring).moving)).toEqual(['lengths.moving']);
+  const framed = { holder: { role: 'guiding', thickness: 12, nutGap: 24 } } as const;
+  const onFrame = alongScrew({ lengths: { ...lengths, far_face: 'frame' } }, parts(joint, framed), reading);
+  expect(missingOf(onFrame.holderEnd)).toEqual(['frame.thickness of the end holder']);
+  // without a holder the far face is all that there is
+  expect(figureOf(alongScrew({ lengths }, parts(joint), reading).holderEnd)).toEqual({
+    least: 329.5,
+    likely: 330,
+    most: 330.5,
   });
 });
 
-it('takes a rigid sleeve for a fixed end, and a jaw coupling for none', () => {
-  const held: PartFacts = { holder: { role: 'guiding', thickness: 12, nutGap: 24 } };
-  const ends = (kind: 'rigid' | 'flexible', facts: PartFacts) => {
-    const all = parts({ joint: { kind } }, facts);
-    return followsFrom({ sheet: {}, parts: all, along: alongScrew({}, all, reading) }).ends;
-  };
-  expect(ends('rigid', held)).toBe('fixed-supported');
-  expect(ends('flexible', held)).toBe('supported');
-  expect(ends('rigid', ring)).toBe('fixed-free');
+it('reads lengths as surely as they say, else as the calipers do', () => {
+  const along = alongScrew(
+    { lengths: { start: { value: 60 }, screw: mm(300, 1), beyond: { value: 8 } } },
+    parts(joint),
+    reading,
+  );
+  expect(figureOf(along.near)).toEqual({ least: 59.97, likely: 60, most: 60.03 });
+  expect(along.screw).toEqual({ least: 299, likely: 300, most: 301 });
+  expect(along.beyond).toEqual({ least: 7.97, likely: 8, most: 8.03 });
+  const none = alongScrew({ lengths: { clear: mm(330) } }, parts(joint), reading);
+  for (const field of ['screw', 'beyond', 'travel', 'nutLength']) expect(none).not.toHaveProperty(field);
+});
+
+it('lets the nut come as near as the coupling, or what else is told to be in its way', () => {
+  const near = (start: Quantity | undefined, ...facts: readonly PartFacts[]) =>
+    alongScrew({ lengths: { ...lengths, ...(start ? { start } : {}) } }, parts(joint, nut, ...facts), reading).near;
+  expect(figureOf(near(undefined))?.likely).toBe(52);
+  expect(figureOf(near(mm(60)))?.likely).toBe(60);
+  expect(figureOf(near(mm(60), { collar: true }))?.likely).toBe(60);
+});
+
+it('lets it come as far as a holder, the end of a free screw, or what stands before that', () => {
+  const far = (told: object, ...facts: readonly PartFacts[]) =>
+    figureOf(alongScrew({ lengths: told }, parts(joint, nut, ...facts), reading).far)?.likely;
+  expect(far({ clear: mm(330), screw: mm(320) }, ring)).toBe(330);
+  // 28 + 320 = 348: what is told to be clear comes first; 28 + 290 = 318 comes before it
+  expect(far({ clear: mm(330), screw: mm(320) })).toBe(330);
+  expect(far({ clear: mm(330), screw: mm(290) })).toBe(318);
+  expect(far({ screw: mm(290) })).toBe(318);
+  expect(far({ clear: mm(330) })).toBe(330);
+  expect(missingOf(alongScrew({}, parts(joint, nut), reading).far)).toEqual(['lengths.screw']);
+});
+
+it('takes the longest of several nuts, the room at either end, and how far a screw stands out', () => {
+  const short: PartFacts = { nut: { length: 12, floats: false, printed: true } };
+  const bought: PartFacts = { nut: { floats: false, printed: false } };
+  const along = alongScrew({ lengths }, parts(joint, short, nut, bought), reading);
+  expect(along.nutLength).toBe(18);
+  expect([along.nearGap, along.farGap]).toEqual([5, 5]);
+  expect(along.stand).toEqual({ least: 2, most: 4 });
+  expect(along.travel).toBe(240);
+  expect(alongScrew({ lengths }, parts(joint, bought), reading)).not.toHaveProperty('nutLength');
+});
+
+it('counts a free screw to its own end, or else to the far side of its ring', () => {
+  const span = (told: object, ...facts: readonly PartFacts[]) =>
+    figureOf(alongScrew({ lengths: told }, parts(joint, nut, ...facts), reading).span)?.likely;
+  // 28 + 310 − 52, ring or none
+  expect(span({ ...lengths, screw: mm(310) }, ring)).toBe(286);
+  expect(span({ ...lengths, screw: mm(310) })).toBe(286);
+  // a holder at 330, however long the screw is
+  const held: PartFacts = { holder: { role: 'locating', thickness: 12, nutGap: 24 } };
+  expect(span({ ...lengths, screw: mm(310) }, held)).toBe(278);
+  expect(missingOf(alongScrew({ lengths }, parts(joint, nut), reading).span)).toEqual(['lengths.screw']);
+});
+
+it('has nothing left to tell at the far end of travel that nobody wants, or where lengths are missing', () => {
+  const { travel: _, ...rest } = lengths;
+  expect(leftAtFarEnd(alongScrew({ lengths: rest }, parts(joint, nut, ring), reading))).toBeUndefined();
+  expect(leftAtFarEnd(alongScrew({ lengths: { travel: 240 } }, parts(joint, nut, ring), reading))).toBeUndefined();
 });

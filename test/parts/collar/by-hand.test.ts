@@ -201,3 +201,70 @@ describe('a collar in plain figures', () => {
     expect(washerOffset({ ...on, bore: 7.85 }, shaft())).toEqual(off(0, 0, 0.025));
   });
 });
+
+describe('a thrust bearing against its rating', () => {
+  const rating = (changes: object = {}) => finding(THREADED, 'bearing-rating', changes);
+
+  // F8-16 is 8 × 16 × 5: balls of 2.25 mm, 12 of them on ⌀12; C0 = 61.6·12·2.25² = 3742 N, C = 90·12^(2/3)·2.25^1.8
+  const turning = 90 * 12 ** (2 / 3) * 2.25 ** 1.8;
+  // 30 N and π/4·7.95² · 300 mm of steel, 1.1462 N, hang on it
+  const load = 31.1462;
+
+  it('lasts 100 million turns with C over the cube root of 100', () => {
+    expect(turning).toBeCloseTo(2031, 0);
+    const { value, message } = rating()!;
+    expect(value! / ((load * 4.6416) / turning)).toBeCloseTo(1, 3);
+    expect(message).toBe('31 N of the 437 N with which it lasts 100 million turns');
+    // by its sizes as by its name
+    expect(rating({ bearing: { bore: 8, outside: 16, height: 5 } })!.value).toBe(value);
+  });
+
+  it('of needles turns with a third of what it stands: 220·11·6.5·2/3', () => {
+    // 8 × 21: 11 needles of 2 mm on ⌀14.5, each rolls on 3.25 mm: 15,730 N
+    const { value } = rating({ bearing: 'AXK0821' })!;
+    expect(value! / ((load * 4.6416) / (15_730 / 3))).toBeCloseTo(1, 3);
+  });
+
+  it('takes a jam up to what dents its tracks', () => {
+    // 0.4 N·m at a low friction push Tr8x2 with 652.7 N
+    const { value, message } = rating({ motor: { torque: 0.4 } })!;
+    expect(value! / (652.7 / 3742.2)).toBeCloseTo(1, 3);
+    expect(message).toBe('653 N of 3742 N when the axis jams');
+  });
+
+  it('is not asked without a bearing', () => {
+    expect(rating({ bearing: undefined })).toBeUndefined();
+  });
+});
+
+describe('what else a bearing asks of its shaft', () => {
+  it('is a bore that is wider by the room that a sheet asks for', () => {
+    // 9.99 ± 0.01 mm and 0.1
+    expect(finding(PLAIN, 'bearing-bore', { limits: { 'bearing-bore': { min: 0.1 } } })!.message).toMatch(
+      /; a bearing bored 10\.1 mm or more goes over it for sure$/,
+    );
+  });
+
+  it('is a lip that stands off by what a print leaves uncertain, compensated or not', () => {
+    // (0.05 + 0.2)/2 by the washer's room in its lip; then half of what is uncertain of lip and bore each: 0.05 mm of the
+    // printer and PC's shrink of 24.05 and 8 mm
+    const bare = { shaft: '8 ± 0.02 mm', printer: { compensation: 'none', hole_offset: '0.3 mm' } };
+    const made = collar(PLAIN, bare);
+    const { plane } = made.material.shrink;
+    const uncertain = (size: number) => 0.05 + (plane.most - plane.likely) * size;
+    const bore = made.finished.bore.diameter;
+    // nobody compensates: the bore comes out tighter by offset and shrink, and wider by its clearance
+    const play = made.clearance - 0.3 - plane.likely * bore + uncertain(bore) + 0.02;
+    const most = 0.125 + uncertain(made.finished.lip!.diameter) / 2 + Math.max(0, play) / 2;
+    expect(finding(PLAIN, 'bearing-centre', bare)!.most).toBeCloseTo(most, 5);
+  });
+});
+
+describe('what would hold more than a clamp', () => {
+  it('is the screw’s own thread only where the screw itself is held, by its crests', () => {
+    const much = { shaft: undefined, motor: { torque: 0.1 }, duty: { load: 4000 } };
+    const words = (changes: object) => finding(PLAIN, 'axial-grip', { ...much, ...changes })!.message;
+    expect(words({ screw: 'Tr10x2' })).toContain('the screw’s own thread (bore: thread)');
+    expect(words({ screw: 'Tr12x3', turned_end: 9.98 })).not.toContain('own thread');
+  });
+});

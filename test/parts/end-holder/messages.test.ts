@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/judge/check.js';
 import type { EndHolderDesign } from '../../../src/parts/end-holder/dimensions.js';
 import { design } from '../../../src/pipeline/design.js';
-import { BUSH, GUIDED, LOCATED, PRESSED, RING } from '../../support/end-holder-sheets.js';
+import { BUSH, FLANGED_LOCATED, GUIDED, LIPPED, LOCATED, PRESSED, RING } from '../../support/end-holder-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 
@@ -88,6 +88,10 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['shoulder-shear', LOCATED, {}, /^3 mm under the edge of the outer ring/],
   ['shoulder-shear', LOCATED, { body: { cover: 6 } }, /^4.[12] mm under the edge/],
   ['shoulder-shear', LOCATED, { held_by: 'press' }, /^[4-9][.\d]* mm under the edge/],
+  ['held-along', LOCATED, { held_by: 'press' }, /^a press fit in plastic lets go in time; hold the bearing by a plate/],
+  ['held-along', LOCATED, { held_by: 'lip' }, /^a lip gives when it is pulled at; hold the bearing by a plate/],
+  // 0.8 · 42/1300 of PA12
+  ['lip-strain', LIPPED, {}, /^a lip that reaches in by 0.2 mm over 22 mm; pa12 springs back from 2.58 %$/],
   ['head-room', GUIDED, {}, /^washers of 9 mm$/],
   ['wall', GUIDED, {}, /^plate over the bearing: 3 mm, 6.7 lines$/],
 ];
@@ -106,6 +110,7 @@ describe('a check of an end holder', () => {
     ['bearing-wall', BUSH, {}],
     ['body-bending', GUIDED, {}],
     ['shoulder-shear', GUIDED, {}],
+    ['ring-pressure', GUIDED, {}],
     ['bolt-clamp', GUIDED, {}],
     ['head-room', GUIDED, WIDE_HOLES],
   ] as const)('%s is not asked where there is nothing of its kind (case %#)', (id, base, changes) => {
@@ -163,6 +168,29 @@ describe('a check of an end holder', () => {
     expect(found('shoulder-shear', LOCATED)!.value).toBeCloseTo(20 / (Math.PI * 66), 5);
   });
 
+  it('presses on what of the ring lies on plastic', () => {
+    const pressure = (base: Base, changes: Tree = {}) => found('ring-pressure', base, changes)!.value!;
+    const ring = (outside: number, inside: number) => (Math.PI / 4) * (outside ** 2 - inside ** 2);
+    // chamfers of 0.3 mm leave 21.4 of 22 mm, over a shoulder of 18.5: 90.9 mm²
+    expect(pressure(LOCATED)).toBeCloseTo(20 / ring(21.4, 18.5), 5);
+    expect(pressure(LOCATED, { held_by: 'press' })).toBeCloseTo(20 / ring(21.4, 18.5), 5);
+    // a flange of 25 mm on a bore of 22.03 mm with edges broken by 0.3 mm
+    expect(pressure(FLANGED_LOCATED)).toBeCloseTo(20 / ring(25, 22.63), 5);
+    // rings that are rounded by 3 mm: the plate over the flange bears less than the body under it
+    const rounded = { bearing: { designation: 'F608', chamfer: 3 } };
+    const { bore } = holder(FLANGED_LOCATED, rounded).finished.cover!;
+    expect(pressure(FLANGED_LOCATED, rounded)).toBeCloseTo(20 / ring(25 - 6, bore), 5);
+    expect(found('ring-pressure', LOCATED)!.message).toMatch(/^91 mm² of ring lie on plastic; /);
+    expect(found('ring-pressure', FLANGED_LOCATED)!.message).toMatch(/^89 mm² of flange lie on plastic; /);
+  });
+
+  it('strains no ring by a lip that comes out too wide to reach in', () => {
+    // 0.05 mm over 22 mm: 0.4545 %
+    const strain = found('lip-strain', LIPPED, { fit: { lip: 0.05 } })!;
+    expect(strain.value).toBeCloseTo((100 * 2 * 0.05) / 22, 5);
+    expect(strain.least).toBe(0);
+  });
+
   it('carries a screw that does not lie: 22 N of load on 500 mm of 7.85 mm steel, 1.863 N', () => {
     const stands = (duty: Tree) => found('shoulder-shear', LOCATED, { mounting: 'motor-below', duty })!.value;
     expect(stands({ load: 22 })).toBeCloseTo(23.863 / (Math.PI * 66), 4);
@@ -205,7 +233,7 @@ describe('a check of an end holder', () => {
 });
 
 describe('bending of a located holder', () => {
-  const bending = (changes: Parameters<typeof found>[2]) => found('body-bending', LOCATED, changes)!;
+  const bending = (changes: Tree = {}) => found('body-bending', LOCATED, changes)!;
   // two of four bolts at 16 mm, half of the load, turn the plate about the edge of an opening of 18.5 mm, on 44 × 3 mm at most
   const least = (load: number, thickness: number) => (0.5 * load * (16 - 9.25)) / ((44 * thickness ** 2) / 6);
 
@@ -214,6 +242,37 @@ describe('bending of a located holder', () => {
     expect(message).toMatch(/mm² of the plate bend at/);
     expect(value).toBeGreaterThan(least(80, cover));
     expect(value).toBeLessThan(6 * least(80, cover));
+  });
+
+  it('is that of the section in the middle, its openings and holes counted', () => {
+    // half of 20 N turns 25.5 × 3 mm, 44 less an opening of 18.5, over 16 − 9.25 mm
+    expect(bending().value).toBeCloseTo((10 * (16 - 9.25)) / ((25.5 * 3 ** 2) / 6), 5);
+    expect(bending().message).toMatch(/^77 mm² of the plate bend at 0 mm from the axis; /);
+
+    // a pressed bearing and two bolts: 21.5 mm of body up to its floor at 4 mm, above that less a pocket that opens to
+    // 21.94 + 2·0.8·tan 30°, 17.136 mm, up to 11 mm; 10 N over 30 − 9.25 mm
+    const above = 40 - 21.94 - 1.6 * Math.tan(Math.PI / 6);
+    const [low, high] = [21.5 * 4, above * 7];
+    const middle = (low * 2 + high * 7.5) / (low + high);
+    const inertia = (21.5 * 4 ** 3 + above * 7 ** 3) / 12 + low * (middle - 2) ** 2 + high * (7.5 - middle) ** 2;
+    const two = {
+      rectangle: undefined,
+      at: [
+        [30, 0],
+        [-30, 0],
+      ],
+    };
+    const pressed = bending({ held_by: 'press', body: { length: 80, width: 40 }, holes: two });
+    expect(pressed.value).toBeCloseTo((10 * (30 - 9.25)) / (inertia / Math.max(middle, 11 - middle)), 5);
+    expect(pressed.message).toMatch(/^206 mm² of the body bend at 0 mm from the axis; /);
+
+    // a flanged one, pressed in: towards a bolt at √2·16 mm the load spreads to 9 + 2·22.627 mm, less the bore of 21.94 and
+    // the holes of both bolts aside, 2·4.5 mm; a quarter of 20 N, 6 mm of body
+    const far = Math.SQRT2 * 16;
+    const width = 9 + 2 * far - 21.94 - 9;
+    const flanged = found('body-bending', FLANGED_LOCATED, { held_by: 'press' })!;
+    expect(flanged.value).toBeCloseTo((5 * (far - 10.97)) / ((width * 6 ** 2) / 6), 5);
+    expect(flanged.message).toMatch(/^140 mm² of the body bend/);
   });
 
   it('fails by a thin plate where the body would carry', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { SleeveDesign } from '../../../src/parts/sleeve/dimensions.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { changed } from '../../support/nut-sheets.js';
@@ -41,6 +42,24 @@ describe('a sleeve worked by hand', () => {
     expect(slips.message).toMatch(/; use (more or )?larger screws or a thrust bearing/);
   });
 
+  it('is as strong as the weaker of its ends', () => {
+    const pull = (changes: Record<string, unknown> = {}) =>
+      finding(clamp({ duty: { load: 10 }, ...changes }), 'axial-grip')!.value!;
+    const bare = { clamp: { washers: 'no' } };
+    expect(pull({ screw_end: bare })).toBeLessThan(0.7 * pull());
+    expect(pull({ motor_end: bare })).toBeLessThan(0.7 * pull());
+  });
+
+  it('asks for the screw only where it slips at its thinnest and holds as it is likely', () => {
+    const pulls = (load: number) => finding(clamp({ shaft: undefined, screw: 'Tr8x2', duty: { load } }), 'axial-grip')!;
+    expect(pulls(10)).toMatchObject({ word: 'yes' });
+    expect(pulls(80)).toMatchObject({ word: 'not-told', missing: ['screw.major'] });
+    expect(pulls(100)).toMatchObject({ word: 'no' });
+    // of a screw that was measured nothing is asked
+    const measured = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 }, duty: { load: 80 } };
+    expect(finding(clamp(measured), 'axial-grip')).toMatchObject({ word: 'yes' });
+  });
+
   it('leaves the pull to a bearing that carries it', () => {
     const carried = finding(clamp({ thrust_bearing: 'yes', duty: { load: 900 } }), 'axial-grip')!;
     expect(carried.limit).toEqual({ min: 0 });
@@ -63,10 +82,25 @@ describe('a sleeve worked by hand', () => {
     expect(wall.limit).toEqual({ min: 1 });
     expect(wall.fail_limit).toEqual({ min: 0.5 });
     expect(wall.message).toContain(` ${(wall.value! / 0.5).toFixed(1)} lines`);
+    // 0.6 mm in two lines: 0.3 mm each, which a nozzle of 0.25 lays (0.281 mm) and one of 0.4 does not
+    expect(finding({ ...BUSH, bore: 6.4 }, 'bush-wall')!.message).toBe(
+      '0.6 mm, 1.3 lines; use printer.nozzle: 0.25 mm, or drill the bore out for a thicker bush',
+    );
     const ids = (sheet: object) => check(design(sheet)).checks.map(({ id }) => id);
     expect(ids(CLAMP)).not.toContain('bush-wall');
     expect(ids(CLAMP)).not.toContain('bore-runout');
     for (const id of ['axial-grip', 'motor-thrust', 'over-constraint', 'grip-torque'])
       expect(ids(BUSH)).not.toContain(id);
+  });
+
+  it('lets a bush stand off by half of both plays, as surely as printer and plastic let it', () => {
+    // 8 − 7.9 and 5.1 − 5; 0.05 mm of the printer, and what is uncertain of the shrink of 7.9 mm, whoever takes it out
+    const off = (compensation: string) =>
+      finding({ ...BUSH, material: 'pa12', printer: { compensation } }, 'bore-runout')!;
+    for (const found of [off('file'), off('none')]) {
+      const { plane } = (design({ ...BUSH, material: 'pa12' }) as SleeveDesign).material.shrink;
+      expect(found.value).toBeCloseTo(0.1, 6);
+      expect(found.most).toBeCloseTo(0.1 + (0.05 + (plane.most - plane.likely) * 7.9) / 2, 5);
+    }
   });
 });

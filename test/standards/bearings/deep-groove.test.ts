@@ -34,6 +34,8 @@ describe('boundary dimensions of deep-groove ball bearings', () => {
     expect(deepGroove('618/8').bore).toBe(8);
     expect(() => deepGroove('6099')).toThrow('is not listed');
     expect(() => deepGroove('toString')).toThrow('is not listed');
+    for (const name of ['x618/8', '618/81', 'x61900', '61900x', '61700'])
+      expect(() => deepGroove(name)).toThrow(`${name}; is not listed`);
   });
 
   it('has no width of bearings that are wider with shields', () => {
@@ -45,6 +47,8 @@ describe('boundary dimensions of deep-groove ball bearings', () => {
     expect(deepGroove('6900-2RS')).toEqual(deepGroove('6900'));
     // trap: those of the series 68 are wider
     expect(deepGroove('688-ZZ')).toMatchObject({ bore: 8, outside: 16, width: 5 });
+    expect(deepGroove(' 688ZZ ')).toEqual(deepGroove('688-ZZ'));
+    expect(ringFlange(' 608ZZ ')).toEqual(ringFlange('608'));
   });
 
   // from memory of ISO 8443
@@ -72,6 +76,9 @@ describe('boundary dimensions of deep-groove ball bearings', () => {
   it('backs outer rings by the shoulder of the list', () => {
     expect(widestShoulder({ outside: 35, chamfer: 0.6 })).toBeCloseTo(30.8, 9);
     expect(widestShoulder({ outside: 37, chamfer: 1 })).toBeCloseTo(31.4, 9);
+    // between rows the next higher one, above the last that one
+    expect(widestShoulder({ outside: 22, chamfer: 0.31 })).toBeCloseTo(22 - 4.2, 9);
+    expect(widestShoulder({ outside: 37, chamfer: 1.5 })).toBeCloseTo(31.4, 9);
   });
 
   it.each(DEEP_GROOVE_DESIGNATIONS)(

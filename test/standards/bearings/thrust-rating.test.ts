@@ -11,6 +11,7 @@ describe('load ratings of thrust bearings', () => {
     expect(turning / 5180).toBeCloseTo(1, 2);
     // needles 2 mm, 13 of them on ⌀17, each rolls on 3.5 mm: 220·13·3.5·2 = 20,020
     expect(thrustRating(thrustBearing('AXK1024'), true).standing).toBeCloseTo(20_020, 6);
+    expect(thrustRating(thrustBearing('AXK1024'), true).turning).toBeCloseTo(20_020 / 3, 6);
   });
 
   // bearing lists, from memory: turning and standing, kN

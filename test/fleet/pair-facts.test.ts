@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import { axisFacts, pairFacts } from '../../src/fleet/pair-facts.js';
+import type { DesignBase } from '../../src/parts/part-kind.js';
+import { exactly } from '../../src/units/measured.js';
+
+const SCREW = {
+  designation: 'Tr8x2',
+  form: 'trapezoidal',
+  flankAngle: 30,
+  major: exactly(7.95),
+  pitch: exactly(2),
+  lead: 4,
+  starts: 2,
+  hand: 'left',
+  pitchDiameter: exactly(6.9),
+  leastRoot: { cut: 5.2, rolled: 5.1 },
+};
+const VIEW = {
+  designation: 'Tr8x2',
+  form: 'trapezoidal',
+  flankAngle: 30,
+  major: 7.95,
+  pitch: 2,
+  lead: 4,
+  starts: 2,
+  hand: 'left',
+  pitchDiameter: 6.9,
+  minor: 5.2,
+  rolledMinor: 5.1,
+};
+const design = (part: string, fields: object = {}) => ({ part, ...fields }) as unknown as DesignBase;
+const facts = (part: string, fields: object = {}) => pairFacts(design(part, fields));
+const nut = (diametral: number, axial: number) => ({
+  screw: SCREW,
+  fit: { diametral, axial },
+  finished: { length: 18 },
+});
+
+describe('what neighbours must suit', () => {
+  it('is the screw of a nut and its clearances, none below nothing', () => {
+    expect(facts('nut', nut(0.3, 0.1))).toEqual({ nut: { ...VIEW, diametralClearance: 0.3, axialClearance: 0.1 } });
+    expect(facts('twin-nut', nut(-0.02, -0.01))).toEqual({
+      nut: { ...VIEW, diametralClearance: 0, axialClearance: 0 },
+    });
+  });
+
+  it('is no nut’s without a screw, without a fit, or of another kind', () => {
+    const { screw: _s, ...noScrew } = nut(0.3, 0.1);
+    const { fit: _f, ...noFit } = nut(0.3, 0.1);
+    expect(facts('nut', noScrew)).toEqual({});
+    expect(facts('nut', noFit)).toEqual({ screw: VIEW });
+    expect(facts('gauge', nut(0.3, 0.1))).toEqual({ screw: VIEW });
+  });
+
+  it('is what a coupling is bored for', () => {
+    const hub = (name: string, diameter: number) => ({ name, depth: 20, shaft: { diameter: exactly(diameter) } });
+    const coupling = (...hubs: readonly object[]) => facts('coupling', { hubs, insert: { pad: { kind: 'none' } } });
+    expect(coupling(hub('screw-hub', 8), hub('motor-hub', 5))).toEqual({
+      motorShaft: exactly(5),
+      screwShaft: exactly(8),
+    });
+    expect(coupling(hub('screw-hub', 8))).toEqual({ screwShaft: exactly(8) });
+    expect(coupling(hub('motor-hub', 5))).toEqual({ motorShaft: exactly(5) });
+    expect(facts('gauge', { hubs: [hub('motor-hub', 5)] })).toEqual({});
+  });
+});
+
+describe('what carries a screw along its axis', () => {
+  it('is a collar on its bearing, and no collar without one', () => {
+    expect(facts('collar', { bearing: { name: 'F8-16' } })).toEqual({ carries: 'collar' });
+    expect(facts('collar')).toEqual({});
+  });
+
+  it('is a clamped sleeve, through the bearing of the motor', () => {
+    const end = (name: string) => ({ name, shaft: { diameter: exactly(5) } });
+    const sleeve = {
+      form: 'clamp',
+      finished: { length: 50, bores: [{ depth: 22 }, { depth: 24 }] },
+      ends: [end('motor end'), end('screw end')],
+    };
+    expect(facts('sleeve', sleeve)).toEqual({ carries: 'sleeve' });
+    expect(facts('sleeve', { ...sleeve, form: 'bush' })).toEqual({});
+  });
+
+  it('is an end holder that locates it', () => {
+    const holder = (role: string) =>
+      facts('end-holder', {
+        role,
+        nut: 'floating',
+        held: { diameter: exactly(8), thinnest: 7.9 },
+        bearing: { bore: 8 },
+        finished: { thickness: 11, bore: 18.5 },
+      });
+    expect(holder('locating')).toEqual({ carries: 'holder' });
+    expect(holder('guiding')).toEqual({});
+  });
+
+  it('of an axis is what any of its parts says', () => {
+    const parts = [
+      { design: design('nut', nut(0.3, 0.1)) },
+      { design: design('collar', { bearing: { name: 'F8-16' } }) },
+    ];
+    expect(axisFacts({ parts })).toMatchObject({ nut: { lead: 4 }, carries: 'collar' });
+    expect(axisFacts({ parts: [] })).toEqual({});
+  });
+});

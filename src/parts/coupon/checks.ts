@@ -133,7 +133,7 @@ const marks: CouponCheck = {
   ...about,
   id: 'coupon-marks',
   question: 'prints',
-  title: 'Height of the raised marks, in layers',
+  title: 'Height of marks, in layers',
   unit: '',
   limits: soft({ min: 2 }),
   moves: 'printer.layer',

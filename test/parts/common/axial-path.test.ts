@@ -82,6 +82,7 @@ describe("the motor's bearing", () => {
     expect(standing.message).toMatch(
       /stand on the motor shaft, which may carry 6 N; carry the screw by a thrust bearing/,
     );
+    expect(standing.message).toMatch(/^8\.9 N \(5 N and 3\.9 N of its own weight .*\) stand on/);
     const level = judge({ mounting: 'horizontal', load: 5, span: 1000 }, 6)!;
     expect(level).toMatchObject({ value: exactly(5), limits: { pass: { max: 6 }, fail: { max: 6 } } });
     expect(level.message).toBe('5 N pull or push the motor shaft, which may carry 6 N');

@@ -7,7 +7,7 @@ import {
   leastClampRadius,
   nutPocketReach,
 } from '../../../src/parts/common/clamp.js';
-import { freeSlit, ringFor, ringOf } from '../../../src/parts/common/clamp-ring.js';
+import { freeSlit, pressingForce, ringFor, ringOf } from '../../../src/parts/common/clamp-ring.js';
 
 const BORE = { form: 'round', diameter: 8 } as const;
 const bothWays = [false, true];
@@ -71,6 +71,19 @@ describe('the ring that a clamp closes', () => {
       slit: { length: 30, web: false },
     });
     expect(hexagon).toMatchObject({ radius: 9, thickness: 10 });
+  });
+
+  it('of two halves is slit through, and pressed by the screws on both sides', () => {
+    const halves = ringOf({ ...body, slit: { length: 30, web: false, through: true } });
+    expect(halves).toStrictEqual({ radius: 9, thickness: 10, offset: 7.4, length: 30, counted: 2, halves: true });
+    expect(pressingForce(halves, 500)).toBe(1000);
+    // a slit ring turns about its back: 500·(7.4 + 9)/9
+    const slit = ringOf({ ...body, slit: { length: 30, web: false } });
+    expect(slit).not.toHaveProperty('halves');
+    expect(pressingForce(slit, 500)).toBeCloseTo((500 * 16.4) / 9, 6);
+    const screws = { screw: 'M3', count: 2, washers: true } as const;
+    expect(ringFor({ bore: BORE, web: false, halves: true, length: 10 }, screws).halves).toBe(true);
+    expect(ringFor({ bore: BORE, web: false, length: 10 }, screws)).not.toHaveProperty('halves');
   });
 
   it('is not closed by a screw nearer to a web than the middle of its wall', () => {

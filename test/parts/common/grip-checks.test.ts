@@ -104,7 +104,9 @@ describe('the pressure of a flat, by hand', () => {
     expect(row.verdict).toBe('caution');
     expect(row.message).toMatch(/when the clamp slips in a jam in the motor end.*; a clamp that holds by itself/);
     // cold it is crushed as well: nothing is asked
-    expect(worn(2, COOL)!.verdict).toBe('caution');
+    expect(worn(2, COOL)).toMatchObject({ word: 'but', value: row.value });
+    // a limit that a sheet sets is the one that is told
+    expect(worn(2, { limits: { 'flat-pressure': { max: 300 } } })!.message).toMatch(/, which bears 300 MPa$/);
   });
 
   it('is that of the worse end', () => {
@@ -113,6 +115,10 @@ describe('the pressure of a flat, by hand', () => {
     const row = sleeve('flat-pressure', thin)!;
     expect(row.value).toBeCloseTo(2000 / 7.2, 3);
     expect(row.message).toContain('in the screw end');
+    // both slip: 2000/7.5 at the motor, 2000/7.2 at the screw
+    const both = worn(2, { shaft: { diameter: 4, flat: 3.6, flat_length: 15 }, screw_end: { friction: 0.02 } })!;
+    expect(both.value).toBeCloseTo(2000 / 7.2, 3);
+    expect(both.message).toContain('in the screw end');
   });
 
   it('is asked of nothing round', () => {

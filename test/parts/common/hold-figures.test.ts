@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dryFriction, holdFigures } from '../../../src/parts/common/hold-figures.js';
+import { dryFriction, holdFigures, isGreased } from '../../../src/parts/common/hold-figures.js';
 import { Assumptions } from '../../../src/sheet/assumptions.js';
 import { exactly } from '../../../src/units/measured.js';
 
@@ -19,6 +19,11 @@ describe('friction of a bore, common practice', () => {
     expect(dryFriction({ name: 'pom black' })).toBe(0.1);
     expect(dryFriction({ name: 'not-pom' })).toBe(0.15);
     expect(dryFriction({ name: 'pompous' })).toBe(0.15);
+  });
+
+  it('is greasy where grease is left, and washed where it is not', () => {
+    expect(isGreased(figures({}, true))).toBe(true);
+    expect(isGreased(figures({ degreased: 'yes' }, true))).toBe(false);
   });
 
   it('takes a screw as greasy and a shaft as clean, unless the sheet tells', () => {

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { bendPlate } from '../../../src/parts/motor-plate/bending.js';
 import type { MotorPlateDesign } from '../../../src/parts/motor-plate/dimensions.js';
 import { loaded, thrustOf, untoldLoads } from '../../../src/parts/motor-plate/loads.js';
 import { design } from '../../../src/pipeline/design.js';
-import { BELTED, LOADED, MOUNTED } from '../../support/motor-plate-sheets.js';
+import { BELTED, LOADED, MOTOR_PLATES, MOUNTED } from '../../support/motor-plate-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
 
 type Tree = { readonly [key: string]: unknown };
@@ -41,6 +42,31 @@ describe('what acts on a plate, by hand', () => {
   it('is load and weight along a shaft that stands', () => {
     expect(thrustOf(made(LOADED))).toMatchObject({ along: 23, across: 0, moment: 0, pulls: [] });
     expect(thrustOf(made(MOUNTED))).toMatchObject({ along: 3, across: 0, words: 'the motor hangs on the plate' });
+  });
+
+  it('is the screw besides, where it stands on the motor or hangs from it', () => {
+    // 500 mm of 8 mm steel, 0.395 kg a metre
+    const screw = { screw: { designation: 'Tr8x2', major: '8 mm' }, duty: { load: 20, span: 500 } };
+    const bar = 0.5 * 0.395 * 9.80665;
+    expect(thrustOf(made(LOADED, screw)).along).toBeCloseTo(23 + bar, 2);
+    expect(thrustOf(made(LOADED, { ...screw, mounting: 'horizontal' })).along).toBe(20);
+    expect(thrustOf(made(MOUNTED, screw)).along).toBe(3);
+  });
+
+  it('is no motor that nobody weighed', () => {
+    const light = { mounting: 'horizontal', motor: { weight: undefined } };
+    expect(thrustOf(made(MOUNTED, light))).toMatchObject({ across: 0, pulls: [] });
+  });
+
+  it('is a moment by the lever of the screws, or of the plate’s edge where that is longer', () => {
+    // motor's screws at 69.58/2 mm from the axis, a plate of 130 × 110 mm or so: a quarter of that is less
+    const large = made(MOTOR_PLATES['largest motor'] as Tree);
+    expect(Math.max(large.finished.length, large.finished.width) / 4).toBeLessThan(34.79);
+    expect(bendPlate(large).perMoment).toBeCloseTo(1 / 34.79, 4);
+    // screws at 15.5 mm: the plate leans on its shorter side
+    const common = made(MOUNTED);
+    const { length, width } = common.finished;
+    expect(bendPlate(common).perMoment).toBeCloseTo(4 / Math.min(length, width), 6);
   });
 
   it('is weight across a shaft that lies, at half of its motor, and the belt at the end of the shaft', () => {

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { limitsInForce } from '../../../../src/judge/limits-in-force.js';
+import { printLines } from '../../../../src/parts/coupling/checks/jaws.js';
 import type { CouplingDesign } from '../../../../src/parts/coupling/dimensions.js';
 import { contactIn } from '../../../../src/parts/coupling/jaw-load.js';
 import { design } from '../../../../src/pipeline/design.js';
@@ -43,6 +45,28 @@ describe('what pulls along the screw', () => {
     const squeeze = 50.382 / ((Math.PI / 4) * 25 * modulus);
     expect(value).toBeCloseTo(squeeze, 5);
     expect(message).toContain(`sinks by ${(squeeze * finished.height).toFixed(2)} mm`);
+  });
+
+  it('squeezes lobes and ring where there is no pad, by a section counted point by point', () => {
+    const bare = { insert: { pad: 'none', hole: 6 }, duty: { load: 50 } };
+    const { finished, modulus } = made(bare).insert;
+    const { lobes, halfWidth, ring, reach, hole, barrel } = finished;
+    expect([barrel, hole]).toEqual([0, 6]);
+    const turns = Array.from({ length: lobes }, (_, i) => ((i + 0.5) * 2 * Math.PI) / lobes);
+    const step = 0.05;
+    const places = Array.from({ length: Math.ceil((2 * reach) / step) + 2 }, (_, i) => -reach - step / 2 + i * step);
+    const isInside = (x: number, y: number) => {
+      if (Math.hypot(x, y) < hole / 2) return false;
+      return (
+        Math.hypot(x, y) <= ring ||
+        turns.some((turn) => {
+          const [along, aside] = [x * Math.cos(turn) + y * Math.sin(turn), y * Math.cos(turn) - x * Math.sin(turn)];
+          return along > 0 && along <= reach && Math.abs(aside) <= halfWidth;
+        })
+      );
+    };
+    const area = step ** 2 * places.reduce((sum, x) => sum + places.filter((y) => isInside(x, y)).length, 0);
+    expect(found('insert-thrust', bare)!.value! / (50.382 / (area * modulus))).toBeCloseTo(1, 2);
   });
 
   it('stands on a disc or a ball that does not yield', () => {
@@ -225,5 +249,46 @@ describe('a motor hub of 6.35 mm at 62 °C, by hand', () => {
     expect(Number(/motor hub holds (\d+) N·mm/.exec(found.message)?.[1] ?? found.value)).toBe(told);
     expect(torque / told).toBeGreaterThan(0.99);
     expect(torque / told).toBeLessThan(1.01);
+  });
+});
+
+describe('what is printed too thin', () => {
+  const printer = (lineWidth: number, nozzle: number) => ({ lineWidth, nozzle, layer: 0.2, listed: LISTED });
+  const LISTED = [
+    { nozzle: 0.25, layer: 0.2 },
+    { nozzle: 0.4, layer: 0.2 },
+    { nozzle: 0.6, layer: 0.2 },
+  ];
+  // a jaw of three is 2·(6.5·sin 30° − 2.5)/cos 30° = 1.732 mm wide at its inner end, 1.132 less two bevels of 0.3 mm
+  const jaws = { count: 3, inner: 6.5, outer: 12, halfSlot: 2.5, hollow: 0, bevel: 0.3 };
+  const insert = { finished: { halfWidth: 2, ring: 6, hole: 6 }, printer: printer(0.9, 0.8) };
+  const lines = (more: object = {}) => {
+    const outcome = printLines.run(
+      { hubs: [{}], jaws, insert, printer: printer(0.45, 0.4), ...more } as unknown as CouplingDesign,
+      limitsInForce(printLines.limits),
+    );
+    if (outcome?.kind !== 'value') throw new TypeError('no figure');
+    return { lines: outcome.value.likely, message: outcome.message };
+  };
+
+  it('is the inner end of a jaw, less its bevels', () => {
+    expect(lines().lines).toBeCloseTo((2 * 0.75) / Math.cos(Math.PI / 6) / 0.45 - 0.6 / 0.45, 6);
+    expect(lines().message).toBe('2.5 lines: inner end of a jaw');
+    const coarse = lines({ printer: printer(0.6, 0.6) });
+    expect(coarse.lines).toBeCloseTo(1.132 / 0.6, 3);
+    // two lines in 1.132 mm: at most 0.566 wide each, of a nozzle of 0.4
+    expect(coarse.message).toBe('1.9 lines: inner end of a jaw; fewer or wider jaws, or use printer.nozzle: 0.4 mm');
+  });
+
+  it('is a lobe or the ring of an insert, which has a printer of its own; a bought jaw is printed by nobody', () => {
+    expect(lines({ hubs: [] })).toEqual({ lines: 3 / 0.9, message: '3.3 lines: ring of the insert' });
+    expect(lines({ hubs: [], insert: { ...insert, finished: { halfWidth: 1, ring: 6, hole: 6 } } }).lines).toBeCloseTo(
+      2 / 0.9,
+      9,
+    );
+    const thin = lines({ insert: { ...insert, finished: { halfWidth: 0.5, ring: 6, hole: 0 } } });
+    expect(thin.lines).toBeCloseTo(1 / 0.9, 9);
+    // two lines in 1 mm: 0.5 wide at most, of a nozzle of 0.4
+    expect(thin.message).toBe('1.1 lines: a lobe; fewer or narrower jaws, or use insert.printer.nozzle: 0.4 mm');
   });
 });

@@ -145,6 +145,12 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['float-backlash', KEYED, {}, /^0.064 mm besides what the thread has: 0 mm along/],
   // bore of 19.6 mm less 0.2, over a bore of 15.8 mm
   ['rim-wall', BLANK, {}, /^the rim is 1.8 mm thick, solid down to the bore and 1 mm high$/],
+  [
+    'rim-wall',
+    BLANK,
+    { limits: { 'rim-wall': { min: 1.8 } } },
+    /^the rim is 1.8 mm thick, solid down to the bore and 1 mm high$/,
+  ],
   ['rim-wall', BLANK, { carriage: { offset: [0.3, 0] } }, /^the rim is 1.5 mm thick, .* stands 0.3 mm off its middle/],
   [
     'rim-wall',

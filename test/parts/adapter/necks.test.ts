@@ -47,6 +47,13 @@ describe('the thinnest place of a plate', () => {
     expect(neck(tip)).toBeCloseTo(20, 9);
   });
 
+  it('lies under a corner between an upright side and a slanted one, which looks away between both', () => {
+    expect(neck(polygon([-20, 0], [20, 0], [20, 20], [5, 20], [0, 7], [0, 20], [-20, 20]))).toBeCloseTo(7, 9);
+    expect(neck(polygon([-20, 0], [20, 0], [20, 20], [0, 20], [0, 7], [-5, 20], [-20, 20]))).toBeCloseTo(7, 9);
+    // lying on its side
+    expect(neck(polygon([0, -20], [20, -20], [20, 0], [7, 0], [20, 5], [20, 20], [0, 20]))).toBeCloseTo(7, 9);
+  });
+
   it('is a wall within 40° of parallel, and a wedge beyond', () => {
     // sides that lean apart by 30° from a width of 4 mm on; by 50° the 30 mm between head and foot are the neck
     const wedge = (angle: number) => {

@@ -126,6 +126,8 @@ describe('members of the nut family', () => {
     const share = 700 / ((Math.PI / 4) * (13 ** 2 - 8.8 ** 2)) / (10.56 * (45 / 47) ** 0.75);
     expect(finding(holder({ load: 700 }), 'nut-seat')).toMatchObject({ verdict: 'pass' });
     expect(finding(holder({ load: 700 }), 'nut-seat')!.value).toBeCloseTo(share, 5);
+    // the holder's bore clears the screw by as much whatever its thread: so of M8, whose own thread is cut to 8.5 mm
+    expect(finding({ ...holder({ load: 700 }), screw: 'M8' }, 'nut-seat')!.value).toBeCloseTo(share, 5);
     expect(finding(holder({ load: 740 }), 'nut-seat')!.verdict).toBe('fail');
     // standing for years PETG bears 1.2·44·0.2·φ, φ (20/47)^1.5 at 50 °C, less than a sudden load takes
     const warm = finding(holder({ load: 200, axis: 'vertical', temperature: 50 }), 'nut-seat')!;

@@ -9,7 +9,7 @@ import { ABSENT, Front, type Packing, STEPS, zigzag } from './packing.js';
  * @param mesh facets that share corners [mm]
  */
 export function packMesh(mesh: Mesh): { readonly packing: Packing; readonly bytes: Uint8Array } {
-  const { order, codes, guesses } = walk(mesh.triangles);
+  const { order, codes, guesses } = walk(mesh);
   const corners = order.length;
   const bytes = new Uint8Array(6 * corners + 3 * codes.length);
   const [low, step] = [[0, 0, 0] as [number, number, number], [1, 1, 1] as [number, number, number]];
@@ -37,21 +37,21 @@ type Guess = readonly [number, number, number];
 const NONE: Guess = [-1, -1, -1];
 
 /** Corners in the order in which the walk meets them, what it tells of each facet, and what each place is guessed from. */
-function walk(triangles: Uint32Array) {
-  const across = new HalfEdges(triangles);
-  const place = new Map<number, number>();
+function walk({ triangles, positions }: Mesh) {
+  const across = new HalfEdges(triangles, positions.length / 3);
+  const places = new Int32Array(positions.length / 3).fill(-1);
   const order: number[] = [];
   const codes: number[] = [];
   const guesses: Guess[] = [];
   const tell = (corner: number, guess: Guess): number => {
-    const known = place.get(corner);
-    codes.push(known === undefined ? 0 : order.length - known + 1);
-    if (known !== undefined) return known;
-    place.set(corner, order.length);
+    const known = places[corner]!;
+    codes.push(known < 0 ? 0 : order.length - known + 1);
+    if (known >= 0) return known;
+    places[corner] = order.length;
     guesses.push(guess);
     return order.push(corner) - 1;
   };
-  const front = new Front();
+  const front = new Front(triangles.length);
   for (let facet = across.take(0); facet >= 0; facet = across.take(facet)) {
     front.begin([0, 1, 2].map((k) => tell(triangles[3 * facet + k]!, NONE)));
     for (let edge = front.next(); edge; edge = front.next()) {
@@ -68,17 +68,19 @@ function walk(triangles: Uint32Array) {
 class HalfEdges {
   readonly #triangles: Uint32Array;
   readonly #taken: Uint8Array;
-  readonly #facets = new Map<string, number[]>();
+  /** of each corner, the first place in `triangles` that names it; of each place, the next one that names the same corner */
+  readonly #first: Int32Array;
+  readonly #next: Int32Array;
 
-  constructor(triangles: Uint32Array) {
+  constructor(triangles: Uint32Array, corners: number) {
     this.#triangles = triangles;
     this.#taken = new Uint8Array(triangles.length / 3);
-    triangles.forEach((corner, i) => {
-      const key = `${corner} ${triangles[i - (i % 3) + ((i + 1) % 3)]}`;
-      const found = this.#facets.get(key);
-      if (found) found.push(i);
-      else this.#facets.set(key, [i]);
-    });
+    this.#first = new Int32Array(corners).fill(-1);
+    this.#next = new Int32Array(triangles.length);
+    for (let i = triangles.length - 1; i >= 0; i--) {
+      this.#next[i] = this.#first[triangles[i]!]!;
+      this.#first[triangles[i]!] = i;
+    }
   }
 
   /** The first facet from a place on that was not given out; −1 when all were. */
@@ -90,10 +92,13 @@ class HalfEdges {
 
   /** The third corner of the facet on the other side of an edge; −1 where there is none left. */
   beyond(from: number, to: number): number {
-    const at = this.#facets.get(`${to} ${from}`)?.find((i) => !this.#taken[Math.trunc(i / 3)]);
-    if (at === undefined) return -1;
-    this.#taken[Math.trunc(at / 3)] = 1;
-    return this.#triangles[at - (at % 3) + ((at + 2) % 3)]!;
+    for (let i = this.#first[to]!; i >= 0; i = this.#next[i]!) {
+      const k = i % 3;
+      if (this.#triangles[k === 2 ? i - 2 : i + 1] !== from || this.#taken[(i - k) / 3] === 1) continue;
+      this.#taken[(i - k) / 3] = 1;
+      return this.#triangles[k === 0 ? i + 2 : i - 1]!;
+    }
+    return -1;
   }
 }
 

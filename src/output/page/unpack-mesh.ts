@@ -39,7 +39,7 @@ export function unpackMesh(packing: Packing, bytes: Uint8Array, from = 0): Mesh 
     triangles.set(facet, written);
     written += 3;
   };
-  const front = new Front();
+  const front = new Front(triangles.length);
   while (written < triangles.length) {
     const first = [told([]), told([]), told([])];
     write(...first);

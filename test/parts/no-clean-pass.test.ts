@@ -169,6 +169,12 @@ const ODD: readonly Odd[] = [
   ['polycarbonate in grease', SOUND_NUT, { material: 'pc' }, { grease: 'but' }],
   // nuts: the axis
   ['a steep screw upright without a brake', SOUND_NUT, { screw: 'Tr8x8(P2)' }, { 'drive-holding': 'but' }],
+  [
+    'a steep screw of an axis that nobody called level',
+    SOUND_NUT,
+    { screw: 'Tr8x8(P2)', duty: { axis: undefined } },
+    { 'drive-holding': 'not-told', 'catch-nut': 'not-told' },
+  ],
   ['a long thin screw that whips', SOUND_NUT, { duty: { span: 1500, feed: 30 } }, { 'drive-whirl': 'no' }],
   [
     'a long thin screw that bows out',

@@ -36,13 +36,19 @@ export function pullsOf(duty: DutySheet, known: Pull | undefined, notes: Assumpt
   return PULLS;
 }
 
-/** The load that stands, and the motor's stall force for a moment in either direction. */
+/**
+ * The load that stands, and the motor's stall force for a moment in either direction. Of an axis that nobody called upright
+ * or level the load may stand for years or change sides, and layers part sooner by the second.
+ */
 export function loadCases(loaded: Loaded): LoadCase[] {
   const { duty, pulls, screw } = loaded;
   const stall = screw && stallForce({ duty, screw });
-  const { load } = duty;
+  const { axis, load } = duty;
+  const standing = axis === undefined ? (['years', 'level'] as const) : [standingDuration(axis)];
   return [
-    ...(load === undefined ? [] : pulls.map((pull) => ({ force: load, pull, duration: standingDuration(duty.axis) }))),
+    ...(load === undefined
+      ? []
+      : pulls.flatMap((pull) => standing.map((duration) => ({ force: load, pull, duration })))),
     ...(stall === undefined ? [] : PULLS.map((pull) => ({ force: stall, pull, duration: 'moment' as const }))),
   ];
 }

@@ -12,7 +12,7 @@ interface Thread {
   readonly under: (force: number) => number;
 }
 
-/** A stress in the thread that has it worst, over what the screw's major may be. */
+/** A stress in the thread that has it worst, over what the screw's crests may measure: of a screw that nobody measured, what its class allows. */
 export interface TeethStress {
   readonly name: string;
   /** N, on this thread */
@@ -25,12 +25,13 @@ export type TeethFormula = (loaded: Teeth & { readonly axialForce: number }) => 
 
 /** The worst of the nut's threads when the nut is pushed with a force. */
 export function worstTeeth(design: NutDesign, force: number, formula: TeethFormula): TeethStress {
-  const { least, likely, most } = design.screw.major;
+  const { major, inHand } = design.screw;
+  const least = Math.min(major.least, inHand.major.least);
   const rows = threadsOf(design).map(({ name, length, under }) => {
     const axialForce = under(force);
     const at = (major: number) =>
       formula({ ...teethOf({ thread: design.finished.thread, screw: design.screw }, length, major), axialForce });
-    return { name, force: axialForce, value: { least: at(most), likely: at(likely), most: at(least) } };
+    return { name, force: axialForce, value: { least: at(major.most), likely: at(major.likely), most: at(least) } };
   });
   return rows.reduce((worst, next) => (next.value.likely > worst.value.likely ? next : worst));
 }

@@ -50,6 +50,10 @@ describe('load cases', () => {
   it('are the load for its time, and the stall for a moment either way', () => {
     expect(loadCases({ duty: WARM, pulls: ['away'] })).toEqual([{ force: 30, pull: 'away', duration: 'years' }]);
     expect(loadCases({ duty: { ...WARM, axis: 'horizontal' }, pulls: ['onto'] })[0]!.duration).toBe('level');
+    expect(loadCases({ duty: { load: 30 }, pulls: ['onto'] }).map(({ duration }) => duration)).toEqual([
+      'years',
+      'level',
+    ]);
     expect(loadCases({ duty: {}, pulls: both, screw: SCREW })).toEqual([]);
     expect(loadCases({ duty: motor(100), pulls: ['away'] })).toEqual([]);
     const stalled = loadCases({ duty: { ...WARM, ...motor(100) }, pulls: ['away'], screw: SCREW });

@@ -130,6 +130,9 @@ describe('barrel-pull', () => {
     expect(row.verdict).toBe('pass');
     expect(found('barrel-pull', quiet({}, { load: 800 }))!.verdict).toBe('fail');
     expect(found('barrel-pull', quiet({}, { load: undefined }))!.word).toBe('not-told');
+    // PA12 at 30 °C, 350 N: 2.58 MPa; for years 21·0.2·0.75·e^(−7/70) = 2.85, back and forth 21·0.12·e^(−7/85) = 2.32
+    expect(found('barrel-pull', quiet({}, { load: 350 }))!.verdict).toBe('pass');
+    expect(found('barrel-pull', quiet({}, { load: 350, axis: undefined }))!.verdict).toBe('fail');
   });
 });
 

@@ -236,6 +236,7 @@ export const NUT_CASES: VerdictCases = {
   'drive-holding': {
     yes: [SOUND_NUT, { screw: 'M5' }],
     but: [SOUND_NUT, { screw: 'Tr8x2' }],
+    'not-told': [SOUND_NUT, { screw: 'Tr8x2', duty: { axis: undefined } }],
   },
   'drive-torque': {
     yes: [SOUND_NUT, {}],
@@ -306,6 +307,7 @@ export const NUT_CASES: VerdictCases = {
   'catch-nut': {
     yes: [FAMILY, { catch_nut: METAL }],
     but: [SOUND_NUT, { mounting: 'flange-down' }],
+    'not-told': [SOUND_NUT, { duty: { axis: undefined } }],
   },
   'print-support': {
     yes: [SOUND_NUT, { holes: { joint: 'hexagon' } }],

@@ -137,7 +137,11 @@ function teethShares(design: CollarDesign, force: number, duration: LoadDuration
   // the slit takes its part of every turn
   const cut = 1 - ((finished.halves ? 2 : 1) * finished.slit) / (Math.PI * tooth.pitchDiameter);
   const loaded = {
-    ...teethOf({ thread: tooth, screw: screw! }, cut * boreEnd(finished), screw!.major.least),
+    ...teethOf(
+      { thread: tooth, screw: screw! },
+      cut * boreEnd(finished),
+      Math.min(screw!.major.least, screw!.inHand.major.least),
+    ),
     axialForce: force,
   };
   const when = duration === 'moment' ? 'for a moment, the axis jammed' : 'standing';

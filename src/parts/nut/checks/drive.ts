@@ -24,7 +24,7 @@ function creepRatio({ screw, finished }: NutDesign): number {
   return Math.max(byLead, angle / safe);
 }
 
-/** A vertical axis that is not held comes down. */
+/** A vertical axis that is not held comes down; one that nobody called level may be vertical. */
 export const driveHolding: NutCheck = {
   ...drive,
   id: 'drive-holding',
@@ -33,9 +33,11 @@ export const driveHolding: NutCheck = {
   limits: soft({ max: 1 }),
   moves: 'screw.lead, a brake, a counterweight',
   grave: true,
-  run: (design) => {
-    if (design.duty.axis !== 'vertical') return undefined;
-    const { screw, finished } = design;
+  run: (design, { pass }) => {
+    const { screw, finished, duty } = design;
+    if (duty.axis === 'horizontal') return undefined;
+    const ratio = exactly(creepRatio(design));
+    if (duty.axis === undefined && !allKeep(ratio, pass)) return notJudged('duty.axis');
     const answer = holding({
       lead: finished.lead,
       major: screw.major.likely,
@@ -48,7 +50,7 @@ export const driveHolding: NutCheck = {
       'may-creep': `the axis may creep down when greased and shaken${lead}: block it before work, do not rely on the screw`,
       holds: `the axis normally holds${lead}; do not rely on it where a fall would hurt`,
     };
-    return valued(exactly(creepRatio(design)), words[answer]);
+    return valued(ratio, words[answer]);
   },
 };
 

@@ -164,8 +164,9 @@ export const catchNut: NutCheck = {
         `the metal nut stands ${plain(catchPocket.gap)} mm off and bears nothing until the printed thread, ${worked(thread, 'mm')} mm of it, fails`,
       );
     }
-    if (duty.axis !== 'vertical' || family?.kind === 'holder') return undefined;
+    if (duty.axis === 'horizontal' || family?.kind === 'holder') return undefined;
     if (screwHolding(screw) === 'holds') return undefined;
+    if (duty.axis === undefined) return notJudged('duty.axis');
     if (family?.kind === 'twin')
       return told(
         'caution',

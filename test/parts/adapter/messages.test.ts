@@ -357,6 +357,8 @@ const SILENT: readonly [string, Base, Tree, string][] = [
   ['float-backlash', EXACT, { screw: 'Tr8x2' }, 'the nut does not float'],
   // lead angle 1.25/(π·7.19): 0.055, below a friction of 0.08
   ['catch-nut', EXACT, { screw: 'M8' }, 'the screw holds by itself'],
+  ['catch-nut', EXACT, { duty: { axis: 'horizontal' } }, 'a level axis without a screw in the sheet'],
+  ['catch-nut', BLANK, { duty: { axis: 'vertical' } }, 'no nut that could wear'],
   ['head-room', BLANK, {}, 'no nut is in the way'],
   ['plate-neck', EXACT, {}, 'neither corners nor cut-outs'],
   [

@@ -119,6 +119,10 @@ describe('the pressure of a flat, by hand', () => {
     const both = worn(2, { shaft: { diameter: 4, flat: 3.6, flat_length: 15 }, screw_end: { friction: 0.02 } })!;
     expect(both.value).toBeCloseTo(2000 / 7.2, 3);
     expect(both.message).toContain('in the screw end');
+    // 6 mm with a flat of 5: half the chord √(3² − 2²), 15·5/3 = 25 N·mm for a MPa, less than the motor's
+    const thick = worn(2, { shaft: { diameter: 6, flat: 5, flat_length: 15 }, screw_end: { friction: 0.02 } })!;
+    expect(thick.value).toBeCloseTo(2000 / 7.5, 3);
+    expect(thick.message).toContain('in the motor end');
   });
 
   it('is asked of nothing round', () => {
@@ -154,5 +158,16 @@ describe('the strain of a hub that closes', () => {
       /; use a smaller motor_end.bore_clearance, a thinner wall or a tougher plastic$/,
     );
     expect(coupling('closing-strain', { ...SCREWED, screw: undefined })).toBeUndefined();
+  });
+});
+
+describe('a hub on the crests of a screw', () => {
+  it('has grease on it unless it is washed, and is no shaft', () => {
+    const screw = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 } };
+    expect(sleeve('crest-grip', screw)!.message).toMatch(
+      /^the crests are 37 % of the bore, [\d.]+ MPa on them, and grease leaves a friction of 0\.05: wash it off and say screw_end\.degreased: yes; /,
+    );
+    expect(sleeve('crest-grip', { ...screw, screw_end: { degreased: 'yes' } })!.message).not.toContain('grease');
+    expect(sleeve('crest-grip')).toBeUndefined();
   });
 });

@@ -14,6 +14,31 @@ const sleeve = (id: string, changes: Changes = {}) => findingOf(changed(CLAMP, c
 const coupling = (id: string, changes: Changes = {}) => findingOf(couplingSheet(changes), id);
 const SCREWED = { motor_hub: { grip: 'set-screw', clamp: undefined }, screw: undefined };
 
+describe('what moves a check of a held shaft', () => {
+  it('is told by the fields of its own body, each once', () => {
+    const checks = heldChecks(() => undefined, { outside: 'outside_diameter', holds: ['motor_end', 'screw_end'] });
+    const moves = (id: string) => checks.find((one) => one.id === id)!.moves.split(', ');
+    expect(moves('clamp-pressure')).toEqual([
+      'motor_end.tightening',
+      'screw_end.tightening',
+      'motor_end.clamp.washers',
+      'screw_end.clamp.washers',
+      'material',
+      'outside_diameter',
+      'motor_end',
+      'screw_end',
+    ]);
+    expect(moves('closing-strain')).toEqual([
+      'motor_end.bore_clearance',
+      'screw_end.bore_clearance',
+      'outside_diameter',
+      'material',
+      'motor_end',
+      'screw_end',
+    ]);
+  });
+});
+
 describe('a shaft in its bore, by hand', () => {
   it('reaches in by so many of its diameters', () => {
     // 5 mm and 7 mm long: 1.4 diameters, where one and a half are wanted

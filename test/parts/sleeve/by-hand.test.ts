@@ -86,6 +86,8 @@ describe('a sleeve worked by hand', () => {
     expect(finding({ ...BUSH, bore: 6.4 }, 'bush-wall')!.message).toBe(
       '0.6 mm, 1.3 lines; use printer.nozzle: 0.25 mm, or drill the bore out for a thicker bush',
     );
+    const wide = { nozzle: 0.8, layer: 0.2 };
+    expect(finding({ ...BUSH, bore: 6.4, printer: wide }, 'bush-wall')!.message).toContain('printer.nozzle: 0.25 mm');
     const ids = (sheet: object) => check(design(sheet)).checks.map(({ id }) => id);
     expect(ids(CLAMP)).not.toContain('bush-wall');
     expect(ids(CLAMP)).not.toContain('bore-runout');

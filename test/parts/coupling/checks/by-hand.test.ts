@@ -252,6 +252,17 @@ describe('a motor hub of 6.35 mm at 62 °C, by hand', () => {
   });
 });
 
+describe('the squeeze of a lobe', () => {
+  it('is as sure as jaws are read: printed ones by their sheet, bought ones by the calipers', () => {
+    const printed = found('insert-squeeze')!;
+    expect([printed.least, printed.most]).toEqual([printed.value, printed.value]);
+    // ± 0.03 mm over the jaw, half of it at either flank
+    const bought = found('insert-squeeze', BOUGHT_HUBS)!;
+    const width = 2 * made(BOUGHT_HUBS).insert.finished.halfWidth;
+    expect(bought.most! - bought.least!).toBeCloseTo(0.03 / width, 5);
+  });
+});
+
 describe('what is printed too thin', () => {
   const printer = (lineWidth: number, nozzle: number) => ({ lineWidth, nozzle, layer: 0.2, listed: LISTED });
   const LISTED = [
@@ -274,10 +285,10 @@ describe('what is printed too thin', () => {
   it('is the inner end of a jaw, less its bevels', () => {
     expect(lines().lines).toBeCloseTo((2 * 0.75) / Math.cos(Math.PI / 6) / 0.45 - 0.6 / 0.45, 6);
     expect(lines().message).toBe('2.5 lines: inner end of a jaw');
-    const coarse = lines({ printer: printer(0.6, 0.6) });
-    expect(coarse.lines).toBeCloseTo(1.132 / 0.6, 3);
-    // two lines in 1.132 mm: at most 0.566 wide each, of a nozzle of 0.4
-    expect(coarse.message).toBe('1.9 lines: inner end of a jaw; fewer or wider jaws, or use printer.nozzle: 0.4 mm');
+    const coarse = lines({ printer: printer(0.9, 0.8) });
+    expect(coarse.lines).toBeCloseTo(1.132 / 0.9, 3);
+    // two lines in 1.132 mm: at most 0.566 wide each, of a nozzle of 0.5 at most
+    expect(coarse.message).toBe('1.3 lines: inner end of a jaw; fewer or wider jaws, or use printer.nozzle: 0.4 mm');
   });
 
   it('is a lobe or the ring of an insert, which has a printer of its own; a bought jaw is printed by nobody', () => {

@@ -119,10 +119,10 @@ describe('the pressure of a flat, by hand', () => {
     const both = worn(2, { shaft: { diameter: 4, flat: 3.6, flat_length: 15 }, screw_end: { friction: 0.02 } })!;
     expect(both.value).toBeCloseTo(2000 / 7.2, 3);
     expect(both.message).toContain('in the screw end');
-    // 6 mm with a flat of 5: half the chord √(3² − 2²), 15·5/3 = 25 N·mm for a MPa, less than the motor's
-    const thick = worn(2, { shaft: { diameter: 6, flat: 5, flat_length: 15 }, screw_end: { friction: 0.02 } })!;
-    expect(thick.value).toBeCloseTo(2000 / 7.5, 3);
-    expect(thick.message).toContain('in the motor end');
+    // a deeper flat of 3.5 on 4 mm: half the chord √(2² − 1.5²), 15·1.75/3 = 8.75 N·mm for a MPa, less than the motor's
+    const deep = worn(2, { shaft: { diameter: 4, flat: 3.5, flat_length: 15 }, screw_end: { friction: 0.02 } })!;
+    expect(deep.value).toBeCloseTo(2000 / 7.5, 3);
+    expect(deep.message).toContain('in the motor end');
   });
 
   it('is asked of nothing round', () => {

@@ -123,6 +123,19 @@ describe('a motor plate', () => {
       expect(rowOf(row, 'plate-bending').value! / stress).toBeCloseTo(1, 2);
     });
 
+    it('is that of what sunk heads leave: 3 mm deep, 6.18 mm wide', () => {
+      const machine = { holes: row.machine.holes, face: 'outer', opening: 38.1, joint: 'insert', thickness: 6 };
+      const sunk = { ...row, machine };
+      expect(made(sunk).finished.motor.sunk).toEqual({ diameter: 6.18, depth: 3 });
+      // below the heads the holes of 3.4 mm are in the way, beside them the heads
+      const [below, beside] = [across, across + 2 * 3.4 - 2 * 6.18];
+      const middle = (below * 1.5 + beside * 4.5) / (below + beside);
+      const inertia =
+        ((below + beside) * 3 ** 3) / 12 + 3 * below * (middle - 1.5) ** 2 + 3 * beside * (4.5 - middle) ** 2;
+      const stress = ((force / 2) * 24.5) / (inertia / (6 - middle));
+      expect(rowOf(sunk, 'plate-bending').value! / stress).toBeCloseTo(1, 3);
+    });
+
     it('leans as a strip does whose plastic has crept', () => {
       const { material } = made(row);
       const modulus = creepModulus(material, { hours: 5 * 8760, temperature: 42 });

@@ -68,7 +68,8 @@ function floatTrial(design: AdapterDesign, plate: Shape): FloatTrial[] {
   return [
     {
       still: [plate, pins],
-      moving: { kind: 'union', of: [{ kind: 'difference', of: [flange, ...holes] }, ...body] },
+      // a hole that was drilled into the body's side has taken that off too
+      moving: { kind: 'difference', of: [{ kind: 'union', of: [flange, ...body] }, ...holes] },
       free,
       stop: stop.sideways.likely,
       radius: stop.radius,

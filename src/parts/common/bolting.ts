@@ -206,11 +206,13 @@ export interface PatternError {
   readonly pattern: Pick<BoltedPattern, 'hole' | 'length'>;
   /** what else makes the error, in words; empty where nothing does */
   readonly cause: string;
+  /** what cures it, where that is no larger hole or other pattern */
+  readonly remedy?: string | undefined;
 }
 
 /** Whether every screw of a pattern goes in, all together. */
 export function judgePosition(
-  { error, play, pattern, cause }: PatternError,
+  { error, play, pattern, cause, remedy }: PatternError,
   { material }: { readonly material: Material },
 ): Outcome {
   const over = error.likely - play.likely;
@@ -221,7 +223,7 @@ export function judgePosition(
       : '';
   const cure =
     over > 0
-      ? `; at least one screw does not go in, it misses by ${worked(over, 'mm')} mm: use holes ${upwards(2 * over)} mm larger, a matching pattern or an adapter${forced}`
+      ? `; at least one screw does not go in, it misses by ${worked(over, 'mm')} mm${remedy ?? `: use holes ${upwards(2 * over)} mm larger, a matching pattern or an adapter`}${forced}`
       : '';
   return valued(
     widened(error, play.likely - play.least),

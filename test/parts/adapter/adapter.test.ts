@@ -212,6 +212,23 @@ describe('adapter', () => {
     expect(report.cautions.join()).toContain('Nothing tight may clamp the flange');
   });
 
+  it('floats on sleeves whose holes were drilled into the side of its body', async () => {
+    // holes of 5.9 mm at 8 mm from the axis reach to 5.05 mm, into a body of 5.1 mm
+    const small = {
+      ...PLAIN,
+      kind: 'floating',
+      float: { sideways: 0.3, spacer: 'sleeve', sleeve: 5.3 },
+      nut: {
+        ...PLAIN.nut,
+        flange: { diameter: 24, thickness: 3.5 },
+        holes: { count: 4, circle: 16, start: 45, diameter: 5.9, screw: 'M3' },
+      },
+      carriage: { bore: 10.8, thickness: 8, holes: { count: 4, circle: 38, diameter: 3.4, screw: 'M3' } },
+    };
+    const { report } = await makePart(small, { kernel });
+    expect(finding(report, 'solid-float')).toMatchObject({ verdict: 'pass' });
+  });
+
   it('floats between its limits and says how far it turns', () => {
     const report = judged({ ...PLAIN, kind: 'floating' });
     // flange holes 3.5 mm on M3 screws: 0.25 mm each way

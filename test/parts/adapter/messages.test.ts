@@ -50,6 +50,11 @@ const COVERED = changed(EXACT, {
 const found = (id: string, base: Base, changes: Tree = {}): Finding | undefined =>
   findingOf(changed(base, changes), id);
 const nut = (changes: Tree) => ({ nut: changes });
+/** A nut of 10.2 mm whose holes are not yet drilled for sleeves. */
+const drilled = (circle: number, diameter: number) => ({
+  float: { sideways: 0.3, spacer: 'sleeve', sleeve: 5 },
+  nut: { body: 10.2, holes: { circle, diameter } },
+});
 const bore = (size: number) => ({ plate: { bore: size } });
 const limit = (id: string, bounds: Tree) => ({ limits: { [id]: bounds } });
 const square = (half: number) => [
@@ -119,6 +124,11 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     { plate: { bore: 12, step: { diameter: 30.3, depth: 1 } } },
     /: 0.15 mm sideways.*; drill the holes of the nut to 5.6 mm$/,
   ],
+  // sleeves of 5 mm float by 0.3 mm in 5.6 mm: beside a body of 10.2 mm a circle of 16 leaves 2·(8 − 5.1) = 5.8 mm, of 15 mm 4.8 mm
+  ['mount-float', FREE, drilled(16, 3.5), /; drill the holes of the nut to 5.6 mm$/],
+  ['hole-size', FREE, drilled(16, 3.5), /^screws have -1.5 mm .*; drill the holes of the nut to 5.6 mm, or use a smaller screw$/],
+  ['hole-position-nut', FREE, drilled(16, 3.5), /it misses by .* mm; drill the holes of the nut to 5.6 mm; forced in/],
+  ['mount-float', FREE, drilled(15, 3.5), /; holes of 5.6 mm cut into the nut's body: take thinner sleeves, less float, or/],
   ['mount-float', FREE, nut({ holes: { diameter: 6.2 } }), /: 0.6 mm .*; another float, from 0.2 to 0.5 mm, is usual$/],
   // bare M3: 0.1 mm in the bore; as wide as 3 + 2·0.3
   [

@@ -16,6 +16,7 @@ import { floatHead } from '../../common/float.js';
 import { headRadius, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
+import { drilledWords } from '../drilled.js';
 import type { PatternHoles } from '../plan.js';
 import { carriageScrews, nutScrews, type Screws } from '../screws.js';
 import type { Side } from '../sides.js';
@@ -47,6 +48,11 @@ function pinOf({ side, holes }: Drawn, { nut, spacers }: AdapterDesign): number 
   return side === nut && spacers ? spacers.pin : fastenerThread(holes.hole.screw!).diameter;
 }
 
+/** Whether holes of the bought part let it float. */
+function floats({ side }: Drawn, { nut, spacers }: AdapterDesign): boolean {
+  return spacers !== undefined && side === nut;
+}
+
 /** Whether all screws of a pattern go in together. */
 function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | undefined {
   const screw = drawn?.holes.hole.screw;
@@ -64,6 +70,7 @@ function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | un
       play: scaled(shifted(plate, bought), 0.5),
       pattern: bolted(drawn),
       cause: held && tapped ? '; both sides are threaded, which leaves no play' : '',
+      remedy: floats(drawn, design) ? drilledWords(design) : undefined,
     },
     design,
   );
@@ -308,13 +315,13 @@ export const screwEnters: AdapterCheck = {
   run: (design) => {
     const plays = [nutSide(design), carriageSide(design)].flatMap((drawn) => {
       const screw = drawn?.holes.hole.screw;
-      return !drawn || screw === undefined || drawn.side.tapped
-        ? []
-        : [drawn.side.pattern.diameter.likely - pinOf(drawn, design)];
+      if (!drawn || screw === undefined || drawn.side.tapped) return [];
+      return [{ drawn, play: drawn.side.pattern.diameter.likely - pinOf(drawn, design) }];
     });
     if (plays.length === 0) return undefined;
-    const least = Math.min(...plays);
-    const cure = least < 0 ? `; drill the holes ${upwards(-least)} mm larger, or use a smaller screw` : '';
-    return valued(exactly(least), `screws have ${worked(least, 'mm')} mm of play in the bought part's holes${cure}`);
+    const { drawn, play } = plays.reduce((a, b) => (b.play < a.play ? b : a));
+    const larger = floats(drawn, design) ? drilledWords(design) : `; drill the holes ${upwards(-play)} mm larger`;
+    const cure = play < 0 ? `${larger}, or use a smaller screw` : '';
+    return valued(exactly(play), `screws have ${worked(play, 'mm')} mm of play in the bought part's holes${cure}`);
   },
 };

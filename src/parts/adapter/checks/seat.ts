@@ -5,12 +5,13 @@ import { plain, worked } from '../../../units/format.js';
 import { difference, exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
 import { USUAL_BACKLASH } from '../../common/backlash.js';
 import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
-import { type Float, floatBacklash, floatWords } from '../../common/float.js';
+import { floatBacklash, floatWords } from '../../common/float.js';
 import { LEDGE } from '../../common/ledge.js';
 import { remedyWords } from '../../common/remedy-words.js';
 import { holeResidual } from '../../common/residual.js';
 import { boresEntered } from '../bores-entered.js';
 import type { AdapterDesign } from '../dimensions.js';
+import { drilledWords } from '../drilled.js';
 import { floatStop } from '../float-stop.js';
 import { isSolidRim, rimThickness } from '../plan.js';
 import { bedFace, hanging } from '../print-advice.js';
@@ -89,7 +90,7 @@ export const mountFloat: AdapterCheck = {
       : [];
     const value = smallest(...inBore, ...inStep, floatStop(design).sideways);
     const { min = 0 } = pass;
-    const tight = spacers && value.likely < min ? wider(spacers) : '; another float, from 0.2 to 0.5 mm, is usual';
+    const tight = spacers && value.likely < min ? drilledWords(design) : '; another float, from 0.2 to 0.5 mm, is usual';
     const cure = allKeep(value, pass) ? '' : tight;
     if (spacers) return valued(value, `${floatWords(spacers, { ...floatStop(design), sideways: value })}${cure}`);
     const turn = floatTurn({ float: Math.max(0, value.likely), radius: floatStop(design).radius });
@@ -103,12 +104,6 @@ export const mountFloat: AdapterCheck = {
     );
   },
 };
-
-/** Holes in a bought flange that are too small for what stands in them are drilled. */
-function wider({ pin, sideways, spacer }: Float): string {
-  const drilled = `drill the holes of the nut to ${plain(pin + 2 * sideways)} mm`;
-  return spacer === 'bare' ? `; ${drilled}, or wider for sleeves` : `; ${drilled}`;
-}
 
 /** Play that a float adds when the load reverses. */
 export const floatBacklashCheck: AdapterCheck = {

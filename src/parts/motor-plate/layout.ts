@@ -8,6 +8,7 @@ import type { Motor } from './motor.js';
 import { hasUsualScrew, headHeight } from './motor-screw.js';
 import { edgeDistance, type MotorPlatePlan, motorOpening, type Point, slotEnds } from './plan.js';
 import type { MotorPlateSheet } from './sheet.js';
+import { wallCure } from './wall-cure.js';
 import { ligamentsOf } from './walls.js';
 
 /** Figures that a plate starts from where its sheet does not say, mm. @source common-practice */
@@ -170,5 +171,9 @@ function requireRoom(plan: MotorPlatePlan): void {
   if (!met) return;
   const ofMotor = met.where === 'pilot and motor hole';
   const field = ofMotor ? 'motor' : machine.slot ? 'slots' : 'machine.holes';
-  throw fault(field, met.where, `must stand ${plain(LEAST_GAP - met.size, 2)} mm further apart`);
+  throw fault(
+    field,
+    met.where,
+    `must stand ${plain(LEAST_GAP - met.size, 2)} mm further apart; ${wallCure(plan, met.where, { min: LEAST_GAP })}`,
+  );
 }

@@ -126,9 +126,19 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ],
   // sleeves of 5 mm float by 0.3 mm in 5.6 mm: beside a body of 10.2 mm a circle of 16 leaves 2·(8 − 5.1) = 5.8 mm, of 15 mm 4.8 mm
   ['mount-float', FREE, drilled(16, 3.5), /; drill the holes of the nut to 5.6 mm$/],
-  ['hole-size', FREE, drilled(16, 3.5), /^screws have -1.5 mm .*; drill the holes of the nut to 5.6 mm, or use a smaller screw$/],
+  [
+    'hole-size',
+    FREE,
+    drilled(16, 3.5),
+    /^screws have -1.5 mm .*; drill the holes of the nut to 5.6 mm, or use a smaller screw$/,
+  ],
   ['hole-position-nut', FREE, drilled(16, 3.5), /it misses by .* mm; drill the holes of the nut to 5.6 mm; forced in/],
-  ['mount-float', FREE, drilled(15, 3.5), /; holes of 5.6 mm cut into the nut's body: take thinner sleeves, less float, or/],
+  [
+    'mount-float',
+    FREE,
+    drilled(15, 3.5),
+    /; holes of 5.6 mm cut into the nut's body: take thinner sleeves, less float, or/,
+  ],
   ['mount-float', FREE, nut({ holes: { diameter: 6.2 } }), /: 0.6 mm .*; another float, from 0.2 to 0.5 mm, is usual$/],
   // bare M3: 0.1 mm in the bore; as wide as 3 + 2·0.3
   [

@@ -14,6 +14,10 @@ const BIG = changed(MOUNTED, {
 });
 const OUTER = changed(MOUNTED, { motor_heads: 'proud', machine: { face: 'outer', opening: 60 } });
 
+/** A plate between a motor and a machine that was made for one of frame 17. */
+const ONTO_17 = changed(ADAPTED, { machine: { holes: { rectangle: [31, 31], screw: 'M3' } }, plate: { thickness: 8 } });
+const WIDE = { motor: { square: 47.14, pilot: 38.1, screw: 'M4', thread_depth: undefined, flange: 5, body: 56 } };
+
 const found = (id: string, base: object, changes: Tree = {}) => findingOf(changed(base as Tree, changes), id);
 const thick = (thickness: number, depth = 4.5) => ({ plate: { thickness }, motor: { thread_depth: depth } });
 /** Two holes across the axis beside a body of 54 mm. */
@@ -112,6 +116,16 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
   ['wall', SIX, { limits: { wall: { min: 6 } } }, 6, /lines$/],
   // 33.7 − 30 − 4.5/2
   ['wall', SIX, { plate: { length: 67.4 } }, 1.45, /^machine hole and edge: 1.45 mm, [\d.]+ lines; make the plate/],
+  // the pilot's hole of a frame 23 reaches 19.2 mm from the axis, the holes of a frame 17 stand 21.92 from it wherever they are turned
+  ['wall', ONTO_17, WIDE, 0.72, /^pilot and machine hole: 0.72 mm, .*; no turn of machine.holes .*: take two plates/],
+  // pockets of 6.18 mm on a square of 22.8 and bores of 4 mm on one of 31, on one diagonal: 8.2/√2 − 3.09 − 2
+  [
+    'wall',
+    ONTO_17,
+    { motor: { square: 22.8 } },
+    0.708,
+    /^motor hole and machine hole: .*; turned by 45° they stand apart: machine.holes.start$/,
+  ],
   [
     'machine-position',
     MOUNTED,

@@ -67,6 +67,23 @@ describe('a motor plate', () => {
     expect(sizesOf(changed(small, { motor: { square: 23 } })).thickness).toBe(5.5);
   });
 
+  it('says how far to turn a pattern whose holes meet those of the motor', () => {
+    // squares of 26 and 31 mm: corners 3.54 mm apart, where half a pocket, half an insert and 0.4 mm want more
+    const meeting = changed(ADAPTED, {
+      motor: { square: 26 },
+      machine: { holes: { rectangle: [31, 31], screw: 'M3' } },
+    });
+    expect(() => design(meeting)).toThrow(/further apart; turned by 45° they stand apart: machine\.holes\.start/);
+    const turned = changed(meeting, { machine: { holes: { start: 45 } } });
+    expect(rowOf(turned, 'wall').verdict).toBe('pass');
+  });
+
+  it('asks for no more thread than a shallow hole has room for, and says that it has less than is wanted', () => {
+    const { limit, message } = rowOf(changed(MOUNTED, { motor: { thread_depth: 3 } }), 'screw-engagement');
+    expect(limit).toEqual({ min: 3 });
+    expect(message).toMatch(/its holes are shallow/);
+  });
+
   // shaft of the table 0.812 in = 20.62 mm, less a plate of 6 mm
   it('leaves the shaft less the plate', () => {
     const row = rowOf(changed(MOUNTED, { motor: { shaft: { length: 20.62 } }, hub_depth: 10 }), 'shaft-left');

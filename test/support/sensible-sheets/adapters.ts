@@ -48,6 +48,7 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
     step: maybe(fc.tuple(within(2, 10), within(1, 3))),
     float: fc.constantFrom(undefined, 0.25, { sideways: 0.3, along: 0.1 }),
     hold: fc.constantFrom(undefined, 'screws', 'keys'),
+    drilled: fc.boolean(),
     flange: fc.constantFrom('round', 'round', 'flats', 'square'),
     thickness: maybe(within(6, 14)),
     relief: maybe(within(0, 0.8)),
@@ -57,7 +58,8 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
   .map((r) => {
     const nutScrew = nominal(r.nut.screw);
     const bore = r.kind === 'blank' ? r.bore : r.body;
-    const nutRadius = tidy(r.body / 2 + 1.6 * nutScrew + 1.5);
+    // holes that are drilled for sleeves come near the body
+    const nutRadius = tidy(r.body / 2 + (r.drilled ? 1 : 1.6) * nutScrew + 1.5);
     const flange = tidy(2 * nutRadius + 3.4 * nutScrew);
     const flangeSheet = {
       round: { diameter: flange, thickness: 4 },
@@ -85,6 +87,8 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
         ].map(([x, y]) => [tidy(x!), tidy(y!)]),
       },
     }[r.outline];
+    /** Holes that a sleeve of a floating nut passes, with 0.3 mm to either side. */
+    const forSleeves = (screw: string) => ({ diameter: tidy(Math.ceil(nominal(screw) + 1.5) + 0.6), screw });
     const hole = (p: typeof r.nut) => {
       const drilled = tidy(nominal(p.screw) * 1.06 + 0.2);
       if (p.stated === 'both') return { diameter: drilled, screw: p.screw };
@@ -103,7 +107,7 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
               flange: flangeSheet,
               holes: {
                 ...places('circle', { radius: nutRadius, count: r.nut.count, start: r.nut.start }),
-                ...hole(r.nut),
+                ...(r.kind === 'floating' && r.drilled ? forSleeves(r.nut.screw) : hole(r.nut)),
               },
               joint: r.nutJoint,
               seat: r.seat,

@@ -90,7 +90,8 @@ export const mountFloat: AdapterCheck = {
       : [];
     const value = smallest(...inBore, ...inStep, floatStop(design).sideways);
     const { min = 0 } = pass;
-    const tight = spacers && value.likely < min ? drilledWords(design) : '; another float, from 0.2 to 0.5 mm, is usual';
+    const tight =
+      spacers && value.likely < min ? drilledWords(design) : '; another float, from 0.2 to 0.5 mm, is usual';
     const cure = allKeep(value, pass) ? '' : tight;
     if (spacers) return valued(value, `${floatWords(spacers, { ...floatStop(design), sideways: value })}${cure}`);
     const turn = floatTurn({ float: Math.max(0, value.likely), radius: floatStop(design).radius });

@@ -9,6 +9,7 @@ import { holeResidual, planeResidual } from '../../common/residual.js';
 import { LEAST_WALL } from '../../common/walls.js';
 import type { MotorPlateDesign } from '../dimensions.js';
 import { apart, edgeDistance, motorOpening, type Point, slotEnds } from '../plan.js';
+import { wallCure } from '../wall-cure.js';
 import { thinnestWall } from '../walls.js';
 
 type PlateCheck = Check<MotorPlateDesign>;
@@ -211,7 +212,7 @@ const wall: PlateCheck = {
   moves: 'plate, machine.holes, slots',
   run: ({ finished, printer }, { pass }) => {
     const { where, size } = thinnestWall(finished);
-    const cure = keeps(size, pass) ? '' : '; make the plate larger or thicker, or set the holes apart';
+    const cure = keeps(size, pass) ? '' : `; ${wallCure(finished, where, pass)}`;
     return valued(exactly(size), `${where}: ${plain(size, 2)} mm, ${plain(size / printer.lineWidth, 1)} lines${cure}`);
   },
 };

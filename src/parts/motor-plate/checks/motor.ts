@@ -89,7 +89,9 @@ const screwEngagement: PlateCheck = {
         'fail',
         `no usual ${screw} has thread below ${plain(base, 2)} mm and ends above the ground of its hole${otherPlate(thread, length ?? base)}`,
       );
-    const own = { pass: { min: wanted, max: most }, fail: { min: holds, max: ground } };
+    // in shallow holes no screw has what is wanted
+    const pass = most < wanted ? { min: wanted } : { min: wanted, max: most };
+    const own = { pass, fail: { min: holds, max: ground } };
     const engaged = length - base;
     const cure = keeps(engaged, inForce.of(own).pass) ? '' : otherPlate(thread, length);
     return valued(

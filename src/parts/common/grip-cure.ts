@@ -50,9 +50,12 @@ export function gripCure(weak: WeakGrip, torque: number): string | undefined {
 }
 
 /** What to do where no clamp of this plastic holds. */
-export function hopelessWords({ place: { shaft }, life: { material } }: WeakGrip): string {
+export function hopelessWords({ section, place: { shaft }, life: { material } }: WeakGrip): string {
   const flat = shaft.form === 'round' ? ', a shaft with a flat or a key' : '';
-  return `no clamp of ${material.name} up to two M6 holds it on ${plain(shaft.diameter.likely, 2)} mm: use metal hubs with the printed insert, a thicker shaft${flat}, less heat, or a stronger material`;
+  const bought = section.endsWith('_hub')
+    ? 'metal hubs with the printed insert (leave both shafts out of the sheet, give hubs.outside_diameter and jaws as measured)'
+    : 'a metal one';
+  return `no clamp of ${material.name} up to two M6 holds it on ${plain(shaft.diameter.likely, 2)} mm: use ${bought}, a thicker shaft${flat}, less heat, or a stronger material`;
 }
 
 function changesOf({ grip, life }: WeakGrip): Change[] {

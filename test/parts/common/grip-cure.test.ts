@@ -158,8 +158,10 @@ describe('room for a cure', () => {
 
   it('may be nowhere', () => {
     expect(hopelessWords(WEAK)).toBe(
-      'no clamp of abs up to two M6 holds it on 8 mm: use metal hubs with the printed insert, a thicker shaft, a shaft with a flat or a key, less heat, or a stronger material',
+      'no clamp of abs up to two M6 holds it on 8 mm: use metal hubs with the printed insert (leave both shafts out of the sheet, give hubs.outside_diameter and jaws as measured), a thicker shaft, a shaft with a flat or a key, less heat, or a stronger material',
     );
+    // a collar or a sleeve has no insert to keep
+    expect(hopelessWords({ ...WEAK, section: 'hold' })).toContain('use a metal one, a thicker shaft');
     const flat = { ...WEAK.place, shaft: { ...SHAFT, form: 'd' as const } };
     expect(hopelessWords({ ...WEAK, place: flat })).not.toContain('a flat or a key');
   });

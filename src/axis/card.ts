@@ -11,7 +11,7 @@ import { table } from '../output/page/html.js';
 import { cardOf } from '../output/page/workshop-card.js';
 import type { Report } from '../output/report.js';
 import { xmlText } from '../output/xml-text.js';
-import { DRIVE_CAUTIONS } from '../parts/common/cautions.js';
+import { DRIVE_CAUTIONS, NUT_FLOATS } from '../parts/common/cautions.js';
 import { TIGHTEN_AGAIN } from '../parts/common/grip-hardware.js';
 import { plain } from '../units/format.js';
 import type { AxisDesign } from './axis-design.js';
@@ -35,10 +35,10 @@ export function axisCard(report: AxisReport, axis: AxisDesign): string {
     isolate(axis),
     takeOut(report),
     mountAll(report, axis),
-    byHand(driven, axis),
+    byHand(driven, axis, floatsAt(report)),
+    level(driven),
     controller(driven, report, axis),
     firstMoves(driven),
-    level(driven),
     afterTheFirstHotDay(report),
     everyMonth(driven),
   ];
@@ -69,6 +69,7 @@ function measureFirst({ screw, sheet, along, old }: AxisDesign): CardStep {
     title: 'Measure, while it still runs',
     lines: [
       `Write down what the controller holds now: ${old?.stepsPerMm === undefined ? 'steps per mm' : `steps per mm, ${plain(old.stepsPerMm, 3)} by the sheet`}, direction, feed, travel limits. Photograph the wiring.`,
+      'Calipers reach in with the power off, the plug pulled and the axis propped.',
       'What differs from here goes into the sheet, and the parts are made anew, before anything is taken out.',
     ],
     more: table('Sizes that all parts hang on, mm', ['', 'told', 'found'], rows, [1]),
@@ -120,7 +121,7 @@ function tryOut({ parts }: AxisReport): CardStep {
       ),
       ...try_('coupling', 'push each hub on its shaft, put the insert in, and turn it by hand.'),
       ...try_('sleeve', 'push it on both shafts.'),
-      ...try_('end-holder', 'put in its bearing, or the screw through its bore: it must turn with two fingers.'),
+      ...try_('end-holder', 'put in its bearing, if it has one, and the screw through it: it must turn with two fingers.'),
       ...try_('collar', 'put it on the screw with its bearing, and turn it.'),
     ],
   };
@@ -179,7 +180,9 @@ function mountAll(report: AxisReport, { along }: AxisDesign): CardStep {
     title: 'Mount, from the nut to the far end',
     lines: [
       ...parts.map(({ role, report: part }) => mountWords(role, part, places[part.part] ?? [])),
-      'Every screw of nut and far end stays finger tight until the axis has found its place: drive it by hand to the motor end and tighten the nut there, crosswise in two rounds, then to the far end and tighten what holds the screw.',
+      floatsAt(report)
+        ? 'What holds the far end stays finger tight until the axis has found its place: drive it by hand to the far end and tighten it there. A nut that floats stays free.'
+        : 'Every screw of nut and far end stays finger tight until the axis has found its place: drive it by hand to the motor end and tighten the nut there, crosswise in two rounds, then to the far end and tighten what holds the screw.',
     ],
   };
 }
@@ -191,7 +194,12 @@ function mountWords(role: string, { hardware, cautions }: Report, places: readon
   return [`${role}: ${first === '' ? 'seat it on its face' : first}.`, ...own].join(' ');
 }
 
-function byHand(driven: Report, { along }: AxisDesign): CardStep {
+/** Whether a nut of it floats, or one on its plate. */
+function floatsAt({ parts }: AxisReport): boolean {
+  return parts.some(({ report: { cautions } }) => cautions.some((text) => text.startsWith(NUT_FLOATS)));
+}
+
+function byHand(driven: Report, { along }: AxisDesign, floats: boolean): CardStep {
   const step = turnByHand(driven);
   const gap = leftAtFarEnd(along);
   return {
@@ -203,7 +211,9 @@ function byHand(driven: Report, { along }: AxisDesign): CardStep {
         : [
             `Begin ${plain(along.nearGap, 0)} mm off the first thing at the motor end: ${plain(along.travel, 0)} mm further at least ${plain(gap, 0)} mm must be left at the far end.`,
           ]),
-      'Loosen the nut’s screws once more where it goes tight: if it frees itself, motor or holder stand off the axis, and are moved, not the nut.',
+      floats
+        ? 'Push the nut aside by hand at both ends of the travel: it must still give every way. Where it stands hard to one side, motor or holder stand off the axis, and are moved.'
+        : 'Loosen the nut’s screws once more where it goes tight: if it frees itself, motor or holder stand off the axis, and are moved, not the nut.',
     ],
   };
 }

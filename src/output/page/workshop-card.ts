@@ -26,9 +26,9 @@ export function workshopCard(report: Report, finished: DrawnOnes): string {
     chase(report),
     mount(report),
     turnByHand(report),
+    level(report),
     tellController(report),
     firstMoves(report),
-    level(report),
     afterADay(report),
     everyMonth(report),
   ];

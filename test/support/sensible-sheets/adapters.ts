@@ -59,7 +59,7 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
     const nutScrew = nominal(r.nut.screw);
     const bore = r.kind === 'blank' ? r.bore : r.body;
     // holes that are drilled for sleeves come near the body
-    const nutRadius = tidy(r.body / 2 + (r.drilled ? 1 : 1.6) * nutScrew + 1.5);
+    const nutRadius = tidy(r.body / 2 + (r.kind === 'floating' && r.drilled ? 1 : 1.6) * nutScrew + 1.5);
     const flange = tidy(2 * nutRadius + 3.4 * nutScrew);
     const flangeSheet = {
       round: { diameter: flange, thickness: 4 },

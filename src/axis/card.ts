@@ -121,7 +121,10 @@ function tryOut({ parts }: AxisReport): CardStep {
       ),
       ...try_('coupling', 'push each hub on its shaft, put the insert in, and turn it by hand.'),
       ...try_('sleeve', 'push it on both shafts.'),
-      ...try_('end-holder', 'put in its bearing, if it has one, and the screw through it: it must turn with two fingers.'),
+      ...try_(
+        'end-holder',
+        'put in its bearing, if it has one, and the screw through it: it must turn with two fingers.',
+      ),
       ...try_('collar', 'put it on the screw with its bearing, and turn it.'),
     ],
   };

@@ -47,12 +47,12 @@ function judged(
     if ('axis' in sheet) {
       const mate = kernel ? { mate: kernel } : {};
       const report = checkAxis(sheet.axis, { accept: ofAnAxis(accept, alone), ...mate });
-      const advice = rest.advise === true ? { advice: adviseAxis(sheet.axis, rest) } : {};
+      const advice = rest.advise === true ? { advice: adviseAxis(sheet.text, sheet.known) } : {};
       return { file, report: { ...report, ...advice }, written: [] };
     }
     const options = { ...rest, accept: ofSinglePart(accept) };
     const report = kernel ? checkMated(sheet.design, kernel, options) : check(sheet.design, options);
-    const advice = options.advise === true ? { advice: advise(sheet.text, options) } : {};
+    const advice = options.advise === true ? { advice: advise(sheet.text, sheet.known) } : {};
     return { file, report: { ...report, ...advice }, written: [] };
   } catch (error) {
     return { file, error: asError(error) };

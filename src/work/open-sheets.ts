@@ -9,10 +9,16 @@ import { withProfiles } from './with-profiles.js';
 
 /** A sheet that was read and worked out, or why it cannot be used. */
 export type OpenedSheet =
-  | { readonly file: string; readonly design: Design; readonly text: string }
-  | { readonly file: string; readonly axis: AxisDesign }
+  | ({ readonly file: string; readonly design: Design } & Read)
+  | ({ readonly file: string; readonly axis: AxisDesign } & Read)
   /** `name` where the sheet says one in spite of its mistakes */
   | { readonly file: string; readonly error: Error; readonly name?: string };
+
+/** A sheet's text, and what it is worked out with: profiles that lie beside it are counted among the presets. */
+interface Read {
+  readonly text: string;
+  readonly known: DesignOptions;
+}
 
 /**
  * Reads sheets and works them out, each on its own. Two sheets of one name (case ignored) would share a folder, so
@@ -33,7 +39,8 @@ async function openSheet(file: string, place: InputPlace, options: DesignOptions
   try {
     text = await readInput(file, place);
     const known = await withProfiles(text, file, place, options);
-    return isAxisSheet(text) ? { file, axis: designAxis(text, known) } : { file, design: design(text, known), text };
+    const read = { file, text, known };
+    return isAxisSheet(text) ? { ...read, axis: designAxis(text, known) } : { ...read, design: design(text, known) };
   } catch (error) {
     const name = text === undefined ? undefined : peekName(text);
     return { file, error: asError(error), ...(name === undefined ? {} : { name }) };

@@ -1,5 +1,6 @@
 import { stringify } from 'yaml';
 import { partOfAxis } from '../../../src/axis/accept.js';
+import { adviseAxis } from '../../../src/axis/advise.js';
 import { checkAny, designAny, isAxis } from '../../../src/axis/any.js';
 import type { AxisDesign } from '../../../src/axis/axis-design.js';
 import { designAxis, isAxisSheet } from '../../../src/axis/design.js';
@@ -128,8 +129,7 @@ export function createEngine(wasm: () => Promise<ArrayBuffer>): Engine {
       }),
     name: (readings) => orMistakes(() => identify(readings)),
     compare: (asked) => orMistakes(() => sideBySide(asked)),
-    // what cures a part is asked of that part, where its own sheet is open
-    cures: (told) => (isAxisSheet(told.sheet) ? { checks: [] } : advise(told.sheet, given(told))),
+    cures: (told) => (isAxisSheet(told.sheet) ? adviseAxis : advise)(told.sheet, given(told)),
     sketch: (told) => {
       const views = orMistakes(() => viewsFor(told));
       return 'mistakes' in views ? undefined : sketchView(views.side);

@@ -1,8 +1,10 @@
 import type { Acceptance } from '../../../src/judge/accept.js';
 import type { Cure } from '../../../src/judge/advice.js';
-import { editText, putSection, type ShortForms } from '../../../src/sheet/edit-text.js';
+import { editText, putSection } from '../../../src/sheet/edit-text.js';
+import type { AxisPart } from './axis-part.js';
 import type { Card } from './cards.js';
 import type { Typed } from './readings.js';
+import { SHORT } from './short-forms.js';
 
 /** Where a person is on the way. */
 export type Step = 'start' | 'screw' | 'compare' | 'part';
@@ -38,8 +40,8 @@ export interface State {
   readonly compared: Readonly<Record<string, string>>;
   /** the sheet, the only model of the part */
   readonly sheet: string;
-  /** the sheet of the axis that this part was opened from; empty otherwise */
-  readonly axis: string;
+  /** the axis that this part was opened from */
+  readonly from?: AxisPart | undefined;
   /** failed checks that are taken all the same, each with its reason */
   readonly accepted: readonly Acceptance[];
   /** what was seen on the printed part, on its form; empty before it was asked for */
@@ -53,7 +55,6 @@ export const FRESH: State = {
   readings: {},
   compared: {},
   sheet: '',
-  axis: '',
   accepted: [],
   form: '',
   cards: [],
@@ -64,15 +65,6 @@ export function accepting(accepted: readonly Acceptance[], check: string, reason
   const others = accepted.filter((one) => one.check !== check);
   return reason.trim() === '' ? others : [...others, { check, reason: reason.trim() }];
 }
-
-/** What short forms of a sheet stand for when a field inside them is changed. */
-const SHORT: ShortForms = {
-  fit: 'class',
-  material: 'preset',
-  printer: 'preset',
-  screw: 'designation',
-  outline: 'shape',
-};
 
 /** A comma between figures is a point. */
 export function withPoint(typed: string): string {

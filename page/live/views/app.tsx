@@ -2,6 +2,7 @@ import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { type Drawer, openDrawer } from '../engine/drawer.js';
 import type { WriteExact } from '../engine/exact.js';
 import type { Thread } from '../engine/workers.js';
+import { type AxisPart, writtenBack } from '../state/axis-part.js';
 import { type Card, profilesIn } from '../state/cards.js';
 import { forScrew } from '../state/compare.js';
 import type { ExactPackage } from '../state/exact-package.js';
@@ -87,11 +88,16 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
   const profiles = useMemo((): ReturnType<typeof profilesIn> => JSON.parse(known), [known]);
   const told = useMemo(() => ({ sheet, accepted, profiles }), [sheet, accepted, profiles]);
   const keep = { cards, ...(keeps ? { put: (more: readonly Card[]) => void put(more) } : {}) };
-  const open = (sheet: string, axis = '') => change({ step: 'part', sheet, axis, accepted: [], form: '' });
+  const open = (sheet: string, from?: State['from']) => change({ step: 'part', sheet, from, accepted: [], form: '' });
+  const backTo = (from: AxisPart) => {
+    const { axis, left } = writtenBack(from, state.sheet);
+    setTrouble(left.length === 0 ? '' : `not taken over into the axis: ${left.join(', ')}; change it there`);
+    open(axis);
+  };
   const begin = async (kind: string, screwFirst: boolean) => {
     const sheet = await threads.judge.ask((engine) => engine.start(kind));
     if (sheet !== undefined)
-      change({ step: screwFirst ? 'screw' : 'part', sheet, axis: '', readings: {}, accepted: [], form: '' });
+      change({ step: screwFirst ? 'screw' : 'part', sheet, from: undefined, readings: {}, accepted: [], form: '' });
   };
   const beginFor = async (designation: string) => {
     const sheet = await threads.judge.ask((engine) => engine.start('nut'));
@@ -116,8 +122,8 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
               Which screw?
             </button>
           )}
-          {state.axis !== '' && (
-            <button type="button" onClick={() => open(state.axis)}>
+          {state.from && (
+            <button type="button" onClick={() => state.from && backTo(state.from)}>
               back to the axis
             </button>
           )}
@@ -166,7 +172,8 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
             threads={threads}
             told={told}
             write={(sheet) => change({ sheet })}
-            openPart={(part) => open(part, sheet)}
+            openPart={(role, part) => open(part, { axis: sheet, role, opened: part })}
+            {...(state.from ? { ofAxis: state.from.role } : {})}
             accept={(accepted) => change({ accepted })}
             name={name}
             form={state.form}

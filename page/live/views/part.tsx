@@ -22,7 +22,9 @@ interface Props {
   readonly told: Told;
   readonly write: (sheet: string) => void;
   /** opens one part of an axis by its own sheet */
-  readonly openPart: (sheet: string) => void;
+  readonly openPart: (role: string, sheet: string) => void;
+  /** its section, where it was opened from an axis */
+  readonly ofAxis?: string;
   readonly accept: (accepted: State['accepted']) => void;
   readonly name: string;
   /** what was seen on the printed part */
@@ -38,7 +40,7 @@ type AxisParts = NonNullable<Extract<Judged, { report: unknown }>['parts']>;
 const REST = 300;
 
 /** The part: its section with flags, the questions, what was told, the files. */
-export function Part({ threads, told, write, openPart, accept, name, form, fill, keep, exactKeep }: Props) {
+export function Part({ threads, told, write, openPart, ofAxis, accept, name, form, fill, keep, exactKeep }: Props) {
   const { sheet } = told;
   const [judged, setJudged] = useState<Judged>();
   /** the last answer that was none of mistakes, for half-typed figures */
@@ -110,6 +112,9 @@ export function Part({ threads, told, write, openPart, accept, name, form, fill,
           ))}
         </ul>
       )}
+      {ofAxis !== undefined && (
+        <p class="card quiet">{`Of an axis: what is changed here goes into its section ${ofAxis} on the way back to it.`}</p>
+      )}
       {good?.parts && <Parts parts={good.parts} openPart={openPart} />}
       {!good?.parts && (
         <Section
@@ -162,13 +167,16 @@ function Parts({ parts, openPart }: { readonly parts: AxisParts; readonly openPa
       <ul>
         {parts.map(({ role, sheet }) => (
           <li key={role}>
-            <button type="button" onClick={() => openPart(sheet)}>
+            <button type="button" onClick={() => openPart(role, sheet)}>
               {`open ${role}`}
             </button>
           </li>
         ))}
       </ul>
-      <p class="quiet">A part that is opened has all that the axis says of it; what is changed there stays there.</p>
+      <p class="quiet">
+        A part that is opened has all that the axis says of it; what is changed there goes into its section here on the
+        way back.
+      </p>
     </section>
   );
 }

@@ -38,7 +38,7 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
   const knobs = onPresetList(kind.tunables(made), presets);
   const choices = knobs.length === 0 ? [] : choicesOf(plain, presets);
   const ways = (made.remedies ?? []).filter(({ another }) => another === undefined);
-  const checks = openChecks(before).map((check): CheckAdvice => {
+  const checks = askedFor(before, ways).map((check): CheckAdvice => {
     const { verdict } = before.get(check)!;
     const search = { check, base: {}, before, attempt };
     const { found, reach, tried } = curesOf(search, [...knobs, ...choices], ways);
@@ -69,6 +69,11 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
 type Search = Omit<Goal, 'reach'>;
 /** What a kind knows of: a check, and the fields that cure it. */
 type Way = Pick<TriedRemedy, 'check' | 'set'>;
+
+/** Checks that do not pass: those with a figure, and those that their kind knows a way to cure. */
+function askedFor(before: Trial, ways: readonly Way[]): string[] {
+  return [...new Set([...openChecks(before), ...ways.map(({ check }) => check)])];
+}
 
 /** Cures of one check, the cleanest and smallest first; for a failed one that cannot pass, what makes it a caution. */
 function curesOf(search: Search, knobs: readonly Knob[], ways: readonly Way[]) {

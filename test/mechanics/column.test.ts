@@ -14,6 +14,18 @@ describe('worked columns (formulas confirmed, figures derived from them)', () =>
   });
 });
 
+// Euler by hand, E 200 GPa, root 5.5: I = π·5.5⁴/64 = 44.918; π²·2e5·44.918/300² = 985.2 N; × 0.25, 4 and 2
+it.each([
+  ['supported', 985.2],
+  ['fixed-free', 246.3],
+  ['fixed-fixed', 3940.7],
+  ['fixed-supported', 1970.4],
+] as const)('Euler, root 5.5, span 300, %s: %d N', (ends, load) => {
+  const soft = { rootDiameter: 5.5, span: 300, ends, modulus: 200_000, yield: 1e5 };
+  expect(Math.abs(columnLoad({ ...soft, factors: 'theory' }) - load)).toBeLessThan(0.1);
+  expect(columnLoad(soft)).toBeLessThanOrEqual(load + 0.1);
+});
+
 describe('between the two formulas', () => {
   it('changes at L/k 116.7 for steel of yield 300, where both give half the yield load', () => {
     const rootDiameter = 16; // k = 4, A = 64π

@@ -13,4 +13,15 @@ describe('side force of a held bent screw', () => {
     expect(endSideForce({ ...p, runout: 0 })).toBe(0);
     expect(() => endSideForce({ ...p, toHolder: 0 })).toThrow('toHolder');
   });
+
+  // by hand, E 200 GPa, I 44.918 mm⁴, 0.2 mm forced straight, 300 mm from motor to holder
+  it.each([
+    [25, 28.75],
+    [50, 7.187],
+    [100, 1.797],
+  ])('is, %d mm from the holder, %d N', (toHolder, force) => {
+    const p = { rootDiameter: 5.5, runout: 0.2, modulus: 200_000, toHolder };
+    expect(endSideForce({ ...p, toMotor: 300 - toHolder })).toBeCloseTo(force, 2);
+    expect(endSideForce({ ...p, toHolder: 50, toMotor: 0 })).toBeCloseTo(43.1, 1);
+  });
 });

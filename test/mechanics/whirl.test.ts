@@ -32,6 +32,17 @@ it('gives the derated figures of common practice (8 mm screw free at the top, ro
   expect(Math.abs(at(500) - 760)).toBeLessThan(10);
 });
 
+// handbooks of screws, derated: n = fc·d/L²·1e7 with fc 3.4, 9.7, 15.1; root 5.5 on 300 mm: 2078, 5928, 9228 rpm
+it.each([
+  ['fixed-free', 2078, 0.03],
+  ['supported', 5928, 0.01],
+  // ours is the more careful one
+  ['fixed-supported', 9228, 0.07],
+] as const)('derated and %s comes near the %d rpm of the handbooks', (ends, rpm, off) => {
+  const ours = DERATING * whirlSpeed({ rootDiameter: 5.5, span: 300, ends });
+  expect(Math.abs(ours / rpm - 1)).toBeLessThan(off);
+});
+
 it('refuses values outside their ranges', () => {
   const good = { rootDiameter: 6, span: 300, ends: 'supported' } as const;
   expect(() => whirlSpeed({ ...good, rootDiameter: 0 })).toThrow(/^rootDiameter: /);

@@ -4,6 +4,7 @@ import { COLLAR_CHECKS } from './checks/index.js';
 import { type CollarDesign, designCollar } from './dimensions.js';
 import { mateCollar } from './mate.js';
 import { collarParticulars } from './particulars.js';
+import { carriedByMetal } from './remedies.js';
 import { type CollarSheet, collarSchema } from './sheet.js';
 import { sizeField } from './size-fields.js';
 import { collarBodies } from './solid.js';
@@ -24,4 +25,5 @@ export const collarKind: PartKind<CollarSheet, CollarDesign> = {
   views: collarViews,
   sizeField,
   tunables: COLLAR_TUNABLES,
+  remedies: { 'friction-alone': carriedByMetal },
 };

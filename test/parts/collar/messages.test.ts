@@ -5,6 +5,8 @@ import { frictionHold } from '../../../src/parts/collar/checks/hold.js';
 import type { CollarDesign } from '../../../src/parts/collar/dimensions.js';
 import { heldIn } from '../../../src/parts/collar/held-in.js';
 import { gripOfHeld } from '../../../src/parts/common/held.js';
+import { advise } from '../../../src/pipeline/advise.js';
+import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { PLAIN, THREADED } from '../../support/collar-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
@@ -200,5 +202,35 @@ describe('a check of a collar', () => {
     const held = frictionHold(collar(PLAIN, thin));
     const load = 0.49 * held;
     expect(found('axial-grip', PLAIN, { ...thin, duty: { load, temperature: 23 } })!.missing).toEqual(['screw.major']);
+  });
+});
+
+describe('a standing screw that friction alone would hold', () => {
+  const plain = {
+    part: 'collar',
+    name: 'plain',
+    mounting: 'motor-above',
+    hold: { degreased: 'yes' },
+    material: 'pc',
+    duty: { load: 2, span: 320, temperature: 25 },
+  };
+  const said = (sheet: object) =>
+    check(design(sheet)).checks.find(({ id }) => id === 'friction-alone') ?? expect.fail('nothing was said');
+
+  it('wants a thread and a pin, or metal; a plain shaft metal alone', () => {
+    expect(said({ ...plain, screw: 'Tr10x2' })).toMatchObject({
+      verdict: 'fail',
+      message: expect.stringMatching(/bore: thread.*backed_by/),
+    });
+    const shaft = said({ ...plain, shaft: { diameter: 10 } });
+    expect(shaft).toMatchObject({ verdict: 'fail', message: expect.stringMatching(/put a metal collar behind it/) });
+    expect(shaft.message).not.toContain('thread');
+  });
+
+  it('is advised the metal collar, tried on the sheet itself', () => {
+    const { checks } = advise({ ...plain, screw: 'Tr10x2' });
+    expect(checks.find((one) => one.check === 'friction-alone')!.cures).toMatchObject([
+      { set: { backed_by: 'metal-collar' }, reaches: 'pass' },
+    ]);
   });
 });

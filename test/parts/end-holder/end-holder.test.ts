@@ -107,6 +107,26 @@ describe('an end holder', () => {
     expect(rowOf(changed(GUIDED, { duty: { temperature: 50 } }), 'end-room').value).toBeCloseTo(3 - 0.18, 9);
   });
 
+  // 400 mm of steel, 30 K warmer: 11.5e-6 · 400 · 30 = 0.138 mm; a float of 0.5 mm is enough, and no less is left than by hand
+  it('finds half a millimetre of float enough for 400 mm of screw', () => {
+    const row = rowOf(changed(GUIDED, { end_room: 0.5 + 0.138, duty: { span: 400, temperature: 50 } }), 'end-room');
+    expect(row.value).toBeGreaterThan(0.48);
+    expect(row.value).toBeLessThanOrEqual(0.5);
+  });
+
+  // 22 + 0.15 of hole offset − 0.05 of interference = 22.10 in the file
+  it('prints a pocket wider by the offset and narrower by the fit', () => {
+    const pressed = changed(PRESSED, {
+      fit: { pocket: undefined, interference: 0.05 },
+      material: { preset: 'petg', shrink: { plane: '0 %', axial: '0 %' } },
+      printer: { hole_offset: 0.15, compensation: 'file' },
+    });
+    const { finished, printed } = design(pressed).dimensions as Record<string, Record<string, number>>;
+    expect(finished!.pocket_diameter).toBeCloseTo(21.95, 9);
+    expect(printed!.pocket_diameter).toBeCloseTo(22.1, 6);
+    expect(rowOf(pressed, 'pocket-fit').value).toBeCloseTo(0.05, 9);
+  });
+
   // a bearing at 80 °C in a plastic of 60 to 120e-6: at most 108e-6 · 60 · 22 = 0.1426 mm lost, likely 78e-6: 0.1030
   it('lets a press fit go where it is hot', () => {
     const hot = changed(PRESSED, { duty: { temperature: 80 }, fit: { pocket: '21.94 ± 0 mm' } });

@@ -46,6 +46,9 @@ describe('a motor plate', () => {
       machine: { holes: { rectangle: [130, 130], screw: 'M5' }, face: 'motor' },
     });
     if (circle) expect(sizes.motor_square! * Math.SQRT2).toBeCloseTo(25.4 * circle, 1);
+    // by hand: 2.625·25.4/√2 = 47.146, 3.875·25.4/√2 = 69.597
+    const square = { 'frame-11': 23, 'frame-14': 26, 'frame-17': 31, 'frame-23': 47.146, 'frame-34': 69.597 }[frame];
+    expect(Math.abs(sizes.motor_square! - square!)).toBeLessThan(0.01);
     // a pilot that locates has 0.3 mm of play
     expect(sizes.pilot_hole! - 0.3).toBeCloseTo(pilot, 1);
   });

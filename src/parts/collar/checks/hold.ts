@@ -84,7 +84,7 @@ export const frictionAlone: CollarCheck = {
   title: 'What keeps a standing screw from sinking through its collar',
   unit: '',
   moves: 'mounting, bore, pin, backed_by',
-  run: ({ axial: { mounting }, finished: { thread, pin }, isBacked }) => {
+  run: ({ axial: { mounting }, finished: { thread, pin }, isBacked, screw }) => {
     if (mounting === 'horizontal') return told('pass', 'a level screw does not sink');
     if (isBacked) return told('pass', 'a metal collar behind it');
     if (thread && pin) return told('pass', 'the flanks of its thread; the pin keeps it from turning off');
@@ -93,7 +93,7 @@ export const frictionAlone: CollarCheck = {
       'fail',
       thread
         ? 'the clamp alone keeps the thread from turning off, and plastic gives: put a pin through it (pin: 2 mm), or a metal collar behind it (backed_by: metal-collar)'
-        : 'friction in plastic alone, which gives over the years: cut the screw’s own thread (bore: thread) and put a pin through it (pin: 2 mm), or put a metal collar behind it (backed_by: metal-collar)',
+        : `friction in plastic alone, which gives over the years: ${screw ? 'cut the screw’s own thread (bore: thread) and put a pin through it (pin: 2 mm), or ' : ''}put a metal collar behind it (backed_by: metal-collar)`,
     );
   },
 };

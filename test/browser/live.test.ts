@@ -116,6 +116,21 @@ describe('the live page', () => {
     },
   );
 
+  it('opens an axis, one of its parts from there, and goes back', async () => {
+    const watched = await openLive();
+    const { page } = watched;
+    await page.getByText('Everything on one screw is to be made').click();
+    const part = page.getByRole('button', { name: 'open end-holder' });
+    await part.waitFor({ timeout: 60_000 });
+    await part.click();
+    await page.locator('summary', { hasText: 'the sheet' }).click();
+    expect(await page.getByLabel('the sheet', { exact: true }).inputValue()).toContain('part: end-holder');
+    await page.getByRole('button', { name: 'back to the axis' }).click();
+    await part.waitFor({ timeout: 60_000 });
+    expectQuiet(watched);
+    await page.close();
+  });
+
   it.skipIf(!HAS_EXACT)(
     `writes an exact body once it is handed the kernel, as the command does, and asks for nothing${NEEDS_EXACT}`,
     async () => {

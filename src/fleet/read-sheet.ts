@@ -1,7 +1,10 @@
+import { locating } from '../pipeline/locate-faults.js';
+import type { PresetTexts } from '../presets/texts.js';
 import type { Fields } from '../sheet/fields-map.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { validate } from '../sheet/validate.js';
 import type { BareMachine, Entry, Find, GivenFields } from './machines.js';
+import { withMotorShafts } from './motor-shafts.js';
 import { type FleetSheet, fleetSchema, type MachineEntry, type PartEntry } from './sheet.js';
 
 /** A fleet file, read: what it says, and where each piece stands. */
@@ -17,10 +20,13 @@ export const LONGEST_FLEET = 8_000_000;
  * Reads a fleet file (YAML).
  * @throws InputError every mistake at once, located
  */
-export function readFleetSheet(text: string, file: string): FleetFile {
+export function readFleetSheet(text: string, file: string, presets: PresetTexts): FleetFile {
   const { value, locate } = readYaml(text, LONGEST_FLEET);
   const sheet = validate(fleetSchema, value, locate);
-  return { sheet, find: (path) => ({ file, at: locate(path) }) };
+  return {
+    sheet: locating(locate, () => withMotorShafts(sheet, presets)),
+    find: (path) => ({ file, at: locate(path) }),
+  };
 }
 
 /** The machines that a fleet file lists itself. */

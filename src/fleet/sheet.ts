@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { map, quantity, whole } from '../sheet/fields.js';
+import { map, orShort, quantity, whole } from '../sheet/fields.js';
 import { partName } from '../sheet/sections/common.js';
 
 const fields = z.record(z.string(), z.unknown(), { error: 'must be a map of fields' });
@@ -28,7 +28,14 @@ const partEntry = map({
     .describe('failed checks that are accepted for this part, each with its reason'),
 });
 
-const motorFields = map({ shaft: quantity('length', { above: 0, most: 100 }, 'diameter of the motor shaft') });
+const motorFields = orShort(
+  map({
+    preset: z.string('must be the name of a preset').optional().describe('a motor frame that ships, for its shaft'),
+    shaft: quantity('length', { above: 0, most: 100 }, 'diameter of the motor shaft').optional(),
+  }),
+  (short) => ({ preset: short }),
+  'string',
+);
 
 const kindEntry = map({
   needs: z

@@ -14,16 +14,22 @@ export interface PresetRow {
   readonly source: string;
   /** how a sheet names it */
   readonly example: string;
+  /** in which sheets that stands, and what else names it */
+  readonly where: string;
 }
 
-/** Where a sheet names a preset of a kind; a flange is that of a nut to be printed, or the bought nut of an adapter. */
-const NAMED_AT: Readonly<Record<PresetKind, readonly string[]>> = {
-  material: ['material'],
-  printer: ['printer'],
-  screw: ['screw'],
-  flange: ['flange', 'nut'],
-  motor: ['motor'],
-  profile: ['profile'],
+/** The field that names a preset of a kind, and where it stands. */
+const NAMED_AT: Readonly<Record<PresetKind, { readonly field: string; readonly where: string }>> = {
+  material: { field: 'material', where: 'in every sheet, and in the insert of a coupling' },
+  printer: { field: 'printer', where: 'in every sheet' },
+  screw: { field: 'screw', where: 'in every sheet with a screw, and after drive' },
+  flange: { field: 'flange', where: 'in a nut that is printed; nut: NAME in an adapter for one that was bought' },
+  motor: {
+    field: 'motor',
+    where:
+      'in a coupling, sleeve, collar, motor plate or axis, and for a kind or machine of a fleet; machine: NAME in a motor plate for what was made for it',
+  },
+  profile: { field: 'profile', where: 'in every sheet, in place of material and printer' },
 };
 
 /** Every kind of preset, in the order in which they are listed. */
@@ -51,6 +57,7 @@ function rowOf({ kind, id, title, figures, provenance }: Preset<PresetKind>): Pr
     title,
     summary: figures.map(({ path, typed }) => `${path} ${typed}`).join(', '),
     source: [...new Set(sources)].join(', '),
-    example: NAMED_AT[kind].map((field) => `${field}: ${id}`).join(' or '),
+    example: `${NAMED_AT[kind].field}: ${id}`,
+    where: NAMED_AT[kind].where,
   };
 }

@@ -3,7 +3,9 @@ import { join } from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { progressLines, progressText } from '../../src/cli/fleet-progress.js';
+import { listedMachines, readFleetSheet } from '../../src/fleet/read-sheet.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
+import { SHIPPED } from '../../src/presets/shipped.js';
 import { readYaml } from '../../src/sheet/read-yaml.js';
 import { call, callFolder } from '../support/call.js';
 import { accounts, filesBelow, folderOf } from '../support/fleet-folder.js';
@@ -28,6 +30,44 @@ describe('fleet', () => {
     expect(readdirSync(plates)).toEqual(['pa12-001.3mf', 'petg-001.3mf']);
     for (const name of readdirSync(plates)) expect(threeMfFaults(readFileSync(join(plates, name))), name).toEqual([]);
   }, 120_000);
+
+  it('takes presets by name wherever a field may stand: defaults, profiles, kinds, machines and tables', async () => {
+    const fleet = (motor: string) => `fleet: named
+defaults: {material: petg, printer: nozzle-0.4-layer-0.2}
+profiles: {bearing: {material: pa12, printer: nozzle-0.4-layer-0.08}}
+kinds:
+  camera:
+    motor: ${motor}
+    with: {screw: tr8x2}
+    parts:
+      plate: {part: {part: adapter, name: plate, nut: round-22-on-16, carriage: {bore: 10.8 mm, thickness: 8 mm, holes: {count: 4, circle: 32 mm, screw: M3}}}}
+      guard: {part: {part: collar, name: guard, motor: frame-17}}
+      rings: {part: {part: gauge, name: rings, profile: bearing}}
+machines:
+  one: {kind: camera}
+  two: {kind: camera, motor: {preset: frame-23}, with: {screw: {designation: tr10x2}}, parts: {guard: {with: {motor: frame-11}}}}
+rows: rows.csv
+`;
+    const rows = `machine,kind,role,screw,material,printer,nut,motor.preset
+three,camera,plate,,,,round-25-on-19,
+three,camera,guard,tr10x2,,,,frame-14
+three,camera,rings,tr8x4-p2,pa12,nozzle-0.4-layer-0.12,,
+`;
+    const cwd = folderOf({ 'fleet.yaml': fleet('frame-17'), 'rows.csv': rows, 'slip.yaml': fleet('frame-18') });
+    const { code, stdout } = await call(cwd, ['fleet', 'fleet.yaml', '--dry-run']);
+    expect([code, stdout.split('\n')[0]]).toEqual([0, '9 parts to make, 0 to reuse, 0 refused']);
+    const slip = await call(cwd, ['fleet', 'slip.yaml', '--dry-run']);
+    expect([slip.code, slip.stderr]).toEqual([
+      2,
+      expect.stringMatching(/^slip\.yaml:6:12 kinds\.camera\.motor: frame-18; no motor preset .*frame-17/),
+    ]);
+    // 1/4 in: the shaft of a 2.3 in frame; that of its kind is put under it when the fleet is put together
+    const machines = listedMachines(readFleetSheet(fleet('frame-17'), 'fleet.yaml', SHIPPED));
+    expect(machines.map(({ name, motorShaft }) => [name, motorShaft])).toEqual([
+      ['one', undefined],
+      ['two', 6.35],
+    ]);
+  });
 
   it('shards, merges, and refuses what cannot be', async () => {
     const cwd = folderOf({ 'fleet.yaml': smallFleet(3) });

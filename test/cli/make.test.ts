@@ -248,10 +248,20 @@ describe('new', () => {
 describe('presets and schema', () => {
   it('lists what ships, as text and as JSON', async () => {
     const { stdout } = await call(callFolder(), ['presets', 'screw']);
-    expect(stdout).toContain('tr8x2');
+    expect(stdout).toMatch(/^ {2}screw: tr8x2 – .*\n(?: {2}\S.*\n)* {6}designation Tr8x2/m);
     expect(stdout.split('\n').filter((line) => line.length > 80)).toEqual([]);
     const rows: { kind: string }[] = JSON.parse((await call(callFolder(), ['presets', 'materials', '--json'])).stdout);
     expect(new Set(rows.map(({ kind }) => kind))).toEqual(new Set(['material']));
+    const all = (await call(callFolder(), ['presets'])).stdout;
+    for (const line of [
+      'material: pa12',
+      'printer: nozzle-0.4-layer-0.12',
+      'screw: tr8x8-p2',
+      'flange: two-flat-12',
+      'motor: frame-17',
+    ])
+      expect(all).toMatch(new RegExp(`^ {2}${line} – `, 'm'));
+    expect(all).not.toMatch(/source:|bolt_square/);
     expect((await call(callFolder(), ['presets', 'materal'])).stderr).toBe(
       'leadwright: materal; unknown kind of preset; did you mean material?\n',
     );

@@ -11,13 +11,13 @@ export const presetsCommand: Command = {
   add: (cli, io, start) =>
     cli.command(
       'presets [kind]',
-      'list what ships, with its sources',
+      'list what ships, and how a sheet names it',
       (call) =>
         call
           .positional('kind', { type: 'string', describe: 'material, printer, screw, flange or motor' })
           .options(OPTIONS)
-          .example('leadwright presets', 'all of them')
-          .example('leadwright presets material', 'one kind'),
+          .example('leadwright presets', 'all of them, a line each')
+          .example('leadwright presets material', 'one kind, with figures and sources'),
       ({ kind, json }) =>
         start(async () => {
           const [{ shippedPresets }, { presetLines }, { jsonText }] = await Promise.all([
@@ -26,7 +26,9 @@ export const presetsCommand: Command = {
             import('../../output/report-json.js'),
           ]);
           const rows = shippedPresets(kind);
-          io.stdout.write(json === true ? jsonText(rows) : `${presetLines(rows, widthOf(io)).join('\n')}\n`);
+          io.stdout.write(
+            json === true ? jsonText(rows) : `${presetLines(rows, kind !== undefined, widthOf(io)).join('\n')}\n`,
+          );
           return EXIT.done;
         }),
     ),

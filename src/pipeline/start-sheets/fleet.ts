@@ -42,7 +42,7 @@ kinds:
       nut-right: *nut
   press:
     needs: [nut]                # what a machine of this kind must have
-    # motor: {shaft: 5 mm}      # the bores of its couplings are compared with it
+    # motor: {shaft: 5 mm}      # the bores of its couplings are compared with it; a frame by name: motor: frame-17
 
 groups:
   hall: {with: {duty: {temperature: 30 C}}}     # replaces fields of every part that has them

@@ -48,7 +48,7 @@ export interface OpenedFleet {
 export async function openFleet(file: string, place: InputPlace, options: OpenOptions): Promise<OpenedFleet> {
   const { kinds } = options;
   try {
-    const { name, sheet, machines } = await readMachines(file, place);
+    const { name, sheet, machines } = await readMachines(file, place, options.presets);
     const { fleet: given, faults } = assembleFleet(name, sheet, machines);
     const fleet = acceptParts(given, options.accept ?? []);
     const all = [...faults, ...sharedFaults(fleet, kinds)];
@@ -111,7 +111,7 @@ interface ReadMachines {
   readonly machines: readonly BareMachine[];
 }
 
-async function readMachines(file: string, place: InputPlace): Promise<ReadMachines> {
+async function readMachines(file: string, place: InputPlace, presets: PresetTexts): Promise<ReadMachines> {
   const read = isTable(file) ? readTable : readInput;
   const text = await inFile(file, () => read(file, place, LONGEST_FLEET));
   if (isTable(file))
@@ -120,7 +120,7 @@ async function readMachines(file: string, place: InputPlace): Promise<ReadMachin
       if (machines.length === 0) throw fault('', '', 'there is no machine below its header');
       return { name: tableName(file), sheet: undefined, machines };
     });
-  const sheet = await inFile(file, () => readFleetSheet(text, file));
+  const sheet = await inFile(file, () => readFleetSheet(text, file, presets));
   const listed = listedMachines(sheet);
   if (sheet.sheet.rows === undefined) return { name: sheet.sheet.fleet, sheet, machines: listed };
   const rows = besideFile(file, sheet.sheet.rows);

@@ -5,8 +5,10 @@ import { threadDetail } from '../common/drawn/thread-detail.js';
 import type { Companion, HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { CollarDesign } from './dimensions.js';
 import { collarBodies } from './solid.js';
+import { acrossView } from './views/across.js';
 import { endView } from './views/end.js';
 import type { CollarInSight } from './views/in-sight.js';
+import { clampPlaces } from './views/places.js';
 import { sideView } from './views/side.js';
 
 /** How far a shaft stands out of the collar in a picture, in its diameters. */
@@ -26,10 +28,14 @@ export function collarViews(design: CollarDesign, choice: SizeChoice): PartViews
   };
   const { thread } = plan;
   const away = plan.outside / 2;
+  const further = [
+    ...(plan.halves ? [acrossView(collar)] : []),
+    ...(thread ? [threadDetail({ sizes: { thread: thread.tooth }, spread: collar.spread })] : []),
+  ];
   return {
     side: sideView(collar),
     end: endView(collar),
-    ...(thread ? { further: [threadDetail({ sizes: { thread: thread.tooth }, spread: collar.spread })] } : {}),
+    ...(further.length > 0 ? { further } : {}),
     holes: holeRows(collar),
     notes: notesOf(collar),
     material: design.material.name,
@@ -39,13 +45,13 @@ export function collarViews(design: CollarDesign, choice: SizeChoice): PartViews
   };
 }
 
-function holeRows({ plan: { bore, thread, clamp, pin, lip, length } }: CollarInSight): HoleRow[] {
-  const { heights, offset, hole, screw, screwLength } = clamp;
+function holeRows({ plan: { bore, thread, clamp, pin, lip, length, halves } }: CollarInSight): HoleRow[] {
+  const { hole, screw, screwLength } = clamp;
   return [
     ...(thread ? [] : [{ label: 'B', at: [0, 0] as const, diameter: bore.diameter, note: 'through' }]),
-    ...heights.map((height, i) => ({
-      label: `${i + 1}`,
-      at: [offset, 0] as const,
+    ...clampPlaces(clamp, halves).map(({ label, x, height }) => ({
+      label,
+      at: [x, 0] as const,
       height,
       diameter: hole,
       note: `${screw}x${screwLength}`,

@@ -5,7 +5,9 @@ import { threadRoots } from '../../common/drawn/thread-roots.js';
 import { polar } from '../../common/hole-pattern.js';
 import type { AskedView, Letter, Point, SizeMark } from '../../part-views.js';
 import { boreEnd } from '../plan.js';
+import { acrossPlanes } from './across.js';
 import type { CollarInSight } from './in-sight.js';
+import { clampPlaces } from './places.js';
 
 /** The section through the slit, +Z to the left, the slit on top: its wall is looked at, not cut. Of halves, the joint of one. */
 export function sideView(collar: CollarInSight): AskedView {
@@ -28,6 +30,7 @@ export function sideView(collar: CollarInSight): AskedView {
       line('centre', [beyond(radius), 0], [-length - beyond(radius), 0]),
       ...(detail?.strokes ?? []),
     ],
+    ...(plan.halves ? { planes: acrossPlanes(collar) } : {}),
     sizes: sideSizes(collar),
     letters: [...numbers(collar), ...(detail?.letters ?? [])],
   };
@@ -38,7 +41,7 @@ function onPaper([x, z]: Point): Point {
 }
 
 function sideSizes({ plan, radius, spread }: CollarInSight): SizeMark[] {
-  const { length, bore, thread, clamp, lip, pin } = plan;
+  const { length, bore, thread, clamp, lip, pin, halves } = plan;
   const along = (name: string, value: number, ends: readonly [Point, Point], side: 'above' | 'below'): SizeMark => ({
     name,
     value,
@@ -69,6 +72,9 @@ function sideSizes({ plan, radius, spread }: CollarInSight): SizeMark[] {
     };
   };
   const height = clamp.heights[0]!;
+  // leaders lead to the right: the other end has more room, where no lip is stated
+  const boreMark = () =>
+    lip ? across('bore_diameter', bore.diameter, 0, 'right') : across('bore_diameter', bore.diameter, -length, 'left');
   return [
     along(
       'length',
@@ -79,7 +85,7 @@ function sideSizes({ plan, radius, spread }: CollarInSight): SizeMark[] {
       ],
       'below',
     ),
-    ...(bore.form === 'round' && !thread ? [across('bore_diameter', bore.diameter, 0, 'right')] : []),
+    ...(bore.form === 'round' && !thread ? [boreMark()] : []),
     along(
       'clamp_height',
       height,
@@ -89,7 +95,7 @@ function sideSizes({ plan, radius, spread }: CollarInSight): SizeMark[] {
       ],
       'above',
     ),
-    hole('clamp_hole_diameter', clamp.hole, onPaper([clamp.offset, height]), clamp.heights.length),
+    hole('clamp_hole_diameter', clamp.hole, onPaper([clamp.offset, height]), clampPlaces(clamp, halves).length),
     ...(lip
       ? [
           across('lip_diameter', lip.diameter, -length, 'left'),
@@ -122,10 +128,10 @@ function sideSizes({ plan, radius, spread }: CollarInSight): SizeMark[] {
 }
 
 /** Numbers of the clamp screws beside their holes, as in the hole table. */
-function numbers({ plan: { clamp } }: CollarInSight): Letter[] {
-  return clamp.heights.map((z, i) => ({
-    at: [-z + clamp.head / 2, clamp.offset + clamp.head / 2],
-    text: `${i + 1}`,
+function numbers({ plan: { clamp, halves } }: CollarInSight): Letter[] {
+  return clampPlaces(clamp, halves).map(({ label, x, height }) => ({
+    at: [-height + clamp.head / 2, x + Math.sign(x) * (clamp.head / 2)],
+    text: label,
     away: [0, 0],
   }));
 }

@@ -9,14 +9,15 @@ import { resolveProfile } from '../../src/presets/profile.js';
 import { SHIPPED } from '../../src/presets/shipped.js';
 import { materialSection } from '../../src/sheet/sections/material.js';
 import { printerSection } from '../../src/sheet/sections/printer.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { mateThreads, NO_COMMON_VOLUME } from '../../src/solid/mate.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 import { type Nature, randomNature, readCoupon } from '../support/simulated-printer.js';
 import { usualCoupon } from './recovery.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const SHEET = {

@@ -8,14 +8,15 @@ import { type DrawnView, type SizeChoice, viewsOf } from '../../src/parts/part-v
 import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { ADAPTERS, PRINT, SLEEVES } from '../support/odd-sheets.js';
 import { linePoints, paperSize, statedSizes, textsInTheWay } from '../support/read-drawing.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 import { looseEnds, looseSizes } from '../support/witnesses.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const shipped = (name: string) => readFileSync(join(import.meta.dirname, `../../presets/sheets/${name}.yaml`), 'utf8');

@@ -8,7 +8,7 @@ import type { SizeChoice } from '../../src/parts/part-views.js';
 import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
-import { createKernel } from '../../src/solid/kernel.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
 const NUT = readFileSync(join(import.meta.dirname, '../../presets/sheets/demo-nut.yaml'), 'utf8');
 const FACTS = { name: 'a', part: 'nut', applied: 'shrink applied; hole offset applied' };
@@ -18,7 +18,7 @@ describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes'
   let svg = '';
   const made = design(NUT);
   beforeAll(async () => {
-    views = drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, sizes));
+    views = drawViews(await sharedKernel, kindOfDesign(KINDS, made).views(made, sizes));
     [svg = ''] = writeDrawing(FACTS, { sizes, views });
   });
 
@@ -78,7 +78,7 @@ describe.each(['finished', 'printed'] as const)('the drawing of a nut, %s sizes'
 describe('on paper', () => {
   const made = design(NUT);
   const drawnOn = async (sheet: 'a4' | 'a3', facts: object = {}): Promise<string> => {
-    const views = drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, 'finished'));
+    const views = drawViews(await sharedKernel, kindOfDesign(KINDS, made).views(made, 'finished'));
     const sheets = writeDrawing({ ...FACTS, ...facts }, { sizes: 'finished', sheet, views });
     expect(sheets).toHaveLength(1);
     return sheets[0]!;
@@ -121,7 +121,7 @@ describe('on paper', () => {
 
 it('escapes what the sheet calls the part', async () => {
   const made = design(NUT);
-  const views = drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, 'finished'));
+  const views = drawViews(await sharedKernel, kindOfDesign(KINDS, made).views(made, 'finished'));
   const [svg] = writeDrawing({ ...FACTS, name: '<script>' }, { sizes: 'finished', views });
   expect(svg).not.toContain('<script>');
 });

@@ -10,6 +10,7 @@ import { measureMesh } from '../../src/solid/measure.js';
 import type { Mesh } from '../../src/solid/mesh.js';
 import { CUBES } from '../support/cube-kind.js';
 import { readStrictly } from '../support/reference-reader.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 import { modelFaults, threeMfFaults } from '../support/threemf-faults.js';
 
 const SHEETS = join(import.meta.dirname, '../../presets/sheets');
@@ -45,7 +46,10 @@ describe('writeThreeMf', () => {
 
   // one body and several; plates of a fleet are tried where they are laid out
   it.each(['demo-nut.yaml', 'demo-coupling.yaml'])('keeps to the core specification: %s', async (sheet) => {
-    const { files } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), { formats: ['3mf'] });
+    const { files } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), {
+      formats: ['3mf'],
+      kernel: sharedKernel,
+    });
     const packages = files.filter(({ name }) => name.endsWith('.3mf'));
     expect(packages).toHaveLength(1);
     expect(threeMfFaults(packages[0]!.bytes)).toEqual([]);
@@ -56,7 +60,10 @@ describe('writeThreeMf', () => {
     ['demo-coupling.yaml', 3],
     ['demo-adapter.yaml', 1],
   ])('passes the reference library, its bodies apart and on the bed: %s', async (sheet, count) => {
-    const { files, report } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), { formats: ['3mf'] });
+    const { files, report } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), {
+      formats: ['3mf'],
+      kernel: sharedKernel,
+    });
     const read = await readStrictly(files.find(({ name }) => name.endsWith('.3mf'))!.bytes);
     expect(read.warnings).toEqual([]);
     expect(read.objects).toHaveLength(count);
@@ -72,7 +79,7 @@ describe('writeThreeMf', () => {
 
   it('lays a body that is printed the other way up on its other end', async () => {
     const sheet = readFileSync(join(SHEETS, 'demo-adapter.yaml'), 'utf8');
-    const { files, report } = await makePart(sheet, { formats: ['stl', '3mf'] });
+    const { files, report } = await makePart(sheet, { formats: ['stl', '3mf'], kernel: sharedKernel });
     const [row] = report.bodies;
     const [mesh] = meshes(
       strFromU8(unzipSync(files.find(({ name }) => name.endsWith('.3mf'))!.bytes)['3D/3dmodel.model']!),

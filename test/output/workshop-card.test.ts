@@ -4,13 +4,14 @@ import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { makePart } from '../../src/pipeline/make.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { nutSheet } from '../support/nut-sheets.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 import { CLAMP } from '../support/sleeve-sheets.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 async function cardOf(changes: Record<string, unknown> = {}): Promise<string> {

@@ -6,10 +6,11 @@ import { sketchView } from '../../src/parts/sketch-view.js';
 import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { polygonArea } from '../../src/solid/outline.js';
 import { InputError } from '../../src/units/faults.js';
 import * as sheets from '../support/sensible-sheets/index.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
 const OF_A_KIND = 4;
 /** What a section without the kernel may be off the kernel's, mm²: corners lie within 0.0001 mm of theirs. */
@@ -17,7 +18,7 @@ const AREA = 0.02;
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 /** The first parts of a kind that can be designed, as they are asked for. */

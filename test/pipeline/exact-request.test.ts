@@ -5,15 +5,16 @@ import { type Design, design } from '../../src/pipeline/design.js';
 import { exactRequest } from '../../src/pipeline/exact-request.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { LEAST_ROUND, sidesFor } from '../../src/solid/outline.js';
 import type { Loft, Shape } from '../../src/solid/recipe.js';
 import { InputError } from '../../src/units/faults.js';
 import * as sensible from '../support/sensible-sheets/index.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 /** The coarsest and the finest circles that a sheet may ask for. */

@@ -10,8 +10,8 @@ import { design } from '../../src/pipeline/design.js';
 import { readDriveSheet } from '../../src/pipeline/drive-sheet.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
-import { createKernel } from '../../src/solid/kernel.js';
 import { InputError } from '../../src/units/faults.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
 const SIZES = `screw: {form: trapezoidal, major: 0.315 ± 0.001 in, pitch: 0.0787 in, starts: 1, hand: right}
 body: {shape: round, diameter: 0.55 in, length: 5/8 in}
@@ -86,7 +86,7 @@ describe('units: inch', () => {
 
   it('states inches in brackets in the drawing', async () => {
     const made = design(IN_INCHES);
-    const views = drawViews(await createKernel(), kindOfDesign(KINDS, made).views(made, 'printed'));
+    const views = drawViews(await sharedKernel, kindOfDesign(KINDS, made).views(made, 'printed'));
     const [svg = ''] = writeDrawing(
       { name: 'z', part: 'nut', applied: '', units: 'inch' },
       { sizes: 'printed', views },

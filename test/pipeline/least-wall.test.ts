@@ -6,7 +6,7 @@ import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { fuseBody } from '../../src/pipeline/fuse-body.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { measureBody } from '../../src/pipeline/measure-solid.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { InputError } from '../../src/units/faults.js';
 import {
   sensibleAdapter,
@@ -19,10 +19,11 @@ import {
   sensibleNut,
   sensibleSleeve,
 } from '../support/sensible-sheets/index.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const passed = (sheets: fc.Arbitrary<object>, numRuns: number): Design[] =>

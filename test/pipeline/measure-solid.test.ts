@@ -6,13 +6,14 @@ import { makePart } from '../../src/pipeline/make.js';
 import { type BodyMeasures, type FusedBody, measureBody, measuredFindings } from '../../src/pipeline/measure-solid.js';
 import { facetGraph } from '../../src/solid/facet-graph.js';
 import { facetRoles } from '../../src/solid/facet-roles.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { ceilingsOf } from '../../src/solid/overhang.js';
 import { ceilingByRays, thinnestByRays } from '../support/ray-check.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const COUNTERBORED = {

@@ -4,9 +4,9 @@ import { design } from '../../src/pipeline/design.js';
 import { makePart } from '../../src/pipeline/make.js';
 import { model } from '../../src/pipeline/model.js';
 import { SolidFault } from '../../src/pipeline/solid-fault.js';
-import { createKernel } from '../../src/solid/kernel.js';
 import { InputError } from '../../src/units/faults.js';
 import { CUBES } from '../support/cube-kind.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
 const options = { kinds: CUBES, presets: {} };
 const sheet = (more: object = {}) => ({ part: 'cube', name: 'a', size: 10, ...more });
@@ -196,7 +196,7 @@ describe('model and makePart', () => {
   });
 
   it('gives the same bytes twice, with a kernel in use or its own', async () => {
-    const kernel = await createKernel();
+    const kernel = await sharedKernel;
     const first = await makePart(sheet(), { ...options, kernel });
     expect(await makePart(sheet(), options)).toEqual(first);
     expect(await makePart(sheet(), { ...options, kernel })).toEqual(first);

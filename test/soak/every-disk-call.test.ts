@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { kills, strikeCalls } from '../support/every-call.js';
 import { WRITERS } from '../support/written-folders.js';
 
-it.each(WRITERS.filter(({ isLong }) => isLong === true).map((writer) => [writer.name, writer] as const))(
+it.each(WRITERS.map((writer) => [writer.name, writer] as const))(
   '%s: killed, or failed by ENOSPC, EIO, EACCES, at each disk call in turn',
   async (_, writer) => {
     const { calls, faults } = await strikeCalls(writer, kills);

@@ -1,15 +1,16 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { facetGraph } from '../../src/solid/facet-graph.js';
 import { facetRoles } from '../../src/solid/facet-roles.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { circleOutline, polygonArea, rectangleOutline } from '../../src/solid/outline.js';
 import { ceilingsOf } from '../../src/solid/overhang.js';
 import { cylinder, type Shape } from '../../src/solid/recipe.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 import { nutThread, TR8X2 } from './examples.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 function ceilings(shape: Shape, turnOver = false) {

@@ -1,14 +1,15 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Drawn, PaperPoint } from '../../src/solid/drawn.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { acrossAxis, alongAxis, below, halfBehind, wholeBehind } from '../../src/solid/look.js';
 import { circleOutline, polygonArea, rectangleOutline } from '../../src/solid/outline.js';
 import { cylinder, type Shape, withoutFeatures } from '../../src/solid/recipe.js';
 import { seenLines } from '../../src/solid/seen-lines.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const disc = (radius: number, from: number, to: number, circumscribed = false): Shape =>

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { design } from '../../src/index.js';
 import type { NutDesign } from '../../src/parts/nut/dimensions.js';
 import { nutKind } from '../../src/parts/nut/index.js';
-import { createKernel } from '../../src/solid/kernel.js';
 import { measureMesh } from '../../src/solid/measure.js';
 import { removeSlivers } from '../../src/solid/slivers.js';
 import { LEAST_FACET } from '../../src/solid/weld.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
 /**
  * A plate whose upper face is a fan from a far corner past four points of a rim, almost in one line as seen from there: the
@@ -73,7 +73,7 @@ describe('removeSlivers', () => {
         printer: { layer: 0.28, compensation: 'file', ...printer },
       });
       const [plan] = nutKind.bodies(made as NutDesign);
-      const { leastFacetHeight, openEdges, shells } = measureMesh((await createKernel()).fuse(plan!.recipe.shape));
+      const { leastFacetHeight, openEdges, shells } = measureMesh((await sharedKernel).fuse(plan!.recipe.shape));
       expect(leastFacetHeight).toBeGreaterThanOrEqual(0.99 * LEAST_FACET.height);
       expect([openEdges, shells]).toEqual([0, 1]);
     },

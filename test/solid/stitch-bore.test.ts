@@ -1,15 +1,16 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { measureMesh } from '../../src/solid/measure.js';
 import { cylinder, type Shape } from '../../src/solid/recipe.js';
 import { crossingEdges } from '../support/crossing-edges.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 import { nutThread, TR8X2, widest } from './examples.js';
 import { blockFor, boreOf, byKernel, holdAgainstKernel, isByHand, randomBore } from './random-bores.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 describe('a threaded bore put in by hand', () => {

@@ -1,16 +1,17 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { measureMesh } from '../../src/solid/measure.js';
 import { circleOutline } from '../../src/solid/outline.js';
 import { cylinder, type Shape } from '../../src/solid/recipe.js';
 import { sweepThread } from '../../src/solid/thread-sweep.js';
 import { latheVolume, prismVolume, threadVolume } from '../../src/solid/volume.js';
 import { InputError } from '../../src/units/faults.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 import { narrowest, nutThread, screwThread, type ThreadFigures, TR8X2, widest } from './examples.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 /** Difference in percent. */

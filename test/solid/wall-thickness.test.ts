@@ -1,16 +1,17 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { facetGraph } from '../../src/solid/facet-graph.js';
 import { facetRoles } from '../../src/solid/facet-roles.js';
-import { createKernel, type Kernel } from '../../src/solid/kernel.js';
+import type { Kernel } from '../../src/solid/kernel.js';
 import { hexagonOutline, rectangleOutline } from '../../src/solid/outline.js';
 import { rayCaster } from '../../src/solid/ray-caster.js';
 import { cylinder, type Shape } from '../../src/solid/recipe.js';
 import { thinnestWall } from '../../src/solid/wall-thickness.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 import { nutThread, TR8X2 } from './examples.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 function wallOf(shape: Shape) {

@@ -5,11 +5,11 @@ import { dirname, join } from 'node:path';
 import { fileFaultLine } from '../../src/fleet/machines.js';
 import type { FileRow, MachineRow, ManifestHead, ManifestRow } from '../../src/fleet/manifest.js';
 import { SHIPPED } from '../../src/presets/shipped.js';
-import { createKernel } from '../../src/solid/kernel.js';
 import { localMaker } from '../../src/work/fleet/makers.js';
 import { openFleet } from '../../src/work/fleet/open-fleet.js';
 import { type FleetResult, type RunOptions, runFleet } from '../../src/work/fleet/run-fleet.js';
 import { CUBES } from './cube-kind.js';
+import { sharedKernel } from './shared-kernel.js';
 
 /** A folder with files by their paths. */
 export function folderOf(files: Readonly<Record<string, string>>): string {
@@ -21,7 +21,7 @@ export function folderOf(files: Readonly<Record<string, string>>): string {
   return folder;
 }
 
-export const kernel = createKernel();
+export const kernel = sharedKernel;
 const FORMATS = ['stl'] as const;
 
 /** Opens a fleet of cubes; its mistakes as lines. */

@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { SolidFault } from '../../src/pipeline/solid-fault.js';
-import { createKernel } from '../../src/solid/kernel.js';
 import { makeSheets } from '../../src/work/make-sheets.js';
 import { CUBES } from '../support/cube-kind.js';
+import { sharedKernel } from '../support/shared-kernel.js';
 
-const kernel = createKernel();
+const kernel = sharedKernel;
 const options = { kinds: CUBES, presets: {}, out: 'out', kernel };
 async function* nothing() {}
 

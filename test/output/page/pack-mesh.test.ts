@@ -6,10 +6,10 @@ import { packedLength, unpackMesh } from '../../../src/output/page/unpack-mesh.j
 import { design } from '../../../src/pipeline/design.js';
 import { model } from '../../../src/pipeline/model.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
-import { createKernel } from '../../../src/solid/kernel.js';
 import type { Mesh } from '../../../src/solid/mesh.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
-const kernel = await createKernel();
+const kernel = await sharedKernel;
 const [nut] = await model(design(startSheet('nut')), { kernel });
 const parts = await model(design(startSheet('coupling')), { kernel });
 

@@ -7,15 +7,16 @@ import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { InputError } from '../../../src/units/faults.js';
 import { loopDistance, pointDistance, sectionLoops } from '../../support/section-loops.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { soundOrRefused } from '../../support/sound-or-refused.js';
 import { randomAdapter } from './random-adapters.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const DEMO = readFileSync(new URL('../../../presets/sheets/demo-adapter.yaml', import.meta.url), 'utf8');

@@ -2,14 +2,15 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { adapterKind } from '../../../src/parts/adapter/index.js';
 import { adapterViews } from '../../../src/parts/adapter/views.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
 import { ADAPTERS } from '../../support/odd-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 describe.each(Object.keys(ADAPTERS))('what is drawn of: %s', (name) => {

@@ -6,11 +6,12 @@ import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { polygonArea } from '../../../src/solid/outline.js';
 import { InputError } from '../../../src/units/faults.js';
 import { HALVES, PLAIN, THREADED, THREADED_HALVES } from '../../support/collar-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 
 const COLLARS: Readonly<Record<string, object>> = {
@@ -41,7 +42,7 @@ const COLLARS: Readonly<Record<string, object>> = {
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 describe.each(Object.keys(COLLARS))('a collar: %s', (name) => {

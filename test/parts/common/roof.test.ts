@@ -8,12 +8,13 @@ import { makePart } from '../../../src/pipeline/make.js';
 import { resolveMaterial } from '../../../src/presets/resolve-material.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { Assumptions } from '../../../src/sheet/assumptions.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { circleOutline, polygonArea, rectangleOutline } from '../../../src/solid/outline.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const POCKET = { kind: 'round', diameter: 9.5, depth: 4 } as const;

@@ -8,14 +8,15 @@ import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
 import { flangeSlab } from '../../../src/parts/nut/flange-slab.js';
 import { design } from '../../../src/pipeline/design.js';
 import { model } from '../../../src/pipeline/model.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import type { Mesh } from '../../../src/solid/mesh.js';
 import { circleOutline, rectangleOutline } from '../../../src/solid/outline.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { uprightCut } from '../../support/upright-cut.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const EVERYWHERE = [[-500, 500]] as const;

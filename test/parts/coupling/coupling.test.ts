@@ -7,6 +7,7 @@ import { measureMesh } from '../../../src/solid/measure.js';
 import { InputError } from '../../../src/units/faults.js';
 import { BOUGHT_HUBS, couplingSheet } from '../../support/coupling-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 const reportOf = (changes: Parameters<typeof couplingSheet>[0] = {}) => check(design(couplingSheet(changes)));
 const rowOf = (changes: Parameters<typeof couplingSheet>[0], id: string) => findingOf(couplingSheet(changes), id);
@@ -23,7 +24,7 @@ function faultsOf(changes: Parameters<typeof couplingSheet>[0]) {
 
 describe('two shafts, a torque and a mounting', () => {
   it('give three bodies that pass every hard check', async () => {
-    const { report, files } = await makePart(couplingSheet());
+    const { report, files } = await makePart(couplingSheet(), { kernel: sharedKernel });
     expect(report.checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
     expect(files.map(({ name }) => name)).toEqual([
       'plain-motor-hub.stl',
@@ -55,12 +56,15 @@ describe('two shafts, a torque and a mounting', () => {
   });
 
   it('give the same bytes twice', async () => {
-    const [first, second] = [await makePart(couplingSheet()), await makePart(couplingSheet())];
+    const [first, second] = [
+      await makePart(couplingSheet(), { kernel: sharedKernel }),
+      await makePart(couplingSheet(), { kernel: sharedKernel }),
+    ];
     expect(second.files).toEqual(first.files);
   });
 
   it('leave out the hub whose shaft is not given, and say what to measure', async () => {
-    const { report, files } = await makePart(couplingSheet({ screw: undefined }));
+    const { report, files } = await makePart(couplingSheet({ screw: undefined }), { kernel: sharedKernel });
     expect(files.map(({ name }) => name)).toEqual(['plain-motor-hub.stl', 'plain-insert.stl', 'report.json']);
     expect(report.checks.find(({ id }) => id === 'matched-half')).toMatchObject({ verdict: 'caution' });
     const jaws = { count: 3, height: 10, width: 6.4, inner: 13 };
@@ -81,7 +85,7 @@ describe('an insert alone, for two bought hubs', () => {
   };
 
   it('is made to their measured jaws, tried in them, and nothing else is', async () => {
-    const { report, files } = await makePart(couplingSheet(bought));
+    const { report, files } = await makePart(couplingSheet(bought), { kernel: sharedKernel });
     expect(files.map(({ name }) => name)).toEqual(['plain.stl', 'report.json']);
     expect(report.checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
     expect(report.checks.map(({ id }) => id)).toEqual(expect.arrayContaining(['solid-mate', 'solid-squeeze']));
@@ -331,7 +335,7 @@ describe('from small to large', () => {
     ['two curved jaws', { jaws: { count: 2, flank: 'curved' } }],
     ['both grips, a ball', { motor_hub: { grip: 'both', set_screw: { joint: 'insert' } }, insert: { pad: 'ball' } }],
   ])('%s', async (_, changes) => {
-    const { report } = await makePart(couplingSheet(changes));
+    const { report } = await makePart(couplingSheet(changes), { kernel: sharedKernel });
     const wrong = report.checks.filter(({ verdict }) => verdict === 'fail');
     expect(wrong.map(({ id, message }) => `${id}: ${message}`)).toEqual([]);
     expect(report.bodies).toHaveLength(3);

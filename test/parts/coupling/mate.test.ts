@@ -15,8 +15,9 @@ import { squeezeAt } from '../../../src/parts/coupling/misalignment.js';
 import { couplingSchema } from '../../../src/parts/coupling/sheet.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { validate } from '../../../src/sheet/validate.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { couplingSheet } from '../../support/coupling-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 const designed = (changes: Parameters<typeof couplingSheet>[0] = {}) =>
   designCoupling(
@@ -26,7 +27,7 @@ const designed = (changes: Parameters<typeof couplingSheet>[0] = {}) =>
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 describe('hubs and insert', () => {

@@ -7,16 +7,17 @@ import { couplingViews } from '../../../src/parts/coupling/views.js';
 import { drawViews } from '../../../src/parts/draw-views.js';
 import { type DrawnView, viewsOf } from '../../../src/parts/part-views.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { circleOutline, type Outline, polygonArea } from '../../../src/solid/outline.js';
 import { BOUGHT_HUBS, couplingSheet } from '../../support/coupling-sheets.js';
 import '../../support/seed.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 import { drawRandomCouplings } from './draw-hunt.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 function coupling(changes: Parameters<typeof couplingSheet>[0]): CouplingDesign {

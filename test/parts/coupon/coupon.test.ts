@@ -8,9 +8,10 @@ import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { newResults } from '../../../src/pipeline/new-results.js';
 import { readYaml } from '../../../src/sheet/read-yaml.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { InputError } from '../../../src/units/faults.js';
 import { facetsOf } from '../../support/axial-cut.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 const SHEET = {
   part: 'coupon',
@@ -23,7 +24,7 @@ const ALL = { ...SHEET, purposes: ['scale', 'bores', 'thread', 'pockets'] };
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 function coupon(sheet: object) {

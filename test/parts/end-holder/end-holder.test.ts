@@ -16,6 +16,7 @@ import {
   RING,
 } from '../../support/end-holder-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 type Tree = { readonly [key: string]: unknown };
 const rowOf = (sheet: Tree, id: string) => check(design(sheet)).checks.find((row) => row.id === id)!;
@@ -25,7 +26,7 @@ describe('an end holder', () => {
   it.each([...Object.entries(END_HOLDERS), ['start sheet', startSheet('end-holder')]] as const)(
     'of the kind %s comes out closed, sized right and mating',
     async (_, sheet) => {
-      const { report } = await makePart(sheet);
+      const { report } = await makePart(sheet, { kernel: sharedKernel });
       const solid = report.checks.filter(({ id }) => id.startsWith('solid-'));
       expect(solid.length).toBeGreaterThan(3);
       expect(solid.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
@@ -163,7 +164,7 @@ describe('an end holder', () => {
   });
 
   it('lists bearing, bolts, washers and nuts by length', async () => {
-    const { report } = await makePart(LOCATED);
+    const { report } = await makePart(LOCATED, { kernel: sharedKernel });
     const words = report.hardware.map(({ item, size, count }) => `${count} ${item} ${size}`);
     expect(words[0]).toBe('1 deep-groove ball bearing 608 (8 × 22 × 7)');
     // 11 body + 3 plate + 5 frame + 2 × 0.8 washers + 3.2 nut + 1.05 = 24.85

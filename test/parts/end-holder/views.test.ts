@@ -3,15 +3,16 @@ import { drawViews } from '../../../src/parts/draw-views.js';
 import { endHolderKind } from '../../../src/parts/end-holder/index.js';
 import { endHolderViews } from '../../../src/parts/end-holder/views.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
 import { polygonArea } from '../../../src/solid/outline.js';
 import { END_HOLDERS, GUIDED } from '../../support/end-holder-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 const made = (sheet: object) => endHolderKind.design(endHolderKind.schema.parse(sheet), SHIPPED);
 

@@ -8,8 +8,9 @@ import { gaugeViews } from '../../../src/parts/gauge/views.js';
 import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { InputError } from '../../../src/units/faults.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 
 const RINGS = { part: 'gauge', name: 'rings', screw: 'Tr8x2', material: 'pa12', printer: { compensation: 'file' } };
@@ -17,7 +18,7 @@ const gauge = (more: object = {}) => design({ ...RINGS, ...more }) as GaugeDesig
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 describe('gauge rings, worked by hand', () => {

@@ -10,6 +10,7 @@ import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { InputError } from '../../../src/units/faults.js';
 import { ADAPTED, BELTED, LOADED, MOTOR_PLATES, MOUNTED } from '../../support/motor-plate-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 type Tree = { readonly [key: string]: unknown };
 const made = (sheet: Tree) => design(sheet) as MotorPlateDesign;
@@ -21,6 +22,7 @@ describe('a motor plate', () => {
     'of the kind %s comes out closed, sized right and mating',
     async (_, sheet) => {
       const { report } = await makePart(sheet, {
+        kernel: sharedKernel,
         accept: check(design(sheet))
           .checks.filter(({ verdict }) => verdict === 'fail')
           .map(({ id }) => ({ check: id, reason: 'tried for its solid alone' })),
@@ -221,7 +223,7 @@ describe('a motor plate', () => {
     // 6 of machine, 0.8 of washer, 4 to 8 of insert
     [ADAPTED, ['4 socket cap screw ISO 4762 M4x12']],
   ] as const)('lists what to buy by length (case %#)', async (sheet, rows) => {
-    const { report } = await makePart(sheet);
+    const { report } = await makePart(sheet, { kernel: sharedKernel });
     const words = report.hardware.map(({ item, size, count }) => `${count} ${item} ${size}`);
     expect(words).toEqual(expect.arrayContaining([...rows]));
   });

@@ -3,15 +3,16 @@ import { drawViews } from '../../../src/parts/draw-views.js';
 import type { MotorPlateDesign } from '../../../src/parts/motor-plate/dimensions.js';
 import { motorPlateViews } from '../../../src/parts/motor-plate/views.js';
 import { design } from '../../../src/pipeline/design.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
 import { polygonArea } from '../../../src/solid/outline.js';
 import { ADAPTED, MOTOR_PLATES } from '../../support/motor-plate-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 const made = (sheet: object) => design(sheet) as MotorPlateDesign;
 

@@ -10,18 +10,19 @@ import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../../src/solid/mate.js';
 import type { Shape } from '../../../src/solid/recipe.js';
 import { InputError } from '../../../src/units/faults.js';
 import { FAMILY_BASE, METAL, SPRING } from '../../support/family-sheet.js';
 import { findingOf } from '../../support/one-finding.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { soundOrRefused } from '../../support/sound-or-refused.js';
 import { randomFamily } from './random-family.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const BASE = {

@@ -5,10 +5,10 @@ import { nutBodies } from '../../../src/parts/nut/variants/bodies.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
-import { createKernel } from '../../../src/solid/kernel.js';
 import type { Shape } from '../../../src/solid/recipe.js';
 import { InputError } from '../../../src/units/faults.js';
 import { nutSheet } from '../../support/nut-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 const CARRIAGE = { thickness: 6, holes: { count: 4, circle: 27, start: 45, diameter: 3.4, screw: 'M3' } };
 const FLOATING = { float: 0.3, holes: { fit: undefined, joint: 'through' }, carriage: CARRIAGE };
@@ -119,7 +119,7 @@ describe('a nut that floats', () => {
   });
 
   it('is moved through its float on the solid and stopped beyond it; larger holes would be noticed', async () => {
-    const kernel = await createKernel();
+    const kernel = await sharedKernel;
     const { report } = await makePart(nutSheet(FLOATING), { kernel });
     expect(report.checks.find(({ id }) => id === 'solid-float')).toMatchObject({ verdict: 'pass' });
     const made = design(nutSheet(FLOATING)) as NutDesign;

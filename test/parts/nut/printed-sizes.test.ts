@@ -1,7 +1,8 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createKernel, type Kernel, makePart } from '../../../src/index.js';
+import { type Kernel, makePart } from '../../../src/index.js';
 import { axialCut, facetsOf, readThread } from '../../support/axial-cut.js';
 import { nutSheet } from '../../support/nut-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 /** Shrink and offset of the sound nut's sheet. */
 const [S, T, H] = [0.01, 0.006, 0.15];
@@ -9,7 +10,7 @@ const tan = (degrees: number) => Math.tan((degrees * Math.PI) / 180);
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 async function made(changes: Record<string, unknown>) {

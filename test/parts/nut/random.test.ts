@@ -1,10 +1,11 @@
 import { beforeAll, describe, it } from 'vitest';
-import { createKernel, type Kernel } from '../../../src/index.js';
+import type { Kernel } from '../../../src/index.js';
 import { huntNuts } from '../../support/hunt-nuts.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 describe('random nuts', () => {

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { createKernel, design, makePart } from '../../../src/index.js';
+import { design, makePart } from '../../../src/index.js';
 import { listPresets } from '../../../src/presets/list-presets.js';
 import { readPreset } from '../../../src/presets/read-preset.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
@@ -8,10 +8,11 @@ import { measureMesh } from '../../../src/solid/measure.js';
 import { parseDesignation } from '../../../src/standards/threads/designation.js';
 import { facetsOf } from '../../support/axial-cut.js';
 import { nutSheet } from '../../support/nut-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 /** A flange wide enough for any hole of the table. */

@@ -5,17 +5,18 @@ import { designNut, type NutDesign } from '../../../src/parts/nut/dimensions.js'
 import { nutSchema } from '../../../src/parts/nut/sheet.js';
 import { nutViews } from '../../../src/parts/nut/views.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
 import { polygonArea } from '../../../src/solid/outline.js';
 import { FAMILY_BASE, METAL, SPRING } from '../../support/family-sheet.js';
 import '../../support/seed.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 import { randomFamily } from './random-family.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 const BARE = { flange: undefined, holes: undefined };

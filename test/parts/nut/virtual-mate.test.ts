@@ -8,13 +8,14 @@ import {
   mateCases,
   virtualMate,
 } from '../../../src/parts/nut/virtual-mate.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { disagreements, expectAgreement, gridCase } from '../../support/mate-grid.js';
 import { nutSheet } from '../../support/nut-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 function nut(changes: Record<string, unknown> = {}): NutDesign {

@@ -5,6 +5,7 @@ import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { InputError } from '../../../src/units/faults.js';
 import { changed } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { BUSH, CLAMP } from '../../support/sleeve-sheets.js';
 
 type Tree = { readonly [key: string]: unknown };
@@ -33,7 +34,7 @@ describe('a sleeve', () => {
     ['thin bush', { ...BUSH, bore: 6.35 }],
     ['start sheet', startSheet('sleeve')],
   ])('of the kind %s comes out closed, sized right and mating', async (_, sheet) => {
-    const { report, files } = await makePart(sheet);
+    const { report, files } = await makePart(sheet, { kernel: sharedKernel });
     expect(report.checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
     expect(files).toHaveLength(2);
     expect(report.bodies[0]!.closed).toBe(true);

@@ -3,15 +3,16 @@ import { drawViews } from '../../../src/parts/draw-views.js';
 import { sleeveKind } from '../../../src/parts/sleeve/index.js';
 import { sleeveViews } from '../../../src/parts/sleeve/views.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
-import { createKernel, type Kernel } from '../../../src/solid/kernel.js';
+import type { Kernel } from '../../../src/solid/kernel.js';
 import { measureMesh } from '../../../src/solid/measure.js';
 import { polygonArea } from '../../../src/solid/outline.js';
 import { SLEEVES } from '../../support/odd-sheets.js';
+import { sharedKernel } from '../../support/shared-kernel.js';
 import { expectSoundDrawing } from '../../support/sound-drawing.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 describe.each(Object.keys(SLEEVES))('what is drawn of: %s', (name) => {

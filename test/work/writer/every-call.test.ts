@@ -4,9 +4,9 @@ import { WRITERS } from '../../support/written-folders.js';
 
 const CODES = ['ENOSPC', 'EIO', 'EACCES'] as const;
 
-// every call of the short ones, some of the long ones; all of them with every error are a matter of the soak tests
+// some calls of each; all of them with every error are a matter of the soak tests
 describe.each(WRITERS.map((writer) => [writer.name, writer] as const))('%s', (_, writer) => {
-  const step = writer.isLong === true ? 17 : 1;
+  const step = writer.isLong === true ? 17 : 4;
 
   it('killed at a disk call leaves the old or the new, and the next run is whole', async () => {
     const { calls, faults } = await strikeCalls(writer, kills, { step });

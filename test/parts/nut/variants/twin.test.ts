@@ -6,11 +6,12 @@ import { asFinished } from '../../../../src/parts/nut/variants/mate.js';
 import { check } from '../../../../src/pipeline/check.js';
 import { design } from '../../../../src/pipeline/design.js';
 import { makePart } from '../../../../src/pipeline/make.js';
-import { createKernel, type Kernel } from '../../../../src/solid/kernel.js';
+import type { Kernel } from '../../../../src/solid/kernel.js';
 import { NO_COMMON_VOLUME } from '../../../../src/solid/mate.js';
 import { InputError } from '../../../../src/units/faults.js';
 import { FAMILY_BASE } from '../../../support/family-sheet.js';
 import { changed } from '../../../support/nut-sheets.js';
+import { sharedKernel } from '../../../support/shared-kernel.js';
 
 type Tree = { readonly [key: string]: unknown };
 const TWIN: Tree = {
@@ -25,7 +26,7 @@ const rowOf = (id: string, changes: Tree = {}, base = TWIN) =>
 
 let kernel: Kernel;
 beforeAll(async () => {
-  kernel = await createKernel();
+  kernel = await sharedKernel;
 });
 
 /** What a long screw at its largest has in common with the nut when it stands so high. */

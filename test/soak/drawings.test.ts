@@ -7,7 +7,7 @@ import type { BrowserContext } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
 import { drawViews } from '../../src/parts/draw-views.js';
-import { type AskedView, type DrawnView, viewsOf } from '../../src/parts/part-views.js';
+import { type DrawnView, viewsOf } from '../../src/parts/part-views.js';
 import { check } from '../../src/pipeline/check.js';
 import { type Design, design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
@@ -83,12 +83,11 @@ describe.each(Object.entries(KINDS_OF_SHEETS))('drawings of random parts: %s', (
     const crossed: string[] = [];
     for (const [number, one] of made.entries()) {
       const asked = kindOfDesign(KINDS, one).views(one, 'finished');
-      const views = drawViews(kernel, asked);
+      const { views, alone } = drawnAlone(kernel, asked);
       const sheet = JSON.stringify({ name: one.name, finished: one.dimensions.finished });
       const { chordError } = (one as Design & { readonly printer: Printer }).printer;
       // of a part that must not be made, a pocket may take away the hole whose size is stated
       const isSound = check(one).verdict !== 'fail';
-      const alone = viewsOf<AskedView>(asked).map((view) => drawnAlone(kernel, view));
       viewsOf<DrawnView>(views).forEach((view, i) => {
         expect(misstatedSizes(view), sheet).toEqual([]);
         expect(looseEnds(view, alone[i], chordError), sheet).toEqual([]);

@@ -1,15 +1,8 @@
 import { expect } from 'vitest';
 import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
 import { flatSizes } from '../../src/output/flat-sizes.js';
-import { drawViews } from '../../src/parts/draw-views.js';
 import type { Sizes } from '../../src/parts/part-kind.js';
-import {
-  type AskedView,
-  type DrawnView,
-  type PartViews,
-  type SizeChoice,
-  viewsOf,
-} from '../../src/parts/part-views.js';
+import { type DrawnView, type PartViews, type SizeChoice, viewsOf } from '../../src/parts/part-views.js';
 import type { Kernel } from '../../src/solid/kernel.js';
 import { drawnAlone } from './drawn-alone.js';
 import { linePoints, linesThroughTexts, paperSize, statedSizes, textsInTheWay } from './read-drawing.js';
@@ -30,8 +23,7 @@ interface Drawn {
  * @returns how many sizes are stated
  */
 export function expectSoundDrawing(kernel: Kernel, { part, sizes, views: asked, dimensions }: Drawn): number {
-  const views = drawViews(kernel, asked);
-  const alone = viewsOf<AskedView>(asked).map((view) => drawnAlone(kernel, view));
+  const { views, alone } = drawnAlone(kernel, asked);
   viewsOf<DrawnView>(views).forEach((view, i) => {
     expect(looseSizes(view), view.title).toEqual([]);
     expect(misstatedSizes(view), view.title).toEqual([]);

@@ -209,7 +209,10 @@ describe('advice', () => {
 describe('leadwright check', () => {
   it('--advise prints lines to paste, --json holds the same', async () => {
     const folder = callFolder();
-    writeFileSync(join(folder, 'tight.yaml'), stringify(nutSheet({ body: { diameter: 13.8 } })));
+    writeFileSync(
+      join(folder, 'tight.yaml'),
+      stringify(nutSheet({ body: { diameter: 13.8 }, duty: { motor: { torque: '0.25 N m' } } })),
+    );
     const told = await call(folder, ['check', 'tight.yaml', '--advise']);
     expect(told.code).toBe(1);
     expect(told.stdout).toMatch(/Advice\n {2}wall\n {6}body\.diameter: 14\n/);

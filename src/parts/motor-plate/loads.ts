@@ -32,12 +32,17 @@ export function untoldLoads({ axial, duty, motor, drive, beltPull }: MotorPlateD
   ];
 }
 
+/** Whether what pulls and pushes along the screw goes into the motor, and so into its plate. */
+export function goesIntoMotor({ drive, axial }: Pick<MotorPlateDesign, 'drive' | 'axial'>): boolean {
+  return drive === 'coupling' && carriedWords(axial) === undefined;
+}
+
 /** The load along the shaft, the motor's weight, and the pull of a belt, as far as they are told. */
 export function thrustOf(design: MotorPlateDesign): Thrust {
-  const { axial, duty, motor, drive, beltPull = 0 } = design;
+  const { axial, duty, motor, beltPull = 0 } = design;
   const { weight = 0, length = 0, shaftLength = 0 } = motor;
   const lies = axial.mounting === 'horizontal';
-  const goesIn = drive === 'coupling' && carriedWords(axial) === undefined;
+  const goesIn = goesIntoMotor(design);
   const screw = goesIn && !lies ? ownWeight(axial).force : 0;
   const along = (goesIn ? (duty.load ?? 0) + screw : 0) + (lies ? 0 : weight);
   const moment = (lies ? (weight * length) / 2 : 0) + beltPull * shaftLength;
@@ -56,13 +61,12 @@ export function thrustOf(design: MotorPlateDesign): Thrust {
 
 /** The plate as what stands on it loads it, both ways; a stalled motor pushes where its load goes in. */
 export function loaded(design: MotorPlateDesign): Loaded {
-  const { duty, screw, axial, drive } = design;
+  const { duty, screw } = design;
   const { load: _, ...rest } = duty;
   const told = untoldLoads(design).length === 0;
-  const goesIn = drive === 'coupling' && carriedWords(axial) === undefined;
   return {
     duty: told ? { ...rest, load: thrustOf(design).together } : rest,
-    screw: goesIn ? screw : undefined,
+    screw: goesIntoMotor(design) ? screw : undefined,
     pulls: PULLS,
   };
 }

@@ -26,6 +26,8 @@ describe('the engine of the live page', () => {
       'Turns?',
       'Holds?',
       'Prints?',
+      // of a screw that may let its axis down nobody told whether it is level
+      'The axis?',
     ]);
     expect(engine.judge({ sheet: NUT.replace('20', 'wide') })).toMatchObject({
       mistakes: [{ path: 'body.diameter', value: 'wide', at: { line: 4 } }],

@@ -188,6 +188,14 @@ describe('a motor plate', () => {
     const stalled = changed(LOADED, { screw: 'Tr8x2' });
     expect(rowOf(stalled, 'plate-bending').message).toMatch(/the motor stalled/);
     expect(rowOf(stalled, 'plate-bending').value).toBeGreaterThan(10 * rowOf(LOADED, 'plate-bending').value!);
+    // 1.9926 N for a N·mm by hand
+    expect(rowOf(stalled, 'motor-stall').value).toBeCloseTo(797.06, 1);
+    expect(rowOf(LOADED, 'motor-stall').missing).toEqual(['screw']);
+    expect(rowOf(changed(LOADED, { motor: { torque: undefined } }), 'motor-stall').missing).toEqual([
+      'screw',
+      'motor.torque',
+    ]);
+    expect(rowOf(changed(LOADED, { thrust_bearing: 'yes' }), 'motor-stall')).toBeUndefined();
   });
 
   it.each([

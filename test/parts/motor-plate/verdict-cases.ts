@@ -53,6 +53,10 @@ export const MOTOR_PLATE_CASES: VerdictCases = {
     no: [LOADED, { duty: { load: 900 }, plate: { thickness: 4 } }],
     'not-told': [LOADED, { duty: undefined }],
   },
+  'motor-stall': {
+    yes: [LOADED, { screw: 'Tr8x2' }],
+    'not-told': [LOADED, {}],
+  },
   'plate-slope': {
     yes: [LOADED, {}],
     but: [LOADED, { plate: { thickness: 4.5 } }],

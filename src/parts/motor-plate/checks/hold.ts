@@ -10,9 +10,10 @@ import { heat, judgeHeat } from '../../common/checks.js';
 import { dryFriction } from '../../common/hold-figures.js';
 import { seatDiameter } from '../../common/joints.js';
 import { judgeCases, judgedTemperature, type LoadCase } from '../../common/load-cases.js';
+import { stallForce } from '../../common/stall-force.js';
 import { bendPlate } from '../bending.js';
 import type { MotorPlateDesign } from '../dimensions.js';
-import { loaded, thrustOf, untoldLoads } from '../loads.js';
+import { goesIntoMotor, loaded, thrustOf, untoldLoads } from '../loads.js';
 import { motorGrip } from '../plan.js';
 
 type PlateCheck = Check<MotorPlateDesign>;
@@ -54,6 +55,27 @@ const plateBending: PlateCheck = {
     const cure = 'make the plate thicker, or bolt it nearer to the motor';
     const found = judgeCases(loaded(design), limits, { borne, cure });
     return missing.length > 0 && !(found?.kind === 'value') ? notJudged(...missing) : found;
+  },
+};
+
+/** A stalled motor pushes on its own plate with all that its screw makes of its torque; who does not tell the screw hides it. */
+const motorStall: PlateCheck = {
+  ...about,
+  id: 'motor-stall',
+  title: 'Push of the stalled motor',
+  unit: 'N',
+  limits: { pass: {} },
+  moves: 'screw, motor.torque, thrust_bearing',
+  run: (design) => {
+    if (!goesIntoMotor(design)) return undefined;
+    const { screw, duty } = design;
+    const force = screw && stallForce({ duty, screw });
+    if (force === undefined)
+      return notJudged(...(screw ? [] : ['screw']), ...(duty.motor?.torque === undefined ? ['motor.torque'] : []));
+    return valued(
+      exactly(force),
+      `stalled it pushes with ${plain(force, 0)} N along the screw; bending and clamps are judged by it`,
+    );
   },
 };
 
@@ -183,4 +205,12 @@ function turnedAbout(centres: BoltedPattern['centres']): { readonly radius: numb
 }
 
 /** Whether plate and screws stand what the motor does. */
-export const HOLD_CHECKS: readonly PlateCheck[] = [face, plateBending, plateSlope, motorClamp, machineClamp, slip];
+export const HOLD_CHECKS: readonly PlateCheck[] = [
+  face,
+  plateBending,
+  motorStall,
+  plateSlope,
+  motorClamp,
+  machineClamp,
+  slip,
+];

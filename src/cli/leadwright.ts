@@ -1,8 +1,9 @@
 #!/usr/bin/env node
 import { join } from 'node:path';
-import { cachedDataVersionTag } from 'node:v8';
+import { cachedDataVersionTag, setFlagsFromString } from 'node:v8';
 import { diskReason } from '../work/disk-reason.js';
 import { readKept } from '../work/kept-code.js';
+import { patientFlags } from '../work/patient-flags.js';
 import { compiledFolder } from './compiled-folder.js';
 import { EXIT } from './exit-codes.js';
 import { loadProgram } from './load-program.js';
@@ -15,6 +16,9 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 // nobody is left to tell
 process.stderr.on('error', () => undefined);
+
+// before anything is loaded: compiled code is kept for engines with the same flags
+for (const flag of patientFlags(process.versions.v8)) setFlagsFromString(flag);
 
 const call = process.argv.slice(2);
 const folder = compiledFolder(process.env, process.platform);

@@ -187,6 +187,10 @@ describe('what a part says of its neighbours', () => {
     expect(short(20)).toMatchObject({ value: 1 });
     expect(short(20).message).toContain('motor.shaft.length: 20 where it is 25.4');
     expect(short(25.4).value).toBe(0);
+    // a reading is told by its field, not by the parts that it was read into
+    expect(said('coupling', own('6 mm', 25.4), { sheet: shaft }).message).toMatch(
+      /^p says motor\.shaft\.diameter: 6 where it is 5; leave it out/,
+    );
     expect(said('coupling', own('5 mm', 1), { sheet: shaft, units: 'inch' }).message).not.toContain('length');
     expect(said('coupling', own('5 mm', 1), { sheet: shaft }).message).toContain(
       'motor.shaft.length: 1 where it is 25.4',

@@ -66,6 +66,23 @@ it('makes its start sheet', async () => {
   expect(report.verdict).toBe('pass');
 });
 
+it('in halves is cut across its joint, and every clamp screw of both sides has its row', () => {
+  const made = collarKind.design(collarKind.schema.parse(COLLARS['two halves of two screws each, in a lip']), SHIPPED);
+  const { side, further, holes } = collarViews(made, 'finished');
+  const joint = further!.find(({ solid }) => solid?.sight.kind === 'across')!;
+  expect(joint.title).toMatch(/^Section A–A/);
+  expect(side.planes?.map(({ letter }) => letter)).toEqual(['A', 'A']);
+  const { offset } = made.finished.clamp;
+  const screws = holes.filter(({ label }) => /^\d$/.test(label));
+  expect(screws.map(({ label, at }) => [label, at[0]])).toEqual([
+    ['1', offset],
+    ['2', offset],
+    ['3', -offset],
+    ['4', -offset],
+  ]);
+  expect(side.sizes.find(({ name }) => name === 'clamp_hole_diameter')?.sign).toBe('4 × ⌀');
+});
+
 it('is cut on one side of its section, the slit on the other', () => {
   const made = collarKind.design(collarKind.schema.parse(COLLARS['friction on a shaft']), SHIPPED);
   const { outside, length, bore, chamfer } = made.finished;

@@ -1,3 +1,4 @@
+import { soft } from '../judge/check.js';
 import { measured } from '../sheet/measured-field.js';
 import { exactly, type Measured, shifted, smallest } from '../units/measured.js';
 import type { Quantity } from '../units/quantity.js';
@@ -7,6 +8,9 @@ import type { AxisSheet } from './sheet.js';
 
 /** Room before what must not be touched: the coupling, a guard ring, the end of a free screw, mm. @source common-practice */
 export const GUARD = 5;
+
+/** What is left of the motor's shaft between its plate and the coupling, mm: a hub that touches the plate rubs. @source common-practice */
+export const SHAFT_ROOM = soft({ min: 1 }, { min: 0 });
 
 /**
  * Places along the screw, counted from the face that the motor's shaft stands out of [mm].

@@ -2,6 +2,7 @@ import { partFacts } from '../axis/facts.js';
 import type { PairedScrew } from '../drive/axis-pair.js';
 import { driveView } from '../parts/common/drive-view.js';
 import type { CouplingDesign } from '../parts/coupling/dimensions.js';
+import type { MotorPlateDesign } from '../parts/motor-plate/dimensions.js';
 import type { NutDesign } from '../parts/nut/dimensions.js';
 import type { DesignBase } from '../parts/part-kind.js';
 import type { Measured } from '../units/measured.js';
@@ -15,6 +16,10 @@ export interface PairFacts {
   readonly screwShaft?: Measured;
   /** the screw that any other part is made for */
   readonly screw?: PairedScrew;
+  /** how far the motor's shaft goes into what joins it  [mm] */
+  readonly motorDepth?: number;
+  /** how far the motor's shaft stands out of its plate  [mm] */
+  readonly standsOut?: number;
   /** how it carries the screw along its axis */
   readonly carries?: 'holder' | 'collar' | 'sleeve';
 }
@@ -26,7 +31,7 @@ export function pairFacts(design: DesignBase): PairFacts {
     const clearances = { diametralClearance: Math.max(0, diametral), axialClearance: Math.max(0, axial) };
     return { nut: { ...driveView(design.screw), ...clearances } };
   }
-  return { ...besideNut(design), ...boresOf(design) };
+  return { ...besideNut(design), ...boresOf(design), ...alongShaft(design) };
 }
 
 /** What neighbours on one screw must agree on: the screw, and who carries it. */
@@ -40,6 +45,18 @@ function besideNut(design: DesignBase): PairFacts {
         ? 'sleeve'
         : undefined;
   return { ...(screw ? { screw: driveView(screw) } : {}), ...(carries ? { carries } : {}) };
+}
+
+/** Lengths along the motor's shaft: what its plate leaves of it, and what a coupling wants. */
+function alongShaft(design: DesignBase): PairFacts {
+  const { joint } = partFacts(design);
+  if (joint?.motorDepth !== undefined) return { motorDepth: joint.motorDepth };
+  if (!isMotorPlate(design) || design.motor.shaftLength === undefined) return {};
+  return { standsOut: design.motor.shaftLength - design.finished.thickness };
+}
+
+function isMotorPlate(design: DesignBase): design is MotorPlateDesign {
+  return design.part === 'motor-plate' && 'motor' in design;
 }
 
 function boresOf(design: DesignBase): PairFacts {

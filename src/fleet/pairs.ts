@@ -1,3 +1,4 @@
+import { SHAFT_ROOM } from '../axis/lengths.js';
 import { screwsOfOneAxisMayDiffer, threadDifferences } from '../drive/axis-pair.js';
 import type { Verdict } from '../judge/check.js';
 import { judge } from '../judge/judge.js';
@@ -24,7 +25,8 @@ export interface PairFinding {
 
 /**
  * Compares the parts of a machine that belong together: the nuts of one axis by lead, hand and clearance (within
- * 0.05 mm), what else is made for a screw with theirs, who carries the screw along its axis, the bores of couplings with the machine's motor and with the screw of the nuts on their axis.
+ * 0.05 mm), what else is made for a screw with theirs, who carries the screw along its axis, couplings
+ * with what motor plates leave of the shaft, the bores of couplings with the machine's motor and with the screw of the nuts on their axis.
  *
  * @param neighbours the parts that were made
  * @param motorShaft diameter of the machine's motor shaft, where known  [mm]
@@ -36,6 +38,7 @@ export function pairFindings(neighbours: readonly Neighbour[], motorShaft: numbe
     ...nutPairs(neighbours),
     ...neighbours.flatMap((one) => sameScrew(one, neighbours)),
     ...carriedOnce(neighbours),
+    ...neighbours.flatMap((one) => shaftFindings(one, neighbours)),
     ...neighbours.flatMap((one) => motorFindings(one, motorShaft)),
     ...neighbours.flatMap((one) => screwFindings(one, neighbours)),
   ];
@@ -94,6 +97,20 @@ function carriedOnce(neighbours: readonly Neighbour[]): PairFinding[] {
     const verdict = on.filter(({ made }) => made.facts.nut).length > 1 ? 'caution' : 'fail';
     const message = `The screw is carried by ${words}: they fight each other when it warms, keep one.`;
     return [{ id: 'axis-fit', verdict, roles, message }];
+  });
+}
+
+/** What joins the shafts of an axis stands off the plate that the motor's shaft comes out of. */
+function shaftFindings({ role, axis, made }: Neighbour, neighbours: readonly Neighbour[]): PairFinding[] {
+  const depth = made.facts.motorDepth;
+  if (depth === undefined || axis === undefined) return [];
+  return neighbours.flatMap((plate): PairFinding[] => {
+    const out = plate.made.facts.standsOut;
+    if (out === undefined || plate.axis !== axis) return [];
+    const verdict = judge(exactly(out - depth), SHAFT_ROOM);
+    const cure = verdict === 'pass' ? '' : ': a shorter hub, a thinner plate, or a longer shaft';
+    const message = `Of ${plain(out, 1)} mm of shaft that stand out of ${plate.role}, ${role} takes ${plain(depth, 1)} mm${cure}.`;
+    return [{ id: 'axis-fit', verdict, roles: [role, plate.role], message }];
   });
 }
 

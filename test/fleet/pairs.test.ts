@@ -7,6 +7,7 @@ import { design } from '../../src/pipeline/design.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
 import { THREADED } from '../support/collar-sheets.js';
 import { GUIDED, LOCATED } from '../support/end-holder-sheets.js';
+import { MOUNTED } from '../support/motor-plate-sheets.js';
 import { nutSheet } from '../support/nut-sheets.js';
 
 function made(sheet: string | object): RememberedPart {
@@ -73,6 +74,25 @@ describe('pairFindings', () => {
     ]);
     const guided = { role: 'end', axis: 'z', made: made(GUIDED) };
     expect(found([guided], undefined)).toEqual([]);
+  });
+
+  it('keeps a coupling off the plate that the motor’s shaft comes out of', () => {
+    const coupling = { role: 'coupling', axis: 'z', made: made(startSheet('coupling')) };
+    const depth = coupling.made.facts.motorDepth!;
+    expect(depth).toBeGreaterThan(5);
+    const plate = (beyond: number, axis = 'z') => {
+      const sheet = {
+        ...MOUNTED,
+        plate: { thickness: 6 },
+        motor: { ...MOUNTED.motor, shaft: { diameter: 5, length: 6 + depth + beyond } },
+      };
+      return { role: 'plate', axis, made: made(sheet) };
+    };
+    // common practice: a millimetre of air, and none is a hub that rubs
+    expect(found([coupling, plate(1.01)], undefined)).toEqual([['axis-fit', 'pass']]);
+    expect(found([coupling, plate(0.9)], undefined)).toEqual([['axis-fit', 'caution']]);
+    expect(found([coupling, plate(-0.1)], undefined)).toEqual([['axis-fit', 'fail']]);
+    expect(found([coupling, plate(-0.1, 'y')], undefined)).toEqual([]);
   });
 
   it('compares a coupling’s bores with the motor and with the screw of its axis', () => {

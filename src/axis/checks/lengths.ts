@@ -3,7 +3,7 @@ import { plain } from '../../units/format.js';
 import { type Measured, scaled, shifted } from '../../units/measured.js';
 import type { AxisDesign } from '../axis-design.js';
 import { figureOf, type Known, told as known, left, missingOf, total } from '../known.js';
-import { type Along, GUARD } from '../lengths.js';
+import { type Along, GUARD, SHAFT_ROOM } from '../lengths.js';
 
 type AxisCheck = Check<AxisDesign>;
 const about = {
@@ -110,7 +110,7 @@ const shaftRoom: AxisCheck = {
   id: 'axis-shaft-room',
   title: 'Coupling off the motor plate',
   source: 'common practice',
-  limits: soft({ min: 1 }, { min: 0 }),
+  limits: SHAFT_ROOM,
   moves: 'motor.shaft.length, coupling, motor plate',
   run: ({ along: { shaftRoom: room }, parts }) => {
     if (!parts.some(({ facts }) => facts.joint)) return undefined;

@@ -16,6 +16,7 @@ import type { SizeChoice } from '../parts/part-views.js';
 import type { ExactWriter } from '../solid/exact/exact-part.js';
 import { createKernel, type Kernel } from '../solid/kernel.js';
 import type { Body } from '../solid/mesh.js';
+import { rounded } from '../units/format.js';
 import { assembleReport, type CheckOptions, check } from './check.js';
 import { type Design, type DesignOptions, design } from './design.js';
 import type { StepOptions } from './exact-request.js';
@@ -194,8 +195,8 @@ function bodyRow(body: Body, { file, measures }: MeasuredBody, { densities }: De
     file,
     material: body.material,
     facets,
-    volume,
-    mass: (volume / 1000) * density,
+    volume: rounded(volume),
+    mass: rounded((volume / 1000) * density),
     closed: defects(measures) === 0,
     turn_over: turnOver,
     bounds,

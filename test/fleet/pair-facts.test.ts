@@ -52,16 +52,24 @@ describe('what neighbours must suit', () => {
     expect(facts('gauge', nut(0.3, 0.1))).toEqual({ screw: VIEW });
   });
 
-  it('is what a coupling is bored for', () => {
+  it('is what a coupling is bored for, and how far the motor goes in', () => {
     const hub = (name: string, diameter: number) => ({ name, depth: 20, shaft: { diameter: exactly(diameter) } });
     const coupling = (...hubs: readonly object[]) => facts('coupling', { hubs, insert: { pad: { kind: 'none' } } });
     expect(coupling(hub('screw-hub', 8), hub('motor-hub', 5))).toEqual({
       motorShaft: exactly(5),
       screwShaft: exactly(8),
+      motorDepth: 20,
     });
     expect(coupling(hub('screw-hub', 8))).toEqual({ screwShaft: exactly(8) });
-    expect(coupling(hub('motor-hub', 5))).toEqual({ motorShaft: exactly(5) });
+    expect(coupling(hub('motor-hub', 5))).toEqual({ motorShaft: exactly(5), motorDepth: 20 });
     expect(facts('gauge', { hubs: [hub('motor-hub', 5)] })).toEqual({});
+  });
+
+  it('is what a motor plate leaves of the shaft', () => {
+    const plate = (shaftLength?: number) =>
+      facts('motor-plate', { motor: shaftLength === undefined ? {} : { shaftLength }, finished: { thickness: 6 } });
+    expect(plate(20.5)).toEqual({ standsOut: 14.5 });
+    expect(plate()).toEqual({});
   });
 });
 
@@ -78,7 +86,7 @@ describe('what carries a screw along its axis', () => {
       finished: { length: 50, bores: [{ depth: 22 }, { depth: 24 }] },
       ends: [end('motor end'), end('screw end')],
     };
-    expect(facts('sleeve', sleeve)).toEqual({ carries: 'sleeve' });
+    expect(facts('sleeve', sleeve)).toEqual({ carries: 'sleeve', motorDepth: 22 });
     expect(facts('sleeve', { ...sleeve, form: 'bush' })).toEqual({});
   });
 

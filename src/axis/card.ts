@@ -1,3 +1,4 @@
+import { hardwareWords } from '../output/hardware-words.js';
 import {
   type CardStep,
   everyMonth,
@@ -82,9 +83,7 @@ function order({ hardware, checks }: AxisReport): CardStep {
     title: 'Order and cut',
     lines: [
       ...(length ? [`Screw: ${length.message}.`] : []),
-      ...(hardware.length > 0
-        ? [`Buy ${hardware.map(({ item, size, count }) => `${count} × ${size} ${item}`).join('; ')}.`]
-        : []),
+      ...(hardware.length > 0 ? [`Buy ${hardwareWords(hardware).join('; ')}.`] : []),
       'Deburr the ends of the screw and break their edges; look along it, and roll it on a plate: a bent one wobbles whatever holds it.',
     ],
   };
@@ -191,9 +190,9 @@ function mountAll(report: AxisReport, { along }: AxisDesign): CardStep {
 }
 
 function mountWords(role: string, { hardware, cautions }: Report, places: readonly string[]): string {
-  const items = hardware.map(({ item, size, count }) => `${count} × ${size} ${item}`);
+  const items = hardwareWords(hardware);
   const own = cautions.filter((text) => !DRIVE_CAUTIONS.includes(text) && text !== TIGHTEN_AGAIN);
-  const first = [...(items.length > 0 ? [`with ${items.join(', ')}`] : []), ...places].join('; ');
+  const first = [...(items.length > 0 ? [`with ${items.join('; ')}`] : []), ...places].join('; ');
   return [`${role}: ${first === '' ? 'seat it on its face' : first}.`, ...own].join(' ');
 }
 

@@ -47,15 +47,15 @@ export function figuresOf({ value, uncertainty, unit, limit }: Figured): Figures
   return { value: unit === '°' ? `${text}°` : `${text} ${unit}`.trimEnd(), limit: bounds(more) };
 }
 
-/** A half-width with the decimals of its value, unless it would vanish. */
+/** A half-width with the decimals of its value or its own, whichever are fewer, unless it would vanish. */
 function halfFigure(half: number, value: number, unit: string): string {
-  const places = decimalsOf(value, unit);
+  const places = Math.min(decimalsOf(value, unit), decimalsOf(half, unit));
   return half >= 0.5 * 10 ** -places ? plain(half, places) : worked(half, unit);
 }
 
-/** Limits that stand in a table are told as they stand; those that are worked out have more decimals than a table has. */
+/** Limits that stand in a list are told as they stand; those that are worked out have more decimals than a list has. */
 function limitFigure(limit: number, unit: string, more: number): string {
-  return Math.abs(limit * 1000 - Math.round(limit * 1000)) < 1e-6 ? plain(limit) : worked(limit, unit, more);
+  return Math.abs(limit * 100 - Math.round(limit * 100)) < 1e-6 ? plain(limit) : worked(limit, unit, more);
 }
 
 function signOf(difference: number): number {

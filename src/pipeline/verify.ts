@@ -5,7 +5,7 @@ import { readStl } from '../output/read-stl.js';
 import type { Expected } from '../parts/part-kind.js';
 import { type MeshMeasures, measureMesh } from '../solid/measure.js';
 import { LEAST_FACET } from '../solid/weld.js';
-import { plain } from '../units/format.js';
+import { plain, rounded } from '../units/format.js';
 import { exactly } from '../units/measured.js';
 
 /** A file with what it must measure. */
@@ -22,6 +22,8 @@ export interface MeasuredBody extends WrittenBody {
 
 /** Lower facets than welding leaves, less what rounding takes off a height: some slicers drop or repair them  [mm]. */
 const LEAST_HEIGHT = 0.99 * LEAST_FACET.height;
+/** Decimals of a size; further ones are those of the files' short numbers. */
+const SIZE_PLACES = 5;
 const ABOUT = {
   group: SOLID_GROUP,
   question: 'prints',
@@ -114,7 +116,7 @@ function bounds(bodies: readonly MeasuredBody[]): Finding {
 function boundsError({ measures, expected }: MeasuredBody): number {
   const is = measures.bounds.flat();
   const wanted = expected.bounds.flat();
-  return Math.max(...is.map((value, i) => Math.abs(value - wanted[i]!)));
+  return rounded(Math.max(...is.map((value, i) => Math.abs(value - wanted[i]!))), SIZE_PLACES);
 }
 
 function worstOf(bodies: readonly MeasuredBody[], measure: (body: MeasuredBody) => number) {

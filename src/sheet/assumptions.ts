@@ -1,3 +1,5 @@
+import { rounded } from '../units/format.js';
+
 /** A value that the sheet did not give. */
 export interface Assumption {
   readonly field: string;
@@ -17,6 +19,6 @@ export class Assumptions {
   }
 
   note(field: string, value: string | number, why: string): void {
-    this.list.push({ field, value, why });
+    this.list.push({ field, value: typeof value === 'number' ? rounded(value) : value, why });
   }
 }

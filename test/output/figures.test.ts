@@ -20,11 +20,14 @@ describe('a value beside its limit', () => {
     expect(found(21.68, { max: 21.6589 }, 'MPa')).toEqual({ value: '21.68 MPa', limit: { max: '21.66' } });
   });
 
-  it('keeps the limits of a table as they stand there', () => {
-    expect(found(-0.03, { min: -0.15, max: 0.104 })).toEqual({
-      value: '-0.03 mm',
-      limit: { min: '-0.15', max: '0.104' },
+  it('keeps the limits of a list as they stand there, and rounds those that are worked out like their values', () => {
+    expect(found(-0.03, { min: -0.15, max: 0.104 }, 'mm', 0.102)).toEqual({
+      value: '-0.03 ± 0.1 mm',
+      limit: { min: '-0.15', max: '0.1' },
     });
+    expect(found(12.3, { max: 12.25 }, 'N').limit.max).toBe('12.25');
+    expect(found(0.102, { max: 0.104 })).toEqual({ value: '0.102 mm', limit: { max: '0.104' } });
+    expect(found(0.0125, { max: 0.002 })).toEqual({ value: '0.013 mm', limit: { max: '0.002' } });
   });
 
   it('may be without either', () => {

@@ -56,13 +56,15 @@ describe('writePage', () => {
     expect(places.every((place, i) => place > (places[i - 1] ?? 0))).toBe(true);
     const row = '<dt>Prints?</dt><dd><span class="word not-told">not told</span> Load: duty.load is not told';
     expect(page.includes(row)).toBe(true);
-    expect(page.includes('duty.load is not told, and without it nobody can judge: Load.')).toBe(true);
+    expect(page.includes('duty.load is not told, and without it nobody can judge: load.')).toBe(true);
   });
 
   it('boxes what was accepted although it fails, at the top and on the workshop card', async () => {
     const page = await pageOf({ size: 13 }, { accept: [{ check: 'heat', reason: 'never above 10 degrees' }] });
     const boxes = [
-      ...page.matchAll(/class="accepted"><strong>Accepted although it fails:<\/strong> heat\. never above/g),
+      ...page.matchAll(
+        /class="accepted"><strong>Accepted although it fails<\/strong><p><span class="id">heat<\/span> — never above/g,
+      ),
     ];
     const [top, card] = boxes.map(({ index }) => index);
     expect(boxes).toHaveLength(2);

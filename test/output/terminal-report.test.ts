@@ -73,10 +73,41 @@ describe('terminalReport, brief', () => {
 
   it('tells cautions of one cause once, with all that hangs on it', () => {
     const text = terminalReport(reportOf([...untold, slow, fine]));
-    expect(text).toContain('– duty.load is not told, and without it nobody can judge: Pressure, shear and');
+    expect(text).toContain('– duty.load is not told, and without it nobody can judge: pressure, shear and');
     expect(text.match(/duty\.load/g)).toHaveLength(3);
     expect(text).toMatch(/Holds\? +not told +Pressure: duty.load is not told/);
     expect(text).toMatch(/Prints\? +yes, but +Time: 120 min, at most 90/);
+  });
+
+  it('tells all that nobody told as one thing, where it is more than one field', () => {
+    const cold = finding({ ...ABOUT, id: 'cold', title: 'Cold' }, notJudged('duty.temperature'));
+    const text = terminalReport(reportOf([...untold, cold, fine]));
+    expect(text).toContain('– duty.load and duty.temperature are not told, and 4 checks wait for them');
+    expect(text).not.toContain('nobody can judge');
+  });
+
+  it('does not repeat what the sentence has said of the first thing', () => {
+    const crash = finding(
+      { ...ABOUT, id: 'crash', title: 'Crash' },
+      told('caution', 'the flange may break; fit a stop'),
+    );
+    const lines = terminalReport(reportOf([crash, fine])).split('\n');
+    expect(lines[0]).toMatch(/crash \(the flange may/);
+    expect(lines).toContain('  – Crash: fit a stop');
+  });
+
+  it('tells a question by the title of what leads it, where its words have no room', () => {
+    const words = `it goes wrong ${'in many ways '.repeat(30)}`;
+    const rows = Array.from({ length: 8 }, (_, i) => ({
+      ...thin,
+      question: `q${i}`,
+      id: `q${i}`,
+      value: null,
+      message: words,
+    }));
+    const questions = rows.map(({ id }) => ({ id, title: `${id}?` }));
+    const text = terminalReport(reportOf(rows, { questions: answerQuestions(questions, rows) }));
+    expect(text).toMatch(/^ {2}q1\? {2}no {2}Least wall$/m);
   });
 
   it('shows every accepted fail with its reason, before all else that is to be seen to', () => {
@@ -166,7 +197,7 @@ describe('terminalReport, brief', () => {
     expect(text).toContain('  written   out/z-left/ z-left.stl, report.html\n');
     expect(text).toContain('  print     pa12, 4.2 g, face up: body end up, no support\n');
     expect(text).toContain('  buy       4 × M3x10 socket cap screw ISO 4762\n');
-    expect(text).toMatch(/ {2}mind {6}isolate power .*\n? *.*workshop card in report\.html/);
+    expect(text).toMatch(/ {2}mind {6}isolate power .*\n? *.*card in report\.html says how/);
   });
 });
 

@@ -30,7 +30,7 @@ describe('the workshop card of a nut', () => {
   it('says when it is worn out, that it drops its axis, what a solid print is and where the axis must stop', async () => {
     const card = await cardOf();
     // a quarter of a tooth of 2 − 1.1 mm
-    expect(card).toContain('its play has grown by 0.225 mm, a quarter of its tooth');
+    expect(card).toContain('its play has grown by 0.23 mm, a quarter of its tooth');
     expect(card).toContain('drops the axis');
     expect(card).toContain('break it by hand');
     expect(card).toContain('twice the stall force');
@@ -102,6 +102,14 @@ describe('the workshop card of a plate', () => {
     const fixed = await cardOfSheet({ ...plate, kind: 'joined' });
     expect(fixed).toContain('then tighten crosswise');
     expect(fixed).not.toContain('floats');
+  });
+});
+
+describe('the workshop card of a test piece', () => {
+  it('says how rings are tried, and mounts and runs nothing', async () => {
+    const card = await cardOfSheet({ part: 'gauge', name: 'rings', screw: { designation: 'Tr8x2', major: 7.95 } });
+    expect(card).toContain('try every ring by two fingers');
+    expect(card).not.toMatch(/Mount in this order|tighten crosswise|First moves/);
   });
 });
 

@@ -34,7 +34,7 @@ function untold(findings: readonly Finding[]): { readonly rank: number; readonly
     .map(({ field, own }) => {
       const grave = own.filter((finding) => finding.grave);
       const ordered = [...grave, ...own.filter((finding) => !finding.grave)];
-      const names = ordered.map(({ title }, i) => (i === 0 ? title : lowered(title)));
+      const names = ordered.map(({ title }) => lowered(title));
       const text = `${field} is not told, and without it nobody can judge: ${listed(names)}`;
       const checks = ordered.map(({ id }) => id);
       return { rank: Math.max(...own.map(urgency)), thing: { word: 'not-told', checks, text, field } };

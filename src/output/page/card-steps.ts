@@ -1,10 +1,11 @@
 import type { Finding } from '../../judge/check.js';
-import { isOfRoofs, NUT_FLOATS } from '../../parts/common/cautions.js';
+import { DRIVE_CAUTIONS, isOfRoofs, NUT_FLOATS } from '../../parts/common/cautions.js';
 import { TIGHTEN_AGAIN, TIGHTEN_EACH, WASH } from '../../parts/common/grip-hardware.js';
 import { type SizeMark, viewsOf } from '../../parts/part-views.js';
-import { plain } from '../../units/format.js';
+import { plain, worked } from '../../units/format.js';
 import { sizeText } from '../drawing/size-text.js';
 import { figure } from '../figures.js';
+import { hardwareWords } from '../hardware-words.js';
 import type { Report } from '../report.js';
 import { words } from '../terminal/layout.js';
 import { xmlText } from '../xml-text.js';
@@ -23,6 +24,11 @@ export interface CardStep {
   readonly lines: readonly string[];
   /** what is to be filled in, as HTML */
   readonly more?: string;
+}
+
+/** Whether a part tells about screw or printer, and is mounted nowhere. */
+export function isTestPiece(part: string): boolean {
+  return part === 'coupon' || part === 'gauge';
 }
 
 export function makeSafe({ drive, checks }: Report): CardStep {
@@ -56,11 +62,12 @@ export function printStep({ print: advice, bodies, applied }: Report): CardStep 
   };
 }
 
-export function measure({ cautions }: Report, finished: DrawnOnes): CardStep {
+export function measure({ cautions, part }: Report, finished: DrawnOnes): CardStep {
   const marks = viewsOf<{ readonly sizes: readonly SizeMark[] }>(finished)
     .flatMap(({ sizes }) => sizes)
     .filter(({ spread }) => spread !== undefined);
-  const moist = cautions.filter((text) => /moisture|room air/.test(text));
+  // what a test piece says of it stands in its own step
+  const moist = isTestPiece(part) ? [] : cautions.filter((text) => /moisture|room air/.test(text));
   return {
     title: 'Condition and measure',
     lines: [
@@ -86,7 +93,7 @@ export function chase({ fit, drive, cautions }: Report): CardStep | undefined {
       `If it still drags, run it in on the screw with ${cracks(cautions).length > 0 ? 'silicone or PFPE' : 'plain'} grease at low speed. No abrasive: it embeds in plastic and laps the screw.`,
       ...(fit
         ? [
-            `Play to find along the axis: about ${figure(fit.backlash.likely)} mm, from ${figure(Math.max(0, fit.backlash.least))} to ${figure(fit.backlash.most)}.`,
+            `Play to find along the axis: about ${length(fit.backlash.likely)} mm, from ${length(Math.max(0, fit.backlash.least))} to ${length(fit.backlash.most)}.`,
           ]
         : []),
     ],
@@ -95,7 +102,7 @@ export function chase({ fit, drive, cautions }: Report): CardStep | undefined {
 
 export function mount({ part, hardware, checks, cautions }: Report): CardStep {
   const floats = cautions.filter((text) => text.startsWith(NUT_FLOATS));
-  const items = hardware.map(({ item, size, count }) => `${count} × ${size} ${item}`);
+  const items = hardwareWords(hardware);
   return {
     title: 'Mount in this order',
     lines: [
@@ -121,8 +128,13 @@ function besideFloat(part: string, floats: readonly string[]): string[] {
 function centring(checks: readonly Finding[]): string {
   const float = check(checks, 'mount-float')?.value;
   return typeof float === 'number'
-    ? `It can shift ${figure(float)} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
+    ? `It can shift ${length(float)} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
     : 'Let the screw or the shafts centre it, then tighten crosswise in two rounds.';
+}
+
+/** How a piece that tells about screw or printer is used; it carries nothing. */
+export function tryOut({ cautions }: Report): CardStep {
+  return { title: 'Try it and write down', lines: cautions.filter((text) => !DRIVE_CAUTIONS.includes(text)) };
 }
 
 export function turnByHand({ drive }: Report): CardStep {
@@ -140,18 +152,18 @@ export function tellController({ drive, checks }: Report): CardStep | undefined 
   return {
     title: 'Tell the controller',
     lines: [
-      `Steps per mm: ${figure(drive.steps_per_mm)} (lead ${plain(drive.lead)} mm, full step ${figure(drive.full_step)} mm). Read the value that is set now, and write it down first.`,
+      `Steps per mm: ${plain(drive.steps_per_mm)} (lead ${plain(drive.lead)} mm, full step ${figure(drive.full_step)} mm). Read the value that is set now, and write it down first.`,
       ...(drive.hand === 'left'
         ? [
             'A left-hand screw: in place of a right-hand one the direction turns round. Invert it in the controller, or reverse one coil pair with the power off, not both.',
           ]
         : ['If the screw that came out was left-hand, the direction turns round: invert it in the controller.']),
-      `Feed at most ${figure(drive.feed_limit.value)} mm/s on this axis, jogging and homing included.`,
+      `Feed at most ${worked(drive.feed_limit.value, 'mm/s')} mm/s on this axis, jogging and homing included.`,
       ...(check(checks, 'thread-stall')
         ? ['Set travel limits and end stops inside the nut’s ends: a crash pushes with up to twice the stall force.']
         : []),
       ...(drive.play
-        ? [`Play ${figure(drive.play.axial)} mm at each reversal, if the controller can take it up.`]
+        ? [`Play ${length(drive.play.axial)} mm at each reversal, if the controller can take it up.`]
         : []),
     ],
   };
@@ -166,7 +178,7 @@ export function firstMoves({ drive, checks }: Report): CardStep {
     lines: [
       feed === undefined
         ? 'Run at a tenth of the usual feed, a hand on the stop.'
-        : `Run at ${figure(FIRST_MOVES * feed)} mm/s, a hand on the stop. Command 50 mm, measure 50 mm, in the middle of the travel and near both ends.`,
+        : `Run at ${worked(FIRST_MOVES * feed, 'mm/s')} mm/s, a hand on the stop. Command 50 mm, measure 50 mm, in the middle of the travel and near both ends.`,
       ...(crash === undefined
         ? []
         : [
@@ -187,13 +199,13 @@ export function level({ drive }: Report): CardStep | undefined {
     title: 'Level both ends',
     lines: [
       'Where two screws carry the axis: power off, the same block under both ends, hold one coupling and turn the other.',
-      `To lift an end, turn its screw ${leftHand ? 'counter-clockwise' : 'clockwise'} as seen from above, wherever the motor sits: ${figure(36 / drive.lead)}° for 0.1 mm. Then check near both ends of the travel.`,
+      `To lift an end, turn its screw ${leftHand ? 'counter-clockwise' : 'clockwise'} as seen from above, wherever the motor sits: ${worked(36 / drive.lead, '°')}° for 0.1 mm. Then check near both ends of the travel.`,
     ],
   };
 }
 
 export function afterADay({ fit, cautions }: Report): CardStep {
-  const play = fit ? `the play should still be below ${figure(fit.backlash.most)} mm` : 'compare with the sizes above';
+  const play = fit ? `the play should still be below ${length(fit.backlash.most)} mm` : 'compare with the sizes above';
   return {
     title: 'After a day: retighten and remeasure',
     lines: [
@@ -213,9 +225,14 @@ export function everyMonth({ checks }: Report): CardStep | undefined {
   return {
     title: 'Every month: look at the play',
     lines: [
-      `Replace the nut when its play has grown by ${figure(worn.value)} mm, a quarter of its tooth, or when plastic lies on the screw.${drops}`,
+      `Replace the nut when its play has grown by ${length(worn.value)} mm, a quarter of its tooth, or when plastic lies on the screw.${drops}`,
     ],
   };
+}
+
+/** A length that was worked out, in mm. */
+function length(value: number): string {
+  return worked(value, 'mm');
 }
 
 /** What is said of plastics that crack in oil. */

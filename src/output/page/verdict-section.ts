@@ -26,13 +26,14 @@ export function verdictSection(report: Report): string {
 
 /** Failed checks that were accepted, by reason; nobody who prints or mounts the part may overlook them. */
 export function acceptedBoxes({ accepted }: Pick<Report, 'accepted'>): string {
+  if (accepted.length === 0) return '';
   const reasons = [...new Set(accepted.map(({ reason }) => reason))];
-  return reasons
-    .map((reason) => {
-      const checks = accepted.filter((one) => one.reason === reason).map(({ check }) => xmlText(check));
-      return `<p class="accepted"><strong>Accepted although it fails:</strong> ${checks.join(', ')}. ${xmlText(reason)}</p>`;
-    })
-    .join('\n');
+  const rows = reasons.map((reason) => {
+    const checks = accepted.filter((one) => one.reason === reason);
+    const names = checks.map(({ check }) => `<span class="id">${xmlText(check)}</span>`);
+    return `<p>${names.join(', ')} — ${xmlText(reason)}</p>`;
+  });
+  return `<div class="accepted"><strong>Accepted although it fails</strong>${rows.join('')}</div>`;
 }
 
 function questionList(answers: readonly Answer[]): string {

@@ -7,22 +7,24 @@ import {
   type DrawnOnes,
   everyMonth,
   firstMoves,
+  isTestPiece,
   level,
   makeSafe,
   measure,
   mount,
   printStep,
   tellController,
+  tryOut,
   turnByHand,
 } from './card-steps.js';
 import { acceptedBoxes } from './verdict-section.js';
 
 /** The card that goes to the bench: the refit step by step, with this part's figures. */
 export function workshopCard(report: Report, finished: DrawnOnes): string {
-  const steps = [
+  const made = [printStep(report), measure(report, finished)];
+  const mounted = [
     makeSafe(report),
-    printStep(report),
-    measure(report, finished),
+    ...made,
     chase(report),
     mount(report),
     turnByHand(report),
@@ -32,6 +34,7 @@ export function workshopCard(report: Report, finished: DrawnOnes): string {
     afterADay(report),
     everyMonth(report),
   ];
+  const steps = isTestPiece(report.part) ? [...made, tryOut(report)] : mounted;
   return [
     cardOf(
       report,

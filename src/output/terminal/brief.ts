@@ -1,5 +1,7 @@
 import { isBroken, SOLID_GROUP } from '../../judge/accept.js';
 import { type Answer, type FirstThing, urgency, wordText } from '../answers/answer.js';
+import { listed } from '../answers/figure-line.js';
+import { hardwareWords } from '../hardware-words.js';
 import type { Report } from '../report.js';
 import { beside, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
@@ -24,9 +26,10 @@ export function briefLines(report: Report, style: Paint, { written, width = WIDT
   const top = [...headLines(report, style, width), ''];
   const tail = tailLines(report, written, width);
   const left = MOST_LINES - top.length - tail.length - 2;
-  const wanted = report.first.length === 0 ? 0 : MOST_THING_LINES + (report.first.length > 1 ? 1 : 0);
+  const things = untoldTogether(report.first).map((thing) => unsaid(thing, report.sentence));
+  const wanted = things.length === 0 ? 0 : MOST_THING_LINES + (things.length > 1 ? 1 : 0);
   const questions = shortestRows(report.questions, left - wanted, style, width);
-  const first = thingLines(report.first, left - questions.length, style, width);
+  const first = thingLines(things, left - questions.length, style, width);
   return [...top, ...questions, ...(first.length > 0 ? ['', ...first] : []), ...(tail.length > 0 ? ['', ...tail] : [])];
 }
 
@@ -75,12 +78,32 @@ export function questionLines(
   });
 }
 
-/** A figure with as much of its title as fits: the limit is what decides, and is the last to go. */
+/** A figure with as much of its title as fits: the limit is what decides. What is told in words is left to what follows. */
 function withRoom(text: string, fits: (text: string) => boolean): string {
-  const [, title = '', found = ''] = /^([^:]+): (.*)$/.exec(text) ?? [];
+  const [, title = text, found = ''] = /^([^:]+): (.*)$/.exec(text) ?? [];
   const words = title.split(' ');
   const shorter = words.slice(1).map((_, i) => `${words.slice(0, words.length - 1 - i).join(' ')} …: ${found}`);
-  return [text, ...shorter].find(fits) ?? text;
+  return [text, ...shorter].find(fits) ?? title;
+}
+
+/** All that nobody told as one thing: most checks wait for more than one field. */
+function untoldTogether(things: readonly FirstThing[]): readonly FirstThing[] {
+  const [first, ...rest] = things.filter(({ field }) => field !== undefined);
+  if (!first || rest.length === 0) return things;
+  const fields = [first, ...rest].flatMap(({ field = '' }) => field);
+  const checks = [...new Set([first, ...rest].flatMap((thing) => thing.checks))];
+  const waits = checks.length === 1 ? '1 check waits' : `${checks.length} checks wait`;
+  const one: FirstThing = { word: first.word, checks, text: `${listed(fields)} are not told, and ${waits} for them` };
+  return things.flatMap((thing) => (thing === first ? [one] : thing.field === undefined ? [thing] : []));
+}
+
+/** A thing to see to without the words that stand in the sentence above it. */
+function unsaid(thing: FirstThing, sentence: string): FirstThing {
+  const pieces = thing.text.split(/(?<=[;:.]) /);
+  const known = pieces.findIndex((piece) => sentence.includes(`(${piece.slice(0, -1)})`));
+  return known < 1 || known === pieces.length - 1
+    ? thing
+    : { ...thing, text: pieces.filter((_, i) => i !== known).join(' ') };
 }
 
 function painted(answer: Pick<Answer, 'word' | 'accepted'>, { good, warn, bad }: Paint): string {
@@ -146,14 +169,13 @@ function tailLines(report: Report, written: readonly string[] | undefined, width
     return [...overrideLines(report, width), ...(written === undefined ? [] : ['  nothing was written'])];
   const materials = [...new Set(bodies.map(({ material }) => material))];
   const grams = bodies.reduce((sum, { mass }) => sum + mass, 0);
-  const made = bodies.length === 0 ? [] : [materials.join(' and '), `${grams.toFixed(1)} g`];
+  const made = bodies.length === 0 ? [] : [listed(materials), `${grams.toFixed(1)} g`];
   const support = print?.support === 'none' ? 'no support' : 'with support';
   const laid = print ? [`face up: ${print.face_up}`, support] : [];
-  const bought = hardware.map(({ item, size, count }) => `${count} × ${size} ${item}`);
   const rows: [string, string][] = [
     ['written', written === undefined ? '' : filesText(written)],
     ['print', [...made, ...laid].join(', ')],
-    ['buy', bought.join('; ')],
+    ['buy', hardwareWords(hardware).join('; ')],
     ['mind', mindText(written)],
   ];
   return rows.flatMap(([label, text]) => (text === '' ? [] : beside(`  ${label}`, 12, text, width)));
@@ -182,9 +204,9 @@ function folderOf(file: string): string {
 }
 
 function mindText(written: readonly string[] | undefined): string {
-  const safe = 'isolate power and block the axis before anything is loosened';
-  if (written === undefined) return `${safe}; the card that make writes goes step by step`;
+  const safe = 'isolate power and block the axis';
+  if (written === undefined) return `${safe}; the card that make writes says how`;
   return written.some((file) => file.endsWith('report.html'))
-    ? `${safe}; the workshop card in report.html goes step by step`
+    ? `${safe}; the card in report.html says how`
     : `${safe}; --all says the rest`;
 }

@@ -60,7 +60,7 @@ function demandWords(
     return `slips when jammed, below ${enough}, 1.5 × the motor's; in work up to ${plain(working, 0)} N·mm (${words})`;
   return falls
     ? `slips, and the axis falls: ${least}, 1.5 × the motor's, is not reached`
-    : `slips: ${least}, 1.3 × the greatest in work (${words}), is not reached`;
+    : `slips, since ${least}, 1.3 × the greatest in work (${words}), is not reached`;
 }
 
 /** What one grip holds over its life. */

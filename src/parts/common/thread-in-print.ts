@@ -67,7 +67,7 @@ export const printThreadDepth = (orElse = ''): Check<ThreadInPrint> => ({
     const cure = keeps(lines, pass) ? '' : oneOf(finer ?? (orElse === '' ? NO_NOZZLE : ''), orElse);
     return valued(
       exactly(lines),
-      `${worked(depth, 'mm')} mm deep, ${plain(lines, 2)} lines of ${plain(printer.lineWidth)} mm${cure}`,
+      `${worked(depth, 'mm')} mm deep, ${plain(lines, 2)} lines of ${worked(printer.lineWidth, 'mm')} mm${cure}`,
     );
   },
 });

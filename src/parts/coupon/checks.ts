@@ -1,6 +1,6 @@
 import { type Bounds, type Check, type Outcome, soft, told, valued } from '../../judge/check.js';
 import { keeps } from '../../judge/judge.js';
-import { plain } from '../../units/format.js';
+import { plain, worked } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import { printLayers, printThreadDepth, type ThreadInPrint } from '../common/thread-in-print.js';
 import type { CouponDesign } from './dimensions.js';
@@ -46,7 +46,7 @@ const time: CouponCheck = {
     const { layer, lineWidth } = design.printer;
     return valued(
       exactly(minutes),
-      `solid, layers of ${plain(layer)} mm, lines of ${plain(lineWidth)} mm at ${plain(speed)} mm/s on the mean, travel included${keeps(minutes, pass) ? '' : '; fewer purposes or a thicker layer take less'}`,
+      `solid, layers of ${plain(layer)} mm, lines of ${worked(lineWidth, 'mm')} mm at ${plain(speed)} mm/s on the mean, travel included${keeps(minutes, pass) ? '' : '; fewer purposes or a thicker layer take less'}`,
     );
   },
 };
@@ -143,7 +143,7 @@ const marks: CouponCheck = {
     const cure = keeps(layers, pass) ? '' : '; go over them with a pen, or print thinner layers';
     return valued(
       exactly(layers),
-      `raised ${plain(rise)} mm, strokes ${plain(stroke)} mm wide, letters ${plain(height)} mm high${cure}`,
+      `raised ${plain(rise)} mm, strokes ${worked(stroke, 'mm')} mm wide, letters ${plain(height)} mm high${cure}`,
     );
   },
 };

@@ -1,4 +1,4 @@
-import { plain } from '../../units/format.js';
+import { plain, worked } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import type { Particulars } from '../part-kind.js';
 import type { CouponDesign } from './dimensions.js';
@@ -26,7 +26,7 @@ export function couponParticulars(design: CouponDesign): Particulars {
     applied: [...drawn, ...compensated].join('; '),
     print: {
       face_up: 'plate on the bed, marks up',
-      why: `layers of ${plain(layer)} mm and lines of ${plain(lineWidth)} mm as for the parts that will follow, 4 walls, solid; every opening goes through, nothing hangs over`,
+      why: `layers of ${plain(layer)} mm and lines of ${worked(lineWidth, 'mm')} mm as for the parts that will follow, 4 walls, solid; every opening goes through, nothing hangs over`,
       support: 'none',
     },
   };

@@ -34,7 +34,7 @@ function tryingWords({ finished, screw }: GaugeDesign): string[] {
   return [
     'The steel screw is the gauge that must go in; nothing printed judges it. Wipe it clean, and try every ring by two fingers from both of its ends.',
     'The figures are the play along the axis in hundredths of a millimetre. The first ring that runs over the whole screw tells what this printer takes off: a nut printed the same way wants that ring’s play.',
-    `2T tells the diameter, ${turns}T the pitch. 2T tight: flanks or bore. 2T free all along and ${turns}T jams after n turns, as many from either end: the pitch is off by ${plain(play)} / (n × ${plain(pitch)}); after ${JAMS_AFTER} turns that is ${plain(100 * example, 2)} %, and the file is scaled along the axis by ${plain(1 + example, 5)} where the ring measures short, by ${plain(1 - example, 5)} where it measures long.`,
+    `2T tells the diameter, ${turns}T the pitch. 2T tight: flanks or bore. 2T free all along and ${turns}T jams after n turns, as many from either end: the pitch is off by ${plain(play)} / (n × ${plain(pitch)}); after ${JAMS_AFTER} turns that is ${plain(100 * example, 2)} %, and the file is scaled along the axis by ${plain(1 + example, 4)} where the ring measures short, by ${plain(1 - example, 4)} where it measures long.`,
     'A ring that must not go is not among them: a print is off by as much as such a ring would judge.',
   ];
 }

@@ -112,13 +112,13 @@ describe('firstThings', () => {
         word: 'not-told',
         checks: ['flange', 'shear'],
         field: 'duty.load',
-        text: 'duty.load is not told, and without it nobody can judge: Flange and shear',
+        text: 'duty.load is not told, and without it nobody can judge: flange and shear',
       },
       {
         word: 'not-told',
         checks: ['flange'],
         field: 'duty.axis',
-        text: 'duty.axis is not told, and without it nobody can judge: Flange',
+        text: 'duty.axis is not told, and without it nobody can judge: flange',
       },
     ]);
   });

@@ -43,7 +43,7 @@ describe('the torque of a grip, in words', () => {
 
   it('fails by what slips in work, or by what lets the axis fall', () => {
     const slips = coupling('grip-torque', SCREWED)!;
-    expect(slips.message).toMatch(/^slips: 390 N·mm, 1\.3 × the greatest in work/);
+    expect(slips.message).toMatch(/^slips, since 390 N·mm, 1\.3 × the greatest in work/);
     // the least to do brings it out of failing, not all the way
     expect(would(slips.message)).toBeGreaterThanOrEqual(390);
     expect(would(slips.message)).toBeLessThan(450);

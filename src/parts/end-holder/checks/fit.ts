@@ -3,7 +3,7 @@ import { keeps } from '../../../judge/judge.js';
 import { PLASTIC_EXPANSION, thermalGrowth } from '../../../mechanics/print/thermal.js';
 import { interferenceWarm, pressStrain } from '../../../mechanics/shaft/press-fit.js';
 import { innerReach, widestShoulder } from '../../../standards/bearings/deep-groove.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly, type Measured, shifted } from '../../../units/measured.js';
 import { holeResidual } from '../../common/residual.js';
 import type { EndHolderDesign } from '../dimensions.js';
@@ -27,7 +27,7 @@ const pocketFit: HolderCheck = {
     if (!bearing || !interference) return undefined;
     const most = pressStrain(material.creep.strain) * bearing.outside;
     const press = heldBy === 'press';
-    const words = `pocket ${plain(seatDiameter(finished, bearing), 2)} mm for ${plain(bearing.outside, 2)} mm; ${material.name} takes ${plain(most, 3)} mm for good`;
+    const words = `pocket ${plain(seatDiameter(finished, bearing), 2)} mm for ${plain(bearing.outside, 2)} mm; ${material.name} takes ${worked(most, 'mm')} mm for good`;
     const own = press ? hard({ min: 0, max: most }) : { pass: { min: -SLACK, max: most }, fail: { max: most } };
     const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = inForce.of(own).pass;
     const loose = press
@@ -75,7 +75,7 @@ const pressHot: HolderCheck = {
     const cure = holds ? '' : '; a plate over the outer ring holds it whatever the heat (held_by: plate)';
     return valued(
       value,
-      `of ${plain(interference.likely, 3)} mm, ${plain(value.likely, 3)} mm are left at ${plain(temperature, 0)} °C${cure}`,
+      `of ${worked(interference.likely, 'mm')} mm, ${worked(value.likely, 'mm')} mm are left at ${plain(temperature, 0)} °C${cure}`,
     );
   },
 };

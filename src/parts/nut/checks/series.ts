@@ -1,7 +1,7 @@
 import { type NearestRow, nearestSeries } from '../../../identify/nearest-series.js';
 import { type Check, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
-import { plain } from '../../../units/format.js';
+import { plain, worked } from '../../../units/format.js';
 import { exactly, plusMinus } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
 
@@ -66,5 +66,5 @@ function missWords({ majorResidual, pitchResidual }: NearestRow): string {
 }
 
 function signed(value: number): string {
-  return `${value < 0 ? '−' : '+'}${plain(Math.abs(value))}`;
+  return `${value < 0 ? '−' : '+'}${worked(Math.abs(value), 'mm')}`;
 }

@@ -9,7 +9,8 @@ export { dotted } from './path.js';
 type Locate = (path: readonly PropertyKey[]) => Place | undefined;
 
 /**
- * Validates a plain value against a strict schema.
+ * Validates a plain value against a strict schema. A known field that stands there without a value is not told, as if it
+ * were missing.
  * @returns the schema's output
  * @throws InputError every mistake at once, each with its field, value and place
  */
@@ -20,8 +21,35 @@ export function validate<T extends z.ZodType>(
 ): z.output<T> {
   const result = schema.safeParse(value);
   if (result.success) return result.data;
+  const blank = result.error.issues.map(({ path }) => path).find((path) => isBlank(value, path));
+  if (blank) return validate(schema, without(value, blank), locate);
   const faults = result.error.issues.flatMap((issue) => toFaults(issue, schema, value, locate));
   throw new InputError(faults.sort(byPlace));
+}
+
+/** Whether a field of a map stands at the end of a path, and has no value. */
+function isBlank(root: unknown, path: readonly PropertyKey[]): boolean {
+  const within = path.slice(0, -1).reduce<unknown>((one, step) => (isRecord(one) ? one[step] : undefined), root);
+  const key = path.at(-1);
+  return (
+    key !== undefined &&
+    isRecord(within) &&
+    !Array.isArray(within) &&
+    Object.hasOwn(within, key) &&
+    within[key] === null
+  );
+}
+
+/** A copy without the field at the end of a path. */
+function without(root: unknown, [key, ...rest]: readonly PropertyKey[]): unknown {
+  if (!isRecord(root) || key === undefined) return root;
+  if (Array.isArray(root)) return root.map((one, i) => (i === Number(key) ? without(one, rest) : one));
+  const entries = Object.entries(root);
+  return Object.fromEntries(
+    entries.flatMap(([name, value]) =>
+      name !== String(key) ? [[name, value]] : rest.length === 0 ? [] : [[name, without(value, rest)]],
+    ),
+  );
 }
 
 function toFaults(issue: z.core.$ZodIssue, schema: z.ZodType, root: unknown, locate: Locate): Fault[] {

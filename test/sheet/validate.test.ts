@@ -94,8 +94,15 @@ describe('validate', () => {
     );
   });
 
+  it('takes a known field without a value as not told, and says what is needed where it may not be missing', () => {
+    expect(lines(`${SOUND}duty:\n`)).toEqual([]);
+    expect(lines(`${SOUND}duty:\n  load: # not weighed yet\n  axis: vertical\n`)).toEqual([]);
+    const bare = 'part: nut\nname: a\nscrew: Tr8x2\nbody: {diameter: , length: 15}\n';
+    expect(lines(bare)).toEqual(['nut.yaml:4:18 body.diameter: is missing; a round body needs its diameter']);
+    expect(lines(`${SOUND}duty: {lod: }\n`)[0]).toMatch(/unknown field; did you mean load\?/);
+  });
+
   it('takes a section that is no map for what it is', () => {
-    expect(lines(`${SOUND}duty:\n`)).toEqual(['nut.yaml:4:6 duty: null; must be a map of fields']);
     expect(lines(`${SOUND}duty: [1]\n`)).toEqual(['nut.yaml:4:7 duty: [1]; must be a map of fields']);
     expect(lines('- part: nut\n')[0]).toMatch(/^nut.yaml:1:1 .*must be a map of fields$/);
     expect(lines('nut')[0]).toBe('nut.yaml:1:1 nut; must be a map of fields');

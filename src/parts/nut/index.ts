@@ -2,6 +2,7 @@ import { AXIS, GOES_ON, HOLDS, PRINTS, TURNS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { NUT_CHECKS } from './checks/index.js';
 import { designNut, type NutDesign } from './dimensions.js';
+import { floatRemedies } from './float-remedies.js';
 import { nutParticulars } from './particulars.js';
 import { boreRemedies } from './remedies.js';
 import { type NutSheet, nutSchema } from './sheet.js';
@@ -26,7 +27,11 @@ export const nutKind: PartKind<NutSheet, NutDesign> = {
   mate: mateVariant,
   virtualMate: (design, kernel) => (design.family?.kind === 'holder' ? [] : virtualMate(design, kernel)),
   tunables: NUT_TUNABLES,
-  remedies: { 'mount-bore': boreRemedies },
+  remedies: {
+    'mount-bore': boreRemedies,
+    'mount-float': floatRemedies('mount-float'),
+    'mount-binding': floatRemedies('mount-binding'),
+  },
   views: nutViews,
   sizeField,
 };

@@ -17,6 +17,12 @@ describe('what a person tells', () => {
     expect(withField(SHEET, ['body', 'diameter'], '14,2 mm')).toBe(SHEET.replace('14,', '14.2 mm,'));
   });
 
+  it('takes a cleared field back as not told, and all other letters stay', () => {
+    const cleared = withField(`${SHEET}duty:\n  load: 25 N # weighed\n`, ['duty', 'load'], '');
+    expect(cleared).toBe(`${SHEET}duty:\n  load:  # weighed\n`);
+    expect(withField(cleared, ['duty', 'load'], '30')).toMatch(/load: 30 +# weighed/);
+  });
+
   it('applies a cure, whose class stays beside the figure', () => {
     expect(withCure(SHEET, { 'fit.axial': 0.2, 'body.length': 18 })).toBe(
       'part: nut # kind\nscrew: M8\nfit: {class: running, axial: 0.2}\nbody: {diameter: 14, length: 18}\n',

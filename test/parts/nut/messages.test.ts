@@ -82,7 +82,7 @@ const SAID: readonly [string, Changes, RegExp][] = [
   ['hole-clearance', holes({ head: 'none' }), /^holes keep/],
   ['hole-clearance', holes({ head: 'body' }), /^heads on the body side keep/],
   ['mount-float', {}, /; tighten the screws with the axis at the end/],
-  ['mount-float', holes({ fit: 'fine' }), /; larger holes, such as the coarse series, 3.6 mm/],
+  ['mount-float', holes({ fit: 'fine' }), /; make the holes wider \(holes.diameter: [\d.]+ mm\)$/],
   ['mount-float', { float: 0.3, holes: { fit: undefined } }, /^the nut floats on sleeves: .* stop it$/],
   ['mount-float', { float: 0.7, holes: { fit: undefined } }, /; a float of 0.2 to 0.5 mm is usual$/],
   ['thread-bending', {}, /bears for years at 30 °C$/],

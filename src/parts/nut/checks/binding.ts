@@ -1,7 +1,9 @@
 import { type Check, notJudged, soft, valued } from '../../../judge/check.js';
+import { allKeep } from '../../../judge/judge.js';
 import { sideLoad } from '../../../mechanics/beam.js';
 import { plain, worked } from '../../../units/format.js';
 import type { Measured } from '../../../units/measured.js';
+import { remedyWords } from '../../common/remedy-words.js';
 import { PLACE_SCATTER, planeResidual } from '../../common/residual.js';
 import type { NutDesign } from '../dimensions.js';
 import { radialFloat } from './mount.js';
@@ -31,7 +33,7 @@ export const mountBinding: Check<NutDesign> = {
   source: 'common practice',
   limits: soft({ max: NOTICED }, { max: 3 * NOTICED }),
   moves: 'holes.diameter, holes.circle, carriage.bore, duty.span, duty.ends',
-  run: (design) => {
+  run: (design, { pass }) => {
     const float = radialFloat(design);
     if (!float) return undefined;
     const aside = forcedAside(design, float);
@@ -44,7 +46,10 @@ export const mountBinding: Check<NutDesign> = {
     const told =
       aside.most === 0
         ? `the nut floats ${worked(float.likely, 'mm')} mm and finds the screw`
-        : `the screw may be ${worked(aside.most, 'mm')} mm aside, ${plain(load.most, 1)} N at mid span and more near its ends; give the holes 0.2 to 0.5 mm of float, or use an adapter`;
-    return valued(load, told);
+        : `the screw may be ${worked(aside.most, 'mm')} mm aside, ${plain(load.most, 1)} N at mid span and more near its ends`;
+    const cure = allKeep(load, pass)
+      ? ''
+      : remedyWords(design, 'mount-binding', 'no wider hole or bore alone keeps the nut off it');
+    return valued(load, `${told}${cure}`);
   },
 };

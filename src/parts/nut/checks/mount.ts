@@ -2,7 +2,6 @@ import { type Check, hard, type Limits, soft, valued } from '../../../judge/chec
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
-import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
 import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest, sum } from '../../../units/measured.js';
 import { type HeadOnHole, judgeClamp, judgeHeads, judgePosition, patternError } from '../../common/bolting.js';
@@ -360,10 +359,9 @@ export const mountFloat: NutCheck = {
       const cure = allKeep(float, pass) ? '' : '; a float of 0.2 to 0.5 mm is usual';
       return valued(float, `${floatWords(floats, stop)}${cure}`);
     }
-    const larger = holes.screw ? `, such as the coarse series, ${plain(clearanceHole(holes.screw, 'coarse'))} mm` : '';
     const help =
-      float.likely < min
-        ? `; larger holes${larger} let the nut find the screw`
+      float.least < min
+        ? remedyWords(design, 'mount-float', 'no wider hole or bore alone lets the nut find the screw')
         : '; tighten the screws with the axis at the end where the nut sits';
     return valued(
       float,

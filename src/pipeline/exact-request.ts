@@ -4,6 +4,7 @@ import type { SizeChoice } from '../parts/part-views.js';
 import type { ExactRequest } from '../solid/exact/exact-part.js';
 import { meantShape } from '../solid/exact/meant-shape.js';
 import type { Kernel } from '../solid/kernel.js';
+import { hasThread } from '../solid/recipe.js';
 import type { Design } from './design.js';
 import type { KnownKind } from './known-kind.js';
 
@@ -30,7 +31,8 @@ export function exactRequest(
     const shape = meantShape(drawn, options);
     return plans.length === 1 ? { name, shape } : { name: `${made.name}-${name}`, shape, place: inUse?.[name] ?? {} };
   });
-  const words = threads === 'plain' ? ', threads left as the bore' : '';
+  const leaves = threads === 'plain' && plans.some(({ recipe }) => hasThread(recipe.shape));
+  const words = leaves ? ', threads left as the bore' : '';
   return {
     file: fileOf('step', made.name),
     product: made.name,

@@ -101,6 +101,12 @@ export function withoutFeatures(shape: Shape, names: readonly string[]): Shape {
   return of.length === shape.of.length && of.every((part, i) => part === shape.of[i]) ? shape : { ...shape, of };
 }
 
+/** Whether a screw thread is anywhere in a recipe. */
+export function hasThread(shape: Shape): boolean {
+  if (shape.kind === 'moved' || shape.kind === 'feature') return hasThread(shape.shape);
+  return 'of' in shape ? shape.of.some(hasThread) : shape.kind === 'thread';
+}
+
 /** One body of a part: its shape before it is fused, and what it is printed from. */
 export interface BodyRecipe {
   readonly name: string;

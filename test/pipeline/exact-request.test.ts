@@ -37,8 +37,8 @@ const flanged = {
   holes: { count: 4, circle: 40, screw: 'M3' },
 };
 
-const requestOf = (made: Design) =>
-  exactRequest(made, { kind: kindOfDesign(KINDS, made), kernel }, { sizes: 'finished', threads: 'exact' });
+const requestOf = (made: Design, threads: 'exact' | 'plain' = 'exact') =>
+  exactRequest(made, { kind: kindOfDesign(KINDS, made), kernel }, { sizes: 'finished', threads });
 
 /** Every leaf of a recipe. */
 function leaves(shape: Shape): Shape[] {
@@ -66,6 +66,13 @@ function coarse(given: Sheet): Design[] {
 }
 
 describe('the exact bodies of a sheet', () => {
+  it('are described as having plain threads where they would have threads at all', () => {
+    const sleeve = design(fc.sample(sensible.sensibleSleeve, { numRuns: 1, seed: 1 })[0]!);
+    expect(requestOf(nutOf({ shape: 'round', diameter: 24 }, 0.1), 'plain').description).toContain('left as the bore');
+    expect(requestOf(nutOf({ shape: 'round', diameter: 24 }, 0.1)).description).not.toContain('left as the bore');
+    expect(requestOf(sleeve, 'plain').description).not.toContain('left as the bore');
+  });
+
   const bodies = SHAPES.flatMap((shape) =>
     [{}, { flats: 20 }].map((flats) => ({
       shape,

@@ -97,6 +97,8 @@ describe('listPresets', () => {
         example: 'motor: frame-9',
         id: 'frame-9',
         title: 'a small motor',
+        where:
+          'in a coupling, sleeve, collar, motor plate or axis, and for a kind or machine of a fleet; machine: NAME in a motor plate for what was made for it',
         summary:
           'bolt_square 20 mm, pilot 16 mm, pilot_height 1.5 mm, body 20 mm, face.screw M2, face.thread_depth 3 mm, shaft.diameter 4 mm, torque.least 0.05 N m, torque.most 0.1 N m',
         source: 'common-practice',

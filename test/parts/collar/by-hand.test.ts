@@ -226,10 +226,10 @@ describe('a thrust bearing against its rating', () => {
   });
 
   it('takes a jam up to what dents its tracks', () => {
-    // 0.4 N·m at a low friction push Tr8x2 with 652.7 N
+    // 0.4 N·m at the least friction of grease, 0.05: 2·400/(7·0.143385) = 797.05 N, tan(λ + ρ') with tan λ = 2/(7π), tan ρ' = 0.05/cos 15°
     const { value, message } = rating({ motor: { torque: 0.4 } })!;
-    expect(value! / (652.7 / 3742.2)).toBeCloseTo(1, 3);
-    expect(message).toBe('653 N of 3742 N when the axis jams');
+    expect(value! / (797.05 / 3742.2)).toBeCloseTo(1, 3);
+    expect(message).toBe('797 N of 3742 N when the axis jams');
   });
 
   it('is not asked without a bearing', () => {

@@ -9,7 +9,7 @@ import { SHIPPED } from '../presets/shipped.js';
 import { isFields } from '../sheet/fields-map.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import type { AxisDesign, AxisPart } from './axis-design.js';
-import { axisTrial, axisTrier } from './axis-trial.js';
+import { axisTrial, axisTrier, speltOnAxis } from './axis-trial.js';
 import { AXIS_CHECKS } from './checks/index.js';
 import { crossCures } from './cross-knobs.js';
 import { designAxis } from './design.js';
@@ -62,7 +62,7 @@ function crossAdvice(check: string, search: Search): CheckAdvice {
     const goal: Goal = { check, reach, base: {}, before, attempt };
     return least([...knobs.flatMap((knob) => singleCures(goal, knob)), ...knownCures(goal, ways)]).map(
       ({ changes, change, costs }) => ({
-        set: changes,
+        set: speltOnAxis(search.plain, changes),
         lines: linesOf(search, changes),
         reaches: reach,
         change,
@@ -98,9 +98,8 @@ function partAdvice({ role, sheet, own }: AxisPart, search: Search): CheckAdvice
   return advise(sheet, options).checks.map((one): CheckAdvice => {
     const check = `${role}/${one.check}`;
     const cures = one.cures.flatMap((cure): Cure[] => {
-      const set = Object.fromEntries(
-        Object.entries(cure.set).map(([path, value]) => [isOfAll(path, own) ? path : `parts.${role}.${path}`, value]),
-      );
+      const inPlace = Object.entries(cure.set).map(([path, value]) => [placeOf(path, role, own), value] as const);
+      const set = speltOnAxis(search.plain, Object.fromEntries(inPlace));
       const after = attempt(set);
       const costs = after && costsOf(before, after, check);
       return costs ? [{ ...cure, set, lines: linesOf(search, set), costs }] : [];
@@ -113,6 +112,11 @@ function partAdvice({ role, sheet, own }: AxisPart, search: Search): CheckAdvice
 /** What is said of the axis as a whole, where the part says nothing of it itself. */
 const OF_ALL = ['screw', 'motor', 'duty'];
 
+/** Where a field of a part stands in the sheet of its axis. */
+function placeOf(path: string, role: string, own: object): string {
+  return isOfAll(path, own) ? path : `parts.${role}.${path}`;
+}
+
 function isOfAll(path: string, own: object): boolean {
   const section = path.split('.')[0]!;
   return OF_ALL.includes(section) && !(section in own);
@@ -120,12 +124,13 @@ function isOfAll(path: string, own: object): boolean {
 
 /** The sections that change, one line each: those of the axis, and in a part's section those of the part. */
 function linesOf({ axis: { parts }, plain }: Search, changes: Changes): string[] {
-  const own = Object.entries(changes).filter(([path]) => !path.startsWith('parts.'));
+  const spelled = Object.entries(speltOnAxis(plain, changes));
+  const own = spelled.filter(([path]) => !path.startsWith('parts.'));
   return [
     ...changedLines(plain, Object.fromEntries(own)),
     ...parts.flatMap(({ role, own: section }) => {
       const start = `parts.${role}.`;
-      const inside = Object.entries(changes).flatMap(([path, value]) =>
+      const inside = spelled.flatMap(([path, value]) =>
         path.startsWith(start) ? [[path.slice(start.length), value] as const] : [],
       );
       return changedLines(section, Object.fromEntries(inside));

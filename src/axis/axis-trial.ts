@@ -1,7 +1,7 @@
 import type { z } from 'zod';
 import type { Finding } from '../judge/check.js';
 import { runChecks } from '../judge/run-checks.js';
-import { changedSheet } from '../pipeline/advice/changed-sheet.js';
+import { changedSheet, spelt } from '../pipeline/advice/changed-sheet.js';
 import type { Changes } from '../pipeline/advice/knob.js';
 import type { Trial, Try } from '../pipeline/advice/trial.js';
 import { findKind } from '../pipeline/find-kind.js';
@@ -29,20 +29,14 @@ export function axisTrier(sheet: object, options: AxisOptions): Try {
   const known = new Map<string, Trial | undefined>();
   return (changes: Changes) => {
     const key = JSON.stringify(Object.entries(changes).sort(([a], [b]) => (a < b ? -1 : 1)));
-    if (!known.has(key)) known.set(key, tried(changedSheet(sheet, spelt(sheet, changes)), options));
+    if (!known.has(key)) known.set(key, tried(changedSheet(sheet, speltOnAxis(sheet, changes)), options));
     return known.get(key);
   };
 }
 
-/** A length says its unit where bare ones are inches. */
-function spelt(sheet: object, changes: Changes): Changes {
-  if (!isFields(sheet) || sheet.units !== 'inch') return changes;
-  return Object.fromEntries(
-    Object.entries(changes).map(([path, value]) => {
-      const bare = typeof value === 'number' && isLength(...fieldOf(sheet, path.split('.')));
-      return [path, bare ? `${value} mm` : value];
-    }),
-  );
+/** Changes of an axis as they are put into its sheet: lengths of its parts say their unit as well where bare ones are inches. */
+export function speltOnAxis(sheet: object, changes: Changes): Changes {
+  return spelt(sheet, changes, (path) => isFields(sheet) && isLength(...fieldOf(sheet, path)));
 }
 
 /** The schema that a field of an axis or of one of its parts stands in, and its path there. */

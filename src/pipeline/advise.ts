@@ -3,7 +3,7 @@ import { VERDICTS, type Verdict } from '../judge/check.js';
 import { SHIPPED } from '../presets/shipped.js';
 import type { PresetTexts } from '../presets/texts.js';
 import { readYaml } from '../sheet/read-yaml.js';
-import { changedLines, sheetLines } from './advice/changed-sheet.js';
+import { changedLines, sheetLines, spelt } from './advice/changed-sheet.js';
 import { choicesOf } from './advice/choices.js';
 import { type Changes, type Knob, movedTo } from './advice/knob.js';
 import { onPresetList } from './advice/printer-choices.js';
@@ -45,7 +45,7 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
     const surer = surerReadings(check, plain, before, attempt);
     const cures = found.map(
       ({ changes, change, costs }): Cure => ({
-        set: changes,
+        set: spelt(plain, changes),
         lines: changedLines(plain, changes),
         reaches: reach,
         change,
@@ -149,7 +149,12 @@ function together(
   }
   if (Object.keys(set).length === 0) return {};
   return {
-    together: { set, lines: changedLines(sheet, set), verdict: worstOf(state), still: openChecks(state) },
+    together: {
+      set: spelt(sheet, set),
+      lines: changedLines(sheet, set),
+      verdict: worstOf(state),
+      still: openChecks(state),
+    },
   };
 }
 

@@ -26,6 +26,12 @@ describe('cures across the parts of an axis', () => {
     expect(sets(adviceOn('nut/drive-speed', changes))).toEqual([{ 'duty.feed': 10 }]);
   });
 
+  it('says the unit of a length where bare ones are inches, in what it sets and in the lines to paste', () => {
+    const { cures } = adviceOn('axis-travel', { units: 'inch', lengths: { travel: '252 mm' } });
+    expect(cures[0]!.set).toEqual({ 'lengths.travel': '249 mm' });
+    expect(cures[0]!.lines.join()).toContain('travel: 249 mm');
+  });
+
   it('keeps one of two places that carry the screw', () => {
     const changes = { parts: { 'end-holder': { role: 'locating', bearing: '6000', held_by: 'plate' } } };
     const advice = adviceOn('axis-locating', changes);

@@ -5,6 +5,7 @@ import { parse, stringify } from 'yaml';
 import { check, design } from '../../src/index.js';
 import type { Advice } from '../../src/judge/advice.js';
 import { advise } from '../../src/pipeline/advise.js';
+import { startSheet } from '../../src/pipeline/start-sheets.js';
 import { call, callFolder } from '../support/call.js';
 import { couplingSheet } from '../support/coupling-sheets.js';
 import { nutSheet } from '../support/nut-sheets.js';
@@ -186,6 +187,14 @@ describe('advice', () => {
     expect(best!.set).toEqual({ 'fit.diametral': 0.22 });
     const less = check(design(nutSheet({ screw: READ, fit: { diametral: 0.21, axial: 0.2 } })));
     expect(less.checks.find((row) => row.id === 'thread-clearance')?.verdict).not.toBe('pass');
+  });
+
+  it('says the unit of a length where bare ones are inches', () => {
+    const sheet = `units: inch\n${startSheet('nut').replace('diameter: 14 mm, length: 15 mm', 'diameter: 0.475, length: 0.6')}`;
+    const cures = advise(sheet).checks.flatMap((row) => row.cures);
+    const wider = cures.flatMap(({ set }) => ('body.diameter' in set ? [set['body.diameter']] : []));
+    expect(wider.length).toBeGreaterThan(0);
+    expect(wider.filter((value) => !/^\d+(\.\d+)? mm$/.test(String(value)))).toEqual([]);
   });
 
   it('cures a gamble as well as a fail, and keeps a class that was given short', () => {

@@ -19,18 +19,31 @@ const SHORT: Readonly<Record<string, string>> = {
 
 /** A copy of a plain sheet with some fields changed. */
 export function changedSheet(sheet: object, changes: Changes): Tree {
-  const tree: Tree = { ...sheet };
-  return Object.entries(changes).reduce<Tree>(
-    (made, [path, value]) => set(made, path.split('.'), spelt(tree, path, value)),
-    tree,
+  const spelled = Object.entries(spelt(sheet, changes));
+  return spelled.reduce<Tree>((made, [path, value]) => set(made, path.split('.'), value), { ...sheet });
+}
+
+/**
+ * Changes as they are put into a sheet: a length says its unit where bare ones are inches.
+ *
+ * @param sheet      a plain sheet
+ * @param changes    values by path, lengths in mm
+ * @param isLengthAt whether a length stands at a path of that sheet
+ * @example spelt({ units: 'inch', part: 'nut' }, { 'body.length': 18 }) // { 'body.length': '18 mm' }
+ */
+export function spelt(sheet: Tree | object, changes: Changes, isLengthAt = lengthsOf(sheet)): Changes {
+  if (!('units' in sheet) || sheet.units !== 'inch') return changes;
+  return Object.fromEntries(
+    Object.entries(changes).map(([path, value]) => {
+      const isBare = typeof value === 'number' && isLengthAt(path.split('.'));
+      return [path, isBare ? `${value} mm` : value];
+    }),
   );
 }
 
-/** A length says its unit where bare ones are inches. */
-function spelt(sheet: Tree, path: string, value: Setting): Setting {
-  if (typeof value === 'string' || sheet.units !== 'inch') return value;
-  const kind = findKind(KINDS, sheet.part);
-  return kind && isLength(kind.schema, path.split('.')) ? `${value} mm` : value;
+function lengthsOf(sheet: Tree | object): (path: readonly string[]) => boolean {
+  const kind = findKind(KINDS, 'part' in sheet ? sheet.part : undefined);
+  return (path) => kind !== undefined && isLength(kind.schema, path);
 }
 
 function set(tree: Tree, [key = '', ...rest]: readonly string[], value: Setting): Tree {

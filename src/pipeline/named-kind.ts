@@ -3,6 +3,7 @@ import type { PresetTexts } from '../presets/texts.js';
 import type { Assumption } from '../sheet/assumptions.js';
 import { orShort } from '../sheet/fields.js';
 import { type Fields, isFields } from '../sheet/fields-map.js';
+import { replaced } from '../sheet/merge.js';
 import type { KnownKind } from './known-kind.js';
 import { type NamedField, namedFields } from './named-fields.js';
 
@@ -57,7 +58,8 @@ function spelledOut(
     const { [one.field]: given, ...others } = sheet;
     const own = isFields(given) ? without(given, [one.key, ...(one.older ? [one.older.key] : [])]) : {};
     const { figures, why } = one.resolve(name, presets, path);
-    sheet = under(figures, Object.keys(own).length > 0 ? { ...others, [one.field]: own } : others);
+    const told = Object.keys(own).length > 0 ? { ...others, [one.field]: own } : others;
+    sheet = replaced(givenBy(figures, told), told);
     if (why !== undefined) assumed.push({ field: one.field, value: name, why });
   }
   return { sheet, assumed };
@@ -70,15 +72,15 @@ function without(fields: Fields, keys: readonly string[]): Fields {
 /** A map that says one of these says its whole form, and takes nothing from a preset. */
 const WHOLE_FORMS = ['shape', 'form', 'rectangle', 'at'];
 
-function under(figures: Fields, own: Fields): Fields {
-  const all = new Map(Object.entries(own));
-  for (const [key, figure] of Object.entries(figures)) {
-    const said = all.get(key);
-    if (said === undefined) all.set(key, figure);
-    else if (isFields(said) && isFields(figure) && !WHOLE_FORMS.some((form) => said[form] !== undefined))
-      all.set(key, under(figure, said));
-  }
-  return Object.fromEntries(all);
+/** What a preset gives a sheet: nothing where that says a whole form itself. */
+function givenBy(figures: Fields, own: Fields): Fields {
+  return Object.fromEntries(
+    Object.entries(figures).flatMap(([key, figure]) => {
+      const said = own[key];
+      if (!isFields(said) || !isFields(figure)) return [[key, figure]];
+      return WHOLE_FORMS.some((form) => said[form] !== undefined) ? [] : [[key, givenBy(figure, said)]];
+    }),
+  );
 }
 
 /** The schema for those who write sheets: a name or a map with `preset` at each such field, and nothing asked for that it gives. */

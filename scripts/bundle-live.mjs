@@ -1,5 +1,5 @@
-// Writes dist/live.html: the whole tool in one page, which asks for nothing. Engine and kernel lie in it deflated, in letters; the
-// engine runs in workers made from a blob.
+// Writes dist/live.html: the whole tool in one page, which asks for nothing. Script, engine and kernel lie in it deflated, in letters;
+// the script is put in by its hash, the engine runs in workers made from a blob.
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -14,17 +14,17 @@ import { FOR_PAGES } from './bundle-for-pages.mjs';
 const NO_SHEET = '""';
 
 export async function bundleLive(to) {
-  const [look, page, engine, exact] = await Promise.all([
+  const [look, loader, page, engine, exact] = await Promise.all([
     bundled('page/live/style.css'),
+    bundled('page/live/loader.ts'),
     bundled('page/live/main.tsx'),
     bundled('page/live/engine/worker.ts'),
     bundled('page/live/engine/exact-worker.ts'),
   ]);
-  const script = page.replaceAll('</script', '<\\/script');
   const kernel = readFileSync(createRequire(import.meta.url).resolve('manifold-3d/manifold.wasm'));
   const policy = [
     "default-src 'none'",
-    `script-src '${hashOf(script)}' 'wasm-unsafe-eval'`,
+    `script-src '${hashOf(loader)}' '${hashOf(page)}' 'wasm-unsafe-eval'`,
     `style-src '${hashOf(look)}'`,
     "style-src-attr 'unsafe-inline'",
     'worker-src blob:',
@@ -46,7 +46,8 @@ export async function bundleLive(to) {
 <script type="text/plain" id="engine">${packed(Buffer.from(engine))}</script>
 <script type="text/plain" id="kernel">${packed(kernel)}</script>
 <script type="text/plain" id="exact">${packed(Buffer.from(exact))}</script>
-<script>${script}</script>
+<script type="text/plain" id="page">${packed(Buffer.from(page))}</script>
+<script>${loader}</script>
 </body>
 </html>
 `;

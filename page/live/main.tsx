@@ -1,14 +1,8 @@
 import { render } from 'preact';
 import { exactWriter } from './engine/exact.js';
 import { startThread } from './engine/workers.js';
+import { unpacked } from './unpacked.js';
 import { App } from './views/app.js';
-
-/** What is packed into the page: deflated, in letters. */
-async function unpacked(id: string): Promise<ArrayBuffer> {
-  const letters = document.getElementById(id)?.textContent ?? '';
-  const bytes = Uint8Array.from(atob(letters.trim()), (letter) => letter.charCodeAt(0));
-  return new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('deflate-raw'))).arrayBuffer();
-}
 
 /** A figure is waited for as long as it takes to be sure that it hangs; all else is given up for the next [ms]. */
 const PATIENCE = 2000;

@@ -49,6 +49,8 @@ async function write(page: Page, sheet: string): Promise<void> {
 async function taken(page: Page, name: string): Promise<Buffer> {
   const link = page.locator('.ledger a', { hasText: name });
   await link.waitFor({ timeout: 90_000 });
+  // of more than ten downloads that are asked for at once, as no person does, the browser keeps one back
+  await page.waitForTimeout(400);
   const [download] = await Promise.all([page.waitForEvent('download', { timeout: 90_000 }), link.click()]);
   return readFileSync(await download.path());
 }

@@ -95,15 +95,18 @@ function curesUpTo(goal: Goal, knobs: readonly Knob[], known: readonly Changes[]
   return distinct(sorted).slice(0, Math.max(MOST_CURES, ways.length));
 }
 
-/** One cure for each set of fields. */
+/** One cure for each set of fields; one that holds another, which costs no more, is none. */
 function distinct(found: readonly Found[]): Found[] {
-  const keys = new Set<string>();
-  return found.filter(({ changes }) => {
-    const key = Object.keys(changes).sort().join();
-    if (keys.has(key)) return false;
-    keys.add(key);
-    return true;
-  });
+  const kept: Found[] = [];
+  for (const one of found) if (!kept.some((other) => holdsAnother(one, other))) kept.push(one);
+  return kept;
+}
+
+/** Whether a cure changes the same fields as another, or its very changes and more. */
+function holdsAnother(one: Found, other: Found): boolean {
+  const fields = Object.keys(other.changes);
+  const isWider = Object.keys(one.changes).length > fields.length;
+  return fields.every((path) => (isWider ? one.changes[path] === other.changes[path] : path in one.changes));
 }
 
 /** Fields of the sections that the check says it is moved by. */

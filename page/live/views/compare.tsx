@@ -3,6 +3,7 @@ import type { SideBySide } from '../engine/compare.js';
 import type { Mistaken } from '../engine/engine.js';
 import type { Thread } from '../engine/workers.js';
 import { ASKED, type Asked, type Compared, namedScrews } from '../state/compare.js';
+import { useTop } from './use-top.js';
 
 interface Props {
   readonly thread: Thread;
@@ -14,6 +15,7 @@ interface Props {
 
 /** Screws side by side: what each does to the axis, which one, and what the controller is told. */
 export function Compare({ thread, typed, type, take }: Props) {
+  useTop();
   const [found, setFound] = useState<SideBySide | Mistaken>();
   useEffect(() => {
     const asked = namedScrews(typed);

@@ -13,6 +13,7 @@ import { Section } from './section.js';
 import { SheetPane } from './sheet-pane.js';
 import { ToldFields } from './told.js';
 import { useNarrow } from './use-narrow.js';
+import { useTop } from './use-top.js';
 
 /** All that the part is made by. */
 export type Told = Required<EngineTold>;
@@ -41,6 +42,7 @@ const REST = 300;
 
 /** The part: its section with flags, the questions, what was told, the files. */
 export function Part({ threads, told, write, openPart, ofAxis, accept, name, form, fill, keep, exactKeep }: Props) {
+  useTop();
   const { sheet } = told;
   const [judged, setJudged] = useState<Judged>();
   /** the last answer that was none of mistakes, for half-typed figures */

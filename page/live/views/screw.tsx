@@ -1,9 +1,11 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { plain } from '../../../src/units/format.js';
 import type { Named } from '../engine/engine.js';
 import type { Thread } from '../engine/workers.js';
 import { CANNOT, READINGS, readingsOf, repaired, type Typed } from '../state/readings.js';
 import { ScrewPicture } from './screw-picture.js';
+import { useNarrow } from './use-narrow.js';
+import { useTop } from './use-top.js';
 
 interface Props {
   readonly thread: Thread;
@@ -18,6 +20,9 @@ const SHOWN = 5;
 
 /** The screw in the hand: readings, and what they say. */
 export function Screw({ thread, typed, type, take, skip }: Props) {
+  useTop();
+  const isNarrow = useNarrow();
+  const answer = useRef<HTMLElement>(null);
   const [named, setNamed] = useState<Named>();
   useEffect(() => {
     const readings = readingsOf(typed);
@@ -83,7 +88,7 @@ export function Screw({ thread, typed, type, take, skip }: Props) {
           </div>
         ))}
       </section>
-      <section class="card" aria-label="Which screw is it?" aria-live="polite">
+      <section class="card" aria-label="Which screw is it?" aria-live="polite" ref={answer}>
         <h2>Which screw is it?</h2>
         {named === undefined && <p class="quiet">One reading is enough to begin; the next one is pointed out.</p>}
         {named &&
@@ -131,8 +136,21 @@ export function Screw({ thread, typed, type, take, skip }: Props) {
           </button>
         </p>
       </section>
+      {isNarrow && named && (
+        <button type="button" class="foot which" onClick={() => answer.current?.scrollIntoView()}>
+          {inShort(named)}
+        </button>
+      )}
     </div>
   );
+}
+
+/** What the readings say so far, for a phone: the answer itself stands below them. */
+function inShort(named: Named): string {
+  if ('mistakes' in named) return 'a reading cannot be used: see below';
+  if (named.contradictions.length > 0) return 'these readings quarrel: see below';
+  const [first, second] = named.candidates.map((one) => `${one.designation} ${percent(one.probability)}`);
+  return first === undefined ? 'no screw found: see below' : [first, ...(second ? [second] : [])].join(' · ');
 }
 
 function percent(share: number): string {

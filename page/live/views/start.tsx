@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { type Card, cardsOf } from '../state/cards.js';
 import type { REASONS } from '../state/state.js';
+import { useTop } from './use-top.js';
 
 /** Sheets are small; what is larger is none. */
 const LARGEST = 262_144;
@@ -19,6 +20,7 @@ interface Props {
 
 /** What happened, in sentences; or a sheet that is there already. */
 export function Start({ reasons, begin, compare, open, drawer, take }: Props) {
+  useTop();
   const [wrong, setWrong] = useState('');
   const read = async (file: File | undefined) => {
     if (!file) return;

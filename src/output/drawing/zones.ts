@@ -79,7 +79,12 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
   const risers = sizes.filter(({ side }) => side === 'riser');
   const beside = {
     below: room('below'),
-    above: Math.max(room('above'), up.high, ...risers.map((mark) => RISER_CLEAR + sizeWidth(mark) + MARGIN)),
+    above: Math.max(
+      room('above'),
+      up.high,
+      ...risers.map((mark) => RISER_CLEAR + sizeWidth(mark) + MARGIN),
+      ...letterTops(view, scale, box),
+    ),
     left: room('left'),
     right: room('right'),
   };
@@ -100,6 +105,11 @@ export function zoneOf(view: DrawnView, scale: number): Zone {
     above: HEADING + beside.above + scale * box.max[1],
     below: Math.max(beside.below, up.low, shelves) - scale * box.min[1],
   };
+}
+
+/** Paper that letters take whose point lies above the view, as that of a cut-out that runs out of the edge. */
+function letterTops({ letters }: DrawnView, scale: number, { max }: Box): number[] {
+  return letters.flatMap(({ at: [, y] }) => (y > max[1] ? [scale * (y - max[1]) + FIGURE + MARGIN] : []));
 }
 
 /** Paper that the ends of cutting planes take beyond the box of a view, with arrow and letter. */

@@ -55,6 +55,11 @@ async function tabTo(page: Page, what: string): Promise<void> {
   throw new Error(`no way to ${what} by Tab`);
 }
 
+/** Waits for the last of the files: until then the list grows, and what stands below it moves from under a click. */
+async function allMade(page: Page): Promise<void> {
+  await page.waitForSelector('a[download="report.json"]', { timeout: 90_000 });
+}
+
 const says = (words: string) => `::-p-text(${words})`;
 
 describe('the live page in a browser of another engine', () => {
@@ -78,8 +83,8 @@ describe('the live page in a browser of another engine', () => {
     await page.waitForSelector(says('Make and prove the files'));
     await tabTo(page, 'Make and prove');
     await page.keyboard.press('Enter');
+    await allMade(page);
     for (const name of ['my-nut.stl', 'my-nut.yaml']) {
-      await page.waitForSelector(`a[download="${name}"]`, { timeout: 90_000 });
       await page.click(`a[download="${name}"]`);
     }
     const sheet = (await firefox.taken('my-nut.yaml')).toString('utf8');
@@ -99,6 +104,7 @@ describe('the live page in a browser of another engine', () => {
       if (reason.screwFirst) await (await page.waitForSelector(says('I know the screw')))!.click();
       await (await page.waitForSelector(says('Make and prove the files'), { timeout: 60_000 }))!.click();
       const { files } = await makePart(startSheet(reason.kind), { formats: ['stl', '3mf', 'drawing', 'page'] });
+      await allMade(page);
       for (const { name, bytes } of files) {
         await (await page.waitForSelector(`a[download="${name}"]`, { timeout: 90_000 }))!.click();
         expect((await firefox.taken(name)).equals(Buffer.from(bytes)), name).toBe(true);

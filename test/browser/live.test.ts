@@ -46,6 +46,11 @@ async function write(page: Page, sheet: string): Promise<void> {
   await page.getByLabel('the sheet', { exact: true }).fill(sheet);
 }
 
+/** Waits for the last of the files: until then the list grows, and what stands below it moves from under a click. */
+async function allMade(page: Page): Promise<void> {
+  await page.locator('.ledger a', { hasText: 'report.json' }).waitFor({ timeout: 90_000 });
+}
+
 async function taken(page: Page, name: string): Promise<Buffer> {
   const link = page.locator('.ledger a', { hasText: name });
   await link.waitFor({ timeout: 90_000 });
@@ -93,6 +98,7 @@ describe('the live page', () => {
     await page.getByText('Make and prove the files').waitFor();
     await tabTo('Make and prove');
     await keys.press('Enter');
+    await allMade(page);
     const stl = await taken(page, 'my-nut.stl');
     const sheet = (await taken(page, 'my-nut.yaml')).toString('utf8');
     expect(sheet).toContain('designation: Tr8x2');
@@ -111,6 +117,7 @@ describe('the live page', () => {
       if (screwFirst) await page.getByText('I know the screw').click();
       await page.getByText('Make and prove the files').click();
       const { files } = await makePart(startSheet(kind), { formats: ['stl', '3mf', 'drawing', 'page'] });
+      await allMade(page);
       for (const { name, bytes } of files)
         expect((await taken(page, name)).equals(Buffer.from(bytes)), name).toBe(true);
       expectQuiet(watched);

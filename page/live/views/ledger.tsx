@@ -54,7 +54,6 @@ export function Ledger({ threads, told, report, name, keep, exactKeep }: Props) 
       {now && 'refused' in now && <p role="alert">{now.refused}</p>}
       {now && 'files' in now && (
         <>
-          {isMaking && <p role="status">drawing, report and 3MF follow</p>}
           <ul>
             {now.files.map(({ name: file, bytes }) => (
               <li key={file}>
@@ -62,6 +61,8 @@ export function Ledger({ threads, told, report, name, keep, exactKeep }: Props) 
               </li>
             ))}
           </ul>
+          {/* below the files that are there, which stay where they are under a finger */}
+          {isMaking && <p role="status">drawing, report and 3MF follow</p>}
           <ul class="quiet">
             {now.report.bodies.map(({ file, mass, material, facets }) => (
               <li key={file}>{`${file}: ${mass.toFixed(1)} g of ${material}, closed, ${facets} facets`}</li>

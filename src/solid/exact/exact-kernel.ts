@@ -54,10 +54,11 @@ export interface BuiltBodies {
  * Loads the exact kernel.
  *
  * @param script what the package exports by default
- * @param wasm   its WebAssembly, compiled; kernels of several threads may share it
+ * @param wasm   its WebAssembly, compiled: a `WebAssembly.Module`, whose type not every program knows; kernels of several
+ *   threads may share it
  * @throws Error they are no exact kernel
  */
-export async function createExactKernel(script: ExactScript, wasm: WebAssembly.Module): Promise<ExactKernel> {
+export async function createExactKernel(script: ExactScript, wasm: object): Promise<ExactKernel> {
   const oc = await loaded(script, wasm);
   if (typeof oc?.STEPCAFControl_Writer !== 'function') throw new TypeError('the script is no exact kernel');
   return {
@@ -73,7 +74,7 @@ export async function createExactKernel(script: ExactScript, wasm: WebAssembly.M
 }
 
 /** The script tells nobody where its WebAssembly does not fit. */
-function loaded(script: ExactScript, wasm: WebAssembly.Module): Promise<OpenCascade> {
+function loaded(script: ExactScript, wasm: object): Promise<OpenCascade> {
   const silent = () => undefined;
   return new Promise((resolve, reject) => {
     const instantiateWasm = (imports: WebAssembly.Imports, done: (made: WebAssembly.Instance) => void) => {

@@ -1,7 +1,8 @@
 import type { Advice, CheckAdvice, Cure } from '../judge/advice.js';
 import { changedLines } from '../pipeline/advice/changed-sheet.js';
 import type { Changes } from '../pipeline/advice/knob.js';
-import { type Found, type Goal, knownCures, singleCures } from '../pipeline/advice/search.js';
+import { leastOf } from '../pipeline/advice/least-of.js';
+import { type Goal, knownCures, singleCures } from '../pipeline/advice/search.js';
 import { costsOf, rank, type Trial, type Try } from '../pipeline/advice/trial.js';
 import { advise } from '../pipeline/advise.js';
 import type { DesignOptions } from '../pipeline/design.js';
@@ -60,15 +61,16 @@ function crossAdvice(check: string, search: Search): CheckAdvice {
   const { knobs, ways } = crossCures(check, axis, options.presets ?? SHIPPED);
   const upTo = (reach: Goal['reach']): Cure[] => {
     const goal: Goal = { check, reach, base: {}, before, attempt };
-    return least([...knobs.flatMap((knob) => singleCures(goal, knob)), ...knownCures(goal, ways)]).map(
-      ({ changes, change, costs }) => ({
+    const found = [...knobs.flatMap((knob) => singleCures(goal, knob)), ...knownCures(goal, ways)];
+    return leastOf(found)
+      .slice(0, MOST_CURES)
+      .map(({ changes, change, costs }) => ({
         set: speltOnAxis(search.plain, changes),
         lines: linesOf(search, changes),
         reaches: reach,
         change,
         costs,
-      }),
-    );
+      }));
   };
   const passes = upTo('pass');
   const cures = passes.length > 0 || verdict !== 'fail' ? passes : upTo('caution');
@@ -78,18 +80,6 @@ function crossAdvice(check: string, search: Search): CheckAdvice {
     cures,
     ...(cures.length > 0 ? {} : { none: `no field of the axis alone cures it; it hangs on ${moves}` }),
   };
-}
-
-/** The cleanest and smallest first, one for each set of fields. */
-function least(found: readonly Found[]): Found[] {
-  const keys = new Set<string>();
-  return [...found]
-    .sort((a, b) => a.costs.length - b.costs.length || a.change - b.change)
-    .filter(({ changes }) => {
-      const key = Object.keys(changes).sort().join();
-      return keys.has(key) ? false : keys.add(key) !== undefined;
-    })
-    .slice(0, MOST_CURES);
 }
 
 /** Cures of one part that leave the rest of the axis as good as it was. */

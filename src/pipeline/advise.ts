@@ -6,6 +6,7 @@ import { readYaml } from '../sheet/read-yaml.js';
 import { changedLines, sheetLines, spelt } from './advice/changed-sheet.js';
 import { choicesOf } from './advice/choices.js';
 import { type Changes, type Knob, movedTo } from './advice/knob.js';
+import { leastOf } from './advice/least-of.js';
 import { onPresetList } from './advice/printer-choices.js';
 import { type Found, type Goal, knownCures, movingKnobs, pairCures, singleCures } from './advice/search.js';
 import { surerReadings } from './advice/surer-readings.js';
@@ -91,22 +92,7 @@ function curesUpTo(goal: Goal, knobs: readonly Knob[], known: readonly Changes[]
   const ways = knownCures(goal, known);
   const single = [...knobs.flatMap((knob) => singleCures(goal, knob)), ...ways];
   const found = single.some(({ costs }) => costs.length === 0) ? single : [...single, ...pairCures(goal, knobs)];
-  const sorted = [...found].sort((a, b) => a.costs.length - b.costs.length || a.change - b.change);
-  return distinct(sorted).slice(0, Math.max(MOST_CURES, ways.length));
-}
-
-/** One cure for each set of fields; one that holds another, which costs no more, is none. */
-function distinct(found: readonly Found[]): Found[] {
-  const kept: Found[] = [];
-  for (const one of found) if (!kept.some((other) => holdsAnother(one, other))) kept.push(one);
-  return kept;
-}
-
-/** Whether a cure changes the same fields as another, or its very changes and more. */
-function holdsAnother(one: Found, other: Found): boolean {
-  const fields = Object.keys(other.changes);
-  const isWider = Object.keys(one.changes).length > fields.length;
-  return fields.every((path) => (isWider ? one.changes[path] === other.changes[path] : path in one.changes));
+  return leastOf(found).slice(0, Math.max(MOST_CURES, ways.length));
 }
 
 /** Fields of the sections that the check says it is moved by. */

@@ -6,6 +6,7 @@ import { Assumptions } from '../../sheet/assumptions.js';
 import { measured } from '../../sheet/measured-field.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
+import { outsideShort } from '../../standards/bearings/deep-groove.js';
 import { CALIPERS, type Measured, shifted } from '../../units/measured.js';
 import type { Shaft } from '../common/bore.js';
 import { crestShaft } from '../common/crest-shaft.js';
@@ -140,7 +141,7 @@ function interferenceOf(
   const diameter = seatDiameter(finished, bearing);
   const pocket = fit?.pocket ? measured(fit.pocket, CALIPERS) : shifted(holeResidual(part, diameter), diameter);
   return {
-    least: bearing.outside - pocket.most,
+    least: bearing.outside - outsideShort(bearing.outside) - pocket.most,
     likely: bearing.outside - pocket.likely,
     most: bearing.outside - pocket.least,
   };

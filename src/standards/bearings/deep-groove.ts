@@ -204,3 +204,24 @@ export function usualShoulder(bearing: {
 export function innerReach({ bore, outside }: { readonly bore: number; readonly outside: number }): number {
   return bore + 0.3 * (outside - bore);
 }
+
+/** By outside up to which it holds [mm]. */
+const SHORT: readonly (readonly [outside: number, by: number])[] = [
+  [18, 0.008],
+  [30, 0.009],
+  [50, 0.011],
+  [80, 0.013],
+];
+
+/**
+ * By how much the mean outside of a bearing of the normal class may be below its nominal size; it is never above.
+ *
+ * @param outside  D  nominal  [mm]  > 0; above the last row that one
+ * @returns how much it may be short [mm]
+ * @source memory: ISO 492, normal class, outer rings; a public introduction confirms the direction
+ * @example outsideShort(22) // 0.009 mm
+ */
+export function outsideShort(outside: number): number {
+  const [, by] = SHORT.find(([most]) => outside <= most) ?? SHORT.at(-1)!;
+  return by;
+}

@@ -158,6 +158,28 @@ describe('force that 0.3 N·m pushes with at friction 0.2 (arithmetic of common 
   });
 });
 
+describe('Tr8x2 and Tr8x8 of common practice, by hand', () => {
+  // friction 0.2 is 0.2071 on the flank; tan λ 0.0909; 60·3.5·tan(5.20° + 11.70°) = 63.8 N·mm, efficiency 0.30
+  it('raises 60 N by 63.8 N·mm', () => {
+    const thread = { axialForce: 60, meanDiameter: 7, lead: 2, flankAngle: 15, friction: 0.2 };
+    expect(raisingTorque(thread)).toBeCloseTo(63.8, 1);
+    expect(efficiency(thread)).toBeCloseTo(0.3, 2);
+  });
+
+  // 2π·400·0.30/2 = 377 N and 2π·400·0.55/8 = 173 N: what a motor of 0.4 N·m pushes with at these efficiencies
+  it.each([
+    [2, 0.3, 377],
+    [8, 0.55, 173],
+  ])('of a lead of %d mm at an efficiency of %d pushes with %d N', (lead, share, force) => {
+    // λ + ρ where tan λ / tan(λ + ρ) is that efficiency
+    const slope = lead / (Math.PI * 7);
+    const friction = Math.tan(Math.atan(slope / share) - Math.atan(slope)) * Math.cos(Math.PI / 12);
+    const thread = { meanDiameter: 7, lead, flankAngle: 15, friction };
+    expect(efficiency(thread)).toBeCloseTo(share, 9);
+    expect(axialForceFromTorque({ ...thread, torque: 400 })).toBeCloseTo(force, 0);
+  });
+});
+
 describe('relations', () => {
   it('efficiency without a collar is tan λ / tan(λ + ρ), ρ = atan(f / cos α)', () => {
     for (const lead of [1, 2, 4, 8]) {

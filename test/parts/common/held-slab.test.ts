@@ -215,3 +215,28 @@ describe('how far a slab sags', () => {
     expect(band([cut])).toMatchObject({ sag: Infinity, lean: Infinity });
   });
 });
+
+describe('a disc that is held by screws around it and pulled in its middle', () => {
+  /** Sag of a disc of E 2000, its screws at radius 25. */
+  const sag = (count: number, thickness: number, force: number) =>
+    (bendSlab({
+      slab: { outline: circleOutline({ radius: 28, sides: 180 }), thickness, openings: [] },
+      supports: Array.from({ length: count }, (_, i) => support(at((360 * i) / count, 25), { share: 1 / count })),
+      reach: () => 0,
+    })!.sag *
+      force) /
+    2000;
+
+  // plate theory, by hand: clamped all round w = F·a²/(16·π·D), D = E·t³/(12·(1 − ν²)), ν 0.38; its edge free to lean 2.45 times that
+  it.each([
+    [6, 100, 0.0296],
+    [6, 300, 0.0887],
+    [8, 300, 0.0374],
+  ])('%d mm thick, %d N: sags more than the %d mm of one that is clamped all round', (thickness, force, clamped) => {
+    const stiffness = (2000 * thickness ** 3) / (12 * (1 - 0.38 ** 2));
+    expect((force * 25 ** 2) / (16 * Math.PI * stiffness)).toBeCloseTo(clamped, 4);
+    for (const count of [3, 4, 6, 12, 24]) expect(sag(count, thickness, force)).toBeGreaterThan(1.4 * clamped);
+    // four screws let it lean between them
+    expect(sag(4, thickness, force)).toBeGreaterThan(2.45 * clamped);
+  });
+});

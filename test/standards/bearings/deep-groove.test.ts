@@ -3,6 +3,7 @@ import {
   DEEP_GROOVE_DESIGNATIONS,
   deepGroove,
   innerReach,
+  outsideShort,
   ringFlange,
   usualShoulder,
   widestShoulder,
@@ -129,4 +130,17 @@ describe('boundary dimensions of deep-groove ball bearings', () => {
       expect(usualShoulder(bearing)).toBeGreaterThan(innerReach(bearing));
     },
   );
+
+  // ISO 492, normal class, from memory: outer rings 0/−8, −9, −11, −13 µm
+  it.each([
+    [9, 0.008],
+    [18, 0.008],
+    [22, 0.009],
+    [30, 0.009],
+    [47, 0.011],
+    [62, 0.013],
+    [90, 0.013],
+  ])('of %d mm outside may be %d mm short', (outside, by) => {
+    expect(outsideShort(outside)).toBe(by);
+  });
 });

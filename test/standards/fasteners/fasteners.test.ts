@@ -62,6 +62,17 @@ describe('shoulder screws', () => {
     expect(shoulderScrew(size)).toEqual({ shoulder, least, most, headDiameter, headHeight });
   });
 
+  // ISO 286-2, f9: −10 to −40 µm up to 6 mm, −13 to −49 µm up to 10 mm
+  it.each([
+    ['M5', 6, 10, 40],
+    ['M6', 8, 13, 49],
+    ['M8', 10, 13, 49],
+  ] as const)('of thread %s fit f9', (size, nominal, over, under) => {
+    const { least, most } = shoulderScrew(size);
+    expect(most).toBeCloseTo(nominal - over / 1000, 9);
+    expect(least).toBeCloseTo(nominal - under / 1000, 9);
+  });
+
   it('have no thread of M3', () => {
     expect(() => shoulderScrew('M3')).toThrow('M5, M6, M8');
   });

@@ -1,13 +1,16 @@
 import { type Check, hard, notJudged, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { PLASTIC_EXPANSION, thermalGrowth } from '../../../mechanics/print/thermal.js';
-import { interferenceWarm, pressStrain } from '../../../mechanics/shaft/press-fit.js';
+import { interferenceWarm, pressFit, pressStrain } from '../../../mechanics/shaft/press-fit.js';
+import { HOURS } from '../../../mechanics/strength/plastic.js';
+import { strainKept } from '../../../mechanics/strength/relaxation.js';
 import { innerReach, widestShoulder } from '../../../standards/bearings/deep-groove.js';
 import { plain, worked } from '../../../units/format.js';
 import { exactly, type Measured, shifted } from '../../../units/measured.js';
 import { holeResidual } from '../../common/residual.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { seatDiameter } from '../plan.js';
+import { wallAround } from '../walls.js';
 
 type HolderCheck = Check<EndHolderDesign>;
 
@@ -23,11 +26,12 @@ const pocketFit: HolderCheck = {
   unit: 'mm',
   source: 'common practice',
   moves: 'fit.interference, fit.pocket, held_by, material',
-  run: ({ bearing, interference, heldBy, material, finished }, inForce) => {
+  run: (design, inForce) => {
+    const { bearing, interference, heldBy, material, finished } = design;
     if (!bearing || !interference) return undefined;
     const most = pressStrain(material.creep.strain) * bearing.outside;
     const press = heldBy === 'press';
-    const words = `pocket ${plain(seatDiameter(finished, bearing), 2)} mm for ${plain(bearing.outside, 2)} mm; ${material.name} takes ${worked(most, 'mm')} mm for good`;
+    const words = `pocket ${plain(seatDiameter(finished, bearing), 2)} mm for ${plain(bearing.outside, 2)} mm${press ? pushWords(design) : ''}; ${material.name} takes ${worked(most, 'mm')} mm for good`;
     const own = press ? hard({ min: 0, max: most }) : { pass: { min: -SLACK, max: most }, fail: { max: most } };
     const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = inForce.of(own).pass;
     const loose = press
@@ -43,26 +47,41 @@ const pocketFit: HolderCheck = {
   },
 };
 
-/** Plastic grows away from steel when it warms. */
+/** What it takes to press the bearing in, where it does not fall in. */
+function pushWords({ bearing, interference, material, finished }: EndHolderDesign): string {
+  if (!bearing || !interference || interference.likely <= 0) return '';
+  const { push } = pressFit({
+    interference: interference.likely,
+    diameter: bearing.outside,
+    outside: bearing.outside + 2 * wallAround(finished),
+    width: bearing.width - (bearing.flange?.thickness ?? 0),
+    modulus: material.modulus,
+  });
+  return `, pressed in by some ${plain(push, 0)} N`;
+}
+
+/** Plastic grows away from steel when it warms, and what it was strained by for years it springs back by in part alone. */
 const pressHot: HolderCheck = {
   id: 'press-hot',
   group: 'bearing',
   question: 'holds',
-  title: 'Press fit left at its hottest',
+  title: 'Press fit left after years, hottest',
   unit: 'mm',
-  source: 'derived: difference of expansions',
+  source: 'derived: difference of expansions, relaxation of held strains',
   limits: hard({ min: 0 }),
-  moves: 'duty.temperature, fit.interference, held_by',
+  moves: 'duty.temperature, fit.interference, held_by, material',
   grave: true,
-  run: ({ bearing, interference, heldBy, duty }, { pass }) => {
+  run: ({ bearing, interference, heldBy, duty, material }, { pass }) => {
     if (!bearing || !interference || heldBy !== 'press') return undefined;
     if (duty.temperature === undefined) return notJudged('duty.temperature');
     const { temperature } = duty;
+    const kept = strainKept(material, { hours: HOURS.years, temperature });
     const left = (of: number, expansion: number) =>
       interferenceWarm({
         interference: of,
         diameter: bearing.outside,
         growth: thermalGrowth({ temperature, expansion }),
+        kept,
       });
     const { least, likely, most } = PLASTIC_EXPANSION;
     const [mild, strong] = temperature < 20 ? [most, least] : [least, most];
@@ -75,7 +94,7 @@ const pressHot: HolderCheck = {
     const cure = holds ? '' : '; a plate over the outer ring holds it whatever the heat (held_by: plate)';
     return valued(
       value,
-      `of ${worked(interference.likely, 'mm')} mm, ${worked(value.likely, 'mm')} mm are left at ${plain(temperature, 0)} °C${cure}`,
+      `of ${worked(interference.likely, 'mm')} mm years leave ${plain(100 * kept, 0)} %, and ${plain(temperature, 0)} °C ${worked(value.likely, 'mm')} mm${cure}`,
     );
   },
 };

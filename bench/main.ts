@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
-import { appendFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
+import { resolve } from 'node:path';
 import { clockingRows } from './clocking.js';
 import { engineRows } from './engines.js';
 import { fleetRows, mergesByTens } from './fleet.js';
@@ -14,6 +15,11 @@ const RESULTS = 'bench/results.csv';
 /** which sources were measured; `+` where they are not all committed */
 const commit = execFileSync('git', ['describe', '--always', '--dirty=+', '--exclude=*'], { encoding: 'utf8' }).trim();
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+
+/** The command's caches begin empty: what other calls left there is not what is measured. */
+const caches = resolve('node_modules/.bench/caches');
+rmSync(caches, { recursive: true, force: true });
+process.env.XDG_CACHE_HOME = caches;
 
 /** `npm run bench` measures all; a word, as in `npm run bench -- part`, leaves the rest out. */
 const [, only] = process.argv.slice(2);

@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { join } from 'node:path';
 import { cachedDataVersionTag, setFlagsFromString } from 'node:v8';
+import { crc32 } from 'node:zlib';
 import { diskReason } from '../work/disk-reason.js';
 import { readKept } from '../work/kept-code.js';
 import { patientFlags } from '../work/patient-flags.js';
@@ -22,9 +23,10 @@ for (const flag of patientFlags(process.versions.v8)) setFlagsFromString(flag);
 
 const call = process.argv.slice(2);
 const folder = compiledFolder(process.env, process.platform);
-// each command loads files of its own; the tag tells engines and their switches apart
+// each command loads files of its own; the tag tells engines and their switches apart, the sum installs of several versions
 const word = /^[a-z]{1,20}$/.test(call[0] ?? '') ? call[0] : 'help';
-const file = folder && join(folder, `${word}-${cachedDataVersionTag().toString(16)}`);
+const place = crc32(import.meta.dirname).toString(16);
+const file = folder && join(folder, `${word}-${cachedDataVersionTag().toString(16)}-${place}`);
 const program = loadProgram(file === undefined ? new Map() : await readKept(file));
 const piece = (name: string) => program.load(join(import.meta.dirname, 'command', name));
 const { run } = piece('run.cjs') as typeof import('./run.js');

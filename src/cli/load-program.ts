@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join } from 'node:path';
 import { Script } from 'node:vm';
@@ -63,8 +63,11 @@ export function loadProgram(kept: CompiledFiles): LoadedProgram {
   };
   const compiled = () => {
     if (![...scripts.values()].some(({ isNew }) => isNew)) return undefined;
+    const folders = new Set([...modules.keys()].map(dirname));
+    // what another version left is read at each start and never used
+    const own = [...kept].filter(([name]) => [...folders].some((folder) => existsSync(join(folder, name))));
     const files = [...scripts].map(([name, { source, script }]) => [name, { source, code: script.createCachedData() }]);
-    return new Map([...kept, ...(files as [string, { source: number; code: Uint8Array }][])]);
+    return new Map([...own, ...(files as [string, { source: number; code: Uint8Array }][])]);
   };
   return { load, compiled };
 }

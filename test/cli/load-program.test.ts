@@ -51,6 +51,18 @@ exports.run=async()=>[other.greet("you"),path.basename(__filename),(await module
     expect(changed.compiled).toBeDefined();
   });
 
+  it('keeps what other calls loaded of this program, and nothing that another version left', async () => {
+    program('hello ');
+    const { compiled } = await started(new Map());
+    writeFileSync(join(folder, 'seldom.cjs'), '"use strict";');
+    const seldom = { source: 1, code: new Uint8Array(8) };
+    const left = new Map([...compiled!, ['seldom.cjs', seldom], ['other-OF1999.cjs', seldom]] as const);
+    program('good day ');
+    const { compiled: anew } = await started(left);
+    expect([...anew!.keys()].sort()).toEqual(['other.cjs', 'run.cjs', 'seldom.cjs']);
+    expect(anew!.get('seldom.cjs')).toEqual(seldom);
+  });
+
   it('does without code that the engine refuses', async () => {
     // a text that this engine has not met: what it compiled just now it does not ask for
     program('good morning ');

@@ -19,5 +19,6 @@ export type { Design, DesignOptions } from './work-out.js';
 export function design(sheet: string | object, { presets = SHIPPED, kinds = KINDS }: DesignOptions = {}): Design {
   const made = workOut(sheet, { presets, kinds });
   const kind = kindOfDesign(kinds, made);
-  return { ...made, ...triedRemedies(made, kind, plainSheet(sheet), { presets, kinds }) };
+  // one object: what checks have worked out of it goes with it
+  return Object.assign(made, triedRemedies(made, kind, plainSheet(sheet), { presets, kinds }));
 }

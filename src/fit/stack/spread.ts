@@ -31,18 +31,13 @@ type Result = Pick<StackResult<string>, 'mean' | 'sigma' | 'contributions'>;
 export function spreadOf(result: Result): Spread {
   const { levels, rest } = splitOf(result);
   const [first = NONE, second = NONE] = levels;
-  const points = nodesOf(second, rest);
-  const below = (x: number) =>
-    points.reduce(
-      (sum, [at, weight]) => sum + weight * levelNormalBelow(x - result.mean - second.half * at, first.half, rest),
-      0,
-    );
-  return fromBelow(below, result.mean, first.reach + second.reach + 7 * rest);
+  const cells = nodesOf(second, rest).map(([at, weight]) => ({ weight, mean: result.mean + second.half * at }));
+  return summed(cells, first.half, rest, { middle: result.mean, reach: first.reach + second.reach + 7 * rest });
 }
 
 /**
  * The distribution of play less drift, whichever way the drift goes: X = P − |D|. Inputs that move both are counted as
- * such.
+ * such. The largest level input of play is taken as it is where it moves no drift.
  *
  * @param play P
  * @param drift D
@@ -60,7 +55,8 @@ export function spreadLessDrift(play: Result, drift: Result): Spread {
   const left = Math.sqrt(Math.max(0, rest ** 2 - slope ** 2));
   const [first = NONE, second = NONE] = levels;
   const [steer = 0, secondSteer = 0] = steers;
-  const cells = nodesOf(first, left).flatMap(([a, weightA]) =>
+  const whole = steer === 0 ? first.half : 0;
+  const cells = nodesOf(whole === 0 ? first : NONE, left).flatMap(([a, weightA]) =>
     nodesOf(second, left).flatMap(([b, weightB]) => {
       const middle = drift.mean + steer * a + secondSteer * b;
       return normalNodes(-middle / driftRest, left / driftRest).map(([z, share]) => ({
@@ -69,9 +65,11 @@ export function spreadLessDrift(play: Result, drift: Result): Spread {
       }));
     }),
   );
-  const below = (x: number) => cells.reduce((sum, { weight, mean }) => sum + weight * stepBelow(x - mean, left), 0);
   const ofDrift = Math.abs(drift.mean) + Math.abs(steer) + Math.abs(secondSteer) + 7 * driftRest;
-  return fromBelow(below, play.mean, first.reach + second.reach + 7 * rest + ofDrift);
+  return summed(cells, whole, left, {
+    middle: play.mean,
+    reach: first.reach + second.reach + 7 * rest + ofDrift,
+  });
 }
 
 const TINY = 1e-12;
@@ -167,6 +165,29 @@ function covariance(
   }, 0);
 }
 
+/** What is summed over: its share of all, and where what is left lies then. */
+interface Cell {
+  readonly weight: number;
+  readonly mean: number;
+}
+
+/** Cells, in each of them a level variable of half-width h plus a normal one of standard deviation s. */
+function summed(
+  cells: readonly Cell[],
+  half: number,
+  sigma: number,
+  { middle, reach }: { readonly middle: number; readonly reach: number },
+): Spread {
+  const sum = (of: typeof levelNormalBelow) => (x: number) => {
+    let all = 0;
+    for (const { weight, mean } of cells) all += weight * of(x - mean, half, sigma);
+    return all;
+  };
+  const below = sum(levelNormalBelow);
+  const density = sum(levelNormalDensity);
+  return { below, quantile: (share) => whereIt(below, density, share, middle - reach, middle + reach) };
+}
+
 /** Share of a level variable of half-width h plus a normal one of standard deviation s below t. */
 function levelNormalBelow(t: number, half: number, sigma: number): number {
   const h = Math.abs(half);
@@ -176,24 +197,43 @@ function levelNormalBelow(t: number, half: number, sigma: number): number {
   return (sigma / (2 * h)) * (area((t + h) / sigma) - area((t - h) / sigma));
 }
 
+/** Its density at t; where it has none to speak of, a step, 0. */
+function levelNormalDensity(t: number, half: number, sigma: number): number {
+  const h = Math.abs(half);
+  if (h === 0) return sigma > TINY ? normalDensity(t / sigma) / sigma : 0;
+  if (sigma <= 0.001 * h) return Math.abs(t) < h ? 1 / (2 * h) : 0;
+  return (normalBelow((t + h) / sigma) - normalBelow((t - h) / sigma)) / (2 * h);
+}
+
 function stepBelow(t: number, sigma: number): number {
   if (sigma > TINY) return normalBelow(t / sigma);
   return t > TINY ? 1 : t < -TINY ? 0 : 0.5;
 }
 
-function fromBelow(below: (x: number) => number, middle: number, reach: number): Spread {
-  return { below, quantile: (share) => whereIt((x) => below(x) - share, middle - reach, middle + reach) };
-}
+/** Values are found this closely, mm. */
+const CLOSE = 1e-6;
 
-/** Where a rising function crosses 0: halving and the straight line between the ends by turns, to a nanometre. */
-function whereIt(rising: (x: number) => number, from: number, to: number): number {
-  let [low, high, atLow, atHigh] = [from, to, rising(from), rising(to)];
-  for (let round = 0; round < 60 && high - low > 1e-6; round += 1) {
-    const part = round % 3 === 2 ? 0.5 : Math.min(0.98, Math.max(0.02, -atLow / (atHigh - atLow)));
-    const x = low + part * (high - low);
-    const at = rising(x);
-    if (at < 0) [low, atLow] = [x, at];
-    else [high, atHigh] = [x, at];
+/**
+ * Where a rising function takes a value: along its slope, a little beyond what that promises, so that both ends close in;
+ * by halving where that leads out or too slowly on.
+ */
+function whereIt(
+  rising: (x: number) => number,
+  slope: (x: number) => number,
+  value: number,
+  from: number,
+  to: number,
+): number {
+  let [low, high, step] = [from, to, to - from];
+  let x = (from + to) / 2;
+  for (let round = 0; round < 100 && high - low > CLOSE; round += 1) {
+    const short = value - rising(x);
+    if (short > 0) low = x;
+    else high = x;
+    const along = short / slope(x) + 0.4 * CLOSE * Math.sign(short);
+    const leads = Math.abs(along) < step / 2 && x + along > low && x + along < high;
+    step = leads ? Math.abs(along) : (high - low) / 2;
+    x = leads ? x + along : (low + high) / 2;
   }
   return (low + high) / 2;
 }

@@ -110,9 +110,10 @@ export function room(trial: Trial, id: string): number {
 
 /** Checks that were better before; undefined where one of them now fails. */
 export function costsOf(before: Trial, after: Trial, cured: string): string[] | undefined {
-  const worse = [...after.all()].filter(([id, row]) => {
+  const worse = [...after.all()].filter(([id, { verdict }]) => {
+    if (id === cured || verdict === 'pass') return false;
     const old = before.get(id);
-    return id !== cured && rank(row.verdict) > (old ? rank(old.verdict) : 0);
+    return rank(verdict) > (old ? rank(old.verdict) : 0);
   });
   return worse.some(([, { verdict }]) => verdict === 'fail') ? undefined : worse.map(([id]) => id);
 }

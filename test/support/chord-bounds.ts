@@ -1,4 +1,4 @@
-import type { ExactMeasures } from '../../src/solid/exact/exact-kernel.js';
+import type { ExactMeasures } from '../../src/solid/exact/kernel/measures.js';
 import type { Mesh } from '../../src/solid/mesh.js';
 import type { Outline } from '../../src/solid/outline.js';
 import type { Lathe, Loft, Shape } from '../../src/solid/recipe.js';

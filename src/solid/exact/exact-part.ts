@@ -1,4 +1,5 @@
-import type { ExactKernel, ExactMeasures, NamedBody } from './exact-kernel.js';
+import type { ExactKernel, NamedBody } from './exact-kernel.js';
+import type { ExactMeasures } from './kernel/measures.js';
 import { lineVolume } from './line-volume.js';
 import { type StepAbout, steadyStep } from './step-text.js';
 

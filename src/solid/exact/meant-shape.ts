@@ -38,6 +38,9 @@ export type MeantLeaf =
     }
   | { readonly kind: 'thread'; readonly thread: ThreadSweep };
 
+export type MeantExtrusion = Extract<MeantLeaf, { kind: 'extrusion' }>;
+export type MeantLoft = Extract<MeantLeaf, { kind: 'loft' }>;
+
 /** A recipe by what it means. */
 export type MeantShape =
   | MeantLeaf

@@ -123,10 +123,13 @@ function sharedLayers(axis: Fields): Layer[] {
   ];
 }
 
-/** A collar lies on the motor's plate, and is as warm as the motor unless its own section says otherwise. */
+/**
+ * A collar lies on the motor's plate, and is as warm as the motor unless its own section says otherwise: of a motor that tells nothing
+ * nobody knows how warm, whatever is said of the room.
+ */
 function asWarmAsMotor({ motor }: Fields, { kind }: KnownKind): Layer[] {
-  const temperature = isFields(motor) ? motor.temperature : undefined;
-  if (kind !== 'collar' || temperature === undefined) return [];
+  if (kind !== 'collar' || motor === undefined) return [];
+  const temperature = (isFields(motor) ? motor.temperature : undefined) ?? null;
   return [{ fields: { duty: { temperature } }, from: () => ['motor', 'temperature'] }];
 }
 

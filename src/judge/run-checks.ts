@@ -1,6 +1,6 @@
 import { rounded } from '../units/format.js';
 import { halfWidth } from '../units/measured.js';
-import type { Bounds, Check, CheckFacts, Finding, Outcome, Verdict, Word } from './check.js';
+import type { Bounds, Check, CheckFacts, Finding, LimitsInForce, Outcome, Verdict, Word } from './check.js';
 import { VERDICTS } from './check.js';
 import { judge, margin, wordOf } from './judge.js';
 import { limitsInForce } from './limits-in-force.js';
@@ -19,6 +19,17 @@ export function runChecks<Design>(
     const outcome = check.run(design, limitsInForce(check.limits, change));
     return outcome ? [finding(check, outcome, change)] : [];
   });
+}
+
+/** The verdict that an outcome comes to by the limits in force. */
+export function verdictOf(
+  { limits: own }: Pick<CheckFacts, 'limits'>,
+  outcome: Outcome,
+  limits: LimitsInForce,
+): Verdict {
+  if (outcome.kind === 'not-judged') return 'caution';
+  if (outcome.kind === 'told') return outcome.verdict;
+  return judge(outcome.value, limits.of(outcome.limits ?? own ?? { pass: {} }));
 }
 
 /** The worst verdict of several; an accepted fail counts as a caution. */

@@ -152,7 +152,13 @@ describe('the whole sheet of a part', () => {
       temperature: '40 C',
     });
     expect(whole({ motor }, 'nut').sheet.duty).not.toHaveProperty('temperature');
-    expect(whole({ motor: { torque: '1 N m' } }, 'collar').sheet.duty ?? {}).not.toHaveProperty('temperature');
+  });
+
+  it('of a collar at a motor that does not tell its heat is not as warm as the room', () => {
+    const duty = { temperature: '25 C' };
+    for (const motor of [{ torque: '1 N m' }, 'frame-17'])
+      expect(whole({ motor, duty }, 'collar').sheet.duty ?? {}).not.toHaveProperty('temperature');
+    expect(whole({ duty }, 'collar').sheet.duty).toMatchObject(duty);
     expect(whole({ motor: 'frame-17', duty: { load: '5 N' } }, 'collar').sheet.duty).toEqual({ load: '5 N' });
   });
 });

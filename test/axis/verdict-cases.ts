@@ -100,6 +100,6 @@ export const AXIS_CASES: Readonly<Record<string, Readonly<Partial<Record<Word, F
   'axis-heat': {
     yes: {},
     no: { motor: { temperature: '108 C' } },
-    'not-told': { motor: { temperature: null } },
+    'not-told': { motor: { temperature: null }, parts: { coupling: { material: 'abs' } } },
   },
 };

@@ -70,7 +70,7 @@ describe('a motor by name', () => {
   // frame 17: shaft 5 mm with a flat at 4.5 mm, holding torque up to 0.6 N·m
   it('has the shaft of its frame and the most torque', () => {
     const typed = couplingSheet({
-      motor: { shaft: { diameter: 5, flat: 4.5, flat_length: undefined }, torque: '0.6 N m' },
+      motor: { shaft: { diameter: 5, flat: 4.5, flat_length: undefined }, torque: '0.6 N m', temperature: undefined },
     });
     const made = design({ ...couplingSheet({}), motor: 'frame-17' });
     expect(made.dimensions.finished.motor_hub).toEqual(design(typed).dimensions.finished.motor_hub);

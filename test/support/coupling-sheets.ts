@@ -6,7 +6,7 @@ type Tree = { readonly [key: string]: unknown };
 export const PLAIN_COUPLING = {
   part: 'coupling',
   name: 'plain',
-  motor: { shaft: { diameter: 5, flat: 4.5 }, torque: 0.3 },
+  motor: { shaft: { diameter: 5, flat: 4.5 }, torque: 0.3, temperature: 70 },
   screw: { designation: 'Tr8x2', major: 7.95 },
   mounting: 'motor-below',
   material: 'pc',

@@ -1,6 +1,8 @@
-import { type Check, notJudged, valued } from '../../judge/check.js';
+import { type Check, valued } from '../../judge/check.js';
 import { keeps } from '../../judge/judge.js';
 import { heat as ofPart } from '../../parts/common/checks.js';
+import { MOTOR_HEAT } from '../../parts/common/motor-heat.js';
+import { askedWhereItHangs } from '../../parts/common/untold.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import type { AxisDesign } from '../axis-design.js';
@@ -25,8 +27,7 @@ const heat: Check<AxisDesign> = {
       isAtMotor && material ? [{ role, material }] : [],
     );
     if (near.length === 0) return undefined;
-    const temperature = motor?.temperature;
-    if (temperature === undefined) return notJudged('motor.temperature');
+    const temperature = motor?.temperature ?? MOTOR_HEAT.most;
     const weakest = near.reduce((a, b) => (b.material.softening < a.material.softening ? b : a));
     const { name, softening } = weakest.material;
     const reserve = softening - temperature;
@@ -41,4 +42,14 @@ const heat: Check<AxisDesign> = {
 };
 
 /** Whether what sits at the motor stands its heat. */
-export const HEAT_CHECKS: readonly Check<AxisDesign>[] = [heat];
+export const HEAT_CHECKS: readonly Check<AxisDesign>[] = askedWhereItHangs(
+  [heat],
+  [{ field: 'motor.temperature', milder: onCoolest }],
+);
+
+/** The same axis with the coolest motor that is usual; undefined where its temperature is told. */
+function onCoolest(design: AxisDesign): AxisDesign | undefined {
+  const { sheet } = design;
+  if (sheet.motor?.temperature !== undefined) return undefined;
+  return { ...design, sheet: { ...sheet, motor: { ...sheet.motor, temperature: MOTOR_HEAT.least } } };
+}

@@ -9,13 +9,14 @@ import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew } from '../../sheet/resolve-screw.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
+import { onceFor } from '../../units/once.js';
 import type { AxialPath, Mounting } from '../common/axial-path.js';
 import { roundShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
 import { defined } from '../common/defined.js';
 import { type GripDemand, gripDemand } from '../common/grip-demand.js';
-import { MOTOR_TEMPERATURE, MOTOR_TEMPERATURE_WORDS } from '../common/motor-figures.js';
+import { type MotorHeat, motorHeat } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
@@ -47,7 +48,7 @@ export interface CouplingDesign extends DesignBase {
   readonly shaftGap?: number;
   /** what acts along the screw, and what carries it */
   readonly axial: AxialPath & { readonly mounting: Mounting };
-  readonly motor: { readonly torque: number; readonly axialLimit?: number; readonly temperature: number };
+  readonly motor: { readonly torque: number; readonly axialLimit?: number } & MotorHeat;
   /** what its grips must hold */
   readonly demand: GripDemand;
   readonly retighten: boolean;
@@ -94,13 +95,8 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     shock,
     lies: sheet.mounting === 'horizontal',
   });
-  const motorTemperature = assumptions.or<number>(
-    motor.temperature,
-    'motor.temperature',
-    MOTOR_TEMPERATURE,
-    MOTOR_TEMPERATURE_WORDS,
-  );
-  const temperatures = hubTemperatures(motorTemperature, duty.temperature);
+  const heat = motorHeat(motor.temperature, assumptions);
+  const temperatures = hubTemperatures(heat.temperature, duty.temperature);
   const retighten = ofHubs.or(sheet.retighten, 'retighten', 'no', 'clamp screws are tightened once') === 'yes';
   const turns = ofHubs.or(duty.reversing, 'duty.reversing', 'yes', 'a screw turns both ways under load');
   const reversing = turns === 'yes';
@@ -153,7 +149,7 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     motor: {
       torque: motor.torque,
       ...(motor.axial_limit === undefined ? {} : { axialLimit: motor.axial_limit }),
-      temperature: motorTemperature,
+      ...heat,
     },
     demand,
     retighten,
@@ -178,6 +174,18 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     },
   };
 }
+
+/** The same coupling beside the coolest motor that is usual; undefined where its temperature is told. */
+export const besideCoolest = onceFor((design: CouplingDesign): CouplingDesign | undefined => {
+  const { coolest, ...motor } = design.motor;
+  if (coolest === undefined) return undefined;
+  const temperatures = hubTemperatures(coolest, design.duty.temperature);
+  return {
+    ...design,
+    motor: { ...motor, temperature: coolest },
+    hubs: design.hubs.map((hub) => ({ ...hub, temperature: temperatures[hub.name] })),
+  };
+});
 
 /** Whether a hub is made: bores want a shaft. */
 function madeHubs({ motor, screw, shaft }: CouplingSheet): boolean {

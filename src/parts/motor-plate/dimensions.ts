@@ -5,6 +5,7 @@ import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
 import { plain } from '../../units/format.js';
+import { onceFor } from '../../units/once.js';
 import type { AxialPath } from '../common/axial-path.js';
 import { crestShaft } from '../common/crest-shaft.js';
 import { defined } from '../common/defined.js';
@@ -38,6 +39,8 @@ export interface MotorPlateDesign extends DesignBase {
   readonly axial: AxialPath;
   readonly screw?: Screw;
   readonly duty: DutySheet;
+  /** of the plate on the coolest motor that is usual, where nobody tells how warm its own gets */
+  readonly coolest?: number;
   readonly material: Material;
   readonly printer: Printer;
 }
@@ -88,6 +91,7 @@ export function designMotorPlate(sheet: MotorPlateSheet, presets: PresetTexts): 
       }),
     },
     duty,
+    ...(motor.coolest === undefined ? {} : { coolest: plateTemperature(sheet.duty, motor.coolest) }),
     material,
     printer,
     dimensions: { finished: namedSizes(finished), printed: namedSizes(printed) },
@@ -122,6 +126,15 @@ function dutyOf({ duty = {}, mounting }: MotorPlateSheet, motor: Motor): DutyShe
     ...duty,
     ...(axis === undefined ? {} : { axis }),
     ...(motor.torque === undefined ? {} : { motor: { ...duty.motor, torque: motor.torque } }),
-    temperature: Math.max(motor.temperature, duty.temperature ?? motor.temperature),
+    temperature: plateTemperature(duty, motor.temperature),
   };
 }
+
+function plateTemperature(duty: DutySheet | undefined, face: number): number {
+  return Math.max(face, duty?.temperature ?? face);
+}
+
+/** The same plate on the coolest motor that is usual; undefined where its temperature is told. */
+export const onCoolest = onceFor(({ coolest, ...design }: MotorPlateDesign): MotorPlateDesign | undefined =>
+  coolest === undefined ? undefined : { ...design, duty: { ...design.duty, temperature: coolest } },
+);

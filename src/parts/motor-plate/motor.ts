@@ -3,11 +3,11 @@ import { measured } from '../../sheet/measured-field.js';
 import { type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
 import type { Measured } from '../../units/measured.js';
 import { defined } from '../common/defined.js';
-import { MOTOR_TEMPERATURE, MOTOR_TEMPERATURE_WORDS } from '../common/motor-figures.js';
+import { type MotorHeat, motorHeat } from '../common/motor-heat.js';
 import type { MotorPlateSheet } from './sheet.js';
 
 /** The face that a motor is mounted by, and what the motor does. */
-export interface Motor {
+export interface Motor extends MotorHeat {
   /** side of the square of its holes */
   readonly square: Measured;
   /** over its round */
@@ -30,8 +30,6 @@ export interface Motor {
   readonly torque?: number;
   /** N */
   readonly axialLimit?: number;
-  /** of its face */
-  readonly temperature: number;
 }
 
 /** Height of a pilot that nobody measured, mm. @source nema-ics-16 */
@@ -59,11 +57,6 @@ export function resolveMotor(
       torque: motor.torque,
       axialLimit: motor.axial_limit,
     }),
-    temperature: assumptions.or<number>(
-      motor.temperature,
-      'motor.temperature',
-      MOTOR_TEMPERATURE,
-      MOTOR_TEMPERATURE_WORDS,
-    ),
+    ...motorHeat(motor.temperature, assumptions),
   };
 }

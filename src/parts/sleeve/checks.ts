@@ -10,7 +10,8 @@ import { finerNozzle, oneOf } from '../common/finer-print.js';
 import { gripOfHeld, sectionOf } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
 import { planeResidual } from '../common/residual.js';
-import type { SleeveDesign } from './dimensions.js';
+import { askedWhereItHangs } from '../common/untold.js';
+import { besideCoolest, type SleeveDesign } from './dimensions.js';
 import { heldIn } from './held-in.js';
 
 type SleeveCheck = Check<SleeveDesign>;
@@ -180,13 +181,16 @@ const heat: SleeveCheck = {
 };
 
 /** Every check of a sleeve, in the order of the report. */
-export const SLEEVE_CHECKS: readonly SleeveCheck[] = [
-  ...holding.filter(({ id }) => id !== 'bore-runout'),
-  axialGrip,
-  motorThrust,
-  overConstraint,
-  bushWall,
-  bushRunout,
-  heat,
-  shrinkAppliedOnce,
-];
+export const SLEEVE_CHECKS: readonly SleeveCheck[] = askedWhereItHangs(
+  [
+    ...holding.filter(({ id }) => id !== 'bore-runout'),
+    axialGrip,
+    motorThrust,
+    overConstraint,
+    bushWall,
+    bushRunout,
+    heat,
+    shrinkAppliedOnce,
+  ],
+  [{ field: 'motor.temperature', milder: besideCoolest }],
+);

@@ -5,6 +5,7 @@ import type { Printer } from '../../presets/printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
+import { onceFor } from '../../units/once.js';
 import type { AxialPath } from '../common/axial-path.js';
 import type { Shaft } from '../common/bore.js';
 import { resolveShaft, roundShaft } from '../common/bore.js';
@@ -14,7 +15,7 @@ import { crestShaft } from '../common/crest-shaft.js';
 import { defined } from '../common/defined.js';
 import { type GripDemand, gripDemand } from '../common/grip-demand.js';
 import type { HubTemperature } from '../common/held.js';
-import { MOTOR_TEMPERATURE, MOTOR_TEMPERATURE_WORDS } from '../common/motor-figures.js';
+import { motorHeat } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
@@ -48,6 +49,8 @@ export interface SleeveDesign extends DesignBase {
   readonly offset?: number;
   /** undefined where neither motor nor room is told */
   readonly temperature?: HubTemperature;
+  /** beside the coolest motor that is usual, where nobody tells how warm its own gets */
+  readonly coolest?: HubTemperature;
   readonly material: Material;
   readonly printer: Printer;
 }
@@ -62,7 +65,7 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
   const screw = sheet.screw && resolveScrew(sheet.screw, calipers, assumptions);
   const shaft = drivenShaft(sheet, screw, calipers, assumptions);
   const { motor, duty = {} } = sheet;
-  const temperature = temperatureOf(sheet, assumptions);
+  const heat = heatOf(sheet, assumptions);
   const clamps = sheet.form === 'clamp';
   const retighten =
     clamps && assumptions.or(sheet.retighten, 'retighten', 'no', 'clamp screws are tightened once') === 'yes';
@@ -84,7 +87,7 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
           motor: resolveShaft(motor!.shaft!, 'motor.shaft', calipers, assumptions),
           screw: shaft,
           demand,
-          life: { material, retighten, reversing, temperature: temperature?.at ?? ROOM },
+          life: { material, retighten, reversing, temperature: heat?.temperature.at ?? ROOM },
           printer,
         },
         assumptions,
@@ -100,7 +103,8 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
     ends: laid.ends,
     shaft,
     ...(sheet.bore === undefined ? {} : { fills: sheet.bore }),
-    ...defined({ demand, offset: sheet.offset, temperature, axialLimit: motor?.axial_limit }),
+    ...defined({ demand, offset: sheet.offset, axialLimit: motor?.axial_limit }),
+    ...heat,
     retighten,
     reversing,
     axial: {
@@ -126,14 +130,31 @@ function drivenShaft(sheet: SleeveSheet, screw: Screw | undefined, calipers: num
     : crestShaft(screw, sheet.screw?.major !== undefined);
 }
 
-/** As hot as the motor's shaft or the room; at least so warm where the room is not told. */
-function temperatureOf({ motor, duty }: SleeveSheet, assumptions: Assumptions): HubTemperature | undefined {
-  const around = duty?.temperature;
-  const shaft =
-    motor && assumptions.or<number>(motor.temperature, 'motor.temperature', MOTOR_TEMPERATURE, MOTOR_TEMPERATURE_WORDS);
-  if (shaft === undefined && around === undefined) return undefined;
-  return { at: Math.max(shaft ?? -Infinity, around ?? -Infinity), known: around !== undefined };
+/** How warm a sleeve gets, and the least of it where its motor does not tell. */
+interface SleeveHeat {
+  readonly temperature: HubTemperature;
+  readonly coolest?: HubTemperature;
 }
+
+/** As hot as the motor's shaft or the room; at least so warm where the room is not told. */
+function heatOf({ motor, duty }: SleeveSheet, assumptions: Assumptions): SleeveHeat | undefined {
+  const around = duty?.temperature;
+  const heat = motor && motorHeat(motor.temperature, assumptions);
+  if (heat === undefined && around === undefined) return undefined;
+  const beside = (shaft: number | undefined): HubTemperature => ({
+    at: Math.max(shaft ?? -Infinity, around ?? -Infinity),
+    known: around !== undefined,
+  });
+  return {
+    temperature: beside(heat?.temperature),
+    ...(heat?.coolest === undefined ? {} : { coolest: beside(heat.coolest) }),
+  };
+}
+
+/** The same sleeve beside the coolest motor that is usual; undefined where its temperature is told. */
+export const besideCoolest = onceFor(
+  ({ coolest, ...design }: SleeveDesign): SleeveDesign | undefined => coolest && { ...design, temperature: coolest },
+);
 
 function named({ outside, length, slit, bores: [lower, upper], clamps }: SleevePlan) {
   return {

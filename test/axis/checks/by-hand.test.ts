@@ -391,7 +391,12 @@ describe('heat at the motor', () => {
   });
 
   it('is asked for, and of nothing that is not there', () => {
-    expect(found('axis-heat', { parts })).toMatchObject({ missing: ['motor.temperature'] });
+    const of = (name: string, softening: number) =>
+      found('axis-heat', { parts: [part('plate', { isAtMotor: true, material: plastic(name, softening) })] });
+    // cases run at 50 to 80 °C, 20 K are kept: below 70 it fails on any motor, from 100 on it passes on any
+    expect(of('petg', 65)).toMatchObject({ word: 'no', value: 65 - 80 });
+    expect(of('asa', 75)).toMatchObject({ word: 'not-told', missing: ['motor.temperature'] });
+    expect(of('pc', 120)).toMatchObject({ word: 'yes', value: 120 - 80 });
     expect(found('axis-heat', { parts: [NUT] })).toBeUndefined();
     expect(found('axis-heat', { parts: [part('plate', { isAtMotor: true })] })).toBeUndefined();
   });

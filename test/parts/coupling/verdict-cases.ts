@@ -142,7 +142,7 @@ export const COUPLING_CASES: VerdictCases = {
   heat: {
     yes: [PLAIN_COUPLING, {}],
     no: [PLAIN_COUPLING, { material: 'pla' }],
-    'not-told': [PLAIN_COUPLING, { duty: undefined }],
+    'not-told': [PLAIN_COUPLING, { motor: { temperature: undefined } }],
   },
   'print-lines': {
     yes: [PLAIN_COUPLING, {}],

@@ -103,10 +103,25 @@ describe('a motor plate', () => {
     expect(rowOf(sheet, 'slip').value).toBeCloseTo((0.15 * (left - 0.75)) / 5.132, 2);
   });
 
-  it('is as warm as the face of its motor, and 70 °C where nobody measured it', () => {
+  it('is as warm as the face of its motor, and 80 °C where nobody measured it', () => {
     expect(rowOf(MOUNTED, 'heat').value).toBe(65 - 42);
-    expect(rowOf(changed(MOUNTED, { motor: { temperature: undefined } }), 'heat').value).toBe(65 - 70);
+    expect(rowOf(changed(MOUNTED, { motor: { temperature: undefined } }), 'heat').value).toBe(65 - 80);
+    const pc = { ...changed(MOUNTED, { motor: { temperature: undefined } }), material: 'pc' };
+    expect(rowOf(pc, 'heat')).toMatchObject({ word: 'yes', value: 125 - 80 });
+    expect(design(pc).assumptions).toContainEqual(
+      expect.objectContaining({ field: 'motor.temperature', value: 80, why: expect.stringMatching(/50 to 80 °C/) }),
+    );
     expect(rowOf(changed(MOUNTED, { duty: { temperature: 50 } }), 'heat').value).toBe(65 - 50);
+  });
+
+  // ASA softens at 88 °C: a face of 68 °C at most, and where nobody tells of it, cases run at 50 to 80 °C
+  it('asks how warm an untold motor gets where the verdict hangs on it', () => {
+    const untold = (changes: Tree = {}) =>
+      changed({ ...MOUNTED, material: 'asa' }, { motor: { temperature: undefined }, ...changes });
+    expect(rowOf(untold(), 'heat')).toMatchObject({ word: 'not-told', missing: ['motor.temperature'] });
+    expect(rowOf(untold({ limits: { heat: { min: 8 } } }), 'heat').word).toBe('yes');
+    // a room of 80 °C makes it no cooler than the motor's case could
+    expect(rowOf(untold({ duty: { temperature: 80 } }), 'heat')).toMatchObject({ word: 'no', value: 88 - 80 });
   });
 
   // deflection temperature 20 K above the face: PLA no more than 39, PETG 52, ABS 70, PC 118

@@ -47,6 +47,7 @@ export const MOTOR_PLATE_CASES: VerdictCases = {
   heat: {
     yes: [MOUNTED, {}],
     no: [MOUNTED, { motor: { temperature: 60 } }],
+    'not-told': [MOUNTED, { motor: { temperature: undefined }, material: 'asa' }],
   },
   'plate-bending': {
     yes: [LOADED, {}],

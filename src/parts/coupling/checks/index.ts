@@ -1,6 +1,7 @@
 import type { Check } from '../../../judge/check.js';
 import { shrinkAppliedOnce } from '../../common/checks.js';
-import type { CouplingDesign } from '../dimensions.js';
+import { askedWhereItHangs } from '../../common/untold.js';
+import { besideCoolest, type CouplingDesign } from '../dimensions.js';
 import { holdingChecks, setScrewGrip } from './grip.js';
 import { heat } from './heat.js';
 import { couplingPlay, insertPeak, insertSqueeze, insertStress, lostMotion, misalignmentTaken } from './insert.js';
@@ -17,27 +18,30 @@ import {
 } from './mount.js';
 
 /** Every check of a coupling, in the order of the report. */
-export const COUPLING_CHECKS: readonly Check<CouplingDesign>[] = [
-  couplingAxial,
-  motorThrust,
-  insertThrust,
-  ...holdingChecks,
-  setScrewGrip,
-  insertStress,
-  insertPeak,
-  insertSqueeze,
-  misalignmentTaken,
-  couplingPlay,
-  lostMotion,
-  jawBending,
-  jawShear,
-  jawBare,
-  shaftGap,
-  assemblyRoom,
-  assemblyEntry,
-  matchedHalf,
-  speed,
-  heat,
-  printLines,
-  shrinkAppliedOnce,
-];
+export const COUPLING_CHECKS: readonly Check<CouplingDesign>[] = askedWhereItHangs(
+  [
+    couplingAxial,
+    motorThrust,
+    insertThrust,
+    ...holdingChecks,
+    setScrewGrip,
+    insertStress,
+    insertPeak,
+    insertSqueeze,
+    misalignmentTaken,
+    couplingPlay,
+    lostMotion,
+    jawBending,
+    jawShear,
+    jawBare,
+    shaftGap,
+    assemblyRoom,
+    assemblyEntry,
+    matchedHalf,
+    speed,
+    heat,
+    printLines,
+    shrinkAppliedOnce,
+  ],
+  [{ field: 'motor.temperature', milder: besideCoolest }],
+);

@@ -303,3 +303,32 @@ describe('what is printed too thin', () => {
     expect(thin.message).toBe('1.1 lines: a lobe; fewer or narrower jaws, or use insert.printer.nozzle: 0.4 mm');
   });
 });
+
+describe('a motor that does not tell how warm it gets', () => {
+  const untold = { motor: { temperature: undefined } };
+
+  // cases run at 50 to 80 °C; rubber midway to a room of 25 °C serves to 70 °C, less 20: (80 + 25)/2 is above, (50 + 25)/2 below
+  it('is judged at 80 °C, and asked for where it would hold at 50', () => {
+    expect(found('heat', untold)).toMatchObject({ word: 'not-told', missing: ['motor.temperature'], grave: true });
+    expect(found('heat', { ...untold, duty: { temperature: 10 } })).toMatchObject({ word: 'yes', value: 70 - 45 });
+    expect(found('heat', { ...untold, material: 'petg' })).toMatchObject({ word: 'no', value: 65 - 80 });
+  });
+
+  it('is asked for together with the room', () => {
+    const row = found('heat', { ...untold, duty: { temperature: undefined } })!;
+    expect(row).toMatchObject({ word: 'not-told', missing: ['motor.temperature', 'duty.temperature'] });
+  });
+
+  // 0.12·28.75 MPa·u^0.75 of PC across its layers, u = (147 − T)/124: 2.175 MPa at 80 °C, 2.873 at 50
+  it('is judged by what jaws bear at 80 °C', () => {
+    const jaws = { count: 3, height: 8, width: 7, inner: 13 };
+    const at = (torque: number, temperature?: number) =>
+      found('jaw-bending', { hubs: { outside_diameter: 30 }, jaws, motor: { temperature, torque } })!;
+    expect(at(0.3).limit!.max).toBeCloseTo(0.12 * 28.75 * ((147 - 80) / 124) ** 0.75, 2);
+    const torques = [0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.1, 1.2];
+    const words = torques.map((torque) => at(torque).word);
+    const told = torques.map((torque) => [at(torque, 50).word, at(torque, 80).word]);
+    expect(words).toEqual(told.map(([cool, hot]) => (cool === hot ? hot : 'not-told')));
+    expect(new Set(words)).toEqual(new Set(['yes', 'not-told', 'no']));
+  });
+});

@@ -1,0 +1,55 @@
+import { type Check, type LimitsInForce, notJudged, type Outcome } from '../../judge/check.js';
+import { verdictOf } from '../../judge/run-checks.js';
+
+/** A figure that the sheet may not tell: its design holds the worst that is usual. */
+export interface Untold<Design> {
+  /** of the sheet */
+  readonly field: string;
+  /** the design by the mildest that is usual; undefined where the sheet tells */
+  readonly milder: (design: Design) => Design | undefined;
+}
+
+/**
+ * Checks of a design some of whose figures may not be told. They judge it by the worst that is usual; where that does not pass, and
+ * the mildest comes to another verdict, the verdict hangs on what was not told, and that is asked for.
+ */
+export function askedWhereItHangs<Design>(
+  checks: readonly Check<Design>[],
+  untold: readonly Untold<Design>[],
+): Check<Design>[] {
+  return checks.map((check) => ({
+    ...check,
+    run: (design, limits) => {
+      const worst = check.run(design, limits);
+      if (worst === undefined || worst.kind === 'not-judged' || verdictOf(check, worst, limits) === 'pass')
+        return worst;
+      return hangingOn({ check, design, limits, worst }, untold) ?? worst;
+    },
+  }));
+}
+
+interface Judged<Design> {
+  readonly check: Check<Design>;
+  readonly design: Design;
+  readonly limits: LimitsInForce;
+  readonly worst: Outcome;
+}
+
+/** The open question; undefined where the mildest figures come to the same verdict. */
+function hangingOn<Design>(judged: Judged<Design>, untold: readonly Untold<Design>[]): Outcome | undefined {
+  const open = untold.filter(({ milder }) => milder(judged.design) !== undefined);
+  const mildest = open.reduce((design, { milder }) => milder(design) ?? design, judged.design);
+  const found = changedBy(judged, mildest);
+  if (!found) return undefined;
+  const alone = open.filter(({ milder }) => changedBy(judged, milder(judged.design)!));
+  const fields = (alone.length > 0 ? alone : open).map(({ field }) => field);
+  return notJudged(...fields, ...(found.kind === 'not-judged' ? found.missing : []));
+}
+
+/** What a check finds of another design, where its verdict is another. */
+function changedBy<Design>({ check, limits, worst }: Judged<Design>, milder: Design): Outcome | undefined {
+  const found = check.run(milder, limits);
+  if (found === undefined) return undefined;
+  const isOther = found.kind === 'not-judged' || verdictOf(check, found, limits) !== verdictOf(check, worst, limits);
+  return isOther ? found : undefined;
+}

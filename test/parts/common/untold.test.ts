@@ -1,0 +1,77 @@
+import { describe, expect, it } from 'vitest';
+import { type Check, hard, notJudged, soft, valued } from '../../../src/judge/check.js';
+import { runChecks } from '../../../src/judge/run-checks.js';
+import { askedWhereItHangs, type Untold } from '../../../src/parts/common/untold.js';
+import { exactly } from '../../../src/units/measured.js';
+
+/** A stress by heat and length, each of which may be untold: it holds the worst that is usual, and the mildest beside it. */
+interface Design {
+  readonly heat: number;
+  readonly length: number;
+  readonly mild: { readonly heat?: number; readonly length?: number };
+  readonly room?: 'untold';
+}
+
+const about = { id: 'stress', group: 'g', question: 'q', title: 'Stress', unit: 'MPa', source: 's', moves: 'm' };
+const stress: Check<Design> = {
+  ...about,
+  limits: hard({ max: 10 }),
+  run: ({ heat, length, room }, { pass: { max = 0 } }) =>
+    room && heat + length <= max ? notJudged('room') : valued(exactly(heat + length), ''),
+};
+const untold: readonly Untold<Design>[] = [
+  { field: 'heat', milder: (one) => (one.mild.heat === undefined ? undefined : { ...one, heat: one.mild.heat }) },
+  {
+    field: 'length',
+    milder: (one) => (one.mild.length === undefined ? undefined : { ...one, length: one.mild.length }),
+  },
+];
+
+function found(design: Partial<Design>, { check = stress, limit }: { check?: Check<Design>; limit?: number } = {}) {
+  const whole = { heat: 0, length: 0, mild: {}, ...design };
+  return runChecks(
+    askedWhereItHangs([check], untold),
+    whole,
+    limit === undefined ? {} : { stress: { max: limit } },
+  )[0]!;
+}
+
+describe('what was not told', () => {
+  it('passes where the worst passes, and fails where the mildest fails, by the figure of the worst', () => {
+    expect(found({ heat: 9, mild: { heat: 1 } })).toMatchObject({ word: 'yes', value: 9 });
+    expect(found({ heat: 19, mild: { heat: 11 } })).toMatchObject({ word: 'no', value: 19 });
+  });
+
+  it('is asked for where the verdict hangs on it, by the limit in force', () => {
+    expect(found({ heat: 19, mild: { heat: 9 } })).toMatchObject({ word: 'not-told', missing: ['heat'] });
+    expect(found({ heat: 19, mild: { heat: 9 } }, { limit: 20 }).word).toBe('yes');
+    expect(found({ heat: 19, mild: { heat: 9 } }, { limit: 8 }).word).toBe('no');
+    expect(found({ heat: 19 }).word).toBe('no');
+  });
+
+  it('is a caution where both ends are one, and asked for where one end is better', () => {
+    const check: Check<Design> = { ...stress, limits: soft({ max: 10 }, { max: 20 }) };
+    expect(found({ heat: 15, mild: { heat: 12 } }, { check })).toMatchObject({ word: 'but', value: 15 });
+    expect(found({ heat: 15, mild: { heat: 5 } }, { check }).missing).toEqual(['heat']);
+    expect(found({ heat: 25, mild: { heat: 15 } }, { check }).missing).toEqual(['heat']);
+  });
+
+  it('names of several what changes the verdict by itself, and all where only all of it does', () => {
+    const both = { heat: 1, length: 1 };
+    expect(found({ heat: 9, length: 2, mild: both }).missing).toEqual(['heat', 'length']);
+    expect(found({ heat: 16, length: 3, mild: both }).missing).toEqual(['heat']);
+    expect(found({ heat: 16, length: 16, mild: both }).missing).toEqual(['heat', 'length']);
+    expect(found({ heat: 16, length: 16, mild: { heat: 1 } }).word).toBe('no');
+  });
+
+  it('is asked for with what else is missing', () => {
+    expect(found({ heat: 19, mild: { heat: 9 }, room: 'untold' }).missing).toEqual(['heat', 'room']);
+    expect(found({ heat: 9, mild: { heat: 5 }, room: 'untold' }).missing).toEqual(['room']);
+  });
+
+  it('leaves checks alone that do not speak', () => {
+    const silent: Check<Design> = { ...stress, run: ({ heat }) => (heat > 10 ? valued(exactly(heat), '') : undefined) };
+    expect(found({ heat: 5, mild: { heat: 1 } }, { check: silent })).toBeUndefined();
+    expect(found({ heat: 15, mild: { heat: 1 } }, { check: silent })).toMatchObject({ word: 'no', value: 15 });
+  });
+});

@@ -1,4 +1,3 @@
-import { hardwareWords } from '../output/hardware-words.js';
 import {
   type CardStep,
   everyMonth,
@@ -12,8 +11,9 @@ import { table } from '../output/page/html.js';
 import { cardOf } from '../output/page/workshop-card.js';
 import type { Report } from '../output/report.js';
 import { xmlText } from '../output/xml-text.js';
-import { DRIVE_CAUTIONS, NUT_FLOATS } from '../parts/common/cautions.js';
+import { NUT_FLOATS } from '../parts/common/cautions.js';
 import { TIGHTEN_AGAIN } from '../parts/common/grip-hardware.js';
+import { hardwareWords } from '../parts/common/hardware-words.js';
 import { plain } from '../units/format.js';
 import type { AxisDesign } from './axis-design.js';
 import { PRINTED_NUTS } from './facts.js';
@@ -168,7 +168,7 @@ function takeOut({ parts }: AxisReport): CardStep {
 function mountAll(report: AxisReport, { along }: AxisDesign): CardStep {
   const at = (known: Known, words: (value: string) => string) => {
     const value = figureOf(known);
-    return value ? [words(plain(value.likely, 1))] : [];
+    return value ? [words(plain(value.likely, 2))] : [];
   };
   const places: Readonly<Record<string, readonly string[]>> = {
     coupling: [
@@ -178,22 +178,53 @@ function mountAll(report: AxisReport, { along }: AxisDesign): CardStep {
     sleeve: at(along.screwStart, (start) => `the screw begins ${start} mm from the plate`),
   };
   const parts = inMountingOrder(report.parts);
+  const lastNut = parts.findLast(({ report: { part } }) => HOLD_A_NUT.includes(part));
+  const steps = parts.flatMap((one) => [
+    stepsOf(one.role, places[one.report.part] ?? [], one.report.mounting?.put ?? []),
+    ...(one === lastNut ? [stepsOf('screw', [], [turnIn(along)])] : []),
+  ]);
+  const settled = parts.flatMap(({ role, report: { mounting } }) =>
+    (mounting?.settle ?? []).map((step) => `${role}: ${step}`),
+  );
   return {
     title: 'Mount, from the nut to the far end',
-    lines: [
-      ...parts.map(({ role, report: part }) => mountWords(role, part, places[part.part] ?? [])),
-      floatsAt(report)
-        ? 'What holds the far end stays finger tight until the axis has found its place: drive it by hand to the far end and tighten it there. A nut that floats stays free.'
-        : 'Every screw of nut and far end stays finger tight until the axis has found its place: drive it by hand to the motor end and tighten the nut there, crosswise in two rounds, then to the far end and tighten what holds the screw.',
-    ],
+    lines: [findsItsPlace(report)],
+    more: [...steps, stepsOf('all parts are in', [], settled)].join(''),
   };
 }
 
-function mountWords(role: string, { hardware, cautions }: Report, places: readonly string[]): string {
-  const items = hardwareWords(hardware);
-  const own = cautions.filter((text) => !DRIVE_CAUTIONS.includes(text) && text !== TIGHTEN_AGAIN);
-  const first = [...(items.length > 0 ? [`with ${items.join('; ')}`] : []), ...places].join('; ');
-  return [`${role}: ${first === '' ? 'seat it on its face' : first}.`, ...own].join(' ');
+/** What holds a nut, or is one: the screw goes through it. */
+const HOLD_A_NUT: readonly string[] = [...PRINTED_NUTS, 'adapter'];
+
+/** A part by its role, where it stands, and its steps in order. */
+function stepsOf(role: string, places: readonly string[], steps: readonly string[]): string {
+  const head = [xmlText(role), ...places.map(xmlText)];
+  const items = steps.map((step) => `<li>${xmlText(step)}</li>`).join('');
+  return `<p><strong>${head[0]}</strong>${head.length > 1 ? `: ${head.slice(1).join('; ')}` : ''}</p><ol class="own">${items}</ol>`;
+}
+
+function turnIn({ screwStart }: AxisDesign['along']): string {
+  const start = figureOf(screwStart);
+  const until = start ? ` until it begins ${plain(start.likely, 2)} mm from the motor plate` : '';
+  return `Turn the screw by hand through the nut, from the freer end${until}. What stands between nut and coupling goes onto it on the way.`;
+}
+
+/** Nothing is tight before the axis has shown where it wants to be. */
+function findsItsPlace(report: AxisReport): string {
+  const floats = floatsAt(report);
+  const hasPlate = report.parts.some(({ report: { part } }) => part === 'motor-plate');
+  const atMotor = [...(hasPlate ? ['the motor plate'] : []), ...(floats ? [] : ['the nut'])];
+  const loose = floats ? 'What holds the ends' : 'Every screw of nut and ends';
+  return [
+    `${loose} stays finger tight until the axis has found its place, when all parts are in:`,
+    ...(atMotor.length > 0
+      ? [
+          `drive it by hand to the motor end and tighten ${atMotor.join(', then ')} there, crosswise in two rounds, then`,
+        ]
+      : ['drive it by hand']),
+    'to the far end and tighten what holds the screw.',
+    ...(floats ? ['A nut that floats stays free.'] : []),
+  ].join(' ');
 }
 
 /** Whether a nut of it floats, or one on its plate. */

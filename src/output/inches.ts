@@ -41,7 +41,7 @@ export function valueBeside(finding: Finding, units: 'inch' | undefined): string
 
 /** A report whose texts state inches beside mm; its figures stay mm. */
 export function reportBesideInches(report: Report): Report {
-  const { print, fit } = report;
+  const { print, fit, mounting } = report;
   return {
     ...report,
     units: 'inch',
@@ -58,6 +58,9 @@ export function reportBesideInches(report: Report): Report {
       value: typeof one.value === 'string' ? besideInches(one.value) : one.value,
       why: besideInches(one.why),
     })),
+    ...(mounting
+      ? { mounting: { put: mounting.put.map(besideInches), settle: mounting.settle.map(besideInches) } }
+      : {}),
     cautions: report.cautions.map(besideInches),
   };
 }

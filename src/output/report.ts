@@ -2,7 +2,7 @@ import type { DriveNumbers } from '../drive/numbers.js';
 import type { FitBlock } from '../fit/stack/fit-block.js';
 import type { Advice } from '../judge/advice.js';
 import type { Finding, Verdict } from '../judge/check.js';
-import type { HardwareRow, PrintAdvice, Sizes } from '../parts/part-kind.js';
+import type { HardwareRow, Mounting, PrintAdvice, Sizes } from '../parts/part-kind.js';
 import type { ProfileUse } from '../presets/profile.js';
 import type { Assumption } from '../sheet/assumptions.js';
 import type { Answer, FirstThing } from './answers/answer.js';
@@ -52,6 +52,8 @@ export interface Report {
   readonly profile?: ProfileUse;
   readonly bodies: readonly BodyRow[];
   readonly hardware: readonly HardwareRow[];
+  /** how it goes on, in the order of work */
+  readonly mounting?: Mounting;
   readonly assumptions: readonly Assumption[];
   readonly cautions: readonly string[];
   /** texts and tables state inches beside mm; figures are mm all the same */

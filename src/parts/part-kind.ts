@@ -43,6 +43,16 @@ export interface HardwareRow {
   readonly item: string;
   readonly size: string;
   readonly count: number;
+  /** field of the sheet without which its length cannot be told */
+  readonly untold?: string;
+}
+
+/** How a part goes on, in the order of work: one line a step. */
+export interface Mounting {
+  /** until it is in its place */
+  readonly put: readonly string[];
+  /** how it finds its place and is tightened there, with all of the axis in */
+  readonly settle: readonly string[];
 }
 
 /** How to lay the part on the bed. */
@@ -77,6 +87,8 @@ export interface PlannedBody {
 /** What a part kind says of a design besides its checks. */
 export interface Particulars {
   readonly hardware: readonly HardwareRow[];
+  /** absent where it is mounted nowhere */
+  readonly mounting?: Mounting;
   readonly cautions: readonly string[];
   /** what was done to the sizes in the file, in words */
   readonly applied: string;

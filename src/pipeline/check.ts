@@ -61,7 +61,7 @@ export function assembleReport(
   findings: readonly Finding[],
   bodies: readonly BodyRow[],
 ): Report {
-  const { hardware, cautions, applied, print, fit, drive } = kind.particulars(design);
+  const { hardware, mounting, cautions, applied, print, fit, drive } = kind.particulars(design);
   const report: Report = {
     leadwright: 1,
     part: design.part,
@@ -82,6 +82,7 @@ export function assembleReport(
     ...(design.profile ? { profile: design.profile } : {}),
     bodies,
     hardware,
+    ...(mounting ? { mounting } : {}),
     assumptions: design.assumptions,
     cautions,
   };

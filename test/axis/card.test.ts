@@ -46,10 +46,38 @@ describe('the card of a whole refit', () => {
     expect(card).toContain('coupling: Tighten the clamp screws again once');
   });
 
-  it('mounts nut, coupling and far end in this order', () => {
-    const mount = card.slice(at(card, 'Mount, from the nut'));
-    expect(at(mount, 'nut: with')).toBeLessThan(at(mount, 'coupling: with'));
-    expect(at(mount, 'coupling: with')).toBeLessThan(at(mount, 'end-holder: with'));
+  const mountOf = (html: string) => {
+    const from = at(html, 'Mount, from the nut');
+    return html.slice(from, html.indexOf('<strong>Turn by hand', from));
+  };
+
+  it('mounts nut, screw, coupling and far end in this order, and sets what finds its place last', () => {
+    const mount = mountOf(card);
+    const places = ['nut', 'screw', 'coupling', 'end-holder', 'all parts are in'].map((role) =>
+      at(mount, `<strong>${role}</strong>`),
+    );
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    // shaft 25 and a disc of 3 mm
+    expect(mount).toContain('until it begins 28 mm from the motor plate');
+    expect(at(mount, 'end-holder: The ring touches nothing')).toBeGreaterThan(places.at(-1)!);
+  });
+
+  it('goes on by each part as its own card does: pens, pads and torques in the order of work', () => {
+    const mount = mountOf(card);
+    const steps = ['Wash shaft', 'Put into the hubs, loosely', 'Mark the shafts', 'Into the ring', 'Tighten each M3'];
+    const places = steps.map((step) => at(mount, step));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+
+  it('fastens a motor plate before the nut', () => {
+    const plate = {
+      motor: { preset: 'frame-23', length: 50, weight: 7 },
+      machine: { holes: { rectangle: [80, 80], screw: 'M5' }, face: 'motor', thickness: 6 },
+      hub_depth: 20,
+    };
+    const mount = mountOf(cardOf({ parts: { 'motor-plate': plate } }));
+    expect(mount).toContain('tighten the motor plate, then the nut there');
+    expect(at(mount, 'pilot in its hole')).toBeLessThan(at(mount, '<strong>nut</strong>'));
   });
 
   it('never tightens a nut that floats, nor loosens it to find out', () => {

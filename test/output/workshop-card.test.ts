@@ -4,6 +4,8 @@ import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { makePart } from '../../src/pipeline/make.js';
+import { startSheet } from '../../src/pipeline/start-sheets.js';
+import { readYaml } from '../../src/sheet/read-yaml.js';
 import type { Kernel } from '../../src/solid/kernel.js';
 import { nutSheet } from '../support/nut-sheets.js';
 import { sharedKernel } from '../support/shared-kernel.js';
@@ -127,5 +129,83 @@ describe('the workshop card of a clamp sleeve', () => {
     }
     expect(twice).toContain('cold, after the first hot day, to the same torque');
     expect(once).not.toContain('first hot day');
+  });
+});
+
+describe('the workshop card of what an axis has besides', () => {
+  const inOrder = (card: string, ...steps: readonly string[]) => {
+    const places = steps.map((step) => {
+      expect(card).toContain(step);
+      return card.indexOf(step);
+    });
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  };
+  const started = (kind: string) => readYaml(startSheet(kind)).value as object;
+
+  it('puts the bearing on before the collar, clamps it, and drills for the pin last', async () => {
+    const card = await cardOfSheet(started('collar'));
+    inOrder(
+      card,
+      'Onto the screw first: 1 × F8-16',
+      'Put in loosely',
+      'Turn the collar on',
+      'Push the collar up',
+      'Tighten each M3',
+    );
+    inOrder(card, 'Tighten each M3', 'Then drill 1.5 mm', 'The pin: 1 × 1.5x20 spring pin');
+    expect(card).not.toContain('crosswise');
+  });
+
+  it('presses the bearing in before the holder goes over the screw, and leaves the screw free along', async () => {
+    const card = await cardOfSheet(started('end-holder'));
+    inOrder(
+      card,
+      'Push the bearing 608',
+      'over the end of the screw',
+      'Put in, finger tight: 4 × M4x25',
+      'Set it with the axis driven',
+    );
+    expect(card).toContain('The screw stays free along its axis');
+  });
+
+  it('screws the motor to its plate before that goes to the machine, each with its own screws', async () => {
+    const card = await cardOfSheet(started('motor-plate'));
+    inOrder(
+      card,
+      'pilot in its hole',
+      'For the motor: 4 × M3x10',
+      'To the machine, finger tight: 4 × M4x20',
+      'the nut driven to the motor',
+    );
+  });
+
+  it('turns both threads of a twin nut on before it is seated, and says which reading tells how long its screws are', async () => {
+    const card = await cardOfSheet(started('twin-nut'));
+    inOrder(
+      card,
+      'the second must start without force',
+      'Seat the part',
+      '4 × M4 (as long as carriage.thickness tells)',
+    );
+  });
+
+  it('closes the slit of a clamped nut last', async () => {
+    const card = await cardOfSheet(started('clamped-nut'));
+    inOrder(
+      card,
+      'Through the slit, loosely: 1 × M3',
+      'then tighten crosswise',
+      'Close the slit only until the play is gone',
+    );
+  });
+
+  it('puts the nut on its plate before the plate on its carriage', async () => {
+    const card = await cardOfSheet(started('adapter'));
+    inOrder(
+      card,
+      'The nut onto the plate, finger tight',
+      'The plate onto the carriage, finger tight',
+      'set the limits of the axis anew',
+    );
   });
 });

@@ -1,11 +1,10 @@
 import type { Finding } from '../../judge/check.js';
-import { DRIVE_CAUTIONS, isOfRoofs, NUT_FLOATS } from '../../parts/common/cautions.js';
-import { TIGHTEN_AGAIN, TIGHTEN_EACH, WASH } from '../../parts/common/grip-hardware.js';
+import { DRIVE_CAUTIONS } from '../../parts/common/cautions.js';
+import { TIGHTEN_AGAIN } from '../../parts/common/grip-hardware.js';
 import { type SizeMark, viewsOf } from '../../parts/part-views.js';
 import { plain, worked } from '../../units/format.js';
 import { sizeText } from '../drawing/size-text.js';
 import { figure } from '../figures.js';
-import { hardwareWords } from '../hardware-words.js';
 import type { Report } from '../report.js';
 import { words } from '../terminal/layout.js';
 import { xmlText } from '../xml-text.js';
@@ -100,36 +99,10 @@ export function chase({ fit, drive, cautions }: Report): CardStep | undefined {
   };
 }
 
-export function mount({ part, hardware, checks, cautions }: Report): CardStep {
-  const floats = cautions.filter((text) => text.startsWith(NUT_FLOATS));
-  const items = hardwareWords(hardware);
-  return {
-    title: 'Mount in this order',
-    lines: [
-      'Seat the part on its face without screws and look for light under it.',
-      ...cracks(cautions),
-      ...cautions.filter(isOfRoofs),
-      ...cautions.filter((text) => text === WASH),
-      ...(items.length > 0 ? [`Put in ${items.join('; ')}: finger tight.`] : []),
-      ...(floats.length > 0 ? [...floats, ...besideFloat(part, floats)] : [centring(checks)]),
-      ...cautions.filter((text) => text.startsWith(TIGHTEN_EACH)),
-    ],
-  };
-}
-
-/** What is tightened besides a nut that floats: its plate is. */
-function besideFloat(part: string, floats: readonly string[]): string[] {
-  if (part !== 'adapter') return [];
-  const alone = floats.some((text) => /not tighten|nothing is tightened/.test(text)) ? ' alone' : '';
-  return [`Tighten the screws of the carriage${alone}, crosswise in two rounds.`];
-}
-
-/** How the part finds its place before its screws are tightened. */
-function centring(checks: readonly Finding[]): string {
-  const float = check(checks, 'mount-float')?.value;
-  return typeof float === 'number'
-    ? `It can shift ${length(float)} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
-    : 'Let the screw or the shafts centre it, then tighten crosswise in two rounds.';
+/** How it goes on, in the order of work of its kind. */
+export function mount({ mounting }: Report): CardStep | undefined {
+  if (!mounting) return undefined;
+  return { title: 'Mount in this order', lines: [...mounting.put, ...mounting.settle] };
 }
 
 /** How a piece that tells about screw or printer is used; it carries nothing. */

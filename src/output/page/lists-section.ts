@@ -1,3 +1,4 @@
+import { untoldWords } from '../../parts/common/hardware-words.js';
 import { plain } from '../../units/format.js';
 import { flatSizes } from '../flat-sizes.js';
 import { inchSize } from '../inches.js';
@@ -32,8 +33,8 @@ export function sizesSection({ dimensions, applied, figures, units }: Report): s
 /** What to buy, with boxes to tick. */
 export function hardwareSection({ hardware }: Pick<Report, 'hardware'>): string {
   if (hardware.length === 0) return '';
-  const rows = hardware.map(({ item, size, count }, i) => {
-    const words = `${count} × ${size}, ${item}`;
+  const rows = hardware.map((row, i) => {
+    const words = `${row.count} × ${row.size}${untoldWords(row)}, ${row.item}`;
     return `<li><label class="tick"><input type="checkbox" id="hardware-${i + 1}"> ${xmlText(words)}</label></li>`;
   });
   return `<ul class="ticks">${rows.join('')}</ul>`;

@@ -1,5 +1,6 @@
 import type { FitBlock } from '../../fit/stack/fit-block.js';
 import type { Finding } from '../../judge/check.js';
+import { worked } from '../../units/format.js';
 import { figure } from '../figures.js';
 import type { Report } from '../report.js';
 import { FIT_FIGURES, fitChances, judgedBy } from '../terminal/fit-lines.js';
@@ -24,7 +25,7 @@ const WIDTH = 640;
 export function playSection({ fit, checks }: Report): string {
   const ranges = fit ? fitRanges(fit, checks) : checkRanges(checks);
   if (ranges.length === 0) return '';
-  const rows = ranges.map(({ name, least, likely, most }) => [name, figure(least), figure(likely), figure(most)]);
+  const rows = ranges.map(({ name, least, likely, most }) => [name, length(least), length(likely), length(most)]);
   const said = fit
     ? `<p>${xmlText(`Most likely ${fit.words}. Chances: ${fitChances(fit)}. ${capital(judgedBy(fit))}.`)}</p>`
     : '';
@@ -38,6 +39,11 @@ export function playSection({ fit, checks }: Report): string {
       [1, 2, 3],
     ),
   ].join('\n');
+}
+
+/** A length that was worked out: calipers read two decimals. */
+function length(value: number): string {
+  return worked(value, 'mm');
 }
 
 function capital(text: string): string {
@@ -77,7 +83,7 @@ function bars(ranges: readonly Range[]): string {
   ]);
   const rows = ranges.flatMap((range, i) => row(range, 4 + ROW * i + ROW / 2, x));
   const told = ranges.map(
-    ({ name, least, likely, most }) => `${name} ${figure(least)}, ${figure(likely)}, ${figure(most)}`,
+    ({ name, least, likely, most }) => `${name} ${length(least)}, ${length(likely)}, ${length(most)}`,
   );
   return [
     chart(WIDTH, height, `Least, likely and most in mm: ${told.join('; ')}`, [...grid, ...rows]),

@@ -1,7 +1,7 @@
 import { isBroken, SOLID_GROUP } from '../../judge/accept.js';
+import { hardwareWords } from '../../parts/common/hardware-words.js';
 import { type Answer, type FirstThing, urgency, wordText } from '../answers/answer.js';
 import { listed } from '../answers/figure-line.js';
-import { hardwareWords } from '../hardware-words.js';
 import type { Report } from '../report.js';
 import { beside, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';

@@ -1,14 +1,13 @@
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
-import { plain } from '../../units/format.js';
 import { floatGrip, floatHardware } from '../common/float.js';
-import { WASHER } from '../common/hardware-names.js';
+import { capScrews, WASHER } from '../common/hardware-names.js';
 import { nextCapScrewLength, screwLengthWithin } from '../common/screw-length.js';
 import type { HardwareRow } from '../part-kind.js';
 import type { AdapterDesign } from './dimensions.js';
 import type { PatternHoles } from './plan.js';
-import type { NutSide, Side } from './sides.js';
+import type { Side } from './sides.js';
 
 /** The screws of one pattern. */
 export interface Screws {
@@ -71,11 +70,9 @@ function lengthsFor(
 
 /** Screws, nuts, washers and inserts to buy. */
 export function adapterHardware(design: AdapterDesign): HardwareRow[] {
-  const { nut, carriage } = design;
-  const roofed = design.printer.bridging !== 'none';
   const rows = [
-    ...(nut ? nutRows(design, nut, roofed) : []),
-    ...rowsFor(carriageScrews(design), carriage, roofed),
+    ...nutRows(design),
+    ...carriageRows(design),
     ...(design.catchNut && design.screw
       ? [{ item: 'catch nut, metal', size: design.screw.designation ?? 'as the screw', count: 1 }]
       : []),
@@ -90,9 +87,10 @@ export function adapterHardware(design: AdapterDesign): HardwareRow[] {
 }
 
 /** Screws of the nut; where it floats, with what they stand in, and a washer under each head that holds it down. */
-function nutRows(design: AdapterDesign, nut: NutSide, roofed: boolean): HardwareRow[] {
-  const { spacers } = design;
-  const rows = rowsFor(nutScrews(design), nut, roofed);
+export function nutRows(design: AdapterDesign): HardwareRow[] {
+  const { spacers, nut } = design;
+  if (!nut) return [];
+  const rows = rowsFor(nutScrews(design), nut, isRoofed(design));
   if (!spacers) return rows;
   const count = nut.pattern.centres.length;
   const [, ...others] = rows;
@@ -102,14 +100,19 @@ function nutRows(design: AdapterDesign, nut: NutSide, roofed: boolean): Hardware
   return [...rows, ...floatHardware(spacers, count), ...(washers ? [] : [under])];
 }
 
+/** Screws of the plate, and what goes with them. */
+export function carriageRows(design: AdapterDesign): HardwareRow[] {
+  return rowsFor(carriageScrews(design), design.carriage, isRoofed(design));
+}
+
+function isRoofed({ printer }: AdapterDesign): boolean {
+  return printer.bridging !== 'none';
+}
+
 function rowsFor(screws: Screws | undefined, { joint, tapped, pattern }: Side, roofed: boolean): HardwareRow[] {
   if (!screws) return [];
-  const { size, count, length } = screws;
-  const screw = {
-    item: 'socket cap screw ISO 4762',
-    size: length === undefined ? size : `${size}x${plain(length)}`,
-    count,
-  };
+  const { size, count, length, missing } = screws;
+  const screw = capScrews(size, length, count, missing);
   const nuts = { item: 'hexagon nut ISO 4032', size, count };
   const falls = pattern.diameter.likely >= washer(size).outside;
   const washers = (each: number): HardwareRow[] =>

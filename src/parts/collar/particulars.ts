@@ -3,31 +3,24 @@ import { springPinLength } from '../../standards/fasteners/spring-pin.js';
 import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { boreReach } from '../common/bore.js';
-import { DRIVE_CAUTIONS } from '../common/cautions.js';
-import { clampCareWords, gripHardware, tighteningWords, WASH } from '../common/grip-hardware.js';
-import type { HardwareRow, Particulars } from '../part-kind.js';
+import { crackCautions, DRIVE_CAUTIONS } from '../common/cautions.js';
+import { clampCareWords, gripHardware, PAINT, PREVAILING, tighteningWords, WASH } from '../common/grip-hardware.js';
+import { putIn } from '../common/mounting.js';
+import type { HardwareRow, Mounting, Particulars } from '../part-kind.js';
 import type { CollarDesign } from './dimensions.js';
 import type { CollarBearing } from './seat.js';
 
 /** What to buy, how to print and set it, and what to beware of. */
 export function collarParticulars(design: CollarDesign): Particulars {
-  const { grip, finished, material, printer, bearing } = design;
+  const { grip, finished, material, printer } = design;
   const care = clampCareWords([grip], design);
   return {
-    hardware: [
-      ...gripHardware({
-        grip,
-        outside: finished.outside,
-        clamp: finished.clamp,
-        halves: finished.halves,
-        far: boreReach(finished.bore).far,
-      }),
-      ...boughtParts(design),
-    ],
+    hardware: [...clampRows(design), ...bearingRows(design), ...pinRows(design), ...backRows(design)],
+    mounting: mountingOf(design),
     cautions: [
-      ...(bearing ? bearingWords(bearing) : []),
+      ...bearingWords(design),
       ...settingWords(design),
-      ...(tighteningWords(grip, material) === undefined ? [] : [tighteningWords(grip, material)!]),
+      ...tighteningWords(grip, material),
       // a thread is held by its flanks, and may keep its grease
       ...(finished.thread ? care.filter((words) => words !== WASH) : care),
       ...DRIVE_CAUTIONS,
@@ -43,19 +36,28 @@ export function collarParticulars(design: CollarDesign): Particulars {
   };
 }
 
-function boughtParts({ bearing, finished, isBacked, shaft }: CollarDesign): HardwareRow[] {
-  const { outside, pin, bore } = finished;
-  const chord = pin ? 2 * Math.sqrt(Math.max(0, (outside / 2) ** 2 - (pin.hole / 2) ** 2)) : 0;
-  const length = pin && springPinLength(pin.hole, chord);
-  return [
-    ...(bearing ? [{ item: 'thrust bearing with both washers', size: sizeWords(bearing), count: 1 }] : []),
-    ...(pin && length !== undefined && length > bore.diameter
-      ? [{ item: 'spring pin ISO 8752', size: `${plain(pin.hole)}x${length}`, count: 1 }]
-      : []),
-    ...(isBacked
-      ? [{ item: 'metal clamp collar', size: `bore ${plain(Math.round(shaft.diameter.likely * 2) / 2)} mm`, count: 1 }]
-      : []),
-  ];
+function clampRows({ grip, finished }: CollarDesign): HardwareRow[] {
+  const { outside, clamp, halves, bore } = finished;
+  return gripHardware({ grip, outside, clamp, halves, far: boreReach(bore).far });
+}
+
+function bearingRows({ bearing }: CollarDesign): HardwareRow[] {
+  return bearing ? [{ item: 'thrust bearing with both washers', size: sizeWords(bearing), count: 1 }] : [];
+}
+
+function pinRows({ finished: { outside, pin, bore } }: CollarDesign): HardwareRow[] {
+  if (!pin) return [];
+  const chord = 2 * Math.sqrt(Math.max(0, (outside / 2) ** 2 - (pin.hole / 2) ** 2));
+  const length = springPinLength(pin.hole, chord);
+  return length !== undefined && length > bore.diameter
+    ? [{ item: 'spring pin ISO 8752', size: `${plain(pin.hole)}x${length}`, count: 1 }]
+    : [];
+}
+
+function backRows({ isBacked, shaft }: CollarDesign): HardwareRow[] {
+  if (!isBacked) return [];
+  const size = `bore ${plain(Math.round(shaft.diameter.likely * 2) / 2)} mm`;
+  return [{ item: 'metal clamp collar', size, count: 1 }];
 }
 
 function sizeWords({ designation, bore, outside, height }: CollarBearing): string {
@@ -63,32 +65,58 @@ function sizeWords({ designation, bore, outside, height }: CollarBearing): strin
   return designation ? `${designation}, ${sizes}` : sizes;
 }
 
-function bearingWords({ outside, height }: CollarBearing): string[] {
-  const { diameter, depth } = platePocket({ outside, height });
+function bearingWords({ bearing }: CollarDesign): string[] {
+  if (!bearing) return [];
+  const { diameter, depth } = platePocket(bearing);
   return [
     `The washer with the tighter bore turns with the collar, the one with the wider bore lies in the plate: a pocket there of ⌀${plain(diameter)} mm, ${plain(depth)} mm deep at most, so that the collar never rubs. Needles run on both washers, never on plastic.`,
   ];
 }
 
-function settingWords({ finished, isBacked }: CollarDesign): string[] {
-  const set =
-    'Push the collar up by hand with 5 to 10 N while it is tightened: an end play of 0 to 0.03 mm. More than 20 N of preload only makes the plastic give.';
-  return [
-    ...(finished.halves
-      ? [
-          'Put the halves around the shaft from the side and tighten the screws of both sides by turns, so that the gap between them is the same on either side.',
-        ]
-      : []),
-    set,
-    ...(finished.pin
-      ? [
-          `Then drill ${plain(finished.pin.hole)} mm through collar and screw, with the printed hole as the guide, blow the chips out and drive the pin in until no end of it stands out.`,
-        ]
-      : []),
-    ...(isBacked
-      ? [
-          'Set the metal collar against this one and tighten it first. A set screw bruises the crests: put a pad or a brass tip under it.',
-        ]
-      : []),
-  ];
+/** In the order of work: bearing, collar, metal collar behind it, clamp, pin. */
+function mountingOf(design: CollarDesign): Mounting {
+  const { grip, material, finished } = design;
+  return {
+    put: [
+      ...crackCautions(material, PREVAILING),
+      // a thread is held by its flanks, and may keep its grease
+      ...(finished.thread ? [] : [WASH]),
+      ...putIn(bearingRows(design), 'Onto the screw first'),
+      ...bearingWords(design),
+      ...putIn(clampRows(design), 'Put in loosely'),
+      finished.halves
+        ? HALVES
+        : finished.thread
+          ? 'Turn the collar on up to the bearing.'
+          : 'Push the collar on up to the bearing.',
+      ...putIn(backRows(design), 'Behind it'),
+      ...(design.isBacked ? [BACK] : []),
+      PUSH,
+      ...tighteningWords(grip, material),
+      ...pinWords(design),
+      ...putIn(pinRows(design), 'The pin'),
+      ...(grip.clamp ? [PAINT] : []),
+    ],
+    settle: [],
+  };
+}
+
+const HALVES =
+  'Put the halves around the shaft from the side and tighten the screws of both sides by turns, so that the gap between them is the same on either side.';
+const PUSH =
+  'Push the collar up by hand with 5 to 10 N while it is tightened: an end play of 0 to 0.03 mm. More than 20 N of preload only makes the plastic give.';
+const BACK =
+  'Set the metal collar against this one and tighten it first. A set screw bruises the crests: put a pad or a brass tip under it.';
+
+function pinWords({ finished: { pin } }: CollarDesign): string[] {
+  return pin
+    ? [
+        `Then drill ${plain(pin.hole)} mm through collar and screw, with the printed hole as the guide, blow the chips out and drive the pin in until no end of it stands out.`,
+      ]
+    : [];
+}
+
+function settingWords(design: CollarDesign): string[] {
+  const { finished, isBacked } = design;
+  return [...(finished.halves ? [HALVES] : []), PUSH, ...pinWords(design), ...(isBacked ? [BACK] : [])];
 }

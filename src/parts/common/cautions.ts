@@ -35,11 +35,6 @@ export const NUT_FLOATS = 'The nut floats';
 const MEMBRANE = 'Each pocket on the bed is closed by one layer';
 const STEPPED = 'The pockets on the bed are roofed in steps';
 
-/** Whether a caution says what to do with roofs. */
-export function isOfRoofs(caution: string): boolean {
-  return [MEMBRANE, STEPPED].some((start) => caution.startsWith(start));
-}
-
 /**
  * What to do with roofs over pockets that opened on the bed. A head there gets a washer; a nut fills its pocket and gets none.
  * @param roofed holes whose pockets are roofed

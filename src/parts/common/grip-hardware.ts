@@ -6,7 +6,7 @@ import type { HardwareRow } from '../part-kind.js';
 import { crackCautions } from './cautions.js';
 import type { Clamp } from './clamp.js';
 import { clampPreload, type Grip } from './grip.js';
-import { WASHER } from './hardware-names.js';
+import { capScrews, WASHER } from './hardware-names.js';
 import { nextSetScrewLength } from './screw-length.js';
 import type { SetScrewPocket } from './set-screw-pocket.js';
 
@@ -28,7 +28,7 @@ export function gripHardware({ clamp, halves = false, setScrew, outside, far }: 
   if (clamp) {
     const count = (halves ? 2 : 1) * clamp.heights.length;
     rows.push(
-      { item: 'socket cap screw ISO 4762', size: `${clamp.screw}x${plain(clamp.screwLength)}`, count },
+      capScrews(clamp.screw, clamp.screwLength, count),
       { item: 'hexagon nut ISO 4032', size: clamp.screw, count },
       ...(clamp.washers ? [{ item: WASHER, size: clamp.screw, count: 2 * count }] : []),
     );
@@ -56,19 +56,18 @@ export function counted(rows: readonly HardwareRow[]): HardwareRow[] {
   return kept;
 }
 
-/** How the lines begin that say how hard to tighten. */
-export const TIGHTEN_EACH = 'Tighten each';
-
-/** How hard to tighten, in words; undefined where there is no clamp. */
-export function tighteningWords(grip: Grip, material: Material): string | undefined {
-  if (!grip.clamp) return undefined;
+/** How hard to tighten, in words; nothing where there is no clamp. */
+export function tighteningWords(grip: Grip, material: Material): string[] {
+  if (!grip.clamp) return [];
   const { screw, washers } = grip.clamp;
   const { force, heldBy } = clampPreload(grip.clamp, material, grip.tightening);
   const torque = torqueForPreload({ preload: force, diameter: fastenerThread(screw).diameter });
   const seat = washers ? 'washers' : heldBy;
   const under = heldBy === 'tightening' ? 'the screw' : `${material.name} under the ${seat}`;
   const driver = washers ? ', and hold the nut with a nut driver' : '';
-  return `${TIGHTEN_EACH} ${screw} clamp screw to ${plain(torque / 1000, 2)} N·m and no more${driver}: ${under} bears ${plain(force, 0)} N.`;
+  return [
+    `Tighten each ${screw} clamp screw to ${plain(torque / 1000, 2)} N·m and no more${driver}: ${under} bears ${plain(force, 0)} N.`,
+  ];
 }
 
 /** The line that lets a second tightening count. */
@@ -77,6 +76,13 @@ export const TIGHTEN_AGAIN =
 
 /** What is done to shafts before they are clamped. */
 export const WASH = 'Wash shaft and bore free of grease before they are clamped.';
+
+/** How it is seen that a clamp screw works loose. */
+export const PAINT =
+  'Clamp screws work loose as the plastic gives: mark heads and hub with a line of paint, and look at it now and then.';
+
+/** What locks clamp screws in place of a threadlocker. */
+export const PREVAILING = 'Prevailing-torque nuts on the clamp screws hold them.';
 
 const MARK_SET_SCREWS = 'Mark set screws with a line of paint, and look at it now and then.';
 
@@ -87,10 +93,5 @@ export function clampCareWords(
 ): string[] {
   if (!grips.some(({ clamp }) => clamp))
     return crackCautions(material, ...(grips.some(({ setScrew }) => setScrew) ? [MARK_SET_SCREWS] : []));
-  return [
-    ...(retighten ? [TIGHTEN_AGAIN] : []),
-    WASH,
-    'Clamp screws work loose as the plastic gives: mark heads and hub with a line of paint, and look at it now and then.',
-    ...crackCautions(material, 'Prevailing-torque nuts on the clamp screws hold them.'),
-  ];
+  return [...(retighten ? [TIGHTEN_AGAIN] : []), WASH, PAINT, ...crackCautions(material, PREVAILING)];
 }

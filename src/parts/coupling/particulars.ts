@@ -1,36 +1,83 @@
 import { plain } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { boreReach } from '../common/bore.js';
-import { DRIVE_CAUTIONS } from '../common/cautions.js';
-import { clampCareWords, counted, gripHardware, tighteningWords } from '../common/grip-hardware.js';
-import type { HardwareRow, Particulars } from '../part-kind.js';
+import { crackCautions, DRIVE_CAUTIONS } from '../common/cautions.js';
+import {
+  clampCareWords,
+  counted,
+  gripHardware,
+  PAINT,
+  PREVAILING,
+  tighteningWords,
+  WASH,
+} from '../common/grip-hardware.js';
+import { meltIn, putIn, withoutInserts } from '../common/mounting.js';
+import type { HardwareRow, Mounting, Particulars } from '../part-kind.js';
 import type { CouplingDesign } from './dimensions.js';
 
 /** What to buy, how to print, and what to beware of. */
 export function couplingParticulars(design: CouplingDesign): Particulars {
-  const { hubs, material, axial } = design;
-  const tightening = new Set(hubs.flatMap(({ grip }) => tighteningWords(grip, material) ?? []));
-  const hung = 'A jaw coupling comes apart along its axis: it must never carry a hanging screw.';
+  const { hubs } = design;
   return {
-    hardware: counted([
-      ...hubs.flatMap(({ grip, finished }) => gripHardware({ grip, far: boreReach(finished.bore).far, ...finished })),
-      ...padHardware(design),
-    ]),
+    hardware: counted([...gripRows(design), ...padHardware(design)]),
+    mounting: mountingOf(design),
     cautions: [
       ...boughtWords(design),
-      ...(axial.mounting === 'motor-above' ? [hung] : []),
-      ...tightening,
+      ...hungWords(design),
+      ...tightenAll(design),
       ...clampCareWords(
         hubs.map(({ grip }) => grip),
         design,
       ),
       ...depthWords(design),
       'Inspect the insert now and then: heat, misalignment and overload wear it, and a set insert shows as play. Without it the jaws still meet and turn, with play.',
-      'Guard the coupling: a turning hub draws in hair, cuffs and gloves.',
+      GUARD,
       ...DRIVE_CAUTIONS,
     ],
     ...(hubs.length === 0 ? insertAlone(design) : hubsAndInsert(design)),
   };
+}
+
+const GUARD = 'Guard the coupling: a turning hub draws in hair, cuffs and gloves.';
+
+/** In the order of work: hubs on their shafts, what stands between them, in line, tight. */
+function mountingOf(design: CouplingDesign): Mounting {
+  const { hubs, material } = design;
+  const rows = counted(gripRows(design));
+  const isClamped = hubs.some(({ grip }) => grip.clamp);
+  return {
+    put: [
+      ...(hubs.length > 0 ? crackCautions(material, ...(isClamped ? [PREVAILING] : [])) : []),
+      ...boughtWords(design),
+      ...(isClamped ? [WASH] : []),
+      ...meltIn(rows),
+      ...putIn(withoutInserts(rows), 'Put into the hubs, loosely'),
+      ...depthWords(design),
+      ...putIn(padHardware(design), 'Into the ring of the insert'),
+      'Push the halves together, the insert between them: the tips of the jaws lead its lobes in.',
+      ...hungWords(design),
+      'Set the shafts in line by eye and by hand, turn them a few times, and then tighten.',
+      ...tightenAll(design),
+      ...(isClamped ? [PAINT] : []),
+      GUARD,
+    ],
+    settle: [],
+  };
+}
+
+function gripRows({ hubs }: CouplingDesign): HardwareRow[] {
+  return hubs.flatMap(({ grip, finished }) => gripHardware({ grip, far: boreReach(finished.bore).far, ...finished }));
+}
+
+/** How hard, once for hubs that are alike. */
+function tightenAll({ hubs, material }: CouplingDesign): string[] {
+  return [...new Set(hubs.flatMap(({ grip }) => tighteningWords(grip, material)))];
+}
+
+function hungWords({ axial }: CouplingDesign): string[] {
+  return axial.mounting === 'motor-above'
+    ? ['A jaw coupling comes apart along its axis: it must never carry a hanging screw.']
+    : [];
 }
 
 function hubsAndInsert({ insert, material, printer }: CouplingDesign): Pick<Particulars, 'applied' | 'print'> {

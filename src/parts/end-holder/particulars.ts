@@ -3,16 +3,18 @@ import { type FastenerSize, fastenerThread } from '../../standards/fasteners/siz
 import { washer } from '../../standards/fasteners/washer.js';
 import { appliedWords } from '../common/applied.js';
 import { crackCautions, DRIVE_CAUTIONS, LOCK_BY_NUTS } from '../common/cautions.js';
-import { WASHER } from '../common/hardware-names.js';
+import { capScrews, WASHER } from '../common/hardware-names.js';
+import { putIn } from '../common/mounting.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
-import type { HardwareRow, Particulars } from '../part-kind.js';
+import type { HardwareRow, Mounting, Particulars } from '../part-kind.js';
 import type { EndHolderDesign } from './dimensions.js';
 
 /** What to buy, how to print, and what to beware of. */
 export function endHolderParticulars(design: EndHolderDesign): Particulars {
   const { material, printer, bearing } = design;
   return {
-    hardware: hardwareOf(design),
+    hardware: [...bearingRow(design), ...boltRows(design)],
+    mounting: mountingOf(design),
     cautions: [...roleWords(design), ...crackCautions(material, LOCK_BY_NUTS), ...DRIVE_CAUTIONS],
     applied: appliedWords(material, printer),
     print: {
@@ -23,15 +25,17 @@ export function endHolderParticulars(design: EndHolderDesign): Particulars {
   };
 }
 
-function hardwareOf({ bearing, pattern, finished, frame }: EndHolderDesign): HardwareRow[] {
+function bearingRow({ bearing }: EndHolderDesign): HardwareRow[] {
+  return bearing ? [{ item: 'deep-groove ball bearing', size: bearing.name, count: 1 }] : [];
+}
+
+function boltRows({ pattern, finished, frame }: EndHolderDesign): HardwareRow[] {
   const { screw } = pattern;
+  if (screw === undefined) return [];
   const count = finished.holes.centres.length;
-  const bearings = bearing ? [{ item: 'deep-groove ball bearing', size: bearing.name, count: 1 }] : [];
-  if (screw === undefined) return bearings;
   const length = frame === undefined ? undefined : nextCapScrewLength(screw, gripOf(finished) + frame + endOf(screw));
   return [
-    ...bearings,
-    { item: 'socket cap screw ISO 4762', size: length === undefined ? screw : `${screw}x${length}`, count },
+    capScrews(screw, length, count, ...(frame === undefined ? ['frame.thickness'] : [])),
     { item: WASHER, size: screw, count: 2 * count },
     { item: 'hexagon nut ISO 4032', size: screw, count },
   ];
@@ -47,32 +51,52 @@ export function gripOf({ thickness, cover }: EndHolderDesign['finished']): numbe
   return thickness + (cover?.thickness ?? 0);
 }
 
-/** How it is set, by what it does. */
-function roleWords({ role, heldBy, bearing }: EndHolderDesign): string[] {
-  const set =
-    'Set it with the axis driven to this end and its bolts loose: turn the screw by hand, let the holder find its place, tighten, and drive to the other end and back by hand.';
-  if (role === 'free')
-    return ['The ring touches nothing in work: centre it around the screw by eye with the axis at mid travel.'];
+/** In the order of work: the bearing first, then over the end of the screw, then its bolts. */
+function mountingOf(design: EndHolderDesign): Mounting {
+  const { material, role, bearing } = design;
+  return {
+    put: [
+      ...crackCautions(material, LOCK_BY_NUTS),
+      ...(bearing ? bearingWords(design) : bushWords(design)),
+      'Slide it over the end of the screw, seat it on the frame without bolts, and look for light under it.',
+      ...putIn(boltRows(design)),
+      ...(role === 'locating' ? [ALONE] : []),
+    ],
+    settle: role === 'free' ? [BY_EYE] : [SET, ...(role === 'guiding' ? [STAYS_FREE] : [])],
+  };
+}
+
+const SET =
+  'Set it with the axis driven to this end and its bolts loose: turn the screw by hand, let the holder find its place, tighten, and drive to the other end and back by hand.';
+const BY_EYE = 'The ring touches nothing in work: centre it around the screw by eye with the axis at mid travel.';
+const STAYS_FREE = 'The screw stays free along its axis: no collar, nut or circlip on this side.';
+const ALONE =
+  'It alone carries the screw along its axis: fix the inner ring between two collars or a shoulder and a nut, and leave the coupling slack along the axis.';
+
+/** How it is set, by what it does, and how its bearing goes in. */
+function roleWords(design: EndHolderDesign): string[] {
+  const { role, bearing } = design;
+  if (role === 'free') return [BY_EYE];
+  return [SET, role === 'guiding' ? STAYS_FREE : ALONE, ...(bearing ? bearingWords(design) : bushWords(design))];
+}
+
+function bushWords({ role }: EndHolderDesign): string[] {
+  return role === 'free' ? [] : ['A bush runs on the crests of the screw: grease it, and keep below 200 rpm.'];
+}
+
+/** How the bearing is put into its pocket. */
+function bearingWords({ heldBy, bearing }: EndHolderDesign): string[] {
+  const into = {
+    lip: 'Push the bearing in by its outer ring alone, square, in one go and at room temperature: the lip snaps over it once, and is not made to be taken apart again and again.',
+    press: 'Press the bearing in by its outer ring alone, square, in a vice with soft jaws; never by the inner ring.',
+    plate: `Push the bearing ${bearing?.name ?? ''} into its pocket by hand, by its outer ring, and lay the plate over it: the bolts pull it tight.`,
+  };
   return [
-    set,
-    ...(role === 'guiding'
-      ? ['The screw stays free along its axis: no collar, nut or circlip on this side.']
-      : [
-          'It alone carries the screw along its axis: fix the inner ring between two collars or a shoulder and a nut, and leave the coupling slack along the axis.',
-        ]),
-    ...(heldBy === 'lip'
-      ? [
-          'Push the bearing in by its outer ring alone, square, in one go and at room temperature: the lip snaps over it once, and is not made to be taken apart again and again.',
-        ]
-      : []),
+    ...(heldBy ? [into[heldBy]] : []),
     ...(bearing?.flange
       ? [
           'Its flange lies on the outer face: it carries what pulls the screw towards the frame, and nothing the other way.',
         ]
       : []),
-    ...(heldBy === 'press'
-      ? ['Press the bearing in by its outer ring alone, square, in a vice with soft jaws; never by the inner ring.']
-      : []),
-    ...(bearing ? [] : ['A bush runs on the crests of the screw: grease it, and keep below 200 rpm.']),
   ];
 }

@@ -3,10 +3,11 @@ import { type FastenerSize, fastenerThread } from '../../standards/fasteners/siz
 import { washer } from '../../standards/fasteners/washer.js';
 import { appliedWords } from '../common/applied.js';
 import { crackCautions, DRIVE_CAUTIONS, LOCK_BY_NUTS } from '../common/cautions.js';
-import { WASHER } from '../common/hardware-names.js';
+import { capScrews, WASHER } from '../common/hardware-names.js';
 import { threadReach } from '../common/joints.js';
+import { meltIn, putIn, SEAT, withoutInserts } from '../common/mounting.js';
 import { nextCapScrewLength, screwLengthWithin } from '../common/screw-length.js';
-import type { HardwareRow, Particulars } from '../part-kind.js';
+import type { HardwareRow, Mounting, Particulars } from '../part-kind.js';
 import type { MotorPlateDesign } from './dimensions.js';
 import { motorScrewLength, underHead } from './motor-screw.js';
 import { motorGrip } from './plan.js';
@@ -19,6 +20,7 @@ export function motorPlateParticulars(design: MotorPlateDesign): Particulars {
   const { material, printer } = design;
   return {
     hardware: [...motorHardware(design), ...machineHardware(design)],
+    mounting: mountingOf(design),
     cautions: [...plateCautions(design), ...crackCautions(material, LOCK_BY_NUTS), ...DRIVE_CAUTIONS],
     applied: appliedWords(material, printer),
     print: {
@@ -53,12 +55,13 @@ function machineHardware({ pattern, joints, finished, machine }: MotorPlateDesig
   const { thickness: behind } = machine;
   const ring = washer(screw).thickness;
   const { diameter } = fastenerThread(screw);
+  const untold = behind === undefined ? ['machine.thickness'] : [];
   if (joints.machine.joint === 'insert') {
     const base = (behind ?? 0) + ring;
     const length =
       behind === undefined ? undefined : screwLengthWithin(screw, base + diameter, base + threadReach(screw));
     return [
-      capScrews(screw, length, count),
+      capScrews(screw, length, count, ...untold),
       { item: WASHER, size: screw, count },
       { item: 'heat-set insert', size: screw, count },
     ];
@@ -71,14 +74,10 @@ function machineHardware({ pattern, joints, finished, machine }: MotorPlateDesig
     ];
   const length = behind === undefined ? undefined : nextCapScrewLength(screw, above + behind + nutEnd(screw));
   return [
-    capScrews(screw, length, count),
+    capScrews(screw, length, count, ...untold),
     { item: WASHER, size: screw, count: 2 * count },
     { item: 'hexagon nut ISO 4032', size: screw, count },
   ];
-}
-
-function capScrews(screw: FastenerSize, length: number | undefined, count: number): HardwareRow {
-  return { item: 'socket cap screw ISO 4762', size: length === undefined ? screw : `${screw}x${length}`, count };
 }
 
 /** A washer, the nut, and a pitch and a half that stands out, mm. */
@@ -86,18 +85,39 @@ function nutEnd(screw: FastenerSize): number {
   return washer(screw).thickness + hexNut(screw).height + 1.5 * fastenerThread(screw).pitch;
 }
 
+/** In the order of work: the motor goes onto its plate, the plate to the machine, and is set by the axis. */
+function mountingOf(design: MotorPlateDesign): Mounting {
+  const { material, joints } = design;
+  const machine = machineHardware(design);
+  return {
+    put: [
+      ...crackCautions(material, LOCK_BY_NUTS),
+      ...meltIn(machine),
+      FIRST,
+      ...putIn(motorHardware(design), 'For the motor'),
+      ...(joints.motor.joint === 'counterbore' ? [SUNK] : []),
+      SEAT,
+      ...putIn(withoutInserts(machine), 'To the machine, finger tight'),
+    ],
+    settle: [settingWords(design), heatWords(design)],
+  };
+}
+
+const FIRST = 'Screw the motor to its plate first, pilot in its hole, and by hand: its face is soft metal.';
+const SUNK = 'Sunk heads stand on the plastic: no power driver, and tighten again the next day.';
+
+function settingWords({ drive }: MotorPlateDesign): string {
+  return drive === 'belt'
+    ? 'Set the belt with the motor cold, tighten the plate, and look at it again after a day.'
+    : 'Set it with the screws to the machine loose and the nut driven to the motor: turn by hand, let the plate find its place, tighten crosswise, and drive to the other end and back by hand.';
+}
+
+function heatWords({ motor }: MotorPlateDesign): string {
+  return `Measure the motor's face after an hour of work: the plate is judged at ${motor.temperature} °C.`;
+}
+
 /** How it is set, and what the motor may not do to it. */
-function plateCautions({ drive, motor, joints }: MotorPlateDesign): string[] {
-  const set =
-    drive === 'belt'
-      ? 'Set the belt with the motor cold, tighten the plate, and look at it again after a day.'
-      : 'Set it with the screws to the machine loose and the nut driven to the motor: turn by hand, let the plate find its place, tighten crosswise, and drive to the other end and back by hand.';
-  return [
-    'Screw the motor to its plate first, pilot in its hole, and by hand: its face is soft metal.',
-    set,
-    `Measure the motor's face after an hour of work: the plate is judged at ${motor.temperature} °C.`,
-    ...(joints.motor.joint === 'counterbore'
-      ? ['Sunk heads stand on the plastic: no power driver, and tighten again the next day.']
-      : []),
-  ];
+function plateCautions(design: MotorPlateDesign): string[] {
+  const sunk = design.joints.motor.joint === 'counterbore';
+  return [FIRST, settingWords(design), heatWords(design), ...(sunk ? [SUNK] : [])];
 }

@@ -3,13 +3,15 @@ import { EFFECTS } from '../../sheet/sections/effects.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
-import { plain } from '../../units/format.js';
+import { worked } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
 import { crackCautions, DRIVE_CAUTIONS, GREASE_ALONE, LOCK_BY_NUTS, roofCautions } from '../common/cautions.js';
 import { type Float, floatCare, floatGrip, floatHardware } from '../common/float.js';
-import { WASHER } from '../common/hardware-names.js';
+import { capScrews, WASHER } from '../common/hardware-names.js';
+import { CENTRE, meltIn, putIn, SEAT, withoutInserts } from '../common/mounting.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
-import type { HardwareRow, Particulars } from '../part-kind.js';
+import type { HardwareRow, Mounting, Particulars } from '../part-kind.js';
+import { radialFloat } from './checks/mount.js';
 import type { Carriage, Holes, NutDesign } from './dimensions.js';
 import { nutFit } from './fit-block.js';
 import { fitFigures } from './fit-figures.js';
@@ -21,8 +23,9 @@ import { pocketRoof, printAdvice } from './print-advice.js';
 export function nutParticulars(design: NutDesign): Particulars {
   return {
     hardware: hardware(design),
+    mounting: mountingOf(design),
     cautions: [
-      ...roofCautions(design.holes && pocketRoof(design) ? [jointOf(design.holes)] : []),
+      ...roofWords(design),
       ...materialCautions(design),
       ...(design.float ? [floatCare(design.float, design.material)] : []),
       ...switchedOff(design),
@@ -36,10 +39,43 @@ export function nutParticulars(design: NutDesign): Particulars {
   };
 }
 
-function materialCautions({ material, holes, family }: NutDesign): string[] {
+/** In the order of work; a nut that floats has its place as soon as its screws are tight. */
+function mountingOf(design: NutDesign): Mounting {
+  const { float, material, holes } = design;
+  const rows = hardware(design);
+  return {
+    put: [
+      ...crackCautions(material, ...lockWords(design)),
+      ...meltIn(rows),
+      SEAT,
+      ...roofWords(design),
+      ...putIn(withoutInserts(rows)),
+      ...(float ? [floatCare(float, material)] : []),
+    ],
+    settle: float || !holes ? [] : [centring(design)],
+  };
+}
+
+/** How the nut finds its place before its screws are tightened. */
+function centring(design: NutDesign): string {
+  const room = radialFloat(design);
+  return room
+    ? `It can shift ${worked(room.likely, 'mm')} mm sideways. Run the axis to the end where the part sits, let the screw centre it, then tighten crosswise in two rounds.`
+    : CENTRE;
+}
+
+function roofWords(design: NutDesign): string[] {
+  return roofCautions(design.holes && pocketRoof(design) ? [jointOf(design.holes)] : []);
+}
+
+function lockWords({ holes, family }: NutDesign): string[] {
+  return [...(holes ? [LOCK_BY_NUTS] : []), ...(family?.kind === 'holder' ? [] : [GREASE_ALONE])];
+}
+
+function materialCautions(design: NutDesign): string[] {
+  const { material } = design;
   const grows = `${material.name} grows with moisture: let the nut reach room air before measuring it, and check the fit again in humid weather.`;
-  const instead = [...(holes ? [LOCK_BY_NUTS] : []), ...(family?.kind === 'holder' ? [] : [GREASE_ALONE])];
-  return [...(material.moistureGrowth < 0.003 ? [] : [grows]), ...crackCautions(material, ...instead)];
+  return [...(material.moistureGrowth < 0.003 ? [] : [grows]), ...crackCautions(material, ...lockWords(design))];
 }
 
 function hardware({ holes, finished, carriage, float }: NutDesign): HardwareRow[] {
@@ -58,9 +94,7 @@ function hardware({ holes, finished, carriage, float }: NutDesign): HardwareRow[
         1.5 * fastenerThread(screw).pitch +
         (joint === 'hexagon' ? -(pocket?.pocket.depth ?? 0) : washer(screw).thickness);
   const length = carriage.thickness ? nextCapScrewLength(screw, grip + carriage.thickness.likely + beyond) : undefined;
-  const rows: HardwareRow[] = [
-    { item: 'socket cap screw ISO 4762', size: length ? `${screw}x${plain(length)}` : screw, count },
-  ];
+  const rows: HardwareRow[] = [capScrews(screw, length, count, ...untold(carriage.thickness))];
   if (joint === 'insert') rows.push({ item: 'heat-set insert', size: screw, count });
   else rows.push({ item: 'hexagon nut ISO 4032', size: screw, count });
   const onFlange = joint === 'through' || (joint === 'counterbore' && holes.roof !== undefined);
@@ -81,13 +115,17 @@ function floatingHardware(float: Float, { centres }: Holes, { thickness }: Carri
   if (spacer === 'shoulder') return [...floatHardware(float, count), nuts];
   const beyond = hexNut(screw).height + 1.5 * fastenerThread(screw).pitch + washer(screw).thickness;
   const least = thickness && floatGrip(float) + thickness.likely + beyond;
-  const length = least && nextCapScrewLength(screw, least);
+  const length = least === undefined ? undefined : nextCapScrewLength(screw, least);
   return [
-    { item: 'socket cap screw ISO 4762', size: length ? `${screw}x${plain(length)}` : screw, count },
+    capScrews(screw, length, count, ...untold(thickness)),
     ...floatHardware(float, count),
     nuts,
     { item: WASHER, size: screw, count: 2 * count },
   ];
+}
+
+function untold(thickness: Carriage['thickness']): string[] {
+  return thickness ? [] : ['carriage.thickness'];
 }
 
 /** A fit that leaves something out must say so. */

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { isOfRoofs } from '../../../src/parts/common/cautions.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { kindOfDesign } from '../../../src/pipeline/find-kind.js';
@@ -43,6 +42,8 @@ function notesOf(sheet: { readonly printer: object }, bridging: string, choice: 
     .views(made, choice)
     .notes.filter((note) => note.includes('roofed'));
 }
+
+const isOfRoofs = (caution: string) => /^(Each pocket|The pockets) on the bed/.test(caution);
 
 describe('what a drawing says of roofs', () => {
   it.each(['finished', 'printed'] as const)('names layer and drill of a nut, %s sizes', (choice) => {

@@ -1,7 +1,8 @@
 import { limitsInForce } from '../../../judge/limits-in-force.js';
 import { plain } from '../../../units/format.js';
 import { CATCH_FINDING, CATCH_OFFER } from '../../common/bought-nut.js';
-import type { HardwareRow, Particulars, PrintAdvice } from '../../part-kind.js';
+import { putIn } from '../../common/mounting.js';
+import type { HardwareRow, Mounting, Particulars, PrintAdvice } from '../../part-kind.js';
 import type { NutDesign } from '../dimensions.js';
 import { catchNut } from './checks.js';
 
@@ -9,14 +10,26 @@ import { catchNut } from './checks.js';
 export function withVariantWords(design: NutDesign, plainly: Particulars): Particulars {
   const advice = variantAdvice(design);
   const offer = catchNut.run(design, limitsInForce())?.message === CATCH_FINDING;
-  const { fit, ...others } = plainly;
+  const { fit, mounting, ...others } = plainly;
   return {
     ...others,
+    ...(mounting ? { mounting: withVariantSteps(design, mounting) } : {}),
     ...(fit && design.family?.kind !== 'holder' ? { fit } : {}),
     hardware: [...plainly.hardware, ...variantHardware(design)],
     cautions: [...variantCautions(design), ...(offer ? [CATCH_OFFER] : []), ...plainly.cautions],
     ...(advice ? { print: advice } : {}),
   };
+}
+
+/** What a family is put together from comes before it is seated; a slit is closed last. */
+function withVariantSteps(design: NutDesign, { put, settle }: Mounting): Mounting {
+  const rows = variantHardware(design);
+  if (design.family?.kind === 'clamped')
+    return {
+      put: [...put, ...putIn(rows, 'Through the slit, loosely')],
+      settle: [...settle, ...variantCautions(design)],
+    };
+  return { put: [...putIn(rows, 'Have at hand'), ...variantCautions(design), ...put], settle };
 }
 
 function variantHardware({ family, catchPocket, screw, finished }: NutDesign): HardwareRow[] {

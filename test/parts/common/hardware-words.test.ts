@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hardwareWords } from '../../src/output/hardware-words.js';
+import { hardwareWords, untoldWords } from '../../../src/parts/common/hardware-words.js';
 
 describe('hardwareWords', () => {
   it('sets sizes of one thing together, in the order in which they were first named', () => {
@@ -10,5 +10,13 @@ describe('hardwareWords', () => {
     ];
     expect(hardwareWords(rows)).toEqual(['5 × M3x16, 4 × M4x20 screw', '12 × M3 washer']);
     expect(hardwareWords([])).toEqual([]);
+  });
+});
+
+describe('untoldWords', () => {
+  it('says which reading tells the length of a screw that has none', () => {
+    const rows = [{ item: 'screw', size: 'M4', count: 4, untold: 'carriage.thickness' }];
+    expect(hardwareWords(rows)).toEqual(['4 × M4 (as long as carriage.thickness tells) screw']);
+    expect(untoldWords({})).toBe('');
   });
 });

@@ -10,8 +10,7 @@ import {
 } from './kernel-objects.js';
 import type { Mesh } from './mesh.js';
 import type { Shape } from './recipe.js';
-import { plugVolume, type StandingBore, stitched, type Wall, wallOf } from './stitch-bore.js';
-import { plugOf, threadedBore } from './threaded-bore.js';
+import { plugVolume, type StandingBore, standingBore, stitched, type Wall, wallOf } from './stitch-bore.js';
 
 /** Share of a plug's room that may be missing from a body by rounding alone. */
 const WHOLE = 1e-5;
@@ -63,17 +62,6 @@ function isHollow(shape: Shape): boolean {
 function overlap(a: Solid, b: Solid): boolean {
   const [one, other] = [a.boundingBox(), b.boundingBox()];
   return [0, 1].every((axis) => one.min[axis]! < other.max[axis]! && other.min[axis]! < one.max[axis]!);
-}
-
-function standingBore(shape: Shape): StandingBore | undefined {
-  if (shape.kind === 'feature') return standingBore(shape.shape);
-  if (shape.kind === 'moved') {
-    const inner = standingBore(shape.shape);
-    return inner && { ...inner, moves: [...inner.moves, shape] };
-  }
-  const bore = threadedBore(shape);
-  const plug = bore && plugOf(bore);
-  return plug && { bore, plug, moves: [] };
 }
 
 function facetsFrom({ runIndex, runOriginalID }: SolidMesh, original: number): number[] {

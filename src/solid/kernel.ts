@@ -7,11 +7,12 @@ import { latheMesh } from './lathe-mesh.js';
 import type { Mesh, Placement, TaggedMesh } from './mesh.js';
 import type { Outline } from './outline.js';
 import { placedSurfaces } from './placed-surfaces.js';
-import { prismMesh, strokesMesh, type Triangulate } from './prism-mesh.js';
+import { type PlaneWork, prismMesh, strokesMesh } from './prism-mesh.js';
 import type { Feature, Shape } from './recipe.js';
 import { type Leaf, type Surface, surfacesOf, threadCore } from './surfaces.js';
 import { sweepThread } from './thread-sweep.js';
 import { drawnBore } from './threaded-bore.js';
+import { uprightBody } from './upright-body.js';
 import { weld } from './weld.js';
 
 /** Where the second of two solids stands when they are tried together: turned about +Z, then shifted. */
@@ -65,7 +66,9 @@ export async function createKernel({ wasm }: KernelOptions = {}): Promise<Kernel
   module.setup();
   return {
     fuse: (shape) =>
-      inScope(module, (build, keep) => weld(boredBody(module, shape, build, keep) ?? meshOf(build(shape)))),
+      inScope(module, (build, keep) =>
+        weld(uprightBody(shape, planeWork(module)) ?? boredBody(module, shape, build, keep) ?? meshOf(build(shape))),
+      ),
     surfaced: (shapes) => surfacedMeshes(module, shapes),
     volume: (shape) => inScope(module, (build) => build(shape).volume()),
     joined: (outlines) =>
@@ -141,12 +144,12 @@ function together({ kind, of }: Extract<Shape, { of: unknown }>): readonly Shape
 }
 
 function leafMesh(module: SolidModule, leaf: Leaf): Mesh {
-  const triangulate: Triangulate = (polygons) => module.triangulate(polygons, -1);
+  const { join, triangulate } = planeWork(module);
   switch (leaf.kind) {
     case 'prism':
       return prismMesh(leaf, triangulate);
     case 'strokes':
-      return strokesMesh(leaf, (polygons) => joined(module, polygons), triangulate);
+      return strokesMesh(leaf, join, triangulate);
     case 'lathe':
       return latheMesh(leaf);
     case 'thread':
@@ -156,6 +159,13 @@ function leafMesh(module: SolidModule, leaf: Leaf): Mesh {
     case 'mesh':
       return leaf.mesh;
   }
+}
+
+function planeWork(module: SolidModule): PlaneWork {
+  return {
+    join: (polygons) => joined(module, polygons),
+    triangulate: (polygons) => module.triangulate(polygons, -1),
+  };
 }
 
 function joined(module: SolidModule, polygons: [number, number][][]): [number, number][][] {

@@ -24,6 +24,12 @@ export function prismMesh({ outlines, from, to }: Prism, triangulate: Triangulat
 /** Joins polygons that may overlap (counter-clockwise) to loops that do not: outer ones counter-clockwise, holes clockwise. */
 export type Join = (polygons: [number, number][][]) => [number, number][][];
 
+/** What works in the plane. */
+export interface PlaneWork {
+  readonly join: Join;
+  readonly triangulate: Triangulate;
+}
+
 /**
  * The closed mesh of strokes: joined in their plane, where it costs next to nothing, then raised.
  *
@@ -74,7 +80,8 @@ function raised(
   return { positions, triangles, tags };
 }
 
-function loopOf(outline: Outline, hole: boolean): [number, number][] {
+/** @throws InputError  an outline runs clockwise or has fewer than 3 points */
+export function loopOf(outline: Outline, hole: boolean): [number, number][] {
   if (outline.length < 3) throw fault('outlines', outline.length, 'must have at least 3 points');
   if (!(polygonArea(outline) > 0)) throw fault('outlines', polygonArea(outline), 'must run counter-clockwise');
   const points = outline.map(([x, y]): [number, number] => [x, y]);

@@ -2,9 +2,9 @@ import { boreSurface, type Mouth } from './bore-surface.js';
 import { type Mesh, mirrored, type Placement, place, placementMatrix } from './mesh.js';
 import { cornerRadius } from './outline.js';
 import type { Triangulate } from './prism-mesh.js';
-import type { Lathe } from './recipe.js';
+import type { Lathe, Shape } from './recipe.js';
 import { type RimCorners, shorterMouth, straightRim } from './straight-rim.js';
-import { coneAt, type ThreadedBore } from './threaded-bore.js';
+import { coneAt, plugOf, type ThreadedBore, threadedBore } from './threaded-bore.js';
 
 /** A corner of a body further than this from where its plug left it is not the plug's, mm. */
 const OFF = 1e-4;
@@ -16,6 +16,18 @@ export interface StandingBore {
   readonly bore: ThreadedBore;
   readonly plug: Lathe;
   readonly moves: readonly Placement[];
+}
+
+/** Reads a threaded bore, and where it stands, from a recipe; undefined where a shape is anything else. */
+export function standingBore(shape: Shape): StandingBore | undefined {
+  if (shape.kind === 'feature') return standingBore(shape.shape);
+  if (shape.kind === 'moved') {
+    const inner = standingBore(shape.shape);
+    return inner && { ...inner, moves: [...inner.moves, shape] };
+  }
+  const bore = threadedBore(shape);
+  const plug = bore && plugOf(bore);
+  return plug && { bore, plug, moves: [] };
 }
 
 /** What a plug left of a body. */

@@ -7,7 +7,15 @@ import { KINDS } from '../../src/pipeline/kinds.js';
 import { createKernel, type Kernel } from '../../src/solid/kernel.js';
 import { InputError } from '../../src/units/faults.js';
 import { holdShapeAgainstKernel } from '../solid/random-bores.js';
-import { sensibleCollar, sensibleCoupon, sensibleGauge, sensibleNut } from '../support/sensible-sheets/index.js';
+import {
+  sensibleAdapter,
+  sensibleCollar,
+  sensibleCoupon,
+  sensibleEndHolder,
+  sensibleGauge,
+  sensibleMotorPlate,
+  sensibleNut,
+} from '../support/sensible-sheets/index.js';
 
 let kernel: Kernel;
 beforeAll(async () => {
@@ -45,6 +53,9 @@ it.each([
   ['collars', drawn(sensibleCollar, 12), 0],
   ['coupons', drawn(sensibleCoupon, 6), 2],
   ['gauge rings', drawn(sensibleGauge, 5), 20],
+  ['adapters', drawn(sensibleAdapter, 15), 0],
+  ['end holders', drawn(sensibleEndHolder, 15), 0],
+  ['motor plates', drawn(sensibleMotorPlate, 15), 0],
   ['coupons and gauge rings of rare screws', () => rare, 20],
 ] as const)('%s are the same parts as the kernel cuts', (_, sheets, least) => {
   let byHand = 0;

@@ -52,9 +52,9 @@ export function blockFor({ figures, length, leadIn }: Bored, at: readonly [numbe
   };
 }
 
-/** The same solid by the kernel alone: it looks for bores in a difference only. */
+/** The same solid by the kernel alone: nothing is put in by hand within what is moved. */
 export function byKernel(kernel: Kernel, shape: Shape): Mesh {
-  return kernel.fuse({ kind: 'union', of: [shape] });
+  return kernel.fuse({ kind: 'moved', shape, by: [0, 0, 0] });
 }
 
 /** Whether two meshes have other corners; the kernel's order hangs on how a recipe is nested. */

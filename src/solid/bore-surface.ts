@@ -9,7 +9,6 @@ import { type Cone, coneAt, type ThreadedBore, threadRadius } from './threaded-b
 const ON_CONE = 1e-5;
 
 type End = 0 | 1;
-type Six = [number, number, number, number, number, number];
 type Point = readonly [x: number, y: number, z: number];
 
 /** Where a lead-in leaves the body. */
@@ -81,7 +80,7 @@ class BoreSurface {
   }
 
   private add(point: Point, column: number, above: readonly [number, number]): number {
-    this.positions.push(...point);
+    this.positions.push(point[0], point[1], point[2]);
     this.columnOf.push(column);
     this.above[0].push(above[0]);
     this.above[1].push(above[1]);
@@ -90,14 +89,19 @@ class BoreSurface {
 
   private addThread(): void {
     const { source, cones } = this;
+    const [low, high] = cones;
     for (let i = 0; 3 * i < source.positions.length; i++) {
       const radius = this.radiusOf(i);
-      const [x, y, z] = [source.positions[3 * i]!, source.positions[3 * i + 1]!, source.positions[3 * i + 2]!];
-      const over = cones.map((cone) => radius - coneAt(cone, z));
-      const touched = over.findIndex((height) => Math.abs(height) < ON_CONE);
-      const scale = touched < 0 ? 1 : coneAt(cones[touched]!, z) / radius;
-      const above = over.map((height, end) => (end === touched ? 0 : height)) as [number, number];
-      this.add([scale * x, scale * y, z], Math.floor(i / source.stride), above);
+      const z = source.positions[3 * i + 2]!;
+      const overLow = radius - coneAt(low, z);
+      const overHigh = radius - coneAt(high, z);
+      const isOnLow = Math.abs(overLow) < ON_CONE;
+      const isOnHigh = !isOnLow && Math.abs(overHigh) < ON_CONE;
+      const scale = isOnLow || isOnHigh ? coneAt(isOnLow ? low : high, z) / radius : 1;
+      this.positions.push(scale * source.positions[3 * i]!, scale * source.positions[3 * i + 1]!, z);
+      this.columnOf.push(Math.floor(i / source.stride));
+      this.above[0].push(isOnLow ? 0 : overLow);
+      this.above[1].push(isOnHigh ? 0 : overHigh);
     }
   }
 
@@ -112,20 +116,18 @@ class BoreSurface {
     );
     const { triangles } = this.source;
     for (let i = 0; i < triangles.length; i += 6) {
-      const [a, b, c, d, e, f] = [0, 1, 2, 3, 4, 5].map((k) => triangles[i + k]!) as Six;
+      const a = first + triangles[i]!;
+      const b = first + triangles[i + 1]!;
+      const c = first + triangles[i + 2]!;
+      const d = first + triangles[i + 3]!;
+      const e = first + triangles[i + 4]!;
+      const f = first + triangles[i + 5]!;
       // on a crest or a root both facets of a quad lie in one plane
-      const facets =
-        this.radiusOf(a) === this.radiusOf(f)
-          ? [[a, b, e, f]]
-          : [
-              [a, b, c],
-              [d, e, f],
-            ];
-      for (const facet of facets)
-        this.cutFacet(
-          facet.map((corner) => first + corner),
-          cutters,
-        );
+      if (this.radiusOf(a - first) === this.radiusOf(f - first)) this.cutFacet([a, b, e, f], cutters);
+      else {
+        this.cutFacet([a, b, c], cutters);
+        this.cutFacet([d, e, f], cutters);
+      }
     }
   }
 

@@ -49,6 +49,18 @@ function clippedCorners(
   return kept.length < 3 ? [] : kept;
 }
 
+/**
+ * Whether an outline turns left at every corner.
+ * @example turnsLeft([[0, 0], [2, 0], [2, 2], [1, 0.5]]) // false
+ */
+export function turnsLeft(outline: Outline): boolean {
+  return outline.every(([x, y], i) => {
+    const before = outline.at(i - 1)!;
+    const after = outline[(i + 1) % outline.length]!;
+    return (x - before[0]) * (after[1] - y) - (y - before[1]) * (after[0] - x) > 0;
+  });
+}
+
 /** The outward half-planes of a convex outline's sides, in order. */
 export function sidesOf(outline: Outline): HalfPlane[] {
   return outline.map(([x, y], i) => {

@@ -152,14 +152,30 @@ class SliverMender {
 
 /** How many times over a facet has what it must have; a sliver below 1. */
 function goodness(p: Float64Array, a: number, b: number, c: number, { area, height }: LeastFacet): number {
-  const normal = normalOf(p, a, b, c);
-  const twice = Math.sqrt(dot(normal, normal));
-  const longest = Math.max(distance(p, a, b), distance(p, b, c), distance(p, c, a));
+  const ax = p[3 * a]!;
+  const ay = p[3 * a + 1]!;
+  const az = p[3 * a + 2]!;
+  const ux = p[3 * b]! - ax;
+  const uy = p[3 * b + 1]! - ay;
+  const uz = p[3 * b + 2]! - az;
+  const vx = p[3 * c]! - ax;
+  const vy = p[3 * c + 1]! - ay;
+  const vz = p[3 * c + 2]! - az;
+  const nx = uy * vz - uz * vy;
+  const ny = uz * vx - ux * vz;
+  const nz = ux * vy - uy * vx;
+  const twice = Math.sqrt(nx * nx + ny * ny + nz * nz);
+  const longest = Math.max(length(ux, uy, uz), length(vx, vy, vz), length(vx - ux, vy - uy, vz - uz));
   return longest === 0 ? 0 : Math.min(twice / 2 / area, twice / longest / height);
 }
 
+/** Without `Math.hypot`, which makes garbage. */
+function length(x: number, y: number, z: number): number {
+  return Math.sqrt(x * x + y * y + z * z);
+}
+
 function distance(p: Float64Array, a: number, b: number): number {
-  return Math.hypot(p[3 * a]! - p[3 * b]!, p[3 * a + 1]! - p[3 * b + 1]!, p[3 * a + 2]! - p[3 * b + 2]!);
+  return length(p[3 * a]! - p[3 * b]!, p[3 * a + 1]! - p[3 * b + 1]!, p[3 * a + 2]! - p[3 * b + 2]!);
 }
 
 function normalOf(p: Float64Array, a: number, b: number, c: number): [number, number, number] {

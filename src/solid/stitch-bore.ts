@@ -147,26 +147,53 @@ export function stitched(
   bores: readonly (readonly [StandingBore, Wall])[],
   triangulate: Triangulate,
 ): Mesh | undefined {
-  const positions = [...body.positions];
-  const triangles: number[] = [];
-  for (let facet = 0; 3 * facet < body.triangles.length; facet++) {
-    if (bores.some(([, { facets }]) => facets.has(facet))) continue;
-    for (let i = 3 * facet; i < 3 * facet + 3; i++) triangles.push(body.triangles[i]!);
-  }
+  const triangles = keptFacets(body, bores);
+  const surfaces: { readonly mesh: Mesh; readonly rims: readonly number[] }[] = [];
   for (const [{ bore, moves }, wall] of bores) {
     const left = wall.rims.map((rim) => straightRim(body.positions, triangles, rim));
     const mouths = wall.mouths.map((mouth, end) => shorterMouth(mouth, wall.rims[end]!, left[end]!));
     const right = boreSurface(bore, mouths as [Mouth, Mouth], triangulate);
     if (!right) return undefined;
-    const surface = moves.reduce<Mesh>(place, bore.thread.hand === 'left' ? mirrored(right) : right);
-    const rims = left.flat(2);
-    const first = positions.length / 3 - rims.length;
-    for (let i = 3 * rims.length; i < surface.positions.length; i++) positions.push(surface.positions[i]!);
-    const named = (corner: number) => rims[corner] ?? first + corner;
-    for (let i = 0; i < surface.triangles.length; i += 3) {
-      const [a, b, c] = surface.triangles.subarray(i, i + 3);
-      triangles.push(named(a!), named(c!), named(b!));
-    }
+    const mesh = moves.reduce<Mesh>(place, bore.thread.hand === 'left' ? mirrored(right) : right);
+    surfaces.push({ mesh, rims: left.flat(2) });
   }
-  return { positions: new Float64Array(positions), triangles: new Uint32Array(triangles) };
+  return sewn({ positions: body.positions, triangles }, surfaces);
+}
+
+/** The facets of a body that are on no bore's wall. */
+function keptFacets({ triangles }: Mesh, bores: readonly (readonly [StandingBore, Wall])[]): Uint32Array {
+  const walls = bores.map(([, { facets }]) => facets).filter(({ size }) => size > 0);
+  if (walls.length === 0) return triangles;
+  const kept = new Uint32Array(triangles.length);
+  let at = 0;
+  for (let i = 0; i < triangles.length; i += 3) {
+    if (walls.some((facets) => facets.has(i / 3))) continue;
+    kept[at++] = triangles[i]!;
+    kept[at++] = triangles[i + 1]!;
+    kept[at++] = triangles[i + 2]!;
+  }
+  return kept.slice(0, at);
+}
+
+/** A body with surfaces turned inside out, whose first corners are corners of the body. */
+function sewn(body: Mesh, surfaces: readonly { readonly mesh: Mesh; readonly rims: readonly number[] }[]): Mesh {
+  const sum = (sizes: readonly number[]) => sizes.reduce((all, size) => all + size, 0);
+  const more = sum(surfaces.map(({ mesh, rims }) => mesh.positions.length - 3 * rims.length));
+  const positions = new Float64Array(body.positions.length + more);
+  const triangles = new Uint32Array(body.triangles.length + sum(surfaces.map(({ mesh }) => mesh.triangles.length)));
+  positions.set(body.positions);
+  triangles.set(body.triangles);
+  let [corner, at] = [body.positions.length / 3, body.triangles.length];
+  for (const { mesh, rims } of surfaces) {
+    positions.set(mesh.positions.subarray(3 * rims.length), 3 * corner);
+    const first = corner - rims.length;
+    const named = (i: number) => (i < rims.length ? rims[i]! : first + i);
+    for (let i = 0; i < mesh.triangles.length; i += 3) {
+      triangles[at++] = named(mesh.triangles[i]!);
+      triangles[at++] = named(mesh.triangles[i + 2]!);
+      triangles[at++] = named(mesh.triangles[i + 1]!);
+    }
+    corner += mesh.positions.length / 3 - rims.length;
+  }
+  return { positions, triangles };
 }

@@ -15,8 +15,10 @@ export type RimCorners = readonly (readonly number[])[];
  * @param rim        corners of the rim
  * @returns what is left of the rim
  */
-export function straightRim(positions: ArrayLike<number>, triangles: number[], rim: RimCorners): RimCorners {
-  const around = facetsAround(triangles, new Set(rim.flatMap((sector) => sector.slice(1))));
+export function straightRim(positions: ArrayLike<number>, triangles: Uint32Array, rim: RimCorners): RimCorners {
+  const between = new Set(rim.flatMap((sector) => sector.slice(1)));
+  if (between.size === 0) return rim;
+  const around = facetsAround(triangles, between);
   return rim.map((sector, i) => {
     const next = rim[(i + 1) % rim.length]![0]!;
     const kept = sector.slice(1).filter((corner) => {
@@ -37,7 +39,7 @@ export function shorterMouth(mouth: Mouth, rim: RimCorners, left: RimCorners): M
 }
 
 /** Where the facets around corners begin. */
-function facetsAround(triangles: readonly number[], corners: ReadonlySet<number>): Map<number, number[]> {
+function facetsAround(triangles: Uint32Array, corners: ReadonlySet<number>): Map<number, number[]> {
   const around = new Map<number, number[]>([...corners].map((corner) => [corner, []]));
   for (let i = 0; i < triangles.length; i++) around.get(triangles[i]!)?.push(i - (i % 3));
   return around;
@@ -45,7 +47,7 @@ function facetsAround(triangles: readonly number[], corners: ReadonlySet<number>
 
 function allows(
   p: ArrayLike<number>,
-  triangles: readonly number[],
+  triangles: Uint32Array,
   facets: readonly number[],
   from: number,
   onto: number,

@@ -33,6 +33,13 @@ export interface Loop {
   readonly bore?: StandingBore;
 }
 
+/** A wall on a loop, from one level to another: 1 where the solid is within, −1 where it is around. */
+export interface Span {
+  readonly low: number;
+  readonly high: number;
+  readonly side: number;
+}
+
 /**
  * Reads such a body from a recipe.
  * @returns undefined where the recipe holds anything else, or outlines meet
@@ -73,7 +80,7 @@ function tellerOf(shape: Shape, leaves: Leaf[]): IsSolid | undefined {
       return tellerOf(shape.shape, leaves);
     case 'prism':
     case 'strokes':
-      return leafTeller({ from: shape.from, to: shape.to, shape }, leaves);
+      return shape.outlines.length === 0 ? undefined : leafTeller({ from: shape.from, to: shape.to, shape }, leaves);
     case 'union':
     case 'difference':
     case 'intersection':

@@ -1,6 +1,6 @@
 import { cornerBeyond, type FacetGraph, facing, middleOf, sideOf } from './facet-graph.js';
 import { ROLE } from './facet-roles.js';
-import type { Ray, RayCaster } from './ray-caster.js';
+import type { Ray, RayCaster, RayHit } from './ray-caster.js';
 
 /** The thinnest place of a body. */
 export interface ThinPlace {
@@ -55,11 +55,13 @@ const OWN = 1e-4;
 export function thinnestWall(mesh: FacetGraph, roles: Uint8Array, caster: RayCaster): ThinPlace | undefined {
   const { sharp, hollow } = edgesOf(mesh, roles);
   let thin: Candidate | undefined;
+  const take = (ray: Ray, from: number, { facet, distance }: RayHit): void => {
+    const one = { ray, from, to: facet, thickness: distance };
+    if (bounds(one, mesh, roles) && !meetsInEdge(one, mesh, sharp)) thin = one;
+  };
   const cast = (ray: Ray, from: number): void => {
     const hit = caster.first(ray, OWN, thin?.thickness);
-    if (!hit) return;
-    const one = { ray, from, to: hit.facet, thickness: hit.distance };
-    if (bounds(one, mesh, roles) && !meetsInEdge(one, mesh, sharp)) thin = one;
+    if (hit) take(ray, from, hit);
   };
   // in strides, so that something thin is found early and most rays need not go far
   for (let start = 0; start < STRIDE; start++) {
@@ -82,8 +84,9 @@ export function thinnestWall(mesh: FacetGraph, roles: Uint8Array, caster: RayCas
     // beside short edges the middles of the facets are near enough
     if (reach > LONG / 2) for (const facet of facets) cast(rayAt(mesh, at, facet), facet);
     const middle = between(mesh, at, facets);
-    cast(middle, facets[0]);
+    // what it meets may be thin itself, or no farther than its slant makes it
     const met = caster.first(middle, OWN, thin && thin.thickness / FACING);
+    if (met && met.distance < (thin?.thickness ?? Number.POSITIVE_INFINITY)) take(middle, facets[0], met);
     const straight = met && straightTo(mesh, at, met.facet);
     if (straight && isBetween(straight, mesh, facets)) cast(straight, facets[0]);
   }

@@ -1,6 +1,7 @@
 import type { PocketStep } from '../../calibrate/feature.js';
 import { clipped, outlineBounds } from '../../solid/convex.js';
 import { circleOutline, hexagonOutline, type Outline, polygonArea, sidesFor } from '../../solid/outline.js';
+import { onceFor } from '../../units/once.js';
 import { type Cut, holeCut, OVERSHOOT } from '../common/cut.js';
 import { printSizes, uncompensated } from '../common/print-sizes.js';
 import type { PlannedBody } from '../part-kind.js';
@@ -23,7 +24,14 @@ const POCKET_HEIGHT = 3.5;
 const BETWEEN = 4;
 
 /** Every body of a coupon, laid out on the bed one behind the other. */
-export function couponBodies(design: CouponDesign, sizes: SizeChoice = 'printed'): PlannedBody[] {
+export function couponBodies(design: CouponDesign, sizes: SizeChoice = 'printed'): readonly PlannedBody[] {
+  return sizes === 'printed' ? printedBodies(design) : bodiesOf(design, sizes);
+}
+
+/** What checks weigh is what is fused. */
+const printedBodies = onceFor((design: CouponDesign) => bodiesOf(design, 'printed'));
+
+function bodiesOf(design: CouponDesign, sizes: SizeChoice): readonly PlannedBody[] {
   const style = markStyle(design.printer.lineWidth);
   const drawn = sizes === 'printed' ? design : { ...design, printer: uncompensated(design.printer) };
   return couponPlates(design, sizes).map((plate) => plateBody(plate, asInFile(plate.name, drawn), style));

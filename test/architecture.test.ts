@@ -170,6 +170,17 @@ describe('architecture', () => {
     expect(users.map(({ file }) => file)).toEqual(['solid/kernel.ts']);
   });
 
+  it('what builds exact bodies and what measures them by lines know nothing of each other', () => {
+    const builds = /^solid\/exact\/(?:kernel\/|exact-kernel)/;
+    const measures = /^solid\/exact\/line(?:s\/|-volume)/;
+    const both = relatives.filter(
+      ({ file, to }) => (builds.test(file) && measures.test(to)) || (measures.test(file) && builds.test(to)),
+    );
+    for (const side of [builds, measures])
+      expect(relatives.filter(({ file }) => side.test(file)).length).toBeGreaterThan(10);
+    expect(lines(both)).toEqual([]);
+  });
+
   it('schemas come in as a namespace, so that bundling can shake them', () => {
     const whole = /import\s*\{[^}]*\bz\b[^}]*\}\s*from\s*'zod'/;
     const wrong = sources.filter(({ text }) => whole.test(withoutComments(text).replace(/import type[^;]*;/g, '')));

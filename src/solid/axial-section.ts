@@ -1,6 +1,6 @@
 import { leafSection, type OntoPaper } from './leaf-section.js';
 import { acrossAxis, type Look } from './look.js';
-import { type Placement, placementMatrix } from './mesh.js';
+import { matrixWithin } from './mesh.js';
 import type { Shape } from './recipe.js';
 import { commonRegion, evenOdd, joinedRegions, lessRegions, type Region } from './regions.js';
 
@@ -56,7 +56,7 @@ function regionOf(shape: Shape, onto: OntoPaper): Region {
     case 'feature':
       return regionOf(shape.shape, onto);
     case 'moved':
-      return regionOf(shape.shape, moved(onto, shape));
+      return regionOf(shape.shape, matrixWithin(onto, shape));
     case 'union':
       return joinedRegions(shape.of.map((part) => regionOf(part, onto)));
     case 'intersection':
@@ -76,14 +76,4 @@ function regionOf(shape: Shape, onto: OntoPaper): Region {
     default:
       return evenOdd(leafSection(shape, onto));
   }
-}
-
-/** The matrix of a shape inside a moved one. */
-function moved(onto: OntoPaper, placement: Placement): OntoPaper {
-  const m = placementMatrix(placement);
-  return [0, 4, 8].flatMap((at) =>
-    [0, 1, 2, 3].map(
-      (k) => onto[at]! * m[k]! + onto[at + 1]! * m[4 + k]! + onto[at + 2]! * m[8 + k]! + (k === 3 ? onto[at + 3]! : 0),
-    ),
-  );
 }

@@ -1,6 +1,6 @@
 import { outlineBounds } from './convex.js';
 import { type FacetGraph, middleOf } from './facet-graph.js';
-import { type Placement, placementMatrix } from './mesh.js';
+import { matrixWithin, placementMatrix } from './mesh.js';
 import type { Outline } from './outline.js';
 import type { Shape } from './recipe.js';
 
@@ -113,7 +113,7 @@ const MARKS = ['mark', 'up-mark'];
 function regionsOf(shape: Shape, matrix: readonly number[]): Region[] {
   switch (shape.kind) {
     case 'moved':
-      return regionsOf(shape.shape, followed(matrix, shape));
+      return regionsOf(shape.shape, matrixWithin(matrix, shape));
     case 'feature':
       if (MARKS.includes(shape.name)) return markRegions(shape.shape, matrix);
       if (shape.name === MEMBRANE) return endRegions(shape.shape, matrix);
@@ -194,7 +194,7 @@ function stepRegion([z0, low]: Point, [z1, high]: Point, matrix: readonly number
 
 /** Boxes about the strokes of a mark. */
 function markRegions(shape: Shape, matrix: readonly number[]): Region[] {
-  if (shape.kind === 'moved') return markRegions(shape.shape, followed(matrix, shape));
+  if (shape.kind === 'moved') return markRegions(shape.shape, matrixWithin(matrix, shape));
   if ('of' in shape) return shape.of.flatMap((one) => markRegions(one, matrix));
   if (shape.kind !== 'prism' && shape.kind !== 'strokes') return [];
   const outlines = shape.kind === 'prism' ? shape.outlines.slice(0, 1) : shape.outlines;
@@ -225,19 +225,4 @@ function endRegions(shape: Shape, matrix: readonly number[]): Region[] {
     Math.abs(nz) > 0.99 && Math.min(Math.abs(z - shape.from), Math.abs(z - shape.to)) < NEAR && isWithin(x, y);
   const within: Box = [...min, shape.from - NEAR, ...max, shape.to + NEAR];
   return [{ role: ROLE.mark, matrix, within, holds }];
-}
-
-/** The matrix of a placement inside another one. */
-function followed(m: readonly number[], placement: Placement): number[] {
-  const n = placementMatrix(placement);
-  const rows = [0, 4, 8].flatMap((row) =>
-    [0, 1, 2, 3].map(
-      (column) =>
-        m[row]! * n[column]! +
-        m[row + 1]! * n[4 + column]! +
-        m[row + 2]! * n[8 + column]! +
-        (column === 3 ? m[row + 3]! : 0),
-    ),
-  );
-  return rows;
 }

@@ -43,6 +43,27 @@ export function placementMatrix({ by = [0, 0, 0], turn = 0, tilt = 0 }: Placemen
 }
 
 /**
+ * The matrix of a placement inside another move, by which what it places is moved along.
+ *
+ * @param matrix     the outer move, 3 × 4, row by row
+ * @param placement  the inner one               [degrees, mm]
+ * @returns 3 × 4, row by row
+ * @example matrixWithin(placementMatrix({ turn: 90 }), { by: [1, 0, 0] }) // [0, -1, 0, 0, 1, 0, 0, 1, 0, 0, 1, 0]
+ */
+export function matrixWithin(matrix: readonly number[], placement: Placement): number[] {
+  const inner = placementMatrix(placement);
+  return [0, 4, 8].flatMap((row) =>
+    [0, 1, 2, 3].map(
+      (column) =>
+        matrix[row]! * inner[column]! +
+        matrix[row + 1]! * inner[4 + column]! +
+        matrix[row + 2]! * inner[8 + column]! +
+        (column === 3 ? matrix[row + 3]! : 0),
+    ),
+  );
+}
+
+/**
  * A mesh moved as one.
  *
  * @param mesh       the mesh                    [mm]

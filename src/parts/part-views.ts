@@ -29,9 +29,11 @@ export interface SizeMark {
   /** ends of what is measured; for a leader its circle's middle, and the point on the circle it leads to */
   readonly from: Point;
   readonly to: Point;
+  /** middles of equal circles that its leader may lead to as well */
+  readonly alike?: readonly Point[];
   /**
    * where the dimension line stands beside the view: `above` and `below` measure along x, `left` and `right` along y; a
-   * `leader` leads right, a `riser` straight up from features that stand in a row
+   * `leader` leads to either side, wherever its way is free, a `riser` straight up from features that stand in a row
    */
   readonly side: 'below' | 'above' | 'left' | 'right' | 'leader' | 'riser';
 }

@@ -5,6 +5,9 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import type { BrowserContext } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { inLetters, PAPERS } from '../../src/output/drawing/paper.js';
+import { layOut } from '../../src/output/drawing/sheet-layout.js';
+import { roomForViews } from '../../src/output/drawing/tables.js';
 import { writeDrawing } from '../../src/output/drawing/write-drawing.js';
 import { drawViews } from '../../src/parts/draw-views.js';
 import { type DrawnView, viewsOf } from '../../src/parts/part-views.js';
@@ -17,6 +20,7 @@ import { createKernel, type Kernel } from '../../src/solid/kernel.js';
 import { InputError } from '../../src/units/faults.js';
 import { openBrowser } from '../support/browser.js';
 import { drawnAlone } from '../support/drawn-alone.js';
+import { leaderFaults } from '../support/leader-faults.js';
 import { linePoints, linesThroughTexts, paperSize, textsInTheWay } from '../support/read-drawing.js';
 import {
   sensibleAdapter,
@@ -78,9 +82,9 @@ const KINDS_OF_SHEETS = {
 describe.each(Object.entries(KINDS_OF_SHEETS))('drawings of random parts: %s', (_, sheets) => {
   const made = designs(sheets);
 
-  it('are sound: every size measured, no text over a text or under a line', () => {
+  it('are sound: every size measured, no text over a text or under a line, leaders free', () => {
     expect(made).toHaveLength(OF_A_KIND);
-    const crossed: string[] = [];
+    const [crossed, led]: [string[], string[]] = [[], []];
     for (const [number, one] of made.entries()) {
       const asked = kindOfDesign(KINDS, one).views(one, 'finished');
       const { views, alone } = drawnAlone(kernel, asked);
@@ -93,6 +97,11 @@ describe.each(Object.entries(KINDS_OF_SHEETS))('drawings of random parts: %s', (
         expect(looseEnds(view, alone[i], chordError), sheet).toEqual([]);
         if (isSound) expect(looseSizes(view, chordError), sheet).toEqual([]);
       });
+      for (const name of ['a4', 'a3'] as const) {
+        const paper = inLetters(PAPERS[name]);
+        const laid = layOut(views, 'first', paper, roomForViews(views, paper, false));
+        led.push(...laid.views.flatMap((view) => leaderFaults(view).map((fault) => `${fault}: ${sheet}`)));
+      }
       const inches = number % IN_INCHES === 0 ? { units: 'inch' as const } : {};
       const sheets = writeDrawing({ name: 'a', part: one.part, applied: 'a', ...inches }, { sizes: 'finished', views });
       for (const svg of sheets) {
@@ -104,6 +113,7 @@ describe.each(Object.entries(KINDS_OF_SHEETS))('drawings of random parts: %s', (
       }
     }
     expect(crossed).toEqual([]);
+    expect(led).toEqual([]);
   });
 
   it('look alike in a browser and by rsvg-convert', async () => {

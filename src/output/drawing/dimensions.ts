@@ -1,18 +1,18 @@
-import type { Point, SizeMark } from '../../parts/part-views.js';
-import { arrowInk, type Ink, lineInk, textInk } from './ink.js';
-import { leadersInk, risersInk } from './leaders.js';
-import type { PlacedView } from './sheet-layout.js';
-import { FIGURE, OVER_LINE, sizeText } from './size-text.js';
+import type { Point } from '../../parts/part-views.js';
+import { NEXT_TIER } from './bands.js';
+import { arrowInk, type Ink, lineInk } from './ink.js';
+import type { PlacedView } from './placed-view.js';
+import { risersInk } from './risers.js';
+import { OVER_LINE, sizeInk } from './size-text.js';
 import { STRAIGHT, type Straight, type Tiered, tiersOn } from './tiers.js';
-import { NEXT_TIER } from './zones.js';
 
 /** Extension lines start clear of the part and end past the dimension line. */
 const CLEAR = 0.8;
 const PAST = 1.5;
 
 /**
- * The dimensions of a view by ISO 129: extension lines, dimension lines with arrows, text above the line, smaller ones
- * nearer to the view.
+ * The dimensions of a view by ISO 129, leaders aside: extension lines, dimension lines with arrows, text above the line,
+ * smaller ones nearer to the view.
  */
 export function dimensionsInk(placed: PlacedView): Ink[] {
   const { view, scale } = placed;
@@ -20,8 +20,7 @@ export function dimensionsInk(placed: PlacedView): Ink[] {
     ...STRAIGHT.flatMap((side) =>
       tiersOn(view.sizes, side, scale).flatMap((tiered) => straightInk(tiered, side, placed)),
     ),
-    ...leadersInk(placed, sizeInk),
-    ...risersInk(placed, sizeInk),
+    ...risersInk(placed),
   ];
 }
 
@@ -52,17 +51,10 @@ function straightInk(
     lineInk('narrow', onLine(line[0]), onLine(line[1])),
     arrowInk(a, b, squeezed),
     arrowInk(b, a, squeezed),
-    sizeInk(mark, lying ? [x, y - OVER_LINE] : [x - OVER_LINE, y], { turn: lying ? 0 : 90, anchor: 'middle' }),
+    sizeInk(mark, {
+      at: lying ? [x, y - OVER_LINE] : [x - OVER_LINE, y],
+      turn: lying ? 0 : 90,
+      anchor: 'middle',
+    }),
   ];
-}
-
-/** The text of a size; it carries the size's name. */
-function sizeInk(mark: SizeMark, place: Point, how: { turn: number; anchor: 'start' | 'middle' }): Ink {
-  return textInk(sizeText(mark), {
-    at: place,
-    height: FIGURE,
-    ...how,
-    size: mark.name,
-    ...(mark.field ? { field: mark.field } : {}),
-  });
 }

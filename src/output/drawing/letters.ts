@@ -1,5 +1,6 @@
 import type { Letter, Point } from '../../parts/part-views.js';
 import { type Ink, textInk } from './ink.js';
+import { sidesOf } from './sides.js';
 import { type Box, overlaps, shareInside, textBox } from './text-box.js';
 import { textWidth } from './text-width.js';
 
@@ -10,12 +11,6 @@ const CLEAR = 3;
 const OFF = [0.7, 1.6, 2.6];
 /** Directions that are tried about a hole, degrees from the one that is wanted. */
 const TURNS = [0, 30, -30, 60, -60, 90, -90, 120, -120, 150, -150, 180];
-/** An arc is looked at in chords of this many degrees. */
-const CHORD = 5;
-
-/** A piece of a line on the paper. */
-type Side = readonly [Point, Point];
-
 /**
  * Letters of a view. The number of a hole takes the place about it on which the fewest lines lie; small letters that
  * would lie over one before are left out.
@@ -29,7 +24,7 @@ export function lettersInk(
   letters: readonly Letter[],
   { onPaper, scale, lines }: { onPaper: (point: Point) => Point; scale: number; lines: readonly Ink[] },
 ): Ink[] {
-  const sides = lines.flatMap(sidesOf);
+  const sides = lines.flatMap((line) => sidesOf(line));
   const taken: Box[] = [];
   return letters.flatMap((letter) => {
     const { small, away } = letter;
@@ -69,19 +64,4 @@ function placesOf({ away: [x, y], around, small, text }: Letter, scale: number, 
       return [reach * c, reach * s];
     }),
   );
-}
-
-function sidesOf(ink: Ink): Side[] {
-  if (ink.kind === 'line') {
-    const points = ink.closed ? [...ink.points, ink.points[0]!] : ink.points;
-    return points.slice(1).map((to, i) => [points[i]!, to] as const);
-  }
-  if (ink.kind !== 'arc') return [];
-  const { center, radius, from, to } = ink;
-  const steps = Math.max(1, Math.ceil((to - from) / CHORD));
-  const points = Array.from({ length: steps + 1 }, (_, i): Point => {
-    const angle = ((from + ((to - from) * i) / steps) * Math.PI) / 180;
-    return [center[0] + radius * Math.cos(angle), center[1] - radius * Math.sin(angle)];
-  });
-  return points.slice(1).map((end, i) => [points[i]!, end] as const);
 }

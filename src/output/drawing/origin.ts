@@ -1,9 +1,9 @@
 import type { Point } from '../../parts/part-views.js';
+import { isWithin } from './bands.js';
 import { ARROW, arrowInk, circleInk, type Ink, textInk } from './ink.js';
-import type { PlacedView } from './sheet-layout.js';
+import type { LaidView } from './sheet-layout.js';
 import type { SheetViews } from './sheets.js';
-import { overlaps, textBox } from './text-box.js';
-import { isWithin } from './zones.js';
+import { overlaps, shareInside, textBox } from './text-box.js';
 
 /** Radius of the open circle that marks an origin, and how far off it the arrows of its axes end [mm of paper]. */
 const RADIUS = 1.5;
@@ -21,22 +21,28 @@ type Text = Extract<Ink, { kind: 'text' }>;
  *
  * @param placed the views on the paper
  * @param views  the same views, and the holes of the table
- * @param drawn  what stands on the paper already: letters keep clear of its texts
+ * @param drawn  what stands on the paper already: letters keep clear of its texts, and of leaders
  */
 export function originInk(
-  placed: readonly PlacedView[],
+  placed: readonly LaidView[],
   { holes, end, other, side, inUse }: SheetViews,
   drawn: readonly Ink[],
 ): Ink[] {
   const texts = drawn.filter((ink): ink is Text => ink.kind === 'text');
   const isLying = inUse === undefined && holes.some(({ height }) => height !== undefined);
-  return placed.flatMap(({ view, at, box }) => {
+  return placed.flatMap(({ view, at, box, leaders }) => {
     const origin = at([0, 0]);
-    if (view === side && isLying) return markInk(origin, [{ name: 'z', way: [-1, 0] }], texts);
+    const led = leaders.flatMap(({ points }) => points.slice(1).map((to, i) => [points[i]!, to] as const));
+    const isFree = (text: Text) => {
+      const box = textBox(text);
+      const shifted = { min: less(box.min, origin), max: less(box.max, origin) };
+      return !texts.some((other) => overlaps(box, textBox(other))) && !led.some(([a, b]) => shareInside(a, b, shifted));
+    };
+    if (view === side && isLying) return markInk(origin, [{ name: 'z', way: [-1, 0] }], isFree);
     const { seenFrom, origin: own } = view;
     if (seenFrom === undefined || !(own || view === end || view === other)) return [];
     const isSeen = holes.some(({ at: [x, y] }) => isWithin([seenFrom * x, y], box));
-    return isSeen ? markInk(own ? at(own) : origin, axesFrom(seenFrom), texts) : [];
+    return isSeen ? markInk(own ? at(own) : origin, axesFrom(seenFrom), isFree) : [];
   });
 }
 
@@ -53,7 +59,7 @@ interface Axis {
   readonly way: Point;
 }
 
-function markInk([x, y]: Point, axes: readonly Axis[], texts: readonly Text[]): Ink[] {
+function markInk([x, y]: Point, axes: readonly Axis[], isFree: (text: Text) => boolean): Ink[] {
   return [
     circleInk('narrow', [x, y], RADIUS),
     ...axes.map(({ way: [dx, dy] }) => arrowInk([x + REACH * dx, y - REACH * dy], [x, y], false)),
@@ -63,7 +69,11 @@ function markInk([x, y]: Point, axes: readonly Axis[], texts: readonly Text[]): 
         const [u, v] = [along * dx - side * BESIDE * dy, along * dy - side * BESIDE * dx];
         return textInk(name, { at: [x + u, y - v + LETTER / 2], height: LETTER, anchor: 'middle' });
       });
-      return beside.filter((text) => !texts.some((other) => overlaps(textBox(text), textBox(other)))).slice(0, 1);
+      return beside.filter(isFree).slice(0, 1);
     }),
   ];
+}
+
+function less([x, y]: Point, [x0, y0]: Point): Point {
+  return [x - x0, y - y0];
 }

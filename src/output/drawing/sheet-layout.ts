@@ -1,8 +1,9 @@
 import type { DrawnView, Point } from '../../parts/part-views.js';
 import type { Paper } from './paper.js';
+import type { PlacedView } from './placed-view.js';
 import { scaleText } from './scale-text.js';
 import type { SheetViews } from './sheets.js';
-import { type Zone, zoneOf } from './zones.js';
+import { leastZone, type Zone, zoneOf } from './zones.js';
 
 /** ISO 5455, largest first. */
 const SCALES = [50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02];
@@ -18,18 +19,13 @@ function scaleOf({ enlarged }: DrawnView, scale: number): number {
 /** Gap between the views' zones. */
 const BETWEEN = 8;
 
-/** A view in its place on the paper. */
-export interface PlacedView extends Pick<Zone, 'box' | 'beside' | 'start'> {
-  readonly view: DrawnView;
-  readonly scale: number;
-  /** paper place of a point of the view */
-  readonly at: (point: Point) => Point;
-}
+/** A view in its place with its leaders. */
+export type LaidView = PlacedView & Pick<Zone, 'leaders'>;
 
 export interface Layout {
   readonly scale: number;
   /** the row of views that belong together, then the further ones */
-  readonly views: readonly PlacedView[];
+  readonly views: readonly LaidView[];
 }
 
 /** First angle: what is seen from one side stands on the other; third angle: on the same side. */
@@ -48,6 +44,11 @@ interface Group {
 interface Size {
   readonly scale: number;
   readonly lettering: number;
+}
+
+/** The same, and how the paper is found that a view takes. */
+interface ZoneSize extends Size {
+  readonly zone: typeof zoneOf;
 }
 
 /** Groups above each other. */
@@ -82,8 +83,10 @@ export function layOut(
   const { left, right } = paper.frame;
   const size = { left, width: right - left, height: room.bottom - room.top };
   const { lettering } = paper;
-  const waysAt = (scale: number) => waysOf(groupsOf(views, projection, { scale, lettering }), size.width);
-  const fitting = (scale: number) => waysAt(scale).find((rows) => fits(rows, size));
+  const waysAt = (scale: number, zone = zoneOf) =>
+    waysOf(groupsOf(views, projection, { scale, lettering, zone }), size.width);
+  const mayFit = (scale: number) => waysAt(scale, leastZone).some((rows) => fits(rows, size));
+  const fitting = (scale: number) => (mayFit(scale) ? waysAt(scale).find((rows) => fits(rows, size)) : undefined);
   const scale = SCALES.find((one) => one <= LARGEST && fitting(one)) ?? SCALES.at(-1)!;
   const rows = fitting(scale) ?? waysAt(scale)[0]!;
   return { scale, views: placed(rows, { scale, lettering }, { ...room, ...size }) };
@@ -92,15 +95,15 @@ export function layOut(
 function groupsOf(
   { side, end, other, further = [] }: Parameters<typeof layOut>[0],
   projection: Projection,
-  size: Size,
+  size: ZoneSize,
 ): Group[] {
   const firstAngle = [...(other ? [other] : []), ...(side ? [side] : []), end];
   const row = projection === 'first' ? firstAngle : firstAngle.reverse();
   return [groupOf(row, size), ...further.map((view) => groupOf([view], size))];
 }
 
-function groupOf(views: readonly DrawnView[], { scale, lettering }: Size): Group {
-  const zones = views.map((view) => zoneOf(view, scaleOf(view, scale) / lettering));
+function groupOf(views: readonly DrawnView[], { scale, lettering, zone }: ZoneSize): Group {
+  const zones = views.map((view) => zone(view, scaleOf(view, scale) / lettering));
   return {
     views,
     zones,
@@ -155,7 +158,7 @@ function placed(
   rows: readonly Row[],
   { scale, lettering }: Size,
   room: { left: number; top: number; width: number; height: number },
-): PlacedView[] {
+): LaidView[] {
   const spare = room.height - rows.reduce((sum, row) => sum + row.height, 0);
   const gap = Math.max(0, spare) / (rows.length + 1);
   let top = room.top;
@@ -183,15 +186,16 @@ function placed(
 }
 
 /** Views of a group beside each other on their axis line, from a left end on. */
-function groupAt({ views, zones }: Group, [start, axis]: Point, { scale, lettering }: Size): PlacedView[] {
+function groupAt({ views, zones }: Group, [start, axis]: Point, { scale, lettering }: Size): LaidView[] {
   let left = start;
-  return zones.map(({ box, beside, start, ...zone }, i): PlacedView => {
+  return zones.map(({ box, beside, start, leaders, ...zone }, i): LaidView => {
     const view = views[i]!;
     const stated = scaleOf(view, scale);
     const own = stated / lettering;
     const origin = left + zone.left - own * box.min[0];
     left += zone.width + BETWEEN;
     const titled = view.enlarged === undefined ? view : { ...view, title: `${view.title} (${scaleText(stated)})` };
-    return { view: titled, box, beside, start, scale: own, at: ([x, y]) => [origin + own * x, axis - own * y] };
+    const at = ([x, y]: Point): Point => [origin + own * x, axis - own * y];
+    return { view: titled, box, beside, start, leaders, scale: own, at };
   });
 }

@@ -1,6 +1,6 @@
 import type { DrawnViews } from '../../parts/draw-views.js';
 import { type DrawnView, type HoleRow, viewsOf } from '../../parts/part-views.js';
-import { boxOf, isWithin } from './zones.js';
+import { boxOf, isWithin } from './bands.js';
 
 /** What stands on one sheet: a further one has no side view. */
 export type SheetViews = Omit<DrawnViews, 'side'> & { readonly side?: DrawnView };

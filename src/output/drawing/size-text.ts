@@ -1,6 +1,7 @@
 import { sizeWords } from '../../parts/common/drawn/spread.js';
 import type { SizeMark } from '../../parts/part-views.js';
 import { inchFigure } from '../inches.js';
+import { type Ink, type TextPlace, textInk } from './ink.js';
 import { textWidth } from './text-width.js';
 
 /** Height of the figures of a drawing [mm of paper]. */
@@ -19,4 +20,14 @@ export function sizeText({ value, spread, sign = '', after, inches }: SizeMark):
 /** About how wide that comes out [mm of paper]. */
 export function sizeWidth(mark: SizeMark): number {
   return textWidth(sizeText(mark), FIGURE);
+}
+
+/** The text of a size in its place; it carries the size's name. */
+export function sizeInk(mark: SizeMark, place: Pick<TextPlace, 'at' | 'turn' | 'anchor'>): Ink {
+  return textInk(sizeText(mark), {
+    ...place,
+    height: FIGURE,
+    size: mark.name,
+    ...(mark.field ? { field: mark.field } : {}),
+  });
 }

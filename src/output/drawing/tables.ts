@@ -7,11 +7,11 @@ import {
   viewsOf,
 } from '../../parts/part-views.js';
 import { inchFigure } from '../inches.js';
+import { boxOf, isWithin } from './bands.js';
 import { type Ink, textInk } from './ink.js';
 import type { Paper } from './paper.js';
 import type { SheetViews } from './sheets.js';
 import { wrapped } from './text-width.js';
-import { boxOf, isWithin } from './zones.js';
 
 const INDENT = 4;
 const [SMALL, NOTE] = [1.8, 2];

@@ -1,16 +1,16 @@
 import type { DrawnView, LineKind, Point, Stroke } from '../../parts/part-views.js';
+import { TITLE_HEIGHT } from './bands.js';
 import { cuttingPlanesInk } from './cutting-planes.js';
 import { hatchInk } from './hatch.js';
 import { type Ink, type Pen, textInk } from './ink.js';
 import { lettersInk } from './letters.js';
-import type { PlacedView } from './sheet-layout.js';
-import { TITLE_HEIGHT } from './zones.js';
+import type { PlacedView } from './placed-view.js';
 
 const PENS: Readonly<Record<LineKind, Pen>> = { outline: 'wide', thin: 'narrow', hidden: 'hidden', centre: 'centre' };
 
 /** Hatching, lines and letters of a view. */
-export function viewInk({ view, at: onPaper, box, beside, scale }: PlacedView): Ink[] {
-  const middle = onPaper([(box.min[0] + box.max[0]) / 2, box.max[1]]);
+export function viewInk(placed: PlacedView): Ink[] {
+  const { view, at: onPaper } = placed;
   const hatched = (regions: DrawnView['hatched'], way: 1 | -1) =>
     regions.flatMap((loops) =>
       hatchInk(
@@ -18,13 +18,14 @@ export function viewInk({ view, at: onPaper, box, beside, scale }: PlacedView): 
         way,
       ),
     );
-  const lines = [
-    ...view.strokes.map((stroke) => strokeInk(stroke, onPaper, scale)),
-    ...cuttingPlanesInk(view.planes ?? [], onPaper),
-  ];
+  return [...hatched(view.hatched, 1), ...hatched(view.crossHatched ?? [], -1), ...unhatchedInk(placed)];
+}
+
+/** Lines, letters and title of a view. */
+export function unhatchedInk({ view, at: onPaper, box, beside, scale }: PlacedView): Ink[] {
+  const middle = onPaper([(box.min[0] + box.max[0]) / 2, box.max[1]]);
+  const lines = [...strokesInk({ view, at: onPaper, scale }), ...cuttingPlanesInk(view.planes ?? [], onPaper)];
   return [
-    ...hatched(view.hatched, 1),
-    ...hatched(view.crossHatched ?? [], -1),
     ...lines,
     ...lettersInk(view.letters, { onPaper, scale, lines }),
     // above whatever stands on the view's upper side
@@ -34,6 +35,11 @@ export function viewInk({ view, at: onPaper, box, beside, scale }: PlacedView): 
       anchor: 'middle',
     }),
   ];
+}
+
+/** Lines of a view. */
+export function strokesInk({ view, at, scale }: Pick<PlacedView, 'view' | 'at' | 'scale'>): Ink[] {
+  return view.strokes.map((stroke) => strokeInk(stroke, at, scale));
 }
 
 function strokeInk(stroke: Stroke, onPaper: (point: Point) => Point, scale: number): Ink {

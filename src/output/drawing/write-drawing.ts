@@ -5,6 +5,7 @@ import { xmlText } from '../xml-text.js';
 import { breakLines } from './break-lines.js';
 import { dimensionsInk } from './dimensions.js';
 import { boxInk, enlarged } from './ink.js';
+import { leadersInk } from './leaders.js';
 import { originInk } from './origin.js';
 import { inLetters, PAPERS, type Paper, type PaperName } from './paper.js';
 import { type Layout, layOut, type Projection } from './sheet-layout.js';
@@ -68,7 +69,7 @@ function sheetText(
 ): string {
   const { width, height, frame, lettering } = paper;
   const drawn = [
-    ...placed.flatMap((view) => [...viewInk(view), ...dimensionsInk(view)]),
+    ...placed.flatMap((view) => [...viewInk(view), ...dimensionsInk(view), ...leadersInk(view)]),
     ...tablesInk(views, lettered, report.units === 'inch'),
   ];
   const words = `${sizes === 'finished' ? 'sizes in use' : 'sizes in the file'}${sheet[1] > 1 ? `, sheet ${sheet.join(' of ')}` : ''}`;

@@ -1,36 +1,16 @@
-import type { DrawnView, Point, Stroke } from '../../parts/part-views.js';
-import { PLANE_ARROW, PLANE_LETTER, PLANE_REACH } from './cutting-planes.js';
-import { FIGURE, OVER_LINE, sizeWidth } from './size-text.js';
-import { textWidth } from './text-width.js';
-import { type Straight, tiersOn } from './tiers.js';
+import type { DrawnView } from '../../parts/part-views.js';
+import { onceFor } from '../../units/once.js';
+import { type Bands, bandsOf, MARGIN } from './bands.js';
+import { shelfBox } from './leader-ways.js';
+import { type Leader, leadersOf } from './leaders.js';
 
-/** Distance of the first dimension line from the view, and of each further one [mm of paper]. */
-const FIRST_TIER = 9;
-export const NEXT_TIER = 8;
-/** Room above a view for its title, and the height of that. */
+/** Room above a view for its title [mm of paper]. */
 const HEADING = 10;
-export const TITLE_HEIGHT = 3.5;
-/** Clear of the view: where a leader's shelf starts, the first and the next shelf. */
-export const SHELF = { clear: 5, first: 2, next: 6 };
-/** How far above the view a riser's text starts, and free room around texts. */
-export const RISER_CLEAR = 3;
-/** Least distance of two risers. */
-export const RISER_PITCH = 4;
-const MARGIN = 2;
-
-/** Least and most x and y [mm of the part]. */
-export interface Box {
-  readonly min: Point;
-  readonly max: Point;
-}
 
 /** Paper around a view [mm]. */
-export interface Zone {
-  readonly box: Box;
-  /** distance of the first dimension line on each side */
-  readonly start: Readonly<Record<Straight, number>>;
-  /** taken by dimension lines on each side, the title not */
-  readonly beside: Readonly<Record<Straight, number>>;
+export interface Zone extends Bands {
+  /** its leaders, counted from the part's origin */
+  readonly leaders: readonly Leader[];
   /** from the view's edges to those of its zone */
   readonly left: number;
   readonly right: number;
@@ -40,116 +20,39 @@ export interface Zone {
   readonly below: number;
 }
 
+/** Zones of a view by its scales, which are asked for again and again until all views fit. */
+const zonesOf = onceFor((view: DrawnView) => {
+  const known = new Map<number, Zone>();
+  return (scale: number): Zone => {
+    const bands = bandsOf(view, scale);
+    const zone = known.get(scale) ?? around(bands, scale, leadersOf(view, scale, bands));
+    known.set(scale, zone);
+    return zone;
+  };
+});
+
 /** Paper that a view takes with its dimensions, leaders and title. */
 export function zoneOf(view: DrawnView, scale: number): Zone {
-  const box = boxOf(view);
-  const { sizes } = view;
-  const of = (side: Straight) => tiersOn(sizes, side, scale);
-  const tiers = { below: of('below'), above: of('above'), left: of('left'), right: of('right') };
-  const past = (side: Straight, axis: 0 | 1) => ({
-    low: Math.max(0, ...tiers[side].map(({ line, text }) => scale * box.min[axis] - Math.min(line[0], text[0]))),
-    high: Math.max(0, ...tiers[side].map(({ line, text }) => Math.max(line[1], text[1]) - scale * box.max[axis])),
-  });
-  const [below, above] = [past('below', 0), past('above', 0)];
-  const [toLeft, toRight] = [past('left', 1), past('right', 1)];
-  // where lying and standing figures both reach past a corner, the lying ones stand farther off
-  const clear = (lying: typeof below, end: 'low' | 'high') =>
-    Math.max(
-      FIRST_TIER,
-      ...[lying.low > 0 ? toLeft[end] : 0, lying.high > 0 ? toRight[end] : 0].map((reach) => reach + FIGURE + MARGIN),
-    );
-  const planes = planeRoom(view, scale, box);
-  // below and on the right figures stand between the line and the view
-  const pastPlane = (reach: number) => (reach > 0 ? reach + FIGURE + OVER_LINE + 0.5 : 0);
-  const shelved = sizes.filter(({ side }) => side === 'leader').length;
-  const lowestShelf = shelved === 0 ? 0 : SHELF.first + SHELF.next * (shelved - 1) - scale * (box.max[1] - box.min[1]);
-  const start = {
-    below: Math.max(clear(below, 'low'), pastPlane(planes.below), below.high > 0 ? pastPlane(lowestShelf) : 0),
-    above: Math.max(clear(above, 'high'), planes.above),
-    left: Math.max(FIRST_TIER, planes.left),
-    right: Math.max(FIRST_TIER, pastPlane(planes.right)),
-  };
-  const room = (side: Straight) =>
-    tiers[side].length === 0
-      ? Math.max(4, planes[side])
-      : start[side] + NEXT_TIER * Math.max(...tiers[side].map(({ tier }) => tier)) + 3;
-  const along = { low: MARGIN + Math.max(below.low, above.low), high: MARGIN + Math.max(below.high, above.high) };
-  const up = { low: MARGIN + Math.max(toLeft.low, toRight.low), high: MARGIN + Math.max(toLeft.high, toRight.high) };
-  const leaders = sizes.filter(({ side }) => side === 'leader');
-  const risers = sizes.filter(({ side }) => side === 'riser');
-  const beside = {
-    below: room('below'),
-    above: Math.max(
-      room('above'),
-      up.high,
-      ...risers.map((mark) => RISER_CLEAR + sizeWidth(mark) + MARGIN),
-      ...letterTops(view, scale, box),
-    ),
-    left: room('left'),
-    right: room('right'),
-  };
-  const across = scale * (box.max[0] - box.min[0]);
-  const title = (textWidth(view.title, TITLE_HEIGHT) - across) / 2;
-  const crowd = risers.length === 0 ? 0 : (RISER_PITCH * risers.length - across) / 2 + MARGIN;
-  const shelf = leaders.length === 0 ? 0 : Math.max(...leaders.map(sizeWidth)) + 1 + MARGIN;
-  const left = Math.max(beside.left, along.low, title, crowd);
-  const right = Math.max(beside.right, along.high, title, crowd, shelf && shelfStart(beside.right) + shelf);
-  const shelves = SHELF.first + SHELF.next * leaders.length - scale * (box.max[1] - box.min[1]);
+  return zonesOf(view)(scale);
+}
+
+/** Paper that it takes at least, wherever its leaders go: they cost most of the work. */
+export function leastZone(view: DrawnView, scale: number): Zone {
+  return around(bandsOf(view, scale), scale, []);
+}
+
+function around(bands: Bands, scale: number, leaders: readonly Leader[]): Zone {
+  const { box, past } = bands;
+  const shelves = leaders.map(shelfBox);
+  const left = Math.max(past.left, ...shelves.map(({ min }) => scale * box.min[0] - min[0] + MARGIN));
+  const right = Math.max(past.right, ...shelves.map(({ max }) => max[0] - scale * box.max[0] + MARGIN));
   return {
-    box,
-    start,
-    beside,
+    ...bands,
+    leaders,
     left,
     right,
-    width: left + across + right,
-    above: HEADING + beside.above + scale * box.max[1],
-    below: Math.max(beside.below, up.low, shelves) - scale * box.min[1],
+    width: left + scale * (box.max[0] - box.min[0]) + right,
+    above: Math.max(HEADING + past.above + scale * box.max[1], ...shelves.map(({ min }) => MARGIN - min[1])),
+    below: Math.max(past.below - scale * box.min[1], ...shelves.map(({ max }) => max[1] + MARGIN)),
   };
-}
-
-/** Paper that letters take whose point lies above the view, as that of a cut-out that runs out of the edge. */
-function letterTops({ letters }: DrawnView, scale: number, { max }: Box): number[] {
-  return letters.flatMap(({ at: [, y] }) => (y > max[1] ? [scale * (y - max[1]) + FIGURE + MARGIN] : []));
-}
-
-/** Paper that the ends of cutting planes take beyond the box of a view, with arrow and letter. */
-function planeRoom({ planes = [] }: DrawnView, scale: number, box: Box): Record<Straight, number> {
-  const past = (axis: 0 | 1, way: 1 | -1) => {
-    const edge = way === 1 ? box.max[axis] : box.min[axis];
-    const over = planes.map(
-      ({ at, away, look }) =>
-        way * (scale * (at[axis] - edge) + PLANE_REACH * away[axis]) +
-        Math.max(PLANE_LETTER, -PLANE_ARROW * way * look[axis]),
-    );
-    return Math.max(0, ...over);
-  };
-  return { left: past(0, -1), right: past(0, 1), below: past(1, -1), above: past(1, 1) };
-}
-
-/** How far right of a view the shelves of its leaders start: past dimension lines and cutting planes there. */
-export function shelfStart(right: number): number {
-  return Math.max(SHELF.clear, right + 1);
-}
-
-/** Whether a point lies in a box. */
-export function isWithin(point: Point, { min, max }: Box): boolean {
-  return ([0, 1] as const).every((axis) => point[axis] >= min[axis] && point[axis] <= max[axis]);
-}
-
-/** What a view's lines reach, centre lines aside. */
-export function boxOf(view: DrawnView): Box {
-  const points = view.strokes.filter((stroke) => stroke.line !== 'centre').flatMap(pointsOf);
-  return {
-    min: [Math.min(...points.map(([x]) => x)), Math.min(...points.map(([, y]) => y))],
-    max: [Math.max(...points.map(([x]) => x)), Math.max(...points.map(([, y]) => y))],
-  };
-}
-
-function pointsOf(stroke: Stroke): readonly Point[] {
-  if (stroke.kind === 'path') return stroke.points;
-  const [x, y] = stroke.center;
-  return [
-    [x - stroke.radius, y - stroke.radius],
-    [x + stroke.radius, y + stroke.radius],
-  ];
 }

@@ -151,6 +151,7 @@ function endView({ plan, shapes, spread }: InSight): AskedView {
       sign: holes.centres.length > 1 ? `${holes.centres.length} × ⌀` : '⌀',
       from: last,
       to: [last[0] + dx, last[1] + dy],
+      alike: holes.centres,
       side: 'leader',
     },
     ...(rectangle ? distances(rectangle, size) : []),

@@ -162,6 +162,7 @@ function endView({ plan, shapes, spread }: InSight): AskedView {
       sign: `${motor.centres.length} × ⌀`,
       from: [half, -half],
       to: [half + mx, -half + my],
+      alike: motor.centres,
       side: 'leader',
     },
     {
@@ -170,6 +171,7 @@ function endView({ plan, shapes, spread }: InSight): AskedView {
       ...(machine.slot ? { after: 'wide' } : {}),
       from: end,
       to: [end[0] + dx, end[1] + dy],
+      alike: machine.slot ? machine.centres.flatMap((at) => slotEnds(machine, at)) : machine.centres,
       side: 'leader',
     },
     ...(machine.slot

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { boxOf } from '../../../src/output/drawing/bands.js';
 import { PAPERS } from '../../../src/output/drawing/paper.js';
 import { layOut } from '../../../src/output/drawing/sheet-layout.js';
-import { boxOf, zoneOf } from '../../../src/output/drawing/zones.js';
+import { zoneOf } from '../../../src/output/drawing/zones.js';
 import { box, line } from '../../../src/parts/common/drawn/strokes.js';
 import type { DrawnView } from '../../../src/parts/part-views.js';
 

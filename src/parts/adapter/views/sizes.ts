@@ -119,6 +119,7 @@ function holeSizes(
       sign: count > 1 ? `${count} × ⌀` : '⌀',
       from: at,
       to: [at[0] + dx, at[1] + dy],
+      alike: seen,
       side: 'leader',
     },
     ...(rectangle ? distanceSizes(sight, name, rectangle, up === 1 ? 'above' : 'below') : []),

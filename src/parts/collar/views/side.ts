@@ -59,15 +59,17 @@ function sideSizes({ plan, radius, spread }: CollarInSight): SizeMark[] {
     to: [x, value / 2],
     side,
   });
-  const hole = (name: string, value: number, at: Point, count: number): SizeMark => {
+  const hole = (name: string, value: number, places: readonly Point[]): SizeMark => {
+    const at = places[0]!;
     const [dx, dy] = polar(value / 2, 40);
     return {
       name,
       value,
-      sign: count > 1 ? `${count} × ⌀` : '⌀',
+      sign: places.length > 1 ? `${places.length} × ⌀` : '⌀',
       ...spread(value, 'inside'),
       from: at,
       to: [at[0] + dx, at[1] + dy],
+      alike: places,
       side: 'leader',
     };
   };
@@ -95,7 +97,11 @@ function sideSizes({ plan, radius, spread }: CollarInSight): SizeMark[] {
       ],
       'above',
     ),
-    hole('clamp_hole_diameter', clamp.hole, onPaper([clamp.offset, height]), clampPlaces(clamp, halves).length),
+    hole(
+      'clamp_hole_diameter',
+      clamp.hole,
+      clampPlaces(clamp, halves).map(({ x, height }) => onPaper([x, height])),
+    ),
     ...(lip
       ? [
           across('lip_diameter', lip.diameter, -length, 'left'),
@@ -112,7 +118,7 @@ function sideSizes({ plan, radius, spread }: CollarInSight): SizeMark[] {
       : []),
     ...(pin
       ? [
-          hole('pin_hole_diameter', pin.hole, onPaper([0, pin.height]), 1),
+          hole('pin_hole_diameter', pin.hole, [onPaper([0, pin.height])]),
           along(
             'pin_height',
             pin.height,

@@ -60,6 +60,7 @@ function holeSizes(nut: NutInSight, holes: NonNullable<NutInSight['sizes']['hole
     ...nut.spread(diameter, 'inside'),
     from: at,
     to: [at[0] + edge[0], at[1] + edge[1]],
+    alike: centres,
     side: 'leader',
   };
   // holes for inserts and taps are not those that a screw goes through: the table states them

@@ -84,6 +84,7 @@ function holeSizes({ plan: { clamps }, spread }: SleeveInSight): SizeMark[] {
   return (alike ? clamps.slice(0, 1) : clamps).map(({ heights, offset, hole }, i): SizeMark => {
     const count = alike ? total : heights.length;
     const at = onPaper([offset, heights[0]!]);
+    const alikeTo = alike ? clamps : clamps.slice(i, i + 1);
     const [dx, dy] = polar(hole / 2, 40);
     return {
       name: `${BEFORE[i]}clamp_hole_diameter`,
@@ -92,6 +93,7 @@ function holeSizes({ plan: { clamps }, spread }: SleeveInSight): SizeMark[] {
       ...spread(hole, 'inside'),
       from: at,
       to: [at[0] + dx, at[1] + dy],
+      alike: alikeTo.flatMap((clamp) => clamp.heights.map((height) => onPaper([clamp.offset, height]))),
       side: 'leader',
     };
   });

@@ -62,6 +62,7 @@ function pinSizes({ spread }: NutInSight, { diameter, offset, height }: PinInSig
       ...spread(diameter, 'inside'),
       from: [-height, offset],
       to: [-height + dx, offset + dy],
+      alike: [[-height, -offset]],
       side: 'leader',
     },
   ];

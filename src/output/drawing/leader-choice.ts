@@ -1,0 +1,64 @@
+import { costTogether, FORBIDDEN, lineCost, type Obstacles, shelfCost } from './leader-cost.js';
+import { shelfBox, type Way } from './leader-ways.js';
+
+/** Of each leader's ways, these many are tried with those of others. */
+const TRIED = 150;
+/** Looks at a way beside others, after which the best so far is taken. */
+const LOOKS = 6000;
+
+interface Priced {
+  readonly way: Way;
+  readonly cost: number;
+}
+
+/** Ways that cost least together. */
+interface Choice {
+  readonly ways: readonly Way[];
+  readonly cost: number;
+}
+
+/**
+ * A way for each leader, so that they cost least together: what is dearer than the best so far is not followed.
+ *
+ * @param choices   ways of each leader
+ * @param obstacles what else is drawn of the view
+ * @returns the ways, and whether none does what a leader must not do
+ */
+export function fewestCrossings(
+  choices: readonly (readonly Way[])[],
+  obstacles: Obstacles,
+): { readonly ways: readonly Way[]; readonly isFree: boolean } {
+  const offers = choices.map((ways) => cheapest(ways, obstacles));
+  const least = offers.map((ways) => ways[0]!.cost);
+  // what the leaders from one on cost at least
+  const rest = [...offers.keys(), offers.length].map((i) => least.slice(i).reduce((sum, cost) => sum + cost, 0));
+  let best: Choice = { ways: [], cost: Number.POSITIVE_INFINITY };
+  let looks = 0;
+  const follow = (ways: readonly Way[], spent: number): void => {
+    const i = ways.length;
+    if (i === offers.length) {
+      if (spent < best.cost) best = { ways, cost: spent };
+      return;
+    }
+    for (const { way, cost } of offers[i]!) {
+      if (spent + cost + rest[i + 1]! >= best.cost || (best.ways.length > 0 && looks > LOOKS)) return;
+      looks++;
+      const together = ways.reduce((sum, other) => sum + costTogether(way, other), 0);
+      if (spent + cost + together + rest[i + 1]! < best.cost) follow([...ways, way], spent + cost + together);
+    }
+  };
+  follow([], 0);
+  return { ways: best.ways, isFree: best.cost < FORBIDDEN };
+}
+
+/** The cheapest of many ways, of which many share a shelf. */
+function cheapest(ways: readonly Way[], obstacles: Obstacles): Priced[] {
+  const shelves = new Map<string, number>();
+  const priced = ways.map((way): Priced => {
+    const shelf = `${way.runs} ${way.points.at(-1)!.join(' ')}`;
+    const known = shelves.get(shelf) ?? shelfCost(shelfBox(way), obstacles);
+    shelves.set(shelf, known);
+    return { way, cost: known + lineCost(way, obstacles) };
+  });
+  return priced.sort((a, b) => a.cost - b.cost).slice(0, TRIED);
+}

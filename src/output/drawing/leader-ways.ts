@@ -1,0 +1,143 @@
+import type { Point, SizeMark } from '../../parts/part-views.js';
+import type { PlacedView } from './placed-view.js';
+import { type Side, sideDistance } from './sides.js';
+import { FIGURE, OVER_LINE, sizeWidth } from './size-text.js';
+import type { Box } from './text-box.js';
+
+/** Distance of shelves from the view, and from each other [mm of paper]. */
+const CLEAR = 5;
+export const PITCH = 6;
+/** Steps in which a shelf's height is tried, and how far above and below the view [mm of paper]. */
+const STEP = 3;
+const OVER = 8;
+/** Directions in which a line with a knee leaves its circle, and how far off it the knee is [degrees, mm of paper]. */
+const TURN = 30;
+const KNEES = [5, 12];
+/** Samples of a circle, and how many of them lie on lines where it is drawn. */
+const [SAMPLES, DRAWN] = [72, 6];
+
+/** A way of a leader, counted from the part's origin [mm of paper, y downwards]. */
+export interface Way {
+  /** from the tip, maybe over a knee, to where the shelf starts */
+  readonly points: readonly Point[];
+  /** the shelf runs on to the right, or to the left */
+  readonly runs: 1 | -1;
+  /** how long the shelf is */
+  readonly width: number;
+  /** the circle that it touches; none where it leads to a point */
+  readonly circle?: Circle;
+}
+
+/** A circle on the paper. */
+export interface Circle {
+  readonly center: Point;
+  readonly radius: number;
+}
+
+/** Paper that a shelf takes with its text. */
+export function shelfBox({ points, runs, width }: Way): Box {
+  const [x, y] = points.at(-1)!;
+  const [low, high] = runs === 1 ? [x, x + width] : [x - width, x];
+  return { min: [low - 0.3, y - OVER_LINE - FIGURE - 0.3], max: [high + 0.3, y + 0.3] };
+}
+
+/**
+ * Ways that a leader may take.
+ *
+ * @param placed the view, its origin at that of the paper
+ * @param how    what is drawn of the view, whether lines may have a knee, and how many leaders there are
+ */
+export function waysOf(
+  mark: SizeMark,
+  placed: PlacedView,
+  how: { readonly drawn: readonly Side[]; readonly knees: boolean; readonly count: number },
+): Way[] {
+  const width = sizeWidth(mark) + 1.8;
+  const shelves = shelvesOf(placed, how.count);
+  const targets = targetsOf(mark, placed, how.drawn);
+  const led = (lines: (target: Target, shelf: Point) => Point[][]) =>
+    shelves.flatMap(({ at, runs }) =>
+      targets.flatMap((target) => lines(target, at).map((points) => ({ points, runs, width, ...about(target) }))),
+    );
+  const straight = led(straightLines);
+  // an arc may be drawn only where no shelf is in line with it
+  return how.knees || straight.length === 0 ? [...straight, ...led(bentLines)] : straight;
+}
+
+/** What a leader leads to: a point, or where a circle is drawn. */
+type Target = { readonly tip: Point } | (Circle & { readonly isDrawn: (tip: Point) => boolean });
+
+function about(target: Target): { circle?: Circle } {
+  return 'tip' in target ? {} : { circle: { center: target.center, radius: target.radius } };
+}
+
+/** The circles of a size; its point where no circle is drawn about its middle. */
+function targetsOf(
+  { from, to, sign = '', alike }: SizeMark,
+  { scale, at }: PlacedView,
+  drawn: readonly Side[],
+): Target[] {
+  const radius = scale * Math.hypot(to[0] - from[0], to[1] - from[1]);
+  // drawn circles are chords at worst, of lying holes those of a polygon of 24 sides
+  const near = 0.02 * scale + 0.005 * radius;
+  const isRound = sign.includes('⌀') || alike !== undefined;
+  const circles = [from, ...(alike ?? [])].flatMap((middle): Target[] => {
+    const center = at(middle);
+    const sides = drawn.filter((side) => meetsCircle(side, center, [radius - near, radius + near]));
+    const isDrawn = (point: Point) => sides.some((side) => sideDistance(side, point) < near);
+    const samples = Array.from({ length: SAMPLES }, (_, i) => onCircle(center, radius, (360 / SAMPLES) * i));
+    const isCircle = isRound && radius > near && samples.filter(isDrawn).length >= DRAWN;
+    return isCircle ? [{ center, radius, isDrawn }] : [];
+  });
+  return circles.length > 0 ? circles : [{ tip: at(to) }];
+}
+
+/** Whether a side has points between two distances from a middle. */
+function meetsCircle([from, to]: Side, [x, y]: Point, [least, most]: readonly [number, number]): boolean {
+  const farthest = Math.max(Math.hypot(from[0] - x, from[1] - y), Math.hypot(to[0] - x, to[1] - y));
+  return farthest > least && sideDistance([from, to], [x, y]) < most;
+}
+
+/** The line from a target to a shelf; that to a circle aims at its middle. */
+function straightLines(target: Target, shelf: Point): Point[][] {
+  if ('tip' in target) return [[target.tip, shelf]];
+  const { center, radius, isDrawn } = target;
+  const away = Math.hypot(shelf[0] - center[0], shelf[1] - center[1]);
+  const tip = between(center, shelf, radius / away);
+  return away > radius + PITCH && isDrawn(tip) ? [[tip, shelf]] : [];
+}
+
+/** Lines that leave a circle from its middle and turn to a shelf at a knee. */
+function bentLines(target: Target, shelf: Point): Point[][] {
+  if ('tip' in target) return [];
+  const { center, radius, isDrawn } = target;
+  const starts = Array.from({ length: 360 / TURN }, (_, i) => onCircle(center, radius, TURN * i)).filter(isDrawn);
+  return starts.flatMap((start) =>
+    KNEES.map((reach) => [start, between(center, start, (radius + reach) / radius), shelf]),
+  );
+}
+
+/** Where shelves may start: on both sides, past dimension lines, or next to the view where these leave room. */
+function shelvesOf({ box, scale, beside }: PlacedView, count: number): { at: Point; runs: 1 | -1 }[] {
+  const [top, bottom] = [-scale * box.max[1] - OVER, -scale * box.min[1] + OVER];
+  const rows = Math.max(Math.floor((bottom - top) / STEP), (count * PITCH) / STEP);
+  const heights = Array.from({ length: rows + 1 }, (_, i) => top + STEP * i);
+  const columns = (
+    [
+      [1, box.max[0], beside.right],
+      [-1, box.min[0], beside.left],
+    ] as const
+  ).flatMap(([runs, edge, taken]) =>
+    [...new Set([CLEAR, Math.max(CLEAR, taken + 1)])].map((off) => ({ runs, x: scale * edge + runs * off })),
+  );
+  return columns.flatMap(({ runs, x }) => heights.map((y) => ({ at: [x, y] as const, runs })));
+}
+
+function onCircle([x, y]: Point, radius: number, degrees: number): Point {
+  const angle = (degrees * Math.PI) / 180;
+  return [x + radius * Math.cos(angle), y + radius * Math.sin(angle)];
+}
+
+function between(from: Point, to: Point, share: number): Point {
+  return [from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])];
+}

@@ -1,6 +1,6 @@
 import type { Mesh } from '../../solid/mesh.js';
 import { creasedNormals } from '../mesh/creased-normals.js';
-import { blend, cleared, ink, layTogether, newLayer, type PaintLayer } from './band.js';
+import { blend, type Columns, cleared, ink, layTogether, newLayer, type PaintLayer } from './band.js';
 import { type Camera, dot, type Vector } from './camera.js';
 
 /** Red, green and blue, 0 to 255. */
@@ -43,6 +43,10 @@ const FILL: Vector = normal([0.8, -0.1, 0.45]);
 /** Distance between the lines of a hatched cut, and their width, in fine pixels. */
 const HATCH = { every: 14, width: 3 };
 
+/** A facet's side runs through the middle of a pixel that it passes this closely, in fine pixels. */
+const TOUCHED = 1e-9;
+/** Facets of a smaller area, seen on their edge, show nothing that their neighbours do not, in fine pixels. */
+const LEAST_AREA = 1e-6;
 /** Where a translucent face lies on a solid one within this, the solid one shows, mm. */
 const TOUCHING = 0.02;
 
@@ -58,8 +62,13 @@ export function paint(scene: Scene): Uint8Array {
   const framing = framingOf(scene, width, height);
   const bodies = scene.bodies.map((body) => projected(body, scene, framing));
   const isCut = scene.section !== undefined;
-  const layer = () => newLayer(width, BAND + 2, isCut);
-  const layers: Layers = { solid: layer(), ...(isCut ? { own: layer() } : {}), glass: layer() };
+  const layer = (met: readonly Projected[]) => newLayer(width, BAND + 2, columnsOf(met, width), isCut);
+  const solids = bodies.filter(isSolid);
+  const layers: Layers = {
+    solid: layer(bodies),
+    ...(isCut ? { own: layer(solids) } : {}),
+    glass: layer(bodies.filter((body) => !isSolid(body))),
+  };
   const pixels = new Uint8Array(4 * scene.width * scene.height);
   for (let top = 0; top < height; top += BAND) {
     const bottom = Math.min(height, top + BAND);
@@ -85,20 +94,36 @@ function paintBand(
   scale: number,
 ): PaintLayer {
   const solid = cleared(layers.solid, top, bottom);
-  for (const body of bodies.filter(({ opacity }) => opacity === 1)) {
+  for (const body of bodies.filter(isSolid)) {
     // squeezed bodies stand in one another, so each finds its own cut face before they are laid together
     const layer = layers.own ? cleared(layers.own, top, bottom) : solid;
     drawBody(body, layer, undefined);
     if (layer !== solid) layTogether(solid, layer);
   }
   ink(solid, scale);
-  for (const body of bodies.filter(({ opacity }) => opacity < 1)) {
+  for (const body of bodies.filter((one) => !isSolid(one))) {
     const layer = cleared(layers.glass, top, bottom);
     drawBody(body, layer, solid);
     ink(layer, scale);
     blend(solid, layer, body.opacity);
   }
   return solid;
+}
+
+function isSolid({ opacity }: Painted): boolean {
+  return opacity === 1;
+}
+
+/** Columns that bodies are met in. */
+function columnsOf(bodies: readonly Projected[], width: number): Columns {
+  let [from, to] = [width, 0];
+  for (const { flat } of bodies) {
+    for (let at = 0; at < flat.length; at += 4) {
+      from = Math.min(from, Math.floor(flat[at]!));
+      to = Math.max(to, Math.ceil(flat[at]!));
+    }
+  }
+  return { from: Math.max(0, Math.min(from, to)), to: Math.min(width, to) };
 }
 
 /** From millimetres to fine pixels. */
@@ -184,7 +209,7 @@ function drawBody(body: Projected, layer: PaintLayer, behind: PaintLayer | undef
     if (Math.max(ay, by, cy) < layer.top || Math.min(ay, by, cy) > layer.bottom) continue;
     const area = (flat[b]! - flat[a]!) * (cy - ay) - (flat[c]! - flat[a]!) * (by - ay);
     // rows run downwards, so a facet that faces the viewer has a negative area
-    if (area === 0 || (area > 0 && slope === undefined)) continue;
+    if (Math.abs(area) < LEAST_AREA || (area > 0 && slope === undefined)) continue;
     fill(body, i, area, layer, behind);
   }
 }
@@ -224,74 +249,82 @@ function fill(body: Projected, first: number, area: number, layer: PaintLayer, b
   const by = flat[b + 1]!;
   const cx = flat[c]!;
   const cy = flat[c + 1]!;
-  const az = flat[a + 2]!;
-  const bz = flat[b + 2]!;
-  const cz = flat[c + 2]!;
-  const as = flat[a + 3]!;
-  const bs = flat[b + 3]!;
-  const cs = flat[c + 3]!;
-  const ashade = shades[first]!;
-  const bshade = shades[first + 1]!;
-  const cshade = shades[first + 2]!;
+  const depth0 = flat[a + 2]!;
+  const beyond0 = flat[a + 3]!;
+  const shade0 = shades[first]!;
+  // what the corners tell changes evenly: so much a column and so much a row from the first of them on
+  const depthB = flat[b + 2]! - depth0;
+  const depthC = flat[c + 2]! - depth0;
+  const beyondB = flat[b + 3]! - beyond0;
+  const beyondC = flat[c + 3]! - beyond0;
+  const shadeB = shades[first + 1]! - shade0;
+  const shadeC = shades[first + 2]! - shade0;
+  const depthX = (depthB * (cy - ay) - depthC * (by - ay)) / area;
+  const depthY = (depthC * (bx - ax) - depthB * (cx - ax)) / area;
+  const beyondX = (beyondB * (cy - ay) - beyondC * (by - ay)) / area;
+  const beyondY = (beyondC * (bx - ax) - beyondB * (cx - ax)) / area;
+  const shadeX = (shadeB * (cy - ay) - shadeC * (by - ay)) / area;
+  const shadeY = (shadeC * (bx - ax) - shadeB * (cx - ax)) / area;
   const isInside = area > 0;
-  const paint = isInside ? cutColour : colour;
+  const [red, green, blue] = isInside ? cutColour : colour;
   const highest = Math.max(top, Math.ceil(Math.min(ay, by, cy) - 0.5));
   const lowest = Math.min(bottom - 1, Math.floor(Math.max(ay, by, cy) - 0.5));
-  const left = Math.max(0, Math.ceil(Math.min(ax, bx, cx) - 0.5));
-  const right = Math.min(width - 1, Math.floor(Math.max(ax, bx, cx) - 0.5));
-  // the shares of the corners change evenly along a row
-  const du = (by - cy) / area;
-  const dv = (cy - ay) / area;
-  const dw = -du - dv;
+  const left = Math.max(0, Math.min(ax, bx, cx));
+  const right = Math.min(width, Math.max(ax, bx, cx));
+  const alongAb = (bx - ax) / (by - ay);
+  const alongBc = (cx - bx) / (cy - by);
+  const alongCa = (ax - cx) / (ay - cy);
   for (let row = highest; row <= lowest; row++) {
     const y = row + 0.5;
-    const u0 = (bx * (cy - y) - cx * (by - y)) / area;
-    const v0 = (cx * (ay - y) - ax * (cy - y)) / area;
-    const w0 = 1 - u0 - v0;
-    // thin facets leave most of their frame empty
-    const start = Math.max(left, Math.floor(Math.max(entry(u0, du), entry(v0, dv), entry(w0, dw))) - 1);
-    const end = Math.min(right, Math.ceil(Math.min(exit(u0, du), exit(v0, dv), exit(w0, dw))) + 1);
+    // sides that run downwards bound a facet that faces the viewer on the left
+    let from = left;
+    let to = right;
+    if (by !== ay) {
+      if (by > ay === isInside) to = Math.min(to, ax + (y - ay) * alongAb);
+      else from = Math.max(from, ax + (y - ay) * alongAb);
+    }
+    if (cy !== by) {
+      if (cy > by === isInside) to = Math.min(to, bx + (y - by) * alongBc);
+      else from = Math.max(from, bx + (y - by) * alongBc);
+    }
+    if (ay !== cy) {
+      if (ay > cy === isInside) to = Math.min(to, cx + (y - cy) * alongCa);
+      else from = Math.max(from, cx + (y - cy) * alongCa);
+    }
+    const start = Math.ceil(from - 0.5 - TOUCHED);
+    const end = Math.floor(to - 0.5 + TOUCHED);
+    const depthRow = depth0 + depthY * (y - ay);
+    const beyondRow = beyond0 + beyondY * (y - ay);
+    const shadeRow = shade0 + shadeY * (y - ay);
     for (let column = start; column <= end; column++) {
-      const x = column + 0.5;
-      const u = u0 + du * x;
-      const v = v0 + dv * x;
-      const w = 1 - u - v;
-      if (u < 0 || v < 0 || w < 0) continue;
-      const beyond = slope === undefined ? 0 : u * as + v * bs + w * cs;
-      if (beyond > 0) continue;
-      const depth = u * az + v * bz + w * cz;
+      const x = column + 0.5 - ax;
       const at = (row - top) * width + column;
+      const depth = depthRow + depthX * x;
       if (depth <= layer.depth[at]! || (behind !== undefined && depth <= behind.seen[at]! + TOUCHING)) continue;
+      const beyond = slope === undefined ? 0 : beyondRow + beyondX * x;
+      if (beyond > 0) continue;
       layer.depth[at] = depth;
       layer.seen[at] = isInside && slope ? depth - beyond / slope : depth;
       const hatched = isInside && (row + column) % HATCH.every < HATCH.width;
-      const shade = isInside ? (hatched ? 0.72 : 1) : u * ashade + v * bshade + w * cshade;
+      const shade = isInside ? (hatched ? 0.72 : 1) : shadeRow + shadeX * x;
       const to = 4 * at;
-      layer.colour[to] = Math.min(255, paint[0] * shade);
-      layer.colour[to + 1] = Math.min(255, paint[1] * shade);
-      layer.colour[to + 2] = Math.min(255, paint[2] * shade);
+      layer.colour[to] = Math.min(255, red * shade);
+      layer.colour[to + 1] = Math.min(255, green * shade);
+      layer.colour[to + 2] = Math.min(255, blue * shade);
       layer.colour[to + 3] = 255;
     }
   }
 }
 
-/** Where a share that changes evenly along a row becomes positive, if it does. */
-function entry(at0: number, rate: number): number {
-  return rate > 0 ? -at0 / rate : -Infinity;
-}
-
-/** Where it ceases to be positive, if it does. */
-function exit(at0: number, rate: number): number {
-  return rate < 0 ? -at0 / rate : Infinity;
-}
-
 /** Writes the mean of each square of fine pixels into the picture, from one row of the fine picture up to another. */
 function shrinkInto(pixels: Uint8Array, band: PaintLayer, top: number, bottom: number): void {
-  const { colour: fine, width } = band;
+  const { colour: fine, width, columns } = band;
   const row = 4 * width;
   const across = width / OVERSAMPLE;
+  const first = Math.floor(columns.from / OVERSAMPLE);
+  const last = Math.ceil(columns.to / OVERSAMPLE);
   for (let y = top / OVERSAMPLE; y < bottom / OVERSAMPLE; y++) {
-    for (let x = 0; x < across; x++) {
+    for (let x = first; x < last; x++) {
       const at = (OVERSAMPLE * y - band.top) * row + 4 * OVERSAMPLE * x;
       const a = fine[at + 3]!;
       const b = fine[at + 7]!;

@@ -58,9 +58,18 @@ export function objectXml(body: Body, id: number, material: number): string {
 }
 
 function verticesXml({ positions: p }: Mesh): string {
+  const known = new Map<number, string>();
+  // corners of a thread stand over one another
+  const told = (value: number): string => {
+    const found = known.get(value);
+    if (found !== undefined) return found;
+    const text = decimal(value);
+    known.set(value, text);
+    return text;
+  };
   let text = '';
   for (let i = 0; i < p.length; i += 3) {
-    text += `<vertex x="${decimal(p[i]!)}" y="${decimal(p[i + 1]!)}" z="${decimal(p[i + 2]!)}"/>\n`;
+    text += `<vertex x="${told(p[i]!)}" y="${told(p[i + 1]!)}" z="${told(p[i + 2]!)}"/>\n`;
   }
   return text;
 }

@@ -72,6 +72,7 @@ export class Occluders {
         if (this.lastAsked[number] === this.asked) continue;
         this.lastAsked[number] = this.asked;
         const facet = this.facets[number]!;
+        if (isApart(facet, min, max)) continue;
         if (facet.solid === own.solid && own.facets.includes(facet.facet)) continue;
         const span = hiddenBy(facet, from, to);
         if (span) spans.push(span);
@@ -91,19 +92,26 @@ export class Occluders {
   }
 }
 
-/** a·x + b·y ≥ c */
-type Side = readonly [a: number, b: number, c: number];
+/** What lies on one side of a plane: a·x + b·y + c·z > d, x and y on the paper, z the nearness. */
+type Half = readonly [a: number, b: number, c: number, d: number];
 
-/** A front facet: three sides a·x + b·y ≥ c on the paper, and its depth there. */
+/** A front facet, and what it hides: within its three sides, and behind it. */
 interface Facet {
   readonly solid: number;
   readonly facet: number;
   readonly min: readonly [number, number];
   readonly max: readonly [number, number];
-  readonly sides: readonly Side[];
-  /** nearness = k + m·x + n·y */
-  readonly depth: readonly [k: number, m: number, n: number];
-  readonly behind: number;
+  readonly hidden: readonly Half[];
+}
+
+/** Whether a facet and an edge lie apart on the paper, by their boxes. */
+function isApart(facet: Facet, min: readonly [number, number], max: readonly [number, number]): boolean {
+  return (
+    facet.max[0] + INSIDE < min[0] ||
+    facet.max[1] + INSIDE < min[1] ||
+    max[0] + INSIDE < facet.min[0] ||
+    max[1] + INSIDE < facet.min[1]
+  );
 }
 
 function facetOf(
@@ -124,7 +132,7 @@ function facetOf(
   if (twice < 1e-9) return undefined;
   const m = (uz * vy - vz * uy) / twice;
   const n = (vz * ux - uz * vx) / twice;
-  const side = (from: number, to: number, k: number): Side => {
+  const side = (from: number, to: number, k: number): Half => {
     const dx = p[to]! - p[from]!;
     const dy = p[to + 1]! - p[from + 1]!;
     const length = Math.sqrt(dx * dx + dy * dy);
@@ -132,35 +140,33 @@ function facetOf(
     const isOpen = facing[Math.trunc(next[3 * facet + k]! / 3)]! <= 0;
     const x = -dy / length;
     const y = dx / length;
-    return [x, y, x * p[from]! + y * p[from + 1]! + (isOpen ? INSIDE : -1e-9)];
+    return [x, y, 0, x * p[from]! + y * p[from + 1]! + (isOpen ? INSIDE : -1e-9)];
   };
+  const leeway = BEHIND + ROUNDING * Math.sqrt(m * m + n * n);
+  const behind: Half = [m, n, -1, leeway - (p[a + 2]! - m * p[a]! - n * p[a + 1]!)];
   return {
     solid,
     facet,
     min: [Math.min(p[a]!, p[b]!, p[c]!), Math.min(p[a + 1]!, p[b + 1]!, p[c + 1]!)],
     max: [Math.max(p[a]!, p[b]!, p[c]!), Math.max(p[a + 1]!, p[b + 1]!, p[c + 1]!)],
-    sides: [side(a, b, 0), side(b, c, 1), side(c, a, 2)],
-    depth: [p[a + 2]! - m * p[a]! - n * p[a + 1]!, m, n],
-    behind: BEHIND + ROUNDING * Math.hypot(m, n),
+    hidden: [side(a, b, 0), side(b, c, 1), side(c, a, 2), behind],
   };
 }
 
-function hiddenBy({ sides, depth, behind }: Facet, from: readonly number[], to: readonly number[]): Span | undefined {
+/** The share of an edge that lies in all that a facet hides. */
+function hiddenBy({ hidden }: Facet, from: readonly number[], to: readonly number[]): Span | undefined {
   let start = 0;
   let end = 1;
-  const keep = (low: number, high: number): boolean => {
-    // the share of the edge where a value that runs from `low` to `high` is above 0
-    if (low <= 0 && high <= 0) return false;
-    if (low < 0) start = Math.max(start, low / (low - high));
-    else if (high < 0) end = Math.min(end, low / (low - high));
-    return start < end;
-  };
-  for (const [x, y, c] of sides) {
-    if (!keep(x * from[0]! + y * from[1]! - c, x * to[0]! + y * to[1]! - c)) return undefined;
+  for (let i = 0; i < hidden.length; i++) {
+    const half = hidden[i]!;
+    const first = half[0] * from[0]! + half[1] * from[1]! + half[2] * from[2]! - half[3];
+    const last = half[0] * to[0]! + half[1] * to[1]! + half[2] * to[2]! - half[3];
+    if (first <= 0 && last <= 0) return undefined;
+    if (first < 0) start = Math.max(start, first / (first - last));
+    else if (last < 0) end = Math.min(end, first / (first - last));
+    if (start >= end) return undefined;
   }
-  const [k, m, n] = depth;
-  const over = (point: readonly number[]) => k + m * point[0]! + n * point[1]! - point[2]! - behind;
-  return keep(over(from), over(to)) ? [start, end] : undefined;
+  return [start, end];
 }
 
 /** Spans in order, those that meet as one. */

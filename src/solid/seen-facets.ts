@@ -71,13 +71,16 @@ function normalsOf(mesh: SurfacedMesh): Float64Array {
   return normals;
 }
 
-function longestSide({ positions, triangles }: SurfacedMesh, facet: number): number {
-  const corners = [0, 1, 2].map((k) => cornerAt(positions, triangles[3 * facet + k]!));
-  return Math.max(...corners.map((one, i) => apart(one, corners[(i + 1) % 3]!)));
+function longestSide({ positions: p, triangles }: SurfacedMesh, facet: number): number {
+  const a = 3 * triangles[3 * facet]!;
+  const b = 3 * triangles[3 * facet + 1]!;
+  const c = 3 * triangles[3 * facet + 2]!;
+  return Math.sqrt(Math.max(apart(p, a, b), apart(p, b, c), apart(p, c, a)));
 }
 
-function apart(a: Vector, b: Vector): number {
-  return Math.sqrt((b[0] - a[0]) ** 2 + (b[1] - a[1]) ** 2 + (b[2] - a[2]) ** 2);
+/** Square of a distance. */
+function apart(p: Float64Array, a: number, b: number): number {
+  return (p[b]! - p[a]!) ** 2 + (p[b + 1]! - p[a + 1]!) ** 2 + (p[b + 2]! - p[a + 2]!) ** 2;
 }
 
 /** Whether a surface's own normal points out of the solid, by its largest facet. */

@@ -25,16 +25,18 @@ export function textBox({ text, at, height, anchor = 'start', turn = 0 }: Extrac
 
 /** The share of a straight line that lies in a box, from and to; undefined where it passes by. */
 export function shareInside(from: Point, to: Point, { min, max }: Box): readonly [number, number] | undefined {
-  let [start, end] = [0, 1];
-  for (const axis of [0, 1] as const) {
-    const run = to[axis] - from[axis];
-    if (run === 0) {
-      if (from[axis] <= min[axis] || from[axis] >= max[axis]) return undefined;
-      continue;
-    }
-    const [a, b] = [(min[axis] - from[axis]) / run, (max[axis] - from[axis]) / run];
-    start = Math.max(start, Math.min(a, b));
-    end = Math.min(end, Math.max(a, b));
+  let start = 0;
+  let end = 1;
+  for (let axis = 0; axis < 2; axis++) {
+    const at = from[axis]!;
+    const run = to[axis]! - at;
+    const low = min[axis]! - at;
+    const high = max[axis]! - at;
+    // most lines pass by most texts
+    if (Math.max(0, run) <= low || Math.min(0, run) >= high) return undefined;
+    if (run === 0) continue;
+    start = Math.max(start, Math.min(low / run, high / run));
+    end = Math.min(end, Math.max(low / run, high / run));
   }
   return start < end ? [start, end] : undefined;
 }

@@ -10,7 +10,7 @@ import { PLASTIC_EXPANSION, thermalGrowth } from '../../mechanics/print/thermal.
 import { asPrintedThread } from '../../mechanics/thread/as-printed-thread.js';
 import { rootDiameterOf, type ToothForm } from '../../mechanics/thread/nut-thread.js';
 import { printedThread } from '../../mechanics/thread/printed-thread.js';
-import type { ClassedSize } from '../../sheet/screw-in-hand.js';
+import type { ClassedSize } from '../../sheet/screw/screw-in-hand.js';
 import { exactly, halfWidth, type Measured, plusMinus } from '../../units/measured.js';
 import { threadColumns } from '../common/thread-shape.js';
 import type { NutDesign } from './dimensions.js';

@@ -1,14 +1,14 @@
-import type { Designation } from '../standards/threads/designation.js';
-import type { ThreadLimits } from '../standards/tolerances/limits.js';
-import { ROLLED_PITCH_ERROR } from '../standards/tolerances/rolled-pitch.js';
+import type { Designation } from '../../standards/threads/designation.js';
+import type { ThreadLimits } from '../../standards/tolerances/limits.js';
+import { ROLLED_PITCH_ERROR } from '../../standards/tolerances/rolled-pitch.js';
 import {
   DEFAULT_CLASSES,
   type LimitsSource,
   limitsSource,
   screwLimits,
-} from '../standards/tolerances/thread-limits.js';
-import { InputError } from '../units/faults.js';
-import { exactly, type Measured, plusMinus, scaled, shifted } from '../units/measured.js';
+} from '../../standards/tolerances/thread-limits.js';
+import { InputError } from '../../units/faults.js';
+import { exactly, type Measured, plusMinus, scaled, shifted } from '../../units/measured.js';
 import type { ScrewForm } from './screw-form.js';
 
 /** Sizes that a class may stand for. */

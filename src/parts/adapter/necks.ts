@@ -1,5 +1,5 @@
 import type { Outline } from '../../solid/outline.js';
-import { FACING } from '../../solid/wall-thickness.js';
+import { FACING } from '../../solid/walls/is-wall.js';
 import { onceFor } from '../../units/once.js';
 import { insideSimple, nearestPlaces } from '../common/polygon-distance.js';
 import { alongCrossings } from './cutouts.js';

@@ -1,4 +1,4 @@
-import { costTogether, FORBIDDEN, lineCost, type Obstacles, shelfCost } from './leader-cost.js';
+import { costTogether, lineCost, type Obstacles, shelfCost } from './leader-cost.js';
 import { shelfBox, type Way } from './leader-ways.js';
 
 /** Of each leader's ways, these many are tried with those of others. */
@@ -11,7 +11,7 @@ interface Priced {
   readonly cost: number;
 }
 
-/** Ways that cost least together. */
+/** Ways of all leaders, and what they cost together. */
 interface Choice {
   readonly ways: readonly Way[];
   readonly cost: number;
@@ -22,12 +22,8 @@ interface Choice {
  *
  * @param choices   ways of each leader
  * @param obstacles what else is drawn of the view
- * @returns the ways, and whether none does what a leader must not do
  */
-export function fewestCrossings(
-  choices: readonly (readonly Way[])[],
-  obstacles: Obstacles,
-): { readonly ways: readonly Way[]; readonly isFree: boolean } {
+export function fewestCrossings(choices: readonly (readonly Way[])[], obstacles: Obstacles): Choice {
   const offers = choices.map((ways) => cheapest(ways, obstacles));
   const least = offers.map((ways) => ways[0]!.cost);
   // what the leaders from one on cost at least
@@ -48,7 +44,7 @@ export function fewestCrossings(
     }
   };
   follow([], 0);
-  return { ways: best.ways, isFree: best.cost < FORBIDDEN };
+  return best;
 }
 
 /** The cheapest of many ways, of which many share a shelf. */

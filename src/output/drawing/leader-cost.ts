@@ -6,7 +6,7 @@ import { type Side, sideDistance, sidesCross, sidesOf } from './sides.js';
 import { type Box, overlaps, shareInside, textBox } from './text-box.js';
 
 /** What a leader must not do costs more than anything that it had better not. */
-export const FORBIDDEN = 1000;
+const FORBIDDEN = 1000;
 /** A line that is crossed, by its pen, and one under the text. */
 const CROSSED: Readonly<Record<Pen, number>> = { wide: 3, hidden: 3, narrow: 4, centre: 1, hatch: 0 };
 const UNDER_TEXT = 8;
@@ -17,7 +17,8 @@ const AS_HATCHING = { cost: 6, turn: 8 };
 const AS_EDGE = { cost: 6, turn: 12 };
 /** A line that passes a round feature at less than this [mm of paper]. */
 const NEAR = { cost: 10, off: 1.5 };
-const [KNEE, LEFT, PER_MM] = [15, 4, 0.25];
+export const KNEE = 15;
+const [LEFT, PER_MM] = [4, 0.25];
 /** Chords in which arcs are crossed [degrees]. */
 const CHORD = 15;
 /** Off circles, and off the tip, where lines are not counted [mm of paper]. */

@@ -7,12 +7,15 @@ import type { Box } from './text-box.js';
 /** Distance of shelves from the view, and from each other [mm of paper]. */
 const CLEAR = 5;
 export const PITCH = 6;
-/** Steps in which a shelf's height is tried, and how far above and below the view [mm of paper]. */
+/** Steps in which a shelf's height is tried, how far above the view, and how far above the lowest dimension line [mm of paper]. */
 const STEP = 3;
 const OVER = 8;
+const BELOW = 3;
 /** Directions in which a line with a knee leaves its circle, and how far off it the knee is [degrees, mm of paper]. */
 const TURN = 30;
 const KNEES = [5, 12];
+/** Free room around a shelf with its text [mm of paper]. */
+const ROOM = 0.7;
 /** Samples of a circle, and how many of them lie on lines where it is drawn. */
 const [SAMPLES, DRAWN] = [72, 6];
 
@@ -38,7 +41,7 @@ export interface Circle {
 export function shelfBox({ points, runs, width }: Way): Box {
   const [x, y] = points.at(-1)!;
   const [low, high] = runs === 1 ? [x, x + width] : [x - width, x];
-  return { min: [low - 0.3, y - OVER_LINE - FIGURE - 0.3], max: [high + 0.3, y + 0.3] };
+  return { min: [low - ROOM, y - OVER_LINE - FIGURE - ROOM], max: [high + ROOM, y + ROOM] };
 }
 
 /**
@@ -83,7 +86,7 @@ function targetsOf(
   const isRound = sign.includes('⌀') || alike !== undefined;
   const circles = [from, ...(alike ?? [])].flatMap((middle): Target[] => {
     const center = at(middle);
-    const sides = drawn.filter((side) => meetsCircle(side, center, [radius - near, radius + near]));
+    const sides = drawn.filter((side) => isChord(side, { center, radius }, near));
     const isDrawn = (point: Point) => sides.some((side) => sideDistance(side, point) < near);
     const samples = Array.from({ length: SAMPLES }, (_, i) => onCircle(center, radius, (360 / SAMPLES) * i));
     const isCircle = isRound && radius > near && samples.filter(isDrawn).length >= DRAWN;
@@ -92,10 +95,9 @@ function targetsOf(
   return circles.length > 0 ? circles : [{ tip: at(to) }];
 }
 
-/** Whether a side has points between two distances from a middle. */
-function meetsCircle([from, to]: Side, [x, y]: Point, [least, most]: readonly [number, number]): boolean {
-  const farthest = Math.max(Math.hypot(from[0] - x, from[1] - y), Math.hypot(to[0] - x, to[1] - y));
-  return farthest > least && sideDistance([from, to], [x, y]) < most;
+/** Whether a side is a chord of a circle: both of its ends lie on it. */
+function isChord(side: Side, { center, radius }: Circle, near: number): boolean {
+  return side.every(([x, y]) => Math.abs(Math.hypot(x - center[0], y - center[1]) - radius) < near);
 }
 
 /** The line from a target to a shelf; that to a circle aims at its middle. */
@@ -119,7 +121,9 @@ function bentLines(target: Target, shelf: Point): Point[][] {
 
 /** Where shelves may start: on both sides, past dimension lines, or next to the view where these leave room. */
 function shelvesOf({ box, scale, beside }: PlacedView, count: number): { at: Point; runs: 1 | -1 }[] {
-  const [top, bottom] = [-scale * box.max[1] - OVER, -scale * box.min[1] + OVER];
+  // beside the title, and beside what stands below the view, so that leaders take no paper of their own
+  const top = -scale * box.max[1] - OVER;
+  const bottom = -scale * box.min[1] + Math.max(1, beside.below - BELOW);
   const rows = Math.max(Math.floor((bottom - top) / STEP), (count * PITCH) / STEP);
   const heights = Array.from({ length: rows + 1 }, (_, i) => top + STEP * i);
   const columns = (

@@ -3,7 +3,7 @@ import type { Bands } from './bands.js';
 import { dimensionsInk } from './dimensions.js';
 import { arrowInk, type Ink } from './ink.js';
 import { fewestCrossings } from './leader-choice.js';
-import { inTheWay } from './leader-cost.js';
+import { inTheWay, KNEE } from './leader-cost.js';
 import { type Way, waysOf } from './leader-ways.js';
 import type { PlacedView } from './placed-view.js';
 import { sidesOf } from './sides.js';
@@ -36,7 +36,9 @@ export function leadersOf(view: DrawnView, scale: number, bands: Bands): Leader[
       obstacles,
     );
   const straight = choose(false);
-  const { ways } = straight.isFree ? straight : choose(true);
+  // a knee costs something itself: it is looked for where it may save more
+  const bent = straight.cost > KNEE * marks.length ? choose(true) : straight;
+  const { ways } = bent.cost < straight.cost ? bent : straight;
   return ways.map((way, i) => ({ mark: marks[i]!, ...way }));
 }
 

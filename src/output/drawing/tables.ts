@@ -15,6 +15,8 @@ import { wrapped } from './text-width.js';
 
 const INDENT = 4;
 const [SMALL, NOTE] = [1.8, 2];
+/** Widths of the columns of labels and of figures. */
+const [LABEL, COLUMN] = [8, 13];
 /** From line to line. */
 const [ROW, NOTE_ROW] = [2.9, 3.6];
 /** Lines of the hole table at most; and paper that the scale bar and its heading take beside the title block. */
@@ -57,10 +59,16 @@ const NOTED = /([−-]?\d+(?:\.\d+)?)((?: ±\d+(?:\.\d+)?)?) mm\b/g;
 
 /** A note as dimensions are written: mm unsaid, and inches in brackets where they are asked for. */
 export function noteText(note: string, inches: boolean): string {
-  return note.replace(NOTED, (_, value: string, spread: string) => {
-    const beside = inches ? ` [${inchFigure(Number(value.replace('−', '-')), 3).replace('-', '−')}]` : '';
+  const stated = note.replace(NOTED, (_, value: string, spread: string) => {
+    const beside = inches ? ` [${inchFigure(Number(value.replace('−', '-')), 3)}]` : '';
     return `${value}${spread}${beside}`;
   });
+  return withMinus(stated);
+}
+
+/** Figures below nought with a minus sign: a hyphen before a figure that begins a word, or stands in brackets. */
+function withMinus(text: string): string {
+  return text.replace(/(?<=^|[\s([])-(?=\d)/g, '−');
 }
 
 /** A row of the table with its note in lines. */
@@ -76,8 +84,8 @@ function columnsOf(holes: readonly HoleRow[], { frame }: Paper): { places: numbe
   const x = frame.left + INDENT;
   const lying = holes.some(({ height }) => height !== undefined);
   return {
-    places: [x, x + 8, x + 20, ...(lying ? [x + 32] : []), x + (lying ? 44 : 32)],
-    last: x + (lying ? 56 : 44),
+    places: [x, ...Array.from({ length: lying ? 4 : 3 }, (_, i) => x + LABEL + COLUMN * i)],
+    last: x + LABEL + COLUMN * (lying ? 4 : 3),
     lying,
   };
 }
@@ -140,7 +148,8 @@ function statedBy(views: SheetViews): Stated {
   const sizes = viewsOf<DrawnView>(views).flatMap((view) => view.sizes);
   const isRound = ({ sign = '' }: SizeMark) => sign.includes('⌀');
   const same = (a: number, b: number) => Math.abs(a - b) < SAME;
-  const across = sizes.filter((mark) => isRound(mark) || mark.name.includes('across'));
+  // slots are as wide as their holes, without a sign for that
+  const across = sizes.filter((mark) => isRound(mark) || /across|hole_diameter/.test(mark.name));
   const circles = sizes.filter((mark) => isRound(mark) && mark.side === 'leader' && Math.hypot(...mark.from) < SAME);
   const places = sizes.flatMap((mark) => {
     const axis = mark.side === 'above' || mark.side === 'below' ? 0 : 1;
@@ -167,8 +176,8 @@ function cellsOf({ at: [x, y], height, diameter }: HoleRow, lying: boolean, stat
     // a hole beside the axis by rounding is not at −0.00
     const value = Math.abs(exact) < 0.005 ? 0 : exact;
     return {
-      text: isStated ? `(${value.toFixed(2)})` : value.toFixed(2),
-      inch: `[${inchFigure(value, 3)}]`,
+      text: withMinus(isStated ? `(${value.toFixed(2)})` : value.toFixed(2)),
+      inch: withMinus(`[${inchFigure(value, 3)}]`),
     };
   };
   const along = (value: number) => told(value, Math.abs(value) > SAME && (onCircle || stated.place(Math.abs(value))));

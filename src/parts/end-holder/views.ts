@@ -198,7 +198,7 @@ function distances(
 function coverView({ plan, shapes, spread }: InSight, cover: NonNullable<HolderPlan['cover']>): AskedView {
   const { thickness, bore } = cover;
   return {
-    title: 'Plate over the bearing, outline and holes as the body',
+    title: 'Plate over the bearing',
     solid: {
       bodies: [shapes[1]!],
       sight: { kind: 'section', planes: [0, 180] },
@@ -265,6 +265,7 @@ function notesOf({ design: { bearing, heldBy, held, role }, plan, spread }: InSi
   return [
     `Bearing ${bearing.name}, ${heldWords(plan, bearing, heldBy)}; screw of ${screw}`,
     ...(pocket?.lip ? [lipWords(pocket.lip, pocket.leadIn)] : []),
+    ...(plan.cover ? ['Plate over the bearing: outline and holes as the body'] : []),
     corners,
   ];
 }

@@ -270,7 +270,8 @@ function numbers({ motor, machine }: MotorPlatePlan): Letter[] {
 
 function holeRows({ plan: { motor, machine }, design: { pattern, motor: face, joints } }: InSight): HoleRow[] {
   const { slot } = machine;
-  const through = joints.machine.joint === 'insert' ? 'for a heat-set insert' : 'through';
+  const joint = joints.machine.joint === 'insert' ? 'for a heat-set insert' : 'through';
+  const what = slot ? `slot ±${noted(slot.by)} along ${slot.along.toUpperCase()}` : joint;
   return [
     ...motor.centres.map((at, i) => ({
       label: `M${i + 1}`,
@@ -282,7 +283,7 @@ function holeRows({ plan: { motor, machine }, design: { pattern, motor: face, jo
       label: `${i + 1}`,
       at,
       diameter: machine.diameter,
-      note: `${pattern.screw ?? 'no listed screw'}, ${through}${slot ? `, slot ± ${noted(slot.by)} along ${slot.along.toUpperCase()}` : ''}`,
+      note: `${pattern.screw ?? 'no listed screw'}, ${what}`,
     })),
   ];
 }

@@ -1,5 +1,5 @@
 import { plain as words } from '../../../../units/format.js';
-import { noted } from '../../../common/drawn/spread.js';
+import { noted, notedSize } from '../../../common/drawn/spread.js';
 import { type Coil, springCoil, springSection } from '../../../common/drawn/spring-coil.js';
 import { beyond, crossing } from '../../../common/drawn/strokes.js';
 import { threadRoot } from '../../../common/drawn/thread-roots.js';
@@ -17,6 +17,8 @@ const APART = 8;
 interface Pieces {
   readonly keyWidth: number;
   readonly keyHeight: number;
+  /** from the axis to the inner and outer faces of a key, and to the ends of the slots */
+  readonly keyStart: number;
   readonly keyReach: number;
   readonly slotWidth: number;
   readonly slotDepth: number;
@@ -32,6 +34,7 @@ function piecesOf({ print, top }: NutInSight, { tongue, spring, follower }: Anti
   return {
     keyWidth,
     keyHeight: print.along(tongue.height),
+    keyStart: print.across(tongue.inner),
     keyReach: print.across(tongue.outer),
     slotWidth,
     slotDepth: print.along(tongue.slotDepth),
@@ -45,7 +48,8 @@ function piecesOf({ print, top }: NutInSight, { tongue, spring, follower }: Anti
 export function antiBacklashMember(nut: NutInSight, family: AntiBacklash, plain: Member): Member {
   const { bottom, top, print, design } = nut;
   const pieces = piecesOf(nut, family);
-  const { from, to } = pieces;
+  const { from, to, keyStart, keyReach, slotReach } = pieces;
+  const reached = (radius: number) => notedSize(radius, nut.spread(radius, 'outside'));
   const { inside, outside, solid, free, rate, working } = family.spring;
   const coil: Coil = { inside, outside, solid, from: top, to: from };
   return {
@@ -65,6 +69,7 @@ export function antiBacklashMember(nut: NutInSight, family: AntiBacklash, plain:
     further: [followerView(nut, pieces)],
     notes: [
       `Spring ${noted(inside)} × ${noted(outside)} × ${noted(free)}, ${words(rate)} N/mm, works at ${noted(working)}; the keys of the main nut slide in the follower's slots`,
+      `From the axis: keys ${reached(keyStart)} to ${reached(keyReach)}, slots up to ${notedSize(slotReach, nut.spread(slotReach, 'inside'))}`,
     ],
     companions: [springCoil({ ...coil, from: top, to: top + print.along(working) })],
     top: to,

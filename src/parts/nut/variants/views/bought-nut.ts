@@ -31,7 +31,7 @@ export function catchMember(nut: NutInSight, pocket: NutPocket & { readonly gap:
     threads: [{ bottom: nut.bottom, top: seen.floor }],
     rows: [pocketRow(nut, seen, 'catch nut')],
     notes: [
-      `${pocketWords(pocket)} It stands ${noted(pocket.gap)} off the working thread and bears nothing until that fails`,
+      `${pocketWords(pocket)}. It stands ${noted(pocket.gap)} off the working thread and bears nothing until that fails`,
     ],
     companions: [boughtNut(nut, seen, seen.floor + gap)],
   };
@@ -112,7 +112,7 @@ function pocketRow({ design }: NutInSight, { acrossFlats, pocket }: PocketInSigh
 }
 
 function pocketWords({ shape, nut }: NutPocket): string {
-  return `Pocket N for a metal ${shape} nut, ${noted(nut.acrossFlats)} across flats and ${noted(nut.height)} high.`;
+  return `Pocket N for a metal ${shape} nut, ${noted(nut.acrossFlats)} across flats and ${noted(nut.height)} high`;
 }
 
 /** The metal nut in its pocket; the screw is seen through it. */

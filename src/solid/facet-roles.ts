@@ -149,7 +149,7 @@ function threadRegion(
     matrix,
     within: roundBox(outer, from, to),
     holds: (x, y, z, nx, ny, nz) => {
-      const radius = Math.hypot(x, y);
+      const radius = Math.sqrt(x * x + y * y);
       if (z < from || z > to || radius < inner || radius > outer || Math.abs(nz) > 0.9999) return false;
       // a slit or a cross hole looks aside, along the turn; a thread never does
       return Math.abs(nx * y - ny * x) < 0.7 * radius;
@@ -177,7 +177,7 @@ function coneRegion([r0, z0]: Point, [r1, z1]: Point, sides: number, matrix: rea
     holds: (x, y, z, _nx, _ny, nz) => {
       if (z < Math.min(z0, z1) - NEAR || z > Math.max(z0, z1) + NEAR) return false;
       if (Math.abs(Math.abs(nz) - lean) > SLOPE) return false;
-      return Math.abs(Math.hypot(x, y) - (r0 + ((r1 - r0) * (z - z0)) / (z1 - z0))) < 2 * chord;
+      return Math.abs(Math.sqrt(x * x + y * y) - (r0 + ((r1 - r0) * (z - z0)) / (z1 - z0))) < 2 * chord;
     },
   };
 }

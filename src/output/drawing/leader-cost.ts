@@ -56,7 +56,7 @@ export function inTheWay({ view, at, scale }: PlacedView, ink: readonly Ink[]): 
 /** What a shelf costs wherever its line comes from. */
 export function shelfCost(box: Box, { texts, lines }: Obstacles): number {
   const covered = texts.filter((text) => overlaps(text, box)).length;
-  const under = lines.filter(({ side: [from, to] }) => shareInside(from, to, box)).length;
+  const under = lines.filter(({ side }) => shareInside(side[0], side[1], box)).length;
   return FORBIDDEN * covered + UNDER_TEXT * under;
 }
 
@@ -64,15 +64,19 @@ export function shelfCost(box: Box, { texts, lines }: Obstacles): number {
 export function lineCost(way: Way, { texts, lines, discs, isHatched }: Obstacles): number {
   const sides = sidesFrom(way);
   const forbidden =
-    texts.filter((text) => sides.some(([from, to]) => shareInside(from, to, text))).length +
+    texts.filter((text) => sides.some((side) => shareInside(side[0], side[1], text))).length +
     discs.filter((disc) => isThrough(disc, way, sides)).length;
-  const crossed = lines.map(({ side, cost }) => cost * sides.filter((own) => sidesCross(own, side)).length);
+  let crossed = 0;
+  for (const { side, cost } of lines) {
+    // hatching is most of the lines, and may be crossed
+    if (cost > 0) for (const own of sides) if (sidesCross(own, side)) crossed += cost;
+  }
   const alongside = lines.some(({ side, isLong }) => isLong && sides.some((own) => runsAlong(own, side)));
   const runs = (directions: readonly number[], most: number) =>
     sides.some((side) => directions.some((direction) => turnOf(side, direction) < most));
   return (
     FORBIDDEN * forbidden +
-    sum(crossed) +
+    crossed +
     (alongside ? ALONGSIDE.cost : 0) +
     (isHatched && runs([45, -45], AS_HATCHING.turn) ? AS_HATCHING.cost : 0) +
     (runs([0, 90], AS_EDGE.turn) ? AS_EDGE.cost : 0) +

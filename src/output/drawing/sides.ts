@@ -24,23 +24,36 @@ export function sidesOf(ink: Ink, chord = CHORD): Side[] {
 }
 
 /** How far a point lies off a straight piece. */
-export function sideDistance([[x0, y0], [x1, y1]]: Side, [x, y]: Point): number {
-  const [ux, uy] = [x1 - x0, y1 - y0];
-  const share = Math.min(1, Math.max(0, ((x - x0) * ux + (y - y0) * uy) / (ux * ux + uy * uy || 1)));
-  return Math.hypot(x - x0 - share * ux, y - y0 - share * uy);
+export function sideDistance(side: Side, point: Point): number {
+  const ux = side[1][0] - side[0][0];
+  const uy = side[1][1] - side[0][1];
+  const x = point[0] - side[0][0];
+  const y = point[1] - side[0][1];
+  const share = Math.min(1, Math.max(0, (x * ux + y * uy) / (ux * ux + uy * uy || 1)));
+  return Math.sqrt((x - share * ux) ** 2 + (y - share * uy) ** 2);
 }
 
 /** Whether two straight pieces cross. */
 export function sidesCross(one: Side, other: Side): boolean {
   if (areApart(one, other, 0) || areApart(one, other, 1)) return false;
-  const beside = ([a, b]: Side, [x, y]: Point) => (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0]);
-  const parts = (side: Side, [from, to]: Side) => beside(side, from) * beside(side, to) < -1e-9;
   return parts(one, other) && parts(other, one);
 }
 
-function areApart([a, b]: Side, [c, d]: Side, axis: 0 | 1): boolean {
-  return (
-    (a[axis] < c[axis] && a[axis] < d[axis] && b[axis] < c[axis] && b[axis] < d[axis]) ||
-    (a[axis] > c[axis] && a[axis] > d[axis] && b[axis] > c[axis] && b[axis] > d[axis])
-  );
+/** Whether the ends of a piece lie on either side of another one. */
+function parts(side: Side, other: Side): boolean {
+  return beside(side, other[0]) * beside(side, other[1]) < -1e-9;
+}
+
+function beside(side: Side, point: Point): number {
+  const a = side[0];
+  const b = side[1];
+  return (b[0] - a[0]) * (point[1] - a[1]) - (b[1] - a[1]) * (point[0] - a[0]);
+}
+
+function areApart(one: Side, other: Side, axis: 0 | 1): boolean {
+  const a = one[0][axis];
+  const b = one[1][axis];
+  const c = other[0][axis];
+  const d = other[1][axis];
+  return Math.max(a, b) < Math.min(c, d) || Math.min(a, b) > Math.max(c, d);
 }

@@ -1,6 +1,10 @@
 // Writes src/presets/shipped.ts from presets/**/*.yaml, so that the presets travel inside the bundles.
 import { readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { parse } from 'yaml';
+
+/** Folders of what is no preset to be read at a start. */
+const OTHERS = /^(fleets|results|sheets)\//;
 
 const FROM = new URL('../presets/', import.meta.url);
 const TO = new URL('../src/presets/shipped.ts', import.meta.url);
@@ -27,6 +31,9 @@ function presetPaths() {
 
 function bundled(paths) {
   const entries = paths.map((path) => `  ${JSON.stringify(path)}: ${JSON.stringify(presetText(path))},`);
+  const values = paths
+    .filter((path) => !OTHERS.test(path))
+    .map((path) => `  ${JSON.stringify(path)}: ${JSON.stringify(JSON.stringify(parse(presetText(path))))},`);
   return [
     '// Generated from presets/ by scripts/bundle-presets.mjs; not kept under version control.',
     "import type { PresetTexts } from './texts.js';",
@@ -34,6 +41,11 @@ function bundled(paths) {
     '/** The preset files that come with the package. */',
     'export const SHIPPED: PresetTexts = {',
     ...entries,
+    '};',
+    '',
+    '/** What those hold that are presets, as JSON, which a start reads sooner than YAML. */',
+    'export const SHIPPED_VALUES: Readonly<Record<string, string>> = {',
+    ...values,
     '};',
     '',
   ].join('\n');

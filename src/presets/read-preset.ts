@@ -1,10 +1,11 @@
 import type { z } from 'zod';
 import { nearest } from '../sheet/nearest.js';
-import { readYaml } from '../sheet/read-yaml.js';
+import { readYaml, type SheetText } from '../sheet/read-yaml.js';
 import { validate } from '../sheet/validate.js';
 import { type Fault, fault, InputError } from '../units/faults.js';
 import { NEEDED_FIGURES, PRESET_FOLDERS, PRESET_SCHEMAS, type PresetData, type PresetKind } from './kinds.js';
 import { type Figure, figuresOf, type Provenance, provenanceFaults } from './provenance.js';
+import { SHIPPED, SHIPPED_VALUES } from './shipped.js';
 import type { PresetTexts } from './texts.js';
 
 /** A preset, read and found whole. */
@@ -83,7 +84,7 @@ function unknownPreset(kind: PresetKind, name: string, known: readonly string[],
 }
 
 function parsePreset<K extends PresetKind>(kind: K, id: string, text: string): Preset<K> {
-  const { value, locate } = readYaml(text);
+  const { value, locate } = presetText(`${PRESET_FOLDERS[kind]}/${id}.yaml`, text);
   const data: PresetData<K> = validate<z.ZodType<PresetData<K>>>(PRESET_SCHEMAS[kind], value, locate);
   const { title, provenance } = data;
   const covered = figuresOf(withoutHead(value));
@@ -92,6 +93,14 @@ function parsePreset<K extends PresetKind>(kind: K, id: string, text: string): P
     throw new InputError(faults.map((one) => ({ ...one, at: locate(one.path.split('.')) ?? { line: 1, column: 1 } })));
   }
   return { id, kind, title, data, figures: covered.filter(({ path }) => !path.startsWith('expect.')), provenance };
+}
+
+/** A preset that ships was read when it was bundled; its text is read where a place in it is asked for. */
+function presetText(file: string, text: string): SheetText {
+  const json = text === SHIPPED[file] ? SHIPPED_VALUES[file] : undefined;
+  return json === undefined
+    ? readYaml(text)
+    : { value: JSON.parse(json), locate: (path) => readYaml(text).locate(path) };
 }
 
 function withoutHead(value: unknown): Record<string, unknown> {

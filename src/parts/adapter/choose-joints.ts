@@ -1,8 +1,7 @@
 import { Assumptions } from '../../sheet/assumptions.js';
 import type { Joint } from '../common/joints.js';
-import { fits } from './cures.js';
 import { inputOf, type Known } from './input.js';
-import { type LayoutInput, layout } from './layout.js';
+import { type LayoutInput, layoutThatFits } from './layout.js';
 import type { AdapterSheet } from './sheet.js';
 
 /** Joints in the order of preference: what holds best in plastic and lets the nut be fitted last comes first. */
@@ -35,9 +34,9 @@ export function withJoints(sheet: AdapterSheet, known: Known, notes: Assumptions
 
 /** Whether a layout fits, with the wall that inserts want. */
 function roomy(input: LayoutInput): boolean {
-  const laid = layout(input);
+  const laid = layoutThatFits(input);
   const inserts = [input.nut?.hole.joint, input.carriage.hole.joint].includes('insert');
-  return fits(laid) && (!inserts || laid.ligament.gap >= INSERT_WALL);
+  return laid !== undefined && (!inserts || laid.ligament.gap >= INSERT_WALL);
 }
 
 const INSERT_WALL = 1.5;

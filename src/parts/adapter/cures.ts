@@ -1,14 +1,6 @@
 import { plain } from '../../units/format.js';
 import { JOINTS, type Joint, threadReach } from '../common/joints.js';
-import { type Layout, type LayoutInput, layout, thicknessFor } from './layout.js';
-
-/** Least wall between openings, and from them to the edge, mm. @source common-practice */
-export const LEAST_LIGAMENT = 1.2;
-
-/** Whether holes, heads and tools find their place. */
-export function fits({ ligament, room }: Layout): boolean {
-  return ligament.gap >= LEAST_LIGAMENT - 1e-9 && room.gap >= -1e-9;
-}
+import { type LayoutInput, LEAST_LIGAMENT, layoutThatFits, thicknessFor } from './layout.js';
 
 /**
  * What would make room where no turn does, tried on the layout itself and named in the order of least trouble: other
@@ -36,9 +28,9 @@ function otherJoints(input: LayoutInput): string | undefined {
   const found = nutJoints.flatMap((nutJoint) =>
     JOINTS.flatMap((carriageJoint) => {
       const changed = withJoints(input, nutJoint, carriageJoint);
-      const laid = layout(changed);
+      const laid = layoutThatFits(changed);
       const changes = (nutJoint !== nut?.hole.joint ? 1 : 0) + (carriageJoint !== carriage.hole.joint ? 1 : 0);
-      return fits(laid) ? [{ nutJoint, carriageJoint, changes, laid }] : [];
+      return laid ? [{ nutJoint, carriageJoint, changes, laid }] : [];
     }),
   );
   if (found.length === 0) return undefined;
@@ -72,8 +64,8 @@ function stackedPlate(input: LayoutInput): string | undefined {
   const sunk = (input.outerStep?.depth ?? 0) + (input.innerStep?.depth ?? 0);
   const thickness = Math.ceil(2 * (depth + sunk)) / 2;
   if (thickness <= input.thickness) return undefined;
-  const laid = layout({ ...withJoints(input, 'insert', 'insert'), thickness });
-  if (!fits(laid)) return undefined;
+  const laid = layoutThatFits({ ...withJoints(input, 'insert', 'insert'), thickness });
+  if (!laid) return undefined;
   return `plate.thickness: ${plain(thickness)} mm, or two plates stacked to it, with inserts from both faces leaves ${plain(laid.ligament.gap, 2)} mm`;
 }
 
@@ -81,7 +73,7 @@ function largerOutline(input: LayoutInput): string | undefined {
   const { outline } = input;
   if (outline.shape === 'polygon') return undefined;
   for (const more of [0.5, 1, 1.5, 2, 3, 4, 6, 8, 12, 16, 20]) {
-    if (fits(layout({ ...input, outline: grown(outline, more) })))
+    if (layoutThatFits({ ...input, outline: grown(outline, more) }))
       return `an outline ${plain(more)} mm further out on every side is enough`;
   }
   return undefined;

@@ -18,7 +18,7 @@ import {
   type Step,
 } from './plan.js';
 import { type FlangeSizes, insideFlangeOf, type SeatedNut } from './seated-nut.js';
-import { type Named, turnTask, type Walls, wallsOf, widest } from './walls.js';
+import { type Around, fixedRoomOf, type Named, turnTask, type Walls, wallsOf, wallsWithin, widest } from './walls.js';
 
 /** A pattern before its place in the plate is known. */
 export interface PatternInput extends HolePlaces {
@@ -65,11 +65,37 @@ const BLIND_FLOOR = 1.2;
 
 /** Lays out the plate, its clocking solved or taken as stated. */
 export function layout(input: LayoutInput): Layout {
-  const draft = drafted(input, 0);
-  const task = turnTask(draft, aroundOf(input, 0));
-  const clocking = input.clocking === undefined ? solveClocking(task) : clockingAt(task, input.clocking);
+  const clocking = clockingOf(input);
+  const around = aroundOf(input, clocking.turn);
+  return laidAt({ plate: drafted(input, clocking.turn), clocking, around });
+}
+
+/** Least wall between openings, and from them to the edge, mm. @source common-practice */
+export const LEAST_LIGAMENT = 1.2;
+
+/** Whether holes, heads and tools find their place. */
+export function fits({ ligament, room }: Pick<Layout, 'ligament' | 'room'>): boolean {
+  return ligament.gap >= LEAST_LIGAMENT - 1e-9 && room.gap >= -1e-9;
+}
+
+/** The same where everything fits. Walls to the edge, which take most of the work, are asked last. */
+export function layoutThatFits(input: LayoutInput): Layout | undefined {
+  const clocking = clockingOf(input);
   const plate = drafted(input, clocking.turn);
-  const last = wallsOf(plate, aroundOf(input, clocking.turn));
+  const around = aroundOf(input, clocking.turn);
+  const known: Walls = { fixed: wallsWithin(plate), fixedRoom: fixedRoomOf(plate, around) };
+  if (!fits({ ligament: leastWall(known, clocking), room: leastRoom(known, clocking) })) return undefined;
+  const laid = laidAt({ plate, clocking, around });
+  return fits(laid) ? laid : undefined;
+}
+
+function clockingOf(input: LayoutInput): Clocking {
+  const task = turnTask(drafted(input, 0), aroundOf(input, 0));
+  return input.clocking === undefined ? solveClocking(task) : clockingAt(task, input.clocking);
+}
+
+function laidAt({ plate, clocking, around }: Pick<Layout, 'plate' | 'clocking'> & { readonly around: Around }): Layout {
+  const last = wallsOf(plate, around);
   return { plate, clocking, ligament: leastWall(last, clocking), room: leastRoom(last, clocking) };
 }
 
@@ -85,7 +111,7 @@ function leastOf(named: readonly Named[]): Named {
   return named.reduce((least, one) => (one.gap < least.gap ? one : least));
 }
 
-function aroundOf({ nut, carriage }: LayoutInput, turn: number) {
+function aroundOf({ nut, carriage }: LayoutInput, turn: number): Around {
   return {
     ...(nut ? { nut: seatedNut(nut, turn) } : {}),
     ...(carriage.bore === undefined ? {} : { carriageBore: { diameter: carriage.bore, center: carriage.center } }),

@@ -1,3 +1,4 @@
+import { onceFor } from '../../units/once.js';
 import { nutPocketOutline } from '../common/bought-nut.js';
 import { turned } from '../common/hole-pattern.js';
 import type { Opening, Slab } from '../common/slab.js';
@@ -8,7 +9,7 @@ import { spansOf } from './walls.js';
 const CHORD = 0.02;
 
 /** The plate as it bends, finished sizes: all that is cut out of it taken off, rim and keys not counted. */
-export function slabOf(plate: PlateSizes): Slab {
+export const slabOf = onceFor((plate: PlateSizes): Slab => {
   const { thickness, bore, outerStep, innerStep, catchPocket, cutouts, nutHoles, carriageHoles } = plate;
   const round = ({ diameter, center }: Step, from: number, to: number): Opening => ({
     shape: { at: center, radius: diameter / 2 },
@@ -43,7 +44,7 @@ export function slabOf(plate: PlateSizes): Slab {
       ...[nutHoles, carriageHoles].flatMap((holes) => (holes ? holeOpenings(holes) : [])),
     ],
   };
-}
+});
 
 function holeOpenings(holes: PatternHoles): Opening[] {
   const spans = spansOf(holes);

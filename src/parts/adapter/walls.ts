@@ -42,14 +42,17 @@ export interface Around {
   readonly carriageBore?: { readonly diameter: number; readonly center: Point };
 }
 
+/** Walls beside holes that no edge of the plate is in, and that its turn does not change. */
+export function wallsWithin(plate: PlateSizes): Named[] {
+  const { nutHoles: nut, carriageHoles: carriage } = plate;
+  return [...(nut ? ownWalls(plate, nut, 'nut holes') : []), ...ownWalls(plate, carriage, 'carriage holes')];
+}
+
 /** All walls and rooms of a plate that its turn does not change. */
 export function wallsOf(plate: PlateSizes, around: Around): Walls {
   const { nutHoles: nut, carriageHoles: carriage } = plate;
-  const both = nut ? [nut, carriage] : [carriage];
-  const names = nut ? ['nut holes', 'carriage holes'] : ['carriage holes'];
   const turnless = plate.outline.shape === 'hull';
   const edge = insideEdge(plate);
-  const fixed = both.flatMap((holes, i) => ownWalls(plate, holes, names[i]!));
   const onEdge = (holes: PatternHoles, what: string): Named[] =>
     holes.centres.map((centre) => ({ what, gap: edge(centre) - widest(holes) }));
   const cutoutsToHoles = carriage.centres.flatMap((centre) =>
@@ -60,7 +63,7 @@ export function wallsOf(plate: PlateSizes, around: Around): Walls {
   );
   return {
     fixed: [
-      ...fixed,
+      ...wallsWithin(plate),
       ...onEdge(carriage, 'carriage holes and the edge'),
       ...cutoutsToHoles,
       ...aroundMiddle(plate, edge),
@@ -272,7 +275,8 @@ function turningRoom(plate: PlateSizes, nut: PatternHoles | undefined, seated: S
   return [...(seated.roundFlange === undefined ? flange : []), ...heads];
 }
 
-function fixedRoomOf(plate: PlateSizes, { nut: seated, carriageBore }: Around): Named[] {
+/** Room for heads and tools that the turn does not change. */
+export function fixedRoomOf(plate: PlateSizes, { nut: seated, carriageBore }: Around): Named[] {
   const { nutHoles: nut, carriageHoles: carriage } = plate;
   const head = outerHead(carriage);
   const rooms: Named[] = [];

@@ -2,8 +2,9 @@ import { type Check, hard, type Limits, soft, valued } from '../../../judge/chec
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import { cures, fits, LEAST_LIGAMENT } from '../cures.js';
+import { cures } from '../cures.js';
 import { type AdapterDesign, roomLeft } from '../dimensions.js';
+import { fits, LEAST_LIGAMENT } from '../layout.js';
 import { thinnestNeck } from '../necks.js';
 import { insideEdge } from '../plan.js';
 import { LEAST_ROOM, widest } from '../walls.js';

@@ -4,6 +4,8 @@ export default defineConfig({
   test: {
     // one worker a core: the usual rule leaves one core idle
     maxWorkers: '100%',
+    // modules are transformed anew where their text changed
+    experimental: { fsModuleCache: true },
     projects: [
       {
         test: {

@@ -35,31 +35,49 @@ export function dot(a: Point, b: Point): number {
 
 /** Farthest reach of an outline along a unit vector. */
 export function reachAlong(outline: Outline, along: Point): number {
-  return Math.max(...outline.map((point) => dot(point, along)));
+  let reach = Number.NEGATIVE_INFINITY;
+  for (const point of outline) reach = Math.max(reach, point[0] * along[0] + point[1] * along[1]);
+  return reach;
+}
+
+/** What a cut meets of an opening. */
+interface Gone {
+  readonly spans: readonly Span[];
+  readonly from: number;
+  readonly to: number;
 }
 
 /** The material that a cut meets within some spans of it, as pieces between heights. */
 export function materialAt(slab: Slab, line: CutLine, within: readonly Span[]): SectionPiece[] {
   const solid = spansOfOutline(slab.outline, line);
-  const openings = slab.openings.flatMap(({ shape, from, to }) => {
+  if (solid.length === 0 || within.length === 0) return [];
+  const openings: Gone[] = [];
+  for (const { shape, from, to } of slab.openings) {
     const spans = 'outline' in shape ? spansOfOutline(shape.outline, line) : spansOfRound(shape, line);
-    return spans.length === 0 ? [] : [{ spans, from, to }];
-  });
-  const ends = [solid, within, ...openings.map(({ spans }) => spans)].flat(2).sort((a, b) => a - b);
-  return ends.slice(1).flatMap((to, i) => {
-    const from = ends[i]!;
+    if (spans.length > 0) openings.push({ spans, from, to });
+  }
+  const ends: number[] = [];
+  for (const spans of [solid, within, ...openings.map((opening) => opening.spans)])
+    for (const span of spans) ends.push(span[0], span[1]);
+  ends.sort((a, b) => a - b);
+  const pieces: SectionPiece[] = [];
+  for (let i = 1; i < ends.length; i++) {
+    const from = ends[i - 1]!;
+    const to = ends[i]!;
     const middle = (from + to) / 2;
-    if (to - from < 1e-9 || !covers(solid, middle) || !covers(within, middle)) return [];
+    if (to - from < 1e-9 || !covers(solid, middle) || !covers(within, middle)) continue;
     const gone = openings.filter(({ spans }) => covers(spans, middle));
-    return heightsLeft(slab.thickness, gone).map(([low, high]) => ({ width: to - from, from: low, to: high }));
-  });
+    for (const [low, high] of heightsLeft(slab.thickness, gone)) pieces.push({ width: to - from, from: low, to: high });
+  }
+  return pieces;
 }
 
 function covers(spans: readonly Span[], at: number): boolean {
-  return spans.some(([from, to]) => at > from && at < to);
+  for (const span of spans) if (at > span[0] && at < span[1]) return true;
+  return false;
 }
 
-function heightsLeft(thickness: number, gone: readonly { readonly from: number; readonly to: number }[]): Span[] {
+function heightsLeft(thickness: number, gone: readonly Gone[]): Span[] {
   let left: Span[] = [[0, thickness]];
   for (const { from, to } of gone) {
     left = left.flatMap(([low, high]): Span[] => [

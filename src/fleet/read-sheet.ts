@@ -1,8 +1,9 @@
 import { locating } from '../pipeline/locate-faults.js';
 import type { PresetTexts } from '../presets/texts.js';
-import type { Fields } from '../sheet/fields-map.js';
+import { type Fields, isFields } from '../sheet/fields-map.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { validate } from '../sheet/validate.js';
+import { fault, shown } from '../units/faults.js';
 import type { BareMachine, Entry, Find, GivenFields } from './machines.js';
 import { withMotorShafts } from './motor-shafts.js';
 import { type FleetSheet, fleetSchema, type MachineEntry, type PartEntry } from './sheet.js';
@@ -22,11 +23,19 @@ export const LONGEST_FLEET = 8_000_000;
  */
 export function readFleetSheet(text: string, file: string, presets: PresetTexts): FleetFile {
   const { value, locate } = readYaml(text, LONGEST_FLEET);
+  locating(locate, () => requireFleet(value));
   const sheet = validate(fleetSchema, value, locate);
   return {
     sheet: locating(locate, () => withMotorShafts(sheet, presets)),
     find: (path) => ({ file, at: locate(path) }),
   };
+}
+
+/** @throws InputError it is the sheet of a part: one line says so, where each of its fields would be a mistake of its own */
+function requireFleet(value: unknown): void {
+  if (!isFields(value) || !('part' in value) || 'fleet' in value) return;
+  const allowed = 'makes this the sheet of one part, and no fleet: leadwright make FILE; leadwright new fleet';
+  throw fault('part', shown(value.part), allowed);
 }
 
 /** The machines that a fleet file lists itself. */

@@ -4,6 +4,7 @@ import type { Assumption } from '../sheet/assumptions.js';
 import { orShort } from '../sheet/fields.js';
 import { type Fields, isFields } from '../sheet/fields-map.js';
 import { replaced } from '../sheet/merge.js';
+import { withoutField } from '../sheet/without-field.js';
 import type { KnownKind } from './known-kind.js';
 import { type NamedField, namedFields } from './named-fields.js';
 
@@ -56,17 +57,15 @@ function spelledOut(
     if (named === undefined) continue;
     const { name, path } = named;
     const { [one.field]: given, ...others } = sheet;
-    const own = isFields(given) ? without(given, [one.key, ...(one.older ? [one.older.key] : [])]) : {};
+    const own = isFields(given)
+      ? [one.key, ...(one.older ? [one.older.key] : [])].reduce((fields, key) => withoutField(fields, [key]), given)
+      : {};
     const { figures, why } = one.resolve(name, presets, path);
     const told = Object.keys(own).length > 0 ? { ...others, [one.field]: own } : others;
     sheet = replaced(givenBy(figures, told), told);
     if (why !== undefined) assumed.push({ field: one.field, value: name, why });
   }
   return { sheet, assumed };
-}
-
-function without(fields: Fields, keys: readonly string[]): Fields {
-  return Object.fromEntries(Object.entries(fields).filter(([key]) => !keys.includes(key)));
 }
 
 /** A map that says one of these says its whole form, and takes nothing from a preset. */

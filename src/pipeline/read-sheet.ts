@@ -30,7 +30,7 @@ export function plainSheet(sheet: string | object): object {
 }
 
 function kindOf(value: unknown, kinds: readonly KnownKind[]): KnownKind {
-  const names = kinds.map(({ kind }) => kind);
+  const names = [...kinds.map(({ kind }) => kind), 'axis'];
   const choice = `must be one of ${names.join(', ')}`;
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
     throw refused({
@@ -39,6 +39,12 @@ function kindOf(value: unknown, kinds: readonly KnownKind[]): KnownKind {
       allowed: `must be a map of fields that begins with part: ${names[0]}`,
     });
   }
+  if ('fleet' in value && !('part' in value))
+    throw refused({
+      path: 'fleet',
+      value: shown(value.fleet),
+      allowed: 'makes this the file of a fleet, and no sheet of a part: leadwright fleet FILE',
+    });
   if (!('part' in value) || value.part === null)
     throw refused({ path: 'part', value: '', allowed: `is missing; ${choice}` });
   const { part } = value;

@@ -4,10 +4,10 @@ import { START_KINDS, type StartKind } from '../sheet/start-kinds.js';
 import { fault } from '../units/faults.js';
 import { newResults } from './new-results.js';
 import { newTrial } from './new-trial.js';
-import { ADAPTER_START } from './start-sheets/adapter.js';
+import { ADAPTER_START, FLOATING_ADAPTER_START } from './start-sheets/adapter.js';
 import { AXIS_START } from './start-sheets/axis.js';
 import { COLLAR_START } from './start-sheets/collar.js';
-import { COUPLING_START } from './start-sheets/coupling.js';
+import { COUPLING_START, INSERT_START } from './start-sheets/coupling.js';
 import { COUPON_START } from './start-sheets/coupon.js';
 import { END_HOLDER_START } from './start-sheets/end-holder.js';
 import { FLEET_START } from './start-sheets/fleet.js';
@@ -32,6 +32,9 @@ const SHEETS: Readonly<Record<StartKind, () => string>> = {
   'twin-nut': () => FAMILY_STARTS['twin-nut'],
   'nut-holder': () => FAMILY_STARTS['nut-holder'],
   'catch-nut': () => FAMILY_STARTS['catch-nut'],
+  'floating-nut': () => FAMILY_STARTS['floating-nut'],
+  'floating-adapter': () => FLOATING_ADAPTER_START,
+  insert: () => INSERT_START,
   bush: () => BUSH_START,
   axis: () => AXIS_START,
   fleet: () => FLEET_START,

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import type { ShortForms } from './edit-text.js';
 import { type Fields, isFields } from './fields-map.js';
 import { fieldsAt, opened } from './schema-keys.js';
 
@@ -19,3 +20,20 @@ export function longForm(schema: z.ZodType, path: readonly PropertyKey[], value:
   }
   return undefined;
 }
+
+/** Short forms by the name of their field, and the field inside that they stand for: what is changed there keeps what the short form said. */
+export const SHORT: ShortForms = {
+  bearing: 'designation',
+  clamp: 'screw',
+  fit: 'class',
+  float: 'sideways',
+  mark: 'text',
+  material: 'preset',
+  outline: 'shape',
+  pad: 'kind',
+  printer: 'preset',
+  profile: 'name',
+  screw: 'designation',
+  set_screw: 'screw',
+  shaft: 'diameter',
+};

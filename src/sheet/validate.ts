@@ -3,6 +3,7 @@ import { type Fault, InputError, type Place, shown } from '../units/faults.js';
 import { nearest } from './nearest.js';
 import { dotted } from './path.js';
 import { knownKeys } from './schema-keys.js';
+import { withoutField } from './without-field.js';
 
 export { dotted } from './path.js';
 
@@ -22,7 +23,7 @@ export function validate<T extends z.ZodType>(
   const result = schema.safeParse(value);
   if (result.success) return result.data;
   const blank = result.error.issues.map(({ path }) => path).find((path) => isBlank(value, path));
-  if (blank) return validate(schema, without(value, blank), locate);
+  if (blank) return validate(schema, withoutField(value, blank), locate);
   const faults = result.error.issues.flatMap((issue) => toFaults(issue, schema, value, locate));
   throw new InputError(faults.sort(byPlace));
 }
@@ -37,18 +38,6 @@ function isBlank(root: unknown, path: readonly PropertyKey[]): boolean {
     !Array.isArray(within) &&
     Object.hasOwn(within, key) &&
     within[key] === null
-  );
-}
-
-/** A copy without the field at the end of a path. */
-function without(root: unknown, [key, ...rest]: readonly PropertyKey[]): unknown {
-  if (!isRecord(root) || key === undefined) return root;
-  if (Array.isArray(root)) return root.map((one, i) => (i === Number(key) ? without(one, rest) : one));
-  const entries = Object.entries(root);
-  return Object.fromEntries(
-    entries.flatMap(([name, value]) =>
-      name !== String(key) ? [[name, value]] : rest.length === 0 ? [] : [[name, without(value, rest)]],
-    ),
   );
 }
 

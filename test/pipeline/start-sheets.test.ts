@@ -63,3 +63,10 @@ describe('the start file of a fleet', () => {
 it('has no commented lines where every line waits to be filled in', () => {
   expect(['results', 'trial'].flatMap(uncommented)).toEqual([]);
 });
+
+it('tells what a file is for where it is no sheet of a part, and names the axis among what may be meant', () => {
+  expect(() => design('fleet: mine\nmachines: {}\n')).toThrow(
+    /^1:8 fleet: mine; makes this the file of a fleet[^\n]*$/,
+  );
+  expect(() => design('part: axes\nname: a\n')).toThrow(/gauge, axis; did you mean axis\?$/);
+});

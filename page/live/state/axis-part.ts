@@ -1,7 +1,7 @@
 import { editText } from '../../../src/sheet/edit-text.js';
 import { type Fields, isFields } from '../../../src/sheet/fields-map.js';
 import { readYaml } from '../../../src/sheet/read-yaml.js';
-import { SHORT } from './short-forms.js';
+import { SHORT } from '../../../src/sheet/short-forms.js';
 
 /** A part that was opened from an axis. */
 export interface AxisPart {

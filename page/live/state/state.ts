@@ -1,10 +1,10 @@
 import type { Acceptance } from '../../../src/judge/accept.js';
 import type { Cure } from '../../../src/judge/advice.js';
 import { editText, putSection } from '../../../src/sheet/edit-text.js';
+import { SHORT } from '../../../src/sheet/short-forms.js';
 import type { AxisPart } from './axis-part.js';
 import type { Card } from './cards.js';
 import type { Typed } from './readings.js';
-import { SHORT } from './short-forms.js';
 
 /** Where a person is on the way. */
 export type Step = 'start' | 'screw' | 'compare' | 'part';

@@ -19,6 +19,6 @@ function floatHole({ pin, sideways }: Float): number {
 }
 
 /** The widest hole of the nut's own pattern that stays off its body. */
-function roomBeside({ pattern, body }: NutSide): number {
+export function roomBeside({ pattern, body }: NutSide): number {
   return 2 * Math.min(...pattern.centres.map(([x, y]) => Math.hypot(x, y) - body.most / 2));
 }

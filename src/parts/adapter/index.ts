@@ -2,6 +2,7 @@ import { AXIS, HOLDS, PRINTS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { ADAPTER_CHECKS } from './checks/index.js';
 import { type AdapterDesign, designAdapter } from './dimensions.js';
+import { floatRemedies, sleeveRemedies } from './float-remedies.js';
 import { mateAdapter } from './mate.js';
 import { adapterParticulars } from './particulars.js';
 import { boreRemedies } from './remedies.js';
@@ -31,5 +32,5 @@ export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
   views: adapterViews,
   sizeField,
   tunables: ADAPTER_TUNABLES,
-  remedies: { 'mount-bore': boreRemedies },
+  remedies: { 'mount-bore': boreRemedies, 'mount-float': floatRemedies, 'sleeve-seat': sleeveRemedies },
 };

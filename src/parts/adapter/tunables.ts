@@ -1,5 +1,5 @@
 import type { Tunable } from '../../judge/advice.js';
-import { BRIDGING_TUNABLE } from '../common/tunables.js';
+import { BRIDGING_TUNABLE, floatTunables } from '../common/tunables.js';
 import type { AdapterDesign } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;
@@ -25,5 +25,6 @@ export const ADAPTER_TUNABLES: readonly Tunable<AdapterDesign>[] = [
     now: ({ input: { outline } }) => (outline.shape === 'hull' ? outline.rim : undefined),
   },
   { ...mm, path: 'plate.bore', least: 1, most: 400, step: 0.1, grain: 0.5, now: ({ layout }) => layout.plate.bore },
+  ...floatTunables<AdapterDesign>(({ spacers }) => spacers),
   BRIDGING_TUNABLE,
 ];

@@ -1,5 +1,6 @@
 import type { FigureTunable, WordTunable } from '../../judge/advice.js';
 import { BRIDGINGS } from '../../presets/printer.js';
+import type { Float } from './float.js';
 
 /** The nozzle, in the range in which one is made for such parts  [mm]. */
 export const NOZZLE_TUNABLE: FigureTunable<{ readonly printer: { readonly nozzle: number } }> = {
@@ -36,4 +37,18 @@ export function boreClearanceTunable<Design>(
   now: (design: Design) => number | undefined,
 ): FigureTunable<Design> {
   return { unit: 'mm', path: `${section}.bore_clearance`, least: -0.1, most: 0.5, step: 0.01, grain: 0.05, now };
+}
+
+/** How far a nut floats, and on what  [mm]. */
+export function floatTunables<Design>(of: (design: Design) => Float | undefined): FigureTunable<Design>[] {
+  const mm = { unit: 'mm', grain: 0.1 } as const;
+  return [
+    { ...mm, path: 'float.sideways', least: 0.05, most: 1, step: 0.05, now: (design) => of(design)?.sideways },
+    { ...mm, path: 'float.along', least: 0.01, most: 0.5, step: 0.01, now: (design) => of(design)?.along.likely },
+    { ...mm, path: 'float.sleeve', least: 2, most: 20, step: 0.1, grain: 0.5, now: (design) => sleeveOf(of(design)) },
+  ];
+}
+
+function sleeveOf(float: Float | undefined): number | undefined {
+  return float?.spacer === 'sleeve' ? float.pin : undefined;
 }

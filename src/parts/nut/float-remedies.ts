@@ -1,7 +1,9 @@
 import type { Remedy } from '../../judge/advice.js';
 import { rounded } from '../../units/format.js';
+import type { Float } from '../common/float.js';
 import { sidewaysInBore } from './bore.js';
 import { radialFloat } from './checks/mount.js';
+import { stopOf } from './float.js';
 import type { NutDesign } from './nut-design.js';
 
 /** How far a nut moves sideways while its screws are loose, each way, mm. @source common-practice */
@@ -12,7 +14,8 @@ export function floatRemedies(check: string): (design: NutDesign) => readonly Re
   return (design) => {
     const { holes, carriage, float: floats } = design;
     const float = radialFloat(design);
-    if (!holes || !float || floats) return [];
+    if (!holes || !float) return [];
+    if (floats) return ownFloat(design, floats, check);
     const missing = 2 * (USUAL_FLOAT - float.likely);
     if (missing <= 0) return [];
     const drilled = { 'holes.diameter': tenths(holes.diameter.likely + missing) };
@@ -28,6 +31,24 @@ export function floatRemedies(check: string): (design: NutDesign) => readonly Re
         : []),
     ];
   };
+}
+
+/** A nut that floats: the bore of its carriage, its holes where the sheet states them, and what stands in them. */
+function ownFloat(design: NutDesign, floats: Float, check: string): readonly Remedy[] {
+  const { holes, carriage } = design;
+  const inHoles = stopOf({ ...design, float: floats, holes: holes! }).sideways;
+  const short = 2 * (USUAL_FLOAT - inHoles.likely);
+  const inBore = carriage.bore && 2 * (USUAL_FLOAT - sidewaysInBore(design, carriage.bore).likely);
+  const drilled = { 'holes.diameter': tenths(holes!.diameter.likely + short) };
+  const bored = carriage.bore && inBore && inBore > 0 ? { 'carriage.bore': tenths(carriage.bore.likely + inBore) } : {};
+  const sleeve = rounded(Math.floor(10 * (floats.pin - short) + 1e-9) / 10);
+  const words =
+    short > 0 ? ['make the holes wider', 'thinner sleeves'] : ['make the holes narrower', 'thicker sleeves'];
+  return [
+    ...(Object.keys(bored).length > 0 ? [{ check, say: 'bore the carriage out', set: bored }] : []),
+    { check, say: words[0]!, set: { ...drilled, ...bored } },
+    ...(floats.spacer === 'sleeve' ? [{ check, say: words[1]!, set: { 'float.sleeve': sleeve, ...bored } }] : []),
+  ];
 }
 
 function tenths(value: number): number {

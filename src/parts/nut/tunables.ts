@@ -1,5 +1,5 @@
 import type { Tunable } from '../../judge/advice.js';
-import { BRIDGING_TUNABLE, LAYER_TUNABLE, NOZZLE_TUNABLE } from '../common/tunables.js';
+import { BRIDGING_TUNABLE, floatTunables, LAYER_TUNABLE, NOZZLE_TUNABLE } from '../common/tunables.js';
 import type { NutDesign } from './dimensions.js';
 
 const mm = { unit: 'mm' } as const;
@@ -51,6 +51,7 @@ export const NUT_TUNABLES: readonly Tunable<NutDesign>[] = [
   { ...mm, path: 'holes.circle', least: 4, most: 200, step: 0.1, grain: 1, now: ({ holes }) => holes?.spacing.likely },
   { ...mm, path: 'lead_in', least: 0, most: 2, step: 0.05, grain: 0.2, now: ({ finished }) => finished.leadIn },
   { ...mm, path: 'fillet', least: 0, most: 5, step: 0.05, grain: 0.3, now: ({ finished }) => finished.fillet },
+  ...floatTunables<NutDesign>(({ float }) => float),
   LAYER_TUNABLE,
   NOZZLE_TUNABLE,
   BRIDGING_TUNABLE,

@@ -1,21 +1,12 @@
 import { stringify } from 'yaml';
 import type { Setting } from '../../judge/advice.js';
 import { isLength } from '../../sheet/inches.js';
+import { SHORT } from '../../sheet/short-forms.js';
 import { findKind } from '../find-kind.js';
 import { KINDS } from '../kinds.js';
 import type { Changes } from './knob.js';
 
 type Tree = { readonly [key: string]: unknown };
-
-/** Fields that may be written short, and what the short form stands for. */
-const SHORT: Readonly<Record<string, string>> = {
-  fit: 'class',
-  material: 'preset',
-  outline: 'shape',
-  pad: 'kind',
-  printer: 'preset',
-  screw: 'designation',
-};
 
 /** A copy of a plain sheet with some fields changed. */
 export function changedSheet(sheet: object, changes: Changes): Tree {

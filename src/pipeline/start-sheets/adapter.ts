@@ -1,12 +1,35 @@
 /** An adapter plate to start from: what is measured on nut and carriage, with what it means beside it. */
-export const ADAPTER_START = `# A plate that carries a bought nut on a carriage it does not fit. Change the readings to your own, then:
+export const ADAPTER_START = adapterStart({
+  name: 'my-adapter',
+  kind: `# kind: floating                # joined, floating (the nut stays free to move a little), blank (no nut, only a bore)
+#                               # floating takes float: {sideways: 0.3 mm, along: 0.05 mm}, on sleeves longer than its flange`,
+  hole: '3.5 mm',
+});
+
+/** The same for a nut that stays free: its holes are drilled to what its sleeves and the float want. */
+export const FLOATING_ADAPTER_START = adapterStart({
+  name: 'my-floating-adapter',
+  kind: `kind: floating                  # the nut stays free to move a little; joined: it is screwed tight
+float: {sideways: 0.25 mm, along: 0.05 mm, sleeve: 5.2 mm}    # on sleeves, longer than its flange by the play along`,
+  hole: '5.7 mm',
+});
+
+function adapterStart({
+  name,
+  kind,
+  hole,
+}: {
+  readonly name: string;
+  readonly kind: string;
+  readonly hole: string;
+}): string {
+  return `# A plate that carries a bought nut on a carriage it does not fit. Change the readings to your own, then:
 # leadwright check FILE, leadwright make FILE. Bare numbers are mm, degrees, N and N·m.
 # A line that is commented out is put in place by taking its # and the blank behind it away.
 
 part: adapter
-name: my-adapter                # letters, digits, - and _; it becomes a folder
-# kind: floating                # joined, floating (the nut stays free to move a little), blank (no nut, only a bore)
-#                               # floating takes float: {sideways: 0.3 mm, along: 0.05 mm}, on sleeves longer than its flange
+name: ${name.padEnd(26)}# letters, digits, - and _; it becomes a folder
+${kind}
 
 screw: Tr8x2                    # what the nut runs on: tells what a stalled motor pushes with, and whether the axis falls
 
@@ -15,7 +38,7 @@ nut:
   body: 10.2 mm                 # diameter of the body
   length: 15 mm                 # over all
   flange: {diameter: 22 mm, thickness: 3.5 mm}     # or shape: square, rectangular with size: [24 mm, 24 mm]; flats: 18 mm
-  holes: {count: 4, circle: 16 mm, start: 45 deg, diameter: 3.5 mm, screw: M3}   # or rectangle: [20 mm, 14 mm], or at: [[8, 0], [-3, 7]]
+  holes: {count: 4, circle: 16 mm, start: 45 deg, diameter: ${hole}, screw: M3}   # or rectangle: [20 mm, 14 mm], or at: [[8, 0], [-3, 7]]
   # joint: insert               # what the plate offers: through, counterbore, hexagon, insert, tapped; left out: what finds room
   # seat: outside               # the face of the plate the flange lies on: outside, carriage
   # stands: through             # the body goes through the plate, or away from it
@@ -50,3 +73,4 @@ duty:
 # register: {carriage: rim, depth: 2 mm}  # a rim enters the carriage's bore
 # calipers: 0.02 mm             # half-width of a reading, where it does not say its own
 `;
+}

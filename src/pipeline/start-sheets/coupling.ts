@@ -52,3 +52,40 @@ duty:
 # jaws: {count: 3, flank: straight}                          # straight, curved; height, width, inner, draft, fillet, bevel
 # misalignment: {angular: 0.3 deg, parallel: 0.08 mm, axial: 0.15 mm}
 `;
+
+/** The rubber alone, between two hubs that were bought. */
+export const INSERT_START = `# The rubber between two bought hubs. Change the readings to your own, then: leadwright check FILE
+# Bare numbers are mm, degrees, N and N·m; a unit may be written: 0.25 in, 1.2 kgf cm, 60 C.
+# A line that is commented out is put in place by taking its # and the blank behind it away.
+
+part: coupling
+name: my-insert                 # letters, digits, - and _; it becomes a folder
+
+# The hubs, measured; without either shaft only the insert is made.
+hubs: {outside_diameter: 25 mm}  # over the jaws
+# count the jaws of one hub; height: with the depth rod, from the tip of a jaw to the floor between jaws; width: across a jaw,
+# halfway between its inner end and the outside; inner: the room inside the jaws (docs/coupling.md says how to measure it)
+jaws: {count: 3, height: 8 mm, width: 7 mm, inner: 12 mm}
+
+motor:
+  torque: 0.4 N m               # holding torque
+  temperature: 50 C             # of its shaft, after an hour of work
+mounting: horizontal            # motor-below, motor-above, horizontal
+
+insert:
+  material: tpu95a              # leadwright presets material lists them
+  hardness: 95 Shore A
+  # pad: none                   # what both shaft ends stand on: disc, ball, soft, none
+  # flank_clearance: -0.03 mm   # at each flank; below 0 the lobes are squeezed and nothing plays
+
+printer: {nozzle: 0.4 mm, layer: 0.16 mm, hole_offset: 0.15 mm, compensation: file}
+
+duty:
+  load: 0 N                     # along the screw
+  temperature: 25 C             # around the coupling
+  speed: 300                    # rpm
+  starts: 60                    # starts and reversals an hour
+  shock: none                   # none, light, medium, heavy
+
+# misalignment: {angular: 0.3 deg, parallel: 0.08 mm, axial: 0.15 mm}
+`;

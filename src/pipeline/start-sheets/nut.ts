@@ -12,6 +12,10 @@ interface NutStart {
   readonly load: string;
   /** lines that make it one of the family */
   readonly family: string;
+  /** line that says what it is mounted to */
+  readonly carriage?: string;
+  /** line that lets it float */
+  readonly float?: string;
   /** whether a name on its flange stays in one piece */
   readonly isMarked?: boolean;
 }
@@ -97,6 +101,17 @@ export const FAMILY_STARTS = {
   nut: {across_flats: 13 mm, height: 6.5 mm}   # the bought nut, measured; shape: square where it is not a hexagon
   # pocket: end                 # where it opens: end (of the body), face (where there is no flange)`,
   }),
+  'floating-nut': nutStart({
+    ...PLAIN,
+    what: 'A nut that stays free to move a little sideways, for a screw that is bent or stands askew.',
+    name: 'my-floating-nut',
+    holes: '{count: 4, circle: 23 mm, start: 45 deg, screw: M3, head: flange}    # sized for sleeves and float',
+    carriage: 'carriage: {bore: 15 mm, thickness: 6 mm}',
+    float:
+      'float: {sideways: 0.3 mm, along: 0.03 mm}    # its screws stand on sleeves, longer than the flange by the play along; sleeve: 5 mm, spacer: shoulder, bare',
+    isMarked: false,
+    family: '# It goes with a screw that both ends hold; what it costs is play: thread-backlash counts it.',
+  }),
   'catch-nut': nutStart({
     ...WIDE,
     what: 'A printed nut with a metal one that stands by, in case the printed thread fails.',
@@ -117,6 +132,8 @@ function nutStart({
   axis,
   load,
   family,
+  carriage = '# carriage: {bore: 14.4 mm, thickness: 6 mm}',
+  float = '# float: 0.3 mm                # sideways, on sleeves: its screws never clamp it; left out, they do',
   isMarked = true,
 }: NutStart): string {
   return `# ${what} Change the readings to your own, then: leadwright check FILE, leadwright make FILE
@@ -143,8 +160,8 @@ holes: ${holes}
 mounting: ${mounting}
 # stands: through               # through, away: whether the body goes through the carriage or stands away from it
 
-# What it is mounted to, when known: its bore, its own holes.
-# carriage: {bore: 14.4 mm, thickness: 6 mm}
+# What it is mounted to, when known: its bore, its thickness, which gives the length of its screws, its own holes.
+${carriage}
 
 material: petg                  # leadwright presets material lists them
 printer: {nozzle: 0.4 mm, layer: 0.12 mm, hole_offset: 0.15 mm, compensation: file}
@@ -170,7 +187,7 @@ fit: running                    # close, running, loose; or {diametral: 0.3 mm, 
 # lead_in: 0.5 mm               # chamfer past the thread at both ends
 # relief: 0.4 mm                # chamfer against the squashed first layer
 # fillet: 1 mm                  # between flange and body
-${isMarked ? '# mark: LEFT                    # a name raised on the flange\n' : ''}# float: 0.3 mm                # sideways, on sleeves: its screws never clamp it; left out, they do
+${isMarked ? '# mark: LEFT                    # a name raised on the flange\n' : ''}${float}
 # calipers: 0.02 mm             # half-width of a reading, where it does not say its own
 # limits: {wall: 2 mm}          # a check's limit changed; the report tells
 

@@ -17,6 +17,7 @@ import { sharedFaults } from '../../fleet/shared-faults.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { type Fields, isFields } from '../../sheet/fields-map.js';
+import { nearest } from '../../sheet/nearest.js';
 import { readYaml } from '../../sheet/read-yaml.js';
 import { partName } from '../../sheet/sections/common.js';
 import { fault, InputError, shown } from '../../units/faults.js';
@@ -60,7 +61,9 @@ export async function openFleet(file: string, place: InputPlace, options: OpenOp
       used.machines.flatMap(({ parts }) => parts),
       place,
     );
-    const openSheet = (part: GivenPart) => part.own ?? sheets.get(sheetPath(part) ?? '') ?? { lines: [noSheet(part)] };
+    const roles = rolesWithSheet(used.machines);
+    const openSheet = (part: GivenPart) =>
+      part.own ?? sheets.get(sheetPath(part) ?? '') ?? { lines: [noSheet(part, roles)] };
     const profiles = sheet?.sheet.profiles ?? {};
     const named = profileNames(fleet, [...sheets.values()]).filter((name) => !Object.hasOwn(profiles, name));
     const presets = await profileTexts(named, file, place, options.presets);
@@ -165,8 +168,16 @@ function sheetPath({ sheet, find }: GivenPart): string | undefined {
   return sheet === undefined ? undefined : besideFile(find(['sheet']).file, sheet);
 }
 
-function noSheet({ find, role }: GivenPart): string {
-  return fileFaultLine({ ...find([]), path: role, value: '', allowed: 'has no sheet; give sheet or part' });
+function noSheet({ find, role }: GivenPart, roles: readonly string[]): string {
+  const near = nearest(role, roles);
+  const allowed = `has no sheet; give sheet or part${near ? `, or did you mean ${near}?` : ''}`;
+  return fileFaultLine({ ...find([]), path: role, value: '', allowed });
+}
+
+/** Roles that a part of the fleet has a sheet for, each once. */
+function rolesWithSheet(machines: readonly { readonly parts: readonly GivenPart[] }[]): string[] {
+  const parts = machines.flatMap((machine) => machine.parts);
+  return [...new Set(parts.filter((part) => part.own || sheetPath(part)).map(({ role }) => role))];
 }
 
 type OpenedSheet = GivenFields | { readonly lines: readonly string[] };

@@ -122,10 +122,15 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     'mount-float',
     FREE,
     { plate: { bore: 12, step: { diameter: 30.3, depth: 1 } } },
-    /: 0.15 mm sideways.*; drill the holes of the nut to 5.6 mm$/,
+    /: 0.15 mm sideways.*; open the plate wider \(plate.step.diameter: 30.6 mm\)$/,
   ],
   // sleeves of 5 mm float by 0.3 mm in 5.6 mm: beside a body of 10.2 mm a circle of 16 leaves 2·(8 − 5.1) = 5.8 mm, of 15 mm 4.8 mm
-  ['mount-float', FREE, drilled(16, 3.5), /; drill the holes of the nut to 5.6 mm$/],
+  [
+    'mount-float',
+    FREE,
+    drilled(16, 3.5),
+    /; drill the holes of the nut \(nut.holes.diameter: 5.6 mm\), or no sleeves.*\(float.spacer: bare\)$/,
+  ],
   [
     'hole-size',
     FREE,
@@ -137,21 +142,21 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     'mount-float',
     FREE,
     drilled(15, 3.5),
-    /; holes of 5.6 mm cut into the nut's body: take thinner sleeves, less float, or/,
+    /until its screws stop it; no sleeves, its screws never tightened \(float.spacer: bare\)$/,
   ],
-  ['mount-float', FREE, nut({ holes: { diameter: 6.2 } }), /: 0.6 mm .*; another float, from 0.2 to 0.5 mm, is usual$/],
-  // bare M3: 0.1 mm in the bore; as wide as 3 + 2·0.3
+  ['mount-float', FREE, nut({ holes: { diameter: 6.2 } }), /: 0.6 mm .*; thicker sleeves \(float.sleeve: 5.6 mm\)$/],
+  // bare M3: 0.1 mm in the bore, which is to leave 0.3 around 10.2 mm
   [
     'mount-float',
     EXACT,
     { kind: 'floating', ...bore(10.4) },
-    /not tightened: 0.1 mm .*; drill the holes of the nut to 3.6 mm, or wider for sleeves$/,
+    /not tightened: 0.1 mm .*; open the plate wider \(plate.bore: 10.8 mm\)$/,
   ],
   [
     'mount-float',
     EXACT,
     { kind: 'floating', ...bore(12), ...limit('mount-float', { min: 0.25 }) },
-    /: 0.25 mm sideways.*; another float/,
+    /: 0.25 mm sideways.*; drill the holes of the nut \(nut.holes.diameter: 3.6 mm\)$/,
   ],
   // twice 0.4/4 of an angle: 11.46°
   ['mount-float', KEYED, {}, /^0.4 mm each way and 11.46° of turning play; keys keep it/],
@@ -465,14 +470,14 @@ describe('what a check of an adapter says', () => {
       })!;
       const force = Number(/^(\d+) N/.exec(message)![1]);
       expect(Math.abs(value! * area - force)).toBeLessThan(0.51);
-      expect(/; use nut.joint: insert/.test(message)).toBe(value! > own!.max!);
+      expect(/; (inserts, whose brass|wider sleeves)/.test(message)).toBe(value! > own!.max!);
       expect(verdict).toBe(value! > own!.max! ? 'fail' : 'pass');
     }
     const usual = found('sleeve-seat', FREE, { nut: { joint: 'hexagon' } })!;
     const bound = { max: usual.value! };
     expect(
       found('sleeve-seat', FREE, { nut: { joint: 'hexagon' }, ...limit('sleeve-seat', bound) })!.message,
-    ).not.toMatch(/use nut.joint/);
+    ).not.toMatch(/inserts, whose brass|wider sleeves/);
   });
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { floatFinding, floatPins } from '../../../src/parts/common/float-mate.js';
 import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
 import { nutBodies } from '../../../src/parts/nut/variants/bodies.js';
+import { advise } from '../../../src/pipeline/advise.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
@@ -144,5 +145,28 @@ describe('a nut that floats', () => {
     [{ float: { sleeve: 4 } }, 'float.sleeve', /at least 4\.2 mm/],
   ])('refuses %j', (changes, path, allowed) => {
     expect(faultOf(changes)).toMatchObject({ path, allowed: expect.stringMatching(allowed) });
+  });
+});
+
+describe('cures of a nut that floats', () => {
+  const curesOf = (changes: object, id: string) =>
+    advise(nutSheet({ ...FLOATING, ...changes })).checks.find((one) => one.check === id)?.cures ?? [];
+
+  // sleeves of 5 mm in holes of 5.3 mm leave 0.15 mm each way, where 0.2 are wanted: at most 5.3 − 0.4, at least 5 + 0.4
+  it('take thinner sleeves or wider holes', () => {
+    const sets = curesOf({ holes: { fit: undefined, joint: 'through', diameter: 5.3 } }, 'mount-float').map(
+      ({ set }) => set,
+    );
+    const of = (field: string) => sets.find((set) => Object.keys(set).join() === field)?.[field];
+    expect(of('float.sleeve')).toBeLessThanOrEqual(4.9);
+    expect(of('holes.diameter')).toBeGreaterThanOrEqual(5.4);
+  });
+
+  it('keep the float sideways that was told short when its play along is changed', () => {
+    const along = curesOf(
+      { duty: { axis: 'vertical' }, limits: { 'thread-backlash': { max: 0.27 } } },
+      'thread-backlash',
+    ).find(({ set }) => 'float.along' in set);
+    expect(along?.lines[0]).toMatch(/^float: \{sideways: 0\.3, along: 0\.\d+\}$/);
   });
 });

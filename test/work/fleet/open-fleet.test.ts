@@ -92,6 +92,19 @@ machines:
     ]);
   });
 
+  it('a role that is misspelt is told with the nearest that has a sheet', async () => {
+    const text = machines(`  a: {parts: {rail: {${CUBE}}}}\n  b: {parts: {rial: {quantity: 1}}}\n`);
+    const { manifest } = await runCubes(folderOf({ 'fleet.yaml': text }));
+    expect(manifest.parts.at(-1)?.reasons[0]).toMatch(/has no sheet; give sheet or part, or did you mean rail\?$/);
+  });
+
+  it('a part sheet in place of a fleet file is one line, not a line a field', async () => {
+    const cwd = folderOf({ 'fleet.yaml': 'part: nut\nname: a\nscrew: Tr8x2\n' });
+    await expect(runCubes(cwd)).rejects.toThrow(
+      /^fleet.yaml:1:7 part: nut; makes this the sheet of one part, and no fleet[^\n]*$/,
+    );
+  });
+
   it.each([
     [machines('  a/b: {}\n'), 'must be 1 to 64 letters'],
     [machines('  "..": {}\n'), 'must be 1 to 64 letters'],

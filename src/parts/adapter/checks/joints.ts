@@ -14,6 +14,7 @@ import {
 } from '../../common/bolting.js';
 import { floatHead } from '../../common/float.js';
 import { headRadius, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
+import { remedyWords } from '../../common/remedy-words.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { drilledWords } from '../drilled.js';
@@ -124,25 +125,35 @@ export const sleeveSeat: AdapterCheck = {
   source: 'derived: strength by duration and heat',
   moves: 'nut.joint, float.sleeve, material',
   run: (design, limits) => {
-    const drawn = nutSide(design);
-    const { spacers, material } = design;
-    if (!drawn || !spacers || spacers.spacer === 'bare') return undefined;
-    const own = hard({ max: pressureWhileTightening(material) });
+    const stands = sleeveStand(design);
+    if (!stands) return undefined;
+    const { own, force, ring } = stands;
+    if (force === 0) return valued(exactly(0), 'they stand on the brass of the inserts', own);
     const { max = Infinity } = limits.of(own).pass;
-    if (drawn.holes.hole.joint === 'insert') return valued(exactly(0), 'they stand on the brass of the inserts', own);
-    const clamp = clampForce(bolted(drawn).hole, bolted(drawn).length, material);
-    // a sleeve is wider by a millimetre than the fine hole, so that it never falls into the medium one
-    const ring = (Math.PI / 4) * (spacers.pin ** 2 - drawn.holes.hole.diameter ** 2);
-    if (!clamp) return undefined;
-    const pressure = clamp.fresh / ring;
-    const cure = pressure > max ? '; use nut.joint: insert, whose brass carries them, or wider sleeves' : '';
+    const pressure = force / ring;
+    const none = 'neither inserts nor wider sleeves carry them: a stiffer plastic, or float.spacer: bare';
+    const cure = pressure > max ? remedyWords(design, 'sleeve-seat', none) : '';
     return valued(
       exactly(pressure),
-      `${plain(clamp.fresh, 0)} N on a ring of ${plain(ring, 1)} mm² give ${plain(pressure, 1)} MPa of ${plain(max, 1)} MPa${cure}`,
+      `${plain(force, 0)} N on a ring of ${plain(ring, 1)} mm² give ${plain(pressure, 1)} MPa of ${plain(max, 1)} MPa${cure}`,
       own,
     );
   },
 };
+
+/** What presses on the ring of plastic under a sleeve, and what that bears: none of it where an insert stands there. */
+export function sleeveStand(design: AdapterDesign) {
+  const drawn = nutSide(design);
+  const { spacers, material } = design;
+  if (!drawn || !spacers || spacers.spacer === 'bare') return undefined;
+  const { joint: kind, diameter } = drawn.holes.hole;
+  const own = hard({ max: pressureWhileTightening(material) });
+  // a sleeve is wider by a millimetre than the fine hole, so that it never falls into the medium one
+  const ring = (Math.PI / 4) * (spacers.pin ** 2 - diameter ** 2);
+  if (kind === 'insert') return { own, force: 0, ring, diameter };
+  const clamp = clampForce(bolted(drawn).hole, bolted(drawn).length, material);
+  return clamp && { own, force: clamp.fresh, ring, diameter };
+}
 
 /** Screws between plate and carriage against the load that would open the joint. */
 export const carriageClamp: AdapterCheck = {

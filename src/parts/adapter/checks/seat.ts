@@ -2,16 +2,16 @@ import { type Check, notJudged, soft, told, valued } from '../../../judge/check.
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { floatTurn } from '../../../mechanics/float.js';
 import { plain, worked } from '../../../units/format.js';
-import { difference, exactly, scaled, shifted, smallest, sum } from '../../../units/measured.js';
+import { exactly, smallest } from '../../../units/measured.js';
 import { USUAL_BACKLASH } from '../../common/backlash.js';
 import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
 import { floatBacklash, floatWords } from '../../common/float.js';
 import { LEDGE } from '../../common/ledge.js';
 import { remedyWords } from '../../common/remedy-words.js';
-import { holeResidual } from '../../common/residual.js';
 import { boresEntered } from '../bores-entered.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { drilledWords } from '../drilled.js';
+import { floatRooms } from '../float-remedies.js';
 import { floatStop } from '../float-stop.js';
 import { isSolidRim, rimThickness } from '../plan.js';
 import { bedFace, hanging } from '../print-advice.js';
@@ -78,21 +78,16 @@ export const mountFloat: AdapterCheck = {
   title: 'Sideways float, each way',
   unit: 'mm',
   limits: soft({ min: 0.2, max: 0.5 }),
-  moves: 'float, nut.holes.diameter, hold',
+  moves: 'float, nut.holes.diameter, plate.bore, hold',
   run: (design, { pass }) => {
-    const { nut, float, hold, layout, spacers } = design;
+    const { nut, float, hold, spacers } = design;
     if (!nut || float === undefined) return undefined;
-    const { plate } = layout;
-    const printed = (diameter: number) => sum(exactly(diameter), holeResidual(design, diameter));
-    const inBore = nut.stands === 'through' ? [scaled(difference(printed(plate.bore), nut.body), 0.5)] : [];
-    const inStep = plate.outerStep
-      ? [scaled(shifted(printed(plate.outerStep.diameter), -nut.flange.size[0]), 0.5)]
-      : [];
-    const value = smallest(...inBore, ...inStep, floatStop(design).sideways);
+    const { holes, bore, step } = floatRooms(design);
+    const value = smallest(holes, ...(bore ? [bore] : []), ...(step ? [step] : []));
     const { min = 0 } = pass;
-    const tight =
-      spacers && value.likely < min ? drilledWords(design) : '; another float, from 0.2 to 0.5 mm, is usual';
-    const cure = allKeep(value, pass) ? '' : tight;
+    const usual = 'another float, from 0.2 to 0.5 mm, is usual';
+    const none = spacers && value.likely < min ? drilledWords(design).replace(/^; /, '') : usual;
+    const cure = allKeep(value, pass) ? '' : spacers ? remedyWords(design, 'mount-float', none) : `; ${usual}`;
     if (spacers) return valued(value, `${floatWords(spacers, { ...floatStop(design), sideways: value })}${cure}`);
     const turn = floatTurn({ float: Math.max(0, value.likely), radius: floatStop(design).radius });
     const keep =
@@ -124,7 +119,7 @@ export const floatBacklashCheck: AdapterCheck = {
     const lost = floatBacklash(along, floatStop(design), screw.lead);
     const own = soft({ max: duty.axis === 'vertical' ? USUAL_BACKLASH.vertical : USUAL_BACKLASH.other });
     const { max = 0 } = limits.of(own).pass;
-    const cure = lost.most > max ? '; shorter sleeves, smaller holes, or hold: keys' : '';
+    const cure = lost.most > max ? '; less float.along or float.sideways, or hold: keys' : '';
     return valued(
       lost,
       `${worked(lost.likely, 'mm')} mm besides what the thread has: ${worked(along.likely, 'mm')} mm along, the rest by turning from stop to stop at a lead of ${plain(screw.lead)} mm${cure}`,

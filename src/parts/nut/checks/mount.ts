@@ -356,7 +356,7 @@ export const mountFloat: NutCheck = {
     if (!holes || !float) return undefined;
     if (floats) {
       const stop = { ...stopOf({ ...design, float: floats, holes }), sideways: float };
-      const cure = allKeep(float, pass) ? '' : '; a float of 0.2 to 0.5 mm is usual';
+      const cure = allKeep(float, pass) ? '' : remedyWords(design, 'mount-float', 'a float of 0.2 to 0.5 mm is usual');
       return valued(float, `${floatWords(floats, stop)}${cure}`);
     }
     const help =

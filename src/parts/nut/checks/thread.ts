@@ -175,7 +175,9 @@ export const threadBacklash: NutCheck = {
     const { max: most = own } = pass;
     const cure = allKeep(play, pass)
       ? ''
-      : '; a smaller fit.axial, or a spring (family.kind: anti-backlash) takes it out';
+      : lost.likely > 0
+        ? '; a smaller fit.axial, float.along or float.sideways takes some of it out'
+        : '; a smaller fit.axial, or a spring (family.kind: anti-backlash) takes it out';
     const usual = {
       vertical: 'is usual where weight holds one flank',
       horizontal: 'is usual where the load reverses',

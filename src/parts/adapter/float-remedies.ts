@@ -1,0 +1,106 @@
+import type { Remedy } from '../../judge/advice.js';
+import type { LimitsInForce } from '../../judge/check.js';
+import { rounded } from '../../units/format.js';
+import { exactly, type Measured, scaled, sum } from '../../units/measured.js';
+import { holeResidual } from '../common/residual.js';
+import { sleeveStand } from './checks/joints.js';
+import type { AdapterDesign } from './dimensions.js';
+import { roomBeside } from './drilled.js';
+import { floatStop } from './float-stop.js';
+
+const check = 'mount-float';
+
+/** What stops a floating nut sideways, each way: the screws in its holes, the plate's bore around its body. */
+export function floatRooms(design: AdapterDesign): {
+  readonly holes: Measured;
+  readonly bore?: Measured;
+  readonly step?: Measured;
+} {
+  const { nut, layout } = design;
+  const { bore, outerStep } = layout.plate;
+  const beside = (opening: number, body: Measured) =>
+    scaled(sum(exactly(opening), sum(holeResidual(design, opening), scaled(body, -1))), 0.5);
+  return {
+    holes: floatStop(design).sideways,
+    ...(nut?.stands === 'through' ? { bore: beside(bore, nut.body) } : {}),
+    ...(nut && outerStep ? { step: beside(outerStep.diameter, exactly(nut.flange.size[0])) } : {}),
+  };
+}
+
+/** Ways to let a nut float as far as it should, and no further: its holes, what opens around it, what stands in the holes. */
+export function floatRemedies(design: AdapterDesign, { pass }: LimitsInForce): readonly Remedy[] {
+  const { nut, spacers } = design;
+  if (!nut || !spacers) return [];
+  const { holes } = floatRooms(design);
+  const { min = 0, max = Infinity } = pass;
+  const wanted = Math.min(Math.max(spacers.sideways, min), max);
+  // what calipers and printer leave open is kept off the limit on that side
+  const aim = ({ least, likely, most }: Measured) =>
+    Math.min(Math.max(wanted, min + likely - least), Math.max(0, max - (most - likely)));
+  const isTight = holes.least < min;
+  const opened = openedFor(design, aim, min);
+  const drill = upTenths(spacers.pin + 2 * aim(holes));
+  const drilled = isTight && drill <= roomBeside(nut) + 1e-9 ? { 'nut.holes.diameter': drill } : {};
+  const pin = downTenths(nut.pattern.diameter.likely - 2 * aim(holes));
+  const misses = isTight || holes.most > max;
+  const sleeves = isTight ? 'thinner sleeves' : 'thicker sleeves';
+  const ways: readonly (readonly [string, Remedy['set']])[] = [
+    ['drill the holes of the nut', drilled],
+    ['open the plate wider', opened],
+    ['drill the holes of the nut and open the plate wider', { ...drilled, ...opened }],
+    ...(spacers.spacer === 'sleeve' && misses
+      ? ([
+          [sleeves, { 'float.sleeve': pin, ...opened }],
+          ['no sleeves, its screws never tightened', { 'float.spacer': 'bare', ...opened }],
+        ] as const)
+      : []),
+    ...(spacers.spacer === 'bare' && misses
+      ? ([['sleeves', { 'float.spacer': 'sleeve', 'float.sleeve': pin, ...opened }]] as const)
+      : []),
+  ];
+  const told = ways.filter(([, set], i) => Object.keys(set).length > (i === 2 ? 1 : 0));
+  return told.map(([say, set]) => ({ check, say, set }));
+}
+
+/** Ways to carry sleeves that press too hard: on brass, or on a wider ring, for which the nut's holes are drilled. */
+export function sleeveRemedies(design: AdapterDesign, limits: LimitsInForce): readonly Remedy[] {
+  const stands = sleeveStand(design);
+  const { nut, spacers } = design;
+  if (!stands || !nut || spacers?.spacer !== 'sleeve') return [];
+  const { max = Infinity } = limits.of(stands.own).pass;
+  const sleeve = upTenths(Math.sqrt((4 * stands.force) / (Math.PI * max) + stands.diameter ** 2));
+  const hole = Math.min(upTenths(sleeve + 2 * spacers.sideways), downTenths(roomBeside(nut)));
+  const one = { check: 'sleeve-seat' };
+  return [
+    { ...one, say: 'inserts, whose brass carries them', set: { 'nut.joint': 'insert' } },
+    {
+      ...one,
+      say: 'wider sleeves, for which the holes of the nut are drilled',
+      set: { 'float.sleeve': sleeve, 'nut.holes.diameter': hole },
+    },
+  ];
+}
+
+/** Bore and step of the plate where they leave the nut less than it should have. */
+function openedFor(
+  design: AdapterDesign,
+  aim: (room: Measured) => number,
+  min: number,
+): Readonly<Record<string, number>> {
+  const { bore, step } = floatRooms(design);
+  const { plate } = design.layout;
+  const wider = (path: string, size: number, room: Measured | undefined) =>
+    room && room.least < min ? { [path]: upTenths(size + 2 * (aim(room) - room.likely)) } : {};
+  return {
+    ...wider('plate.bore', plate.bore, bore),
+    ...(plate.outerStep ? wider('plate.step.diameter', plate.outerStep.diameter, step) : {}),
+  };
+}
+
+function upTenths(value: number): number {
+  return rounded(Math.ceil(10 * value - 1e-9) / 10);
+}
+
+function downTenths(value: number): number {
+  return rounded(Math.floor(10 * value + 1e-9) / 10);
+}

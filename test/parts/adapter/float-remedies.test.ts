@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import { advise } from '../../../src/pipeline/advise.js';
+import { check } from '../../../src/pipeline/check.js';
+import { design } from '../../../src/pipeline/design.js';
+import { startSheet } from '../../../src/pipeline/start-sheets.js';
+import { readYaml } from '../../../src/sheet/read-yaml.js';
+import { changed } from '../../support/nut-sheets.js';
+
+type Tree = Readonly<Record<string, unknown>>;
+
+const PLATE = changed(readYaml(startSheet('adapter')).value as Tree, {
+  kind: 'floating',
+  float: { sideways: 0.3, along: 0.05 },
+});
+const holes = (diameter: number) => ({ nut: { holes: { diameter } } });
+const put = (set: Tree) =>
+  Object.entries(set).reduce<Tree>(
+    (tree, [path, value]) =>
+      changed(tree, path.split('.').reduceRight((inner, key) => ({ [key]: inner }), value) as Tree),
+    {},
+  );
+
+function curesOf(id: string, changes: Tree) {
+  const sheet = changed(PLATE, changes);
+  const { cures = [] } = advise(sheet).checks.find((one) => one.check === id) ?? {};
+  return cures.map(({ set }) => ({ set, after: check(design(changed(sheet, put(set)))).checks }));
+}
+const verdict = (rows: readonly { id: string; verdict: string }[], id: string) =>
+  rows.find((row) => row.id === id)?.verdict ?? 'pass';
+
+describe('cures of an adapter whose nut floats', () => {
+  // sleeves of 5 mm in 5.3 mm: 0.15 mm each way, 5 + 2·0.3 wanted
+  it('are fields that bring the float to pass when they are typed in', () => {
+    const cures = curesOf('mount-float', holes(5.3));
+    expect(cures.map(({ set }) => set)).toContainEqual({ 'nut.holes.diameter': 5.6 });
+    for (const { set, after } of cures) expect(verdict(after, 'mount-float'), JSON.stringify(set)).toBe('pass');
+  });
+
+  it('widen the bore of the plate where that is what stops the nut', () => {
+    const cures = curesOf('mount-float', { ...holes(5.6), plate: { bore: 10.4 } });
+    // 10.2 mm and twice 0.3 mm
+    expect(cures.map(({ set }) => set)).toContainEqual({ 'plate.bore': 10.8 });
+  });
+
+  // M3 on 2.5 mm of thread: 304 N on π/4·(5² − 3.4²) are 28.8 MPa of 26.4; π/4·(d² − 3.4²) = 304/26.4 at 5.12 mm
+  it('carry sleeves that press too hard on wider ones, for which the holes are drilled', () => {
+    const cures = curesOf('sleeve-seat', holes(5.3));
+    expect(cures.map(({ set }) => set)).toContainEqual({ 'float.sleeve': 5.2, 'nut.holes.diameter': 5.7 });
+    for (const { set, after } of cures) expect(verdict(after, 'sleeve-seat'), JSON.stringify(set)).toBe('pass');
+  });
+});

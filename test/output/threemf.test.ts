@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { readStl } from '../../src/output/read-stl.js';
 import { decimal } from '../../src/output/threemf/decimal.js';
 import { modelXml } from '../../src/output/threemf/model-xml.js';
-import { makePart } from '../../src/pipeline/make.js';
+import { type MadePart, makePart } from '../../src/pipeline/make.js';
 import { measureMesh } from '../../src/solid/measure.js';
 import type { Mesh } from '../../src/solid/mesh.js';
 import { CUBES } from '../support/cube-kind.js';
@@ -15,6 +15,18 @@ import { modelFaults, threeMfFaults } from '../support/threemf-faults.js';
 
 const SHEETS = join(import.meta.dirname, '../../presets/sheets');
 const options = { kinds: CUBES, presets: {}, formats: ['stl', '3mf'] as const };
+
+const known = new Map<string, Promise<MadePart>>();
+
+/** A shipped sheet made once, whoever asks. */
+function shipped(sheet: string): Promise<MadePart> {
+  const made =
+    known.get(sheet) ??
+    makePart(readFileSync(join(SHEETS, sheet), 'utf8'), { formats: ['stl', '3mf'], kernel: sharedKernel });
+  known.set(sheet, made);
+  return made;
+}
+
 const make = async () => makePart({ part: 'cube', name: 'a', size: 10, bodies: 2 }, options);
 
 function meshes(xml: string): Mesh[] {
@@ -46,10 +58,7 @@ describe('writeThreeMf', () => {
 
   // one body and several; plates of a fleet are tried where they are laid out
   it.each(['demo-nut.yaml', 'demo-coupling.yaml'])('keeps to the core specification: %s', async (sheet) => {
-    const { files } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), {
-      formats: ['3mf'],
-      kernel: sharedKernel,
-    });
+    const { files } = await shipped(sheet);
     const packages = files.filter(({ name }) => name.endsWith('.3mf'));
     expect(packages).toHaveLength(1);
     expect(threeMfFaults(packages[0]!.bytes)).toEqual([]);
@@ -60,10 +69,7 @@ describe('writeThreeMf', () => {
     ['demo-coupling.yaml', 3],
     ['demo-adapter.yaml', 1],
   ])('passes the reference library, its bodies apart and on the bed: %s', async (sheet, count) => {
-    const { files, report } = await makePart(readFileSync(join(SHEETS, sheet), 'utf8'), {
-      formats: ['3mf'],
-      kernel: sharedKernel,
-    });
+    const { files, report } = await shipped(sheet);
     const read = await readStrictly(files.find(({ name }) => name.endsWith('.3mf'))!.bytes);
     expect(read.warnings).toEqual([]);
     expect(read.objects).toHaveLength(count);
@@ -78,8 +84,7 @@ describe('writeThreeMf', () => {
   });
 
   it('lays a body that is printed the other way up on its other end', async () => {
-    const sheet = readFileSync(join(SHEETS, 'demo-adapter.yaml'), 'utf8');
-    const { files, report } = await makePart(sheet, { formats: ['stl', '3mf'], kernel: sharedKernel });
+    const { files, report } = await shipped('demo-adapter.yaml');
     const [row] = report.bodies;
     const [mesh] = meshes(
       strFromU8(unzipSync(files.find(({ name }) => name.endsWith('.3mf'))!.bytes)['3D/3dmodel.model']!),

@@ -1,36 +1,29 @@
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { workshopCard } from '../../src/output/page/workshop-card.js';
+import { check } from '../../src/pipeline/check.js';
 import { design } from '../../src/pipeline/design.js';
 import { kindOfDesign } from '../../src/pipeline/find-kind.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
-import { makePart } from '../../src/pipeline/make.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
 import { readYaml } from '../../src/sheet/read-yaml.js';
-import type { Kernel } from '../../src/solid/kernel.js';
 import { nutSheet } from '../support/nut-sheets.js';
-import { sharedKernel } from '../support/shared-kernel.js';
 import { CLAMP } from '../support/sleeve-sheets.js';
 
-let kernel: Kernel;
-beforeAll(async () => {
-  kernel = await sharedKernel;
-});
-
-async function cardOf(changes: Record<string, unknown> = {}): Promise<string> {
+function cardOf(changes: Record<string, unknown> = {}): string {
   return cardOfSheet(nutSheet(changes));
 }
 
-async function cardOfSheet(sheet: object): Promise<string> {
-  const { report } = await makePart(sheet, { kernel, formats: [] });
+/** What a card says hangs on sheet and arithmetic alone. */
+function cardOfSheet(sheet: object): string {
   const made = design(sheet);
-  const card = workshopCard(report, kindOfDesign(KINDS, made).views(made, 'finished'));
+  const card = workshopCard(check(made), kindOfDesign(KINDS, made).views(made, 'finished'));
   const from = card.indexOf('<ol class="card">');
   return card.slice(from, card.indexOf('</ol>', from));
 }
 
 describe('the workshop card of a nut', () => {
-  it('says when it is worn out, that it drops its axis, what a solid print is and where the axis must stop', async () => {
-    const card = await cardOf();
+  it('says when it is worn out, that it drops its axis, what a solid print is and where the axis must stop', () => {
+    const card = cardOf();
     // a quarter of a tooth of 2 − 1.1 mm
     expect(card).toContain('its play has grown by 0.23 mm, a quarter of its tooth');
     expect(card).toContain('drops the axis');
@@ -40,8 +33,8 @@ describe('the workshop card of a nut', () => {
     expect(card).not.toContain('cracks under stress');
   });
 
-  it('keeps oil, solvent and threadlocker off plastics that crack', async () => {
-    const card = await cardOf({
+  it('keeps oil, solvent and threadlocker off plastics that crack', () => {
+    const card = cardOf({
       material: 'pc',
       duty: { axis: 'horizontal', motor: undefined, load: 10, grease: 'dry' },
     });
@@ -64,23 +57,23 @@ describe('the workshop card of a part whose pockets are roofed', () => {
     printer: { compensation: 'file', bridging },
   });
 
-  it('says to drill a membrane through and to put washers under the heads before the screws go in', async () => {
-    const card = await cardOfSheet(sheet('membrane'));
+  it('says to drill a membrane through and to put washers under the heads before the screws go in', () => {
+    const card = cardOfSheet(sheet('membrane'));
     expect(card).toContain('closed by one layer: drill it through, then put a washer under each head there');
     expect(card.indexOf('drill it through')).toBeLessThan(card.indexOf('finger tight'));
     expect(card).toContain('4 × M4 plain washer ISO 7089');
   });
 
-  it('asks for washers alone under steps, and for nothing without roofs', async () => {
-    const stepped = await cardOfSheet(sheet('steps'));
+  it('asks for washers alone under steps, and for nothing without roofs', () => {
+    const stepped = cardOfSheet(sheet('steps'));
     expect(stepped).toContain('roofed in steps: put a washer under each head there');
     expect(stepped).not.toContain('drill it through');
-    expect(await cardOfSheet(sheet('none'))).not.toMatch(/put a washer under each head|drill it through/);
+    expect(cardOfSheet(sheet('none'))).not.toMatch(/put a washer under each head|drill it through/);
   });
 });
 
 describe('the workshop card of a plate', () => {
-  it('does not tighten the screws of a nut that floats', async () => {
+  it('does not tighten the screws of a nut that floats', () => {
     const plate = {
       part: 'adapter',
       name: 'floating',
@@ -96,30 +89,30 @@ describe('the workshop card of a plate', () => {
       plate: { thickness: 8, outline: { shape: 'round', diameter: 48 } },
       material: 'pc',
     };
-    const card = await cardOfSheet(plate);
+    const card = cardOfSheet(plate);
     expect(card).toContain('do not tighten its screws');
     expect(card).toContain('with prevailing-torque nuts, run them home, then back them off');
     expect(card).toContain('the carriage alone, crosswise');
     expect(card).not.toContain('let the screw centre it, then tighten crosswise');
-    const fixed = await cardOfSheet({ ...plate, kind: 'joined' });
+    const fixed = cardOfSheet({ ...plate, kind: 'joined' });
     expect(fixed).toContain('then tighten crosswise');
     expect(fixed).not.toContain('floats');
   });
 });
 
 describe('the workshop card of a test piece', () => {
-  it('says how rings are tried, and mounts and runs nothing', async () => {
-    const card = await cardOfSheet({ part: 'gauge', name: 'rings', screw: { designation: 'Tr8x2', major: 7.95 } });
+  it('says how rings are tried, and mounts and runs nothing', () => {
+    const card = cardOfSheet({ part: 'gauge', name: 'rings', screw: { designation: 'Tr8x2', major: 7.95 } });
     expect(card).toContain('try every ring by two fingers');
     expect(card).not.toMatch(/Mount in this order|tighten crosswise|First moves/);
   });
 });
 
 describe('the workshop card of a clamp sleeve', () => {
-  it('says how hard to tighten, and again only where the grip counts on it', async () => {
+  it('says how hard to tighten, and again only where the grip counts on it', () => {
     const [once, twice] = [
-      await cardOfSheet({ ...CLAMP, retighten: 'no', motor: { ...CLAMP.motor, torque: 0.1 } }),
-      await cardOfSheet(CLAMP),
+      cardOfSheet({ ...CLAMP, retighten: 'no', motor: { ...CLAMP.motor, torque: 0.1 } }),
+      cardOfSheet(CLAMP),
     ];
     for (const card of [once, twice]) {
       // 0.5·1.2·57.5 MPa under a washer of 7 mm on a hole of 3.4 mm: 1014 N; 0.2·3·1014 = 0.61 N·m
@@ -142,8 +135,8 @@ describe('the workshop card of what an axis has besides', () => {
   };
   const started = (kind: string) => readYaml(startSheet(kind)).value as object;
 
-  it('puts the bearing on before the collar, clamps it, and drills for the pin last', async () => {
-    const card = await cardOfSheet(started('collar'));
+  it('puts the bearing on before the collar, clamps it, and drills for the pin last', () => {
+    const card = cardOfSheet(started('collar'));
     inOrder(
       card,
       'Onto the screw first: 1 × F8-16',
@@ -156,8 +149,8 @@ describe('the workshop card of what an axis has besides', () => {
     expect(card).not.toContain('crosswise');
   });
 
-  it('presses the bearing in before the holder goes over the screw, and leaves the screw free along', async () => {
-    const card = await cardOfSheet(started('end-holder'));
+  it('presses the bearing in before the holder goes over the screw, and leaves the screw free along', () => {
+    const card = cardOfSheet(started('end-holder'));
     inOrder(
       card,
       'Push the bearing 608',
@@ -168,8 +161,8 @@ describe('the workshop card of what an axis has besides', () => {
     expect(card).toContain('The screw stays free along its axis');
   });
 
-  it('screws the motor to its plate before that goes to the machine, each with its own screws', async () => {
-    const card = await cardOfSheet(started('motor-plate'));
+  it('screws the motor to its plate before that goes to the machine, each with its own screws', () => {
+    const card = cardOfSheet(started('motor-plate'));
     inOrder(
       card,
       'pilot in its hole',
@@ -179,8 +172,8 @@ describe('the workshop card of what an axis has besides', () => {
     );
   });
 
-  it('turns both threads of a twin nut on before it is seated, and says which reading tells how long its screws are', async () => {
-    const card = await cardOfSheet(started('twin-nut'));
+  it('turns both threads of a twin nut on before it is seated, and says which reading tells how long its screws are', () => {
+    const card = cardOfSheet(started('twin-nut'));
     inOrder(
       card,
       'the second must start without force',
@@ -189,8 +182,8 @@ describe('the workshop card of what an axis has besides', () => {
     );
   });
 
-  it('closes the slit of a clamped nut last', async () => {
-    const card = await cardOfSheet(started('clamped-nut'));
+  it('closes the slit of a clamped nut last', () => {
+    const card = cardOfSheet(started('clamped-nut'));
     inOrder(
       card,
       'Through the slit, loosely: 1 × M3',
@@ -199,8 +192,8 @@ describe('the workshop card of what an axis has besides', () => {
     );
   });
 
-  it('puts the nut on its plate before the plate on its carriage', async () => {
-    const card = await cardOfSheet(started('adapter'));
+  it('puts the nut on its plate before the plate on its carriage', () => {
+    const card = cardOfSheet(started('adapter'));
     inOrder(
       card,
       'The nut onto the plate, finger tight',

@@ -183,9 +183,8 @@ describe('an end holder', () => {
     expect(rowOf(inches, 'nut-distance').value).toBeCloseTo(69.85, 9);
   });
 
-  it('lists bearing, bolts, washers and nuts by length', async () => {
-    const { report } = await makePart(LOCATED, { kernel: sharedKernel });
-    const words = report.hardware.map(({ item, size, count }) => `${count} ${item} ${size}`);
+  it('lists bearing, bolts, washers and nuts by length', () => {
+    const words = check(design(LOCATED)).hardware.map(({ item, size, count }) => `${count} ${item} ${size}`);
     expect(words[0]).toBe('1 deep-groove ball bearing 608 (8 × 22 × 7)');
     // 11 body + 3 plate + 5 frame + 2 × 0.8 washers + 3.2 nut + 1.05 = 24.85
     expect(words).toContain('4 socket cap screw ISO 4762 M4x25');

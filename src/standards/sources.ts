@@ -156,6 +156,11 @@ export const SOURCES = {
     edition: '',
     note: 'Published figures differ by factors of 2 to 10: read them as ranges.',
   },
+  'stress-tables': {
+    title: 'handbook tables of stress concentration: stepped flat bar with shoulder fillets, in bending',
+    edition: '',
+    note: 'Coefficients confirmed through published pages; another fit from memory lies within 7 %.',
+  },
   'creep-sheets': {
     title: "makers' creep and relaxation sheets of moulded plastics",
     edition: '',

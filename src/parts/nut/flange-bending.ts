@@ -1,5 +1,6 @@
 import { screwShares } from '../../mechanics/bolt/screw-shares.js';
 import { looseRingBending } from '../../mechanics/flange/loose-ring.js';
+import { rootNotch } from '../../mechanics/strength/notch.js';
 import type { Pull } from '../../sheet/sections/duty.js';
 import { insideBy } from '../../solid/convex.js';
 import { plain } from '../../units/format.js';
@@ -18,7 +19,7 @@ const CHORD = 0.02;
 
 /** How a flange bends beside its body under one newton. */
 export interface FlangeBending {
-  /** MPa */
+  /** MPa, with what the fillet at its root adds where that side is pulled */
   readonly stress: number;
   /** of a plastic of modulus 1 MPa, mm */
   readonly sag: number;
@@ -60,9 +61,22 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
       : undefined;
   if (!found) return undefined;
   const ring = ringStress(design, places);
-  return ring > found.strip.stress
+  const notch = notchOf(design, pull);
+  const strip = notch * found.strip.stress;
+  const root =
+    notch === 1 ? '' : `, ${plain(notch, 1)} times that at its root (fillet ${plain(finished.fillet, 2)} mm)`;
+  return ring > strip
     ? { stress: ring, sag: found.sag, words: 'the flange as a loose ring' }
-    : { stress: found.strip.stress, sag: found.sag, words: stripWords(found.strip, slab.thickness) };
+    : { stress: strip, sag: found.sag, words: `${stripWords(found.strip, slab.thickness)}${root}` };
+}
+
+/**
+ * What the corner between flange and body adds to a strip; a loose ring has none. It is pulled where the load draws the body out of its flange; where nobody tells
+ * the carriage's bore, the arm was taken right to the screws, which is more than the corner.
+ */
+function notchOf({ finished: { flange, fillet }, stands, carriage }: NutDesign, pull: Pull): number {
+  const isPulled = stands === 'away' ? pull === 'away' : pull === 'onto' && carriage.bore !== undefined;
+  return isPulled ? rootNotch({ fillet, thickness: flange!.thickness }) : 1;
 }
 
 /** Stress of a plain round flange as a ring that turns inside out, per newton; 0 for other flanges. */

@@ -30,7 +30,7 @@ export const flangeBendingCheck: NutCheck = {
   ...strength,
   id: 'flange-bending',
   title: 'Bending of the flange',
-  moves: 'flange.thickness, flange, holes.circle, duty.load, duty.pull, duty.temperature, material',
+  moves: 'flange.thickness, flange, fillet, holes.circle, duty.load, duty.pull, duty.temperature, material',
   grave: true,
   run: (design, limits) => {
     if (!design.finished.flange || !design.holes) return undefined;

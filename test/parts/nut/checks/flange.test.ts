@@ -53,7 +53,28 @@ describe('a flange pressed on the edge of a bore, by hand', () => {
     findingOf({ ...NARROW, ...changes, duty: { ...quiet, pull } }, 'flange-bending')!;
 
   it('bends where the edge lies under it: two of four places of a bore of 20 mm, each with 3 mm of arm', () => {
-    expect(bent({ carriage: { bore: '20 ± 0 mm' } }).value).toBeCloseTo((150 * 0.5 * 3 * 6) / (14.5 * 3.6 ** 2), 2);
+    const even = (150 * 0.5 * 3 * 6) / (14.5 * 3.6 ** 2);
+    const at = (fillet: number, wide = 14.5) =>
+      bent({ carriage: { bore: '20 ± 0 mm' }, flange: { ...NARROW.flange, size: [46, wide] }, fillet });
+    // the body is drawn out of its flange: K = 1.222 at a fillet of half the thickness, D/d = 3, and 2 for a sharp corner
+    expect(at(0).value).toBeCloseTo(2 * even, 2);
+    expect(at(1.8, 20).value! / at(0, 20).value!).toBeCloseTo(1.222 / 2, 3);
+    expect(at(0).message).toMatch(/2 times that at its root \(fillet 0 mm\)/);
+  });
+
+  it('bears nothing more at its root where the corner is pressed, or the arm was taken to the screws', () => {
+    // 9 mm from the screws to the body, as the load pulls the flange off a carriage that the body enters
+    const even = (150 * 0.5 * 9 * 6) / (14.5 * 3.6 ** 2);
+    expect(bent({ carriage: { bore: '20 ± 0 mm' }, fillet: 0 }, 'away').value).toBeCloseTo(even, 2);
+    expect(bent({ fillet: 0, carriage: undefined }).value).toBeCloseTo(even, 2);
+    // and where it stands away, the corner is drawn
+    const away = {
+      stands: 'away',
+      carriage: { bore: '10 ± 0 mm' },
+      fillet: 0,
+      holes: { ...NARROW.holes, head: 'body' },
+    };
+    expect(bent(away, 'away').value).toBeCloseTo(2 * even, 2);
   });
 
   it('bends nowhere where it lies on nothing', () => {

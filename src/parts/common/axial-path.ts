@@ -7,8 +7,11 @@ import type { Shaft } from './bore.js';
 /** Where the motor of a drive is. */
 export type Mounting = 'motor-below' | 'motor-above' | 'horizontal';
 
-/** A screw weighs at least this much length, where nobody tells its own, mm. */
-const LEAST_SPAN = 100;
+/** A screw whose length nobody tells is as long as such screws usually are at most, in diameters: a metre of 8 mm. @source common-practice */
+const LONGEST_IN_DIAMETERS = 125;
+
+/** The shortest that is usual, mm. @source common-practice */
+export const SHORTEST_SPAN = 100;
 
 /** What acts along a screw. */
 export interface AxialPath {
@@ -33,16 +36,29 @@ export function carriedWords({ thrustBearing, locatingHolder }: AxialPath): stri
   return locatingHolder ? 'the holder at its end carries the screw along its axis' : undefined;
 }
 
-/** Weight of the screw itself, at least, and in words [N]. */
+/** Weight of the screw itself, at most, and in words [N]. */
 export function ownWeight({ screw, span }: Pick<AxialPath, 'screw' | 'span'>): {
   readonly force: number;
   readonly words: string;
 } {
   if (!screw) return { force: 0, words: 'its own weight' };
-  const force = barWeight({ diameter: screw.diameter.likely, length: span ?? LEAST_SPAN });
-  const length = span === undefined ? `${LEAST_SPAN} mm of it, duty.span not being told` : `${plain(span)} mm of it`;
-  return { force, words: `${plain(force, 1)} N of its own weight (${length})` };
+  const diameter = screw.diameter.likely;
+  const length = span ?? LONGEST_IN_DIAMETERS * diameter;
+  const force = barWeight({ diameter, length });
+  const told =
+    span === undefined ? `${plain(length, 0)} mm of it at most, duty.span not being told` : `${plain(span)} mm of it`;
+  return { force, words: `${plain(force, 1)} N of its own weight (${told})` };
 }
+
+/** A design by the shortest screw that is usual; undefined where its length is told, or nothing of it weighs. */
+function byShortest<Design extends { readonly axial: AxialPath }>(design: Design): Design | undefined {
+  const { axial } = design;
+  if (axial.span !== undefined || axial.screw === undefined || axial.mounting === 'horizontal') return undefined;
+  return { ...design, axial: { ...axial, span: SHORTEST_SPAN } };
+}
+
+/** What a screw weighs whose length is not told. */
+export const UNTOLD_SPAN = { field: 'duty.span', milder: byShortest };
 
 /** Whether work lifts a screw that only stands on its motor: that is asked, and is to be less than what weighs on it. */
 export function judgeStanding(path: AxialPath, cure: string): Outcome {

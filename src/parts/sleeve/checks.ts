@@ -3,7 +3,7 @@ import { allKeep, keeps } from '../../judge/judge.js';
 import { plain } from '../../units/format.js';
 import { exactly, plusMinus } from '../../units/measured.js';
 import { loosePullOf, pullAsked, pullCures, pullOf } from '../common/axial-grip.js';
-import { carriedWords, judgeMotorThrust } from '../common/axial-path.js';
+import { carriedWords, judgeMotorThrust, UNTOLD_SPAN } from '../common/axial-path.js';
 import { boreReach } from '../common/bore.js';
 import { shrinkAppliedOnce } from '../common/checks.js';
 import { finerNozzle, oneOf } from '../common/finer-print.js';
@@ -192,5 +192,5 @@ export const SLEEVE_CHECKS: readonly SleeveCheck[] = askedWhereItHangs(
     heat,
     shrinkAppliedOnce,
   ],
-  [{ field: 'motor.temperature', milder: besideCoolest }],
+  [{ field: 'motor.temperature', milder: besideCoolest }, UNTOLD_SPAN],
 );

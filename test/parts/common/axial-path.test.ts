@@ -27,9 +27,9 @@ describe('what carries a screw', () => {
 });
 
 describe('the weight of a screw', () => {
-  it('is that of a steel bar over its length, or of 100 mm at least', () => {
+  it('is that of a steel bar over its length, or of 125 diameters, a metre of 8 mm', () => {
     expect(ownWeight({ ...PATH, span: 600 }).force).toBeCloseTo(0.6 * METRE, 2);
-    expect(ownWeight(PATH).force).toBeCloseTo(0.1 * METRE, 2);
+    expect(ownWeight(PATH).force).toBeCloseTo(METRE, 2);
     expect(ownWeight(PATH).words).toMatch(/duty.span not being told/);
     expect(ownWeight({ ...PATH, span: 600 }).words).not.toMatch(/duty.span/);
     const { screw: _, ...unknown } = PATH;

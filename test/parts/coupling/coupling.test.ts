@@ -295,7 +295,7 @@ describe('the axis', () => {
     const row = rowOf({ mounting: 'motor-above', duty: { span: 500, load: 10 } }, 'coupling-axial')!;
     expect(row.value).toBeCloseTo(10 + 0.5 * 0.395 * 9.81, 1);
     const untold = rowOf({ mounting: 'motor-above' }, 'coupling-axial')!;
-    expect(untold.value).toBeCloseTo(0.1 * 0.395 * 9.81, 1);
+    expect(untold.value).toBeCloseTo(0.125 * 7.95 * 0.39 * 9.81, 1);
     expect(untold.message).toMatch(/duty.span not being told/);
   });
 

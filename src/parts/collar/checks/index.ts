@@ -1,6 +1,8 @@
 import type { Check } from '../../../judge/check.js';
+import { UNTOLD_SPAN } from '../../common/axial-path.js';
 import { heat, shrinkAppliedOnce } from '../../common/checks.js';
 import { heldChecks } from '../../common/held-checks.js';
+import { askedWhereItHangs } from '../../common/untold.js';
 import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
 import { axialGrip, frictionAlone, pinHold, threadHold } from './hold.js';
@@ -28,19 +30,22 @@ const softens: Check<CollarDesign> = {
 };
 
 /** Every check of a collar, in the order of the report. */
-export const COLLAR_CHECKS: readonly Check<CollarDesign>[] = [
-  bearingBore,
-  axialGrip,
-  frictionAlone,
-  threadHold,
-  pinHold,
-  runsOn,
-  bearingCentre,
-  seatRunout,
-  seatBacking,
-  seatPressure,
-  bearingRating,
-  ...holding,
-  softens,
-  shrinkAppliedOnce,
-];
+export const COLLAR_CHECKS: readonly Check<CollarDesign>[] = askedWhereItHangs<CollarDesign>(
+  [
+    bearingBore,
+    axialGrip,
+    frictionAlone,
+    threadHold,
+    pinHold,
+    runsOn,
+    bearingCentre,
+    seatRunout,
+    seatBacking,
+    seatPressure,
+    bearingRating,
+    ...holding,
+    softens,
+    shrinkAppliedOnce,
+  ],
+  [UNTOLD_SPAN],
+);

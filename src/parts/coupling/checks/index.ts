@@ -1,4 +1,5 @@
 import type { Check } from '../../../judge/check.js';
+import { UNTOLD_SPAN } from '../../common/axial-path.js';
 import { shrinkAppliedOnce } from '../../common/checks.js';
 import { askedWhereItHangs } from '../../common/untold.js';
 import { besideCoolest, type CouplingDesign } from '../dimensions.js';
@@ -43,5 +44,5 @@ export const COUPLING_CHECKS: readonly Check<CouplingDesign>[] = askedWhereItHan
     printLines,
     shrinkAppliedOnce,
   ],
-  [{ field: 'motor.temperature', milder: besideCoolest }],
+  [{ field: 'motor.temperature', milder: besideCoolest }, UNTOLD_SPAN],
 );

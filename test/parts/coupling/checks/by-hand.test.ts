@@ -15,8 +15,8 @@ const above = { mounting: 'motor-above' } as const;
 
 describe('what pulls along the screw', () => {
   it('is the load and what the screw weighs itself', () => {
-    // steel, 7.85 g/cm³: 100 mm of 7.95 mm weigh 39 g, 0.38 N
-    const own = ((Math.PI / 4) * 7.95 ** 2 * 100 * 7.85e-6 * 9.80665).toFixed(1);
+    // steel, 7.85 g/cm³, 125 diameters of 7.95 mm where nobody tells how long: 387 g, 3.8 N
+    const own = ((Math.PI / 4) * 7.95 ** 2 * 125 * 7.95 * 7.85e-6 * 9.80665).toFixed(1);
     expect(found('coupling-axial', above)!.message).toContain(`with ${own} N of its own weight`);
     const loaded = found('coupling-axial', { ...above, duty: { load: 25 } })!;
     expect(loaded.message).toContain(`with 25 N and ${own} N of its own weight`);
@@ -41,8 +41,8 @@ describe('what pulls along the screw', () => {
   it('squeezes a soft pad by its pressure over the modulus', () => {
     const { value, message } = found('insert-thrust', { insert: { pad: 'soft' }, duty: { load: 50 } })!;
     const { modulus, finished } = made({ insert: { pad: 'soft' } }).insert;
-    // 50 N and 0.38 N of screw on the 5 mm shaft, the thinner one
-    const squeeze = 50.382 / ((Math.PI / 4) * 25 * modulus);
+    // 50 N and 3.797 N of screw on the 5 mm shaft, the thinner one
+    const squeeze = 53.797 / ((Math.PI / 4) * 25 * modulus);
     expect(value).toBeCloseTo(squeeze, 5);
     expect(message).toContain(`sinks by ${(squeeze * finished.height).toFixed(2)} mm`);
   });
@@ -66,7 +66,7 @@ describe('what pulls along the screw', () => {
       );
     };
     const area = step ** 2 * places.reduce((sum, x) => sum + places.filter((y) => isInside(x, y)).length, 0);
-    expect(found('insert-thrust', bare)!.value! / (50.382 / (area * modulus))).toBeCloseTo(1, 2);
+    expect(found('insert-thrust', bare)!.value! / (53.797 / (area * modulus))).toBeCloseTo(1, 2);
   });
 
   it('stands on a disc or a ball that does not yield', () => {
@@ -301,6 +301,20 @@ describe('what is printed too thin', () => {
     expect(thin.lines).toBeCloseTo(1 / 0.9, 9);
     // two lines in 1 mm: 0.5 wide at most, of a nozzle of 0.4
     expect(thin.message).toBe('1.1 lines: a lobe; fewer or narrower jaws, or use insert.printer.nozzle: 0.4 mm');
+  });
+});
+
+describe('a screw that does not tell how long it is', () => {
+  // 7.95 mm of steel weigh 3.82 N a metre: 0.38 N at 100 mm, 3.8 N at 125 diameters
+  it('is judged by the longest that is usual, and asked for where a short one would do', () => {
+    const motor = (axial_limit: number, span?: number) =>
+      found('motor-thrust', { duty: { load: 10, ...(span === undefined ? {} : { span }) }, motor: { axial_limit } })!;
+    expect(motor(13.9)).toMatchObject({ word: 'yes', value: expect.closeTo(13.797, 2) });
+    expect(motor(13.7)).toMatchObject({ word: 'not-told', missing: ['duty.span'] });
+    expect(motor(10.4)).toMatchObject({ word: 'not-told', missing: ['duty.span'] });
+    expect(motor(10.3)).toMatchObject({ word: 'no' });
+    expect(motor(13.7, 500).word).toBe('yes');
+    expect(motor(10.4, 500).word).toBe('no');
   });
 });
 

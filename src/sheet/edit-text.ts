@@ -41,7 +41,7 @@ export function textFields(text: string): TextField[] {
  *
  * @param text a sheet
  * @param path the field
- * @param value as a person writes it, a list's apart by commas where a list stands; empty clears the field and keeps its
+ * @param value as a person writes it, a list's apart by commas where a list stands; empty clears the field, or all of a section, and keeps its
  *   place
  * @param short what short forms stand for
  * @returns the text with the field changed; the same text where a longer list or an alias stands in the way
@@ -95,7 +95,7 @@ function editIn(map: YAMLMap, edit: Edit): string {
   const pair = map.items.find((item) => isScalar(item.key) && String(item.key.value) === key);
   if (!pair) return added(map, path.slice(at), edit);
   const node = isBlank(pair.value) ? null : (pair.value as Node | null);
-  if (isMap(node)) return at + 1 < path.length ? editIn(node, { ...edit, at: at + 1 }) : text;
+  if (isMap(node)) return at + 1 < path.length ? editIn(node, { ...edit, at: at + 1 }) : emptied(pair, node, edit);
   if (isListOfOne(node)) return at + 1 < path.length ? text : inList(node, edit);
   if (node !== null && (isAlias(node) || !isScalar(node))) return text;
   if (at + 1 === path.length) return replaced(pair, node, text, written(value));
@@ -103,6 +103,13 @@ function editIn(map: YAMLMap, edit: Edit): string {
   const old = node === null ? '' : sourceOf(node, text);
   const kept = old !== '' && short[key] !== undefined ? `${short[key]}: ${old}, ` : '';
   return replaced(pair, node, text, `{${kept}${line(rest, value)}}`);
+}
+
+/** A section without its fields, its name in place; one that is named elsewhere stays. */
+function emptied({ key }: Pair, map: YAMLMap, { text, value }: Edit): string {
+  if (value !== '' || map.anchor) return text;
+  const from = text.indexOf(':', (key as Scalar).range![1]) + 1;
+  return `${text.slice(0, from)}${text.slice(map.flow ? map.range![1] : lastEnd(map))}`;
 }
 
 /** A list in one line that holds nothing but values. */

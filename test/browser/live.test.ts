@@ -140,6 +140,41 @@ describe('the live page', () => {
     await page.close();
   });
 
+  it('puts back into the axis what was changed, blanked and taken out in a part, and a part that is taken out is gone', async () => {
+    const watched = await openLive();
+    const { page } = watched;
+    const sheet = page.getByLabel('the sheet', { exact: true });
+    const part = page.getByRole('button', { name: 'open nut' });
+    await page.getByText('Everything on one screw is to be made').click();
+    await part.waitFor({ timeout: 60_000 });
+    await part.click();
+    await page.locator('summary', { hasText: 'the sheet' }).click();
+    await expect.poll(() => sheet.inputValue()).toContain('part: nut');
+    const opened = await sheet.inputValue();
+    const length = opened.replace(/^( {2}length: )15 mm$/m, '$118 mm');
+    const blank = length.replace(/^( {2}on_time:).*$/m, '$1');
+    const edited = blank.replace(/^carriage:\n(?: .*\n)+/m, '');
+    expect(new Set([opened, length, blank, edited]).size).toBe(4);
+    await sheet.fill(edited);
+    await page.getByRole('button', { name: 'back to the axis' }).click();
+    await part.waitFor({ timeout: 60_000 });
+    const axis = await sheet.inputValue();
+    const nut = axis.slice(axis.indexOf('\n  nut:'), axis.indexOf('\n  coupling:'));
+    expect(nut).toContain('body: {shape: round, diameter: 14 mm, length: 18 mm}');
+    expect(nut).toMatch(/duty: \{on_time: ?\}/);
+    expect(nut).toMatch(/\n {4}carriage:\s*\n/);
+    expect(axis.slice(axis.indexOf('\n  coupling:'))).toBe(
+      startSheet('axis').slice(startSheet('axis').indexOf('\n  coupling:')),
+    );
+    const holder = page.getByRole('button', { name: 'open end-holder' });
+    await holder.waitFor();
+    await sheet.fill(axis.slice(0, axis.indexOf('\n  end-holder:') + 1));
+    await holder.waitFor({ state: 'detached', timeout: 60_000 });
+    await part.waitFor();
+    expectQuiet(watched);
+    await page.close();
+  });
+
   it.skipIf(!HAS_EXACT)(
     `writes an exact body once it is handed the kernel, as the command does, and asks for nothing${NEEDS_EXACT}`,
     async () => {
@@ -466,6 +501,29 @@ describe('the live page', () => {
     // the keyboard of the screen takes half of it: the foot goes out of the way
     await page.setViewportSize({ width: 390, height: 420 });
     expect(await page.locator('.foot').evaluate((foot) => getComputedStyle(foot).position)).toBe('static');
+    expectQuiet(watched);
+    await page.close();
+  });
+
+  it('on a phone says at its foot what the readings name so far, and goes to the answer from there', async () => {
+    const watched = await openLive(PHONE);
+    const { page } = watched;
+    await page.getByText('The nut is worn').click();
+    const foot = page.locator('button.foot.which');
+    await page.locator('#r-major').fill('9.94');
+    // one reading leaves several screws: the two likeliest stand there
+    await expect.poll(() => foot.textContent()).toMatch(/^\S.* (?:\d+|> 99) % · \S.* \d+ %$/);
+    await page.locator('#r-crests').fill('20.03');
+    await expect.poll(() => foot.textContent()).toMatch(/^Tr10x2/);
+    await foot.click();
+    await expect
+      .poll(() => page.locator('.candidates').evaluate((list) => list.getBoundingClientRect().top < innerHeight))
+      .toBe(true);
+    // nine pitches that were counted as ten
+    await page.locator('#r-major').fill('7.92');
+    await page.locator('#r-crests').fill('18.01');
+    await expect.poll(() => foot.textContent()).toBe('these readings quarrel: see below');
+    await expectNoSidewaysScroll(page);
     expectQuiet(watched);
     await page.close();
   });

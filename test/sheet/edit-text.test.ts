@@ -121,3 +121,13 @@ describe('textFields', () => {
     },
   );
 });
+
+describe('a section that is cleared', () => {
+  it.each([
+    ['a: {b: 1, c: 2} # one\nd: 3\n', 'a: # one\nd: 3\n'],
+    ['a:\n  b: 1\n  c: {e: 2}\nd: 3\n', 'a:\nd: 3\n'],
+    ['a: &x {b: 1}\nd: *x\n', 'a: &x {b: 1}\nd: *x\n'],
+  ])('goes with its fields, its name and remark stay: %j', (text, made) => {
+    expect(editText(text, ['a'], '').replace(/a: +#/, 'a: #')).toBe(made);
+  });
+});

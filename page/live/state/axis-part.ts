@@ -28,9 +28,8 @@ export function writtenBack(
   if (!before || !after) return { axis, left: [role] };
   const was = new Map(leaves(before).map(([path, value]) => [path.join('.'), value]));
   const is = new Map(leaves(after).map(([path, value]) => [path.join('.'), value]));
-  const changed = [...new Set([...was.keys(), ...is.keys()])].filter(
-    (path) => same(was.get(path), is.get(path)) === false,
-  );
+  const all = [...was.keys(), ...is.keys()].map((path) => (is.has(path) ? path : goneFrom(after, path)));
+  const changed = [...new Set(all)].filter((path) => !is.has(path) || !same(was.get(path), is.get(path)));
   const left: string[] = [];
   let made = axis;
   for (const path of changed) {
@@ -39,6 +38,18 @@ export function writtenBack(
     else left.push(path);
   }
   return { axis: made, left };
+}
+
+/** The section that went with a field, or the field alone: what is taken out as a whole is no section without its fields. */
+function goneFrom(after: Fields, path: string): string {
+  const keys = path.split('.');
+  let at: unknown = after;
+  const kept = keys.findIndex((key) => {
+    const stays = isFields(at) && Object.hasOwn(at, key);
+    at = stays ? (at as Fields)[key] : undefined;
+    return !stays;
+  });
+  return keys.slice(0, kept < 0 ? keys.length : kept + 1).join('.');
 }
 
 function fieldsOf(text: string): Fields | undefined {

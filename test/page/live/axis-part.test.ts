@@ -45,4 +45,23 @@ describe('a part that was opened from an axis', () => {
     expect(writtenBack(nut, holes).left).toContain('holes.at');
     expect(writtenBack(nut, 'part: [')).toEqual({ axis: AXIS_TEXT, left: ['nut'] });
   });
+
+  it('takes for this part what was blanked, though the axis says it for all', () => {
+    const { axis, left } = writtenBack(nut, withField(nut.opened, ['duty', 'temperature'], ''));
+    expect(left).toEqual([]);
+    expect(partOf(axis).duty).not.toHaveProperty('temperature');
+    const others = designAxis(axis).parts.filter(({ role }) => role !== 'nut');
+    expect(others.map(({ sheet }) => (sheet.duty as { temperature: string }).temperature)).toEqual(['26 C', '26 C']);
+  });
+
+  it('takes a section out as a whole: one that must have its fields is not left without them', () => {
+    const caught = AXIS_TEXT.replace(/^ {4}fit: running$/m, '    fit: running\n    mark: {text: UP, style: engraved}');
+    const opened = stringify(designAxis(caught).parts.find(({ role }) => role === 'nut')!.sheet);
+    expect(opened).toContain('mark:');
+    const gone = opened.replace(/^mark:\n(?: .*\n)+/m, '');
+    const { axis, left } = writtenBack({ axis: caught, role: 'nut', opened }, gone);
+    expect(left).toEqual([]);
+    expect(partOf(axis).mark ?? undefined).toBeUndefined();
+    expect(() => designAxis(axis)).not.toThrow();
+  });
 });

@@ -27,10 +27,10 @@ describe('design', () => {
   });
 
   it.each([
-    ['name: a\n', 'part', /^is missing; must be one of cube$/],
+    ['name: a\n', 'part', /^is missing; must be one of cube, axis$/],
     ['part: cubee\n', 'part', /did you mean cube\?/],
     ['part: split-nut\n', 'part', /leadwright new split-nut prints how its sheet begins/],
-    ['part: 7\n', 'part', /^must be one of cube$/],
+    ['part: 7\n', 'part', /^must be one of cube, axis$/],
     ['- a\n', '', /begins with part: cube/],
   ])('refuses %j', (text, path, allowed) => {
     const [fault] = faultsOf(() => design(text, options));

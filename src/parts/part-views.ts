@@ -29,7 +29,7 @@ export interface SizeMark {
   /** ends of what is measured; for a leader its circle's middle, and the point on the circle it leads to */
   readonly from: Point;
   readonly to: Point;
-  /** middles of equal circles that its leader may lead to as well */
+  /** middles of equal circles, or where there is none, points, that its leader may lead to as well */
   readonly alike?: readonly Point[];
   /**
    * where the dimension line stands beside the view: `above` and `below` measure along x, `left` and `right` along y; a

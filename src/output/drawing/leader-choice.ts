@@ -47,14 +47,17 @@ export function fewestCrossings(choices: readonly (readonly Way[])[], obstacles:
   return best;
 }
 
-/** The cheapest of many ways, of which many share a shelf. */
+/** The cheapest way from each circle to each shelf, so that others find room beside them. */
 function cheapest(ways: readonly Way[], obstacles: Obstacles): Priced[] {
   const shelves = new Map<string, number>();
-  const priced = ways.map((way): Priced => {
+  const best = new Map<string, Priced>();
+  for (const way of ways) {
     const shelf = `${way.runs} ${way.points.at(-1)!.join(' ')}`;
     const known = shelves.get(shelf) ?? shelfCost(shelfBox(way), obstacles);
     shelves.set(shelf, known);
-    return { way, cost: known + lineCost(way, obstacles) };
-  });
-  return priced.sort((a, b) => a.cost - b.cost).slice(0, TRIED);
+    const cost = known + lineCost(way, obstacles);
+    const place = `${shelf} ${way.circle?.center.join(' ')}`;
+    if (cost < (best.get(place)?.cost ?? Number.POSITIVE_INFINITY)) best.set(place, { way, cost });
+  }
+  return [...best.values()].sort((a, b) => a.cost - b.cost).slice(0, TRIED);
 }

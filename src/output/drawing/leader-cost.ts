@@ -6,7 +6,7 @@ import { type Side, sideDistance, sidesCross, sidesOf } from './sides.js';
 import { type Box, overlaps, shareInside, textBox } from './text-box.js';
 
 /** What a leader must not do costs more than anything that it had better not. */
-const FORBIDDEN = 1000;
+export const FORBIDDEN = 1000;
 /** A line that is crossed, by its pen, and one under the text. */
 const CROSSED: Readonly<Record<Pen, number>> = { wide: 3, hidden: 3, narrow: 4, centre: 1, hatch: 0 };
 const UNDER_TEXT = 8;
@@ -89,7 +89,7 @@ export function lineCost(way: Way, { texts, lines, discs, isHatched }: Obstacles
 
 /** What two ways cost together, besides what each does. */
 export function costTogether(one: Way, other: Way): number {
-  const [sides, others] = [sidesFrom(one), sidesFrom(other)];
+  const [sides, others] = [sidesFrom(one, 0), sidesFrom(other, 0)];
   const [box, otherBox] = [shelfBox(one), shelfBox(other)];
   const cross = sides.some((side) => others.some((against) => sidesCross(side, against)));
   const under = (lines: readonly Side[], text: Box) => lines.some(([from, to]) => shareInside(from, to, text));
@@ -99,9 +99,9 @@ export function costTogether(one: Way, other: Way): number {
 }
 
 /** The straight pieces of a way, clear of what its tip touches. */
-function sidesFrom({ points }: Way): Side[] {
+function sidesFrom({ points }: Way, touch = TOUCH): Side[] {
   const [tip, next] = [points[0]!, points[1]!];
-  const off = TOUCH / lengthOf([tip, next]);
+  const off = touch / lengthOf([tip, next]);
   const start: Point = [tip[0] + off * (next[0] - tip[0]), tip[1] + off * (next[1] - tip[1])];
   return [start, ...points.slice(1, -1)].map((from, i) => [from, points[i + 1]!] as const);
 }

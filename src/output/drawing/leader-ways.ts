@@ -11,6 +11,8 @@ export const PITCH = 6;
 const STEP = 3;
 const OVER = 8;
 const BELOW = 3;
+/** How much farther they may go where no way is free otherwise [mm of paper]. */
+const FAR = 15;
 /** Directions in which a line with a knee leaves its circle, and how far off it the knee is [degrees, mm of paper]. */
 const TURN = 30;
 const KNEES = [5, 12];
@@ -31,6 +33,9 @@ export interface Way {
   readonly circle?: Circle;
 }
 
+/** How freely leaders run: straight, with a knee, or to shelves that take paper of their own as well. */
+export type Room = 'straight' | 'bent' | 'far';
+
 /** A circle on the paper. */
 export interface Circle {
   readonly center: Point;
@@ -48,15 +53,15 @@ export function shelfBox({ points, runs, width }: Way): Box {
  * Ways that a leader may take.
  *
  * @param placed the view, its origin at that of the paper
- * @param how    what is drawn of the view, whether lines may have a knee, and how many leaders there are
+ * @param how    what is drawn of the view, how free they are, and how many leaders there are
  */
 export function waysOf(
   mark: SizeMark,
   placed: PlacedView,
-  how: { readonly drawn: readonly Side[]; readonly knees: boolean; readonly count: number },
+  how: { readonly drawn: readonly Side[]; readonly room: Room; readonly count: number },
 ): Way[] {
   const width = sizeWidth(mark) + 1.8;
-  const shelves = shelvesOf(placed, how.count);
+  const shelves = shelvesOf(placed, how.count, how.room === 'far' ? FAR : 0);
   const targets = targetsOf(mark, placed, how.drawn);
   const led = (lines: (target: Target, shelf: Point) => Point[][]) =>
     shelves.flatMap(({ at, runs }) =>
@@ -64,7 +69,7 @@ export function waysOf(
     );
   const straight = led(straightLines);
   // an arc may be drawn only where no shelf is in line with it
-  return how.knees || straight.length === 0 ? [...straight, ...led(bentLines)] : straight;
+  return how.room !== 'straight' || straight.length === 0 ? [...straight, ...led(bentLines)] : straight;
 }
 
 /** What a leader leads to: a point, or where a circle is drawn. */
@@ -74,7 +79,7 @@ function about(target: Target): { circle?: Circle } {
   return 'tip' in target ? {} : { circle: { center: target.center, radius: target.radius } };
 }
 
-/** The circles of a size; its point where no circle is drawn about its middle. */
+/** The circles of a size; its points where no circle is drawn about its middles. */
 function targetsOf(
   { from, to, sign = '', alike }: SizeMark,
   { scale, at }: PlacedView,
@@ -92,7 +97,9 @@ function targetsOf(
     const isCircle = isRound && radius > near && samples.filter(isDrawn).length >= DRAWN;
     return isCircle ? [{ center, radius, isDrawn }] : [];
   });
-  return circles.length > 0 ? circles : [{ tip: at(to) }];
+  if (circles.length > 0) return circles;
+  const tips = [to, ...(alike ?? []).map(([x, y]): Point => [x + to[0] - from[0], y + to[1] - from[1]])];
+  return tips.map((tip) => ({ tip: at(tip) }));
 }
 
 /** Whether a side is a chord of a circle: both of its ends lie on it. */
@@ -111,19 +118,18 @@ function straightLines(target: Target, shelf: Point): Point[][] {
 
 /** Lines that leave a circle from its middle and turn to a shelf at a knee. */
 function bentLines(target: Target, shelf: Point): Point[][] {
-  if ('tip' in target) return [];
-  const { center, radius, isDrawn } = target;
-  const starts = Array.from({ length: 360 / TURN }, (_, i) => onCircle(center, radius, TURN * i)).filter(isDrawn);
-  return starts.flatMap((start) =>
-    KNEES.map((reach) => [start, between(center, start, (radius + reach) / radius), shelf]),
-  );
+  const { center, radius, isDrawn } = 'tip' in target ? { center: target.tip, radius: 0, isDrawn: () => true } : target;
+  return Array.from({ length: 360 / TURN }, (_, i) => TURN * i).flatMap((turn) => {
+    const start = onCircle(center, radius, turn);
+    return isDrawn(start) ? KNEES.map((reach) => [start, onCircle(center, radius + reach, turn), shelf]) : [];
+  });
 }
 
 /** Where shelves may start: on both sides, past dimension lines, or next to the view where these leave room. */
-function shelvesOf({ box, scale, beside }: PlacedView, count: number): { at: Point; runs: 1 | -1 }[] {
+function shelvesOf({ box, scale, beside }: PlacedView, count: number, far: number): { at: Point; runs: 1 | -1 }[] {
   // beside the title, and beside what stands below the view, so that leaders take no paper of their own
-  const top = -scale * box.max[1] - OVER;
-  const bottom = -scale * box.min[1] + Math.max(1, beside.below - BELOW);
+  const top = -scale * box.max[1] - OVER - far;
+  const bottom = -scale * box.min[1] + Math.max(1, beside.below - BELOW) + far;
   const rows = Math.max(Math.floor((bottom - top) / STEP), (count * PITCH) / STEP);
   const heights = Array.from({ length: rows + 1 }, (_, i) => top + STEP * i);
   const columns = (

@@ -3,8 +3,8 @@ import type { Bands } from './bands.js';
 import { dimensionsInk } from './dimensions.js';
 import { arrowInk, type Ink } from './ink.js';
 import { fewestCrossings } from './leader-choice.js';
-import { inTheWay, KNEE } from './leader-cost.js';
-import { type Way, waysOf } from './leader-ways.js';
+import { FORBIDDEN, inTheWay, KNEE } from './leader-cost.js';
+import { type Room, type Way, waysOf } from './leader-ways.js';
 import type { PlacedView } from './placed-view.js';
 import { sidesOf } from './sides.js';
 import { OVER_LINE, sizeInk } from './size-text.js';
@@ -30,15 +30,20 @@ export function leadersOf(view: DrawnView, scale: number, bands: Bands): Leader[
   const placed = { view, scale, ...bands, at: ([x, y]: Point): Point => [scale * x, -scale * y] };
   const obstacles = inTheWay(placed, [...unhatchedInk(placed), ...dimensionsInk(placed)]);
   const drawn = strokesInk(placed).flatMap((ink) => sidesOf(ink));
-  const choose = (knees: boolean) =>
+  const choose = (room: Room) =>
     fewestCrossings(
-      marks.map((mark) => waysOf(mark, placed, { drawn, knees, count: marks.length })),
+      marks.map((mark) => waysOf(mark, placed, { drawn, room, count: marks.length })),
       obstacles,
     );
-  const straight = choose(false);
   // a knee costs something itself: it is looked for where it may save more
-  const bent = straight.cost > KNEE * marks.length ? choose(true) : straight;
-  const { ways } = bent.cost < straight.cost ? bent : straight;
+  const rooms = [
+    ['bent', KNEE * marks.length],
+    ['far', FORBIDDEN],
+  ] as const;
+  const { ways } = rooms.reduce((best, [room, most]) => {
+    const other = best.cost > most ? choose(room) : best;
+    return other.cost < best.cost ? other : best;
+  }, choose('straight'));
   return ways.map((way, i) => ({ mark: marks[i]!, ...way }));
 }
 

@@ -42,10 +42,12 @@ export function scaleSizes({ span, bar }: ScalePlan, spread: AsMeant): SizeMark[
       return [size('over', -BLOCK / 2, place + BLOCK / 2), size('between', BLOCK / 2, place - BLOCK / 2)];
     }),
   );
+  // clear of the marks of the blocks, wherever these find room
+  const along = [0.75, 0.62, 0.88].map((share) => half + share * span);
   const bars = [
-    { name: 'f1', sign: 'F1 ', at: [bar, half + 0.75 * span] },
-    { name: 'f2', sign: 'F2 ', at: [half + 0.75 * span, bar] },
-  ] as const;
+    { name: 'f1', sign: 'F1 ', at: along.map((y): Point => [bar, y]) },
+    { name: 'f2', sign: 'F2 ', at: along.map((x): Point => [x, bar]) },
+  ];
   return [
     ...over,
     ...bars.map(
@@ -53,8 +55,9 @@ export function scaleSizes({ span, bar }: ScalePlan, spread: AsMeant): SizeMark[
         ...one,
         value: bar,
         ...spread(bar, 'outside'),
-        from: at,
-        to: at,
+        from: at[0]!,
+        to: at[0]!,
+        alike: at.slice(1),
         side: 'leader',
       }),
     ),

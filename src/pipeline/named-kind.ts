@@ -62,10 +62,23 @@ function spelledOut(
       : {};
     const { figures, why } = one.resolve(name, presets, path);
     const told = Object.keys(own).length > 0 ? { ...others, [one.field]: own } : others;
-    sheet = replaced(givenBy(figures, told), told);
+    const said = besidesBlanks(told, figures);
+    sheet = replaced(givenBy(figures, said), said);
     if (why !== undefined) assumed.push({ field: one.field, value: name, why });
   }
   return { sheet, assumed };
+}
+
+/** A field that was left blank is not told: the preset's figure stands. */
+function besidesBlanks(told: Fields, figures: Fields): Fields {
+  return Object.fromEntries(
+    Object.entries(told).flatMap(([key, value]) => {
+      const figure = figures[key];
+      if (figure === undefined) return [[key, value]];
+      if (value === null) return [];
+      return [[key, isFields(value) && isFields(figure) ? besidesBlanks(value, figure) : value]];
+    }),
+  );
 }
 
 /** A map that says one of these says its whole form, and takes nothing from a preset. */

@@ -31,6 +31,14 @@ describe('a flange by name', () => {
     expect(made).toMatchObject({ length: 18, body_diameter: 10.2, flange_diameter: 22, flange_thickness: 5 });
   });
 
+  it('stands where the sheet leaves its fields blank', () => {
+    const blank = { flange: { preset: 'round-22-on-16', thickness: null, shape: null }, body: { length: null } };
+    expect(finished(blank)).toEqual(finished({ flange: 'round-22-on-16' }));
+    expect(finished({ flange: 'round-22-on-16', body: null, holes: null })).toEqual(
+      finished({ flange: 'round-22-on-16' }),
+    );
+  });
+
   it('leaves a form to a sheet that says its own', () => {
     const made = finished({ flange: 'round-22-on-16', body: { shape: 'square', width: 12, length: 15 } });
     expect(made).toMatchObject({ body_diameter: 12, flange_diameter: 22 });

@@ -21,17 +21,14 @@ type CollarCheck = Check<CollarDesign>;
 const hold = { group: 'grip', question: 'holds', source: 'common practice', grave: true } as const;
 const LOAD = 'mounting, duty.load, duty.upward, duty.span';
 
-/** An ideal clamp of screws with the force S holds 2π·µ·S; a printed one is planned with half of that. @source common-practice */
-const PLANNED = 0.5;
-
-/** What a friction collar holds at the end of its life: by the law of hubs, and never more than half of the ideal [N]. */
+/**
+ * What a friction collar holds at the end of its life, by the law of hubs [N]. That is never more than half of what an ideal
+ * clamp does, π·µ·S of screws with the force S: a test holds it.
+ */
 export function frictionHold(design: CollarDesign): number {
   const view = heldIn(design);
   const [one] = view.held;
-  const grip = gripOfHeld(one!, view);
-  const { friction, clamp } = design.grip;
-  const ideal = 2 * Math.PI * friction * clamp.count * grip.preload;
-  return Math.min(pullOf(grip, one!, view), PLANNED * ideal);
+  return pullOf(gripOfHeld(one!, view), one!, view);
 }
 
 /** Whether a screw that nobody measured slips where it is as thin as it may be. */

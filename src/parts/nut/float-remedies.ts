@@ -46,6 +46,7 @@ function ownFloat(design: NutDesign, floats: Float, check: string): readonly Rem
     short > 0 ? ['make the holes wider', 'thinner sleeves'] : ['make the holes narrower', 'thicker sleeves'];
   return [
     ...(Object.keys(bored).length > 0 ? [{ check, say: 'bore the carriage out', set: bored }] : []),
+    { check, say: short > 0 ? 'more float' : 'less float', set: { 'float.sideways': USUAL_FLOAT, ...bored } },
     { check, say: words[0]!, set: { ...drilled, ...bored } },
     ...(floats.spacer === 'sleeve' ? [{ check, say: words[1]!, set: { 'float.sleeve': sleeve, ...bored } }] : []),
   ];

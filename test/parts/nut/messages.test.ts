@@ -84,7 +84,11 @@ const SAID: readonly [string, Changes, RegExp][] = [
   ['mount-float', {}, /; tighten the screws with the axis at the end/],
   ['mount-float', holes({ fit: 'fine' }), /; make the holes wider \(holes.diameter: [\d.]+ mm\)$/],
   ['mount-float', { float: 0.3, holes: { fit: undefined } }, /^the nut floats on sleeves: .* stop it$/],
-  ['mount-float', { float: 0.7, holes: { fit: undefined } }, /; a float of 0.2 to 0.5 mm is usual$/],
+  [
+    'mount-float',
+    { float: 0.7, holes: { fit: undefined } },
+    /; less float \(float.sideways: 0.35 mm\), or make the holes narrower \(holes.diameter: 5.7 mm\)$/,
+  ],
   ['thread-bending', {}, /bears for years at 30 °C$/],
   ['thread-bending', duty({ axis: 'horizontal' }), /bears for 1,000 hours back and forth at 30 °C$/],
   ['thread-stall', duty({ motor: { torque: '0.2 N m' } }), /of bending, of [\d.]+ MPa for a moment at 30 °C$/],

@@ -14,9 +14,8 @@ interface Stretches {
   readonly threads: readonly { readonly bottom: number; readonly top: number }[];
 }
 
-/** ISO 5455: a detail is drawn five times as large at least, a coarse thread twice; and a pitch so wide [mm of paper]. */
-const LEAST_SCALE = { fine: 5, coarse: 2 };
-const COARSE = 4;
+/** ISO 5455: a detail is drawn five times as large at least; and a pitch so wide [mm of paper]. */
+const LEAST_SCALE = 5;
 const PITCH_ON_PAPER = 7.5;
 const LETTER = 'T';
 
@@ -53,7 +52,7 @@ export function threadDetail({ sizes, spread }: ThreadInSight): AskedView {
   };
   return {
     title: LETTER,
-    enlarged: Math.max(pitch > COARSE ? LEAST_SCALE.coarse : LEAST_SCALE.fine, PITCH_ON_PAPER / pitch),
+    enlarged: Math.max(LEAST_SCALE, PITCH_ON_PAPER / pitch),
     strokes: [
       { kind: 'path', line: 'outline', points: cut },
       { kind: 'path', line: 'thin', points: broken },

@@ -115,7 +115,7 @@ describe('on paper', () => {
   it('puts into brackets what a dimension states', async () => {
     const svg = await drawnOn('a4');
     expect(svg.match(/>\(−?9\.55\)</g)).toHaveLength(8);
-    expect(svg.match(/>\(3\.60\)</g)).toHaveLength(4);
+    expect(svg.match(/>\(3\.90\)</g)).toHaveLength(4);
   });
 });
 

@@ -208,6 +208,7 @@ describe('advice', () => {
   it('reads a text as well as an object, and has nothing to say of a sheet without open checks', () => {
     const sound = nutSheet({
       duty: { axis: 'horizontal' },
+      holes: { fit: undefined, diameter: 3.9 },
       limits: { 'thread-backlash': 0.3, 'end-stop': { max: 100 } },
     });
     expect(advise(stringify(sound)).checks).toEqual([]);

@@ -12,7 +12,7 @@ import type { Pull } from '../../sheet/sections/duty.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { seatingTorque } from '../../standards/fasteners/tightening.js';
 import { plain, upwards, worked } from '../../units/format.js';
-import { exactly, type Measured, shifted, widened } from '../../units/measured.js';
+import { difference, exactly, type Measured, shifted, sum, widened } from '../../units/measured.js';
 import { boreOf, type JointHole, seatDiameter, threadReach } from './joints.js';
 import { judgedTemperature, type LoadCase, type Loaded, loadCases, missingOf } from './load-cases.js';
 import { PLACE_SCATTER } from './residual.js';
@@ -235,4 +235,21 @@ export function judgePosition(
 /** Error of a printed pattern: a known miss, and what shrink and scatter add. */
 export function patternError(miss: Measured, shrink: Measured): Measured {
   return shifted(miss, Math.max(Math.abs(shrink.least), Math.abs(shrink.most)) / 2 + PLACE_SCATTER);
+}
+
+/**
+ * How far what stands in the holes of a printed pattern still moves each way: two holes that are δ too far apart leave f − δ in
+ * their line, whichever way it goes.
+ * @param play   half the play of what stands in a hole, f
+ * @param miss   by which the pattern differs from what it goes on
+ * @param shrink of its spacing, as it comes out
+ */
+export function playLeft(play: Measured, miss: Measured, shrink: Measured): Measured {
+  const [least, most] = [shrink.least, shrink.most].map(Math.abs).sort((a, b) => a - b) as [number, number];
+  const own = {
+    least: shrink.least < 0 && shrink.most > 0 ? 0 : least / 2,
+    likely: Math.abs(shrink.likely) / 2,
+    most: most / 2 + PLACE_SCATTER,
+  };
+  return difference(play, sum(miss, own));
 }

@@ -46,7 +46,7 @@ parts:                          # a section a part, by the name that its folder 
   nut:
     body: {shape: round, diameter: 14 mm, length: 15 mm}
     flange: {shape: round, diameter: 32 mm, thickness: 5 mm}
-    holes: {count: 4, circle: 23 mm, start: 45 deg, screw: M3, fit: coarse, head: flange}
+    holes: {count: 4, circle: 23 mm, start: 45 deg, screw: M3, diameter: 3.9 mm, head: flange}
     carriage: {bore: 14.6 mm, thickness: 6 mm}
     mounting: flange-up
     fit: running

@@ -30,7 +30,7 @@ const PLAIN: NutStart = {
   body: '{shape: round, diameter: 14 mm, length: 15 mm}            # square, hexagon: across_flats; length with the flange',
   flange: '{shape: round, diameter: 32 mm, thickness: 5 mm}        # none, round, square, rectangular, two-ear',
   holes:
-    '{count: 4, circle: 23 mm, start: 45 deg, screw: M3, fit: coarse, head: flange}    # head: the side of the screw heads',
+    '{count: 4, circle: 23 mm, start: 45 deg, screw: M3, diameter: 3.9 mm, head: flange}    # head: the side of the screw heads',
   family: `# Others want a wider body and have sheets of their own: leadwright new split-nut, clamped-nut, anti-backlash-nut,
 # twin-nut (two threads at a distance), nut-holder (for a bought nut), catch-nut (a metal nut stands by). When to take which: docs/nut.md`,
 };
@@ -108,7 +108,7 @@ export const FAMILY_STARTS = {
     holes: '{count: 4, circle: 23 mm, start: 45 deg, screw: M3, head: flange}    # sized for sleeves and float',
     carriage: 'carriage: {bore: 15 mm, thickness: 6 mm}',
     float:
-      'float: {sideways: 0.3 mm, along: 0.03 mm}    # its screws stand on sleeves, longer than the flange by the play along; sleeve: 5 mm, spacer: shoulder, bare',
+      'float: {sideways: 0.45 mm, along: 0.03 mm}    # its screws stand on sleeves, longer than the flange by the play along; sleeve: 5 mm, spacer: shoulder, bare',
     isMarked: false,
     family: '# It goes with a screw that both ends hold; what it costs is play: thread-backlash counts it.',
   }),

@@ -226,6 +226,18 @@ describe('a motor plate', () => {
     expect(message).toContain(field);
   });
 
+  // by hand, PETG of 44 MPa at 42 °C: 26.4 MPa on a washer of 10 mm over a slot of 58 mm² are 542 N; years leave
+  // 0.9 · 0.88·43,800^(−0.0439·47/28) · 0.878 of it, 171 N; four of them at 0.15 on 46.1 mm against 400 + 23·46.1 N·mm
+  it('slips where its slots hold least', () => {
+    const fresh = 26.4 * ((Math.PI / 4) * 100 - 5.8 * 10);
+    const left = 0.9 * 0.88 * 43_800 ** ((-0.0439 * 47) / 28) * 0.878 * fresh;
+    const radius = Math.hypot(35, 30);
+    const held = 4 * left * 0.15 * radius;
+    expect(held / (400 + 20 * radius)).toBeCloseTo(3.59, 2);
+    expect(rowOf(BELTED, 'slip').value).toBeCloseTo(held / (400 + 23 * radius), 2);
+    expect(rowOf(BELTED, 'slip').value).toBeCloseTo(3.25, 2);
+  });
+
   it('sinks heads that the machine would lie on', () => {
     expect(sizesOf(ADAPTED)).toMatchObject({ head_pocket_depth: 3 });
     expect(sizesOf(changed(ADAPTED, { machine: { opening: 60 } })).head_pocket_depth).toBeUndefined();

@@ -104,7 +104,7 @@ const CASES: readonly [string, Record<string, unknown>, 'caution' | 'fail', Reco
   ['mount-bore', { carriage: { bore: 16.9 } }, 'fail', { carriage: { bore: 17.6 } }],
   ['mount-bore', { carriage: { bore: 17.1 } }, 'caution', { carriage: { bore: 17.6 } }],
   ['mount-seat', { carriage: { bore: 17.6 }, fillet: 1 }, 'caution', { carriage: { bore: 17.6 } }],
-  ['mount-float', { holes: { fit: 'fine' } }, 'caution', {}],
+  ['mount-float', { holes: { fit: 'fine' } }, 'caution', { holes: { fit: undefined, diameter: 3.9 } }],
   ['pocket-wall', { holes: { joint: 'insert', circle: 33 } }, 'fail', { holes: { joint: 'insert' } }],
   [
     'pocket-floor',

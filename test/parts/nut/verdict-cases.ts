@@ -126,7 +126,7 @@ export const NUT_CASES: VerdictCases = {
     but: [SOUND_NUT, { fillet: 0.5, carriage: { bore: 17.2 } }],
   },
   'mount-float': {
-    yes: [SOUND_NUT, {}],
+    yes: [SOUND_NUT, { holes: { fit: undefined, diameter: 3.9 } }],
     perhaps: [SOUND_NUT, { carriage: { holes: { ...CARRIAGE_HOLES, circle: 26.2 } } }],
     but: [SOUND_NUT, { holes: { fit: 'fine' } }],
   },

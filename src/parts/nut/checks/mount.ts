@@ -4,7 +4,14 @@ import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest, sum } from '../../../units/measured.js';
-import { type HeadOnHole, judgeClamp, judgeHeads, judgePosition, patternError } from '../../common/bolting.js';
+import {
+  type HeadOnHole,
+  judgeClamp,
+  judgeHeads,
+  judgePosition,
+  patternError,
+  playLeft,
+} from '../../common/bolting.js';
 import { floatHead, floatWords } from '../../common/float.js';
 import type { HolePattern } from '../../common/hole-pattern.js';
 import { headRadius as bareHead, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
@@ -332,11 +339,29 @@ export const mountSeat: NutCheck = {
 
 /** How far the nut can move sideways before its screws are tightened; negative where not all of them go in at once. */
 export function radialFloat(design: NutDesign): Measured | undefined {
+  return sidewaysRoom(design, (inHoles) => inHoles);
+}
+
+/** The same less what its own pattern may come out off, which takes its part of the play in the holes. */
+export function floatLeft(design: NutDesign): Measured | undefined {
+  return sidewaysRoom(design, (inHoles) => lessPattern(design, inHoles));
+}
+
+/** What a pattern that comes out off leaves of the play in its holes. */
+export function lessPattern(design: NutDesign, inHoles: Measured): Measured {
+  const { holes, carriage } = design;
+  if (!holes || holes.centres.length < 2) return inHoles;
+  const { spacing } = holes;
+  const read = { least: 0, likely: 0, most: carriage.holes ? 0 : (spacing.most - spacing.likely) / 2 };
+  return playLeft(inHoles, read, planeResidual(design, spacing.likely));
+}
+
+function sidewaysRoom(design: NutDesign, left: (inHoles: Measured) => Measured): Measured | undefined {
   const { holes, carriage } = design;
   if (!holes || holes.screwDiameter === 0 || isHeld(holes)) return undefined;
-  const inHoles = carriage.holes
-    ? sum(scaled(mismatch(holes, carriage.holes).miss, -1), halfPlay(design))
-    : halfPlay(design);
+  const inHoles = left(
+    carriage.holes ? sum(scaled(mismatch(holes, carriage.holes).miss, -1), halfPlay(design)) : halfPlay(design),
+  );
   const inBore = carriage.bore ? sidewaysInBore(design, carriage.bore) : undefined;
   return inBore ? smallest(inHoles, inBore) : inHoles;
 }
@@ -352,7 +377,7 @@ export const mountFloat: NutCheck = {
   run: (design, { pass }) => {
     const { holes, float: floats } = design;
     const { min = 0 } = pass;
-    const float = radialFloat(design);
+    const float = floatLeft(design);
     if (!holes || !float) return undefined;
     if (floats) {
       const stop = { ...stopOf({ ...design, float: floats, holes }), sideways: float };

@@ -124,14 +124,14 @@ describe('the worst of a pattern, of a bore and of two patterns', () => {
     expect(message(12)).toMatch(/^a body 17 mm across/);
   });
 
-  it('is half of what both circles may be off: 0.6 − 0.2 ± (0.1 + 0.06)/2 ± 0.05/2 mm', () => {
+  it('is half of what both circles may be off: 0.6 − 0.2 ± (0.1 + 0.06)/2 ± 0.05/2 mm, less 0.1 mm of scatter at the least', () => {
     // circles of 27 and 27.4 mm; M3 in two holes of 3.6 mm, of which the printed one scatters by 0.05 mm
     const row = found('mount-float', {
       material: STEADY,
       holes: { circle: '27 ± 0.06 mm' },
       carriage: carriage({ circle: '27.4 ± 0.1 mm' }),
     });
-    expect([row.least, row.value, row.most]).toEqual([0.295, 0.4, 0.505].map((one) => expect.closeTo(one, 5)));
+    expect([row.least, row.value, row.most]).toEqual([0.195, 0.4, 0.505].map((one) => expect.closeTo(one, 5)));
   });
 
   it('is no ring at all under a washer of 7 mm on 5 + 2 · 1.5 mm', () => {

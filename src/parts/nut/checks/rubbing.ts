@@ -148,7 +148,7 @@ export const wearPeak: NutCheck = {
     const cure = holds ? '' : `; ${longer(design)}, less load, a slower feed or a coarser lead`;
     return valued(
       pv,
-      `${words}; at most ${worked(pass.max!, 'MPa')} MPa·m/s, ${PEAK} times what it bears all the time, however long it rests${cure}`,
+      `${words}; at most ${worked(pass.max!, 'MPa')} MPa·m/s while it runs, however long it rests${cure}`,
       own,
     );
   },

@@ -1,7 +1,7 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../judge/check.js';
 import { allKeep, keeps } from '../../judge/judge.js';
 import { plain } from '../../units/format.js';
-import { exactly, plusMinus } from '../../units/measured.js';
+import { exactly, halfWidth, plusMinus } from '../../units/measured.js';
 import { loosePullOf, pullAsked, pullCures, pullOf } from '../common/axial-grip.js';
 import { carriedWords, judgeMotorThrust, UNTOLD_SPAN } from '../common/axial-path.js';
 import { boreReach } from '../common/bore.js';
@@ -9,7 +9,7 @@ import { shrinkAppliedOnce } from '../common/checks.js';
 import { finerNozzle, oneOf } from '../common/finer-print.js';
 import { gripOfHeld, sectionOf } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
-import { planeResidual } from '../common/residual.js';
+import { holeResidual, planeResidual } from '../common/residual.js';
 import { askedWhereItHangs } from '../common/untold.js';
 import { besideCoolest, type SleeveDesign } from './dimensions.js';
 import { heldIn } from './held-in.js';
@@ -128,7 +128,8 @@ const bushWall: SleeveCheck = {
 /**
  * Two fits in a row.
  *
- *     e = ((⌀bore that it fills − ⌀outside of the bush) + (⌀bore of the bush − ⌀shaft)) / 2
+ *     e = (max(0, ⌀bore that it fills − ⌀outside of the bush) + max(0, ⌀bore of the bush − ⌀shaft)) / 2
+ *     as both come out of the printer: where nobody compensates, shrink and hole offset are counted whole
  */
 const bushRunout: SleeveCheck = {
   ...body,
@@ -141,9 +142,13 @@ const bushRunout: SleeveCheck = {
   run: (design, { pass }) => {
     const { fills, finished, shaft } = design;
     if (fills === undefined) return undefined;
-    const play = fills - finished.outside + (finished.bores[0].bore.diameter - shaft.diameter.likely);
     const residual = planeResidual(design, finished.outside);
-    const spread = design.printer.holeSpread + (residual.most - residual.likely);
+    const { bore } = finished.bores[0];
+    const outer = fills - finished.outside - residual.likely;
+    const inner = bore.diameter + holeResidual(design, bore.diameter).likely - shaft.diameter.likely;
+    // a fit that comes out tight is in the middle, and takes nothing off the play of the other
+    const play = Math.max(0, outer) + Math.max(0, inner);
+    const spread = design.printer.holeSpread + (residual.most - residual.likely) + halfWidth(shaft.diameter);
     const aside = plusMinus(play / 2, spread / 2);
     const cure = allKeep(aside, pass) ? '' : '; a printer profile read off a coupon narrows it, a turned bush is truer';
     return valued(

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import type { SleeveDesign } from '../../../src/parts/sleeve/dimensions.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { changed } from '../../support/nut-sheets.js';
@@ -96,13 +95,29 @@ describe('a sleeve worked by hand', () => {
   });
 
   it('lets a bush stand off by half of both plays, as surely as printer and plastic let it', () => {
-    // 8 − 7.9 and 5.1 − 5; 0.05 mm of the printer, and what is uncertain of the shrink of 7.9 mm, whoever takes it out
-    const off = (compensation: string) =>
-      finding({ ...BUSH, material: 'pa12', printer: { compensation } }, 'bore-runout')!;
-    for (const found of [off('file'), off('none')]) {
-      const { plane } = (design({ ...BUSH, material: 'pa12' }) as SleeveDesign).material.shrink;
-      expect(found.value).toBeCloseTo(0.1, 6);
-      expect(found.most).toBeCloseTo(0.1 + (0.05 + (plane.most - plane.likely) * 7.9) / 2, 5);
-    }
+    // 8 − 7.9 and 5.1 − 5; 0.05 mm of the printer, 0.01 of the reading, and what is uncertain of the shrink of 7.9 mm (± 0.5 %)
+    const off = (compensation: unknown) =>
+      finding({ ...BUSH, shaft: '5 ± 0.01 mm', material: 'pa12', printer: { compensation } }, 'bore-runout')!;
+    const spread = (0.05 + 0.01 + 0.005 * 7.9) / 2;
+    const found = off('file');
+    expect(found.value).toBeCloseTo(0.1, 6);
+    expect(found.most).toBeCloseTo(0.1 + spread, 5);
+    // nobody takes 1.1 % of shrink out: the outside is 0.0869 smaller, the bore 0.0561
+    const shrunk = off({ shrink: 'none', holes: 'file' });
+    expect(shrunk.value).toBeCloseTo((0.1 + 0.0869 + 0.1 - 0.0561) / 2, 6);
+    expect(shrunk.most).toBeCloseTo((0.1 + 0.0869 + 0.1 - 0.0561) / 2 + spread, 5);
+    // nor the 0.15 mm of the printer's holes: the bore is tight, and the outside is as loose
+    expect(off('none').value).toBeCloseTo((0.1 + 0.0869) / 2, 6);
+    // an outside of 29.9 mm that grows by 1 % is tight in turn, and the bore wider by 0.051
+    const grown = finding(
+      {
+        ...BUSH,
+        bore: 30,
+        material: { preset: 'pa12', shrink: { plane: '-1 %' } },
+        printer: { compensation: { shrink: 'none', holes: 'file' } },
+      },
+      'bore-runout',
+    )!;
+    expect(grown.value).toBeCloseTo((0.1 + 0.051) / 2, 6);
   });
 });

@@ -86,7 +86,7 @@ export const SLEEVE_CASES: VerdictCases = {
     no: [BUSH, { bore: 6 }],
   },
   'bore-runout': {
-    yes: [BUSH, { bore: 6 }],
+    yes: [BUSH, { shaft: '5 ± 0.01 mm', bore: 6 }],
     perhaps: [BUSH, { bore: 12 }],
     but: [BUSH, { limits: { 'bore-runout': { max: 0.05 } } }],
   },

@@ -12,7 +12,7 @@ const PENS: Readonly<Record<Pen, string>> = {
   wide: 'class="o" stroke-width=".5"',
   narrow: 'class="t" stroke-width=".25"',
   hidden: 'class="h" stroke-width=".25" stroke-dasharray="3 .75"',
-  centre: 'class="c" stroke-width=".25" stroke-dasharray="6 .75 .25 .75"',
+  centre: 'class="c" stroke-width=".25" stroke-dasharray="6 .75 .125 .75"',
   hatch: 'class="m" stroke-width=".25"',
 };
 

@@ -1,7 +1,7 @@
 import { withPlay } from '../../drive/drive-numbers.js';
 import { EFFECTS } from '../../sheet/sections/effects.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
-import { fastenerThread } from '../../standards/fasteners/sizes.js';
+import { type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
 import { washer } from '../../standards/fasteners/washer.js';
 import { worked } from '../../units/format.js';
 import { appliedWords } from '../common/applied.js';
@@ -84,27 +84,27 @@ function hardware({ holes, finished, carriage, float }: NutDesign): HardwareRow[
   const { screw, joint } = holes;
   const count = holes.centres.length;
   const plate = finished.flange?.thickness ?? finished.length;
-  const pocket = pocketOf(holes);
-  const ring = holes.roof ? washer(screw).thickness : 0;
-  const grip = plate - (joint === 'counterbore' ? (pocket?.pocket.depth ?? 0) - ring : 0);
-  const beyond =
-    joint === 'insert'
-      ? -plate / 3
-      : hexNut(screw).height +
-        1.5 * fastenerThread(screw).pitch +
-        (joint === 'hexagon' ? -(pocket?.pocket.depth ?? 0) : washer(screw).thickness);
+  const depth = pocketOf(holes)?.pocket.depth ?? 0;
+  const washers = washersOn(screw, holes, carriage);
+  const grip = plate - (joint === 'counterbore' ? depth : 0) + washers * washer(screw).thickness;
+  const nutAndEnd = hexNut(screw).height + 1.5 * fastenerThread(screw).pitch;
+  const beyond = joint === 'insert' ? -plate / 3 : joint === 'hexagon' ? nutAndEnd - depth : nutAndEnd;
   const length = carriage.thickness ? nextCapScrewLength(screw, grip + carriage.thickness.likely + beyond) : undefined;
   const rows: HardwareRow[] = [capScrews(screw, length, count, ...untold(carriage.thickness))];
   if (joint === 'insert') rows.push({ item: 'heat-set insert', size: screw, count });
   else rows.push({ item: 'hexagon nut ISO 4032', size: screw, count });
-  const onFlange = joint === 'through' || (joint === 'counterbore' && holes.roof !== undefined);
-  const under = [
-    ...(onFlange ? [holes.diameter.likely] : []),
-    ...(joint === 'through' ? [carriage.holes?.diameter.likely ?? 0] : []),
-  ];
-  const washers = under.filter((hole) => hole < washer(screw).outside).length;
   if (washers > 0) rows.push({ item: WASHER, size: screw, count: washers * count });
   return rows;
+}
+
+/** Washers on each screw: on the flange, or the roof of its counterbore, and on the carriage, where they do not fall through. */
+function washersOn(screw: FastenerSize, { joint, roof, diameter }: Holes, carriage: Carriage): number {
+  const onFlange = joint === 'through' || (joint === 'counterbore' && roof !== undefined);
+  const under = [
+    ...(onFlange ? [diameter.likely] : []),
+    ...(joint === 'through' ? [carriage.holes?.diameter.likely ?? 0] : []),
+  ];
+  return under.filter((hole) => hole < washer(screw).outside).length;
 }
 
 /** Sleeves or shoulders with what holds them to the carriage. */

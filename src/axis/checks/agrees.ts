@@ -143,7 +143,10 @@ function contradictions({ role, own, kind }: AxisPart, design: AxisDesign): stri
   return leaves(said).flatMap(([path, value]) => {
     const other = at(axis, path);
     const differs = value !== undefined && other !== undefined && String(other) !== String(value);
-    return differs ? [`${role} says ${dotted(withoutParsed(path))}: ${shown(value)} where it is ${shown(other)}`] : [];
+    const sign = path.at(-1) === 'half' ? '± ' : '';
+    return differs
+      ? [`${role} says ${dotted(withoutParsed(path))}: ${sign}${shown(value)} where it is ${sign}${shown(other)}`]
+      : [];
   });
 }
 

@@ -191,6 +191,13 @@ describe('what a part says of its neighbours', () => {
     expect(said('coupling', own('6 mm', 25.4), { sheet: shaft }).message).toMatch(
       /^p says motor\.shaft\.diameter: 6 where it is 5; leave it out/,
     );
+    // nor is its ±
+    const sure = { motor: { shaft: { diameter: { value: 5, half: 0.05 }, length: 25.4 } } };
+    expect(said('coupling', own('5 ± 0.02 mm', 25.4), { sheet: sure }).message).toMatch(
+      /^p says motor\.shaft\.diameter: ± 0\.02 where it is ± 0\.05; leave it out/,
+    );
+    expect(said('coupling', own('5 ± 0.05 mm', 25.4), { sheet: sure }).value).toBe(0);
+    expect(said('coupling', own('5 mm', 25.4), { sheet: sure }).value).toBe(0);
     expect(said('coupling', own('5 mm', 1), { sheet: shaft, units: 'inch' }).message).not.toContain('length');
     expect(said('coupling', own('5 mm', 1), { sheet: shaft }).message).toContain(
       'motor.shaft.length: 1 where it is 25.4',

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { bendPlate } from '../../../src/parts/adapter/bending.js';
+import type { AdapterDesign } from '../../../src/parts/adapter/dimensions.js';
+import { design } from '../../../src/pipeline/design.js';
+import { changed } from '../../support/nut-sheets.js';
+
+/** A plate of 116 × 116 × 7 mm under a flange of 22 mm, its bore a little wider than the nut's body of 10.2 mm. */
+const WIDE = {
+  part: 'adapter',
+  name: 'wide',
+  nut: {
+    body: 10.2,
+    length: 15,
+    flange: { diameter: 22, thickness: 3.5 },
+    holes: { count: 4, circle: 16, start: 45, diameter: 3.5, screw: 'M3' },
+  },
+  carriage: { thickness: 8, holes: { count: 2, circle: 100, diameter: 4.5, screw: 'M4' } },
+  plate: { thickness: 7, outline: { shape: 'rectangular', size: [116, 116] } },
+  material: 'petg',
+  printer: { compensation: 'file' },
+  duty: { axis: 'vertical', load: 250, temperature: 25 },
+};
+
+const plate = (carriage: object) => design(changed(WIDE, { carriage })) as AdapterDesign;
+const onto = (carriage: object) => bendPlate(plate(carriage), 'onto');
+
+describe('a plate that is pressed on its carriage', () => {
+  it('bends over the edge that a slot’s offset brings out from under the flange, and there alone', () => {
+    // edges of a slot of 20 mm at 13 and −7 of which the one takes 7/20, 2 mm beyond the flange: 22 + 2·2 wide
+    const stress = ((7 / 20) * 2 * 6) / (26 * 7 ** 2);
+    for (const [along, slot, offset] of [
+      [
+        [0, 1],
+        [70, 20],
+        [0, 3],
+      ],
+      [
+        [0, -1],
+        [70, 20],
+        [0, -3],
+      ],
+      [
+        [1, 0],
+        [20, 70],
+        [3, 0],
+      ],
+      [
+        [-1, 0],
+        [20, 70],
+        [-3, 0],
+      ],
+    ] as const) {
+      const { held, strip } = onto({ slot, offset })!;
+      expect(held).toBe('edge');
+      expect(strip.along[0]).toBeCloseTo(along[0], 9);
+      expect(strip.along[1]).toBeCloseTo(along[1], 9);
+      expect(strip.stress).toBeCloseTo(stress, 6);
+    }
+  });
+
+  it('does not bend over a slot that is narrower than the nut, whose edges would lie in the plate’s bore', () => {
+    expect(onto({ slot: [70, 8] })).toBeUndefined();
+    expect(onto({ slot: [8, 70] })).toBeUndefined();
+  });
+
+  it('hangs on its screws where only one edge lies under it, the other in its bore or beside it', () => {
+    // edges at 12 and 4: the bore reaches to 5.1
+    expect(onto({ slot: [70, 8], offset: [0, 8] })!.held).toBe('screws');
+    // edges at 60 and −10: the plate ends at 58
+    expect(onto({ slot: [100, 70], offset: [0, 25] })!.held).toBe('screws');
+  });
+});
+
+it('a plate that hangs on one side alone spans twice its arm', () => {
+  // both screws 50 mm out: 39 mm from the edge of the flange
+  const at = [
+    [50, 12],
+    [50, -12],
+  ];
+  const { strip, span } = bendPlate(plate({ holes: { count: undefined, circle: undefined, at } }), 'away')!;
+  expect(strip.arm).toBeCloseTo(39, 2);
+  expect(span).toBeCloseTo(78, 2);
+});

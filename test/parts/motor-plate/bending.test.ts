@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { bendPlate } from '../../../src/parts/motor-plate/bending.js';
+import type { MotorPlateDesign } from '../../../src/parts/motor-plate/dimensions.js';
+import type { Point } from '../../../src/parts/motor-plate/plan.js';
+import { design } from '../../../src/pipeline/design.js';
+import { MOUNTED } from '../../support/motor-plate-sheets.js';
+
+/** A plate of 100 × 100 × 6 mm with a pilot of 10 mm, whose motor hangs on two screws 35 mm from its shaft. */
+function bent(machine: readonly Point[], turn = (at: Point): Point => at) {
+  const made = design(MOUNTED) as MotorPlateDesign;
+  const { motor, machine: holes } = made.finished;
+  return bendPlate({
+    ...made,
+    finished: {
+      ...made.finished,
+      ...{ length: 100, width: 100, middle: [0, 0], thickness: 6, pilot: 10 },
+      motor: {
+        ...motor,
+        centres: ([35, -35] as const).map((x) => turn([x, 0])),
+      },
+      machine: { ...holes, centres: machine.map(turn) },
+    },
+  }).slab!.strip;
+}
+
+describe('a plate whose motor’s screws stand further out than the machine’s', () => {
+  it('is backed as wide as the machine’s screws stand apart, on both sides of the shaft', () => {
+    // half of the load 35 − 12 = 23 mm out; 20 + 12 mm across between two: π/2·32 wide, less the machine’s hole of 4.5 mm
+    const aside: Point[] = [
+      [20, 0],
+      [-12, 0],
+    ];
+    const upright = bent(aside, ([x, y]) => [y, x]);
+    expect(bent(aside)).toMatchObject({ share: 0.5, arm: 23, along: [-1, 0], distance: 12 });
+    expect(upright).toMatchObject({ share: 0.5, arm: 23, along: [0, -1], distance: 12 });
+    for (const { stress } of [bent(aside), upright])
+      expect(stress).toBeCloseTo((0.5 * 23 * 6) / ((16 * Math.PI - 4.5) * 6 ** 2), 6);
+  });
+
+  it('bends on that side the more where the machine’s stand aside, 5 mm beyond the motor’s on the other', () => {
+    // half of the load 35 mm out against all of it at 5; 40 mm across between two: π/2·40 wide, less the pilot
+    const strip = bent([
+      [40, 10],
+      [40, -10],
+    ]);
+    expect(strip).toMatchObject({ share: 0.5, arm: 35, along: [-1, 0], distance: 0 });
+    expect(strip.stress).toBeCloseTo((0.5 * 35 * 6) / ((20 * Math.PI - 10) * 6 ** 2), 6);
+  });
+});

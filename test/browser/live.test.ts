@@ -278,7 +278,7 @@ describe('the live page', () => {
     await page.close();
   });
 
-  it('mends readings that quarrel by a button, and asks no more for what cannot be measured', async () => {
+  it('mends readings that quarrel by a button, asks no more for what cannot be measured, and tells what is no reading', async () => {
     const watched = await openLive();
     const { page } = watched;
     await page.getByText('The nut is worn').click();
@@ -292,6 +292,11 @@ describe('the live page', () => {
     await page.locator('.reading.next').filter({ hasNotText: 'starts' }).waitFor();
     await page.getByText('it can').click();
     await page.getByText('Next: the threads that begin').waitFor();
+    await page.locator('#r-minor').fill('abc');
+    await page.locator('.reading.wrong').getByText('must be a length above 0').waitFor();
+    expect(await page.locator('#r-minor').getAttribute('aria-invalid')).toBe('true');
+    await page.locator('#r-minor').fill('');
+    await page.locator('.reading.wrong').waitFor({ state: 'detached' });
     expectQuiet(watched);
     await page.close();
   });

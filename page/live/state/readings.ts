@@ -82,10 +82,39 @@ export function typedNumber(text: string): number | undefined {
 
 /** Several readings of one size, apart by blanks or semicolons. */
 export function typedNumbers(text: string): number[] {
-  return text
-    .split(/[;\s]+(?!mm|in)/)
+  return wordsOf(text)
     .map((word) => typedNumber(word))
     .filter((value) => value !== undefined);
+}
+
+function wordsOf(text: string): string[] {
+  return text.split(/[;\s]+(?!mm|in)/).filter((word) => word !== '');
+}
+
+/** What must be typed in place of a reading that cannot be used; undefined where it can, and where nothing is typed. */
+export function faultOf(id: Reading['id'], text = ''): string | undefined {
+  if (text.trim() === '' || text === CANNOT) return undefined;
+  switch (id) {
+    case 'major':
+      return wordsOf(text).every((word) => typedNumber(word) !== undefined)
+        ? undefined
+        : 'must be lengths above 0, apart by a blank: 7.92 7.94 7.91';
+    case 'crests':
+    case 'travel':
+      return spanned(text)
+        ? undefined
+        : `must be a length above 0, or one over another number than ${OVER}: 18.01 over 9`;
+    case 'wires':
+      return overWires(text) ? undefined : 'must be two lengths above 0: 8.45 with 1';
+    case 'starts':
+      return Number.isInteger(typedNumber(text)) ? undefined : 'must be a whole number from 1';
+    case 'minor':
+    case 'crest_flat':
+      return typedNumber(text) === undefined ? 'must be a length above 0' : undefined;
+    case 'crest':
+    case 'hand':
+      return undefined;
+  }
 }
 
 /** The readings that can be used so far; undefined where nothing was measured. */

@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { plain } from '../../../src/units/format.js';
 import type { Named } from '../engine/engine.js';
 import type { Thread } from '../engine/workers.js';
-import { CANNOT, READINGS, readingsOf, repaired, type Typed } from '../state/readings.js';
+import { CANNOT, faultOf, READINGS, type Reading, readingsOf, repaired, type Typed } from '../state/readings.js';
 import { ScrewPicture } from './screw-picture.js';
 import { useNarrow } from './use-narrow.js';
 import { useTop } from './use-top.js';
@@ -38,13 +38,15 @@ export function Screw({ thread, typed, type, take, skip }: Props) {
   }, [thread, typed]);
   const next = named && 'nextMeasurement' in named ? named.nextMeasurement : undefined;
   const wanted = named === undefined ? 'major' : next?.what;
+  const classOf = (id: Reading['id']) =>
+    ['reading', ...(id === wanted ? ['next'] : []), ...(faultOf(id, typed[id]) ? ['wrong'] : [])].join(' ');
   return (
     <div class="screw">
       <section class="card" aria-label="Readings">
         <h1>The screw in your hand</h1>
         <ScrewPicture typed={typed} wanted={wanted} />
         {READINGS.map(({ id, label, unit, how, choices }) => (
-          <div key={id} class={id === wanted ? 'reading next' : 'reading'}>
+          <div key={id} class={classOf(id)}>
             <label for={`r-${id}`}>{label}</label>
             {typed[id] === CANNOT ? (
               <span class="field">
@@ -73,12 +75,16 @@ export function Screw({ thread, typed, type, take, skip }: Props) {
                   inputMode="decimal"
                   autocomplete="off"
                   value={typed[id] ?? ''}
-                  aria-describedby={`h-${id}`}
+                  aria-describedby={`w-${id} h-${id}`}
+                  aria-invalid={faultOf(id, typed[id]) !== undefined}
                   onInput={(e) => type({ ...typed, [id]: e.currentTarget.value })}
                 />
                 {unit}
               </span>
             )}
+            <small id={`w-${id}`} class="no" aria-live="polite">
+              {faultOf(id, typed[id])}
+            </small>
             <small id={`h-${id}`}>{id === wanted && next ? `Next: ${next.why}. ${how}` : how}</small>
             {id === wanted && next && (
               <button type="button" class="quiet" onClick={() => type({ ...typed, [id]: CANNOT })}>

@@ -1,5 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { CANNOT, readingsOf, repaired, typedNumber, typedNumbers } from '../../../page/live/state/readings.js';
+import {
+  CANNOT,
+  faultOf,
+  READINGS,
+  readingsOf,
+  repaired,
+  typedNumber,
+  typedNumbers,
+} from '../../../page/live/state/readings.js';
 import { identify } from '../../../src/identify/identify.js';
 
 describe('typed numbers', () => {
@@ -20,6 +28,40 @@ describe('typed numbers', () => {
     expect(typedNumbers('7.92 7,94; 7.91')).toEqual([7.92, 7.94, 7.91]);
     expect(typedNumbers('7.92 mm')).toEqual([7.92]);
     expect(typedNumbers('')).toEqual([]);
+  });
+});
+
+describe('faultOf', () => {
+  it.each([
+    ['major', 'abc', /^must be lengths above 0/],
+    ['major', '7.92 abc 7.91', /^must be lengths above 0/],
+    ['crests', 'abc', /^must be a length above 0, or one over another number than 10/],
+    ['crests', '18 over 0', /18\.01 over 9$/],
+    ['travel', '2x', /^must be a length above 0/],
+    ['wires', '8.45', /^must be two lengths above 0: 8\.45 with 1$/],
+    ['wires', '8.45 with x', /^must be two lengths/],
+    ['starts', '2.5', /^must be a whole number from 1$/],
+    ['starts', 'two', /^must be a whole number from 1$/],
+    ['minor', '-3', /^must be a length above 0$/],
+    ['crest_flat', 'wide', /^must be a length above 0$/],
+  ] as const)('%s %j is told', (id, text, words) => expect(faultOf(id, text)).toMatch(words));
+
+  it.each([
+    ['major', ' 7.92 7,94; 7.91 mm '],
+    ['crests', '20,03'],
+    ['crests', '18.01 over 9'],
+    ['travel', '80 over 5'],
+    ['wires', '8.45 with 1'],
+    ['starts', '2'],
+    ['minor', '0.25 in'],
+    ['crest_flat', '0,7'],
+    ['crest', 'flat'],
+    ['hand', 'left'],
+  ] as const)('%s %j is none', (id, text) => expect(faultOf(id, text)).toBeUndefined());
+
+  it('is none where nothing is typed, or nothing can be', () => {
+    for (const { id } of READINGS)
+      for (const text of [undefined, '', ' ', CANNOT]) expect(faultOf(id, text)).toBeUndefined();
   });
 });
 

@@ -6,11 +6,14 @@ import { holeResidual } from '../common/residual.js';
 import { sleeveStand } from './checks/joints.js';
 import type { AdapterDesign } from './dimensions.js';
 import { roomBeside } from './drilled.js';
-import { floatStop } from './float-stop.js';
+import { leftInHoles } from './float-stop.js';
 
 const check = 'mount-float';
 
-/** What stops a floating nut sideways, each way: the screws in its holes, the plate's bore around its body. */
+/**
+ * What stops a floating nut sideways, each way: what stands in its holes, less what the printed pattern may come out off; the
+ * plate's bore around its body, the step around its flange.
+ */
 export function floatRooms(design: AdapterDesign): {
   readonly holes: Measured;
   readonly bore?: Measured;
@@ -21,7 +24,7 @@ export function floatRooms(design: AdapterDesign): {
   const beside = (opening: number, body: Measured) =>
     scaled(sum(exactly(opening), sum(holeResidual(design, opening), scaled(body, -1))), 0.5);
   return {
-    holes: floatStop(design).sideways,
+    holes: leftInHoles(design),
     ...(nut?.stands === 'through' ? { bore: beside(bore, nut.body) } : {}),
     ...(nut && outerStep ? { step: beside(outerStep.diameter, exactly(nut.flange.size[0])) } : {}),
   };
@@ -39,9 +42,13 @@ export function floatRemedies(design: AdapterDesign, { pass }: LimitsInForce): r
     Math.min(Math.max(wanted, min + likely - least), Math.max(0, max - (most - likely)));
   const isTight = holes.least < min;
   const opened = openedFor(design, aim, min);
-  const drill = upTenths(spacers.pin + 2 * aim(holes));
+  const short = 2 * (aim(holes) - holes.likely);
+  const drill = upTenths(nut.pattern.diameter.likely + short);
   const drilled = isTight && drill <= roomBeside(nut) + 1e-9 ? { 'nut.holes.diameter': drill } : {};
-  const pin = downTenths(nut.pattern.diameter.likely - 2 * aim(holes));
+  const pin = downTenths(spacers.pin - short);
+  // bare screws are thinner than what stood around them, and may still want wider holes
+  const bare = upTenths(nut.pattern.diameter.likely + short - (spacers.pin - nut.pattern.screwDiameter));
+  const bared = bare > nut.pattern.diameter.likely ? { 'nut.holes.diameter': bare } : {};
   const misses = isTight || holes.most > max;
   const sleeves = isTight ? 'thinner sleeves' : 'thicker sleeves';
   const ways: readonly (readonly [string, Remedy['set']])[] = [
@@ -51,7 +58,7 @@ export function floatRemedies(design: AdapterDesign, { pass }: LimitsInForce): r
     ...(spacers.spacer === 'sleeve' && misses
       ? ([
           [sleeves, { 'float.sleeve': pin, ...opened }],
-          ['no sleeves, its screws never tightened', { 'float.spacer': 'bare', ...opened }],
+          ['no sleeves, its screws never tightened', { 'float.spacer': 'bare', ...bared, ...opened }],
         ] as const)
       : []),
     ...(spacers.spacer === 'bare' && misses
@@ -69,7 +76,8 @@ export function sleeveRemedies(design: AdapterDesign, limits: LimitsInForce): re
   if (!stands || !nut || spacers?.spacer !== 'sleeve') return [];
   const { max = Infinity } = limits.of(stands.own).pass;
   const sleeve = upTenths(Math.sqrt((4 * stands.force) / (Math.PI * max) + stands.diameter ** 2));
-  const hole = Math.min(upTenths(sleeve + 2 * spacers.sideways), downTenths(roomBeside(nut)));
+  const play = Math.max(2 * spacers.sideways, nut.pattern.diameter.likely - spacers.pin);
+  const hole = Math.min(upTenths(sleeve + play), downTenths(roomBeside(nut)));
   const one = { check: 'sleeve-seat' };
   return [
     { ...one, say: 'inserts, whose brass carries them', set: { 'nut.joint': 'insert' } },

@@ -1,5 +1,7 @@
-import { exactly } from '../../units/measured.js';
+import { exactly, type Measured } from '../../units/measured.js';
+import { missRead, playLeft } from '../common/bolting.js';
 import { type FloatStop, floatIn } from '../common/float.js';
+import { planeResidual } from '../common/residual.js';
 import type { AdapterDesign } from './dimensions.js';
 
 /** Where a floating nut is stopped: by what stands in its holes, or by the ends of its keys. */
@@ -11,6 +13,18 @@ export function floatStop({ nut, float, spacers, input }: AdapterDesign): FloatS
     sideways: floatIn(diameter, spacers?.pin ?? screwDiameter),
     radius: Math.max(...centres.map((centre) => Math.hypot(...centre))),
   };
+}
+
+/**
+ * How far a nut moves in its holes, less what the printed pattern may come out off; keys, and a single hole, have none that
+ * could.
+ */
+export function leftInHoles(design: AdapterDesign): Measured {
+  const { nut, input } = design;
+  const { sideways } = floatStop(design);
+  if (!nut || input.keys.length > 0 || nut.pattern.centres.length < 2) return sideways;
+  const { spacing } = nut.pattern;
+  return playLeft(sideways, missRead(spacing), planeResidual(design, spacing.likely));
 }
 
 /** Sideways, each way, until anything is met, at the sizes in use. */

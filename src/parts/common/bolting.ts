@@ -237,6 +237,11 @@ export function patternError(miss: Measured, shrink: Measured): Measured {
   return shifted(miss, Math.max(Math.abs(shrink.least), Math.abs(shrink.most)) / 2 + PLACE_SCATTER);
 }
 
+/** By how much holes at a measured spacing may miss, each. */
+export function missRead(spacing: Measured): Measured {
+  return { least: 0, likely: 0, most: (spacing.most - spacing.likely) / 2 };
+}
+
 /**
  * How far what stands in the holes of a printed pattern still moves each way: two holes that are δ too far apart leave f − δ in
  * their line, whichever way it goes.

@@ -3,6 +3,8 @@ export const ADAPTER_START = adapterStart({
   name: 'my-adapter',
   kind: `# kind: floating                # joined, floating (the nut stays free to move a little), blank (no nut, only a bore)
 #                               # floating takes float: {sideways: 0.3 mm, along: 0.05 mm}, on sleeves longer than its flange`,
+  flange: '22 mm',
+  circle: '16 mm',
   hole: '3.5 mm',
 });
 
@@ -10,17 +12,23 @@ export const ADAPTER_START = adapterStart({
 export const FLOATING_ADAPTER_START = adapterStart({
   name: 'my-floating-adapter',
   kind: `kind: floating                  # the nut stays free to move a little; joined: it is screwed tight
-float: {sideways: 0.25 mm, along: 0.05 mm, sleeve: 5.2 mm}    # on sleeves, longer than its flange by the play along`,
-  hole: '5.7 mm',
+float: {sideways: 0.35 mm, along: 0.05 mm, sleeve: 5.2 mm}    # on sleeves, longer than its flange by the play along`,
+  flange: '26 mm',
+  circle: '18 mm',
+  hole: '5.9 mm',
 });
 
 function adapterStart({
   name,
   kind,
+  flange,
+  circle,
   hole,
 }: {
   readonly name: string;
   readonly kind: string;
+  readonly flange: string;
+  readonly circle: string;
   readonly hole: string;
 }): string {
   return `# A plate that carries a bought nut on a carriage it does not fit. Change the readings to your own, then:
@@ -37,8 +45,8 @@ screw: Tr8x2                    # what the nut runs on: tells what a stalled mot
 nut:
   body: 10.2 mm                 # diameter of the body
   length: 15 mm                 # over all
-  flange: {diameter: 22 mm, thickness: 3.5 mm}     # or shape: square, rectangular with size: [24 mm, 24 mm]; flats: 18 mm
-  holes: {count: 4, circle: 16 mm, start: 45 deg, diameter: ${hole}, screw: M3}   # or rectangle: [20 mm, 14 mm], or at: [[8, 0], [-3, 7]]
+  flange: {diameter: ${flange}, thickness: 3.5 mm}     # or shape: square, rectangular with size: [24 mm, 24 mm]; flats: 18 mm
+  holes: {count: 4, circle: ${circle}, start: 45 deg, diameter: ${hole}, screw: M3}   # or rectangle: [20 mm, 14 mm], or at: [[8, 0], [-3, 7]]
   # joint: insert               # what the plate offers: through, counterbore, hexagon, insert, tapped; left out: what finds room
   # seat: outside               # the face of the plate the flange lies on: outside, carriage
   # stands: through             # the body goes through the plate, or away from it

@@ -121,42 +121,44 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   [
     'mount-float',
     FREE,
-    { plate: { bore: 12, step: { diameter: 30.3, depth: 1 } } },
+    { plate: { bore: 12, step: { diameter: 30.3, depth: 1 } }, ...nut({ holes: { diameter: 5.8 } }) },
     /: 0.15 mm sideways.*; open the plate wider \(plate.step.diameter: 30.6 mm\)$/,
   ],
-  // sleeves of 5 mm float by 0.3 mm in 5.6 mm: beside a body of 10.2 mm a circle of 16 leaves 2·(8 − 5.1) = 5.8 mm, of 15 mm 4.8 mm
+  // 0.2 mm are left at the least of 0.2 + 0.03/2 + 0.03/2 + 0.2 %·16/2 + 0.1 = 0.346: 5.7 mm for sleeves of 5 mm, 3.7 mm for M3;
+  // beside a body of 10.2 mm a circle of 16 leaves 2·(8 − 5.1) = 5.8 mm, of 15 mm 4.8 mm
   [
     'mount-float',
     FREE,
     drilled(16, 3.5),
-    /; drill the holes of the nut \(nut.holes.diameter: 5.6 mm\), or no sleeves.*\(float.spacer: bare\)$/,
+    /; drill the holes of the nut \(nut.holes.diameter: 5.7 mm\), or no sleeves.*\(float.spacer: bare, nut.holes.diameter: 3.7 mm\)$/,
   ],
   [
     'hole-size',
     FREE,
     drilled(16, 3.5),
-    /^screws have -1.5 mm .*; drill the holes of the nut to 5.6 mm, or use a smaller screw$/,
+    /^screws have -1.5 mm .*; drill the holes of the nut to 5.7 mm, or use a smaller screw$/,
   ],
-  ['hole-position-nut', FREE, drilled(16, 3.5), /it misses by .* mm; drill the holes of the nut to 5.6 mm; forced in/],
+  ['hole-position-nut', FREE, drilled(16, 3.5), /it misses by .* mm; drill the holes of the nut to 5.7 mm; forced in/],
   [
     'mount-float',
     FREE,
     drilled(15, 3.5),
-    /until its screws stop it; no sleeves, its screws never tightened \(float.spacer: bare\)$/,
+    /until its screws stop it; no sleeves, its screws never tightened \(float.spacer: bare, nut.holes.diameter: 3.7 mm\)$/,
   ],
-  ['mount-float', FREE, nut({ holes: { diameter: 6.2 } }), /: 0.6 mm .*; thicker sleeves \(float.sleeve: 5.6 mm\)$/],
-  // bare M3: 0.1 mm in the bore, which is to leave 0.3 around 10.2 mm
+  // on 20 mm 0.2 %·20/2: 6.2 − 2·0.35
+  ['mount-float', FREE, nut({ holes: { diameter: 6.2 } }), /: 0.6 mm .*; thicker sleeves \(float.sleeve: 5.5 mm\)$/],
+  // bare M3: 0.1 mm in the bore, which is to leave 0.3 around 10.2 mm; 3 + 2·0.346 in the holes
   [
     'mount-float',
     EXACT,
     { kind: 'floating', ...bore(10.4) },
-    /not tightened: 0.1 mm .*; open the plate wider \(plate.bore: 10.8 mm\)$/,
+    /not tightened: 0.1 mm .*; drill the holes .* wider \(nut.holes.diameter: 3.7 mm, plate.bore: 10.8 mm\)$/,
   ],
   [
     'mount-float',
     EXACT,
     { kind: 'floating', ...bore(12), ...limit('mount-float', { min: 0.25 }) },
-    /: 0.25 mm sideways.*; drill the holes of the nut \(nut.holes.diameter: 3.6 mm\)$/,
+    /: 0.25 mm sideways.*; drill the holes of the nut \(nut.holes.diameter: 3.8 mm\)$/,
   ],
   // twice 0.4/4 of an angle: 11.46°
   ['mount-float', KEYED, {}, /^0.4 mm each way and 11.46° of turning play; keys keep it/],

@@ -117,8 +117,8 @@ export const ADAPTER_CASES: VerdictCases = {
     no: [PLAIN, { plate: { bore: 10.1 } }],
   },
   'mount-float': {
-    yes: [PLAIN, { kind: 'floating' }],
-    perhaps: [PLAIN, { kind: 'floating', float: 0.2 }],
+    yes: [PLAIN, { kind: 'floating', nut: { holes: { diameter: 3.9 } } }],
+    perhaps: [PLAIN, { kind: 'floating' }],
     but: [PLAIN, { kind: 'floating', float: 0.1 }],
   },
   'float-backlash': {

@@ -10,6 +10,7 @@ import {
   judgeClamp,
   judgeHeads,
   judgePosition,
+  missRead,
   patternError,
 } from '../../common/bolting.js';
 import { floatHead } from '../../common/float.js';
@@ -64,10 +65,9 @@ function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | un
   const { diameter } = drawn.holes.hole;
   const plate = held ? exactly(0) : shifted(holeResidual(design, diameter), diameter - nominal);
   const bought = tapped ? 0 : pattern.diameter.likely - pinOf(drawn, design);
-  const reading = { least: 0, likely: 0, most: (pattern.spacing.most - pattern.spacing.likely) / 2 };
   return judgePosition(
     {
-      error: patternError(reading, planeResidual(design, pattern.spacing.likely)),
+      error: patternError(missRead(pattern.spacing), planeResidual(design, pattern.spacing.likely)),
       play: scaled(shifted(plate, bought), 0.5),
       pattern: bolted(drawn),
       cause: held && tapped ? '; both sides are threaded, which leaves no play' : '',

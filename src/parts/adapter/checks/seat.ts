@@ -10,7 +10,7 @@ import { LEDGE } from '../../common/ledge.js';
 import { remedyWords } from '../../common/remedy-words.js';
 import { boresEntered } from '../bores-entered.js';
 import type { AdapterDesign } from '../dimensions.js';
-import { drilledWords } from '../drilled.js';
+import { drilledWords, USUAL_FLOAT } from '../drilled.js';
 import { floatRooms } from '../float-remedies.js';
 import { floatStop } from '../float-stop.js';
 import { isSolidRim, rimThickness } from '../plan.js';
@@ -77,7 +77,7 @@ export const mountFloat: AdapterCheck = {
   id: 'mount-float',
   title: 'Sideways float, each way',
   unit: 'mm',
-  limits: soft({ min: 0.2, max: 0.5 }),
+  limits: soft(USUAL_FLOAT),
   moves: 'float, nut.holes.diameter, plate.bore, hold',
   run: (design, { pass }) => {
     const { nut, float, hold, spacers } = design;

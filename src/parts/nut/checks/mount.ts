@@ -9,6 +9,7 @@ import {
   judgeClamp,
   judgeHeads,
   judgePosition,
+  missRead,
   patternError,
   playLeft,
 } from '../../common/bolting.js';
@@ -352,7 +353,7 @@ export function lessPattern(design: NutDesign, inHoles: Measured): Measured {
   const { holes, carriage } = design;
   if (!holes || holes.centres.length < 2) return inHoles;
   const { spacing } = holes;
-  const read = { least: 0, likely: 0, most: carriage.holes ? 0 : (spacing.most - spacing.likely) / 2 };
+  const read = carriage.holes ? exactly(0) : missRead(spacing);
   return playLeft(inHoles, read, planeResidual(design, spacing.likely));
 }
 

@@ -73,7 +73,13 @@ export function waysOf(
 }
 
 /** What a leader leads to: a point, or where a circle is drawn. */
-type Target = { readonly tip: Point } | (Circle & { readonly isDrawn: (tip: Point) => boolean });
+type Target =
+  | { readonly tip: Point }
+  | (Circle & {
+      readonly isDrawn: (tip: Point) => boolean;
+      /** sampled directions from the middle in which the circle is drawn [degrees] */
+      readonly drawnAt: readonly number[];
+    });
 
 function about(target: Target): { circle?: Circle } {
   return 'tip' in target ? {} : { circle: { center: target.center, radius: target.radius } };
@@ -93,9 +99,9 @@ function targetsOf(
     const center = at(middle);
     const sides = drawn.filter((side) => isChord(side, { center, radius }, near));
     const isDrawn = (point: Point) => sides.some((side) => sideDistance(side, point) < near);
-    const samples = Array.from({ length: SAMPLES }, (_, i) => onCircle(center, radius, (360 / SAMPLES) * i));
-    const isCircle = isRound && radius > near && samples.filter(isDrawn).length >= DRAWN;
-    return isCircle ? [{ center, radius, isDrawn }] : [];
+    const drawnAt = turns(360 / SAMPLES).filter((turn) => isDrawn(onCircle(center, radius, turn)));
+    const isCircle = isRound && radius > near && drawnAt.length >= DRAWN;
+    return isCircle ? [{ center, radius, isDrawn, drawnAt }] : [];
   });
   if (circles.length > 0) return circles;
   const tips = [to, ...(alike ?? []).map(([x, y]): Point => [x + to[0] - from[0], y + to[1] - from[1]])];
@@ -118,11 +124,22 @@ function straightLines(target: Target, shelf: Point): Point[][] {
 
 /** Lines that leave a circle from its middle and turn to a shelf at a knee. */
 function bentLines(target: Target, shelf: Point): Point[][] {
-  const { center, radius, isDrawn } = 'tip' in target ? { center: target.tip, radius: 0, isDrawn: () => true } : target;
-  return Array.from({ length: 360 / TURN }, (_, i) => TURN * i).flatMap((turn) => {
-    const start = onCircle(center, radius, turn);
-    return isDrawn(start) ? KNEES.map((reach) => [start, onCircle(center, radius + reach, turn), shelf]) : [];
-  });
+  const { center, radius } = 'tip' in target ? { center: target.tip, radius: 0 } : target;
+  return startsOf(target).flatMap((turn) =>
+    KNEES.map((reach) => [onCircle(center, radius, turn), onCircle(center, radius + reach, turn), shelf]),
+  );
+}
+
+/** Directions in which a line with a knee may start: few of them, or every sampled one of an arc too short for these. */
+function startsOf(target: Target): readonly number[] {
+  if ('tip' in target) return turns(TURN);
+  const few = target.drawnAt.filter((turn) => turn % TURN === 0);
+  return few.length > 0 ? few : target.drawnAt;
+}
+
+/** Directions all around [degrees]. */
+function turns(step: number): number[] {
+  return Array.from({ length: 360 / step }, (_, i) => step * i);
 }
 
 /** Where shelves may start: on both sides, past dimension lines, or next to the view where these leave room. */

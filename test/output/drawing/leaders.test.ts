@@ -80,6 +80,23 @@ describe('a leader', () => {
     expect(leaderFaults(view)).toEqual([]);
   });
 
+  it('finds arcs between the usual directions, where no shelf is in line with them', () => {
+    const arc = (from: number, to: number): Stroke => ({
+      kind: 'arc',
+      line: 'outline',
+      center: [0, 0],
+      radius: 8,
+      from,
+      to,
+    });
+    const view = laid([round([0, 0], 40), arc(62, 88), arc(92, 118)], [leader('seat', [0, 0], 8)]);
+    const [x, y] = view.leaders[0]!.points[0]!;
+    const turn = (Math.atan2(-y, x) * 180) / Math.PI;
+    expect(Math.hypot(x, y)).toBeCloseTo(8 * view.scale, 9);
+    expect(Math.abs(turn - 90)).toBeGreaterThan(1);
+    expect(Math.abs(turn - 90)).toBeLessThan(29);
+  });
+
   it('leads to its point where no circle is drawn', () => {
     const view = laid([round([0, 0], 20)], [{ ...leader('wide', [5, 5], 3), to: [5, 8] }]);
     expect(view.leaders[0]!.points[0]).toEqual([5 * view.scale, -8 * view.scale]);

@@ -40,11 +40,7 @@ export function lobeHalfWidth({ halfWidth, barrel, middle, reach }: InsertPlan, 
 /** A lobe by itself, its middle on +X, from where its sides leave the ring or the neighbouring lobes. */
 export function lobeOutline(insert: InsertPlan): Outline {
   const start = lobeRoot(insert);
-  const steps = insert.barrel === 0 ? 1 : SIDE_STEPS;
-  const side = Array.from({ length: steps + 1 }, (_, i): [number, number] => {
-    const along = start + ((insert.reach - start) * i) / steps;
-    return [along, lobeHalfWidth(insert, along)];
-  });
+  const side = sidePlaces(insert, start).map((along): [number, number] => [along, lobeHalfWidth(insert, along)]);
   const corners = [...side.map(([x, y]): [number, number] => [x, -y]), ...side.toReversed()];
   if (insert.barrel === 0) return corners;
   const sides: Curve[] = [{ kind: 'free' }, { kind: 'free' }];
@@ -52,6 +48,18 @@ export function lobeOutline(insert: InsertPlan): Outline {
     corners,
     corners.map((_, i) => ((i + 1) % side.length === 0 ? undefined : sides[i < side.length ? 0 : 1])),
   );
+}
+
+/** Where a lobe's side has corners: its ends, or both halves of a barrel in equal steps, its widest place among them. */
+function sidePlaces({ barrel, middle, reach }: InsertPlan, start: number): number[] {
+  if (barrel === 0) return [start, reach];
+  const stops = start < middle ? [start, middle, reach] : [start, reach];
+  const steps = SIDE_STEPS / (stops.length - 1);
+  const between = stops.slice(1).flatMap((to, i) => {
+    const from = stops[i]!;
+    return Array.from({ length: steps }, (_, k) => from + ((to - from) * k) / steps);
+  });
+  return [...between, reach];
 }
 
 /** How far along a lobe its sides meet the ring, or the sides of its neighbours where those meet farther out. */

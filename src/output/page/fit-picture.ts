@@ -1,5 +1,6 @@
 import type { FitBlock, FitFigure } from '../../fit/stack/fit-block.js';
 import type { Bounds, Finding } from '../../judge/check.js';
+import { worked } from '../../units/format.js';
 import { figure } from '../figures.js';
 import type { Report } from '../report.js';
 import { chart, label, px } from './chart.js';
@@ -47,7 +48,7 @@ export function fitPicture({ fit, checks, dimensions }: Report): string {
   ];
   const rows = gaps.map(({ where, figure: { least, likely, most }, checks: own }, i) => [
     `${i + 1}&nbsp;&nbsp;${where}`,
-    `${figure(likely)} (${figure(least)} to ${figure(most)})`,
+    `${worked(likely, 'mm')} (${worked(least, 'mm')} to ${worked(most, 'mm')})`,
     own
       .map(({ limit }) => limitWords(limit))
       .filter((words) => words !== '')

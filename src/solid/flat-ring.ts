@@ -2,7 +2,8 @@ import type { Outline } from './outline.js';
 
 /** Twice the area that a facet has at least, mm². */
 const LEAST = 1e-8;
-const TURN = 2 * Math.PI;
+/** A whole turn in what stands for an angle. */
+const TURN = 4;
 
 /**
  * The flat ring between two loops, by going round both at once: a facet from the loop whose next corner comes first.
@@ -47,13 +48,22 @@ function angleAt({ angles, first }: Angles, i: number): number {
 
 /** Angles of corners about a place, if they rise all the way round. */
 function anglesOf(loop: Outline, [x0, y0]: readonly [number, number]): Angles | undefined {
-  const angles = loop.map(([x, y]) => Math.atan2(y - y0, x - x0));
+  const angles = loop.map(([x, y]) => angleOf(x - x0, y - y0));
   let first = 0;
   for (let i = 1; i < angles.length; i++) if (angles[i]! < angles[first]!) first = i;
   const rises = angles.every(
     (_, i) => i === 0 || angles[(first + i) % angles.length]! > angles[(first + i - 1) % angles.length]!,
   );
   return rises ? { angles, first } : undefined;
+}
+
+/**
+ * Rises with the angle, −2 to 2, by sums and a quotient alone: engines differ in the last bit of an arc tangent, which here
+ * would choose another facet where two corners are in line.
+ */
+function angleOf(x: number, y: number): number {
+  const size = 1 - x / (Math.abs(x) + Math.abs(y));
+  return y < 0 ? -size : size;
 }
 
 function middleOf(loop: Outline): [number, number] {

@@ -28,6 +28,7 @@ export interface FiguresOf {
 type Figured = Pick<Finding, 'value' | 'uncertainty' | 'unit' | 'limit'>;
 
 const MOST_MORE = 4;
+const steps = Array.from({ length: MOST_MORE }, (_, i) => i);
 
 /** The figures of a finding, with as few decimals as tell value and limit apart. */
 export function figuresOf({ value, uncertainty, unit, limit }: Figured): FiguresOf {
@@ -40,17 +41,35 @@ export function figuresOf({ value, uncertainty, unit, limit }: Figured): Figures
   const isApart = (one: number | undefined, more: number) =>
     one === undefined ||
     signOf(Number(worked(value, unit, more)) - Number(limitFigure(one, unit, more))) === signOf(value - one);
-  const steps = Array.from({ length: MOST_MORE }, (_, i) => i);
   const more = steps.find((one) => isApart(min, one) && isApart(max, one)) ?? MOST_MORE;
-  const half = uncertainty === 0 ? '' : ` ± ${halfFigure(uncertainty, value, unit)}`;
-  const text = `${worked(value, unit, more)}${half}`;
+  const shown = worked(value, unit, more);
+  const isTold = (half: string) =>
+    isSurelyWithin(+shown, +half, limit ?? {}) === isSurelyWithin(value, uncertainty, limit ?? {});
+  const half = uncertainty === 0 ? '' : ` ± ${halfFigure({ half: uncertainty, value, unit }, isTold)}`;
+  const text = `${shown}${half}`;
   return { value: unit === '°' ? `${text}°` : `${text} ${unit}`.trimEnd(), limit: bounds(more) };
 }
 
-/** A half-width with the decimals of its value or its own, whichever are fewer, unless it would vanish. */
-function halfFigure(half: number, value: number, unit: string): string {
+interface HalfWidth {
+  readonly half: number;
+  readonly value: number;
+  readonly unit: string;
+}
+
+/**
+ * A half-width with the decimals of its value or its own, whichever are fewer, unless it would vanish or an end would read as if it
+ * kept a limit that it misses.
+ */
+function halfFigure({ half, value, unit }: HalfWidth, isTold: (half: string) => boolean): string {
   const places = Math.min(decimalsOf(value, unit), decimalsOf(half, unit));
-  return half >= 0.5 * 10 ** -places ? plain(half, places) : worked(half, unit);
+  const texts = steps.map((more) => plain(half, places + more));
+  const usual = half >= 0.5 * 10 ** -places ? texts[0]! : worked(half, unit);
+  return isTold(usual) ? usual : (texts.find(isTold) ?? usual);
+}
+
+/** Whether both ends of a figure keep its limits. */
+function isSurelyWithin(value: number, half: number, { min = -Infinity, max = Infinity }: Bound<number>): boolean {
+  return signOf(value - half - min) >= 0 && signOf(value + half - max) <= 0;
 }
 
 /** Limits that stand in a list are told as they stand; those that are worked out have more decimals than a list has. */

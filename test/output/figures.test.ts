@@ -20,6 +20,13 @@ describe('a value beside its limit', () => {
     expect(found(21.68, { max: 21.6589 }, 'MPa')).toEqual({ value: '21.68 MPa', limit: { max: '21.66' } });
   });
 
+  it('has a ± whose ends lie on the side of the limit on which they are', () => {
+    expect(found(0.2, { min: 0.1 }, 'mm', 0.1008).value).toBe('0.2 ± 0.101 mm');
+    expect(found(0.2, { min: 0.1 }, 'mm', 0.0996).value).toBe('0.2 ± 0.1 mm');
+    expect(found(0.4, { max: 0.5 }, 'mm', 0.10004).value).toBe('0.4 ± 0.10004 mm');
+    expect(found(0.4, { max: 0.5 }, 'mm', 0.1).value).toBe('0.4 ± 0.1 mm');
+  });
+
   it('keeps the limits of a list as they stand there, and rounds those that are worked out like their values', () => {
     expect(found(-0.03, { min: -0.15, max: 0.104 }, 'mm', 0.102)).toEqual({
       value: '-0.03 ± 0.1 mm',

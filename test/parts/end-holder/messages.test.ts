@@ -109,6 +109,8 @@ describe('a check of an end holder', () => {
     ['held-along', GUIDED, {}],
     ['bearing-wall', BUSH, {}],
     ['body-bending', GUIDED, {}],
+    ['shoulder-bending', GUIDED, {}],
+    ['shoulder-bending', LOCATED, { bearing: 'F608', held_by: 'press' }],
     ['shoulder-shear', GUIDED, {}],
     ['ring-pressure', GUIDED, {}],
     ['bolt-clamp', GUIDED, {}],
@@ -283,5 +285,71 @@ describe('bending of a located holder', () => {
       verdict: 'pass',
       message: expect.stringMatching(/of the body bend/),
     });
+  });
+});
+
+describe('the shoulder of a located holder', () => {
+  /**
+   * By hand: seat from the opening's edge to the ring's chamfer, a from its middle to the wall, τ = F/(2π·R·t), σb = 6·τ·a/t,
+   * σ = 2·√(σb² + 3·τ²)
+   */
+  const byHand = ({ wall, seat, thickness }: { wall: number; seat: readonly [number, number]; thickness: number }) => {
+    const arm = wall - (seat[0] + seat[1]) / 2;
+    const shear = 20 / (2 * Math.PI * wall * thickness);
+    return 2 * Math.sqrt(((6 * shear * arm) / thickness) ** 2 + 3 * shear ** 2);
+  };
+
+  // pockets of 22.03, 16.03 and 47.03 mm, 0.15 mm shallower than 7, 5 and 14 mm; a flange of 25 mm in 25.4, 1.35 mm deep
+  it.each([
+    [{}, { wall: 11.015, seat: [9.25, 10.7], thickness: 4.15 }],
+    [{ body: { thickness: 8 } }, { wall: 11.015, seat: [9.25, 10.7], thickness: 1.15 }],
+    [
+      { fit: { shoulder: 13 }, body: { thickness: 9 } },
+      { wall: 11.015, seat: [6.5, 10.7], thickness: 2.15 },
+    ],
+    [
+      { bearing: 625, body: { thickness: 6.5 } },
+      { wall: 8.015, seat: [6.625, 7.7], thickness: 1.65 },
+    ],
+    [
+      { bearing: 6204, body: { thickness: 17 }, holes: { rectangle: [60, 60] } },
+      { wall: 23.515, seat: [20.125, 22.5], thickness: 3.15 },
+    ],
+    [
+      { bearing: 'F608', body: { thickness: 7.5 } },
+      { wall: 12.7, seat: [11.315, 12.5], thickness: 6.15 },
+    ],
+    // behind a lip the wall is that of the groove around its ring: 11.015 + 1.8 + 1.2, the pocket 8.1 mm deep or so
+    [
+      { held_by: 'lip', fit: { lip: 0.2 }, body: { thickness: 12 } },
+      { wall: 14.015, seat: [9.25, 10.7], thickness: NaN },
+    ],
+  ] as const)('bends as the hand calculation of a ledge has it: %j', (changes, hand) => {
+    const thickness = Number.isNaN(hand.thickness)
+      ? 12 - holder(LOCATED, changes).finished.pocket!.depth
+      : hand.thickness;
+    expect(found('shoulder-bending', LOCATED, changes)!.value).toBeCloseTo(byHand({ ...hand, thickness }), 3);
+  });
+
+  it('fails where it is thin, and a thicker body cures it', () => {
+    const thin = { body: { thickness: 8, cover: 8 }, duty: { load: 60 } };
+    const row = found('shoulder-bending', LOCATED, thin)!;
+    expect(row.verdict).toBe('fail');
+    expect(row.message).toMatch(
+      /^the outer ring presses 1 mm from the pocket's wall, on 1\.[12]\d* mm of plastic with a sharp/,
+    );
+    expect(row.message).toMatch(/; make the body thicker behind the bearing$/);
+    expect(found('shoulder-shear', LOCATED, thin)!.verdict).toBe('pass');
+    expect(found('body-bending', LOCATED, thin)!.verdict).toBe('pass');
+    expect(found('shoulder-bending', LOCATED, changed(thin, { body: { thickness: 10 } }))!.verdict).toBe('pass');
+  });
+
+  it('stands a crash with the rest: under a thick plate the thin shoulder is the weakest', () => {
+    const crash = { body: { thickness: 8, cover: 10 }, duty: { motor: { torque: '0.02 N m' } } };
+    const row = found('end-stop', LOCATED, crash)!;
+    const [wall, thickness] = [11.015, 1.15];
+    const stress = (79.71 / 20) * byHand({ wall, seat: [9.25, 10.7], thickness });
+    // PETG at 30 °C bears 0.5 · 44 · (40/47)^0.75 for a moment
+    expect(row.value! / (stress / (22 * (40 / 47) ** 0.75))).toBeCloseTo(1, 2);
   });
 });

@@ -119,6 +119,11 @@ export const END_HOLDER_CASES: VerdictCases = {
     no: [LOCATED, { duty: { load: 3000 } }],
     'not-told': [LOCATED, { duty: { temperature: undefined } }],
   },
+  'shoulder-bending': {
+    yes: [LOCATED, {}],
+    no: [LOCATED, { body: { thickness: 8 }, duty: { load: 60 } }],
+    'not-told': [LOCATED, { duty: { temperature: undefined } }],
+  },
   'shoulder-shear': {
     yes: [LOCATED, {}],
     no: [LOCATED, { duty: { load: 3000 } }],

@@ -1,6 +1,7 @@
 import { type Check, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
+import { ledgeStress } from '../../../mechanics/flange/ledge.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { PULLS } from '../../../sheet/sections/duty.js';
 import { washer } from '../../../standards/fasteners/washer.js';
@@ -26,7 +27,7 @@ import type { Bearing } from '../bearing.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { usualWall } from '../layout.js';
 import { gripOf } from '../particulars.js';
-import { type HolderPlan, openRadius, shoulderHeight } from '../plan.js';
+import { type HolderPlan, isLipped, openRadius, shoulderHeight } from '../plan.js';
 import { holderOutline } from '../solid.js';
 import { wallAround } from '../walls.js';
 
@@ -166,6 +167,39 @@ function supportsOf({ finished: { holes }, pattern: { screw } }: EndHolderDesign
   return holes.centres.map((at, i) => ({ at, head, hole: holes.diameter, share: shares[i]! }));
 }
 
+/**
+ * The shoulder stands out from the pocket's wall as a ledge, and the pocket's corner is sharp. What it bends by and what the
+ * whole body bends by pull on opposite faces of it: each is judged alone.
+ */
+const shoulderBending: HolderCheck = {
+  ...about,
+  id: 'shoulder-bending',
+  title: 'Bending of the shoulder at the corner of its pocket',
+  moves: 'body.thickness, fit.shoulder, duty.load, duty.span, material',
+  run: (design, limits) => {
+    const { material, duty } = design;
+    const ledge = shoulderLedge(design);
+    if (!ledge) return undefined;
+    const { arm, thickness } = ledge;
+    const borne = ({ force, duration }: LoadCase) => ({
+      value: ledgeStress({ ...ledge, force }),
+      allowed: allowableStress(material, { kind: 'tension', duration, temperature: judgedTemperature(duty) }),
+      words: `the outer ring presses ${plain(arm, 1)} mm from the pocket's wall, on ${plain(thickness, 1)} mm of plastic with a sharp corner`,
+    });
+    return judgeCases(loaded(design), limits, { borne, cure: 'make the body thicker behind the bearing' });
+  },
+};
+
+/** The shoulder as a ledge in front of the wall of its pocket, or of the groove behind a lip. */
+function shoulderLedge({ role, bearing, finished }: EndHolderDesign) {
+  const floor = shoulderHeight(finished);
+  const { pocket } = finished;
+  if (role !== 'locating' || !bearing || !pocket || floor === undefined) return undefined;
+  const wall = isLipped(pocket) ? openRadius(finished) : pocket.diameter / 2;
+  const { outer, inner } = seatOnBody(finished, bearing);
+  return { arm: wall - (outer + inner) / 4, root: 2 * Math.PI * wall, thickness: floor };
+}
+
 /** Plastic behind the shoulder, and the plate before the bearing, as rings that shear. */
 const ringShear: HolderCheck = {
   ...about,
@@ -214,13 +248,21 @@ const ringPressure: HolderCheck = {
 };
 
 /** What of a bearing lies on plastic: on the body, or on the plate where that is less, mm². */
-function seatOf({ bore, chamfer, cover }: HolderPlan, bearing: Bearing): number {
-  const edge = 2 * bearing.chamfer;
-  const onBody = bearing.flange
-    ? ringArea(bearing.flange.outside, bore + 2 * chamfer)
-    : ringArea(bearing.outside - edge, bore);
-  const onPlate = cover ? ringArea((bearing.flange?.outside ?? bearing.outside) - edge, cover.bore) : onBody;
-  return Math.min(onBody, onPlate);
+function seatOf(plan: HolderPlan, bearing: Bearing): number {
+  const { cover } = plan;
+  const { outer, inner } = seatOnBody(plan, bearing);
+  const onBody = ringArea(outer, inner);
+  const outside = (bearing.flange?.outside ?? bearing.outside) - 2 * bearing.chamfer;
+  return Math.min(onBody, cover ? ringArea(outside, cover.bore) : onBody);
+}
+
+/** Diameters between which an outer ring, or its flange, lies on the body. */
+function seatOnBody(
+  { bore, chamfer }: HolderPlan,
+  bearing: Bearing,
+): { readonly outer: number; readonly inner: number } {
+  const outer = bearing.flange?.outside ?? bearing.outside - 2 * bearing.chamfer;
+  return { outer, inner: bore + 2 * chamfer };
 }
 
 function ringArea(outside: number, inside: number): number {
@@ -242,10 +284,11 @@ const endStop: HolderCheck = {
     return judgeCrash(loaded(design), max, ({ force, temperature }) => {
       const bears = (kind: 'tension' | 'shear' | 'pressure') =>
         allowableStress(material, { kind, duration: 'moment', temperature });
-      const [weakest, ring] = [weakestStrip(design), shearRing(design)];
+      const [weakest, ring, ledge] = [weakestStrip(design), shearRing(design), shoulderLedge(design)];
       return [
         ['the plastic under its bearing', usedShare(force / seatOf(finished, bearing), bears('pressure'))],
         ...(weakest ? [[weakest.what, usedShare(force * weakest.strip.stress, bears('tension'))] as const] : []),
+        ...(ledge ? [['the shoulder', usedShare(ledgeStress({ ...ledge, force }), bears('tension'))] as const] : []),
         ...(ring ? [['the edge around its bearing', usedShare(force / ring.area, bears('shear'))] as const] : []),
       ];
     });
@@ -284,6 +327,7 @@ export const HOLD_CHECKS: readonly HolderCheck[] = [
   heldAlong,
   wallAroundBearing,
   bodyBending,
+  shoulderBending,
   ringShear,
   ringPressure,
   endStop,

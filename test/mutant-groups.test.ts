@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { FOLDERS, globbed, sourcesOf } from '../scripts/mutants/groups.mjs';
@@ -19,9 +19,19 @@ const JUDGES = [
   'src/**/{checks,twin-checks,grip-checks,held-checks,profile-checks}.ts',
 ].map(globbed);
 
+/** What is measured on solids is not reached without a kernel. */
+const MEASURES = ['src/pipeline/*.ts', 'src/parts/**/{mate,thread-mate,virtual-mate}.ts'].map(globbed);
+
+/** What comes to an outcome of a check, wherever it stands. */
+function findsOutcome(file: string): boolean {
+  return /\b(valued|notJudged)\(/.test(readFileSync(join(ROOT, file), 'utf8'));
+}
+
 it('every law and every check is in a group of mutants', () => {
   const groups = Object.keys(FOLDERS).map((group) => globbed(sourcesOf(group)));
-  const judges = sources.filter((file) => JUDGES.some((one) => one.test(file)));
+  const isJudge = (file: string) =>
+    JUDGES.some((one) => one.test(file)) || (findsOutcome(file) && !MEASURES.some((one) => one.test(file)));
+  const judges = sources.filter(isJudge);
   expect(judges.length).toBeGreaterThan(100);
   expect(judges.filter((file) => !groups.some((group) => group.test(file)))).toEqual([]);
   expect(sources.filter((file) => /-?checks\.ts$/.test(file) && !judges.includes(file))).toEqual([]);

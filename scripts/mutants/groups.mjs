@@ -35,8 +35,15 @@ export const FOLDERS = {
     'test/parts/sleeve/{by-hand,checks}.test.ts',
     'test/parts/{adapter,sleeve}/verdicts.test.ts',
   ],
+  'parts/common/{untold,motor-heat,thread-in-print,finer-print,locating,drive-limits,crest-shaft,wall-in-file,fit-classes}.ts':
+    [
+      'test/parts/common/{untold,motor-heat,thread-in-print,finer-print,locating,drive-limits,crest-shaft,wall-in-file,fit-classes}.test.ts',
+    ],
+  'parts/nut/{bore,flanks-meet,stack,fit-figures,fit-block,float-remedies}.ts': [
+    'test/parts/nut/{bore,flanks-meet,stack,float-remedies}.test.ts',
+  ],
   'parts/nut/{flange-bending,engagement,float,drive}.ts': [
-    'test/parts/nut/{checks,strength,flange,float,drive,messages,family,by-hand,stack}.test.ts',
+    'test/parts/nut/{checks,strength,flange,float,drive,engagement,messages,family,by-hand,stack}.test.ts',
     'test/parts/nut/checks/flange.test.ts',
     'test/parts/nut/variants/*.test.ts',
   ],
@@ -47,7 +54,7 @@ export const FOLDERS = {
     'test/parts/coupling/checks/*.test.ts',
     'test/parts/coupling/{coupling,jaw-load}.test.ts',
   ],
-  'parts/collar/{pin,seat}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
+  'parts/collar/{pin,seat,held-in,untold}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
   'parts/nut/checks': [
     'test/parts/nut/{bore,checks,messages,strength,stack,flange,float,verdicts}.test.ts',
     'test/parts/nut/checks/*.test.ts',
@@ -66,8 +73,8 @@ export const FOLDERS = {
     'test/parts/coupling/{coupling,verdicts}.test.ts',
     'test/parts/common/{grip,axial-path}.test.ts',
   ],
-  'parts/sleeve/checks.ts': [
-    'test/parts/sleeve/{by-hand,checks,sleeve,verdicts}.test.ts',
+  'parts/sleeve/{checks,held-in,least-wall}.ts': [
+    'test/parts/sleeve/{by-hand,checks,held-in,least-wall,sleeve,verdicts}.test.ts',
     'test/parts/common/axial-path.test.ts',
   ],
   'parts/collar/checks': ['test/parts/collar/{by-hand,messages,verdicts}.test.ts'],
@@ -84,7 +91,7 @@ export const FOLDERS = {
   'axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.ts': [
     'test/axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.test.ts',
   ],
-  'fleet/{pair-facts,pairs}.ts': ['test/fleet/{pair-facts,pairs}.test.ts'],
+  'fleet/{pair-facts,pairs,odd-readings}.ts': ['test/fleet/{pair-facts,pairs,readings}.test.ts'],
 };
 
 /** The sources of a group, as a glob. */

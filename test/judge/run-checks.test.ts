@@ -1,6 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { type Check, type Finding, hard, notJudged, soft, told, valued } from '../../src/judge/check.js';
-import { finding, runChecks, worst } from '../../src/judge/run-checks.js';
+import {
+  type Bounds,
+  type Check,
+  type Finding,
+  hard,
+  notJudged,
+  type Outcome,
+  soft,
+  told,
+  valued,
+} from '../../src/judge/check.js';
+import { limitsInForce } from '../../src/judge/limits-in-force.js';
+import { finding, runChecks, verdictOf, worst } from '../../src/judge/run-checks.js';
 import { exactly, plusMinus } from '../../src/units/measured.js';
 
 const FACTS = {
@@ -155,6 +166,37 @@ describe('runChecks', () => {
       { message: 'at least 5', verdict: 'fail', replaced_limit: { min: 3 } },
       { message: 'at most 9', verdict: 'pass', limit: { max: 9 }, replaced_limit: { max: 8 } },
     ]);
+  });
+});
+
+describe('verdictOf', () => {
+  const limits = hard({ max: 5 });
+  const verdict = (outcome: Outcome, change?: Bounds) => verdictOf({ limits }, outcome, limitsInForce(limits, change));
+
+  it('is what is told, and a caution where something is missing', () => {
+    for (const said of ['pass', 'caution', 'fail'] as const) expect(verdict(told(said, '', 9))).toBe(said);
+    expect(verdict(notJudged('duty.load'))).toBe('caution');
+  });
+
+  it('judges a value by the limits of its outcome, else by those of its check, else passes it', () => {
+    expect(verdict(valued(exactly(6), ''))).toBe('fail');
+    expect(verdict(valued(exactly(5), ''))).toBe('pass');
+    expect(verdict(valued(exactly(6), '', soft({ max: 4 }, { max: 7 })))).toBe('caution');
+    expect(verdict(valued(exactly(6), '', hard({ max: 7 })))).toBe('pass');
+    expect(verdictOf({}, valued(exactly(6), '', hard({ max: 3 })), limitsInForce())).toBe('fail');
+    expect(verdictOf({}, valued(exactly(6), ''), limitsInForce())).toBe('pass');
+  });
+
+  it("puts the sheet's bounds in the place of either", () => {
+    expect(verdict(valued(exactly(6), ''), { max: 6 })).toBe('pass');
+    expect(verdict(valued(exactly(6), '', hard({ max: 9 })), { max: 4 })).toBe('fail');
+  });
+
+  it('agrees with the finding of the same outcome', () => {
+    const outcomes = [told('caution', ''), notJudged('x'), ...[3, 5, 6].map((one) => valued(plusMinus(one, 0.5), ''))];
+    for (const outcome of outcomes)
+      for (const change of [undefined, { max: 3 }])
+        expect(verdict(outcome, change)).toBe(finding({ ...FACTS, limits }, outcome, change).verdict);
   });
 });
 

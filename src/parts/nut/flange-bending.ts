@@ -50,15 +50,12 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
   const sizes = edge ? { head: edge.length, hole: 0 } : { head: seatDiameter(joint), hole: boreOf(joint) };
   const shares = screwShares(places);
   const around = bodyOutline(body, CHORD);
-  const found =
-    places.length > 0
-      ? bendSlab({
-          slab,
-          supports: places.map((at, i) => ({ at, ...sizes, share: shares[i]! })),
-          reach: (along) => reachAlong(around, along),
-          backed: Math.min(body.across, body.flats ?? Infinity),
-        })
-      : undefined;
+  const found = bendSlab({
+    slab,
+    supports: places.map((at, i) => ({ at, ...sizes, share: shares[i]! })),
+    reach: (along) => reachAlong(around, along),
+    backed: Math.min(body.across, body.flats ?? Infinity),
+  });
   if (!found) return undefined;
   const ring = ringStress(design, places);
   const notch = notchOf(design, pull);

@@ -8,12 +8,12 @@ export function leastSleeveWall({ outside, length, slit, bores, clamps }: Sleeve
   const ends = bores.flatMap((held, i) => {
     if (!held) return [];
     const clamp = clamps[i];
-    const heights = clamp && (i === 0 ? clamp.heights : clamp.heights.map((height) => length - height));
+    const fromEnd = (height: number) => (i === 0 ? height : length - height);
     return heldWalls({
       outside,
       bore: held.bore,
       slit: { width: slit, length: held.depth, web: false },
-      ...(clamp && heights ? { clamp: { ...clamp, heights } } : {}),
+      ...(clamp ? { clamp: { ...clamp, heights: clamp.heights.map(fromEnd) } } : {}),
     });
   });
   return thinnest([

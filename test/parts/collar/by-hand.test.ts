@@ -117,6 +117,18 @@ describe('a collar with the thread of its screw, worked by hand', () => {
     expect(message).toMatch(/under 31 N standing/);
   });
 
+  it('bends its teeth by the crests that the class allows where nobody measured them, 7.82 mm in place of 8', () => {
+    const share = (screw: object) => finding(THREADED, 'thread-hold', { screw })!;
+    const measured = share({ designation: 'Tr8x2', major: '8 ± 0 mm' });
+    expect(measured.message).toMatch(/^bending of the teeth/);
+    // arm from the root, 8 + 0.5 + 0.1 mm, to the middle between nut's minor, 6.1 mm, and crests
+    const arm = (crests: number) => (8.6 - (6.1 + crests) / 2) / 2;
+    expect(share({ designation: 'Tr8x2', major: undefined }).value! / measured.value!).toBeCloseTo(
+      arm(7.82) / arm(8),
+      4,
+    );
+  });
+
   it('is let off where a metal collar carries', () => {
     const backed = { backed_by: 'metal-collar', duty: { load: 5000 } };
     for (const id of ['thread-hold', 'pin-hold'])

@@ -22,7 +22,12 @@ describe('layers and nozzles that exist', () => {
     expect(finerLayer(printer, 0.05)).toBeUndefined();
   });
 
+  it('are of the nozzle in use even where a wider one has such layers, and as coarse as will do', () => {
+    expect(finerLayer({ ...printer, nozzle: 0.4 }, 0.25)).toBe('use printer.layer: 0.2 mm');
+  });
+
   it('never name what is in use', () => {
+    expect(finerNozzle(printer, 1)).toBe('use printer.nozzle: 0.4 mm, printer.layer: 0.2 mm');
     expect(finerLayer({ ...printer, nozzle: 0.4, layer: 0.2 }, 0.25)).toBe('use printer.layer: 0.08 mm');
   });
 

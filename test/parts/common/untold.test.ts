@@ -69,6 +69,16 @@ describe('what was not told', () => {
     expect(found({ heat: 9, mild: { heat: 5 }, room: 'untold' }).missing).toEqual(['room']);
   });
 
+  it('does not ask where the worst passes, though less were an open question; and asks where it is a caution', () => {
+    const open: Check<Design> = {
+      ...stress,
+      limits: soft({ max: 10 }, { max: 20 }),
+      run: ({ heat }) => (heat > 5 ? valued(exactly(heat), '') : notJudged('room')),
+    };
+    expect(found({ heat: 9, mild: { heat: 1 } }, { check: open })).toMatchObject({ word: 'yes', value: 9 });
+    expect(found({ heat: 15, mild: { heat: 1 } }, { check: open }).missing).toEqual(['heat', 'room']);
+  });
+
   it('leaves checks alone that do not speak', () => {
     const silent: Check<Design> = { ...stress, run: ({ heat }) => (heat > 10 ? valued(exactly(heat), '') : undefined) };
     expect(found({ heat: 5, mild: { heat: 1 } }, { check: silent })).toBeUndefined();

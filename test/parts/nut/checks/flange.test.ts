@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { NutDesign } from '../../../../src/parts/nut/dimensions.js';
+import { bendFlange } from '../../../../src/parts/nut/flange-bending.js';
+import { design } from '../../../../src/pipeline/design.js';
 import { nutSheet } from '../../../support/nut-sheets.js';
 import { findingOf } from '../../../support/one-finding.js';
 
@@ -75,6 +78,15 @@ describe('a flange pressed on the edge of a bore, by hand', () => {
       holes: { ...NARROW.holes, head: 'body' },
     };
     expect(bent(away, 'away').value).toBeCloseTo(2 * even, 2);
+    // pressed on the edge of a bore 3 mm out it is not
+    const pressed = bent({ ...away, carriage: { bore: '20 ± 0 mm' } });
+    expect(pressed.value).toBeCloseTo(even / 3, 2);
+    expect(pressed.message).not.toContain('at its root');
+  });
+
+  it('bends nowhere where nothing is bolted', () => {
+    const { holes, ...unbolted } = NARROW;
+    expect(bendFlange(design(unbolted) as NutDesign, 'away')).toBeUndefined();
   });
 
   it('bends nowhere where it lies on nothing', () => {

@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { DERATED, judgeColumn, judgeWhirl } from '../../../src/parts/common/drive-limits.js';
+
+const ROOT = { cut: 6, rolled: 5 };
+const DUTY = { span: 600, feed: 100, load: 100, ends: 'supported' } as const;
+type Driven = Parameters<typeof judgeWhirl>[0];
+const driven = (duty: object, leastRoot: object = ROOT) => ({ duty, screw: { lead: 4, leastRoot } }) as Driven;
+const without = (key: keyof typeof DUTY) => ({ ...DUTY, [key]: undefined });
+
+describe('a screw that whirls', () => {
+  // 60 · 100/4 = 1500 rpm; n = 1.209e8 · 6/600² = 2015 rpm, 5/6 of that with the rolled root
+  it('turns at a share of its whirling speed, at its thinnest cut and rolled', () => {
+    const found = judgeWhirl(driven(DUTY), DERATED)!;
+    const cut = 1500 / 2015;
+    expect(found).toMatchObject({
+      kind: 'value',
+      value: { least: cut, likely: cut, most: expect.closeTo(1.2 * cut, 9) },
+    });
+    expect(message(found)).toMatch(/^1500 rpm of 2015 rpm .* 6 mm, 5 mm if it is rolled; hold its ends better/);
+  });
+
+  it('needs no cure where it keeps the limit rolled too', () => {
+    expect(message(judgeWhirl(driven({ ...DUTY, feed: 80 }), DERATED))).toMatch(/rolled$/);
+    expect(message(judgeWhirl(driven({ ...DUTY, feed: 80 }, { cut: 6, rolled: 6 }), DERATED))).toMatch(/6 mm$/);
+  });
+
+  it('asks for what is missing, and says nothing of a screw of which neither span nor feed is told', () => {
+    expect(judgeWhirl(driven(without('span')), DERATED)).toMatchObject({ missing: ['duty.span'] });
+    expect(judgeWhirl(driven(without('feed')), DERATED)).toMatchObject({ missing: ['duty.feed'] });
+    expect(judgeWhirl(driven(without('ends')), DERATED)).toMatchObject({ missing: ['duty.ends'] });
+    expect(judgeWhirl(driven({ ...without('span'), feed: undefined }), DERATED)).toBeUndefined();
+  });
+});
+
+describe('a screw that buckles', () => {
+  // L/k = 600/(6/4) = 400: Euler, π/4 · 6² · π² · 207000/400² = 361.0 N; with the rolled root (5/6)⁴ of it
+  const force = (9 * Math.PI ** 3 * 207000) / 160000;
+
+  it('bears a share of the force that buckles it, at its thinnest cut and rolled', () => {
+    const found = judgeColumn(driven({ ...DUTY, load: force / 2 }), DERATED);
+    expect(found).toMatchObject({
+      kind: 'value',
+      value: { least: expect.closeTo(0.5, 9), likely: expect.closeTo(0.5, 9), most: expect.closeTo(0.5 * 1.2 ** 4, 9) },
+    });
+    expect(message(found)).toMatch(/ of 361 N that buckle it .* rolled; hold its ends better/);
+  });
+
+  it('needs no cure where it keeps the limit rolled too', () => {
+    expect(message(judgeColumn(driven({ ...DUTY, load: 0.35 * force }), DERATED))).toMatch(/rolled$/);
+  });
+
+  it('asks for what is missing, and says nothing of a screw whose span is not told', () => {
+    expect(judgeColumn(driven(without('span')), DERATED)).toBeUndefined();
+    expect(judgeColumn(driven(without('load')), DERATED)).toMatchObject({ missing: ['duty.load'] });
+    expect(judgeColumn(driven(without('ends')), DERATED)).toMatchObject({ missing: ['duty.ends'] });
+  });
+});
+
+function message(outcome: ReturnType<typeof judgeWhirl>): string {
+  return outcome?.kind === 'value' ? outcome.message : '';
+}

@@ -13,6 +13,6 @@ export function limitsOf(axis: AxisDesign): LimitChanges {
     runChecks(
       AXIS_CHECKS.filter((check) => check.id === id),
       axis,
-    ).find((found) => found.id === id);
+    )[0];
   return resolveLimits(axis.limits, { checks: AXIS_CHECKS, finding });
 }

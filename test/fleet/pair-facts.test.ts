@@ -70,6 +70,8 @@ describe('what neighbours must suit', () => {
       facts('motor-plate', { motor: shaftLength === undefined ? {} : { shaftLength }, finished: { thickness: 6 } });
     expect(plate(20.5)).toEqual({ standsOut: 14.5 });
     expect(plate()).toEqual({});
+    expect(facts('gauge', { motor: { shaftLength: 20.5 }, finished: { thickness: 6 } })).toEqual({});
+    expect(facts('motor-plate', { finished: { thickness: 6 } })).toEqual({});
   });
 });
 

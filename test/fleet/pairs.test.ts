@@ -127,6 +127,20 @@ describe('pairs of plain facts', () => {
   });
   const nutOf = (role: string, more: object = {}, axis?: string) => one(role, { nut: { ...screw, ...more } }, axis);
 
+  it('tells how far a hub goes on the shaft that stands out of a plate, and what cures one that rubs', () => {
+    const hub = (axis?: string) => one('hub', { motorDepth: 18 }, axis);
+    const plate = (standsOut: number) => one('plate', { standsOut });
+    const words = 'mm of shaft that stand out of plate, hub takes 18 mm';
+    expect(pairFindings([hub(), plate(20)], undefined)).toEqual([
+      { id: 'axis-fit', verdict: 'pass', roles: ['hub', 'plate'], message: `Of 20 ${words}.` },
+    ]);
+    expect(pairFindings([hub(), plate(18.5)], undefined)[0]!.message).toMatch(
+      new RegExp(`^Of 18.5 ${words}: a shorter hub, `),
+    );
+    const loose = [hub(), plate(20)].map((part) => ({ ...part, axis: undefined }));
+    expect(pairFindings(loose, undefined)).toEqual([]);
+  });
+
   it('names both nuts that it compares, each pair once', () => {
     const pairs = pairFindings([nutOf('a'), one('x', {}), nutOf('b'), nutOf('c')], undefined);
     expect(pairs.map(({ roles }) => roles)).toEqual([

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { likelySlip } from '../../src/fleet/odd-readings.js';
 import { call } from '../support/call.js';
 import { folderOf } from '../support/fleet-folder.js';
 
@@ -133,22 +132,5 @@ describe('readings that stand alone', () => {
     );
     expect(manifest.machines[0]).toMatchObject({ odd: [{ field: 'screw.major', meant: 7.92 }] });
     expect(manifest.machines[0]?.verdict).not.toBe('pass');
-  });
-});
-
-describe('likelySlip', () => {
-  it.each([
-    [7.29, 7.93, 'if two digits changed places', 7.92],
-    [79.2, 7.93, 'if the decimal sign slipped', 7.92],
-    [792, 7.93, 'if the decimal sign slipped', 7.92],
-    [0.3125, 7.93, 'if it was read in inches', 7.9375],
-    [3.96, 7.93, 'if it is a radius', 7.92],
-    [1.92, 7.93, 'if one digit is wrong', 7.92],
-  ])('%f for %f: %s, %f', (value, wanted, what, meant) => {
-    expect(likelySlip(value, wanted, 0.16)).toEqual({ what, meant });
-  });
-
-  it('finds none where none explains it', () => {
-    expect(likelySlip(6.5, 7.93, 0.16)).toBeUndefined();
   });
 });

@@ -28,7 +28,7 @@ describe('readings that stand alone, by hand', () => {
 
   it('and than five times their spread, 1.4826 times the middle of what they are off', () => {
     // 10.2 in the middle, off by 0.2, 0.1, 0.1, 0.2: 5 · 1.4826 · 0.15 = 1.112
-    expect(odd(10, 10.1, 10.3, 10.4, 11.31)).toEqual([]);
+    expect(odd(10.4, 10, 10.1, 10.3, 11.31)).toEqual([]);
     expect(odd(10.3, 10, 10.4, 10.1, 11.32)).toEqual([11.32]);
     // of five the middle one, 10.2: off by 0.2, 0.1, 0, 0.1, 0.2: 5 · 1.4826 · 0.1 = 0.741
     expect(odd(10, 10.1, 10.2, 10.3, 10.4, 10.94)).toEqual([]);
@@ -68,7 +68,7 @@ describe('readings that stand alone, by hand', () => {
     const c = part('c', ['d', 9.9], ['l', 25]);
     const other = part('o', ['d', 12, 'of another template']);
     const none = { role: 'n' } as PlannedPart;
-    const found = oddReadings([a, b, none, c, other]);
+    const found = oddReadings([a, b, none, c, none, other]);
     expect([...found.keys()]).toEqual([c]);
     expect(found.get(c)!.map(({ field }) => field)).toEqual(['d', 'l']);
   });

@@ -14,19 +14,36 @@ export function inchFigure(mm: number, places = 4): string {
 const LENGTHS =
   /(?:([−-]?\d+(?:\.\d+)?) (to|×|and|or) )?([−-]?\d+(?:\.\d+)?)( ± (\d+(?:\.\d+)?))? mm(?![\w/²³·]| \([−\d][^)]* in\))/g;
 
+/** One or two temperatures with their spread; what is told in K is a difference and stays. */
+const TEMPERATURES =
+  /(?:([−-]?\d+(?:\.\d+)?) (to) )?([−-]?\d+(?:\.\d+)?)( ± (\d+(?:\.\d+)?))? °C(?! \([−\d][^)]* °F\))/g;
+
 /**
- * A text in which inches stand beside each length in mm.
- * @example besideInches('0.254 ± 0.05 mm') // '0.254 ± 0.05 mm (0.01 ± 0.002 in)'
+ * A text in which inches stand beside each length in mm, and °F beside °C.
+ * @example besideInches('0.254 ± 0.05 mm at 80 °C') // '0.254 ± 0.05 mm (0.01 ± 0.002 in) at 80 °C (176 °F)'
  */
 export function besideInches(text: string): string {
-  return text.replace(LENGTHS, (all, from?: string, word?: string, value = '', _?: string, half?: string) => {
-    const first = from === undefined ? '' : `${inches(from)} ${word} `;
-    return `${all} (${first}${inches(value)}${half === undefined ? '' : ` ± ${inches(half)}`} in)`;
+  const inches = beside(text, LENGTHS, 'in', { value: (mm) => mm / INCH, width: (mm) => mm / INCH, places: 4 });
+  return beside(inches, TEMPERATURES, '°F', {
+    value: (warmth) => 32 + 1.8 * warmth,
+    width: (half) => 1.8 * half,
+    places: 1,
   });
 }
 
-function inches(mm: string): string {
-  return plain(Number(mm.replace('−', '-')) / INCH, 4).replace('-', '−');
+interface OtherUnit {
+  readonly value: (figure: number) => number;
+  readonly width: (half: number) => number;
+  readonly places: number;
+}
+
+function beside(text: string, found: RegExp, unit: string, { value, width, places }: OtherUnit): string {
+  const told = (figure: string) => plain(value(Number(figure.replace('−', '-'))), places).replace('-', '−');
+  return text.replace(found, (all, from?: string, word?: string, figure = '', _?: string, half?: string) => {
+    const first = from === undefined ? '' : `${told(from)} ${word} `;
+    const spread = half === undefined ? '' : ` ± ${plain(width(Number(half)), places)}`;
+    return `${all} (${first}${told(figure)}${spread} ${unit})`;
+  });
 }
 
 /** A size of a part by its name, in inches; an angle has none. */
@@ -39,7 +56,7 @@ export function valueBeside(finding: Finding, units: 'inch' | undefined): string
   return units === 'inch' ? besideInches(valueText(finding)) : valueText(finding);
 }
 
-/** A report whose texts state inches beside mm; its figures stay mm. */
+/** A report whose texts state inches beside mm and °F beside °C; its figures stay mm and °C. */
 export function reportBesideInches(report: Report): Report {
   const { print, fit, mounting } = report;
   return {

@@ -98,6 +98,7 @@ const DIMENSION_OF_UNIT: Readonly<Record<string, Dimension>> = {
   'mm/s': 'speed',
   '%': 'ratio',
   '°C': 'temperature',
+  K: 'temperature-difference',
   MPa: 'stress',
   'MPa·m/s': 'pressure-velocity',
 };

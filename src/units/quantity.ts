@@ -27,13 +27,13 @@ class Refused {
 }
 
 /**
- * Reads `7.95 ± 0.02 mm`, `7.95 mm ± 20 µm`, `5/16 in`, `1 1/4 in`, `20 kgf`, `0.8 %` or a bare number.
+ * Reads `7.95 ± 0.02 mm`, `7.95 mm ± 20 µm`, `5/16 in`, `1 1/4 in`, `20 kgf`, `77 F`, `0.8 %` or a bare number.
  * A bare number has the dimension's usual unit; a text must name its unit (a ratio's text is a percentage).
  * On either side of ± the unit may stand once or twice.
  *
  * @param input what the sheet holds
  * @param dimension what kind of quantity is wanted
- * @returns the quantity in base units (mm, degrees, N, N·mm, mm/s, MPa, °C; a ratio as a fraction), or what was expected
+ * @returns the quantity in base units (mm, degrees, N, N·mm, mm/s, MPa, °C, K; a ratio as a fraction), or what was expected
  * @source iso-80000
  * @example parseQuantity('5/16 in', 'length').quantity.value // 7.9375
  */
@@ -59,7 +59,7 @@ function fromText(input: string, dimension: Dimension): Quantity | Refused {
   }
   if (half === undefined) return inBaseUnits(value, dimension);
   const read = inBaseUnits({ number: value.number, unit: value.unit || half.unit }, dimension);
-  const width = inBaseUnits({ number: half.number, unit: half.unit || value.unit }, dimension);
+  const width = inBaseUnits({ number: half.number, unit: half.unit || value.unit }, dimension, 'width');
   if (read instanceof Refused) return read;
   if (width instanceof Refused) return width;
   if (width.value < 0) return new Refused('the part after ± must be 0 or above');
@@ -76,29 +76,32 @@ function splitUnit(side: string): Typed | undefined {
   return number === undefined || unit === undefined ? undefined : { number, unit };
 }
 
-function inBaseUnits({ number, unit }: Typed, dimension: Dimension): Quantity | Refused {
-  const { factors } = UNITS[dimension];
+/** A width is how far two values are apart: where a scale starts does not matter to it. */
+function inBaseUnits(
+  { number, unit }: Typed,
+  dimension: Dimension,
+  what: 'value' | 'width' = 'value',
+): Quantity | Refused {
+  const { factors, zeros = {} } = UNITS[dimension];
   const folded = foldUnit(unit);
   if (folded === '') return new Refused(`needs a unit: ${unitChoices(dimension)}`);
   const factor = Object.hasOwn(factors, folded) ? factors[folded] : undefined;
   if (factor === undefined)
-    return new Refused(`unit must be one of ${unitChoices(dimension)}${tradeUnit(dimension, number, folded)}`);
-  const value = toNumber(number) * factor;
+    return new Refused(`unit must be one of ${unitChoices(dimension)}${meantUnit(dimension, number, folded)}`);
+  const value = (toNumber(number) - (what === 'value' ? (zeros[folded] ?? 0) : 0)) * factor;
   return Number.isFinite(value) ? { value } : notAQuantity(dimension);
 }
 
-/** What is meant by a unit of daily speech. */
-function tradeUnit(dimension: Dimension, number: string, unit: string): string {
-  const meant = (text: string) => `; did you mean ${text}?`;
-  const folded = unit.toLowerCase();
-  if (dimension === 'force') {
-    const force = { kg: 'kgf', g: 'gf', lb: 'lbf', lbs: 'lbf', oz: 'ozf' }[folded];
-    if (force) return meant(`${number} ${force}`);
-  }
-  if (dimension === 'temperature' && /^(?:f|°f|degf)$/.test(folded)) {
-    return meant(`${((toNumber(number) - 32) / 1.8).toFixed(1)} C`);
-  }
-  return '';
+/** Units of daily speech, in small letters, and what they mean. */
+const DAILY: Readonly<Partial<Record<Dimension, Readonly<Record<string, string>>>>> = {
+  force: { kg: 'kgf', g: 'gf', lb: 'lbf', lbs: 'lbf', oz: 'ozf' },
+  temperature: { c: 'C', f: 'F' },
+};
+
+function meantUnit(dimension: Dimension, number: string, unit: string): string {
+  const daily = DAILY[dimension] ?? {};
+  const typed = unit.toLowerCase();
+  return Object.hasOwn(daily, typed) ? `; did you mean ${number} ${daily[typed]}?` : '';
 }
 
 function toNumber(text: string): number {
@@ -117,7 +120,7 @@ const COMMA = new Refused('write the decimal with a point, not a comma');
 const EXAMPLES: Readonly<Partial<Record<Dimension, string>>> = {
   length: '12 mm or 0.5 in',
   ratio: '0.8 %',
-  temperature: '25 C',
+  temperature: '25 C or 77 F',
 };
 
 function notAQuantity(dimension: Dimension): Refused {

@@ -8,6 +8,7 @@ export type Dimension =
   | 'time'
   | 'ratio'
   | 'temperature'
+  | 'temperature-difference'
   | 'stress'
   | 'pressure-velocity'
   | 'voltage'
@@ -21,15 +22,20 @@ interface Units {
   readonly bare: string;
   /** spelling → how many base units one of it is; exact by definition of the unit */
   readonly factors: Readonly<Record<string, number>>;
+  /** spelling → what it reads where the base unit reads 0, for scales that do not start together */
+  readonly zeros?: Readonly<Record<string, number>>;
 }
 
 const INCH = 25.4;
 const POUND_FORCE = 4.4482216152605;
 const KILOGRAM_FORCE = 9.80665;
+const FAHRENHEIT = 5 / 9;
+const FREEZING = 32;
 
 /**
  * Units that are understood, spelt without blanks, dots, hyphens or signs of multiplication.
- * @source iso-80000 and the international yard and pound agreement: 1 in = 25.4 mm, 1 lbf = 4.4482216152605 N, 1 kgf = 9.80665 N
+ * @source iso-80000 and the international yard and pound agreement: 1 in = 25.4 mm, 1 lbf = 4.4482216152605 N, 1 kgf = 9.80665 N;
+ * 1 °F = 5/9 K, 32 °F = 0 °C
  */
 export const UNITS: Readonly<Record<Dimension, Units>> = {
   length: {
@@ -83,7 +89,17 @@ export const UNITS: Readonly<Record<Dimension, Units>> = {
   },
   time: { base: 's', bare: 's', factors: { s: 1, min: 60, h: 3600, ms: 0.001 } },
   ratio: { base: '', bare: '', factors: { '%': 0.01 } },
-  temperature: { base: '°C', bare: 'C', factors: { C: 1, '°C': 1, degC: 1 } },
+  temperature: {
+    base: '°C',
+    bare: 'C',
+    factors: { C: 1, '°C': 1, degC: 1, F: FAHRENHEIT, '°F': FAHRENHEIT, degF: FAHRENHEIT },
+    zeros: { F: FREEZING, '°F': FREEZING, degF: FREEZING },
+  },
+  'temperature-difference': {
+    base: 'K',
+    bare: 'K',
+    factors: { K: 1, C: 1, '°C': 1, degC: 1, F: FAHRENHEIT, '°F': FAHRENHEIT, degF: FAHRENHEIT },
+  },
   stress: { base: 'MPa', bare: 'MPa', factors: { MPa: 1, kPa: 0.001, GPa: 1000, 'N/mm2': 1, 'N/mm²': 1 } },
   'pressure-velocity': { base: 'MPa·m/s', bare: 'MPa m/s', factors: { 'MPam/s': 1 } },
   voltage: { base: 'V', bare: 'V', factors: { V: 1, mV: 0.001 } },
@@ -98,7 +114,7 @@ export function foldUnit(unit: string): string {
 
 /** The spellings to offer when a unit is not known: `mm, cm, m, µm, in`. */
 export function unitChoices(dimension: Dimension): string {
-  const odd = new Set(['um', 'inch', 'inches', '"', '″', 'uH', 'degC', '°', 'N/mm²']);
+  const odd = new Set(['um', 'inch', 'inches', '"', '″', 'uH', 'degC', '°C', 'degF', '°F', '°', 'N/mm²']);
   const spaced: Record<string, string> = {
     Nm: 'N m',
     Ncm: 'N cm',

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { besideInches, inchFigure } from '../../src/output/inches.js';
 
-// 1 in = 25.4 mm
+// 1 in = 25.4 mm; 0 °C = 32 °F, 5 K = 9 °F
 it.each([
   ['0.254 ± 0.0508 mm, at least 0.15', '0.254 ± 0.0508 mm (0.01 ± 0.002 in), at least 0.15'],
   ['25.4 to 50.8 mm are left', '25.4 to 50.8 mm (1 to 2 in) are left'],
@@ -9,6 +9,11 @@ it.each([
   ['−0.127 mm', '−0.127 mm (−0.005 in)'],
   ['20 mm/s, 30 mm², 40 N·mm, M3', '20 mm/s, 30 mm², 40 N·mm, M3'],
   ['25.4 mm (1 in) long', '25.4 mm (1 in) long'],
+  ['softens at 95 °C, 80 °C around it', 'softens at 95 °C (203 °F), 80 °C (176 °F) around it'],
+  ['cases run at 50 to 80 °C', 'cases run at 50 to 80 °C (122 to 176 °F)'],
+  ['M3 and −40 °C', 'M3 and −40 °C (−40 °F)'],
+  ['41.5 ± 5 °C', '41.5 ± 5 °C (106.7 ± 9 °F)'],
+  ['a reserve of 15 K', 'a reserve of 15 K'],
   ['25.4 mm (on the diameter)', '25.4 mm (1 in) (on the diameter)'],
 ])('%s', (mm, beside) => {
   expect(besideInches(mm)).toBe(beside);

@@ -18,7 +18,7 @@ function allowed(input: unknown, dimension: Dimension): string {
 
 // Exact by definition: 1 in = 25.4 mm and 1 lb = 0.45359237 kg (international yard and pound agreement, 1959),
 // standard gravity 9.80665 m/s² (third general conference on weights and measures, 1901), so 1 kgf = 9.80665 N and
-// 1 lbf = 0.45359237 × 9.80665 = 4.4482216152605 N; 1 ozf = 1/16 lbf.
+// 1 lbf = 0.45359237 × 9.80665 = 4.4482216152605 N; 1 ozf = 1/16 lbf. Water freezes at 0 °C = 32 °F, boils at 100 °C = 212 °F.
 const LBF = 0.45359237 * 9.80665;
 
 describe('parseQuantity', () => {
@@ -77,6 +77,12 @@ describe('parseQuantity', () => {
     ['25 C', 'temperature', 25],
     ['25 °C', 'temperature', 25],
     ['-10 C', 'temperature', -10],
+    ['77 F', 'temperature', 25],
+    ['302 °F', 'temperature', 150],
+    ['-40 degF', 'temperature', -40],
+    ['15 K', 'temperature-difference', 15],
+    ['15 °C', 'temperature-difference', 15],
+    ['27 F', 'temperature-difference', 15],
     ['2 GPa', 'stress', 2000],
     ['500 kPa', 'stress', 0.5],
     ['3 N/mm2', 'stress', 3],
@@ -106,6 +112,8 @@ describe('parseQuantity', () => {
     ['7.95 mm ± 0.02', 'length', 7.95, 0.02],
     ['7.95 mm ± 20 µm', 'length', 7.95, 0.02],
     ['5/16 ± 1/1000 in', 'length', 7.9375, 0.0254],
+    ['77 ± 9 F', 'temperature', 25, 5],
+    ['77 F ± 5 C', 'temperature', 25, 5],
     ['1.1 ± 0.5 %', 'ratio', 0.011, 0.005],
     ['-0.1 ± 0 %', 'ratio', -0.001, 0],
   ])('reads the half-width of %s', (text, dimension, expected, half) => {
@@ -126,7 +134,8 @@ describe('parseQuantity', () => {
     ['8 constructor', 'length', /^unit must be one of/],
     ['8 __proto__', 'length', /^unit must be one of/],
     ['20 kg', 'force', /^unit must be one of N, kN, kgf/],
-    ['77 F', 'temperature', /^unit must be one of C/],
+    ['77 f', 'temperature', /did you mean 77 F\?$/],
+    ['298 K', 'temperature', /^unit must be one of C, F$/],
     ['7,95 mm', 'length', /point, not a comma/],
     ['7,95', 'length', /point, not a comma/],
     ['-,5 mm', 'length', /point, not a comma/],
@@ -153,7 +162,7 @@ describe('parseQuantity', () => {
     [[8], 'length', /finite number/],
     [{ value: 8 }, 'length', /finite number/],
     [8n, 'length', /finite number/],
-    ['x', 'temperature', /25 C/],
+    ['x', 'temperature', /25 C or 77 F$/],
     ['x', 'force', /1 N$/],
   ])('refuses %s', (input, dimension, message) => {
     expect(allowed(input, dimension)).toMatch(message);

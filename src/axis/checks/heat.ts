@@ -17,7 +17,7 @@ const heat: Check<AxisDesign> = {
   group: 'heat',
   question: 'heat',
   title: 'Reserve before it softens',
-  unit: '°C',
+  unit: 'K',
   source: 'common practice',
   limits: ofPart.limits!,
   moves: 'motor.temperature, material of coupling, collar and motor plate',

@@ -15,7 +15,7 @@ export const heat: Check<{ readonly duty: DutySheet; readonly material: Material
   group: 'body',
   question: 'holds',
   title: 'Reserve before it softens',
-  unit: '°C',
+  unit: 'K',
   source: 'common practice',
   limits: hard({ min: 20 }),
   moves: 'duty.temperature, material',

@@ -167,7 +167,7 @@ const heat: SleeveCheck = {
   ...body,
   id: 'heat',
   title: 'Reserve before it softens',
-  unit: '°C',
+  unit: 'K',
   limits: hard({ min: 20 }),
   moves: 'motor.temperature, duty.temperature, material',
   grave: true,

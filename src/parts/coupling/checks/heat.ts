@@ -5,7 +5,7 @@ import { exactly } from '../../../units/measured.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { insertTemperature } from '../temperatures.js';
 
-/** Reserve below the softening, °C. @source common-practice */
+/** Reserve below the softening, K. @source common-practice */
 const RESERVE = 20;
 
 /**
@@ -18,7 +18,7 @@ export const heat: Check<CouplingDesign> = {
   group: 'hubs',
   question: 'holds',
   title: 'Reserve before it softens',
-  unit: '°C',
+  unit: 'K',
   source: 'common practice',
   limits: hard({ min: RESERVE }),
   moves: 'motor.temperature, duty.temperature, material, insert.material',

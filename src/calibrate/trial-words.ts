@@ -1,4 +1,4 @@
-import { plain } from '../units/format.js';
+import { howMany, plain } from '../units/format.js';
 import { CALIPERS } from '../units/measured.js';
 import type { Trial } from './trial.js';
 import type { TrialEstimate } from './trial-estimate.js';
@@ -139,7 +139,8 @@ function byPitch(trial: Trial, { axial, sure }: TrialEstimate): TrialFinding[] {
   const stands = Math.abs(error) > 1.5 * axial.sigma;
   if (!matters || (!stands && trial.goes !== 'jams')) return [];
   const way = error < 0 ? 'short' : 'long';
-  const told = trial.goes === 'jams' ? `It goes free and jams after ${plain(trial.jams_after ?? 0)} turns: ` : '';
+  const told =
+    trial.goes === 'jams' ? `It goes free and jams after ${howMany(plain(trial.jams_after ?? 0), 'turn')}: ` : '';
   const doubt =
     sure < 0.9
       ? ' Which way is not sure: measure the length over all; if the next one jams sooner, it is the other way.'

@@ -19,6 +19,7 @@ import { KINDS as PART_KINDS } from '../pipeline/kinds.js';
 import { SHIPPED } from '../presets/shipped.js';
 import { nearest } from '../sheet/nearest.js';
 import { fault, InputError } from '../units/faults.js';
+import { howMany } from '../units/format.js';
 import { foresee } from '../work/fleet/foresee.js';
 import type { Maker } from '../work/fleet/makers.js';
 import { noMaker } from '../work/fleet/no-maker.js';
@@ -171,7 +172,7 @@ async function shareCall(
   const result = await runShare(plan, shard, options);
   const { lines, ...counts } = result;
   for (const line of lines) io.stderr.write(`${line}\n`);
-  const told = `share ${shard.index}/${shard.count} of ${plan.fleet}: ${counts.parts} parts, ${counts.made} made, ${counts.reused} reused, ${counts.failed} refused\nwritten: ${out}\n`;
+  const told = `share ${shard.index}/${shard.count} of ${plan.fleet}: ${howMany(counts.parts, 'part')}, ${counts.made} made, ${counts.reused} reused, ${counts.failed} refused\nwritten: ${out}\n`;
   io.stdout.write(json ? jsonText({ fleet: plan.fleet, ...counts, lines }) : told);
   return counts.failed > 0 || counts.stopped ? EXIT.failed : EXIT.done;
 }

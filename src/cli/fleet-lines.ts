@@ -1,7 +1,7 @@
 import { leftWords, STANDING_WORDS } from '../fleet/counts.js';
 import type { MachineRows, Standing } from '../fleet/manifest.js';
 import { WIDTH, wrapped } from '../output/terminal/layout.js';
-import { plain } from '../units/format.js';
+import { howMany, plain } from '../units/format.js';
 import type { Foreseen } from '../work/fleet/foresee.js';
 import type { FleetResult } from '../work/fleet/run-fleet.js';
 
@@ -17,11 +17,11 @@ export function fleetLines(
   const { counts, fleet, verdict, plates, filament } = manifest;
   const grams = filament.map(({ material, mass }) => `${material} ${plain(mass, 0)} g`).join(', ');
   const lines = [
-    `${loud(verdict)}  ${fleet}: ${counts.complete} of ${counts.machines} machines complete`,
-    `  ${[`${counts.parts.made} of ${counts.parts.all} parts made`, ...leftWords(counts)].join(', ')}`,
-    `  ${counts.pieces} pieces to print, ${counts.files} files for printers; of distinct parts ${made} made, ${reused} reused, ${refused} refused`,
+    `${loud(verdict)}  ${fleet}: ${counts.complete} of ${howMany(counts.machines, 'machine')} complete`,
+    `  ${[`${counts.parts.made} of ${howMany(counts.parts.all, 'part')} made`, ...leftWords(counts)].join(', ')}`,
+    `  ${howMany(counts.pieces, 'piece')} to print, ${howMany(counts.files, 'file')} for printers; of distinct parts ${made} made, ${reused} reused, ${refused} refused`,
     ...(grams === '' ? [] : [`  filament: ${grams}`]),
-    ...(plates.length === 0 ? [] : [`  ${plates.length} plate${plates.length === 1 ? '' : 's'}`]),
+    ...(plates.length === 0 ? [] : [`  ${howMany(plates.length, 'plate')}`]),
     ...troubles.lines(),
     ...shortened(tooLarge.map((label) => `  ${label}: larger than the plate`)),
     `written: ${out}`,
@@ -61,7 +61,7 @@ export function foreseenLines(parts: readonly Foreseen[], odd: readonly string[]
     ].join('\n');
   });
   const unmeasured = count('measure') > 0 ? `, ${count('measure')} not measured` : '';
-  const head = `${count('make')} parts to make, ${count('reuse')} to reuse, ${count('refuse')} refused${unmeasured}`;
+  const head = `${howMany(count('make'), 'part')} to make, ${count('reuse')} to reuse, ${count('refuse')} refused${unmeasured}`;
   const lines = [head, ...shortened([...odd.map((line) => `  ${line}`), ...rows])];
   return lines.flatMap((line) => line.split('\n').flatMap((one) => fitted(one, width)));
 }

@@ -1,3 +1,4 @@
+import { howMany } from '../units/format.js';
 import type { Progress } from '../work/fleet/gather.js';
 import type { Io } from './io.js';
 
@@ -47,7 +48,7 @@ export function progressLines(
 export function progressText({ done, total, made, current }: Progress, seconds: number): string {
   const rate = seconds > 0 ? made / seconds : 0;
   const pace = rate > 0 ? `, ${rate.toFixed(1)} a second, ${timeLeft((total - done) / rate)} left` : '';
-  return `${done} of ${total} parts${pace}${current.length > 0 ? `: ${current.join(', ')}` : ''}`;
+  return `${done} of ${howMany(total, 'part')}${pace}${current.length > 0 ? `: ${current.join(', ')}` : ''}`;
 }
 
 function timeLeft(seconds: number): string {

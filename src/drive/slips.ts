@@ -1,4 +1,4 @@
-import { plain, rounded } from '../units/format.js';
+import { howMany, plain, rounded } from '../units/format.js';
 import type { FullDuty } from './duty.js';
 import type { DriveScrew } from './screw.js';
 
@@ -133,7 +133,7 @@ function toldStarts(m: number, n: number, pitch: number): Draft {
     const words = `The starts were left out: ${told}, the pitch; with ${n} starts it is ${plain(n * pitch)} mm.`;
     return { slip: 'starts-left-out', ratio: n / m, wrong: 'controller', words };
   }
-  const words = `The controller is still set for another screw: ${told}, that of ${m} starts; this one has ${counted(n)}, ${plain(n * pitch)} mm.`;
+  const words = `The controller is still set for another screw: ${told}, that of ${m} starts; this one has ${howMany(n, 'start')}, ${plain(n * pitch)} mm.`;
   return { slip: 'old-screw', ratio: n / m, wrong: 'controller', words };
 }
 
@@ -141,19 +141,15 @@ function toldStarts(m: number, n: number, pitch: number): Draft {
 function realStarts(m: number, n: number, pitch: number): Draft {
   const real = `the screw travels ${plain(m * pitch)} mm a turn`;
   if (n === 1) {
-    const words = `The starts were left out: ${real}, it has ${counted(m)} of pitch ${plain(pitch)} mm.`;
+    const words = `The starts were left out: ${real}, it has ${howMany(m, 'start')} of pitch ${plain(pitch)} mm.`;
     return { slip: 'starts-left-out', ratio: m / n, wrong: 'machine', words };
   }
   if (m === 1) {
     const words = `The lead was taken for the pitch, or the starts were counted where there is one: ${real}, not ${plain(n * pitch)} mm.`;
     return { slip: 'lead-for-pitch', ratio: m / n, wrong: 'machine', words };
   }
-  const words = `The starts were miscounted: with ${counted(m)} ${real}.`;
+  const words = `The starts were miscounted: with ${howMany(m, 'start')} ${real}.`;
   return { slip: 'starts-miscounted', ratio: m / n, wrong: 'machine', words };
-}
-
-function counted(starts: number): string {
-  return starts === 1 ? '1 start' : `${starts} starts`;
 }
 
 function microstepSlips(duty: FullDuty): readonly Draft[] {

@@ -1,5 +1,5 @@
 import { xmlText as text } from '../output/xml-text.js';
-import { plain } from '../units/format.js';
+import { howMany, plain } from '../units/format.js';
 import { leftWords, STANDING_WORDS } from './counts.js';
 import type { IndexLinks } from './index-links.js';
 import { INDEX_SCRIPT, INDEX_STYLE } from './index-look.js';
@@ -91,7 +91,7 @@ function plates({ plates: rows }: ManifestHead): string {
   if (rows.length === 0) return '';
   const list = rows.map(({ file, material, pieces }) => {
     const told = pieces.map(({ label, count }) => (count === 1 ? label : `${count} × ${label}`)).join(', ');
-    return `<li>${fileLink(file)} <small>${text(material)}</small> <details><summary>${pieces.length} ${pieces.length === 1 ? 'part' : 'parts'}</summary>${text(told)}</details></li>`;
+    return `<li>${fileLink(file)} <small>${text(material)}</small> <details><summary>${howMany(pieces.length, 'part')}</summary>${text(told)}</details></li>`;
   });
   return `<section class="list"><h2>Plates</h2><ul>${list.join('')}</ul></section>`;
 }
@@ -100,7 +100,7 @@ function* days(list: readonly PrintingDay[]): Iterable<string> {
   if (list.length === 0) return;
   yield '<section class="list"><h2>Printing days</h2><ul>';
   for (const { material, printer, pieces, mass, rows } of list) {
-    yield `<li><b>${text(material)}</b> <small>${text(printer)}</small> <details><summary>${pieces} pieces, ${plain(mass, 0)} g</summary>`;
+    yield `<li><b>${text(material)}</b> <small>${text(printer)}</small> <details><summary>${howMany(pieces, 'piece')}, ${plain(mass, 0)} g</summary>`;
     let last = '';
     for (const { machine, role } of rows) {
       const name = `${machine} ${role}`;

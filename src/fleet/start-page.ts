@@ -1,5 +1,6 @@
 import { xmlText as text } from '../output/xml-text.js';
 import type { HardwareRow } from '../parts/part-kind.js';
+import { howMany } from '../units/format.js';
 import { framed, type HashOf } from './page-frame.js';
 
 /** A part of a machine, as its zip holds it. */
@@ -38,7 +39,10 @@ export function startPage(
   });
   const bought = hardware.map(({ item, size, count }) => `<li>${count} × ${text(item)} ${text(size)}</li>`);
   const body = `<h1>${text(machine)}</h1>
-<p>${text(fleet)}: ${parts.length} parts, ${parts.reduce((sum, { pieces }) => sum + pieces, 0)} pieces to print. Unpack the zip first; nothing else is needed.</p>
+<p>${text(fleet)}: ${howMany(parts.length, 'part')}, ${howMany(
+    parts.reduce((sum, { pieces }) => sum + pieces, 0),
+    'piece',
+  )} to print. Unpack the zip first; nothing else is needed.</p>
 <table><thead><tr><th scope="col">Part</th><th scope="col">Pieces</th><th scope="col">Verdict</th><th scope="col">Files</th></tr></thead><tbody>
 ${rows.join('\n')}
 </tbody></table>

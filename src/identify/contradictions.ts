@@ -1,4 +1,5 @@
 import { pitchDiameterOverWires } from '../standards/three-wire.js';
+import { howMany } from '../units/format.js';
 import type { Candidate } from './candidates.js';
 import { sigmasOutside } from './likelihood.js';
 import { CORE, type Observation } from './observations.js';
@@ -121,7 +122,7 @@ function countedStarts(
   if (starts === undefined) return [];
   const found = ratioOf(observations);
   if (found?.agrees && found.whole !== starts) {
-    return [`starts: ${starts} counted, but a turn travels ${found.whole} ${found.whole === 1 ? 'pitch' : 'pitches'}`];
+    return [`starts: ${starts} counted, but a turn travels ${howMany(found.whole, 'pitch', 'pitches')}`];
   }
   if (found !== undefined || best === undefined || best.row.starts === starts) return [];
   return [`starts: ${starts} counted, but ${best.row.designation} has ${best.row.starts}`];

@@ -1,4 +1,5 @@
 import { designationText } from '../standards/threads/designation-text.js';
+import { howMany } from '../units/format.js';
 import type { Candidate } from './candidates.js';
 import { observationsOf } from './observations.js';
 import { FAR_OFF, misfit, rank } from './rank.js';
@@ -104,7 +105,7 @@ function turnSlips(readings: Readings): Slip[] {
     .map((turns) => ({
       change: { travel: { ...travel, turns } },
       tell: ({ row }) =>
-        `travel: ${travel.length} mm in ${travel.turns} turns fits no screw, in ${turns} it is ${row.designation}: ` +
+        `travel: ${travel.length} mm in ${howMany(travel.turns, 'turn')} fits no screw, in ${turns} it is ${row.designation}: ` +
         'count the turns again',
     }));
 }

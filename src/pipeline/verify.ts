@@ -5,7 +5,7 @@ import { readStl } from '../output/read-stl.js';
 import type { Expected } from '../parts/part-kind.js';
 import { type MeshMeasures, measureMesh } from '../solid/measure.js';
 import { LEAST_FACET } from '../solid/weld.js';
-import { plain, rounded } from '../units/format.js';
+import { howMany, plain, rounded } from '../units/format.js';
 import { exactly } from '../units/measured.js';
 
 /** A file with what it must measure. */
@@ -55,10 +55,10 @@ function closed(bodies: readonly MeasuredBody[]): Finding {
   const { value, body } = worstOf(bodies, ({ measures }) => defects(measures));
   const { facets, openEdges, repeatedVertexFacets, shells } = body.measures;
   const counts = [
-    `${openEdges} open edges`,
-    `${repeatedVertexFacets} facets with a repeated corner`,
+    howMany(openEdges, 'open edge'),
+    `${howMany(repeatedVertexFacets, 'facet')} with a repeated corner`,
     `${hasSlivers(body.measures) ? 'facets without area' : 'no facet without area'}`,
-    `${shells} ${shells === 1 ? 'shell' : 'shells'}`,
+    howMany(shells, 'shell'),
   ];
   const message =
     value === 0 ? `closed and in one piece: ${facets} facets in ${body.file}` : `${body.file}: ${counts.join(', ')}`;

@@ -65,7 +65,7 @@ function missingText(message: string): string {
 const MOST_UNKNOWN = 20;
 
 function moreUnknown(count: number, path: readonly PropertyKey[], next: string, locate: Locate): Fault {
-  const allowed = `and ${count} more unknown fields`;
+  const allowed = `and ${count} more unknown ${count === 1 ? 'field' : 'fields'}`;
   return located({ path: dotted(path), value: '', allowed }, [...path, next], locate);
 }
 

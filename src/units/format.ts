@@ -33,6 +33,17 @@ export function decimalsOf(value: number, unit: string): number {
 }
 
 /**
+ * How many there are of a thing, in words.
+ * @param count as a number, or as the figure that is told
+ * @param one   the thing
+ * @param many  several of it
+ * @example howMany(1, 'start') // '1 start'
+ */
+export function howMany(count: number | string, one: string, many = `${one}s`): string {
+  return `${count} ${String(count) === '1' ? one : many}`;
+}
+
+/**
  * What is at least to be added, in hundredths, so that what a person then types is enough.
  * @example upwards(0.351) // '0.36'
  */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plain, rounded, upwards, worked } from '../../src/units/format.js';
+import { howMany, plain, rounded, upwards, worked } from '../../src/units/format.js';
 
 describe('plain', () => {
   it.each([
@@ -13,6 +13,22 @@ describe('plain', () => {
     [Number.NaN, 3, 'NaN'],
   ])('writes %f to %d places', (value, places, text) => {
     expect(plain(value, places)).toBe(text);
+  });
+});
+
+describe('howMany', () => {
+  it.each([
+    [0, 'pitch', '0 pitches'],
+    [1, 'pitch', '1 pitch'],
+    ['1', 'pitch', '1 pitch'],
+    ['1.5', 'pitch', '1.5 pitches'],
+    [2, 'pitch', '2 pitches'],
+  ])('counts %s %s', (count, one, text) => {
+    expect(howMany(count, one, 'pitches')).toBe(text);
+  });
+
+  it('adds an s where nothing else is said', () => {
+    expect(howMany(2, 'part')).toBe('2 parts');
   });
 });
 

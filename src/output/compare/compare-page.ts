@@ -2,8 +2,9 @@ import type { Staging } from '../../parts/part-views.js';
 import { measureMesh } from '../../solid/measure.js';
 import type { Body } from '../../solid/mesh.js';
 import { weld } from '../../solid/weld.js';
+import { howMany } from '../../units/format.js';
 import { besideOneAnother } from '../beside.js';
-import { count, section, table } from '../page/html.js';
+import { section, table } from '../page/html.js';
 import { pageData } from '../page/mesh-data.js';
 import { pageShell } from '../page/page-shell.js';
 import { stageSection } from '../page/stage-section.js';
@@ -97,7 +98,7 @@ function summary({ same, sizes, checks }: Comparison): string {
   if (same) return 'Nothing that matters changed.';
   const went = (way: CheckChange['went']) => checks.filter((check) => check.went === way).length;
   const finished = sizes.filter(({ of }) => of === 'finished').length;
-  return `${count(went('worse'), 'check')} went worse, ${went('better')} better; ${count(finished, 'finished size')} changed.`;
+  return `${howMany(went('worse'), 'check')} went worse, ${went('better')} better; ${howMany(finished, 'finished size')} changed.`;
 }
 
 function checkTable({ checks }: Comparison, went: CheckChange['went']): string {

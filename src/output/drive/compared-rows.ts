@@ -4,7 +4,7 @@ import type { ByFriction, DriveNumbers } from '../../drive/numbers.js';
 import { DRY_PRINT_MOST, FRICTION } from '../../mechanics/friction.js';
 import { USABLE_TORQUE_SHARE } from '../../mechanics/stepper.js';
 import { DERATING } from '../../mechanics/whirl.js';
-import { plain } from '../../units/format.js';
+import { howMany, plain } from '../../units/format.js';
 import { figure } from '../figures.js';
 
 /** A line of the table: what it says, and each screw's answer, empty where it has none. */
@@ -61,7 +61,7 @@ function rowsFor(comparison: Comparison, duty: Duty): readonly Row[] {
     ...spanRows(duty),
     {
       label: 'play at the axis, mm',
-      cell: ({ play }) => play && `${plain(play.axial, 2)}, ${plain(play.full_steps, 1)} steps`,
+      cell: ({ play }) => play && `${plain(play.axial, 2)}, ${howMany(plain(play.full_steps, 1), 'step')}`,
     },
     {
       label: `${plain(difference)} mm at one end`,

@@ -4,7 +4,7 @@ import type { Assumption, Duty } from '../../drive/duty.js';
 import type { DriveNumbers, LayerNumbers } from '../../drive/numbers.js';
 import { PURPOSES, type Purpose, rankScrews } from '../../drive/rank-screws.js';
 import type { Holding } from '../../mechanics/power-screw/holding.js';
-import { plain } from '../../units/format.js';
+import { howMany, plain } from '../../units/format.js';
 
 /** A comparison with what was taken for granted beyond the duty. */
 export type ShownComparison = Comparison & { readonly assumptions: readonly Assumption[] };
@@ -93,7 +93,7 @@ function patternText({ pattern, repeats_after, worst_off, nearest }: LayerNumber
   const more = repeats_after > MOST_TOLD ? ' …' : '';
   const advice =
     worst_off <= UNSEEN ? 'too little to see' : `take ${nearest.map((height) => plain(height, 4)).join(' or ')}`;
-  return `${told.join(' ')}${more}, every ${repeats_after} layers; ${advice}`;
+  return `${told.join(' ')}${more}, every ${howMany(repeats_after, 'layer')}; ${advice}`;
 }
 
 function signed(value: number): string {

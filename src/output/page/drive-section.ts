@@ -1,4 +1,5 @@
 import type { ByFriction, DriveNumbers } from '../../drive/numbers.js';
+import { howMany } from '../../units/format.js';
 import { figure } from '../figures.js';
 import { xmlText } from '../xml-text.js';
 import { chart, label, px, ticksOf } from './chart.js';
@@ -95,7 +96,7 @@ function gridPlot({ grid_heights, layers, full_step }: DriveNumbers): string {
       `<line class="asked" x1="${px(x(height))}" y1="${y + 4}" x2="${px(x(height))}" y2="${PLOT.axis}"/>`,
       `<circle class="${on_grid ? 'on' : 'off'}" cx="${px(x(height))}" cy="${PLOT.axis - 12}" r="6"/>`,
       ...arrows,
-      label(x(height), y, `${figure(height)}: ${figure(full_steps)} steps`, 'middle'),
+      label(x(height), y, `${figure(height)}: ${howMany(figure(full_steps), 'step')}`, 'middle'),
     ];
   });
   const told = layers.map(

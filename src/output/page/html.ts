@@ -34,8 +34,3 @@ export function table(
 export function list(texts: readonly string[]): string {
   return texts.length === 0 ? '' : `<ul>${texts.map((text) => `<li>${xmlText(text)}</li>`).join('')}</ul>`;
 }
-
-/** `1 caution`, `2 cautions` */
-export function count(number: number, thing: string): string {
-  return `${number} ${thing}${number === 1 ? '' : 's'}`;
-}

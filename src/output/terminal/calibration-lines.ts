@@ -1,6 +1,6 @@
 import type { Believed, Calibration } from '../../calibrate/calibration.js';
 import type { Parameter } from '../../calibrate/print-model.js';
-import { plain } from '../../units/format.js';
+import { howMany, plain } from '../../units/format.js';
 import { halfWidth, type Measured } from '../../units/measured.js';
 import { beside, columns, WIDTH, wrapped } from './layout.js';
 
@@ -26,7 +26,10 @@ function headLine({ runs, state }: Calibration): string {
   const read = rows.filter((count) => count > 0);
   const when = { dry: 'dry', room: 'in room air', wet: 'wet' }[state];
   const coupons = [...new Set(runs.map(({ coupon }) => coupon))].join(', ');
-  return `${coupons}: ${read.reduce((sum, count) => sum + count, 0)} readings of ${read.length} features, read ${when}`;
+  return `${coupons}: ${howMany(
+    read.reduce((sum, count) => sum + count, 0),
+    'reading',
+  )} of ${howMany(read.length, 'feature')}, read ${when}`;
 }
 
 interface Row {

@@ -1,5 +1,5 @@
 import type { TrialFinding } from '../../calibrate/trial-words.js';
-import { plain } from '../../units/format.js';
+import { howMany, plain } from '../../units/format.js';
 import { beside, wrapped } from './layout.js';
 
 /** What trials came to: the shape of `tryNuts`' answer that is shown. */
@@ -18,11 +18,7 @@ export function trialLines({ trials, estimate, findings }: ShownTrials, width?: 
   const { axial, gap } = estimate;
   const play = trials.at(-1)!.wanted.play + gap.value;
   return [
-    ...wrapped(
-      `${trials.map(({ nut }) => nut).join(', ')}: ${trials.length} ${trials.length === 1 ? 'trial' : 'trials'}`,
-      0,
-      width,
-    ),
+    ...wrapped(`${trials.map(({ nut }) => nut).join(', ')}: ${howMany(trials.length, 'trial')}`, 0, width),
     '',
     'What was wrong',
     ...findings.flatMap(({ words }) => beside('  –', 4, words, width)),

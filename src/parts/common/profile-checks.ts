@@ -1,7 +1,7 @@
 import { type Check, told } from '../../judge/check.js';
 import type { Material } from '../../presets/material.js';
 import type { ProfileUse } from '../../presets/profile.js';
-import { plain } from '../../units/format.js';
+import { howMany, plain } from '../../units/format.js';
 
 /** A part that was made with a profile. */
 export interface Profiled {
@@ -47,7 +47,8 @@ const measured: Check<Profiled> = {
   run: ({ profile }) => {
     if (!profile) return undefined;
     const { assumed, readings, revision, name } = profile;
-    if (assumed.length === 0) return told('pass', `all by ${readings} readings, ${name} revision ${revision}`);
+    if (assumed.length === 0)
+      return told('pass', `all by ${howMany(readings, 'reading')}, ${name} revision ${revision}`);
     return told(
       'caution',
       `still as the preset has it: ${assumed.join(', ')}; ${name} revision ${revision} does not know better`,

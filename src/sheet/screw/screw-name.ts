@@ -2,6 +2,7 @@ import { type Designation, parseDesignation } from '../../standards/threads/desi
 import { designationText } from '../../standards/threads/designation-text.js';
 import { meantWords } from '../../standards/threads/trade-words.js';
 import { InputError, shown } from '../../units/faults.js';
+import { howMany } from '../../units/format.js';
 import type { Assumptions } from '../assumptions.js';
 
 /** What a sheet's designation says. @throws InputError it cannot be read; with what may be meant */
@@ -27,10 +28,6 @@ export function readDesignation(text: string): Designation {
 export function nameOf(named: Designation, starts: number, assumptions: Assumptions): string {
   if (starts === named.starts) return named.text;
   const text = designationText({ ...named, starts });
-  assumptions.note(
-    'screw.designation',
-    text,
-    `${named.text} with ${starts} start${starts === 1 ? '' : 's'}, as the sheet says`,
-  );
+  assumptions.note('screw.designation', text, `${named.text} with ${howMany(starts, 'start')}, as the sheet says`);
   return text;
 }

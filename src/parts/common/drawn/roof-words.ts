@@ -1,3 +1,4 @@
+import { howMany } from '../../../units/format.js';
 import { type Roof, roofLayers } from '../roof.js';
 import { noted } from './spread.js';
 
@@ -9,5 +10,5 @@ export function roofWords(roof: Roof, bore: number): string {
   const layer = noted(roof.layer);
   return roof.kind === 'membrane'
     ? `roofed as printed by a membrane ${layer}: drill through ⌀${noted(bore)} after printing`
-    : `roofed as printed in ${roofLayers(roof)} steps of ${layer} around ⌀${noted(bore)}: nothing to drill`;
+    : `roofed as printed in ${howMany(roofLayers(roof), 'step')} of ${layer} around ⌀${noted(bore)}: nothing to drill`;
 }

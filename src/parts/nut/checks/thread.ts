@@ -1,7 +1,7 @@
 import { type Bounds, type Check, hard, soft, told, valued } from '../../../judge/check.js';
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
-import { plain, upwards, worked } from '../../../units/format.js';
+import { howMany, plain, upwards, worked } from '../../../units/format.js';
 import { exactly, type Measured, plusMinus, sum } from '../../../units/measured.js';
 import { finerLayer, oneOf } from '../../common/finer-print.js';
 import { FIT_CLASSES, type FitClass } from '../../common/fit-classes.js';
@@ -244,7 +244,7 @@ export const screwLead: NutCheck = {
     const lead = screw.leadOverPitch * screw.pitchRead;
     const told = `lead ${plain(lead)} mm over pitch ${plain(screw.pitchRead)} mm is ${plain(screw.leadOverPitch)}`;
     const help = keeps(off, pass)
-      ? `, so ${screw.starts} start${screw.starts === 1 ? '' : 's'}`
+      ? `, so ${howMany(screw.starts, 'start')}`
       : '; starts come in whole numbers, so the pitch, the lead or a reading is wrong';
     return valued(plusMinus(off, 0), told + help);
   },

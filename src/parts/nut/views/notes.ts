@@ -1,4 +1,4 @@
-import { plain } from '../../../units/format.js';
+import { howMany, plain } from '../../../units/format.js';
 import { pocketWords } from '../../common/drawn/pocket-words.js';
 import { roofWords } from '../../common/drawn/roof-words.js';
 import { noted, notedSize } from '../../common/drawn/spread.js';
@@ -38,7 +38,7 @@ function threadNotes({ design, sizes }: NutInSight, isThreaded: boolean): string
   const edges = `edges broken ${noted(sizes.relief)}${sizes.fillet > 0 ? `, fillet R ${noted(sizes.fillet)}` : ''}`;
   if (!isThreaded) return [`For ${screw.designation ?? 'the measured screw'}; ${edges}`];
   return [
-    `Thread for ${screw.designation ?? 'the measured screw'}: ${screw.hand}-hand, ${screw.starts} ${screw.starts === 1 ? 'start' : 'starts'}, pitch ${noted(thread.pitch, 3)}, lead ${noted(lead, 3)}`,
+    `Thread for ${screw.designation ?? 'the measured screw'}: ${screw.hand}-hand, ${howMany(screw.starts, 'start')}, pitch ${noted(thread.pitch, 3)}, lead ${noted(lead, 3)}`,
     `Flank angle ${plain((Math.atan(thread.flankSlope) * 180) / Math.PI, 1)}°; lead-in ${noted(sizes.leadIn)} × 45° past the thread, ${edges}`,
   ];
 }

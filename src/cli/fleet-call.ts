@@ -5,10 +5,11 @@ import { performance } from 'node:perf_hooks';
 import { requireAcceptableOfAny } from '../axis/accept-call.js';
 import { AXIS_KIND } from '../axis/axis-kind.js';
 import { parsePartAccept } from '../fleet/accept-parts.js';
+import { lackedRoles } from '../fleet/machine-rows.js';
 import { fileFaultLine } from '../fleet/machines.js';
 import type { MachineRows } from '../fleet/manifest.js';
 import { oddReadings } from '../fleet/odd-readings.js';
-import type { FleetPlan } from '../fleet/plan.js';
+import { type FleetPlan, partsByMachine } from '../fleet/plan.js';
 import { parseBed } from '../fleet/plates.js';
 import { LONGEST_FLEET } from '../fleet/read-sheet.js';
 import { parseShard } from '../fleet/shard.js';
@@ -30,7 +31,7 @@ import { startMaker } from '../work/fleet/start-maker.js';
 import { readTable } from '../work/read-input.js';
 import { writeNewFile } from '../work/writer/files.js';
 import { EXIT } from './exit-codes.js';
-import { fleetLines, foreseenLines, shortening, troubleLines } from './fleet-lines.js';
+import { fleetLines, foreseenLines, lackLine, shortening, troubleLines } from './fleet-lines.js';
 import { progressLines } from './fleet-progress.js';
 import { type Io, widthOf } from './io.js';
 import { requireFormats } from './require-formats.js';
@@ -193,11 +194,16 @@ async function showForeseen(
 ): Promise<number> {
   const parts = await foresee(plan, stores, { kinds: KINDS, presets });
   const odd = [...oddReadings(plan.parts)].flatMap(([{ machine }, found]) => found.map((one) => ({ machine, ...one })));
-  const lines = odd.map(({ machine, role, message }) => `${machine} ${role}: ${message}`);
-  io.stdout.write(
-    json ? jsonText({ fleet: plan.fleet, parts, odd }) : `${foreseenLines(parts, lines, widthOf(io)).join('\n')}\n`,
+  const lacks = [...partsByMachine(plan)].flatMap((one) =>
+    lackedRoles(one.machine, one.parts).map((role) => ({ machine: one.machine.name, role })),
   );
-  const isWhole = parts.every(({ would }) => would === 'make' || would === 'reuse');
+  const lines = [...odd.map(({ machine, role, message }) => `${machine} ${role}: ${message}`), ...lacks.map(lackLine)];
+  io.stdout.write(
+    json
+      ? jsonText({ fleet: plan.fleet, parts, odd, lacks })
+      : `${foreseenLines(parts, lines, widthOf(io)).join('\n')}\n`,
+  );
+  const isWhole = lacks.length === 0 && parts.every(({ would }) => would === 'make' || would === 'reuse');
   return Math.max(least, isWhole ? EXIT.done : EXIT.failed);
 }
 
@@ -243,7 +249,8 @@ function requireMachines(names: readonly string[], { machines }: FleetPlan): rea
 
 function chosenOf(plan: FleetPlan, only: readonly string[] | undefined): FleetPlan {
   if (!only) return plan;
+  const machines = plan.machines.filter(({ name }) => only.includes(name));
   const parts = plan.parts.filter(({ machine }) => only.includes(machine));
   const used = new Set(parts.map(({ address }) => address));
-  return { ...plan, parts, distinct: plan.distinct.filter(({ address }) => used.has(address)) };
+  return { ...plan, machines, parts, distinct: plan.distinct.filter(({ address }) => used.has(address)) };
 }

@@ -34,7 +34,7 @@ export function troubleLines({ machine: row, parts }: MachineRows): string[] {
   const { machine, lacks, odd, pairs } = row;
   return [
     ...odd.map(({ role, message }) => `  ${machine} ${role}: ${message}`),
-    ...lacks.map((role) => `  ${machine}: lacks ${role}, which its kind lists`),
+    ...lacks.map((role) => `  ${lackLine({ machine, role })}`),
     ...pairs
       .filter(({ verdict }) => verdict !== 'pass')
       .map(({ roles, verdict, message }) => `  ${machine}: ${loud(verdict)} ${roles.join(' and ')}: ${message}`),
@@ -48,8 +48,13 @@ export function troubleLines({ machine: row, parts }: MachineRows): string[] {
   ];
 }
 
-/** What a run would do. */
-export function foreseenLines(parts: readonly Foreseen[], odd: readonly string[] = [], width?: number): string[] {
+/** A part that a machine's kind lists and the machine has not. */
+export function lackLine({ machine, role }: { readonly machine: string; readonly role: string }): string {
+  return `${machine}: lacks ${role}, which its kind lists`;
+}
+
+/** What a run would do, below what is odd or lacking. */
+export function foreseenLines(parts: readonly Foreseen[], minded: readonly string[] = [], width?: number): string[] {
   const count = (would: Foreseen['would']) => parts.filter((part) => part.would === would).length;
   const rows = parts.map(({ would, name, wanted, reasons }) => {
     const named = wanted.slice(0, MOST_NAMED).map(({ machine, role, pieces }) => `${machine} ${role}${times(pieces)}`);
@@ -62,7 +67,7 @@ export function foreseenLines(parts: readonly Foreseen[], odd: readonly string[]
   });
   const unmeasured = count('measure') > 0 ? `, ${count('measure')} not measured` : '';
   const head = `${howMany(count('make'), 'part')} to make, ${count('reuse')} to reuse, ${count('refuse')} refused${unmeasured}`;
-  const lines = [head, ...shortened([...odd.map((line) => `  ${line}`), ...rows])];
+  const lines = [head, ...shortened([...minded.map((line) => `  ${line}`), ...rows])];
   return lines.flatMap((line) => line.split('\n').flatMap((one) => fitted(one, width)));
 }
 

@@ -45,7 +45,10 @@ function machineRow(machine: PlannedMachine, parts: readonly ReachedPart[], odd:
     return [{ role, axis, quantity: quantity + spare, made: outcome.made }];
   });
   const pairs = pairFindings(made, machine.motorShaft);
-  const lacks = machine.needs.filter((role) => !parts.some(({ part }) => part.role === role));
+  const lacks = lackedRoles(
+    machine,
+    parts.map(({ part }) => part),
+  );
   const standings: Standing[] = [
     ...parts.map(({ outcome }) => standing(outcome)),
     ...pairs.map(({ verdict }) => verdict),
@@ -57,6 +60,11 @@ function machineRow(machine: PlannedMachine, parts: readonly ReachedPart[], odd:
   const totals = { hardware: hardwareOf(made), filament: filamentOf(made) };
   const unmeasured = parts.some(({ outcome }) => outcome.state === 'unmeasured');
   return { machine: name, kind, group, verdict, complete, lacks, unmeasured, odd, pairs, ...totals };
+}
+
+/** Roles that a machine's kind lists and none of its parts has. */
+export function lackedRoles({ needs }: PlannedMachine, parts: readonly PlannedPart[]): string[] {
+  return needs.filter((name) => !parts.some(({ role }) => role === name));
 }
 
 function standing(outcome: Outcome): Standing {

@@ -116,6 +116,26 @@ three,camera,rings,tr8x4-p2,pa12,nozzle-0.4-layer-0.12,,
     expect(readdirSync(cwd)).toEqual(['fleet.yaml']);
   });
 
+  it('tells before anything is made which part of its kind a machine lacks, of the machines that are asked for', async () => {
+    const { machines, ...fleet } = JSON.parse(smallFleet(1));
+    const lacking = { ...machines.two, kind: 'lift' };
+    const cwd = folderOf({
+      'fleet.yaml': JSON.stringify({
+        ...fleet,
+        kinds: { lift: { needs: ['guard'] } },
+        machines: { ...machines, lacking },
+      }),
+    });
+    const dry = async (...more: string[]) => call(cwd, ['fleet', 'fleet.yaml', '--dry-run', ...more]);
+    const { code, stdout } = await dry();
+    expect([code, stdout.split('\n').slice(0, 2)]).toEqual([
+      1,
+      ['1 part to make, 0 to reuse, 0 refused', '  lacking: lacks guard, which its kind lists'],
+    ]);
+    expect(JSON.parse((await dry('--json')).stdout).lacks).toEqual([{ machine: 'lacking', role: 'guard' }]);
+    expect((await dry('--only', 'one')).code).toBe(0);
+  });
+
   it('a share of some machines holds their parts alone, and no folder of a whole run', async () => {
     const { machines, ...fleet } = JSON.parse(smallFleet(2));
     const { n0 } = machines.two.parts;
@@ -123,7 +143,9 @@ three,camera,rings,tr8x4-p2,pa12,nozzle-0.4-layer-0.12,,
       'fleet.yaml': JSON.stringify({ ...fleet, machines: { ...machines, three: { parts: { n0 } } } }),
     });
     const parts = async (more: readonly string[]) =>
-      /: (\d+) parts?, /.exec((await call(cwd, ['fleet', 'fleet.yaml', '--shard', '1/1', ...STL, ...more])).stdout)?.[1];
+      /: (\d+) parts?, /.exec(
+        (await call(cwd, ['fleet', 'fleet.yaml', '--shard', '1/1', ...STL, ...more])).stdout,
+      )?.[1];
     expect((await call(cwd, ['fleet', 'fleet.yaml', ...STL])).code).toBe(0);
     expect([await parts([]), await parts(['--only', 'three'])]).toEqual(['2', '1']);
     expect(readdirSync(join(cwd, 'out')).filter((name) => !name.startsWith('.')).length).toBe(2);

@@ -1,3 +1,4 @@
+import type { MeantShape } from './exact/meant-shape.js';
 import type { Shape } from './recipe.js';
 
 /** What a cutter is made of, unions taken apart; each keeps its feature. */
@@ -7,6 +8,6 @@ export function parts(shape: Shape): readonly Shape[] {
 }
 
 /** Whether a cutter is a thread, wherever it stands. */
-export function isHeavy(shape: Shape): boolean {
+export function isHeavy(shape: Shape | MeantShape): boolean {
   return shape.kind === 'thread' || ((shape.kind === 'moved' || shape.kind === 'feature') && isHeavy(shape.shape));
 }

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { createExactKernel, type ExactKernel } from '../../../src/solid/exact/exact-kernel.js';
 import type { MeantShape } from '../../../src/solid/exact/meant-shape.js';
 import { exactKernel, HAS_EXACT, NEEDS_EXACT } from '../../support/exact-kernel.js';
+import { SMALL_THREAD } from '../../support/small-thread.js';
 
 type Point = readonly [number, number];
 
@@ -44,26 +45,7 @@ const FOOT: MeantShape = {
   outline: square(3),
   contour: [{ from: [2, 0], to: [0, 2], center: [2, 2] }],
 };
-/** Flats of 0.8 at 5 and of 0.6 at 4, flanks of 0.3. */
-const SCREW: MeantShape = {
-  kind: 'thread',
-  thread: {
-    ridge: [
-      [0.4, 5],
-      [0.7, 4],
-      [1.3, 4],
-      [1.6, 5],
-    ],
-    pitch: 2,
-    starts: 2,
-    hand: 'left',
-    columns: 48,
-    from: 0,
-    to: 8,
-    airSide: 'outside',
-    circumscribed: false,
-  },
-};
+const SCREW: MeantShape = { kind: 'thread', thread: SMALL_THREAD };
 
 describe(`bodies of the exact kernel${NEEDS_EXACT}`, () => {
   let kernel: ExactKernel;

@@ -3,29 +3,12 @@ import { lineVolume } from '../../../src/solid/exact/line-volume.js';
 import { meantShape } from '../../../src/solid/exact/meant-shape.js';
 import { circleOutline } from '../../../src/solid/outline.js';
 import { cylinder, type Shape } from '../../../src/solid/recipe.js';
-import type { ThreadSweep } from '../../../src/solid/thread-sweep.js';
+import { SMALL_THREAD } from '../../support/small-thread.js';
 
 const by = (shape: Shape) => lineVolume(meantShape(shape, { threads: 'exact', join: (outlines) => outlines }));
 
 const rod = (radius: number, from: number, to: number): Shape =>
   cylinder({ radius, sides: 48, circumscribed: false, from, to });
-
-const thread: ThreadSweep = {
-  ridge: [
-    [0.4, 5],
-    [0.7, 4],
-    [1.3, 4],
-    [1.6, 5],
-  ],
-  pitch: 2,
-  starts: 2,
-  hand: 'left',
-  columns: 48,
-  from: 0,
-  to: 8,
-  airSide: 'outside',
-  circumscribed: false,
-};
 
 describe('volume and centre by lines', () => {
   it('of a cone and of a ring, by the textbook', () => {
@@ -80,7 +63,7 @@ describe('volume and centre by lines', () => {
   it('of a thread over whole pitches: π times the mean of r²', () => {
     // flat of 0.8 at 5, flat of 0.6 at 4, two flanks of 0.3 with the mean square (25 + 20 + 16)/3
     const mean = (0.8 * 25 + 0.6 * 16 + (0.6 * 61) / 3) / 2;
-    const { volume, center } = by({ kind: 'thread', thread });
+    const { volume, center } = by({ kind: 'thread', thread: SMALL_THREAD });
     expect(volume / (Math.PI * mean * 8)).toBeCloseTo(1, 6);
     expect(center[2]).toBeCloseTo(4, 4);
   });

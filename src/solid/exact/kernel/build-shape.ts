@@ -1,3 +1,4 @@
+import { isHeavy } from '../../cutters.js';
 import type { MeantShape } from '../meant-shape.js';
 import { joined } from './booleans.js';
 import { extrusion } from './extrusion.js';
@@ -72,8 +73,4 @@ function inTurn(
 /** Cutters that are joined are cut one by one. */
 function parts(shape: MeantShape): readonly MeantShape[] {
   return shape.kind === 'union' ? shape.of.flatMap(parts) : [shape];
-}
-
-function isHeavy(shape: MeantShape): boolean {
-  return shape.kind === 'thread' || (shape.kind === 'moved' && isHeavy(shape.shape));
 }

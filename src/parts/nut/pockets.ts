@@ -1,5 +1,6 @@
 import * as joints from '../common/joints.js';
-import type { Holes } from './nut-design.js';
+import type { PocketedPattern } from '../common/pocket-floor.js';
+import type { Holes, NutDesign } from './nut-design.js';
 
 /** A pocket beside a hole, finished sizes, and the side it opens to. */
 export interface SidedPocket {
@@ -33,4 +34,12 @@ export function openingRadius(holes: Holes): number {
 /** Radius that a head takes up on the side it sits on; 0 where nothing sits. */
 export function headRadius(holes: Holes): number {
   return holes.head === 'none' ? 0 : joints.headRadius(jointOf(holes));
+}
+
+/** Holes with a pocket for head or nut, and the plastic under it. */
+export function pocketedOf({ holes, finished }: Pick<NutDesign, 'holes' | 'finished'>): PocketedPattern | undefined {
+  const pocket = holes && pocketOf(holes)?.pocket;
+  if (!pocket) return undefined;
+  const floor = (finished.flange?.thickness ?? finished.length) - pocket.depth;
+  return { hole: jointOf(holes), centres: holes.centres, pocket, floor };
 }

@@ -105,6 +105,11 @@ export const ADAPTER_CASES: VerdictCases = {
     but: [PLAIN, { carriage: { joint: 'counterbore' }, plate: { thickness: 4 } }],
     no: [PLAIN, { carriage: { joint: 'counterbore' }, plate: { thickness: 3.6 } }],
   },
+  'floor-bending': {
+    yes: [PLAIN, { carriage: { joint: 'counterbore' }, plate: { thickness: 5 } }],
+    no: [PLAIN, { carriage: { joint: 'counterbore' }, plate: { thickness: 4 }, duty: { load: 80 } }],
+    'not-told': [PLAIN, { carriage: { joint: 'counterbore' }, duty: { load: undefined } }],
+  },
   'mount-seat': {
     yes: [PLAIN, {}],
     but: [PLAIN, { plate: { bore: 20 } }],

@@ -54,6 +54,11 @@ export const MOTOR_PLATE_CASES: VerdictCases = {
     no: [LOADED, { duty: { load: 900 }, plate: { thickness: 4 } }],
     'not-told': [LOADED, { duty: undefined }],
   },
+  'floor-bending': {
+    yes: [LOADED, { motor_heads: 'sunk' }],
+    no: [LOADED, { motor_heads: 'sunk', plate: { thickness: 4 }, duty: { load: 100 } }],
+    'not-told': [LOADED, { motor_heads: 'sunk', duty: undefined }],
+  },
   'motor-stall': {
     yes: [LOADED, { screw: 'Tr8x2' }],
     'not-told': [LOADED, {}],

@@ -112,6 +112,11 @@ export const NUT_CASES: VerdictCases = {
     but: [SOUND_NUT, { holes: { joint: 'counterbore' }, flange: { thickness: 3.5 } }],
     no: [SOUND_NUT, { holes: { joint: 'counterbore' }, flange: { thickness: 3.2 } }],
   },
+  'floor-bending': {
+    yes: [SOUND_NUT, { holes: { joint: 'counterbore' }, flange: { thickness: 6 } }],
+    no: [SOUND_NUT, { holes: { joint: 'counterbore' } }],
+    'not-told': [SOUND_NUT, { holes: { joint: 'counterbore' }, flange: { thickness: 6 }, duty: { load: undefined } }],
+  },
   'mount-bore': {
     yes: [SOUND_NUT, { carriage: { bore: 20 } }],
     perhaps: [SOUND_NUT, { carriage: { bore: 17 } }],

@@ -4,6 +4,7 @@ import type { AdapterDesign } from '../dimensions.js';
 import {
   carriageClamp,
   carriagePosition,
+  floorBending,
   headSeat,
   insertWall,
   nutClamp,
@@ -40,6 +41,7 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   threadLength,
   insertWall,
   pocketFloor,
+  floorBending,
   mountSeat,
   mountBore,
   mountFloat,

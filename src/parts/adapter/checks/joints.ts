@@ -1,5 +1,6 @@
 import { type Check, hard, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { pressureWhileTightening } from '../../../mechanics/strength/allowable.js';
+import type { Pull } from '../../../sheet/sections/duty.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
 import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly, scaled, shifted, sum } from '../../../units/measured.js';
@@ -15,6 +16,7 @@ import {
 } from '../../common/bolting.js';
 import { floatHead } from '../../common/float.js';
 import { headRadius, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
+import { judgeFloors, type PocketedPattern } from '../../common/pocket-floor.js';
 import { remedyWords } from '../../common/remedy-words.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
 import type { AdapterDesign } from '../dimensions.js';
@@ -110,11 +112,14 @@ export const nutClamp: AdapterCheck = {
     const drawn = nutSide(design);
     // sleeves and shoulders are clamped to the plate; bare screws are not tightened
     if (!drawn || (design.kind === 'floating' && (design.spacers?.spacer ?? 'bare') === 'bare')) return undefined;
-    // a flange on the carriage's side is pulled off its seat by what presses the plate on
-    const carries = design.nut!.seat === 'outside' ? 'away' : 'onto';
-    return judgeClamp(bolted(drawn), { ...design, carries }, limits);
+    return judgeClamp(bolted(drawn), { ...design, carries: carriedByNut(design) }, limits);
   },
 };
+
+/** The way of the load that the nut's screws carry: a flange on the carriage's side is pulled off its seat by what presses the plate on. */
+function carriedByNut({ nut }: AdapterDesign): Pull {
+  return nut!.seat === 'outside' ? 'away' : 'onto';
+}
 
 /** A sleeve stands on the plate with all of its screw's force. */
 export const sleeveSeat: AdapterCheck = {
@@ -299,9 +304,7 @@ export const pocketFloor: AdapterCheck = {
   limits: soft({ min: 8 }, { min: 4 }),
   moves: 'plate.thickness, nut.joint, carriage.joint',
   run: (design, { pass: { min = 0 } }) => {
-    const floors = [nutSide(design), carriageSide(design)].flatMap((drawn) =>
-      drawn?.holes.pocket ? [drawn.holes.to - drawn.holes.from - drawn.holes.pocket.depth] : [],
-    );
+    const floors = pocketed(design).map(({ floor }) => floor);
     if (floors.length === 0) return undefined;
     const least = Math.min(...floors);
     const { layer } = design.printer;
@@ -309,6 +312,28 @@ export const pocketFloor: AdapterCheck = {
     return valued(exactly(least / layer), `${worked(least, 'mm')} mm of floor under the deepest pocket${cure}`);
   },
 };
+
+/** The floor under sunk heads and nuts is a ledge that the screws pull on. */
+export const floorBending: AdapterCheck = {
+  ...joint,
+  id: 'floor-bending',
+  title: 'Bending of the floor under sunk heads and nuts',
+  unit: 'MPa',
+  moves: 'plate.thickness, nut.joint, carriage.joint, duty.load, duty.pull, material',
+  grave: true,
+  run: (design, limits) => judgeFloors(pocketed(design), design, limits),
+};
+
+/** Patterns whose heads or nuts sit in pockets of the plate, the plastic under them, and the way of the load that they carry. */
+export function pocketed(design: AdapterDesign): (PocketedPattern & { readonly carries: Pull })[] {
+  const nut = nutSide(design);
+  return [
+    ...(nut ? [{ ...nut.holes, carries: carriedByNut(design) }] : []),
+    { ...carriageSide(design).holes, carries: 'away' as const },
+  ].flatMap(({ hole, centres, pocket, from, to, carries }) =>
+    pocket ? [{ hole, centres, pocket, floor: to - from - pocket.depth, carries }] : [],
+  );
+}
 
 /**
  * Holes that a screw cannot enter at all.

@@ -15,8 +15,10 @@ import {
   missingOf,
   usedShare,
 } from '../../common/load-cases.js';
+import { floorStress } from '../../common/pocket-floor.js';
 import { bendPlate, type PlateBending } from '../bending.js';
 import type { AdapterDesign } from '../dimensions.js';
+import { pocketed } from './joints.js';
 
 type AdapterCheck = Check<AdapterDesign>;
 const strength = { group: 'strength', question: 'holds', source: 'common practice', grave: true } as const;
@@ -128,6 +130,11 @@ export const endStop: AdapterCheck = {
     judgeCrash(design, max, ({ force, temperature }) => {
       const allowed = allowableStress(design.material, { kind: 'tension', duration: 'moment', temperature });
       const stress = force * Math.max(...PULLS.map((pull) => bendPlate(design, pull)?.strip.stress ?? 0));
-      return [['the plate', usedShare(stress, allowed)]];
+      return [
+        ['the plate', usedShare(stress, allowed)],
+        ...pocketed(design).map(
+          (one) => ['the floor of its pockets', usedShare(force * floorStress(one), allowed)] as const,
+        ),
+      ];
     }),
 };

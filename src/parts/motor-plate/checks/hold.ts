@@ -1,4 +1,4 @@
-import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { type Check, notJudged, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { HOURS } from '../../../mechanics/strength/plastic.js';
@@ -10,6 +10,7 @@ import { heat, judgeHeat } from '../../common/checks.js';
 import { dryFriction } from '../../common/hold-figures.js';
 import { seatDiameter } from '../../common/joints.js';
 import { judgeCases, judgedTemperature, type LoadCase } from '../../common/load-cases.js';
+import { judgeFloors } from '../../common/pocket-floor.js';
 import { stallForce } from '../../common/stall-force.js';
 import { bendPlate } from '../bending.js';
 import type { MotorPlateDesign } from '../dimensions.js';
@@ -151,10 +152,38 @@ function judgePatternClamp(
   pattern: BoltedPattern,
   limits: Parameters<typeof judgeClamp>[2],
 ): ReturnType<typeof judgeClamp> {
-  const found = judgeClamp(pattern, { ...loaded(design), material: design.material, carries: 'away' }, limits);
+  return orUntold(
+    design,
+    judgeClamp(pattern, { ...loaded(design), material: design.material, carries: 'away' }, limits),
+  );
+}
+
+/** What is not judged names what the sheet does not say of the loads, where it does not say it. */
+function orUntold(design: MotorPlateDesign, found: Outcome | undefined): Outcome | undefined {
   const missing = untoldLoads(design);
   return found?.kind === 'not-judged' && missing.length > 0 ? notJudged(...missing) : found;
 }
+
+/** The floor under sunk heads is a ledge that the motor's screws pull on. */
+const floorBending: PlateCheck = {
+  ...about,
+  id: 'floor-bending',
+  title: "Bending of the floor under the motor's sunk heads",
+  unit: 'MPa',
+  moves: 'plate.thickness, motor_heads, duty.load, material, motor.temperature',
+  run: (design, limits) => {
+    const { finished, joints, material } = design;
+    const { centres, sunk } = finished.motor;
+    if (!sunk) return undefined;
+    const pattern = {
+      hole: joints.motor,
+      centres,
+      pocket: { kind: 'round' as const, ...sunk },
+      floor: motorGrip(finished),
+    };
+    return orUntold(design, judgeFloors([{ ...pattern, carries: 'away' }], { ...loaded(design), material }, limits));
+  },
+};
 
 /** Torque, belt and a motor that lies want to turn and shift the plate: friction alone keeps it where it was set. */
 const slip: PlateCheck = {
@@ -210,6 +239,7 @@ export const HOLD_CHECKS: readonly PlateCheck[] = [
   plateBending,
   motorStall,
   plateSlope,
+  floorBending,
   motorClamp,
   machineClamp,
   slip,

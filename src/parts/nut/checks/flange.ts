@@ -13,12 +13,13 @@ import {
   type LoadCase,
   usedShare,
 } from '../../common/load-cases.js';
+import { floorStress } from '../../common/pocket-floor.js';
 import { commonArea } from '../../common/section-volume.js';
 import type { NutDesign } from '../dimensions.js';
 import { type TeethFormula, worstTeeth } from '../engagement.js';
 import { bendFlange } from '../flange-bending.js';
 import { bodyOutline, flangeOutline } from '../plan.js';
-import { boreOf } from '../pockets.js';
+import { boreOf, pocketedOf } from '../pockets.js';
 
 type NutCheck = Check<NutDesign>;
 const strength = { group: 'strength', question: 'holds', unit: 'MPa', source: 'common practice' } as const;
@@ -146,9 +147,13 @@ export const endStop: NutCheck = {
       const bears = (kind: 'tension' | 'shear', direction: 'plane' | 'across' = 'plane') =>
         allowableStress(design.material, { kind, direction, duration: 'moment', temperature });
       const flange = Math.max(...PULLS.map((pull) => bendFlange(design, pull)?.stress ?? 0));
+      const pocketed = pocketedOf(design);
       const teeth = (formula: TeethFormula) => worstTeeth(design, force, formula).value.likely;
       return [
         ['the flange', usedShare(force * flange, bears('tension'))],
+        ...(pocketed
+          ? [['the floor of its pockets', usedShare(force * floorStress(pocketed), bears('tension'))] as const]
+          : []),
         ['the body beside its flange', usedShare(force / barrelArea(design), bears('tension', 'across'))],
         ['the teeth', usedShare(teeth(threadShear), bears('shear'))],
         ['the teeth', usedShare(teeth(threadBending), bears('tension'))],

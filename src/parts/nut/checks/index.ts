@@ -8,6 +8,7 @@ import { barrelPull, endStop, flangeBendingCheck, seatPressure } from './flange.
 import {
   boltClamp,
   floatPull,
+  floorBending,
   headSeat,
   holeClearance,
   holeEdge,
@@ -60,6 +61,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   holeSpacing,
   pocketWall,
   pocketFloor,
+  floorBending,
   mountBore,
   mountSeat,
   mountFloat,

@@ -18,13 +18,14 @@ import type { HolePattern } from '../../common/hole-pattern.js';
 import { headRadius as bareHead, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
 import { judgeCases, judgedTemperature } from '../../common/load-cases.js';
 import { fitPatterns } from '../../common/pattern-fit.js';
+import { judgeFloors } from '../../common/pocket-floor.js';
 import { remedyWords } from '../../common/remedy-words.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
 import { boreRoom, enteringBore, sidewaysInBore } from '../bore.js';
 import type { Holes, NutDesign } from '../dimensions.js';
 import { outsideBody } from '../edges.js';
 import { stopOf } from '../float.js';
-import { boreOf, headRadius, jointOf, openingRadius, pocketOf } from '../pockets.js';
+import { boreOf, headRadius, jointOf, openingRadius, pocketedOf, pocketOf } from '../pockets.js';
 import { holesApart, holesToBore, holesToEdge } from '../walls.js';
 
 type NutCheck = Check<NutDesign>;
@@ -439,10 +440,11 @@ export const pocketFloor: NutCheck = {
   unit: '',
   limits: soft({ min: 8 }, { min: 4 }),
   moves: 'flange.thickness, holes.joint',
-  run: ({ holes, finished, printer }, { pass }) => {
-    const pocket = holes && pocketOf(holes);
+  run: (design, { pass }) => {
+    const pocket = pocketedOf(design);
     if (!pocket) return undefined;
-    const floor = (finished.flange?.thickness ?? finished.length) - pocket.pocket.depth;
+    const { printer } = design;
+    const { floor } = pocket;
     const layers = floor / printer.layer;
     const missing = upwards(pass.min! * printer.layer - floor);
     const cure = keeps(layers, pass) ? '' : `; make the flange ${missing} mm thicker`;
@@ -450,5 +452,20 @@ export const pocketFloor: NutCheck = {
       exactly(layers),
       `${worked(floor, 'mm')} mm of floor under a pocket ${plain(pocket.pocket.depth)} mm deep${cure}`,
     );
+  },
+};
+
+/** The floor under sunk heads and nuts is a ledge that the screws pull on. */
+export const floorBending: NutCheck = {
+  ...mount,
+  id: 'floor-bending',
+  question: 'holds',
+  title: 'Bending of the floor under sunk heads and nuts',
+  unit: 'MPa',
+  moves: 'flange.thickness, holes.joint, duty.load, duty.pull, material',
+  grave: true,
+  run: (design, limits) => {
+    const pocketed = pocketedOf(design);
+    return pocketed && judgeFloors([{ ...pocketed, carries: 'away' }], design, limits);
   },
 };

@@ -101,10 +101,10 @@ describe('a motor plate among them', () => {
   it('has the shaft from the motor’s own face, where the axis counts what stands out of the plate', () => {
     const motor = { preset: 'frame-23', shaft: { diameter: null, flat: null, flat_length: null, length: '25 mm' } };
     const axis = designed({ motor, parts: { plate } });
-    // 25 mm beyond a plate of 8
+    // 25 mm beyond a plate of 8; the hub is 18 long, and half of the gap less the disc, (14.80 − 3)/2, lies before it
     expect(axis.parts.find(({ role }) => role === 'plate')!.sheet).toMatchObject({
       coupling: 'disc',
-      hub_depth: '23.05 mm',
+      hub_depth: '23.9 mm',
       motor: { preset: 'frame-23', shaft: { length: '33 mm' } },
     });
     expect(axis.sheet.motor?.shaft?.diameter?.value).toBe(6.35);

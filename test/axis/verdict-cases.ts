@@ -39,8 +39,8 @@ export const AXIS_CASES: Readonly<Record<string, Readonly<Partial<Record<Word, F
   'axis-parts': { yes: {}, but: { parts: { nut: null } } },
   'axis-travel': {
     yes: {},
-    // 330 − 52.05 − 18 − 5 − 5 = 249.95
-    perhaps: { lengths: { travel: '249.9 mm', clear: '330 ± 0.5 mm' } },
+    // 330 − 52.90 − 18 − 5 − 5 = 249.10
+    perhaps: { lengths: { travel: '249 mm', clear: '330 ± 0.5 mm' } },
     but: { lengths: { travel: '255 mm' } },
     no: { lengths: { travel: '300 mm' } },
     'not-told': { lengths: { moving: null } },
@@ -55,7 +55,7 @@ export const AXIS_CASES: Readonly<Record<string, Readonly<Partial<Record<Word, F
   },
   'axis-shaft-room': {
     yes: {},
-    but: { motor: { shaft: { length: '23.5 mm' } } },
+    but: { motor: { shaft: { length: '24.4 mm' } } },
     no: { motor: { shaft: { length: '21 mm' } } },
     'not-told': { motor: { shaft: { length: null } } },
   },

@@ -64,7 +64,11 @@ const ADAPTER = {
 
 /** Sheets of the other kinds, each with a check that a size of the part can cure. */
 const OTHERS: readonly [string, string, Record<string, unknown>][] = [
-  ['coupling', 'insert-stress', couplingSheet({ motor: { torque: 0.6 }, insert: { height: 3 } })],
+  [
+    'coupling',
+    'insert-stress',
+    couplingSheet({ motor: { torque: 0.6 }, hubs: { outside_diameter: 30 }, insert: { height: 3 } }),
+  ],
   ['coupling', 'jaw-bending', couplingSheet({ motor: { torque: 4 }, hubs: { outside_diameter: 30 } })],
   ['coupling', 'coupling-play', couplingSheet({ insert: { flank_clearance: 0.6 } })],
   ['coupling', 'assembly-entry', couplingSheet({ jaws: { bevel: 0 }, insert: { flank_clearance: 0 } })],

@@ -1,6 +1,7 @@
 import { lobeStress } from '../../mechanics/coupling/insert-stress.js';
 import { type JawStresses, jawArm, jawRadius, jawStresses } from '../../mechanics/coupling/jaw-strength.js';
 import { allowableStress } from '../../mechanics/strength/allowable.js';
+import { rootNotch } from '../../mechanics/strength/notch.js';
 import type { Plastic } from '../../mechanics/strength/plastic.js';
 import type { InsertPlan } from './insert.js';
 import { type JawPlan, jawWidth } from './jaws.js';
@@ -42,8 +43,13 @@ export interface JawWork extends JawPlace {
   readonly temperature: number;
 }
 
-/** Stresses at the foot of a jaw, one torque, with what the plastic bears so [MPa]. */
+/**
+ * Stresses at the foot of a jaw, one torque, with what the plastic bears so [MPa]. Bending counts the corner between flank
+ * and floor: it is the notch times what the section bears.
+ */
 export interface JawLoad extends JawStresses {
+  /** of the fillet at the foot of a jaw as wide as where it is pushed */
+  readonly notch: number;
   readonly when: string;
   readonly bendingBorne: number;
   readonly shearBorne: number;
@@ -64,7 +70,7 @@ interface Moment {
 }
 
 function loadOf(work: JawWork, { torque, duration, when }: Moment): JawLoad {
-  return { ...evenedBySoft(work, torque), ...borne(work, duration), when };
+  return { ...notched(evenedBySoft(work, torque), work.jaws), ...borne(work, duration), when };
 }
 
 function borne({ material, temperature }: JawWork, duration: Moment['duration']) {
@@ -88,6 +94,12 @@ function evenedBySoft(work: JawWork, torque: number): JawStresses {
   return jawStresses({ torque, jaws: jaws.count, arm, ...footOf(jaws) });
 }
 
+/** The corner at the foot is pulled whichever way the jaw is pushed; shear sees nothing of it. */
+function notched(stresses: JawStresses, jaws: JawPlan) {
+  const notch = rootNotch({ fillet: jaws.fillet, thickness: footOf(jaws).width });
+  return { ...stresses, bending: notch * stresses.bending, notch };
+}
+
 function footOf(jaws: JawPlan) {
   const radius = jawRadius(jaws);
   return { radius, length: jaws.outer - jaws.inner, width: jawWidth(jaws, radius) };
@@ -97,5 +109,5 @@ function footOf(jaws: JawPlan) {
 export function bareJaw(work: JawWork, torque: number): JawLoad {
   const { jaws } = work;
   const stresses = jawStresses({ torque, jaws: 1, uneven: 1, arm: jaws.height, ...footOf(jaws) });
-  return { ...stresses, ...borne(work, 'moment'), when: 'without the insert' };
+  return { ...notched(stresses, jaws), ...borne(work, 'moment'), when: 'without the insert' };
 }

@@ -78,14 +78,19 @@ export function jawWidth(plan: JawPlan, radius: number): number {
   return 2 * half;
 }
 
-/** Steps of a fillet between a flank and the floor. */
-const FILLET_STEPS = 4;
+/** How far the chord of a fillet may be off its arc, mm. */
+const FILLET_CHORD = 0.01;
+
+/** Steps of a fillet between a flank and the floor: a quarter of radius r in n of them is off by r·(π/4n)²/2. At least four. */
+function filletSteps(fillet: number): number {
+  return fillet > 0 ? Math.max(4, Math.ceil((Math.PI / 4) * Math.sqrt(fillet / (2 * FILLET_CHORD)))) : 0;
+}
 
 /** How the sides of a gap between jaws move along the axis, from the floor at z = 0 upwards: fillet, draft, bevel. */
 export function slotLevels({ height, draft, fillet, bevel }: JawPlan): LoftLevel[] {
   const lean = (z: number) => z * Math.tan((draft * Math.PI) / 180);
   const levels: [number, number][] = [];
-  const steps = fillet > 0 ? FILLET_STEPS : 0;
+  const steps = filletSteps(fillet);
   for (let i = 0; i < steps; i++) {
     const angle = (i * Math.PI) / (2 * steps);
     const z = fillet * (1 - Math.cos(angle));
@@ -179,7 +184,7 @@ export function jawCutters(plan: JawPlan, floor: number, chordError: number): Sh
         kind: 'loft',
         outline: slot,
         levels,
-        rounds: plan.fillet > 0 ? [{ from: 0, to: FILLET_STEPS }] : [],
+        rounds: plan.fillet > 0 ? [{ from: 0, to: filletSteps(plan.fillet) }] : [],
         broken: plan.bevel > 0 ? [levels.length - 3, levels.length - 2] : [],
       }),
     ),

@@ -5,14 +5,34 @@ import { COUPLING_DEFAULTS as D } from './defaults.js';
 import { halfPitch, type JawPlan, jawWidth, slotLevels, slotStart } from './jaws.js';
 import type { CouplingSheet } from './sheet.js';
 
+/**
+ * Heights that jaws of an outline may have, the best for the lobes first: as given, or as is usual, and lower where
+ * those would break. Jaws of a bought half are as high as they are.
+ */
+export function jawHeights(sheet: CouplingSheet, radius: number): readonly [number, ...number[]] {
+  const given = sheet.jaws?.height ?? sheet.insert?.height;
+  const of = (share: number) => Math.max(4, Math.round(share * 4 * radius) / 2);
+  const usual = given ?? of(D.heightShare);
+  const lower = given !== undefined || isBought(sheet) ? 0 : Math.round(2 * (usual - of(D.leastHeightShare)));
+  return [usual, ...Array.from({ length: lower }, (_, i) => usual - (i + 1) / 2)];
+}
+
+/** Where jaws stand, and how high. */
+export interface JawRoom {
+  /** of the outline */
+  readonly radius: number;
+  /** radius that must be free inside them */
+  readonly core: number;
+  readonly height: number;
+}
+
 /** Jaws on an outline; the room inside them grows until they part from one another. */
-export function jawsFor(sheet: CouplingSheet, radius: number, core: number): JawPlan {
+export function jawsFor(sheet: CouplingSheet, { radius, core, height }: JawRoom): JawPlan {
   const own = sheet.jaws ?? {};
   const count = own.count ?? (radius >= 25 ? 4 : 3);
-  const height = own.height ?? sheet.insert?.height ?? Math.max(4, Math.round(D.heightShare * 4 * radius) / 2);
   const at = (inner: number): JawPlan => {
     const halfSlot = halfSlotOf(count, (inner + radius) / 2, own.width);
-    const fillet = own.fillet ?? Math.min(0.5, halfSlot / 4);
+    const fillet = own.fillet ?? Math.min(D.fillet.ofHalfLobe * halfSlot, D.fillet.ofHeight * height);
     return {
       count,
       height,
@@ -92,7 +112,7 @@ function curesOf(jaws: JawPlan, sheet: CouplingSheet): string[] {
   const { outer, inner, height, count, hollow, fillet, bevel } = jaws;
   const tried = (own: JawSheet, radius = outer) => {
     const changed = { ...sheet, jaws: { ...sheet.jaws, ...own } };
-    return isSound(jawsFor(changed, radius, inner), changed);
+    return isSound(jawsFor(changed, { radius, core: inner, height: jawHeights(changed, radius)[0] }), changed);
   };
   const width = sheet.jaws?.width;
   return [

@@ -19,9 +19,9 @@ import { LEAST_WALL } from '../common/walls.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
 import type { HubPlan } from './hub-plan.js';
 import type { InsertPlan } from './insert.js';
-import { jawLoads } from './jaw-load.js';
+import { contactIn, jawLoads } from './jaw-load.js';
 import { type JawPlan, straightHalf } from './jaws.js';
-import { fitting, isSound, jawsFor, narrow } from './lay-jaws.js';
+import { fitting, isSound, jawHeights, jawsFor, narrow } from './lay-jaws.js';
 import type { Hub, HubName, Insert, Pad } from './pieces.js';
 import type { CouplingSheet } from './sheet.js';
 
@@ -270,21 +270,22 @@ function outlineFor(sheet: CouplingSheet, { wishes, pad, task, given }: OutlineI
     const radius = given / 2;
     const slim = wishes.find((wish) => wish.radius > radius + 1e-9 || boreReach(wish.bore).most + 1 > radius);
     if (slim) throw tooSlim(given, slim.bore, { washers: false, ...slim.grip.clamp });
-    const jaws = jawsFor(sheet, radius, core);
-    return { radius, jaws: fitting(jaws, sheet), hole };
+    const jaws = fitting(jawsOn(sheet, { radius, core, hole }, task).jaws, sheet);
+    noteJaws(jaws, sheet, assumptions);
+    return { radius, jaws, hole };
   }
   const start = Math.ceil(2 * least - 1e-9) / 2;
   let first: { radius: number; jaws: JawPlan } | undefined;
   for (let radius = start; radius <= MOST_RADIUS; radius += 0.5) {
-    const jaws = jawsFor(sheet, radius, core);
+    const { jaws, strong } = jawsOn(sheet, { radius, core, hole }, task);
     if (!isSound(jaws, sheet)) continue;
     first ??= { radius, jaws };
-    if (isStrong(sheet, { jaws, hole, radius }, task)) {
+    if (strong) {
       first = { radius, jaws };
       break;
     }
   }
-  if (!first) throw narrow(jawsFor(sheet, start, core), sheet);
+  if (!first) throw narrow(jawsOn(sheet, { radius: start, core, hole }, task).jaws, sheet);
   assumptions.note(
     'hubs.outside_diameter',
     2 * first.radius,
@@ -297,20 +298,38 @@ function outlineFor(sheet: CouplingSheet, { wishes, pad, task, given }: OutlineI
 function noteJaws(jaws: JawPlan, sheet: CouplingSheet, assumptions: Assumptions): void {
   if (sheet.jaws?.count === undefined) assumptions.note('jaws.count', jaws.count, 'usual for this size');
   if (sheet.jaws?.inner === undefined) assumptions.note('jaws.inner', 2 * jaws.inner, 'about half the outside');
-  if (sheet.jaws?.height === undefined) assumptions.note('jaws.height', jaws.height, 'as high as the insert');
+  if (sheet.jaws?.height === undefined)
+    assumptions.note('jaws.height', jaws.height, 'as high as the insert, lower where they would break');
+  if (sheet.jaws?.fillet === undefined)
+    assumptions.note('jaws.fillet', Math.round(100 * jaws.fillet) / 100, 'a sharp corner breaks first');
+}
+
+interface Room {
+  readonly radius: number;
+  readonly core: number;
+  readonly hole: number;
+}
+
+/** Jaws on an outline, as high as is usual or lower where those would break; the usual ones where none are strong. */
+function jawsOn(sheet: CouplingSheet, { radius, core, hole }: Room, task: Task) {
+  const heights = jawHeights(sheet, radius);
+  const at = (height: number) => jawsFor(sheet, { radius, core, height });
+  for (const height of heights) {
+    const jaws = at(height);
+    if (isSound(jaws, sheet) && isStrong(sheet, { jaws, hole, radius }, task)) return { jaws, strong: true };
+  }
+  return { jaws: at(heights[0]), strong: false };
 }
 
 /** Whether the lobes bear the motor's torque with some reserve, and the jaws what they go through. */
 function isStrong(sheet: CouplingSheet, at: InsertInput, task: Task): boolean {
   const { jaws } = at;
-  const meanRadius = (jaws.inner + jaws.outer) / 2;
-  const lobes = { jaws: jaws.count, meanRadius, length: jaws.outer - jaws.inner, height: jaws.height };
-  if (lobeStress({ torque: LOBE_RESERVE * task.demand.motor, ...lobes }) > 1) return false;
   const { insert, flankClearance } = insertFor(sheet, at, new Assumptions());
+  const place = { jaws, insert, gap: gapFor(jaws, insert.height) };
+  const { top: _, bottom: __, ...contact } = contactIn(place);
+  if (contact.height <= 0 || lobeStress({ torque: LOBE_RESERVE * task.demand.motor, ...contact }) > 1) return false;
   const loads = jawLoads({
-    jaws,
-    insert: insert,
-    gap: gapFor(jaws, insert.height),
+    ...place,
     flankClearance,
     modulus: task.modulus,
     angle: task.angle,

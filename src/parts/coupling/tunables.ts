@@ -28,6 +28,7 @@ export const COUPLING_TUNABLES: readonly Tunable<CouplingDesign>[] = [
     grain: 0.5,
     now: madeJaws(widthOf),
   },
+  { ...mm, path: 'jaws.fillet', least: 0, most: 5, step: 0.1, grain: 0.3, now: madeJaws(({ fillet }) => fillet) },
   { ...mm, path: 'jaws.bevel', least: 0, most: 5, step: 0.1, grain: 0.3, now: madeJaws(({ bevel }) => bevel) },
   {
     ...mm,

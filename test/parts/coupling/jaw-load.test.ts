@@ -73,6 +73,37 @@ describe('the foot of a jaw', () => {
     expect(bareJaw(work(), 1000).shear / inWork!.shear).toBeCloseTo(3 / 1.5, 6);
   });
 
+  // by hand: even pressure acts at 2/3·(13³ − 5³)/(13² − 5²) = 9.5926, where the jaw is 2·(9.5926/2 − 3)/cos 30° = 4.1489 wide;
+  // 1.5·1000/(3·9.5926) = 52.12 N, 5.75 up, on 8·4.1489²/6 = 22.95 mm³: 13.06 MPa
+  const SECTION = (52.124 * 5.75) / ((8 * 4.1489 ** 2) / 6);
+
+  it('bears in bending what the section bears times the notch of its fillet, from tables of stress concentration', () => {
+    // h/r = 4.1489/1, root 2.0369, 2h/D = 2/3: C1 1.042 + 0.982·2.0369 − 0.036·4.1489 = 2.8929, C2 −2.0895, C3 −0.5324,
+    // C4 0.7290; 2.8929 − 2.0895·0.6667 − 0.5324·0.4444 + 0.7290·0.2963 = 1.479
+    const [inWork, peak] = jawLoads(work({ angle: 0 }));
+    expect(inWork!.notch).toBeCloseTo(1.479, 3);
+    expect(inWork!.bending).toBeCloseTo(1.479 * SECTION, 1);
+    expect(peak!.bending).toBeCloseTo(2 * 1.479 * SECTION, 1);
+    // 2.5 of width to 1 of fillet and below counts little, 10 to 1 counts 1.92, a sharp corner twice
+    const of = (fillet: number) => jawLoads(work({ angle: 0, jaws: { ...JAWS, fillet } }))[0]!;
+    expect(of(0.41489).notch).toBeCloseTo(1.919, 2);
+    expect(of(0).notch).toBe(2);
+    expect(of(0).bending).toBeCloseTo(2 * SECTION, 1);
+  });
+
+  it('bears in shear what the section bears, whatever its corner', () => {
+    for (const fillet of [0, 0.5, 1])
+      expect(jawLoads(work({ angle: 0, jaws: { ...JAWS, fillet } }))[0]!.shear).toBeCloseTo(
+        (1.5 * 52.124) / (8 * 4.1489),
+        3,
+      );
+  });
+
+  it('counts the notch of a bare jaw too: 1000/9.5926 = 104.25 N at its tip, 10 up, by 1.479', () => {
+    expect(bareJaw(work(), 1000).bending).toBeCloseTo((1.479 * 104.247 * 10) / ((8 * 4.1489 ** 2) / 6), 0);
+    expect(bareJaw(work(), 1000).notch).toBeCloseTo(1.479, 3);
+  });
+
   it('sees the worse of starts and shock', () => {
     // DIN 740: 1 up to 100 starts an hour, 1.6 up to 400; shocks of 1.8
     expect(peakTorque({ torque: 100, shock: 'none' })).toBe(100);

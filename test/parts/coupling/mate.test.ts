@@ -68,7 +68,9 @@ describe('hubs and insert', () => {
     expect(common(lower, upper, 60)).toBeGreaterThan(100);
     expect(common(lower, placedInsert(assembly))).toBeGreaterThan(1);
     expect(common(lower, placedInsert({ ...assembly, insert: pared(assembly.insert, assembly, 0.002) }))).toBe(0);
-    const far = misplaced(upper, assembly.gap, { angular: 0, parallel: 0, axial: 2, towards: 0 });
+    // tips 1 mm deep in the other hub's floor
+    const axial = assembly.gap - assembly.jaws.height + 1;
+    const far = misplaced(upper, assembly.gap, { angular: 0, parallel: 0, axial, towards: 0 });
     expect(common(lower, far)).toBeGreaterThan(10);
   });
 

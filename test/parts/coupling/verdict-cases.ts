@@ -83,7 +83,7 @@ export const COUPLING_CASES: VerdictCases = {
   },
   'insert-squeeze': {
     yes: [PLAIN_COUPLING, {}],
-    but: [PLAIN_COUPLING, { misalignment: { angular: 5 } }],
+    but: [PLAIN_COUPLING, { misalignment: { angular: 5, parallel: 0.9 } }],
     perhaps: [
       PLAIN_COUPLING,
       { ...BOUGHT_HUBS, insert: { flank_clearance: -0.3 }, misalignment: { parallel: 0.3 }, calipers: 0.3 },
@@ -93,7 +93,7 @@ export const COUPLING_CASES: VerdictCases = {
   misalignment: {
     yes: [PLAIN_COUPLING, {}],
     but: [PLAIN_COUPLING, { misalignment: { angular: 1 } }],
-    no: [PLAIN_COUPLING, { misalignment: { axial: 1 } }],
+    no: [PLAIN_COUPLING, { misalignment: { axial: 2 } }],
   },
   'coupling-play': {
     yes: [PLAIN_COUPLING, {}],
@@ -105,7 +105,7 @@ export const COUPLING_CASES: VerdictCases = {
   },
   'jaw-bending': {
     yes: [PLAIN_COUPLING, {}],
-    no: [PLAIN_COUPLING, { material: 'pla' }],
+    no: [PLAIN_COUPLING, { hubs: { outside_diameter: 29 }, jaws: { fillet: 0 } }],
     'not-told': [PLAIN_COUPLING, { duty: undefined }],
   },
   'jaw-shear': {
@@ -115,7 +115,10 @@ export const COUPLING_CASES: VerdictCases = {
   },
   'jaw-bare': {
     yes: [PLAIN_COUPLING, {}],
-    but: [PLAIN_COUPLING, { material: 'pla' }],
+    but: [
+      PLAIN_COUPLING,
+      { duty: { load: 25 }, motor: { torque: 0.6 }, hubs: { outside_diameter: 29 }, jaws: { fillet: 0.5 } },
+    ],
     'not-told': [PLAIN_COUPLING, { duty: undefined }],
   },
   'shaft-gap': {

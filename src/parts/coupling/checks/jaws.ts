@@ -37,9 +37,18 @@ function workOf({
   };
 }
 
+/** What the corner at the foot adds, in words. */
+function notchWords({ notch }: JawLoad, { jaws: { fillet } }: CouplingDesign): string {
+  return ` (notch ${plain(notch, 1)}, ${fillet > 0 ? `fillet ${plain(fillet, 2)} mm` : 'a sharp corner'})`;
+}
+
 /** The load that comes nearest to what the plastic bears. */
 function worstOf(design: CouplingDesign, kind: 'bending' | 'shear') {
-  const of = (load: JawLoad) => ({ stress: load[kind], borne: load[`${kind}Borne`], when: load.when });
+  const of = (load: JawLoad) => ({
+    stress: load[kind],
+    borne: load[`${kind}Borne`],
+    when: kind === 'bending' ? `${load.when}${notchWords(load, design)}` : load.when,
+  });
   const rows = jawLoads(workOf(design)).map(of);
   return rows.reduce((a, b) => (b.stress * a.borne > a.stress * b.borne ? b : a));
 }
@@ -55,19 +64,23 @@ function judgeJaw(design: CouplingDesign, limits: LimitsInForce, kind: 'bending'
   return valued(exactly(stress), `${words}${holds ? '' : `; ${cure}`}`, own);
 }
 
-/** A jaw that breaks off at its foot, between two layers. */
+/**
+ * A jaw that breaks off at its foot, between two layers.
+ *
+ *     σ = K·F·h / (l·w²/6), K of the fillet at its foot over w; in work, reversing, and for a moment
+ */
 export const jawBending: CouplingCheck = {
   ...jaws,
   id: 'jaw-bending',
   title: 'Bending at the foot of a jaw',
   unit: 'MPa',
-  moves: 'hubs.outside_diameter, jaws.width, jaws.height, misalignment.angular, duty.load, material',
+  moves: 'hubs.outside_diameter, jaws.fillet, jaws.width, jaws.height, misalignment.angular, duty.load, material',
   run: (design, limits) =>
     judgeJaw(
       design,
       limits,
       'bending',
-      'a larger outside, wider or lower jaws, shafts better in line or duty.load told',
+      'a larger outside, wider or lower jaws, a larger jaws.fillet, shafts better in line or duty.load told',
     ),
 };
 
@@ -81,22 +94,31 @@ export const jawShear: CouplingCheck = {
   run: (design, limits) => judgeJaw(design, limits, 'shear', 'a larger outside or wider jaws'),
 };
 
-/** Jaws that meet tip to tip when the insert is worn away. */
+/**
+ * Jaws that meet tip to tip when the insert is worn away: one of them carries.
+ *
+ *     σ = K·F·H / (l·w²/6), K of the fillet at its foot over w; for a moment
+ */
 export const jawBare: CouplingCheck = {
   ...jaws,
   id: 'jaw-bare',
   title: 'Bending of a bare jaw',
   unit: 'MPa',
-  moves: 'hubs.outside_diameter, jaws.width, jaws.height, material',
+  moves: 'hubs.outside_diameter, jaws.fillet, jaws.width, jaws.height, material',
   run: (design, limits) => {
     if (design.hubs.length === 0) return undefined;
-    const { bending, bendingBorne } = bareJaw(workOf(design), design.motor.torque);
+    const load = bareJaw(workOf(design), design.motor.torque);
+    const { bending, bendingBorne } = load;
     const own = soft({ max: bendingBorne });
     const { pass } = limits.of(own);
     const holds = keeps(bending, pass);
     if (holds && design.hubs.some(({ temperature }) => !temperature.known)) return notJudged('duty.temperature');
     const cure = holds ? '' : ': never run it without its insert, a jaw may break off';
-    return valued(exactly(bending), `${plain(bending, 2)} MPa for a moment, of ${plain(pass.max!, 2)} MPa${cure}`, own);
+    return valued(
+      exactly(bending),
+      `${plain(bending, 2)} MPa for a moment${notchWords(load, design)}, of ${plain(pass.max!, 2)} MPa${cure}`,
+      own,
+    );
   },
 };
 

@@ -4,6 +4,7 @@ import type { CouplingInSight, Standing } from './standing.js';
 /** What the views leave to words: the planes, the insert, the shafts, and the seats of heads and nuts. */
 export function notesOf(coupling: CouplingInSight): string[] {
   const { hubs, design, insert } = coupling;
+  const { fillet } = hubs[0]!.plan.jaws;
   const { hardness, pad, flankClearance } = design.insert;
   const on = {
     disc: ', and stand on a steel disc',
@@ -13,7 +14,7 @@ export function notesOf(coupling: CouplingInSight): string[] {
   const depths = hubs.map(({ hub, title }) => `${noted(hub.depth)} into the ${title}`).join(', ');
   const seats = hubs.flatMap((hub) => seatWords(hub, coupling));
   return [
-    `A–A: planes of slits, flats and a jaw turned into one; B–B midway between the floors, ${noted(design.gap)} apart. M motor hub, S screw hub${hubs.length > 1 ? '; jaws of both alike' : ''}`,
+    `A–A: planes of slits, flats and a jaw turned into one; B–B midway between the floors, ${noted(design.gap)} apart. M motor hub, S screw hub; jaws${hubs.length > 1 ? ' of both alike' : ''}${fillet > 0 ? `, fillet R ${noted(fillet)}` : ''}`,
     `Insert: ${hardness}, ${insert.lobes} lobes, ${clearanceWords(flankClearance)} at each flank. Shafts go ${depths}${pad.kind === 'none' ? '' : on[pad.kind]}`,
     ...(seats.length > 0 ? [`Seats of clamp screws, from the plane of the axis: ${seats.join('; ')}`] : []),
   ];

@@ -40,7 +40,7 @@ describe('what pulls along the screw', () => {
 
   it('squeezes a soft pad by its pressure over the modulus', () => {
     const { value, message } = found('insert-thrust', { insert: { pad: 'soft' }, duty: { load: 50 } })!;
-    const { modulus, finished } = made({ insert: { pad: 'soft' } }).insert;
+    const { modulus, finished } = made({ insert: { pad: 'soft' }, duty: { load: 50 } }).insert;
     // 50 N and 3.797 N of screw on the 5 mm shaft, the thinner one
     const squeeze = 53.797 / ((Math.PI / 4) * 25 * modulus);
     expect(value).toBeCloseTo(squeeze, 5);
@@ -230,6 +230,7 @@ describe('a motor hub of 6.35 mm at 62 °C, by hand', () => {
     const sheet = {
       material,
       retighten: again,
+      hubs: { outside_diameter: material === 'pc' ? 29 : 33 },
       motor: { temperature: 62, shaft: { diameter: 6.35, flat: undefined } },
       motor_hub: { bore_clearance: 0.05, clamp: { screw: 'M3', count: 2, washers: again } },
     };

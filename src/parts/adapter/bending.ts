@@ -1,13 +1,21 @@
 import { screwShares } from '../../mechanics/bolt/screw-shares.js';
+import { rootNotch } from '../../mechanics/strength/notch.js';
 import type { Pull } from '../../sheet/sections/duty.js';
 import { onceFor } from '../../units/once.js';
-import { bendSlab, type HeldSlab, roundEdge, type SlabBending, type Support } from '../common/held-slab.js';
+import {
+  bendSlab,
+  type HeldSlab,
+  type LoadPocket,
+  roundEdge,
+  type SlabBending,
+  type Support,
+} from '../common/held-slab.js';
 import { turned } from '../common/hole-pattern.js';
 import { boreOf, seatDiameter } from '../common/joints.js';
 import { insideSimple } from '../common/polygon-distance.js';
 import { dot, reachAlong, type Slab } from '../common/slab.js';
 import type { AdapterDesign } from './dimensions.js';
-import type { Point } from './plan.js';
+import type { PlateSizes, Point, Step } from './plan.js';
 import { flangeShape } from './seated-nut.js';
 import { slabOf } from './slab.js';
 
@@ -37,7 +45,7 @@ function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
   const load = loadOf(design);
   const edge = pull === 'onto' ? edgePlaces(design, { slab, load }) : undefined;
   const supports = edge ?? screwSupports(design);
-  const found = bendSlab({ slab, supports, ...load });
+  const found = bendSlab({ slab, supports, ...load, pockets: pocketsOf(design.layout.plate, pull) });
   if (!found) return undefined;
   const along = supports.map(({ at }) => dot(at, found.strip.along));
   const span = Math.max(Math.max(...along) - Math.min(...along), 2 * found.strip.arm);
@@ -59,6 +67,19 @@ function loadOf({ nut, kind, layout }: AdapterDesign): Load {
   const flange = flangeShape(nut.flange).map((at) => turned(at, layout.clocking.turn));
   const across = Math.min(...nut.flange.size, nut.flange.flats ?? Infinity);
   return { reach: (along) => reachAlong(flange, along), across, backed: across };
+}
+
+/** Recesses of the plate. Pulled off its carriage it is stretched on its outer face, pressed on, on the other: there a corner is a notch. */
+function pocketsOf({ thickness, outerStep, innerStep }: PlateSizes, pull: Pull): LoadPocket[] {
+  const pocket = ({ diameter, depth, center }: Step, stretched: Pull) => ({
+    at: center,
+    radius: diameter / 2,
+    notch: pull === stretched ? rootNotch({ fillet: 0, thickness: thickness - depth }) : 1,
+  });
+  return [
+    ...(outerStep ? [{ ...pocket(outerStep, 'away'), from: thickness - outerStep.depth, to: thickness }] : []),
+    ...(innerStep ? [{ ...pocket(innerStep, 'onto'), from: 0, to: innerStep.depth }] : []),
+  ];
 }
 
 function screwSupports({ layout: { plate } }: AdapterDesign): Support[] {

@@ -26,6 +26,19 @@ export interface HeldSlab {
   readonly reach: (along: Point) => number;
   /** what pulls is so stiff that it backs the slab as far as it reaches, and how wide it is; else the middle bends too */
   readonly backed?: number;
+  /** pockets of the slab that the load may come in through */
+  readonly pockets?: readonly LoadPocket[];
+}
+
+/** A round pocket. Where the load comes in within it, all of it goes over its rim, and on its floor alone. */
+export interface LoadPocket {
+  readonly at: Point;
+  readonly radius: number;
+  /** heights between which it is open */
+  readonly from: number;
+  readonly to: number;
+  /** so many times the stress of its floor stands at its corner; 1 where that is pressed together */
+  readonly notch: number;
 }
 
 /** The weakest section of a held slab. All figures are for one newton. */
@@ -35,6 +48,8 @@ export interface Strip {
   /** from these supports to where the load comes in, or to the section, mm */
   readonly arm: number;
   readonly section: Section;
+  /** where it is the floor of a pocket: how thick that is, and what its corner adds, which is in the stress */
+  readonly floor?: { readonly thickness: number; readonly notch: number };
   /** the cut it lies in */
   readonly along: Point;
   readonly distance: number;
@@ -124,7 +139,12 @@ function bentAlong(held: HeldSlab, along: Point): SlabBending[] {
     distance,
     strips: stripsAt(held.slab, beyond, { along, distance, reach, round }),
   }));
-  const strips = cuts.flatMap(({ strips }) => strips);
+  const rims = rimsOf(held, along, { reach, last }).flatMap(({ pocket, distance }) =>
+    stripsAt(floorOf(held.slab, pocket), beyond, { along, distance, reach, round }).map((strip) =>
+      onFloor(strip, held.slab, pocket),
+    ),
+  );
+  const strips = [...cuts.flatMap(({ strips }) => strips), ...rims];
   if (strips.length === 0) return [];
   const strip = strips.reduce((worst, next) => (next.stress > worst.stress ? next : worst));
   return [{ strip, ...sagOf(cuts, beyond, along) }];
@@ -140,6 +160,22 @@ function stationsBetween(first: number, last: number, { openings }: Slab, along:
     return [near + BESIDE, (near + far) / 2, far - BESIDE];
   });
   return [...new Set([...even, ...narrow.filter((at) => at > first && at < last)])].sort((a, b) => a - b);
+}
+
+/** Rims of the pockets that the load comes in through, on its way to the heads. */
+function rimsOf({ pockets = [] }: HeldSlab, along: Point, { reach, last }: { reach: number; last: number }) {
+  return pockets
+    .map((pocket) => ({ pocket, distance: dot(pocket.at, along) + pocket.radius }))
+    .filter(({ distance }) => distance >= reach && distance <= last);
+}
+
+/** A slab that is nowhere thicker than the floor of its pocket. */
+function floorOf(slab: Slab, { from, to }: LoadPocket): Slab {
+  return { ...slab, openings: [...slab.openings, { shape: { outline: slab.outline }, from, to }] };
+}
+
+function onFloor(strip: Strip, slab: Slab, { from, to, notch }: LoadPocket): Strip {
+  return { ...strip, stress: notch * strip.stress, floor: { thickness: slab.thickness - (to - from), notch } };
 }
 
 interface At {

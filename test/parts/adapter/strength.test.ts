@@ -51,6 +51,49 @@ describe('plate-bending', () => {
     expect(row.value! / ((125 * 23 * 6) / (7 * 49))).toBeLessThan(1.001);
   });
 
+  // hand: a recess of 22.2 mm; 125 N × (50 − 11.1) mm on half a turn around the flange, π·22/2 mm, of floor alone; its sharp corner doubles
+  // that where the outer face is stretched
+  it.each([
+    ['away', 2, 2],
+    ['onto', 2, 1],
+    ['away', 4, 2],
+    ['onto', 4, 1],
+  ] as const)('takes the floor at the rim of a recess: pulled %s, %d mm deep, %d times', (pull, depth, notch) => {
+    const sunk = {
+      nut: { stands: 'away' },
+      carriage: { bore: undefined },
+      register: { nut: 'recess', depth, clearance: 0.2 },
+      plate: { outline: { size: [116, 60] } },
+      duty: { pull },
+    };
+    const row = found('plate-bending', sunk)!;
+    const floor = 7 - depth;
+    expect(row.value! / ((notch * 125 * 38.9 * 6) / (11 * Math.PI * floor ** 2))).toBeCloseTo(1, 4);
+    expect(row.message).toContain(`38.9 mm of arm) on a section of 34.6 × ${floor} mm, the floor of a recess`);
+    expect(row.message.includes(', 2 times that at its sharp corner')).toBe(notch === 2);
+    expect(row.message).toMatch(/; use a shallower recess \(register\.depth\), a thicker or wider plate/);
+  });
+
+  // the same with a recess for the carriage's spigot of 24 mm, which the load goes over on its way out; stretched where it is pressed on
+  it.each([
+    ['away', 1],
+    ['onto', 2],
+  ] as const)('takes the floor at the rim of the recess for a spigot: pulled %s, %d times', (pull, notch) => {
+    const sunk = {
+      carriage: { bore: undefined, spigot: 24 },
+      register: { nut: 'bore', carriage: 'recess', depth: 3, clearance: 0.2 },
+      plate: { outline: { size: [116, 60] } },
+      duty: { pull },
+    };
+    const { value } = found('plate-bending', sunk)!;
+    expect(value! / ((notch * 125 * (50 - 12.1) * 6) / (11 * Math.PI * 4 ** 2))).toBeCloseTo(1, 2);
+  });
+
+  it('does not count the recess of a step that the flange covers', () => {
+    const stepped = { plate: { step: { diameter: 14, depth: 4 } } };
+    expect(found('plate-bending', stepped)!.value).toBeCloseTo(found('plate-bending')!.value!, 6);
+  });
+
   it('passes a plate whose screws are near, and one whose load presses it on its carriage', () => {
     expect(
       found('plate-bending', { carriage: { holes: { circle: 29 } }, duty: { load: 25, temperature: 25 } })!.verdict,

@@ -44,6 +44,28 @@ describe('the weakest cut of a band', () => {
     expect(band(far).strip.stress).toBeCloseTo(stress(10, 4), 4);
   });
 
+  it('is the floor of a pocket at its rim, with its notch, where the load comes in within it', () => {
+    const pocket = { at: [0, 0] as const, radius: 12, from: 4, to: 6, notch: 2 };
+    const open = { shape: { at: [0, 0] as const, radius: 12 }, from: 4, to: 6 };
+    const { strip } = band([open], { pockets: [pocket] });
+    // half a newton over 38 mm on 20 × 4 mm, twice
+    expect(strip.stress).toBeCloseTo((2 * 0.5 * 38 * 6) / (20 * 16), 6);
+    expect(strip.floor).toEqual({ thickness: 4, notch: 2 });
+    expect(strip).toMatchObject({ distance: 12, arm: 38 });
+    // one whose middle stands aside
+    const aside = band([], { pockets: [{ ...pocket, at: [2, 0], from: 0, to: 3, notch: 1.5 }] }).strip;
+    expect(aside.stress).toBeCloseTo((1.5 * 0.5 * 36 * 6) / (20 * 9), 6);
+    expect(aside.floor).toEqual({ thickness: 3, notch: 1.5 });
+  });
+
+  it('is not the floor of a pocket that what pulls covers, nor one whose rim the heads hold', () => {
+    const none = band([]).strip;
+    const gone = { from: 1, to: 6, notch: 2, at: [0, 0] as const };
+    expect(band([], { pockets: [{ ...gone, radius: 10.9 }] }).strip).toEqual(none);
+    expect(band([], { pockets: [{ ...gone, radius: 45.6 }] }).strip).toEqual(none);
+    for (const radius of [11, 45.5]) expect(band([], { pockets: [{ ...gone, radius }] }).strip.floor).toBeDefined();
+  });
+
   it('and so it does across', () => {
     const turned = [
       through(

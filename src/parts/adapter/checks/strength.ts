@@ -36,7 +36,8 @@ export const plateBending: AdapterCheck = {
   id: 'plate-bending',
   title: 'Bending of the plate',
   unit: 'MPa',
-  moves: 'plate.thickness, plate.outline, carriage.holes, duty.load, duty.pull, duty.temperature, material',
+  moves:
+    'plate.thickness, plate.outline, register.depth, carriage.holes, duty.load, duty.pull, duty.temperature, material',
   run: (design, limits) => {
     const bent = bendings(design);
     if (!bent.away && !bent.onto) return told('pass', 'the flange covers what holds the plate: nothing bends');
@@ -47,10 +48,11 @@ export const plateBending: AdapterCheck = {
         'a cut-out or a hole parts the nut from a screw of the carriage: move it, or widen the plate',
       );
     const borne = (one: LoadCase) => bornePlate(design, bent[one.pull], one);
+    const recess = bent.away?.strip.floor || bent.onto?.strip.floor ? 'a shallower recess (register.depth), ' : '';
     return (
       judgeCases(design, limits, {
         borne,
-        cure: 'use a thicker or wider plate, screws nearer to the nut, or a stronger material',
+        cure: `use ${recess}a thicker or wider plate, screws nearer to the nut, or a stronger material`,
       }) ?? told('pass', 'the load presses the plate on the carriage, whose face carries it')
     );
   },
@@ -67,12 +69,15 @@ function bornePlate(design: AdapterDesign, bent: PlateBending | undefined, one: 
     temperature: judgedTemperature(duty),
   });
   const moment = one.force * strip.share * strip.arm;
-  const width = strip.section.area / layout.plate.thickness;
+  const { thickness, notch } = strip.floor ?? { thickness: layout.plate.thickness, notch: 1 };
+  const width = strip.section.area / thickness;
+  const corner = notch > 1 ? `, ${plain(notch, 1)} times that at its sharp corner` : '';
+  const floor = strip.floor ? `, the floor of a recess${corner}` : '';
   const how = one.pull === 'away' ? 'pulled off the carriage, it hangs' : 'pressed on the carriage, it bends';
   return {
     value,
     allowed,
-    words: `${worked(value, 'MPa')} MPa: ${how} ${HELD[held]}, ${plain(moment, 0)} N·mm (${plain(one.force * strip.share, 0)} N, ${plain(strip.arm, 1)} mm of arm) on a section of ${plain(width, 1)} × ${plain(layout.plate.thickness, 1)} mm`,
+    words: `${worked(value, 'MPa')} MPa: ${how} ${HELD[held]}, ${plain(moment, 0)} N·mm (${plain(one.force * strip.share, 0)} N, ${plain(strip.arm, 1)} mm of arm) on a section of ${plain(width, 1)} × ${plain(thickness, 1)} mm${floor}`,
   };
 }
 

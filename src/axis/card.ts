@@ -8,6 +8,7 @@ import {
   turnByHand,
 } from '../output/page/card-steps.js';
 import { table } from '../output/page/html.js';
+import { putSteps } from '../output/page/put-steps.js';
 import { cardOf } from '../output/page/workshop-card.js';
 import type { Report } from '../output/report.js';
 import { xmlText } from '../output/xml-text.js';
@@ -180,7 +181,7 @@ function mountAll(report: AxisReport, { along }: AxisDesign): CardStep {
   const parts = inMountingOrder(report.parts);
   const lastNut = parts.findLast(({ report: { part } }) => HOLD_A_NUT.includes(part));
   const steps = parts.flatMap((one) => [
-    stepsOf(one.role, places[one.report.part] ?? [], one.report.mounting?.put ?? []),
+    stepsOf(one.role, places[one.report.part] ?? [], putSteps(one.report)),
     ...(one === lastNut ? [stepsOf('screw', [], [turnIn(along)])] : []),
   ]);
   const settled = parts.flatMap(({ role, report: { mounting } }) =>

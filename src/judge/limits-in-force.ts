@@ -6,6 +6,11 @@ export function limitsInForce(own: Limits = { pass: {} }, change?: Bounds): Limi
   return { ...of(own), of };
 }
 
+/** Whether the sheet's bounds stand in place of a check's own, so that its reason for them no longer holds. */
+export function isReplaced(own: Bounds, inForce: Bounds): boolean {
+  return own.min !== inForce.min || own.max !== inForce.max;
+}
+
 /** The sheet's bounds replace the pass limits; a fail limit moves along when it would be stricter than they are. */
 function changedLimits(own: Limits, change: Bounds): Limits {
   const replace = (bound: 'min' | 'max') =>

@@ -45,6 +45,21 @@ describe('the workshop card of a nut', () => {
   });
 });
 
+describe('what locks screws', () => {
+  const plate = (load: number | undefined) =>
+    cardOf({ material: 'petg', duty: { axis: 'vertical', pull: 'away', temperature: 25, load, motor: undefined } });
+
+  it('is asked for before they go in where they shake loose in time, and where nobody tells', () => {
+    for (const card of [plate(600), plate(undefined)]) {
+      expect(card).toContain('Take prevailing-torque nuts, and screws one length longer');
+      expect(card.indexOf('prevailing-torque')).toBeLessThan(card.indexOf('finger tight'));
+    }
+    expect(plate(600)).toContain('below 3 × the load they shake loose');
+    expect(plate(undefined)).toContain('duty.load would tell');
+    expect(plate(5)).not.toContain('prevailing-torque');
+  });
+});
+
 describe('the workshop card of a part whose pockets are roofed', () => {
   const sheet = (bridging: string) => ({
     part: 'nut',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { SOLID_GROUP } from '../../src/judge/accept.js';
-import type { Finding, Word } from '../../src/judge/check.js';
+import type { Bounds, Finding, Word } from '../../src/judge/check.js';
 import { PROFILE_CHECKS } from '../../src/parts/common/profile-checks.js';
 import { KINDS } from '../../src/pipeline/kinds.js';
 import { changed } from './nut-sheets.js';
@@ -36,6 +36,10 @@ export function verdictGate(kind: string, cases: VerdictCases, bare: Tree): void
     ),
   );
   const find = ([base, changes]: Sheet, id: string) => findingOf(changed(base, changes), id);
+  const isMoved = (one: VerdictCase | undefined, id: string) => {
+    const { value, limit } = (isCase(one) && find(one, id)) || {};
+    return value !== undefined && value !== null && Object.keys(limit ?? {}).length > 0;
+  };
 
   describe(`the checks of the kind ${kind}`, () => {
     it.each(rows)('$id says $word', ({ id, word, one }) => {
@@ -62,6 +66,20 @@ export function verdictGate(kind: string, cases: VerdictCases, bare: Tree): void
       },
     );
 
+    it.each(ids.filter((id) => isCase(wrongOf(cases[id])) && isMoved(wrongOf(cases[id]), id)))(
+      '%s words its cure from the limit in force',
+      (id) => {
+        const wrong = wrongOf(cases[id]) as Sheet;
+        const found = find(wrong, id)!;
+        const eased = find([wrong[0], { ...wrong[1], limits: { [id]: roomFor(found) } }], id)!;
+        expect(eased.word, `${id}: ${eased.message}`).toBe('yes');
+        const cure = lastClause(withoutFigures(found.message));
+        expect(withoutFigures(eased.message), 'the clause where it is wrong, though the sheet allows it').not.toContain(
+          cure,
+        );
+      },
+    );
+
     it('are all of the solid, or in the table; and the table names no others', () => {
       expect(Object.keys(cases).filter((id) => !ids.includes(id))).toEqual([]);
       expect(known.checks.filter(({ group }) => group === SOLID_GROUP)).toEqual([]);
@@ -75,6 +93,17 @@ export function verdictGate(kind: string, cases: VerdictCases, bare: Tree): void
       }
     });
   });
+}
+
+/** Bounds that a finding keeps by far, in the plain unit of its sheet. */
+function roomFor({ limit, least, most, value, unit }: Finding): Bounds {
+  const scale = unit === 'N·mm' ? 1000 : 1;
+  const [low, high] = [least ?? value!, most ?? value!];
+  const room = 1 + Math.abs(value!);
+  return {
+    ...(limit!.min === undefined ? {} : { min: (low - room) / scale }),
+    ...(limit!.max === undefined ? {} : { max: (high + room) / scale }),
+  };
 }
 
 function isCase(one: VerdictCase | undefined): one is Sheet {

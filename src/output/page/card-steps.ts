@@ -9,6 +9,7 @@ import type { Report } from '../report.js';
 import { words } from '../terminal/layout.js';
 import { xmlText } from '../xml-text.js';
 import { table } from './html.js';
+import { putSteps } from './put-steps.js';
 
 /** First moves are made at this share of the feed. */
 const FIRST_MOVES = 0.1;
@@ -100,9 +101,10 @@ export function chase({ fit, drive, cautions }: Report): CardStep | undefined {
 }
 
 /** How it goes on, in the order of work of its kind. */
-export function mount({ mounting }: Report): CardStep | undefined {
+export function mount(report: Report): CardStep | undefined {
+  const { mounting } = report;
   if (!mounting) return undefined;
-  return { title: 'Mount in this order', lines: [...mounting.put, ...mounting.settle] };
+  return { title: 'Mount in this order', lines: [...putSteps(report), ...mounting.settle] };
 }
 
 /** How a piece that tells about screw or printer is used; it carries nothing. */

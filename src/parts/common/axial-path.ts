@@ -1,4 +1,5 @@
-import { hard, type LimitsInForce, notJudged, type Outcome, valued } from '../../judge/check.js';
+import { type Bounds, hard, type LimitsInForce, notJudged, type Outcome, valued } from '../../judge/check.js';
+import { keeps } from '../../judge/judge.js';
 import { barWeight } from '../../mechanics/bar-weight.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
@@ -61,14 +62,14 @@ function byShortest<Design extends { readonly axial: AxialPath }>(design: Design
 export const UNTOLD_SPAN = { field: 'duty.span', milder: byShortest };
 
 /** Whether work lifts a screw that only stands on its motor: that is asked, and is to be less than what weighs on it. */
-export function judgeStanding(path: AxialPath, cure: string): Outcome {
+export function judgeStanding(path: AxialPath, pass: Bounds, cure: string): Outcome {
   const { upward, load } = path;
   if (upward === undefined) return notJudged('duty.upward');
   if (upward === 0) return valued(exactly(0), 'the weight pushes the halves together, and nothing lifts the screw');
   if (load === undefined) return notJudged('duty.load');
   const weight = load + (path.span === undefined ? 0 : ownWeight(path).force);
   const up = `the work lifts with ${plain(upward, 1)} N, ${plain(weight, 1)} N weigh on the screw`;
-  return valued(exactly(upward - weight), upward > weight ? `${up}: nothing holds it down; ${cure}` : up);
+  return valued(exactly(upward - weight), keeps(upward - weight, pass) ? up : `${up}: nothing holds it down; ${cure}`);
 }
 
 /** What the motor's bearing carries along its shaft against what it may carry. */

@@ -20,6 +20,12 @@ import { PLACE_SCATTER } from './residual.js';
 /** Clamp force for every newton that pulls on the joint: it must not open when the load jerks or the plate pries. */
 const RESERVE = { standing: 2, moment: 1 } as const;
 
+/** A screw that keeps less than so many times what stands on it shakes loose in time. @source common-practice */
+const SHAKES_LOOSE = 3;
+
+/** How a message says so; the card then asks for what locks screws. */
+export const LOOSE_WORDS = `below ${SHAKES_LOOSE} × the load they shake loose in time: prevailing-torque nuts hold them`;
+
 /** How the plastic holds one screw. */
 interface Hold {
   readonly by: 'bearing' | 'pull-out';
@@ -125,9 +131,11 @@ export function judgeClamp(
   const fails = worst.value < (limits.of(own).pass.min ?? worst.needed);
   if (missing.length > 0 && !fails) return notJudged(...missing);
   const cure = fails ? '; use more or larger screws, washers, inserts, or a plastic that creeps less' : '';
+  const standing = Math.max(0, ...cases.map(({ force, duration }) => (duration === 'moment' ? 0 : force)));
+  const loose = left < SHAKES_LOOSE * most * standing ? `; ${LOOSE_WORDS}` : '';
   return valued(
     exactly(worst.value),
-    `${hole.screw} at ${plain(clamp.torque / 1000, 2)} N·m clamps ${plain(clamp.fresh, 0)} N, set by ${clamp.setBy}, and ${plain(left, 0)} N after years at ${plain(temperature, 0)} °C; ${centres.length} of them ${worst.words}${cure}`,
+    `${hole.screw} at ${plain(clamp.torque / 1000, 2)} N·m clamps ${plain(clamp.fresh, 0)} N, set by ${clamp.setBy}, and ${plain(left, 0)} N after years at ${plain(temperature, 0)} °C; ${centres.length} of them ${worst.words}${loose}${cure}`,
     own,
   );
 }
@@ -174,8 +182,13 @@ const HEAD_RING = { pass: 0.5, fail: 0.25 } as const;
  * Whether what sits on a hole is held by it, and covers it all round wherever the screw stands in it.
  * @param rows   heads, washers and nuts of known screws
  * @param untold fields that would name the screws of holes that fit no listed one
+ * @param limits those in force
  */
-export function judgeHeads(rows: readonly HeadOnHole[], untold: readonly string[]): Outcome | undefined {
+export function judgeHeads(
+  rows: readonly HeadOnHole[],
+  untold: readonly string[],
+  limits: LimitsInForce,
+): Outcome | undefined {
   const rings = rows.map((row) => {
     const ring = {
       least: row.across - row.hole.most,
@@ -183,18 +196,19 @@ export function judgeHeads(rows: readonly HeadOnHole[], untold: readonly string[
       most: row.across - row.hole.least,
     };
     const value = { least: ring.least / 2, likely: ring.likely / 2, most: ring.most / 2 };
-    return { ...row, value, wanted: Math.max(HEAD_RING.pass, (row.hole.likely - row.screw) / 2) };
+    const own = soft({ min: Math.max(HEAD_RING.pass, (row.hole.likely - row.screw) / 2) }, { min: HEAD_RING.fail });
+    return { ...row, value, own, wanted: limits.of(own).pass.min ?? 0 };
   });
   if (rings.length === 0) return untold.length > 0 ? notJudged(...untold) : undefined;
   const worst = rings.reduce((a, b) => (b.value.likely - b.wanted < a.value.likely - a.wanted ? b : a));
-  const { what, across, hole, value, wanted } = worst;
+  const { what, across, hole, value, own, wanted } = worst;
   if (untold.length > 0 && value.likely >= HEAD_RING.fail) return notJudged(...untold);
   const found =
     value.likely <= 0
       ? `the ${what}, ${plain(across)} mm across, falls through a hole of ${worked(hole.likely, 'mm')} mm`
       : `the ${what}, ${plain(across)} mm across, bears on a ring ${worked(value.likely, 'mm')} mm wide around a hole of ${worked(hole.likely, 'mm')} mm`;
   const cure = value.likely < wanted ? '; use larger screws, smaller holes, or a plate washer made to size' : '';
-  return valued(value, `${found}${cure}`, soft({ min: wanted }, { min: HEAD_RING.fail }));
+  return valued(value, `${found}${cure}`, own);
 }
 
 /** How a pattern meets its screws. */
@@ -214,8 +228,11 @@ export interface PatternError {
 export function judgePosition(
   { error, play, pattern, cause, remedy }: PatternError,
   { material }: { readonly material: Material },
+  limits: LimitsInForce,
 ): Outcome {
-  const over = error.likely - play.likely;
+  const own = hard({ max: play.likely });
+  const { max = play.likely } = limits.of(own).pass;
+  const over = error.likely - max;
   const { screw } = pattern.hole;
   const forced =
     over > 0 && screw !== undefined
@@ -227,8 +244,8 @@ export function judgePosition(
       : '';
   return valued(
     widened(error, play.likely - play.least),
-    `holes may be ${worked(error.likely, 'mm')} mm off${cause}; half the play is ${worked(play.likely, 'mm')} mm${cure}`,
-    hard({ max: play.likely }),
+    `holes may be ${worked(error.likely, 'mm')} mm off${cause}; half the play is ${worked(play.likely, 'mm')} mm${max === play.likely ? '' : `, ${worked(max, 'mm')} mm are allowed by the sheet`}${cure}`,
+    own,
   );
 }
 

@@ -1,5 +1,6 @@
 import { type Check, hard, type Limits, notJudged, soft, told, valued } from '../../judge/check.js';
 import { judge } from '../../judge/judge.js';
+import { isReplaced } from '../../judge/limits-in-force.js';
 import { closingStrain } from '../../mechanics/shaft/ring-closing.js';
 import { allowableStress, pressureWhileTightening } from '../../mechanics/strength/allowable.js';
 import { BEDDED } from '../../mechanics/strength/relaxation.js';
@@ -37,7 +38,7 @@ const gripTorque: HeldCheck = {
     ];
     if (verdict !== 'fail' && untold.length > 0) return notJudged(...untold);
     const cure = verdict === 'pass' ? '' : cureWords(one, view, verdict === 'fail' ? limits : { pass: limits.pass });
-    const words = `${demandWords(view, verdict, limits)}; ${gripWords(one, held, view)}${cure}`;
+    const words = `${demandWords(view, verdict, limits, isReplaced(own.pass, limits.pass))}; ${gripWords(one, held, view)}${cure}`;
     return valued(exactly(held.holds), words, own);
   },
 };
@@ -53,14 +54,16 @@ function demandWords(
   { demand: { working, words, falls } }: HeldView,
   verdict: ReturnType<typeof judge>,
   { pass, fail }: Limits,
+  bySheet: boolean,
 ): string {
   const [least, enough] = [fail?.min ?? 0, pass.min ?? 0].map((torque) => `${plain(torque, 0)} N·mm`);
-  if (verdict === 'pass') return `more than ${enough}, 1.5 × the motor's`;
+  const jam = bySheet ? 'as the sheet asks' : "1.5 × the motor's";
+  if (verdict === 'pass') return `more than ${enough}, ${jam}`;
   if (verdict === 'caution')
-    return `slips when jammed, below ${enough}, 1.5 × the motor's; in work up to ${plain(working, 0)} N·mm (${words})`;
-  return falls
-    ? `slips, and the axis falls: ${least}, 1.5 × the motor's, is not reached`
-    : `slips, since ${least}, 1.3 × the greatest in work (${words}), is not reached`;
+    return `slips when jammed, below ${enough}, ${jam}; in work up to ${plain(working, 0)} N·mm (${words})`;
+  if (falls) return `slips, and the axis falls: ${least}, ${jam}, is not reached`;
+  const most = bySheet ? `as the sheet asks; in work up to ${plain(working, 0)} N·mm` : '1.3 × the greatest in work';
+  return `slips, since ${least}, ${most} (${words}), is not reached`;
 }
 
 /** What one grip holds over its life. */

@@ -1,5 +1,6 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../judge/check.js';
 import { allKeep, keeps } from '../../judge/judge.js';
+import { isReplaced } from '../../judge/limits-in-force.js';
 import { plain } from '../../units/format.js';
 import { exactly, halfWidth, plusMinus } from '../../units/measured.js';
 import { loosePullOf, pullAsked, pullCures, pullOf } from '../common/axial-grip.js';
@@ -81,7 +82,7 @@ const axialGrip: SleeveCheck = {
       : `; use ${pullCures(weaker.grip, sectionOf(weaker), view).join(', ')} or a thrust bearing (thrust_bearing: yes)`;
     return valued(
       exactly(pull),
-      `${plain(pull, 0)} N are left, ${plain(pass.min!, 0)} N are asked: 2 × ${words}${cure}`,
+      `${plain(pull, 0)} N are left, ${plain(pass.min!, 0)} N are asked${isReplaced(own.pass, pass) ? ' by the sheet' : `: 2 × ${words}`}${cure}`,
       own,
     );
   },

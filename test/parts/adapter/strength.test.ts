@@ -161,7 +161,7 @@ describe('plate-sag', () => {
     expect(found('plate-sag', { ...near, duty: { load: 25, temperature: 25 } })!.verdict).toBe('pass');
     expect(found('plate-sag', { duty: { load: undefined } })!.word).toBe('not-told');
     expect(found('plate-sag', { duty: { temperature: undefined } })!.word).toBe('not-told');
-    expect(found('plate-sag', { duty: { temperature: 75 } })).toMatchObject({ verdict: 'caution', value: null });
+    expect(found('plate-sag', { duty: { temperature: 75 } })).toMatchObject({ verdict: 'fail', value: null });
   });
 });
 

@@ -38,7 +38,7 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ],
   // twice the load, whatever is wanted of it
   ['axial-grip', PLAIN, {}, / 80 N are asked: 2 × 40 N$/],
-  ['axial-grip', PLAIN, limit('axial-grip', { min: 400 }), / 400 N are asked: 2 × 40 N$/],
+  ['axial-grip', PLAIN, limit('axial-grip', { min: 400 }), / 400 N are asked by the sheet$/],
   ['axial-grip', PLAIN, BACKED, /^the metal collar behind it carries what pulls/],
   [
     'axial-grip',

@@ -100,13 +100,15 @@ describe('what is said of heads and holes', () => {
 
   it('tells the ring with its spread, and a cure only where it is too narrow', () => {
     // (7 − 3.4 ∓ 0.1)/2
-    const good = judgeHeads([head(7, 3.4)], [])!;
+    const good = judgeHeads([head(7, 3.4)], [], limitsInForce())!;
     expect(good).toMatchObject({
       value: { least: expect.closeTo(1.75, 9), likely: expect.closeTo(1.8, 9), most: expect.closeTo(1.85, 9) },
     });
     expect(good.message).toBe('the washer, 7 mm across, bears on a ring 1.8 mm wide around a hole of 3.4 mm');
-    expect(judgeHeads([head(7, 6.5)], [])!.message).toMatch(/ring 0\.25 mm wide .*; use larger screws/);
-    expect(judgeHeads([head(7, 7)], [])!.message).toMatch(/falls through/);
+    expect(judgeHeads([head(7, 6.5)], [], limitsInForce())!.message).toMatch(
+      /ring 0\.25 mm wide .*; use larger screws/,
+    );
+    expect(judgeHeads([head(7, 7)], [], limitsInForce())!.message).toMatch(/falls through/);
   });
 
   it('is the worst of them against what each wants', () => {
@@ -115,7 +117,7 @@ describe('what is said of heads and holes', () => {
       [head(7, 4.6), head(4.8, 2, 2)],
       [head(4.8, 2, 2), head(7, 4.6)],
     ])
-      expect(likely(judgeHeads(rows, []))).toBeCloseTo(1.2, 9);
+      expect(likely(judgeHeads(rows, [], limitsInForce()))).toBeCloseTo(1.2, 9);
   });
 
   it('tells no cure of holes that meet', () => {
@@ -123,12 +125,28 @@ describe('what is said of heads and holes', () => {
       judgePosition(
         { error: exactly(error), play: exactly(play), pattern: { ...bolted, hole }, cause: ', CAUSE' },
         { material: ABS },
+        limitsInForce(),
       ).message;
     expect(answer(0.1, 0.2)).toBe('holes may be 0.1 mm off, CAUSE; half the play is 0.2 mm');
     expect(answer(0.25, 0.25)).not.toContain('does not go in');
     // no screw is known: nothing is said of its push
     expect(answer(0.5, 0.25, { joint: 'through', diameter: 5.3 })).toMatch(/or an adapter$/);
     expect(answer(0.5, 0.25)).toMatch(/0\.5 mm larger.*pushed aside/);
+  });
+
+  it('is worded from the limit that the sheet puts in place of the own one', () => {
+    const error = exactly(0.3);
+    const at = (max: number) =>
+      judgePosition(
+        { error, play: exactly(0.25), pattern: bolted, cause: '' },
+        { material: ABS },
+        limitsInForce({ pass: {} }, { max }),
+      ).message;
+    expect(at(0.4)).toBe('holes may be 0.3 mm off; half the play is 0.25 mm, 0.4 mm are allowed by the sheet');
+    expect(at(0.2)).toMatch(/0\.2 mm are allowed by the sheet; .*misses by 0\.1 mm: use holes 0\.2 mm larger/);
+    const ring = (min: number) => judgeHeads([head(7, 5)], [], limitsInForce({ pass: {} }, { min }))!.message;
+    expect(ring(0.9)).toMatch(/a ring 1 mm wide around a hole of 5 mm$/);
+    expect(ring(1.1)).toMatch(/; use larger screws/);
   });
 
   it('adds half of the greater shrink, whichever way, and 0.1 mm of scatter to a miss', () => {

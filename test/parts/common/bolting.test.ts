@@ -12,6 +12,7 @@ import type { JointHole } from '../../../src/parts/common/joints.js';
 import { resolveMaterial } from '../../../src/presets/resolve-material.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { Assumptions } from '../../../src/sheet/assumptions.js';
+import { resolveScrew } from '../../../src/sheet/resolve-screw.js';
 import { exactly, plusMinus } from '../../../src/units/measured.js';
 
 const material = (preset: string) => resolveMaterial({ preset }, SHIPPED, new Assumptions());
@@ -114,6 +115,17 @@ describe('bolt-clamp', () => {
     expect(odd.value.likely / even.value.likely).toBeCloseTo(0.5 / 0.75, 9);
   });
 
+  it('says that screws shake loose below three times the load that stands, a stall aside', () => {
+    // 476 N are kept by each: three times 158.7 N, half of 317 N
+    const loose = (duty: object) => judged({ temperature: 23, axis: 'vertical', ...duty })!.message;
+    expect(loose({ load: 314 })).not.toContain('shake loose');
+    expect(loose({ load: 320 })).toMatch(/shake loose in time: prevailing-torque nuts hold them$/);
+    expect(loose({ load: 500 })).toMatch(/shake loose in time: .*; use more or larger screws/);
+    const screw = resolveScrew({ designation: 'Tr8x2' }, 0.03, new Assumptions());
+    const stalled = { load: 100, motor: { torque: 200 }, temperature: 23 };
+    expect(judged(stalled, { screw })!.message).toMatch(/the motor stalled$/);
+  });
+
   it('leaves to the seat what presses on, and asks for what was not told', () => {
     expect(judged({ load: 5000, temperature: 23 }, { pulls: ['onto'] })).toMatchObject({
       kind: 'told',
@@ -134,7 +146,7 @@ describe('heads on holes', () => {
     screw,
   });
   const value = (rows: Parameters<typeof judgeHeads>[0]) =>
-    judgeHeads(rows, []) as { value: { likely: number }; message: string; limits: object };
+    judgeHeads(rows, [], limitsInForce()) as { value: { likely: number }; message: string; limits: object };
 
   it('fall through a hole wider than they are: a washer of M3, 7 mm, and a hole of 8 mm', () => {
     const found = value([head(7, 8)]);
@@ -148,17 +160,17 @@ describe('heads on holes', () => {
     expect(value([head(7, 3.4)])).toMatchObject({ limits: { pass: { min: 0.5 } } });
     expect(value([head(7, 3.4), head(7, 5.2)])).toMatchObject({ limits: { pass: { min: 1.1 } } });
     expect(value([head(7, 3.4), head(7, 5.2)]).value.likely).toBeCloseTo(0.9, 9);
-    expect(judgeHeads([], [])).toBeUndefined();
+    expect(judgeHeads([], [], limitsInForce())).toBeUndefined();
   });
 
   it('are not judged where the screw is not told, unless even the largest falls through', () => {
     const untold = ['holes.screw'];
-    expect(judgeHeads([], untold)).toMatchObject({ kind: 'not-judged', missing: untold });
-    expect(judgeHeads([head(7, 3.4)], untold)).toMatchObject({ kind: 'not-judged', missing: untold });
+    expect(judgeHeads([], untold, limitsInForce())).toMatchObject({ kind: 'not-judged', missing: untold });
+    expect(judgeHeads([head(7, 3.4)], untold, limitsInForce())).toMatchObject({ kind: 'not-judged', missing: untold });
     // 7 mm on 6.6: a ring of 0.2 mm, below 0.25
-    expect(judgeHeads([head(7, 6.6)], untold)).toMatchObject({ kind: 'value' });
+    expect(judgeHeads([head(7, 6.6)], untold, limitsInForce())).toMatchObject({ kind: 'value' });
     // 7 mm on 6.5: a ring of 0.25 mm, just held
-    expect(judgeHeads([head(7, 6.5)], untold)).toMatchObject({ kind: 'not-judged' });
+    expect(judgeHeads([head(7, 6.5)], untold, limitsInForce())).toMatchObject({ kind: 'not-judged' });
   });
 });
 
@@ -169,6 +181,7 @@ describe('hole positions', () => {
     const answer = judgePosition(
       { error, play: exactly(0.25), pattern: bolted, cause: '' },
       { material: material('petg') },
+      limitsInForce(),
     );
     expect(answer.message).toContain('misses by 0.25 mm: use holes 0.5 mm larger');
     expect(answer.message).toMatch(/pushed aside with up to \d+ N/);
@@ -179,6 +192,7 @@ describe('hole positions', () => {
     const answer = judgePosition(
       { error, play: plusMinus(0.21, 0.025), pattern: bolted, cause: '' },
       { material: material('petg') },
+      limitsInForce(),
     );
     expect(answer).toMatchObject({
       value: { likely: 0.2, most: expect.closeTo(0.225, 9) },

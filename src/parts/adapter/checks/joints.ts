@@ -1,4 +1,4 @@
-import { type Check, hard, type Outcome, soft, told, valued } from '../../../judge/check.js';
+import { type Check, hard, type LimitsInForce, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { pressureWhileTightening } from '../../../mechanics/strength/allowable.js';
 import type { Pull } from '../../../sheet/sections/duty.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
@@ -58,7 +58,7 @@ function floats({ side }: Drawn, { nut, spacers }: AdapterDesign): boolean {
 }
 
 /** Whether all screws of a pattern go in together. */
-function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | undefined {
+function position(drawn: Drawn | undefined, design: AdapterDesign, limits: LimitsInForce): Outcome | undefined {
   const screw = drawn?.holes.hole.screw;
   if (!drawn || screw === undefined) return undefined;
   const { pattern, tapped } = drawn.side;
@@ -76,6 +76,7 @@ function position(drawn: Drawn | undefined, design: AdapterDesign): Outcome | un
       remedy: floats(drawn, design) ? drilledWords(design) : undefined,
     },
     design,
+    limits,
   );
 }
 
@@ -87,7 +88,7 @@ export const nutPosition: AdapterCheck = {
   title: "Error of the nut's pattern",
   unit: 'mm',
   moves: 'nut.holes, nut.joint',
-  run: (design) => position(nutSide(design), design),
+  run: (design, limits) => position(nutSide(design), design, limits),
 };
 
 /** Screws that miss the holes of the carriage. */
@@ -98,7 +99,7 @@ export const carriagePosition: AdapterCheck = {
   title: 'Error of the carriage holes',
   unit: 'mm',
   moves: 'carriage.holes, carriage.joint',
-  run: (design) => position(carriageSide(design), design),
+  run: (design, limits) => position(carriageSide(design), design, limits),
 };
 
 /** Screws between nut and plate against the load that would open the joint. */
@@ -178,14 +179,14 @@ export const headSeat: AdapterCheck = {
   unit: 'mm',
   grave: true,
   moves: 'nut.holes, nut.joint, carriage.holes, carriage.joint',
-  run: (design) => {
+  run: (design, limits) => {
     const sides = [
       { drawn: nutSide(design), name: "nut's flange", field: 'nut.holes.screw' },
       { drawn: carriageSide(design), name: 'carriage', field: 'carriage.holes.screw' },
     ];
     const heads = sides.flatMap(({ drawn, name }) => (drawn ? headsOf(drawn, name, design) : []));
     const untold = sides.flatMap(({ drawn, field }) => (drawn?.side.pattern.screwUnsure ? [field] : []));
-    return judgeHeads(heads, untold);
+    return judgeHeads(heads, untold, limits);
   },
 };
 
@@ -348,7 +349,7 @@ export const screwEnters: AdapterCheck = {
   unit: 'mm',
   limits: hard({ min: 0 }),
   moves: 'nut.holes.diameter, carriage.holes.diameter',
-  run: (design) => {
+  run: (design, { pass: { min = 0 } }) => {
     const plays = [nutSide(design), carriageSide(design)].flatMap((drawn) => {
       const screw = drawn?.holes.hole.screw;
       if (!drawn || screw === undefined || drawn.side.tapped) return [];
@@ -356,8 +357,8 @@ export const screwEnters: AdapterCheck = {
     });
     if (plays.length === 0) return undefined;
     const { drawn, play } = plays.reduce((a, b) => (b.play < a.play ? b : a));
-    const larger = floats(drawn, design) ? drilledWords(design) : `; drill the holes ${upwards(-play)} mm larger`;
-    const cure = play < 0 ? `${larger}, or use a smaller screw` : '';
+    const larger = floats(drawn, design) ? drilledWords(design) : `; drill the holes ${upwards(min - play)} mm larger`;
+    const cure = play < min ? `${larger}, or use a smaller screw` : '';
     return valued(exactly(play), `screws have ${worked(play, 'mm')} mm of play in the bought part's holes${cure}`);
   },
 };

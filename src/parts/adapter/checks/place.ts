@@ -54,15 +54,14 @@ export const headRoom: AdapterCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_ROOM }),
   moves: 'carriage.joint, nut.joint, clocking',
-  run: ({ layout, input }) => {
+  run: ({ layout, input }, { pass: { min = LEAST_ROOM } }) => {
     const { room, ligament } = layout;
     if (room.gap === Infinity) return undefined;
-    const told = ligament.gap >= LEAST_LIGAMENT && !fits(layout);
-    const cure = told ? `; ${upwards(-room.gap)} mm are missing: ${cures(input).join('; else ')}` : '';
-    return valued(
-      exactly(room.gap + LEAST_ROOM),
-      `${worked(room.gap + LEAST_ROOM, 'mm')} mm between ${room.what}${cure}`,
-    );
+    const air = room.gap + LEAST_ROOM;
+    const ways = fits(layout) ? 'sink the heads, or turn the nut' : cures(input).join('; else ');
+    const told = air < min && ligament.gap >= LEAST_LIGAMENT;
+    const cure = told ? `; ${upwards(min - air)} mm are missing: ${ways}` : '';
+    return valued(exactly(air), `${worked(air, 'mm')} mm between ${room.what}${cure}`);
   },
 };
 

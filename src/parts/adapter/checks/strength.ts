@@ -101,7 +101,7 @@ export const plateSag: AdapterCheck = {
     const hours = HOURS[standingDuration(duty.axis)];
     const modulus = creepModulus(material, { hours, temperature: duty.temperature! });
     if (modulus === 0)
-      return told('caution', `${material.name} is soft at ${plain(duty.temperature!, 0)} °C: it sags without end`);
+      return told('fail', `${material.name} is soft at ${plain(duty.temperature!, 0)} °C: it sags without end`);
     const scale = duty.load! / modulus;
     const [sag, lean, strain] = [scale * worst.sag, scale * worst.lean, scale * worst.strip.stress];
     const { span } = worst;
@@ -116,7 +116,7 @@ export const plateSag: AdapterCheck = {
     const cure = sag > max ? '; a thicker plate sags less by the cube of its thickness' : '';
     return valued(
       exactly(sag),
-      `sags ${plain(sag, 2)} mm and leans ${plain(lean, 2)}° after ${plain(hours, 0)} h at ${plain(duty.temperature!, 0)} °C, strained by ${plain(100 * strain, 2)} %; ${plain(least.most, 2)} mm is ${least.why}${cure}`,
+      `sags ${plain(sag, 2)} mm and leans ${plain(lean, 2)}° after ${plain(hours, 0)} h at ${plain(duty.temperature!, 0)} °C, strained by ${plain(100 * strain, 2)} %; ${plain(max, 2)} mm ${max === least.most ? `is ${least.why}` : 'are allowed by the sheet'}${cure}`,
       own,
     );
   },

@@ -1,5 +1,6 @@
 import { type Check, hard, notJudged, told, valued } from '../../../judge/check.js';
 import { judge, keeps } from '../../../judge/judge.js';
+import { isReplaced } from '../../../judge/limits-in-force.js';
 import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import type { LoadDuration } from '../../../mechanics/strength/plastic.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
@@ -62,7 +63,7 @@ export const axialGrip: CollarCheck = {
     const cure = verdict === 'pass' ? '' : cureWords(design);
     return valued(
       exactly(pull),
-      `${plain(pull, 0)} N are left, ${plain(limits.fail?.min ?? asked.needed, 0)} N are asked: 2 × ${asked.words}${jams}${cure}`,
+      `${plain(pull, 0)} N are left, ${plain(limits.fail?.min ?? asked.needed, 0)} N are asked${isReplaced(own.pass, limits.pass) ? ' by the sheet' : `: 2 × ${asked.words}`}${jams}${cure}`,
       own,
     );
   },

@@ -1,4 +1,4 @@
-import { type Check, hard, notJudged, type Outcome, soft, told, valued } from '../../../judge/check.js';
+import { type Bounds, type Check, hard, notJudged, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { polygonArea } from '../../../solid/outline.js';
 import { plain, worked } from '../../../units/format.js';
@@ -23,28 +23,35 @@ export const couplingAxial: CouplingCheck = {
   limits: hard({ max: 0 }),
   moves: 'mounting, thrust_bearing, locating_holder, duty.load, duty.upward, duty.span',
   grave: true,
-  run: ({ axial }) => {
+  run: ({ axial }, { pass }) => {
     const carried = carriedWords(axial);
     if (carried !== undefined) return valued(exactly(0), carried);
-    if (axial.mounting === 'motor-below') return judgeStanding(axial, CURE);
-    return axial.mounting === 'motor-above' ? hanging(axial) : lying(axial.load);
+    if (axial.mounting === 'motor-below') return judgeStanding(axial, pass, CURE);
+    return axial.mounting === 'motor-above' ? hanging(axial, pass) : lying(axial.load, pass);
   },
 };
 
 /** A screw that hangs weighs at least what it weighs itself, whatever is told of load. */
-function hanging(axial: AxialPath): Outcome {
+function hanging(axial: AxialPath, pass: Bounds): Outcome {
   const own = ownWeight(axial);
   const load = axial.load ?? 0;
-  const words = `the screw hangs from the coupling with ${load > 0 ? `${plain(load, 1)} N and ` : ''}${own.words}, and nothing holds jaws together along the axis; ${CURE}`;
-  return own.force + load > 0 ? valued(exactly(own.force + load), words) : told('fail', words);
+  const force = own.force + load;
+  const words = `the screw hangs from the coupling with ${load > 0 ? `${plain(load, 1)} N and ` : ''}${own.words}, ${apartWords(force, pass)}`;
+  return force > 0 ? valued(exactly(force), words) : told('fail', words);
 }
 
-function lying(load: number | undefined): Outcome {
+/** That nothing holds jaws together, and what would, unless the sheet takes it so. */
+function apartWords(force: number, pass: Bounds): string {
+  const taken = force > 0 && keeps(force, pass);
+  return `and nothing holds jaws together along the axis${taken ? `; the sheet takes ${plain(pass.max!, 1)} N` : `; ${CURE}`}`;
+}
+
+function lying(load: number | undefined, pass: Bounds): Outcome {
   if (load === undefined) return notJudged('duty.load');
   if (load === 0) return valued(exactly(0), 'no load along the screw');
   return valued(
     exactly(load),
-    `the screw pulls one way and the other with ${plain(load, 0)} N, and nothing holds jaws together along the axis; ${CURE}`,
+    `the screw pulls one way and the other with ${plain(load, 0)} N, ${apartWords(load, pass)}`,
   );
 }
 
@@ -69,7 +76,7 @@ export const insertThrust: CouplingCheck = {
   unit: '',
   limits: { pass: { max: 0 }, fail: { max: 0.05 } },
   moves: 'insert.pad, duty.load, thrust_bearing',
-  run: ({ axial, insert, hubs, printer }) => {
+  run: ({ axial, insert, hubs, printer }, { pass }) => {
     const { load } = axial;
     if (axial.mounting !== 'motor-below' || carriedWords(axial) !== undefined) return undefined;
     const { kind, diameter, thickness } = insert.pad;
@@ -87,7 +94,7 @@ export const insertThrust: CouplingCheck = {
     const sinks = `${plain(squeeze * insert.finished.height, 2)} mm, and it creeps further`;
     return valued(
       exactly(squeeze),
-      `${plain(weight, 0)} N rest on rubber: it sinks by ${sinks}; use insert.pad: disc or ball`,
+      `${plain(weight, 0)} N rest on rubber: it sinks by ${sinks}${keeps(squeeze, pass) ? '' : '; use insert.pad: disc or ball'}`,
     );
   },
 };

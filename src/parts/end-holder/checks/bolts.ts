@@ -42,12 +42,12 @@ const headSeat: HolderCheck = {
   title: 'Washers on their holes',
   grave: true,
   moves: 'holes.screw, holes.diameter',
-  run: (design) => {
+  run: (design, limits) => {
     const { pattern, finished } = design;
     const hole = shifted(holeResidual(design, finished.holes.diameter), finished.holes.diameter);
     const across = 2 * washerRadius(jointOf(design));
     const rows = pattern.screw ? [{ what: 'washer', across, hole, screw: pattern.screwDiameter }] : [];
-    return judgeHeads(rows, pattern.screwUnsure ? ['holes.screw'] : []);
+    return judgeHeads(rows, pattern.screwUnsure ? ['holes.screw'] : [], limits);
   },
 };
 

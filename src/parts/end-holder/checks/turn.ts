@@ -24,7 +24,7 @@ const overConstraint: HolderCheck = {
   unit: '',
   limits: soft({ max: 0 }, { max: 1 }),
   moves: 'nut, coupling, role, bore',
-  run: (design) => {
+  run: (design, { pass }) => {
     const { role, coupling, nut } = design;
     if (role === 'free') return told('pass', 'a guard ring leads nothing');
     const missing = [...(coupling === undefined ? ['coupling'] : []), ...(nut === undefined ? ['nut'] : [])];
@@ -35,7 +35,9 @@ const overConstraint: HolderCheck = {
       ...(screwPlay(design).least < LEADS ? ['holder without play'] : []),
     ];
     const excess = Math.max(0, stiff.length - 1);
-    const cure = excess > 0 ? '; let the nut float, take a coupling that gives, or a guard ring (role: free)' : '';
+    const cure = !keeps(excess, pass)
+      ? '; let the nut float, take a coupling that gives, or a guard ring (role: free)'
+      : '';
     return valued(exactly(excess), `${stiff.length === 0 ? 'nothing' : stiff.join(', ')} leads the screw${cure}`);
   },
 };
@@ -54,7 +56,7 @@ const locating: HolderCheck = {
   limits: hard({ min: 1, max: 1 }),
   moves: 'role, coupling, thrust_bearing, mounting',
   grave: true,
-  run: ({ role, coupling, thrustBearing, mounting }) => {
+  run: ({ role, coupling, thrustBearing, mounting }, { pass }) => {
     const missing = [
       ...(coupling === undefined ? ['coupling'] : []),
       ...(coupling === 'disc' && mounting === undefined ? ['mounting'] : []),
@@ -67,12 +69,13 @@ const locating: HolderCheck = {
       mounting,
     });
     const count = places.length;
-    const cure =
-      count > 1
+    const cure = keeps(count, pass)
+      ? ''
+      : count > 1
         ? '; they fight each other when the screw warms: keep one'
         : count === 0
           ? '; nothing keeps it: a thrust bearing and a collar at the motor end, or role: locating here'
-          : '';
+          : '; the sheet wants another number';
     return valued(exactly(count), `${count === 0 ? 'none' : places.join(' and ')}${cure}`);
   },
 };

@@ -21,7 +21,7 @@ const machinePosition: PlateCheck = {
   id: 'machine-position',
   title: 'Error of the holes to the machine',
   moves: 'machine.holes, printer.hole_offset, material',
-  run: (design) => {
+  run: (design, limits) => {
     const { pattern, joints, finished } = design;
     if (pattern.screw === undefined)
       return told('caution', 'no listed bolt passes these holes; name one (machine.holes.screw)');
@@ -37,6 +37,7 @@ const machinePosition: PlateCheck = {
         cause: finished.machine.slot ? ' across the slots' : '',
       },
       design,
+      limits,
     );
   },
 };
@@ -48,7 +49,7 @@ const headSeat: PlateCheck = {
   title: 'Heads and washers on their holes',
   grave: true,
   moves: 'machine.holes.screw, machine.holes.diameter',
-  run: (design) => {
+  run: (design, limits) => {
     const { pattern, finished, joints, motor } = design;
     const holeOf = (diameter: number) => shifted(holeResidual(design, diameter), diameter);
     const ofMachine = pattern.screw !== undefined && joints.machine.joint === 'through';
@@ -70,7 +71,7 @@ const headSeat: PlateCheck = {
           ]
         : []),
     ];
-    return judgeHeads(rows, pattern.screwUnsure ? ['machine.holes.screw'] : []);
+    return judgeHeads(rows, pattern.screwUnsure ? ['machine.holes.screw'] : [], limits);
   },
 };
 

@@ -41,7 +41,7 @@ const holePosition: PlateCheck = {
   id: 'hole-position',
   title: "Error of the motor's holes",
   moves: 'motor.square, printer.hole_offset, material',
-  run: (design) => {
+  run: (design, limits) => {
     const { motor, joints, finished } = design;
     const { square } = motor;
     const hole = shifted(holeResidual(design, finished.motor.diameter), finished.motor.diameter);
@@ -56,6 +56,7 @@ const holePosition: PlateCheck = {
         cause: '',
       },
       design,
+      limits,
     );
   },
 };

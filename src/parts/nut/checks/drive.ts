@@ -45,12 +45,20 @@ export const driveHolding: NutCheck = {
       flankAngle: screw.flankAngle,
     });
     const lead = `, at a lead of ${plain(finished.lead)} mm on ${plain(screw.major.likely, 2)} mm`;
-    const words = {
-      falls: `the axis FALLS when the motor is off${lead}: block it, and fit a brake, a counterweight or a finer lead`,
-      'may-creep': `the axis may creep down when greased and shaken${lead}: block it before work, do not rely on the screw`,
-      holds: `the axis normally holds${lead}; do not rely on it where a fall would hurt`,
+    const facts = {
+      falls: `the axis FALLS when the motor is off${lead}`,
+      'may-creep': `the axis may creep down when greased and shaken${lead}`,
+      holds: `the axis normally holds${lead}`,
     };
-    return valued(ratio, words[answer]);
+    const care = {
+      falls: ': block it, and fit a brake, a counterweight or a finer lead',
+      'may-creep': ': block it before work, do not rely on the screw',
+      holds: '; do not rely on it where a fall would hurt',
+    };
+    const fine = keeps(ratio.likely, pass);
+    if (fine === (answer === 'holds')) return valued(ratio, `${facts[answer]}${care[answer]}`);
+    const past = `, ${plain(ratio.likely, 2)} times what surely holds where the sheet takes ${plain(pass.max!, 2)}`;
+    return valued(ratio, `${facts[answer]}${past}${fine ? '' : '; a finer lead holds better'}`);
   },
 };
 
@@ -112,19 +120,20 @@ export const driveLayerGrid: NutCheck = {
   unit: '',
   limits: soft({ max: 0.01 }),
   moves: 'duty.layer_heights, screw.lead',
-  run: (design) => {
+  run: (design, { pass }) => {
     const layers = design.drive.layers;
     if (layers.length === 0) return undefined;
     const miss = Math.max(...layers.map(({ full_steps }) => Math.abs(full_steps - Math.round(full_steps))));
     const off = layers.filter(({ on_grid }) => !on_grid);
+    if (off.length === 0) return valued(exactly(miss), 'all heights are whole full steps');
+    const fine = keeps(miss, pass);
     const words = off.map(
-      ({ height, nearest }) => `${plain(height)} mm (use ${nearest.map((h) => plain(h, 4)).join(' or ')})`,
+      ({ height, nearest }) =>
+        `${plain(height)} mm${fine ? '' : ` (use ${nearest.map((h) => plain(h, 4)).join(' or ')})`}`,
     );
     return valued(
       exactly(miss),
-      off.length === 0
-        ? 'all heights are whole full steps'
-        : `off the full-step grid: ${words.join('; ')}; advice, not an error`,
+      `off the full-step grid: ${words.join('; ')}${fine ? ', as the sheet allows' : '; advice, not an error'}`,
     );
   },
 };

@@ -41,7 +41,7 @@ export const holePosition: NutCheck = {
   title: 'Error of the hole pattern',
   unit: 'mm',
   moves: 'holes.diameter, holes.circle, material.shrink.plane',
-  run: (design) => {
+  run: (design, limits) => {
     const { holes, carriage } = design;
     if (!holes || holes.screwDiameter === 0) return undefined;
     if (isHeld(holes) && !carriage.holes) return undefined;
@@ -57,6 +57,7 @@ export const holePosition: NutCheck = {
         cause,
       },
       design,
+      limits,
     );
   },
 };
@@ -114,11 +115,11 @@ export const headSeat: NutCheck = {
   unit: 'mm',
   grave: true,
   moves: 'holes.screw, holes.diameter, carriage.holes.diameter',
-  run: (design) => {
+  run: (design, limits) => {
     const { holes, carriage, float } = design;
     if (!holes) return undefined;
     const untold = holes.screwUnsure ? ['holes.screw'] : [];
-    if (!holes.screw) return judgeHeads([], untold);
+    if (!holes.screw) return judgeHeads([], untold, limits);
     const joint = jointOf(holes);
     const ours: HeadOnHole = {
       what: float?.spacer === 'shoulder' ? 'head' : seatName(joint),
@@ -144,7 +145,7 @@ export const headSeat: NutCheck = {
       hole: carriage.holes.diameter,
       screw: holes.screwDiameter,
     };
-    return judgeHeads([...(isHeld(holes) ? [] : [ours]), ...(theirs ? [theirs] : []), ...sleeve], untold);
+    return judgeHeads([...(isHeld(holes) ? [] : [ours]), ...(theirs ? [theirs] : []), ...sleeve], untold, limits);
   },
 };
 

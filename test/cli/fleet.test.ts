@@ -162,7 +162,7 @@ three,camera,rings,tr8x4-p2,pa12,nozzle-0.4-layer-0.12,,
   });
 
   it('exits 1 where a part is refused, and gives everything as JSON', async () => {
-    const cwd = folderOf({ 'fleet.yaml': smallFleet(2).replaceAll('"length":10.1', '"length":-1') });
+    const cwd = folderOf({ 'fleet.yaml': smallFleet(2).replaceAll('"length":14.1', '"length":-1') });
     const { code, stdout } = await call(cwd, ['fleet', 'fleet.yaml', '--json', ...STL]);
     const answer: { verdict: string; run: object; parts: { verdict: string; reasons: string[] }[] } =
       JSON.parse(stdout);

@@ -8,7 +8,7 @@ import { accounts, folderOf, manifestIn } from '../support/fleet-folder.js';
 import { nutSheet } from '../support/nut-sheets.js';
 
 const short = (more: object = {}) =>
-  nutSheet({ body: { length: 10.1 }, flange: { thickness: 5 }, screw: 'Tr10x3', ...more });
+  nutSheet({ body: { length: 14.1 }, flange: { thickness: 5 }, screw: 'Tr10x3', ...more });
 const NUT = short({ name: 'nut' });
 const PETG = short({ name: 'petg', material: 'petg' });
 const FLEET = {

@@ -5,7 +5,7 @@ export function smallFleet(distinct: number): string {
   const parts = Array.from({ length: distinct }, (_, i) => [
     `n${i}`,
     {
-      part: nutSheet({ name: `nut-${i}`, body: { length: 10 + i / 10 }, flange: { thickness: 5 }, screw: 'Tr10x3' }),
+      part: nutSheet({ name: `nut-${i}`, body: { length: 14 + i / 10 }, flange: { thickness: 5 }, screw: 'Tr10x3' }),
       quantity: 2,
     },
   ]);

@@ -18,21 +18,37 @@ export interface Teeth {
   readonly arm: number;
 }
 
-/** The flanks meet from nut minor to screw major; the tooth is rooted at the nut's major. */
+/** A stretch of thread as it is cut. */
+export interface ThreadStretch {
+  readonly length: number;
+  /** depth of the chamfers past the thread, 45° */
+  readonly leadIn: number;
+  /** ends that have such a chamfer; left out, both */
+  readonly chamfered?: 1 | 2;
+}
+
+/** Nothing is divided by less, mm. */
+const LEAST = 0.01;
+
+/**
+ * The flanks meet from nut minor to screw major; the tooth is rooted at the nut's major. A chamfer takes the teeth away until
+ * it has come in to the middle of the contact: its depth past the thread, and from there as far as that lies inside the nut's major.
+ */
 export function teethOf(
   { thread, screw }: { readonly thread: ToothForm; readonly screw: Screw },
-  engagedLength: number,
+  { length, leadIn, chamfered = 2 }: ThreadStretch,
   screwMajor: number,
 ): Teeth {
   const overlap = Math.min(screwMajor, thread.major) - Math.max(screw.minor.likely, thread.minor);
+  const arm = toothArm({ rootDiameter: thread.major, nutMinor: thread.minor, screwMajor });
   return {
     pitchDiameter: screw.pitchDiameter.likely,
-    flankDepth: Math.max(0.01, overlap / 2),
-    engagedLength,
+    flankDepth: Math.max(LEAST, overlap / 2),
+    engagedLength: Math.max(LEAST, length - chamfered * (leadIn + arm)),
     pitch: thread.pitch,
     rootDiameter: thread.major,
     rootWidth: thread.pitch - grooveWidthAt(thread, thread.major),
-    arm: toothArm({ rootDiameter: thread.major, nutMinor: thread.minor, screwMajor }),
+    arm,
   };
 }
 

@@ -117,7 +117,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
 function mountedPull({ duty, mounting, carriage, stands }: NutSheet): Pull | undefined {
   if (duty?.axis !== 'vertical' || mounting === undefined) return undefined;
   if (stands === 'away') return mounting === 'flange-up' ? 'onto' : 'away';
-  if (carriage?.bore === undefined) return undefined;
+  if (stands === undefined && carriage?.bore === undefined) return undefined;
   return mounting === 'flange-up' ? 'away' : 'onto';
 }
 

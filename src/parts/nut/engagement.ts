@@ -1,5 +1,5 @@
 import type { Measured } from '../../units/measured.js';
-import { type Teeth, teethOf } from '../common/teeth.js';
+import { type Teeth, type ThreadStretch, teethOf } from '../common/teeth.js';
 import type { NutDesign } from './dimensions.js';
 import { springForceOf } from './variants/anti-backlash.js';
 
@@ -7,7 +7,7 @@ import { springForceOf } from './variants/anti-backlash.js';
 interface Thread {
   /** in words, empty where the nut has but one */
   readonly name: string;
-  readonly length: number;
+  readonly stretch: ThreadStretch;
   /** N, when the nut is pushed with a force */
   readonly under: (force: number) => number;
 }
@@ -27,10 +27,13 @@ export type TeethFormula = (loaded: Teeth & { readonly axialForce: number }) => 
 export function worstTeeth(design: NutDesign, force: number, formula: TeethFormula): TeethStress {
   const { major, inHand } = design.screw;
   const least = Math.min(major.least, inHand.major.least);
-  const rows = threadsOf(design).map(({ name, length, under }) => {
+  const whole = wholeTurns(design);
+  const rows = threadsOf(design).map(({ name, stretch, under }) => {
     const axialForce = under(force);
-    const at = (major: number) =>
-      formula({ ...teethOf({ thread: design.finished.thread, screw: design.screw }, length, major), axialForce });
+    const at = (major: number) => {
+      const teeth = teethOf({ thread: design.finished.thread, screw: design.screw }, stretch, major);
+      return formula({ ...teeth, engagedLength: whole * teeth.engagedLength, axialForce });
+    };
     return { name, force: axialForce, value: { least: at(major.most), likely: at(major.likely), most: at(least) } };
   });
   return rows.reduce((worst, next) => (next.value.likely > worst.value.likely ? next : worst));
@@ -43,14 +46,26 @@ export function longer({ family }: NutDesign): string {
 
 /** A spring between two nuts loads both of them, and the working one besides its load. */
 function threadsOf({ finished, family, catchPocket }: NutDesign): readonly Thread[] {
-  const length = finished.length - (catchPocket?.depth ?? 0);
-  // in one stiff body either thread may come to carry first, and then carries alone
+  const { leadIn } = finished;
+  const stretch = { length: finished.length - (catchPocket?.depth ?? 0), leadIn };
+  // in one stiff body either thread may come to carry first, and then carries alone; the wide bore stands beyond its inner end
   if (family?.kind === 'twin')
-    return [{ name: ' in one of both threads, which may carry alone', length: family.each, under: (force) => force }];
-  if (family?.kind !== 'anti-backlash') return [{ name: '', length, under: (force) => force }];
+    return [
+      {
+        name: ' in one of both threads, which may carry alone',
+        stretch: { length: family.each, leadIn, chamfered: 1 },
+        under: (force) => force,
+      },
+    ];
+  if (family?.kind !== 'anti-backlash') return [{ name: '', stretch, under: (force) => force }];
   const spring = springForceOf(family);
   return [
-    { name: ' in the main nut, its spring included', length, under: (force) => force + spring },
-    { name: ' in the follower', length: family.follower, under: () => spring },
+    { name: ' in the main nut, its spring included', stretch, under: (force) => force + spring },
+    { name: ' in the follower', stretch: { length: family.follower, leadIn }, under: () => spring },
   ];
+}
+
+/** Share of every turn that is there: a slit takes its own. */
+function wholeTurns({ family, finished }: NutDesign): number {
+  return family?.kind === 'clamped' ? 1 - family.slit.width / (Math.PI * finished.thread.pitchDiameter) : 1;
 }

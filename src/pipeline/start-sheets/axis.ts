@@ -21,7 +21,7 @@ mounting: motor-below           # motor-below, motor-above, horizontal
 lengths:                        # along the screw, from the face that the motor's shaft stands out of
   clear: 300 mm                 # to the nearest face at the far end: of the end holder, or of the frame before it
   far_face: holder              # which of both that is: holder, frame
-  moving: 15 mm                 # of all that moves, from its first face to its last: carriage, nut and plate
+  moving: 17 mm                 # of all that moves, from its first face to its last: carriage, nut and plate
   travel: 200 mm                # that the machine must keep
   beyond: 20 mm                 # free behind the end holder
   # screw: 290 mm               # of one that is there; left out, the length to order is worked out
@@ -44,7 +44,7 @@ duty:
 
 parts:                          # a section a part, by the name that its folder gets; part: where the name is no kind
   nut:
-    body: {shape: round, diameter: 14 mm, length: 15 mm}
+    body: {shape: round, diameter: 14 mm, length: 17 mm}
     flange: {shape: round, diameter: 32 mm, thickness: 5 mm}
     holes: {count: 4, circle: 23 mm, start: 45 deg, screw: M3, diameter: 3.9 mm, head: flange}
     carriage: {bore: 14.6 mm, thickness: 6 mm}

@@ -24,7 +24,7 @@ kinds:
           name: lift-nut          # the name of the part where there is none: nut-left
           screw: Tr8x2
           profile: sliding
-          body: {shape: round, diameter: 15 mm, length: 15 mm}
+          body: {shape: round, diameter: 15 mm, length: 17 mm}
           flange: {shape: round, diameter: 32 mm, thickness: 6 mm}
           holes: {count: 4, circle: 24 mm, start: 45 deg, screw: M3, head: flange}
           mounting: flange-up

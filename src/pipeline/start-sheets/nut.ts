@@ -96,6 +96,10 @@ export const FAMILY_STARTS = {
     ...WIDE,
     what: 'A printed flange with a pocket for a bought nut in place of a thread.',
     name: 'my-nut-holder',
+    carriage: 'carriage: {bore: 33 mm, thickness: 6 mm}',
+    isMarked: false,
+    mounting:
+      'flange-up             # flange-up: the load presses the metal nut into its pocket; flange-down pulls it out',
     family: `family:
   kind: holder
   nut: {across_flats: 13 mm, height: 6.5 mm}   # the bought nut, measured; shape: square where it is not a hexagon
@@ -116,6 +120,7 @@ export const FAMILY_STARTS = {
     ...WIDE,
     what: 'A printed nut with a metal one that stands by, in case the printed thread fails.',
     name: 'my-caught-nut',
+    body: '{shape: round, diameter: 32 mm, length: 25 mm}            # round; length with the flange',
     mounting: 'flange-up             # flange-up: the metal nut below catches; flange-down',
     family: `catch_nut: {across_flats: 13 mm, height: 6.5 mm}   # the metal nut, measured; gap: 0.8 mm to the printed thread`,
   }),

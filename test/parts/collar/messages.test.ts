@@ -58,9 +58,9 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['friction-alone', THREADED, { pin: undefined }, /^the clamp alone keeps the thread/],
   ['friction-alone', PLAIN, STANDING, /^friction in plastic alone/],
   // major 8.55, rooted 2 − (1 − 2·0.725·tan 15°) = 1.3885 wide, arm (8.55 − (6.05 + 7.92)/2)/2 = 0.7825, half of
-  // (1 − 1.5/(π·7.1))·10/2 turns bear: 6·30·0.7825/(π·8.55·1.3885²·2.332) = 1.166
-  ['thread-hold', THREADED, LEVEL, /^bending of the teeth 1.17 MPa of [\d.]+ MPa under 30 N standing$/],
-  ['thread-hold', THREADED, { ...LEVEL, length: 20 }, /^bending of the teeth 0.58 MPa/],
+  // (1 − 1.5/(π·7.1))·(10 − 2·(0.3 + 0.7825))/2 turns bear: 6·30·0.7825/(π·8.55·1.3885²·1.827) = 1.488
+  ['thread-hold', THREADED, LEVEL, /^bending of the teeth 1.49 MPa of [\d.]+ MPa under 30 N standing$/],
+  ['thread-hold', THREADED, { ...LEVEL, length: 20 }, /^bending of the teeth 0.65 MPa/],
   ['thread-hold', THREADED, { ...LEVEL, ...JAMS }, / N for a moment, the axis jammed; a longer collar/],
   // 0.01 N·m stalled
   ['thread-hold', THREADED, { ...LEVEL, duty: { load: 0 } }, / MPa under 20 N for a moment, the axis jammed$/],

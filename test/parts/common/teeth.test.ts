@@ -14,7 +14,8 @@ const THREAD = {
   flankSlope: Math.tan((15 * Math.PI) / 180),
 };
 const screw = (minor: number) => ({ pitchDiameter: exactly(7), minor: exactly(minor) }) as Screw;
-const of = (screwMajor: number, minor = 5.5) => teethOf({ thread: THREAD, screw: screw(minor) }, 15, screwMajor);
+const of = (screwMajor: number, minor = 5.5) =>
+  teethOf({ thread: THREAD, screw: screw(minor) }, { length: 15, leadIn: 0.5 }, screwMajor);
 
 describe('the teeth of Tr8x2, by hand', () => {
   it("meet the screw from the nut's minor to the screw's major, and are rooted at the nut's major", () => {
@@ -23,7 +24,16 @@ describe('the teeth of Tr8x2, by hand', () => {
     expect(teeth.arm).toBeCloseTo((8.8 - (6.3 + 8) / 2) / 2, 9);
     // a groove narrows towards the nut's major by 2·tan 15° a millimetre of radius: 0.75 mm
     expect(teeth.rootWidth).toBeCloseTo(2 - (1.1 - 2 * 0.75 * Math.tan((15 * Math.PI) / 180)), 9);
-    expect(teeth).toMatchObject({ pitchDiameter: 7, engagedLength: 15, pitch: 2, rootDiameter: 8.8 });
+    expect(teeth).toMatchObject({ pitchDiameter: 7, pitch: 2, rootDiameter: 8.8 });
+  });
+
+  it('end where the chamfers have come in to the middle of the contact, 0.5 mm past the thread and 0.825 mm inside its major', () => {
+    expect(of(8).engagedLength).toBeCloseTo(15 - 2 * (0.5 + 0.825), 9);
+    const stretch = (length: number, chamfered?: 1 | 2) =>
+      teethOf({ thread: THREAD, screw: screw(5.5) }, { length, leadIn: 0.3, ...(chamfered ? { chamfered } : {}) }, 8);
+    expect(stretch(10, 1).engagedLength).toBeCloseTo(10 - (0.3 + 0.825), 9);
+    // nothing is left of a ring shorter than its chamfers
+    expect(stretch(2).engagedLength).toBe(0.01);
   });
 
   it('meet a worn screw less, and one whose core is thick only above it', () => {

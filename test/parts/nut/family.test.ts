@@ -141,6 +141,51 @@ describe('members of the nut family', () => {
     expect(finding(holder({}), 'thread-bending')).toBeUndefined();
   });
 
+  it('holds a metal nut by its pocket one way only', () => {
+    const held = (changes: object, family: object = {}) =>
+      finding({ ...BASE, ...changes, family: { kind: 'holder', nut: METAL, ...family } }, 'nut-held')!;
+    const upright = (changes: object) => ({ duty: { ...BASE.duty, axis: 'vertical' }, ...changes });
+    const away = { stands: 'away', holes: { ...BASE.holes, head: 'body' } };
+    // flange up, its body hangs down with the open end: the load comes down on the nut, whatever the carriage; flange down it lifts off
+    expect(held(upright({ mounting: 'flange-up', stands: 'through' })).word).toBe('yes');
+    expect(held(upright({ mounting: 'flange-down', carriage: { bore: '33 mm' } }))).toMatchObject({
+      word: 'no',
+      message: expect.stringContaining('turn'),
+    });
+    expect(held(upright({ mounting: 'flange-up', ...away })).word).toBe('yes');
+    expect(held(upright({ mounting: 'flange-down', ...away })).word).toBe('no');
+    expect(held(upright({}))).toMatchObject({ word: 'not-told', missing: ['mounting'] });
+    expect(held(upright({ mounting: 'flange-up' }))).toMatchObject({ word: 'not-told', missing: ['stands'] });
+    expect(held({ duty: { ...BASE.duty, axis: undefined } })).toMatchObject({
+      word: 'not-told',
+      missing: ['duty.axis'],
+    });
+    // a level axis pushes both ways
+    expect(held({ mounting: 'flange-up' })).toMatchObject({ word: 'but', message: expect.stringContaining('glue') });
+    // a pocket that the carriage closes holds it both ways where its 13 mm do not go through the bore
+    const bare = { flange: undefined, holes: undefined };
+    expect(held({ ...bare, carriage: { bore: '9 ± 0 mm' } }).word).toBe('yes');
+    expect(held({ ...bare, carriage: { bore: '13 ± 0 mm' } }).word).toBe('no');
+    expect(held(bare)).toMatchObject({ word: 'not-told', missing: ['carriage.bore'] });
+    expect(finding(BASE, 'nut-held')).toBeUndefined();
+  });
+
+  it('judges heads, body and end of travel of a holder too', () => {
+    const holder = (changes: object) => ({ ...BASE, ...changes, family: { kind: 'holder', nut: METAL } });
+    // washers of M4 are 9 mm across
+    expect(finding(holder({ holes: { ...BASE.holes, diameter: 9 } }), 'head-seat')!.verdict).toBe('fail');
+    // ⌀32 less the bore, 0.8 mm wider than the screw, bears 15 N
+    expect(finding(holder({}), 'barrel-pull')!.value).toBeCloseTo(15 / ((Math.PI / 4) * (32 ** 2 - 8.8 ** 2)), 3);
+    // Tr8x2 greased at 0.05: 2 N·m push with 3985 N; twice that on π/4·(13² − 8.8²) mm² of seat, PETG bears half of 1.2·44 MPa
+    // times (45/47)^0.75 for a moment; the flange, 5 mm thick, bears less
+    const row = finding(holder({ duty: { ...BASE.duty, motor: { torque: '2 N m' } } }), 'end-stop')!;
+    expect(row.value!).toBeGreaterThanOrEqual((2 * 3985) / 71.91 / (26.4 * (45 / 47) ** 0.75) - 0.01);
+    const thick = { flange: { ...BASE.flange, thickness: 14 }, duty: { ...BASE.duty, motor: { torque: '2 N m' } } };
+    const seat = finding(holder(thick), 'end-stop')!;
+    expect(seat.value! / ((2 * 3985) / 71.91 / (26.4 * (45 / 47) ** 0.75))).toBeCloseTo(1, 2);
+    expect(seat.message).toContain('the plastic under the nut may break');
+  });
+
   it('judges the plastic under the screws that hold halves or slit closed against the wedge of the thread', () => {
     const split = (duty: object, family: object = { kind: 'split' }) => ({
       ...BASE,

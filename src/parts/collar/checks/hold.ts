@@ -131,17 +131,15 @@ export const threadHold: CollarCheck = {
 
 function teethShares(design: CollarDesign, force: number, duration: LoadDuration) {
   const { finished, screw, material, temperature } = design;
-  const { tooth } = finished.thread!;
+  const { tooth, leadIn } = finished.thread!;
   // the slit takes its part of every turn
   const cut = 1 - ((finished.halves ? 2 : 1) * finished.slit) / (Math.PI * tooth.pitchDiameter);
-  const loaded = {
-    ...teethOf(
-      { thread: tooth, screw: screw! },
-      cut * boreEnd(finished),
-      Math.min(screw!.major.least, screw!.inHand.major.least),
-    ),
-    axialForce: force,
-  };
+  const teeth = teethOf(
+    { thread: tooth, screw: screw! },
+    { length: boreEnd(finished), leadIn },
+    Math.min(screw!.major.least, screw!.inHand.major.least),
+  );
+  const loaded = { ...teeth, engagedLength: cut * teeth.engagedLength, axialForce: force };
   const when = duration === 'moment' ? 'for a moment, the axis jammed' : 'standing';
   return TEETH.map(({ kind, formula, what }) => {
     const stress = formula(loaded);

@@ -1,5 +1,5 @@
 import { type Check, soft, told } from '../../../judge/check.js';
-import { allowableStress } from '../../../mechanics/strength/allowable.js';
+import { type AskedStress, allowableStress } from '../../../mechanics/strength/allowable.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';
 import { PULLS } from '../../../sheet/sections/duty.js';
@@ -20,6 +20,7 @@ import { type TeethFormula, worstTeeth } from '../engagement.js';
 import { bendFlange } from '../flange-bending.js';
 import { bodyOutline, flangeOutline } from '../plan.js';
 import { boreOf, pocketedOf } from '../pockets.js';
+import { seatOf, seatStresses } from '../variants/nut-seat.js';
 
 type NutCheck = Check<NutDesign>;
 const strength = { group: 'strength', question: 'holds', unit: 'MPa', source: 'common practice' } as const;
@@ -66,9 +67,14 @@ function tensionOf(
   return allowableStress(material, { kind: 'tension', duration, direction, temperature: judgedTemperature(duty) });
 }
 
-/** Section of the barrel beside the thread, mm². */
-function barrelArea({ finished: { body, thread } }: NutDesign): number {
-  return polygonArea(bodyOutline(body, CHORD)) - (Math.PI / 4) * thread.major ** 2;
+/** What the barrel is bored by: its thread, or the bore that lets the screw of a bought nut through, mm. */
+function boredBy({ finished: { thread }, family }: NutDesign): number {
+  return family?.kind === 'holder' ? family.bore : thread.major;
+}
+
+/** Section of the barrel beside its bore, mm². */
+function barrelArea(design: NutDesign): number {
+  return polygonArea(bodyOutline(design.finished.body, CHORD)) - (Math.PI / 4) * boredBy(design) ** 2;
 }
 
 /** A body printed standing parts between two layers, where it leaves its flange. */
@@ -83,7 +89,7 @@ export const barrelPull: NutCheck = {
     const area = barrelArea(design);
     const borne = (one: LoadCase): Borne => {
       const value = one.force / area;
-      const words = `${worked(value, 'MPa')} MPa on ${plain(area, 0)} mm² of body beside the thread, the whole load taken beyond the flange`;
+      const words = `${worked(value, 'MPa')} MPa on ${plain(area, 0)} mm² of body beside its bore, the whole load taken beyond the flange`;
       return { value, allowed: tensionOf(design, one, 'across'), words };
     };
     return judgeCases(design, limits, { borne, cure: 'use a wider body, or a stronger material' });
@@ -122,11 +128,12 @@ export const seatPressure: NutCheck = {
 };
 
 /** Part of the flange that lies on the carriage, its holes taken off; undefined where there is no flange, mm². */
-function seatArea({ finished, holes, carriage, stands }: NutDesign): number | undefined {
-  const { flange, body, thread, leadIn } = finished;
+function seatArea(design: NutDesign): number | undefined {
+  const { finished, holes, carriage, stands } = design;
+  const { flange, body, leadIn } = finished;
   if (!flange) return undefined;
   const outline = flangeOutline(flange, CHORD);
-  const opening = thread.major / 2 + leadIn;
+  const opening = boredBy(design) / 2 + leadIn;
   const round = (radius: number) => circleOutline({ radius, sides: 180 });
   const withoutBore = stands === 'away' && flange.offset === 0 ? round(opening) : bodyOutline(body, CHORD);
   const middle = carriage.bore ? round(Math.max(carriage.bore.most / 2, opening)) : withoutBore;
@@ -144,19 +151,28 @@ export const endStop: NutCheck = {
   moves: 'duty.motor.torque, material',
   run: (design, { pass: { max = 1 } }) =>
     judgeCrash(design, max, ({ force, temperature }) => {
-      const bears = (kind: 'tension' | 'shear', direction: 'plane' | 'across' = 'plane') =>
+      const bears = (kind: AskedStress['kind'], direction: 'plane' | 'across' = 'plane') =>
         allowableStress(design.material, { kind, direction, duration: 'moment', temperature });
       const flange = Math.max(...PULLS.map((pull) => bendFlange(design, pull)?.stress ?? 0));
       const pocketed = pocketedOf(design);
-      const teeth = (formula: TeethFormula) => worstTeeth(design, force, formula).value.likely;
       return [
         ['the flange', usedShare(force * flange, bears('tension'))],
         ...(pocketed
           ? [['the floor of its pockets', usedShare(force * floorStress(pocketed), bears('tension'))] as const]
           : []),
         ['the body beside its flange', usedShare(force / barrelArea(design), bears('tension', 'across'))],
-        ['the teeth', usedShare(teeth(threadShear), bears('shear'))],
-        ['the teeth', usedShare(teeth(threadBending), bears('tension'))],
+        ...engaged(design, force).map(([what, stress, kind]) => [what, usedShare(stress, bears(kind))] as const),
       ];
     }),
 };
+
+/** What a force does where it comes in: to the teeth, or to the plastic under a bought nut. */
+function engaged(design: NutDesign, force: number): readonly (readonly [string, number, AskedStress['kind']])[] {
+  if (design.family?.kind === 'holder')
+    return seatStresses(seatOf(design)!, force).map(({ kind, stress }) => ['the plastic under the nut', stress, kind]);
+  const teeth = (formula: TeethFormula) => worstTeeth(design, force, formula).value.likely;
+  return [
+    ['the teeth', teeth(threadShear), 'shear'],
+    ['the teeth', teeth(threadBending), 'tension'],
+  ];
+}

@@ -5,6 +5,7 @@ import { CATCH_FINDING, CATCH_GAP, screwHolding } from '../../common/bought-nut.
 import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
 import { neededSpringForce, springForceOf } from './anti-backlash.js';
+import { nutHeld } from './nut-held.js';
 import { nutSeat } from './nut-seat.js';
 import { pinHoles } from './pin-holes.js';
 import { splitHold } from './split-hold.js';
@@ -17,7 +18,8 @@ const about = { group: 'family', question: 'holds', source: 'common practice' } 
 const LEAST_LIGAMENT = 1.2;
 
 /** What a holder still is judged by: it has no thread of its own. */
-const OF_A_HOLDER = /^(screw-|hole-|pocket-|mount-|bolt-|drive-|flange-|heat$|shrink-)/;
+const OF_A_HOLDER =
+  /^(screw-|hole-|head-|pocket-|mount-|float-|bolt-|drive-|flange-|barrel-|seat-|end-stop$|heat$|shrink-)/;
 /** What a nut whose play is taken up is not judged by. */
 const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
 
@@ -28,6 +30,7 @@ export function withVariantChecks(checks: readonly NutCheck[]): readonly NutChec
     splitHold,
     pocketRoom,
     nutSeat,
+    nutHeld,
     springForce,
     springTravel,
     twinBinding,

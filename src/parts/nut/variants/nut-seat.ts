@@ -7,7 +7,7 @@ import { borneShare } from './borne-share.js';
 const SUDDEN = 2;
 
 /** What a bought nut rests on: the floor of its pocket. */
-function seatOf({ family, catchPocket, finished }: NutDesign) {
+export function seatOf({ family, catchPocket, finished }: NutDesign) {
   const pocket = family?.kind === 'holder' ? family.pocket : catchPocket;
   if (!pocket) return undefined;
   const bore = family?.kind === 'holder' ? family.bore : finished.thread.major;
@@ -20,6 +20,14 @@ function seatOf({ family, catchPocket, finished }: NutDesign) {
     around: Math.PI * across * floor,
     floor,
   };
+}
+
+/** What a force on a bought nut does to its seat. */
+export function seatStresses({ area, around }: { readonly area: number; readonly around: number }, force: number) {
+  return [
+    { kind: 'pressure', stress: force / area },
+    { kind: 'shear', stress: force / around },
+  ] as const;
 }
 
 /** The load goes from the metal nut into the plastic under it. */
@@ -37,10 +45,7 @@ export const nutSeat: Check<NutDesign> = {
     const seat = seatOf(design);
     if (!seat) return undefined;
     return borneShare(design, pass, {
-      stresses: (force) => [
-        { kind: 'pressure', stress: force / seat.area },
-        { kind: 'shear', stress: force / seat.around },
-      ],
+      stresses: (force) => seatStresses(seat, force),
       sudden: SUDDEN,
       where: `on a floor of ${plain(seat.floor)} mm`,
       cure: 'a wider metal nut, a longer body, a stronger material or less heat',

@@ -35,8 +35,8 @@ describe('a crash at the end of travel, by hand', () => {
     // a body without a flange: nothing but body and teeth
     const bare = { flange: undefined, holes: undefined, body: { diameter: 24, length: 15 } };
     const row = crash({ ...bare, material: { preset: 'petg', shear: '2 MPa' } });
-    // nut's major 8.8, tooth there 2 − (1.1 − 1.5·tan 15°) = 1.302 mm wide, half of 7.5 turns; 2 MPa, half of it for a moment
-    const shear = force / (Math.PI * 8.8 * 1.302 * 7.5 * 0.5);
+    // nut's major 8.8, tooth there 2 − (1.1 − 1.5·tan 15°) = 1.302 mm wide, half of (15 − 2·(0.5 + 0.825))/2 = 6.175 turns; 2 MPa, half of it for a moment
+    const shear = force / (Math.PI * 8.8 * 1.302 * 6.175 * 0.5);
     expect(row.value! / (shear / 1)).toBeCloseTo(1, 2);
     expect(row.message).toContain('the teeth may break at');
   });

@@ -146,7 +146,9 @@ describe('a twin nut', () => {
 
   it('has teeth as a nut of one of its threads has, and drifts over its whole length', () => {
     const alone = { ...TWIN, body: { ...FAMILY_BASE.body, length: 12 }, family: undefined };
-    expect(rowOf('thread-pressure').value).toBeCloseTo(rowOf('thread-pressure', {}, alone).value!, 9);
+    // a nut of 12 mm loses 0.5 + 0.825 mm to the chamfer at either end, a thread of the pair at its outer end alone
+    const ratio = (12 - 1.325) / (12 - 2 * 1.325);
+    expect(ratio * rowOf('thread-pressure').value!).toBeCloseTo(rowOf('thread-pressure', {}, alone).value!, 5);
     const long = { ...TWIN, family: undefined };
     expect(rowOf('thread-pitch-error').value).toBeCloseTo(rowOf('thread-pitch-error', {}, long).value!, 9);
   });

@@ -17,8 +17,8 @@ const about = { group: 'family', question: 'holds', source: 'common practice' } 
 
 const LEAST_LIGAMENT = 1.2;
 
-/** What a holder still is judged by: it has no thread of its own. */
-const OF_A_HOLDER =
+/** What a holder, which has no thread of its own, is not judged by. */
+const OF_A_THREAD = /^(thread-|print-|wear-|wall$|creep$|grease$|moisture$)/;
   /^(screw-|hole-|head-|pocket-|mount-|float-|bolt-|drive-|flange-|barrel-|seat-|end-stop$|heat$|shrink-)/;
 /** What a nut whose play is taken up is not judged by. */
 const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
@@ -45,7 +45,7 @@ function unlessPointless(check: NutCheck): NutCheck {
 }
 
 function isPointless(id: string, { family }: NutDesign): boolean {
-  if (family?.kind === 'holder') return !OF_A_HOLDER.test(id);
+  if (family?.kind === 'holder') return OF_A_THREAD.test(id);
   if (family?.kind === 'anti-backlash' || family?.kind === 'clamped') return PLAY.includes(id);
   return false;
 }

@@ -19,7 +19,6 @@ const LEAST_LIGAMENT = 1.2;
 
 /** What a holder, which has no thread of its own, is not judged by. */
 const OF_A_THREAD = /^(thread-|print-|wear-|wall$|creep$|grease$|moisture$)/;
-  /^(screw-|hole-|head-|pocket-|mount-|float-|bolt-|drive-|flange-|barrel-|seat-|end-stop$|heat$|shrink-)/;
 /** What a nut whose play is taken up is not judged by. */
 const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
 

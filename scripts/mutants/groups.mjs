@@ -14,26 +14,19 @@ export const FOLDERS = {
   'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
   'parts/common/{grip,axial-path,clamp-ring,grip-demand,grip-checks,hold-figures}.ts': [
     'test/parts/common/{grip,axial-path,clamp,grip-demand,grip-checks,hold-figures}.test.ts',
-    'test/parts/coupling/checks/*.test.ts',
-    'test/parts/{sleeve,coupling}/verdicts.test.ts',
-    'test/parts/sleeve/checks.test.ts',
+    'test/parts/{coupling/checks,sleeve}/by-hand.test.ts',
   ],
   'parts/common/{held-slab,slab,bolting,load-cases,stall-force}.ts': [
-    'test/parts/common/{held-slab,slab,bolting,bolting-words,load-cases,material-at}.test.ts',
-    'test/parts/nut/{flange,strength,verdicts}.test.ts',
-    'test/parts/adapter/{strength,verdicts}.test.ts',
+    'test/parts/common/{held-slab,slab,bolting,bolting-words,load-cases,material-at,stall-force}.test.ts',
   ],
   'parts/common/{held-checks,checks,profile-checks,pattern-fit,joints,residual}.ts': [
-    'test/parts/common/{profile-checks,pattern-fit,joints,held-checks}.test.ts',
-    'test/parts/{nut,sleeve,adapter}/verdicts.test.ts',
+    'test/parts/common/{profile-checks,pattern-fit,joints,held-checks,bore-play,bolting}.test.ts',
+    'test/parts/{coupling/checks,sleeve}/by-hand.test.ts',
   ],
   'parts/common/{float,teeth,bore-play,axial-grip,held,grip-cure,hub-walls,walls}.ts': [
     'test/parts/common/{float,teeth,bore-play,axial-grip,grip,grip-checks,grip-cure,hub-walls,axial-path,held-checks}.test.ts',
     'test/parts/nut/float.test.ts',
-    'test/parts/collar/{by-hand,messages}.test.ts',
-    'test/parts/coupling/checks/*.test.ts',
-    'test/parts/sleeve/{by-hand,checks}.test.ts',
-    'test/parts/{adapter,sleeve}/verdicts.test.ts',
+    'test/parts/{collar,coupling/checks,sleeve}/by-hand.test.ts',
   ],
   'parts/common/{untold,motor-heat,thread-in-print,finer-print,locating,drive-limits,crest-shaft,wall-in-file,fit-classes}.ts':
     [
@@ -43,7 +36,7 @@ export const FOLDERS = {
     'test/parts/nut/{bore,flanks-meet,stack,float-remedies}.test.ts',
   ],
   'parts/nut/{flange-bending,engagement,float,drive}.ts': [
-    'test/parts/nut/{checks,strength,flange,float,drive,engagement,messages,family,by-hand,stack}.test.ts',
+    'test/parts/nut/{checks,strength,flange,float,drive,engagement,messages,family,by-hand}.test.ts',
     'test/parts/nut/checks/flange.test.ts',
     'test/parts/nut/variants/*.test.ts',
   ],
@@ -56,7 +49,7 @@ export const FOLDERS = {
   ],
   'parts/collar/{pin,seat,held-in,untold}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
   'parts/nut/checks': [
-    'test/parts/nut/{bore,checks,messages,strength,stack,flange,float,verdicts}.test.ts',
+    'test/parts/nut/{bore,checks,messages,strength,flange,float,verdicts}.test.ts',
     'test/parts/nut/checks/*.test.ts',
     'test/parts/common/{slab,bolting,profile-checks}.test.ts',
   ],

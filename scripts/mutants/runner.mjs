@@ -15,7 +15,7 @@ import {
 import { globbed } from './groups.mjs';
 import { collect, TESTS } from './test-tree.mjs';
 
-/** Gates that only run all cases again, what is said of the texts of sources, and what makes whole parts or long draws. */
+/** Gates that only run all cases again, what is said of the texts of sources, and what makes whole parts, tries cures or draws long. */
 const LEFT_OUT = new RegExp(
   [
     'gives units, sources and examples',
@@ -28,6 +28,8 @@ const LEFT_OUT = new RegExp(
     'three bodies that pass',
     '^from small to large',
     'tried in them, and nothing else is',
+    'ways that were tried',
+    '^cures of a nut that floats',
     '^(first order|distributions) against',
     '^random ',
     'brute force',

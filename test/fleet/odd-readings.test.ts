@@ -68,7 +68,7 @@ describe('readings that stand alone, by hand', () => {
     const c = part('c', ['d', 9.9], ['l', 25]);
     const other = part('o', ['d', 12, 'of another template']);
     const none = { role: 'n' } as PlannedPart;
-    const found = oddReadings([a, b, none, c, none, other]);
+    const found = oddReadings([a, b, none, c, none, other, none]);
     expect([...found.keys()]).toEqual([c]);
     expect(found.get(c)!.map(({ field }) => field)).toEqual(['d', 'l']);
   });

@@ -1,5 +1,7 @@
-import { normalBelow, normalDensity } from './normal.js';
+import { levelNormalBelow, levelNormalDensity, TINY } from './level-normal.js';
+import { normalDensity } from './normal.js';
 import type { Contribution, StackResult } from './stack.js';
+import { whereIt } from './where-it.js';
 
 /** A result as a distribution. */
 export interface Spread {
@@ -71,8 +73,6 @@ export function spreadLessDrift(play: Result, drift: Result): Spread {
     reach: first.reach + second.reach + 7 * rest + ofDrift,
   });
 }
-
-const TINY = 1e-12;
 
 /** A level input: its half-width with the sign of its slope. */
 interface Level {
@@ -186,54 +186,4 @@ function summed(
   const below = sum(levelNormalBelow);
   const density = sum(levelNormalDensity);
   return { below, quantile: (share) => whereIt(below, density, share, middle - reach, middle + reach) };
-}
-
-/** Share of a level variable of half-width h plus a normal one of standard deviation s below t. */
-function levelNormalBelow(t: number, half: number, sigma: number): number {
-  const h = Math.abs(half);
-  if (h === 0) return stepBelow(t, sigma);
-  if (sigma <= 0.001 * h) return Math.min(1, Math.max(0, (t + h) / (2 * h)));
-  const area = (z: number) => z * normalBelow(z) + normalDensity(z);
-  return (sigma / (2 * h)) * (area((t + h) / sigma) - area((t - h) / sigma));
-}
-
-/** Its density at t; where it has none to speak of, a step, 0. */
-function levelNormalDensity(t: number, half: number, sigma: number): number {
-  const h = Math.abs(half);
-  if (h === 0) return sigma > TINY ? normalDensity(t / sigma) / sigma : 0;
-  if (sigma <= 0.001 * h) return Math.abs(t) < h ? 1 / (2 * h) : 0;
-  return (normalBelow((t + h) / sigma) - normalBelow((t - h) / sigma)) / (2 * h);
-}
-
-function stepBelow(t: number, sigma: number): number {
-  if (sigma > TINY) return normalBelow(t / sigma);
-  return t > TINY ? 1 : t < -TINY ? 0 : 0.5;
-}
-
-/** Values are found this closely, mm. */
-const CLOSE = 1e-6;
-
-/**
- * Where a rising function takes a value: along its slope, a little beyond what that promises, so that both ends close in;
- * by halving where that leads out or too slowly on.
- */
-function whereIt(
-  rising: (x: number) => number,
-  slope: (x: number) => number,
-  value: number,
-  from: number,
-  to: number,
-): number {
-  let [low, high, step] = [from, to, to - from];
-  let x = (from + to) / 2;
-  for (let round = 0; round < 100 && high - low > CLOSE; round += 1) {
-    const short = value - rising(x);
-    if (short > 0) low = x;
-    else high = x;
-    const along = short / slope(x) + 0.4 * CLOSE * Math.sign(short);
-    const leads = Math.abs(along) < step / 2 && x + along > low && x + along < high;
-    step = leads ? Math.abs(along) : (high - low) / 2;
-    x = leads ? x + along : (low + high) / 2;
-  }
-  return (low + high) / 2;
 }

@@ -327,6 +327,9 @@ describe('spreads', () => {
     const { below, quantile } = spreadLessDrift(play, { mean: 0.2, sigma: 0, contributions: [] });
     expect(below(0.8)).toBeCloseTo(0.5, 6);
     expect(quantile(0.5)).toBeCloseTo(0.8, 5);
+    // and evenly, where nothing else does
+    const alone = spreadLessDrift(resultOf(1, [level('a', 1, 1)]), { mean: 0.2, sigma: 0, contributions: [] });
+    expect(alone.below(0.3)).toBeCloseTo(0.25, 6);
   });
 
   it.each([

@@ -6,14 +6,16 @@ import {
   judgeClamp,
   judgeHeads,
   judgePosition,
+  missRead,
   patternError,
+  playLeft,
 } from '../../../src/parts/common/bolting.js';
 import type { JointHole } from '../../../src/parts/common/joints.js';
 import { resolveMaterial } from '../../../src/presets/resolve-material.js';
 import { SHIPPED } from '../../../src/presets/shipped.js';
 import { Assumptions } from '../../../src/sheet/assumptions.js';
 import { resolveScrew } from '../../../src/sheet/resolve-screw.js';
-import { exactly, plusMinus } from '../../../src/units/measured.js';
+import { exactly, type Measured, plusMinus } from '../../../src/units/measured.js';
 
 const material = (preset: string) => resolveMaterial({ preset }, SHIPPED, new Assumptions());
 /** At the strength of the worked values. */
@@ -198,5 +200,35 @@ describe('hole positions', () => {
       value: { likely: 0.2, most: expect.closeTo(0.225, 9) },
       limits: { pass: { max: 0.21 } },
     });
+  });
+});
+
+describe('the play that a printed pattern leaves, by hand', () => {
+  const triple = (least: number, likely: number, most: number) => ({
+    least: expect.closeTo(least, 12),
+    likely: expect.closeTo(likely, 12),
+    most: expect.closeTo(most, 12),
+  });
+  const left = (shrink: Measured, miss: Measured = exactly(0), play: Measured = exactly(0.5)) =>
+    playLeft(play, miss, shrink);
+
+  it('is less by half of what its spacing comes out off, and at the worst by 0.1 mm of scatter', () => {
+    expect(left(exactly(0))).toEqual(triple(0.4, 0.5, 0.5));
+    // an error to either side may be none
+    expect(left(plusMinus(0, 0.2))).toEqual(triple(0.5 - 0.1 - 0.1, 0.5, 0.5));
+    expect(left({ least: -0.1, likely: 0.05, most: 0.3 })).toEqual(triple(0.5 - 0.15 - 0.1, 0.475, 0.5));
+    // too near or too far is the same
+    expect(left({ least: -0.4, likely: -0.3, most: -0.2 })).toEqual(triple(0.5 - 0.2 - 0.1, 0.35, 0.4));
+    expect(left({ least: 0.2, likely: 0.3, most: 0.4 })).toEqual(triple(0.5 - 0.2 - 0.1, 0.35, 0.4));
+  });
+
+  it('is less by what it misses, as surely as both are known', () => {
+    expect(left(exactly(0), plusMinus(0.2, 0.05), plusMinus(0.5, 0.1))).toEqual(
+      triple(0.4 - 0.25 - 0.1, 0.3, 0.6 - 0.15),
+    );
+  });
+
+  it('misses half of what a reading of its spacing may be off', () => {
+    expect(missRead(plusMinus(27, 0.06))).toEqual(triple(0, 0, 0.03));
   });
 });

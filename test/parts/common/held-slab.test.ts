@@ -114,6 +114,31 @@ describe('the weakest cut of a band', () => {
     const hole = { shape: { at: [50, 0], radius: 9.9 }, from: 0, to: 6 } as const;
     const supports = [support([50, 0], { hole: 20 }), support([-50, 0])];
     expect(band([hole], { supports }).strip.stress).toBeCloseTo(beside, 9);
+    expect(band([hole], { supports }).sag).toBeLessThan(Infinity);
+    // where holes take all of it, all of it shears
+    expect(band([], { supports: [support([50, 0], { hole: 100 })] })).toBeUndefined();
+  });
+
+  it('may lie right before the head, as long as the hole of its screw does not reach there', () => {
+    const narrow: Outline = [
+      [-60, -10],
+      [48.5, -10],
+      [48.5, -0.005],
+      [60, -0.005],
+      [60, 0.005],
+      [48.5, 0.005],
+      [48.5, 10],
+      [-60, 10],
+    ];
+    const held = (hole: number) =>
+      band([], {
+        slab: { outline: narrow, thickness: 6, openings: [] },
+        supports: [support([50, 0], { head: 2, hole })],
+      }).strip.stress;
+    // 0.01 mm is left 1 mm before the screw
+    expect(held(0)).toBeCloseTo(stress(1, 0.01), 4);
+    expect(held(1.9)).toBeCloseTo(stress(1, 0.01), 4);
+    expect(held(2.1)).toBeCloseTo(stress(39, 20), 4);
   });
 });
 
@@ -148,6 +173,17 @@ describe('directions in which a slab bends', () => {
     expect(bent([20, 140, 260], angle).stress).toBe(Infinity);
   });
 
+  it('in whatever order its screws are told', () => {
+    // weak half way between the second and the fourth
+    for (const order of [
+      [20, 80, 140, 260],
+      [20, 140, 80, 260],
+      [80, 260, 140, 20],
+      [140, 20, 260, 80],
+    ])
+      expect(bent(order, 320).stress).toBe(Infinity);
+  });
+
   it('and no others', () => {
     expect(bent([20, 140, 260], 50).stress).toBeLessThan(Infinity);
   });
@@ -180,6 +216,20 @@ describe('screws that bend a strip together', () => {
       ]);
       expect(strip.share).toBe(0.7);
       expect(strip.stress).toBeCloseTo(stress(10, 26, 0.7), 9);
+    }
+  });
+
+  it('whichever is told first: three apart, of which the middle one carries most', () => {
+    const three = [[25, 0.2] as const, [0, 0.6] as const, [-25, 0.2] as const];
+    for (const order of [
+      [0, 1, 2],
+      [1, 2, 0],
+      [0, 2, 1],
+      [2, 0, 1],
+    ]) {
+      const strip = beside(order.map((i) => support([50, three[i]![0]], { head: 4, share: three[i]![1] })));
+      expect(strip.share).toBe(0.6);
+      expect(strip.stress).toBeCloseTo(stress(10, 24, 0.6), 9);
     }
   });
 
@@ -232,6 +282,18 @@ describe('how far a slab sags', () => {
     expect(sag / byHand).toBeCloseTo(1, 2);
     const leanByHand = leans(40, 30) + leans(30, 17.6, 10) + leans(17.6, 0);
     expect(lean / ((leanByHand * 180) / Math.PI)).toBeCloseTo(1, 2);
+  });
+
+  it('ends at the middle of the screws on its way: what is cut out beyond it counts nothing', () => {
+    const supports = [wide(30), wide(50)];
+    const window = through(rectangleOutline({ size: [6, 10] }).map(([x, y]) => [x + 45, y] as const));
+    // a whole newton on 40 − 11 mm
+    const byHand = 2 * (bends(29, 0) + shears(29));
+    expect(band([], { supports }).sag / byHand).toBeCloseTo(1, 2);
+    expect(band([window], { supports })).toMatchObject({
+      sag: expect.closeTo(band([], { supports }).sag, 9),
+      lean: expect.closeTo(band([], { supports }).lean, 9),
+    });
   });
 
   it('has no bound where nothing is left', () => {

@@ -54,7 +54,7 @@ export const FOLDERS = {
     'test/parts/common/{slab,bolting,profile-checks}.test.ts',
   ],
   'parts/nut/variants/{checks,twin-checks,twin,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
-    'test/parts/nut/{family,verdicts,by-hand}.test.ts',
+    'test/parts/nut/{family,by-hand}.test.ts',
     'test/parts/nut/variants/*.test.ts',
   ],
   'parts/adapter/checks': [
@@ -80,7 +80,7 @@ export const FOLDERS = {
   ],
   'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
-  'axis/checks': ['test/axis/{checks,lengths}.test.ts', 'test/axis/checks/*.test.ts'],
+  'axis/checks': ['test/axis/lengths.test.ts', 'test/axis/checks/*.test.ts'],
   // what works a whole axis out takes ten seconds, so each of these is noticed by its own test
   'axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.ts': [
     'test/axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.test.ts',

@@ -1,4 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { CollarDesign } from '../../../src/parts/collar/dimensions.js';
+import { boreEnd } from '../../../src/parts/collar/plan.js';
+import { design } from '../../../src/pipeline/design.js';
+import { HALVES } from '../../support/collar-sheets.js';
 import { couplingSheet } from '../../support/coupling-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
@@ -55,6 +59,25 @@ describe('the torque of a grip, in words', () => {
     expect(coupling('grip-torque', { screw: { major: undefined } })!.verdict).toBe('pass');
   });
 
+  it('asks for the room, and for a screw that slips at its thinnest, unless it slips anyhow', () => {
+    expect(sleeve('grip-torque', COOL)!.missing).toEqual(['duty.temperature']);
+    expect(sleeve('grip-torque', { ...COOL, motor: { torque: 0.9 } })!.word).toBe('no');
+    // a bore for crests of 8 mm closes further on those of 7.82 that the class allows, and holds less
+    const unread = {
+      shaft: undefined,
+      screw: 'Tr8x2',
+      screw_end: { friction: 0.04, clamp: { count: 1 } },
+      motor_end: { clamp: { count: 2 } },
+    };
+    const easy = sleeve('grip-torque', { ...unread, motor: { torque: 0.05 } })!;
+    expect(easy).toMatchObject({ word: 'yes', message: expect.stringContaining('the screw end holds') });
+    const close = { motor: { torque: (0.999 * easy.value!) / 1.3e3 } };
+    expect(sleeve('grip-torque', { ...unread, ...close })!.missing).toEqual(['screw.major']);
+    expect(sleeve('grip-torque', { ...unread, motor: { torque: (1.001 * easy.value!) / 1.3e3 } })!.word).toBe('no');
+    const read = { ...unread, screw: { designation: 'Tr8x2', major: '8 ± 0 mm' } };
+    expect(sleeve('grip-torque', { ...read, ...close })!.word).toBe('but');
+  });
+
   it('says where nothing of this plastic holds, and what heat takes from it', () => {
     const soft = sleeve('grip-torque', { material: 'pla' })!.message;
     expect(soft).toMatch(/; no clamp of pla up to two M6 holds it/);
@@ -96,12 +119,16 @@ describe('the pressure of a flat, by hand', () => {
     expect(row.value).toBeCloseTo(20 / 7.5, 4);
     expect(row.message).toMatch(/^2\.7 MPa in work in the motor end, which bears [\d.]+ MPa$/);
     expect(worn(20e-3, { duty: { reversing: 'no', temperature: undefined } })!.missing).toEqual(['duty.temperature']);
+    // work that crushes it is no caution
+    expect(row.limit).toEqual(row.fail_limit);
+    const small = { clamp: { count: 1, washers: 'no' } };
+    expect(worn(0.25, { motor_end: small, duty: { reversing: 'no' } })).toMatchObject({ word: 'no', limit: row.limit });
   });
 
   it('is that of the motor where the clamp slips in a jam', () => {
     const row = worn(2)!;
     expect(row.value).toBeCloseTo(2000 / 7.5, 3);
-    expect(row.verdict).toBe('caution');
+    expect(row).toMatchObject({ verdict: 'caution', limit: { max: expect.any(Number) }, fail_limit: null });
     expect(row.message).toMatch(/when the clamp slips in a jam in the motor end.*; a clamp that holds by itself/);
     // cold it is crushed as well: nothing is asked
     expect(worn(2, COOL)).toMatchObject({ word: 'but', value: row.value });
@@ -153,6 +180,15 @@ describe('the strain of a hub that closes', () => {
     expect(Number(strain)).toBeCloseTo(0.8 * value!, 2);
   });
 
+  it('is that of the hub that closes further, and hangs on a screw that nobody measured', () => {
+    const loose = sleeve('closing-strain', { screw_end: { bore_clearance: 0.3 } })!;
+    expect(loose).toMatchObject({ word: 'no', message: expect.stringContaining('% in the screw end') });
+    expect(sleeve('closing-strain', { motor_end: { bore_clearance: 0.3 } })!.message).toContain('% in the motor end');
+    expect(coupling('closing-strain')!.word).toBe('yes');
+    expect(coupling('closing-strain', { screw: { major: undefined } })!.missing).toEqual(['screw.major']);
+    expect(coupling('closing-strain', { screw: { major: undefined }, material: 'pla' })!.word).toBe('no');
+  });
+
   it('is cured by less clearance where it is too much, and asked of no hub without a slit', () => {
     expect(sleeve('closing-strain', { material: 'pla' })!.message).toMatch(
       /; use a smaller motor_end.bore_clearance, a thinner wall or a tougher plastic$/,
@@ -169,5 +205,28 @@ describe('a hub on the crests of a screw', () => {
     );
     expect(sleeve('crest-grip', { ...screw, screw_end: { degreased: 'yes' } })!.message).not.toContain('grease');
     expect(sleeve('crest-grip')).toBeUndefined();
+  });
+
+  it('presses on 37 % of the bore with what is left of its screws: two halves of PC, an M3 of 1014 N on either side', () => {
+    const sheet = changed(HALVES, {
+      shaft: undefined,
+      screw: { designation: 'Tr10x2', major: '9.9 ± 0 mm' },
+      hold: { degreased: 'yes', clamp: { screw: 'M3', count: 1 } },
+    });
+    const row = findingOf(sheet, 'crest-grip')!;
+    const length = boreEnd((design(sheet) as CollarDesign).finished);
+    // 0.5·1.2·57.5 MPa under washers of 7 mm over holes of 3.4; a tenth beds in
+    const preload = 34.5 * (Math.PI / 4) * (7 ** 2 - 3.4 ** 2);
+    expect(row.value).toBeCloseTo((2 * 0.9 * preload) / (0.37 * length * 9.9), 4);
+    expect(row.limit).toEqual({ max: expect.closeTo(34.5, 6) });
+    expect(row).toMatchObject({
+      word: 'but',
+      message: expect.stringMatching(/ MPa on them of 34\.5 MPa: they sink in; a turned end/),
+    });
+    const borne = findingOf(changed(sheet, { limits: { 'crest-grip': { max: 50 } } }), 'crest-grip')!;
+    expect(borne).toMatchObject({ word: 'yes', message: expect.stringMatching(/ MPa on them$/) });
+    const two = changed(sheet, { hold: { clamp: { count: 2 } } });
+    const longer = boreEnd((design(two) as CollarDesign).finished);
+    expect(findingOf(two, 'crest-grip')!.value).toBeCloseTo((4 * 0.9 * preload) / (0.37 * longer * 9.9), 4);
   });
 });

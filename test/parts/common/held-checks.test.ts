@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Limits } from '../../../src/judge/check.js';
 import { limitsInForce } from '../../../src/judge/limits-in-force.js';
 import { heat, shrinkAppliedOnce } from '../../../src/parts/common/checks.js';
 import type { HeldView } from '../../../src/parts/common/held.js';
@@ -74,17 +75,18 @@ describe('a shaft in its bore, by hand', () => {
 });
 
 /** What a check finds of shafts as they are held, of which the rest is not looked at. */
-function told(id: string, held: readonly object[], max?: number) {
+function told(id: string, held: readonly object[], max?: number, nozzle = 0.4) {
   const check = heldChecks((view: HeldView) => view, { outside: 'outside', holds: [] }).find((one) => one.id === id)!;
   const limits = max === undefined ? check.limits : { pass: { max } };
   const view = {
     held,
-    printer: { holeOffset: { at_zero: 0, per_mm: 0 }, holeSpread: 0.06, compensation: {} },
+    printer: { nozzle, holeOffset: { at_zero: 0, per_mm: 0 }, holeSpread: 0.06, compensation: {} },
     material: { shrink: { plane: { least: 0, likely: 0, most: 0 } } },
   };
   return check.run(view as never, limitsInForce(limits)) as {
     value: { likely: number; most: number };
     message: string;
+    limits?: Limits;
   };
 }
 
@@ -104,6 +106,16 @@ describe('shafts that are held, piece by piece', () => {
     screwLength: 10,
   };
   const at = (outside: number, more: object = {}) => ({ outside, clamp: { ...clamp, ...more } });
+
+  it('the thinnest wall of all is told: four lines of the nozzle, and never less than 1.6 mm', () => {
+    const end = (name: string, diameter: number) => ({ name, outside: 20, bore: { form: 'round', diameter } });
+    const walls = (nozzle: number) => told('wall', [end('motor end', 10), end('screw end', 16)], undefined, nozzle);
+    expect(walls(0.4)).toMatchObject({ value: { likely: 2 }, message: '2 mm: screw end, bore to outside' });
+    expect(walls(0.8).message).toMatch(/; a larger outside gives it room$/);
+    expect([0.25, 0.4, 0.8].map((nozzle) => walls(nozzle).limits)).toEqual(
+      [1.6, 1.6, 3.2].map((min) => ({ pass: { min: expect.closeTo(min, 9) }, fail: { min: 1.6 } })),
+    );
+  });
 
   it('the shorter one is told', () => {
     const long = in8('motor end', 20);

@@ -21,6 +21,7 @@ describe('joints', () => {
     expect(pocketOf(hole('counterbore'))).toEqual({ kind: 'round', diameter: 7.72, depth: 4 });
     // ISO 4032 M4: 7 mm across flats, 3.2 mm high; 0.2 mm of room
     expect(pocketOf(hole('hexagon'))).toEqual({ kind: 'hexagon', acrossFlats: 7.2, depth: 3.2 });
+    for (const joint of ['through', 'insert', 'tapped'] as const) expect(pocketOf(hole(joint))).toBeUndefined();
     // corners of 7.2 mm flats: 7.2/√3
     expect(openingRadius(hole('hexagon'))).toBeCloseTo(4.1569, 4);
     // ISO 7089 M4: 9 mm; ISO 4762: 7 mm plain

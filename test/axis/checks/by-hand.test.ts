@@ -404,6 +404,12 @@ describe('heat at the motor', () => {
     expect(of('petg', 65)).toMatchObject({ word: 'no', value: 65 - 80 });
     expect(of('asa', 75)).toMatchObject({ word: 'not-told', missing: ['motor.temperature'] });
     expect(of('pc', 120)).toMatchObject({ word: 'yes', value: 120 - 80 });
+    // what is told is not asked for
+    const told = { parts: [part('plate', { isAtMotor: true, material: plastic('asa', 75) })] };
+    expect(found('axis-heat', { ...told, sheet: { motor: { temperature: 80 } } })).toMatchObject({
+      word: 'no',
+      value: -5,
+    });
     expect(found('axis-heat', { parts: [NUT] })).toBeUndefined();
     expect(found('axis-heat', { parts: [part('plate', { isAtMotor: true })] })).toBeUndefined();
   });
@@ -458,7 +464,7 @@ describe('how it runs', () => {
   });
 
   it('raises a bought nut by half of what the motor gives, at friction 0.5', () => {
-    const bought = [part('nut', { nut: { length: 18, floats: false, printed: false } })];
+    const bought = [part('plate', {}), part('nut', { nut: { length: 18, floats: false, printed: false } })];
     const duty = { load: 30, motor: { torque: 400 } };
     const raised = (more: Some = {}) =>
       found('axis-torque', {

@@ -83,7 +83,6 @@ export interface GripTorque {
   readonly friction: number;
   /** of each clamp screw, freshly tightened [N] */
   readonly preload: number;
-  readonly heldBy: PreloadLimit;
   /** of all clamp screws together, that closes the hub on its shaft [N] */
   readonly closing: number;
 }
@@ -136,7 +135,6 @@ export function gripOf(grip: Grip, place: GripPlace, life: GripLife): GripTorque
     setScrew,
     ...strongest({ clamp: clamp && (life.retighten ? clamp.again : clamp.hot), form, setScrew }, life.reversing),
     preload: preload?.force ?? 0,
-    heldBy: preload?.heldBy ?? 'head',
     closing,
   };
 }

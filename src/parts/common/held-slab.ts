@@ -24,7 +24,7 @@ export interface HeldSlab {
   readonly supports: readonly Support[];
   /** how far from the axis, along a unit vector, the load comes in */
   readonly reach: (along: Point) => number;
-  /** what pulls is so stiff that it backs the slab as far as it reaches, and how wide it is; else the middle bends too */
+  /** what pulls is so stiff that it backs the slab as far as it reaches, and how wide it is; else a ring pulls, and the middle bends too */
   readonly backed?: number;
   /** pockets of the slab that the load may come in through */
   readonly pockets?: readonly LoadPocket[];
@@ -45,7 +45,7 @@ export interface LoadPocket {
 export interface Strip {
   /** share of the load on the supports beyond the section */
   readonly share: number;
-  /** from these supports to where the load comes in, or to the section, mm */
+  /** by which that share turns the section, what pulls beyond it counted, mm */
   readonly arm: number;
   readonly section: Section;
   /** where it is the floor of a pocket: how thick that is, and what its corner adds, which is in the stress */
@@ -134,13 +134,13 @@ function bentAlong(held: HeldSlab, along: Point): SlabBending[] {
   if (beyond.length === 0) return [];
   const last = Math.max(...beyond.map(({ at, head }) => dot(at, along) - head / 2));
   const round = held.backed === undefined ? {} : { across: held.backed, count: carrying.length };
-  const first = held.backed === undefined ? 0 : reach;
+  const [first, ring] = held.backed === undefined ? [0, reach] : [reach, 0];
   const cuts = stationsBetween(first, Math.max(first, last), held.slab, along).map((distance) => ({
     distance,
-    strips: stripsAt(held.slab, beyond, { along, distance, reach, round }),
+    strips: stripsAt(held.slab, beyond, { along, distance, ring, round }),
   }));
   const rims = rimsOf(held, along, { reach, last }).flatMap(({ pocket, distance }) =>
-    stripsAt(floorOf(held.slab, pocket), beyond, { along, distance, reach, round }).map((strip) =>
+    stripsAt(floorOf(held.slab, pocket), beyond, { along, distance, ring, round }).map((strip) =>
       onFloor(strip, held.slab, pocket),
     ),
   );
@@ -181,7 +181,8 @@ function onFloor(strip: Strip, slab: Slab, { from, to, notch }: LoadPocket): Str
 interface At {
   readonly along: Point;
   readonly distance: number;
-  readonly reach: number;
+  /** radius of the ring around which the load comes in; 0 where none of it lies beyond a cut, mm */
+  readonly ring: number;
   /** what supports around something round share */
   readonly round: { readonly across?: number; readonly count?: number };
 }
@@ -195,16 +196,30 @@ interface Spread {
 
 /** Strips at one cut: supports whose spreads meet bend one strip together. */
 function stripsAt(slab: Slab, beyond: readonly Support[], at: At): Strip[] {
-  const { along, distance, reach } = at;
+  const { along, distance, ring } = at;
+  const pulled = ringBeyond(ring, distance) / beyond.reduce((sum, { share }) => sum + share, 0);
   return groupsOf(spreadsAt(beyond, at)).map((group): Strip => {
     const spans = group.map(({ from, to }) => [from, to] as const);
     const section = sectionOf(materialAt(slab, { along, distance }, spans));
     const share = group.reduce((sum, { support }) => sum + support.share, 0);
-    const from = Math.max(distance, reach);
-    const moment = group.reduce((sum, { support }) => sum + support.share * (dot(support.at, along) - from), 0);
+    const moment = group.reduce(
+      (sum, { support }) => sum + support.share * (dot(support.at, along) - distance - pulled),
+      0,
+    );
     const stress = moment <= 1e-12 ? 0 : section.modulus === 0 ? Infinity : moment / section.modulus;
     return { share, arm: moment / share, section, along, distance, stress };
   });
+}
+
+/**
+ * Moment about a cut of the part beyond it of one newton that comes in evenly around a ring [mm].
+ *
+ *     M = (√(r² − z²) − z·φ) / π      cos φ = z/r;  half of the ring has its middle 2·r/π from the axis
+ */
+function ringBeyond(radius: number, distance: number): number {
+  if (distance >= radius) return 0;
+  const reached = Math.sqrt(radius ** 2 - distance ** 2) - distance * Math.acos(distance / radius);
+  return reached / Math.PI;
 }
 
 function groupsOf(spreads: readonly Spread[]): Spread[][] {

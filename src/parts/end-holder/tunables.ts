@@ -19,6 +19,15 @@ export const END_HOLDER_TUNABLES: readonly Tunable<EndHolderDesign>[] = [
   ),
   {
     ...mm,
+    path: 'body.cover',
+    least: 2,
+    most: 60,
+    step: 0.5,
+    grain: 1,
+    now: ({ finished: { cover } }) => cover?.thickness,
+  },
+  {
+    ...mm,
     path: 'bore',
     least: 2,
     most: 80,

@@ -236,8 +236,10 @@ describe('a check of an end holder', () => {
 
 describe('bending of a located holder', () => {
   const bending = (changes: Tree = {}) => found('body-bending', LOCATED, changes)!;
-  // two of four bolts at 16 mm, half of the load, turn the plate about the edge of an opening of 18.5 mm, on 44 × 3 mm at most
-  const least = (load: number, thickness: number) => (0.5 * load * (16 - 9.25)) / ((44 * thickness ** 2) / 6);
+  // the load comes in around an opening; half of a ring has its middle 2·r/π from the axis
+  const middleOf = (opening: number) => opening / Math.PI;
+  // two of four bolts at 16 mm, half of the load, turn the plate against half of a ring of 18.5 mm, on 44 × 3 mm at most
+  const least = (load: number, thickness: number) => (0.5 * load * (16 - middleOf(18.5))) / ((44 * thickness ** 2) / 6);
 
   it.each([2, 3, 4])('counts the plate of %d mm over the bearing, no kinder than on its whole width', (cover) => {
     const { value, message } = bending({ body: { cover }, duty: { load: 80 } });
@@ -247,12 +249,12 @@ describe('bending of a located holder', () => {
   });
 
   it('is that of the section in the middle, its openings and holes counted', () => {
-    // half of 20 N turns 25.5 × 3 mm, 44 less an opening of 18.5, over 16 − 9.25 mm
-    expect(bending().value).toBeCloseTo((10 * (16 - 9.25)) / ((25.5 * 3 ** 2) / 6), 5);
+    // half of 20 N turns 25.5 × 3 mm, 44 less an opening of 18.5, over 16 − 18.5/π mm
+    expect(bending().value).toBeCloseTo((10 * (16 - middleOf(18.5))) / ((25.5 * 3 ** 2) / 6), 5);
     expect(bending().message).toMatch(/^77 mm² of the plate bend at 0 mm from the axis; /);
 
     // a pressed bearing and two bolts: 21.5 mm of body up to its floor at 4 mm, above that less a pocket that opens to
-    // 21.94 + 2·0.8·tan 30°, 17.136 mm, up to 11 mm; 10 N over 30 − 9.25 mm
+    // 21.94 + 2·0.8·tan 30°, 17.136 mm, up to 11 mm; 10 N over 30 − 18.5/π mm
     const above = 40 - 21.94 - 1.6 * Math.tan(Math.PI / 6);
     const [low, high] = [21.5 * 4, above * 7];
     const middle = (low * 2 + high * 7.5) / (low + high);
@@ -265,16 +267,13 @@ describe('bending of a located holder', () => {
       ],
     };
     const pressed = bending({ held_by: 'press', body: { length: 80, width: 40 }, holes: two });
-    expect(pressed.value).toBeCloseTo((10 * (30 - 9.25)) / (inertia / Math.max(middle, 11 - middle)), 5);
+    expect(pressed.value).toBeCloseTo((10 * (30 - middleOf(18.5))) / (inertia / Math.max(middle, 11 - middle)), 5);
     expect(pressed.message).toMatch(/^206 mm² of the body bend at 0 mm from the axis; /);
 
-    // a flanged one, pressed in: towards a bolt at √2·16 mm the load spreads to 9 + 2·22.627 mm, less the bore of 21.94 and
-    // the holes of both bolts aside, 2·4.5 mm; a quarter of 20 N, 6 mm of body
-    const far = Math.SQRT2 * 16;
-    const width = 9 + 2 * far - 21.94 - 9;
+    // a flanged one, pressed in: 44 mm less the bore of 21.94, 6 mm of body; half of 20 N over 16 − 21.94/π mm
     const flanged = found('body-bending', FLANGED_LOCATED, { held_by: 'press' })!;
-    expect(flanged.value).toBeCloseTo((5 * (far - 10.97)) / ((width * 6 ** 2) / 6), 5);
-    expect(flanged.message).toMatch(/^140 mm² of the body bend/);
+    expect(flanged.value).toBeCloseTo((10 * (16 - middleOf(21.94))) / (((44 - 21.94) * 6 ** 2) / 6), 5);
+    expect(flanged.message).toMatch(/^132 mm² of the body bend/);
   });
 
   it('fails by a thin plate where the body would carry', () => {

@@ -168,7 +168,8 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
     (0.15 * 4 * clamped(M5_SLOT) * 46.1) / (400 + 23 * 46.1),
     /^the screws to the machine hold by 103 N of friction at 46.1 mm against 400 N·mm and a belt of 20 N and a motor of 3 N$/,
   ],
-  ['slip', BELTED, { belt_pull: 200 }, undefined, /belt of 200 N and a motor of 3 N; take larger screws/],
+  ['slip', BELTED, { belt_pull: 60 }, undefined, /belt of 60 N and a motor of 3 N; take larger screws/],
+  ['slip', BELTED, { belt_pull: 200 }, undefined, /a motor of 3 N: it slides along its slots; take larger screws/],
   // holes about (6, −2): √(34² + 28²) = 44.05 mm, and the belt pulls 6.32 mm aside of their middle
   [
     'slip',

@@ -81,7 +81,8 @@ export const MOTOR_PLATE_CASES: VerdictCases = {
   },
   slip: {
     yes: [MOUNTED, {}],
-    but: [BELTED, { belt_pull: 200 }],
+    but: [BELTED, { belt_pull: 60 }],
+    no: [BELTED, { belt_pull: 200 }],
     'not-told': [MOUNTED, { motor: { torque: undefined } }],
   },
   'machine-position': {

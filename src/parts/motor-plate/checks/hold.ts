@@ -1,4 +1,4 @@
-import { type Check, notJudged, type Outcome, soft, told, valued } from '../../../judge/check.js';
+import { type Check, type Limits, notJudged, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { HOURS } from '../../../mechanics/strength/plastic.js';
@@ -185,44 +185,53 @@ const floorBending: PlateCheck = {
   },
 };
 
+/** What slides along its slots once friction lets go; elsewhere pilot and shanks catch it. */
+const SLIDES = 1;
+
 /** Torque, belt and a motor that lies want to turn and shift the plate: friction alone keeps it where it was set. */
 const slip: PlateCheck = {
   ...clamp,
   id: 'slip',
   question: 'in-line',
   title: 'Friction that the screws keep, over what torque, belt and weight ask',
-  limits: soft({ min: 1.5 }),
-  moves: 'machine.holes, motor.torque, belt_pull, motor.weight, duty.load, material, motor.temperature',
-  run: (design, { pass }) => {
-    const { motor, material, duty } = design;
-    const missing = [...(motor.torque === undefined ? ['motor.torque'] : []), ...untoldLoads(design)];
-    if (motor.torque === undefined || missing.length > 0) return notJudged(...missing);
-    const { torque } = motor;
-    const { along, across, pulls } = thrustOf(design);
+  moves: 'machine.holes, slots, motor.torque, belt_pull, motor.weight, duty.load, material, motor.temperature',
+  run: (design, inForce) => {
+    const missing = [...(design.motor.torque === undefined ? ['motor.torque'] : []), ...untoldLoads(design)];
+    if (missing.length > 0) return notJudged(...missing);
     const rows = [
-      { who: "the motor's screws", pattern: motorPattern(design) },
-      { who: 'the screws to the machine', pattern: machinePattern(design) },
-    ].flatMap(({ who, pattern }) => {
-      const fresh = clampForce(pattern.hole, pattern.length, material);
-      if (!fresh) return [];
-      const left = clampLeft(fresh, material, judgedTemperature(duty));
-      const { radius, aside } = turnedAbout(pattern.centres);
-      // what pulls along the shaft takes its part of what presses the faces together
-      const friction = Math.max(0, pattern.centres.length * left - along) * dryFriction(material);
-      const value = (friction * radius) / (torque + across * (radius + aside));
-      return [{ who, value, friction, radius }];
-    });
+      slipOf(design, "the motor's screws", motorPattern(design)),
+      slipOf(design, 'the screws to the machine', machinePattern(design), design.finished.machine.slot !== undefined),
+    ].filter((row) => row !== undefined);
     if (rows.length === 0) return undefined;
-    const { who, value, friction, radius } = rows.reduce((a, b) => (b.value < a.value ? b : a));
-    const cure = keeps(value, pass)
+    const { words, value, slides } =
+      rows.find((row) => row.slides && row.value < SLIDES) ?? rows.reduce((a, b) => (b.value < a.value ? b : a));
+    const own: Limits = soft({ min: 1.5 }, slides ? { min: SLIDES } : undefined);
+    const goes = slides && value < SLIDES ? ': it slides along its slots' : '';
+    const cure = keeps(value, inForce.of(own).pass)
       ? ''
       : '; take larger screws or washers, tighten them again after a day, or dowel the plate';
-    return valued(
-      exactly(value),
-      `${who} hold by ${plain(friction, 0)} N of friction at ${plain(radius, 1)} mm against ${[`${plain(torque, 0)} N·mm`, ...pulls].join(' and ')}${cure}`,
-    );
+    return valued(exactly(value), `${words}${goes}${cure}`, own);
   },
 };
+
+/** What the screws of a pattern keep by friction after years, over what turns and shifts them; undefined where nothing clamps. */
+function slipOf(design: MotorPlateDesign, who: string, pattern: BoltedPattern, slides = false) {
+  const { motor, material, duty } = design;
+  const fresh = clampForce(pattern.hole, pattern.length, material);
+  if (!fresh) return undefined;
+  const { torque = 0 } = motor;
+  const { along, across, pulls } = thrustOf(design);
+  const left = clampLeft(fresh, material, judgedTemperature(duty));
+  const { radius, aside } = turnedAbout(pattern.centres);
+  // what pulls along the shaft takes its part of what presses the faces together
+  const friction = Math.max(0, pattern.centres.length * left - along) * dryFriction(material);
+  const against = [`${plain(torque, 0)} N·mm`, ...pulls].join(' and ');
+  return {
+    slides,
+    value: (friction * radius) / (torque + across * (radius + aside)),
+    words: `${who} hold by ${plain(friction, 0)} N of friction at ${plain(radius, 1)} mm against ${against}`,
+  };
+}
 
 /** Mean distance of screws from their own middle, about which they turn, and how far the shaft stands aside of it. */
 function turnedAbout(centres: BoltedPattern['centres']): { readonly radius: number; readonly aside: number } {

@@ -32,6 +32,23 @@ export function loosePullOf(one: Held, view: HeldView): number | undefined {
   return place && pullOf(gripOf(one.grip, place, lifeOf(one, view)), one, view);
 }
 
+/**
+ * Pull that is to be left beside the torque in work so that a clamp holds a jam too, its force along the shaft and the motor's torque together.
+ *
+ *     F = √(F_jam² + (2/d)²·(T_motor² − T_work²))
+ */
+export function pullForJam(
+  jam: number,
+  { shaft }: Pick<Held, 'shaft'>,
+  { demand: { working, motor } }: Pick<HeldView, 'demand'>,
+): number {
+  const around = gripPull({
+    torque: Math.sqrt(Math.max(0, motor ** 2 - working ** 2)),
+    diameter: shaft.diameter.likely,
+  });
+  return Math.hypot(jam, around);
+}
+
 /** What would hold more along a shaft, of what is not there already. */
 export function pullCures(grip: Grip, section: string, { retighten }: Pick<HeldView, 'retighten'>): string[] {
   const { clamp } = grip;

@@ -30,11 +30,13 @@ export interface DriveTask {
   readonly shock: Shock;
   /** an axis that is not known to lie counts as one that stands */
   readonly lies: boolean;
+  /** whether the grip carries a screw that hangs: what slips around slips along too, since friction points against the slip */
+  readonly hangs?: boolean;
 }
 
 /** The greatest torque that goes through a grip: that of load and screw where both are told, else the motor's. */
-export function gripDemand({ motor, screw, load, shock, lies }: DriveTask): GripDemand {
-  const falls = !lies && (screw === undefined || holdingOf(screw) === 'falls');
+export function gripDemand({ motor, screw, load, shock, lies, hangs = false }: DriveTask): GripDemand {
+  const falls = hangs || (!lies && (screw === undefined || holdingOf(screw) === 'falls'));
   const raised = screw && load ? raisedBy(screw, load) : undefined;
   if (raised === undefined)
     return { working: motor, words: "the motor's, since load or screw is not told", motor, falls };

@@ -1,14 +1,14 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../judge/check.js';
-import { allKeep, keeps } from '../../judge/judge.js';
+import { allKeep, judge, keeps } from '../../judge/judge.js';
 import { isReplaced } from '../../judge/limits-in-force.js';
 import { plain } from '../../units/format.js';
 import { exactly, halfWidth, plusMinus } from '../../units/measured.js';
-import { loosePullOf, pullAsked, pullCures, pullOf } from '../common/axial-grip.js';
+import { loosePullOf, pullAsked, pullCures, pullForJam, pullOf } from '../common/axial-grip.js';
 import { carriedWords, judgeMotorThrust, UNTOLD_SPAN } from '../common/axial-path.js';
 import { boreReach } from '../common/bore.js';
 import { shrinkAppliedOnce } from '../common/checks.js';
 import { finerNozzle, oneOf } from '../common/finer-print.js';
-import { gripOfHeld, sectionOf } from '../common/held.js';
+import { gripOfHeld, type Held, type HeldView, sectionOf } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
 import { holeResidual, planeResidual } from '../common/residual.js';
 import { askedWhereItHangs } from '../common/untold.js';
@@ -49,7 +49,30 @@ const overConstraint: SleeveCheck = {
   },
 };
 
-/** What hangs on a clamp slips out of it. */
+/** One clamp along its shaft [N]. */
+interface Pulled {
+  readonly one: Held;
+  /** what it holds beside the torque in work, at the end of its life */
+  readonly pull: number;
+  /** what is to be left so for a jam; 0 where nobody knows of one */
+  readonly jams: number;
+}
+
+/** The clamp that slips first: for good, or else when the axis jams. */
+function weakerEnd({ jam }: SleeveDesign, view: HeldView, needed: number): Pulled {
+  const rows = view.held.map(
+    (one): Pulled => ({
+      one,
+      pull: pullOf(gripOfHeld(one, view), one, view),
+      jams: jam === undefined ? 0 : pullForJam(jam, one, view),
+    }),
+  );
+  const standing = rows.reduce((a, b) => (b.pull < a.pull ? b : a));
+  if (jam === undefined || standing.pull < needed) return standing;
+  return rows.reduce((a, b) => (b.pull * a.jams < a.pull * b.jams ? b : a));
+}
+
+/** What hangs on a clamp slips out of it, for good or when the axis jams. */
 const axialGrip: SleeveCheck = {
   ...body,
   group: 'grip',
@@ -57,32 +80,35 @@ const axialGrip: SleeveCheck = {
   title: 'Axial pull of the weaker clamp',
   unit: 'N',
   source: 'derived: relaxation of held strains',
-  moves: 'mounting, duty.load, duty.upward, duty.span, motor_end.clamp, screw_end.clamp, retighten',
+  moves:
+    'mounting, thrust_bearing, motor.torque, duty.load, duty.upward, duty.span, motor_end.clamp, screw_end.clamp, retighten, material',
   grave: true,
   run: (design, inForce) => {
     const view = heldIn(design);
     if (!view) return undefined;
-    const rows = view.held.map((one) => ({ one, pull: pullOf(gripOfHeld(one, view), one, view) }));
-    const { one: weaker, pull } = rows.reduce((a, b) => (b.pull < a.pull ? b : a));
     const { axial } = design;
+    const { needed, words, missing } = pullAsked(axial);
+    const { one: weaker, pull, jams } = weakerEnd(design, view, needed);
     const carried = carriedWords(axial);
     if (carried !== undefined) return valued(exactly(pull), carried, hard({ min: 0 }));
-    const { needed, words, missing } = pullAsked(axial);
-    const own = hard({ min: needed });
-    const { pass } = inForce.of(own);
-    const holds = keeps(pull, pass);
+    const own = { pass: { min: Math.max(needed, jams) }, fail: { min: needed } };
+    const limits = inForce.of(own);
+    const least = limits.fail?.min ?? needed;
+    const verdict = judge(exactly(pull), limits);
     const unknown = [
       ...missing,
       ...(view.held.every(({ temperature }) => temperature.known) ? [] : ['duty.temperature']),
-      ...(view.held.some((one) => (loosePullOf(one, view) ?? Infinity) < pass.min!) ? ['screw.major'] : []),
+      ...(view.held.some((one) => (loosePullOf(one, view) ?? Infinity) < least) ? ['screw.major'] : []),
     ];
-    if (holds && unknown.length > 0) return notJudged(...unknown);
-    const cure = holds
-      ? ''
-      : `; use ${pullCures(weaker.grip, sectionOf(weaker), view).join(', ')} or a thrust bearing (thrust_bearing: yes)`;
+    if (verdict !== 'fail' && unknown.length > 0) return notJudged(...unknown);
+    const slips = verdict === 'caution' ? `; it slips when the axis jams, under ${plain(jams, 0)} N` : '';
+    const cure =
+      verdict === 'pass'
+        ? ''
+        : `; use ${pullCures(weaker.grip, sectionOf(weaker), view).join(', ')} or a thrust bearing (thrust_bearing: yes)`;
     return valued(
       exactly(pull),
-      `${plain(pull, 0)} N are left, ${plain(pass.min!, 0)} N are asked${isReplaced(own.pass, pass) ? ' by the sheet' : `: 2 × ${words}`}${cure}`,
+      `${plain(pull, 0)} N are left, ${plain(least, 0)} N are asked${isReplaced(own.pass, limits.pass) ? ' by the sheet' : `: 2 × ${words}`}${slips}${cure}`,
       own,
     );
   },

@@ -6,7 +6,7 @@ import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import { onceFor } from '../../units/once.js';
-import type { AxialPath } from '../common/axial-path.js';
+import { type AxialPath, carriedWords } from '../common/axial-path.js';
 import type { Shaft } from '../common/bore.js';
 import { resolveShaft, roundShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
@@ -17,6 +17,7 @@ import { type GripDemand, gripDemand } from '../common/grip-demand.js';
 import type { HubTemperature } from '../common/held.js';
 import { motorHeat } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
+import { stallForce } from '../common/stall-force.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { layOutBush, layOutClamp } from './layout.js';
@@ -46,6 +47,8 @@ export interface SleeveDesign extends DesignBase {
   readonly axial: AxialPath;
   /** that the motor's bearing may carry along its shaft [N] */
   readonly axialLimit?: number;
+  /** force along the screw when the axis jams; undefined where a shaft is no screw [N] */
+  readonly jam?: number;
   readonly offset?: number;
   /** undefined where neither motor nor room is told */
   readonly temperature?: HubTemperature;
@@ -66,6 +69,7 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
   const shaft = drivenShaft(sheet, screw, calipers, assumptions);
   const { motor, duty = {} } = sheet;
   const heat = heatOf(sheet, assumptions);
+  const axial = axialOf(sheet, screw ? roundShaft(screw.major) : shaft);
   const clamps = sheet.form === 'clamp';
   const retighten =
     clamps && assumptions.or(sheet.retighten, 'retighten', 'no', 'clamp screws are tightened once') === 'yes';
@@ -78,6 +82,7 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
         load: duty.load,
         shock: assumptions.or<Shock>(duty.shock, 'duty.shock', 'none', 'not given'),
         lies: sheet.mounting === 'horizontal',
+        hangs: carriedWords(axial) === undefined && (sheet.mounting ?? 'motor-above') === 'motor-above',
       })
     : undefined;
   const laid = demand
@@ -103,22 +108,32 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
     ends: laid.ends,
     shaft,
     ...(sheet.bore === undefined ? {} : { fills: sheet.bore }),
-    ...defined({ demand, offset: sheet.offset, axialLimit: motor?.axial_limit }),
+    ...defined({
+      demand,
+      offset: sheet.offset,
+      axialLimit: motor?.axial_limit,
+      jam: screw && motor?.torque !== undefined ? stallForce({ duty: { motor }, screw }) : undefined,
+    }),
     ...heat,
     retighten,
     reversing,
-    axial: {
-      thrustBearing: sheet.thrust_bearing === 'yes',
-      locatingHolder: sheet.locating_holder === 'yes',
-      screw: screw ? roundShaft(screw.major) : shaft,
-      ...defined({ mounting: sheet.mounting, load: duty.load, upward: duty.upward, span: duty.span }),
-    },
+    axial,
     material,
     printer,
     dimensions: { finished: named(laid.plan), printed: named(printed) },
     assumptions: assumptions.list,
     limits: sheet.limits ?? {},
     densities: { [material.name]: material.density },
+  };
+}
+
+/** What acts along the screw. */
+function axialOf({ mounting, thrust_bearing, locating_holder, duty = {} }: SleeveSheet, screw: Shaft): AxialPath {
+  return {
+    thrustBearing: thrust_bearing === 'yes',
+    locatingHolder: locating_holder === 'yes',
+    screw,
+    ...defined({ mounting, load: duty.load, upward: duty.upward, span: duty.span }),
   };
 }
 

@@ -16,6 +16,7 @@ motor:
 screw: {designation: Tr8x2, major: 7.95 ± 0.03 mm}      # held over its crests
 # turned_end: 6 mm              # of the screw, held in place of its crests; shaft: 8 mm for a plain shaft
 mounting: motor-above           # motor-below, motor-above (the screw hangs), horizontal
+thrust_bearing: yes             # a bearing and a collar carry the screw; no: the sleeve does, and slips when the axis jams
 offset: 0.03 mm                 # by which the shafts are out of line; a rigid sleeve takes none of it
 
 # Plastic gives under a clamp: washers spread its force, and a second tightening (cold, after the first hot day) brings

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { loosePullOf, pullAsked, pullCures, pullOf } from '../../../src/parts/common/axial-grip.js';
+import { loosePullOf, pullAsked, pullCures, pullForJam, pullOf } from '../../../src/parts/common/axial-grip.js';
 import type { AxialPath } from '../../../src/parts/common/axial-path.js';
 import type { Grip } from '../../../src/parts/common/grip.js';
 import type { Held, HeldView } from '../../../src/parts/common/held.js';
@@ -26,6 +26,16 @@ describe('pull that a clamp holds beside its torque: 2·√(T² − W²)/d', () 
 
   it('of a shaft that was measured has no thinner case', () => {
     expect(loosePullOf(held as Held, view(0) as HeldView)).toBeUndefined();
+  });
+});
+
+describe('pull that a jam wants beside the torque in work: √(F² + (2/d)²·(M² − W²))', () => {
+  const demand = (working: number, motor: number) => ({ demand: { working, words: '', motor, falls: false } });
+
+  it('counts what the motor turns with beyond the work', () => {
+    // 130² − 50² = 120², 2·120/10 = 24; 24² + 7² = 25²
+    expect(pullForJam(7, held, demand(50, 130))).toBeCloseTo(25, 9);
+    expect(pullForJam(7, held, demand(130, 130))).toBeCloseTo(7, 9);
   });
 });
 

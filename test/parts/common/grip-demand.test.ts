@@ -31,6 +31,8 @@ describe('the torque that a grip must hold', () => {
     expect(gripDemand(base).falls).toBe(true);
     expect(gripDemand({ ...base, lies: true }).falls).toBe(false);
     expect(gripDemand({ ...base, lies: true, screw: screwOf('Tr8x8(P2)') }).falls).toBe(false);
+    // friction that slips around holds nothing along
+    expect(gripDemand({ ...base, screw: TR8X2, hangs: true }).falls).toBe(true);
   });
 });
 

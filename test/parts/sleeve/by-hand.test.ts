@@ -51,12 +51,37 @@ describe('a sleeve worked by hand', () => {
 
   it('asks for the screw only where it slips at its thinnest and holds as it is likely', () => {
     const pulls = (load: number) => finding(clamp({ shaft: undefined, screw: 'Tr8x2', duty: { load } }), 'axial-grip')!;
-    expect(pulls(10)).toMatchObject({ word: 'yes' });
+    expect(pulls(10)).toMatchObject({ word: 'but' });
     expect(pulls(80)).toMatchObject({ word: 'not-told', missing: ['screw.major'] });
     expect(pulls(100)).toMatchObject({ word: 'no' });
     // of a screw that was measured nothing is asked
     const measured = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 }, duty: { load: 80 } };
-    expect(finding(clamp(measured), 'axial-grip')).toMatchObject({ word: 'yes' });
+    expect(finding(clamp(measured), 'axial-grip')).toMatchObject({ word: 'but' });
+  });
+
+  it('slips along when the axis jams: the motor pulls on the screw and turns it', () => {
+    // Tr8x2 at friction 0.05, µ/cos 15° = 0.0518: 3.5·(2 + 0.0518·π·7)/(π·7 − 0.0518·2) = 0.5019 mm, so 250 N·mm pull with 498.1 N;
+    // a level load of 10 N takes 22.3 N·mm in work, at friction 0.5. On crests of 7.95 mm: √(498.1² + (2/7.95)²·(250² − 22.3²)) = 502.1 N
+    const screw = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 }, duty: { load: 10 } };
+    const found = finding(clamp(screw), 'axial-grip')!;
+    expect(found.fail_limit).toEqual({ min: 20 });
+    expect(found.limit!.min).toBeCloseTo(502.1, 1);
+    expect(found.message).toMatch(/; it slips when the axis jams, under 502 N; use .* or a thrust bearing/);
+    // a bearing carries it instead
+    expect(finding(clamp({ ...screw, thrust_bearing: 'yes' }), 'axial-grip')).toMatchObject({ word: 'yes' });
+  });
+
+  it('lets what hangs on it fall where it slips around, since friction then points around', () => {
+    const hung = { mounting: 'motor-above', outside_diameter: 40, duty: { load: 10, span: 300 } };
+    const screw = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 } };
+    const grip = (changes: Record<string, unknown>) =>
+      finding(clamp({ ...hung, ...screw, ...changes }), 'grip-torque')!;
+    // 1.5 × 250 N·mm
+    expect(grip({}).fail_limit).toEqual({ min: 375 });
+    expect(grip({ mounting: undefined }).fail_limit).toEqual({ min: 375 });
+    // 1.3 × 22.3 N·mm in work where it lies, stands, or is carried
+    for (const safe of [{ mounting: 'horizontal' }, { mounting: 'motor-below' }, { locating_holder: 'yes' }])
+      expect(grip(safe).fail_limit!.min).toBeCloseTo(29, 0);
   });
 
   it('leaves the pull to a bearing that carries it', () => {

@@ -67,6 +67,7 @@ export const SLEEVE_CASES: VerdictCases = {
   },
   'axial-grip': {
     yes: [CLAMP, { duty: { load: 0 } }],
+    but: [CLAMP, { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 }, duty: { load: 0 } }],
     no: [CLAMP, { duty: { load: 100 } }],
     'not-told': [CLAMP, { retighten: 'no' }],
   },

@@ -45,7 +45,7 @@ export const axialGrip: CollarCheck = {
   title: 'Axial pull held by friction',
   unit: 'N',
   source: 'derived: relaxation of held strains',
-  moves: `${LOAD}, motor.torque, hold.clamp, hold.degreased, retighten, backed_by`,
+  moves: `${LOAD}, motor.torque, hold.clamp, hold.degreased, retighten, material, backed_by`,
   run: (design, inForce) => {
     if (design.finished.thread) return undefined;
     const pull = frictionHold(design);

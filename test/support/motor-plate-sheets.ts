@@ -23,6 +23,7 @@ export const MOUNTED = {
   hub_depth: 14,
   mounting: 'motor-below',
   thrust_bearing: 'yes',
+  bearing_on: 'machine',
   material: 'petg',
   printer: { compensation: 'file' },
   duty: { load: 30 },

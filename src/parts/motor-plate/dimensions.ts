@@ -37,6 +37,8 @@ export interface MotorPlateDesign extends DesignBase {
   readonly angle?: number;
   readonly hubDepth?: number;
   readonly axial: AxialPath;
+  /** what the thrust bearing stands in; undefined without one, or where nobody tells */
+  readonly bearingOn?: 'plate' | 'machine';
   readonly screw?: Screw;
   readonly duty: DutySheet;
   /** of the plate on the coolest motor that is usual, where nobody tells how warm its own gets */
@@ -80,6 +82,7 @@ export function designMotorPlate(sheet: MotorPlateSheet, presets: PresetTexts): 
     },
     drive,
     ...defined({ beltPull: sheet.belt_pull, angle: angleOf(sheet, assumptions), hubDepth: sheet.hub_depth, screw }),
+    ...defined({ bearingOn: sheet.bearing_on }),
     axial: {
       thrustBearing: sheet.thrust_bearing === 'yes',
       locatingHolder: sheet.locating_holder === 'yes',
@@ -137,4 +140,9 @@ function plateTemperature(duty: DutySheet | undefined, face: number): number {
 /** The same plate on the coolest motor that is usual; undefined where its temperature is told. */
 export const onCoolest = onceFor(({ coolest, ...design }: MotorPlateDesign): MotorPlateDesign | undefined =>
   coolest === undefined ? undefined : { ...design, duty: { ...design.duty, temperature: coolest } },
+);
+
+/** The same plate with its thrust bearing in the machine; undefined where the sheet tells, or has none. */
+export const onMachine = onceFor((design: MotorPlateDesign): MotorPlateDesign | undefined =>
+  design.axial.thrustBearing && design.bearingOn === undefined ? { ...design, bearingOn: 'machine' } : undefined,
 );

@@ -81,6 +81,10 @@ export const motorPlateSchema = map({
   hub_depth: along('of shaft that goes into the coupling'),
   mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is').optional(),
   thrust_bearing: word(['yes', 'no'], 'a bearing and collar carry the screw along its axis').optional(),
+  bearing_on: word(
+    ['plate', 'machine'],
+    'what the thrust bearing stands in: this plate, or a part of the machine',
+  ).optional(),
   locating_holder: word(['yes', 'no'], 'a holder at the other end carries the screw along its axis').optional(),
   screw: screwSection.optional().describe('that the motor turns; gives the force of a stalled motor'),
   calipers: calipersField,

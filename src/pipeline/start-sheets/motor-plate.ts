@@ -29,6 +29,7 @@ coupling: flexible              # rigid, disc (between the shaft ends), flexible
 hub_depth: 14 mm                # of shaft that goes into the coupling
 mounting: motor-below           # motor-below, motor-above, horizontal
 thrust_bearing: yes             # with a collar: then the load along the screw stays out of the motor
+bearing_on: machine             # what that bearing stands in; plate: this one, which then carries the load
 
 material: petg
 printer: {nozzle: 0.4 mm, layer: 0.2 mm, hole_offset: 0.15 mm, compensation: file}

@@ -198,6 +198,31 @@ describe('a motor plate', () => {
     });
   });
 
+  it('carries what stands on a thrust bearing in it: load and jam, but for the screws of the motor', () => {
+    const screw = { screw: 'Tr8x2', duty: { load: 20, span: 300 } };
+    const through = changed(LOADED, screw);
+    const beside = changed(through, { thrust_bearing: 'yes' });
+    const on = changed(beside, { bearing_on: 'plate' });
+    for (const id of ['plate-bending', 'plate-slope', 'bolt-clamp', 'motor-stall'])
+      expect(rowOf(on, id).value, id).toBe(rowOf(through, id).value);
+    expect(rowOf(on, 'plate-bending').message).toMatch(/^the load stands on a thrust bearing in the plate: /);
+    // the motor's screws carry its 3 N alone: no part of the load, no jam
+    expect(rowOf(on, 'bolt-clamp-motor').value).toBe(rowOf(beside, 'bolt-clamp-motor').value);
+    expect(rowOf(on, 'motor-thrust')).toBeUndefined();
+  });
+
+  it('asks what the bearing stands in only where the verdict hangs on it', () => {
+    const untold = (changes: object) =>
+      changed(MOUNTED, { bearing_on: undefined, screw: 'Tr8x2', duty: { load: 20, span: 300 }, ...changes });
+    // the jam of 0.4 N·m breaks the plate, that of 0.02 N·m does not
+    expect(rowOf(untold({}), 'plate-bending')).toMatchObject({ word: 'not-told', missing: ['bearing_on'] });
+    const weak = untold({ motor: { ...MOUNTED.motor, torque: '0.02 N m' } });
+    expect(rowOf(weak, 'plate-bending')).toMatchObject({ word: 'yes' });
+    // without the load or the screw nobody knows what it would carry
+    expect(rowOf({ ...weak, duty: {} }, 'plate-bending').missing).toEqual(['bearing_on', 'duty.load']);
+    expect(rowOf(untold({ screw: undefined }), 'motor-stall').missing).toEqual(['bearing_on', 'screw']);
+  });
+
   it('stands the force of a stalled motor for a moment', () => {
     // 0.4 N·m on Tr8x2 with friction 0.05: far above the load
     const stalled = changed(LOADED, { screw: 'Tr8x2' });

@@ -79,6 +79,7 @@ export const sensibleMotorPlate: fc.Arbitrary<Record<string, unknown>> = fc
       hub_depth: belt ? undefined : 12,
       mounting: r.mounting,
       thrust_bearing: belt ? undefined : r.thrust,
+      bearing_on: r.thrust === 'yes' && !belt ? 'machine' : undefined,
       material: r.material,
       printer: { ...r.printing, layer: 0.16 },
       duty: { load: r.load },

@@ -14,7 +14,7 @@ import { judgeFloors } from '../../common/pocket-floor.js';
 import { stallForce } from '../../common/stall-force.js';
 import { bendPlate } from '../bending.js';
 import type { MotorPlateDesign } from '../dimensions.js';
-import { goesIntoMotor, loaded, thrustOf, untoldLoads } from '../loads.js';
+import { goesIntoMotor, goesIntoPlate, loaded, thrustOf, untoldLoads, untoldSeat } from '../loads.js';
 import { motorGrip } from '../plan.js';
 
 type PlateCheck = Check<MotorPlateDesign>;
@@ -66,13 +66,17 @@ const motorStall: PlateCheck = {
   title: 'Push of the stalled motor',
   unit: 'N',
   limits: { pass: {} },
-  moves: 'screw, motor.torque, thrust_bearing',
+  moves: 'screw, motor.torque, thrust_bearing, bearing_on',
   run: (design) => {
-    if (!goesIntoMotor(design)) return undefined;
+    if (!goesIntoPlate(design)) return undefined;
     const { screw, duty } = design;
     const force = screw && stallForce({ duty, screw });
     if (force === undefined)
-      return notJudged(...(screw ? [] : ['screw']), ...(duty.motor?.torque === undefined ? ['motor.torque'] : []));
+      return notJudged(
+        ...untoldSeat(design),
+        ...(screw ? [] : ['screw']),
+        ...(duty.motor?.torque === undefined ? ['motor.torque'] : []),
+      );
     return valued(
       exactly(force),
       `stalled it pushes with ${plain(force, 0)} N along the screw; bending and clamps are judged by it`,
@@ -135,7 +139,8 @@ const motorClamp: PlateCheck = {
   id: 'bolt-clamp-motor',
   title: "Clamp force that the motor's screws keep, over the load",
   moves: 'material, motor.temperature, motor_heads',
-  run: (design, limits) => judgePatternClamp(design, motorPattern(design), limits),
+  run: (design, limits) =>
+    judgePatternClamp(design, { pattern: motorPattern(design), goesIn: goesIntoMotor(design) }, limits),
 };
 
 /** Screws to the machine that go slack let motor and plate move together. */
@@ -144,17 +149,24 @@ const machineClamp: PlateCheck = {
   id: 'bolt-clamp',
   title: 'Clamp of screws over load',
   moves: 'machine.holes, material, motor.temperature',
-  run: (design, limits) => judgePatternClamp(design, machinePattern(design), limits),
+  run: (design, limits) =>
+    judgePatternClamp(design, { pattern: machinePattern(design), goesIn: goesIntoPlate(design) }, limits),
 };
+
+/** Screws, and whether what acts along the screw of the axis pulls on them. */
+interface Clamping {
+  readonly pattern: BoltedPattern;
+  readonly goesIn: boolean;
+}
 
 function judgePatternClamp(
   design: MotorPlateDesign,
-  pattern: BoltedPattern,
+  { pattern, goesIn }: Clamping,
   limits: Parameters<typeof judgeClamp>[2],
 ): ReturnType<typeof judgeClamp> {
   return orUntold(
     design,
-    judgeClamp(pattern, { ...loaded(design), material: design.material, carries: 'away' }, limits),
+    judgeClamp(pattern, { ...loaded(design, goesIn), material: design.material, carries: 'away' }, limits),
   );
 }
 
@@ -181,7 +193,8 @@ const floorBending: PlateCheck = {
       pocket: { kind: 'round' as const, ...sunk },
       floor: motorGrip(finished),
     };
-    return orUntold(design, judgeFloors([{ ...pattern, carries: 'away' }], { ...loaded(design), material }, limits));
+    const pulled = { ...loaded(design, goesIntoMotor(design)), material };
+    return orUntold(design, judgeFloors([{ ...pattern, carries: 'away' }], pulled, limits));
   },
 };
 
@@ -199,8 +212,13 @@ const slip: PlateCheck = {
     const missing = [...(design.motor.torque === undefined ? ['motor.torque'] : []), ...untoldLoads(design)];
     if (missing.length > 0) return notJudged(...missing);
     const rows = [
-      slipOf(design, "the motor's screws", motorPattern(design)),
-      slipOf(design, 'the screws to the machine', machinePattern(design), design.finished.machine.slot !== undefined),
+      slipOf(design, { who: "the motor's screws", pattern: motorPattern(design), goesIn: goesIntoMotor(design) }),
+      slipOf(design, {
+        who: 'the screws to the machine',
+        pattern: machinePattern(design),
+        goesIn: goesIntoPlate(design),
+        slides: design.finished.machine.slot !== undefined,
+      }),
     ].filter((row) => row !== undefined);
     if (rows.length === 0) return undefined;
     const { words, value, slides } =
@@ -215,12 +233,15 @@ const slip: PlateCheck = {
 };
 
 /** What the screws of a pattern keep by friction after years, over what turns and shifts them; undefined where nothing clamps. */
-function slipOf(design: MotorPlateDesign, who: string, pattern: BoltedPattern, slides = false) {
+function slipOf(
+  design: MotorPlateDesign,
+  { who, pattern, goesIn, slides = false }: Clamping & { readonly who: string; readonly slides?: boolean },
+) {
   const { motor, material, duty } = design;
   const fresh = clampForce(pattern.hole, pattern.length, material);
   if (!fresh) return undefined;
   const { torque = 0 } = motor;
-  const { along, across, pulls } = thrustOf(design);
+  const { along, across, pulls } = thrustOf(design, goesIn);
   const left = clampLeft(fresh, material, judgedTemperature(duty));
   const { radius, aside } = turnedAbout(pattern.centres);
   // what pulls along the shaft takes its part of what presses the faces together

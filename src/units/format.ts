@@ -44,6 +44,17 @@ export function howMany(count: number | string, one: string, many = `${one}s`): 
 }
 
 /**
+ * Figures of a column: each has as many decimals as the one that needs most of them.
+ * @param values the figures
+ * @param places decimals at most
+ * @example alike([0.04, 0.1]) // ['0.04', '0.10']
+ */
+export function alike(values: readonly number[], places = 3): string[] {
+  const decimals = values.map((value) => plain(value, places).split('.')[1]?.length ?? 0);
+  return values.map((value) => value.toFixed(Math.max(...decimals)));
+}
+
+/**
  * What is at least to be added, in hundredths, so that what a person then types is enough.
  * @example upwards(0.351) // '0.36'
  */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { howMany, plain, rounded, upwards, worked } from '../../src/units/format.js';
+import { alike, howMany, plain, rounded, upwards, worked } from '../../src/units/format.js';
 
 describe('plain', () => {
   it.each([
@@ -29,6 +29,26 @@ describe('howMany', () => {
 
   it('adds an s where nothing else is said', () => {
     expect(howMany(2, 'part')).toBe('2 parts');
+  });
+});
+
+describe('alike', () => {
+  it.each([
+    [
+      [0.04, 0.1, 1],
+      ['0.04', '0.10', '1.00'],
+    ],
+    [
+      [2, 3],
+      ['2', '3'],
+    ],
+    [
+      [0.12345, 0.5],
+      ['0.123', '0.500'],
+    ],
+    [[], []],
+  ])('writes %j with the same decimals', (values, texts) => {
+    expect(alike(values)).toEqual(texts);
   });
 });
 

@@ -1,5 +1,5 @@
 import { outlineBounds } from '../../solid/convex.js';
-import { plain } from '../../units/format.js';
+import { alike } from '../../units/format.js';
 import { noted } from '../common/drawn/spread.js';
 import type { AskedView, HoleRow, PartViews, SizeChoice } from '../part-views.js';
 import type { CouponDesign } from './dimensions.js';
@@ -50,11 +50,12 @@ function sizesOf(design: CouponDesign, plate: Plate, choice: SizeChoice) {
 
 /** The short nuts, by their bores in the file. */
 function nutRows({ features }: CouponDesign, { marks, columns }: Plate): HoleRow[] {
+  const axials = alike(features.threads.map(({ axial }) => axial));
   return marks.flatMap(({ text }, i): HoleRow[] => {
     const opening = columns[i]?.opening;
-    const step = features.threads.find(({ mark }) => mark === text);
-    if (!step || opening?.kind !== 'thread') return [];
-    const note = `in the file; axial +${plain(step.axial, 3)} mm`;
+    const step = features.threads.findIndex(({ mark }) => mark === text);
+    if (step < 0 || opening?.kind !== 'thread') return [];
+    const note = `in the file; axial +${axials[step]} mm`;
     return [{ label: text, at: opening.center, diameter: opening.minor, note }];
   });
 }

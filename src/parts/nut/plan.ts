@@ -60,3 +60,8 @@ function withFlats(outline: Outline, flats: number | undefined): Outline {
   ];
   return sides.reduce<Outline>(clipped, outline);
 }
+
+/** Radial wall between the thread's major diameter and the outside of the body. */
+export function wallBeside(body: BodyPlan, thread: { readonly major: number }): number {
+  return (Math.min(body.across, body.flats ?? Infinity) - thread.major) / 2;
+}

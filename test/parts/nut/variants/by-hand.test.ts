@@ -87,6 +87,7 @@ describe('two nuts with a spring, by hand', () => {
   it('are judged by the spring over load and friction of the keys', () => {
     const row = findingOf(sprung({ working: 12 }), 'spring-force')!;
     expect(row.value).toBeCloseTo(24 / (15 * NEEDED), 3);
+    expect(row.message).toMatch(/ N$/);
     const weak = findingOf(sprung({ working: 12 }, { duty: { load: 60 } }), 'spring-force')!;
     // 1.2·1.0332·60
     expect(weak.message).toContain('; 74.4 N are wanted');
@@ -139,6 +140,48 @@ describe('checks of the family, by hand', () => {
 
   it('let a catch nut look either way where nothing falls', () => {
     expect(found('catch-nut', { catch_nut: METAL, mounting: 'flange-down' })!.verdict).toBe('pass');
+  });
+
+  const TWIN = { body: { length: 44 }, family: { kind: 'twin', apart: 32, lever: 10 }, duty: { grease: 'greased' } };
+  const twin = (id: string, changes: Changes = {}) => findingOf(sheet(changed(TWIN, changes)), id)!;
+
+  it('lock two threads that are 32 mm apart from 32/(2 · 0.2) = 80 mm of lever on, dry from 32', () => {
+    const bound = (lever: number | undefined) => twin('twin-binding', { family: { lever } });
+    expect(bound(10)).toMatchObject({
+      word: 'yes',
+      value: 0.125,
+      message: expect.stringMatching(/ lock from 80 mm on$/),
+    });
+    expect(bound(40).word).toBe('yes');
+    expect(bound(41)).toMatchObject({
+      word: 'but',
+      message: expect.stringMatching(/ on; set the threads further apart/),
+    });
+    expect(bound(81).word).toBe('no');
+    expect(bound(undefined).missing).toEqual(['family.lever']);
+    expect(twin('twin-binding', { duty: { grease: 'dry' } }).value).toBeCloseTo(10 / 32, 9);
+  });
+
+  it('press each thread sideways by load · lever/distance, on 37 % of 12 mm of crests 6.3 mm across', () => {
+    const pressed = twin('twin-pressure');
+    // 15 · 10/32 over 0.37 · 12 · 6.3
+    expect(pressed.message).toMatch(/^0\.17 MPa of pressure sideways on each thread under 15 N, of .* °C$/);
+    expect(twin('twin-pressure', { duty: { load: 150 } }).value! / pressed.value!).toBeCloseTo(10, 2);
+    expect(twin('twin-pressure', { limits: { 'twin-pressure': { max: 0.001 } } }).message).toMatch(
+      /°C; set the threads further apart, make them longer, or guide the carriage$/,
+    );
+    expect(twin('twin-pressure', { family: { lever: undefined } }).missing).toEqual(['family.lever']);
+  });
+
+  it('know that a twin nut has no place for a catch nut', () => {
+    const falls = { screw: { designation: 'Tr8x8(P2)' }, duty: { axis: 'vertical' } };
+    expect(twin('catch-nut', falls)).toMatchObject({
+      word: 'but',
+      message: expect.stringMatching(/^a twin nut has no place/),
+    });
+    expect(found('catch-nut', falls)!.message).not.toContain('twin');
+    // nobody knows whether it falls
+    expect(found('catch-nut', { ...falls, duty: { axis: undefined } })!.missing).toEqual(['duty.axis']);
   });
 
   it('leave of the thread what the pocket does not take', () => {

@@ -57,6 +57,7 @@ export const FOLDERS = {
     'test/parts/nut/{family,by-hand}.test.ts',
     'test/parts/nut/variants/*.test.ts',
   ],
+  'parts/nut/variants/nut-held.ts': ['test/parts/nut/variants/nut-held.test.ts'],
   'parts/adapter/checks': [
     'test/parts/adapter/{adapter,messages,strength,verdicts}.test.ts',
     'test/parts/common/{bolting,pattern-fit}.test.ts',

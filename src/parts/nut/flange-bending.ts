@@ -71,9 +71,15 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
  * What the corner between flange and body adds to a strip; a loose ring has none. It is pulled where the load draws the body out of its flange; where nobody tells
  * the carriage's bore, the arm was taken right to the screws, which is more than the corner.
  */
-function notchOf({ finished: { flange, fillet }, stands, carriage }: NutDesign, pull: Pull): number {
-  const isPulled = stands === 'away' ? pull === 'away' : pull === 'onto' && carriage.bore !== undefined;
+function notchOf(design: NutDesign, pull: Pull): number {
+  const { flange, fillet } = design.finished;
+  const isPulled = isDrawnOut(design, pull) && (pull === 'away' || design.carriage.bore !== undefined);
   return isPulled ? rootNotch({ fillet, thickness: flange!.thickness }) : 1;
+}
+
+/** Whether the load draws the body out of its flange; else it presses it in. */
+export function isDrawnOut({ stands }: Pick<NutDesign, 'stands'>, pull: Pull): boolean {
+  return pull === (stands === 'away' ? 'away' : 'onto');
 }
 
 /** Stress of a plain round flange as a ring that turns inside out, per newton; 0 for other flanges. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { floorStress } from '../../../src/parts/common/pocket-floor.js';
 import { LOADED } from '../../support/motor-plate-sheets.js';
 import { changed, SOUND_NUT } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
@@ -66,6 +67,52 @@ describe('the floor of pockets', () => {
       /; leave more plastic under the pocket, or set the heads on the face$/,
     );
     expect(found(SOUND_NUT)).toBeUndefined();
+  });
+
+  it('is that of the weaker pattern, and of the screw that bears most', () => {
+    const sunk = (nut: string, carriage: string, more: Tree = {}) =>
+      found(PLAIN, {
+        nut: { joint: nut },
+        carriage: { joint: carriage, ...more },
+        plate: { thickness: 9 },
+        duty: { load: 20, pull: 'away' },
+      })!;
+    const [both, nut, carriage] = [
+      sunk('hexagon', 'counterbore'),
+      sunk('hexagon', 'through'),
+      sunk('tapped', 'counterbore'),
+    ];
+    expect(nut.value).toBeGreaterThan(carriage.value!);
+    expect(both.value).toBe(nut.value);
+    expect(both.message).toContain('under a nut');
+    // the other way round where the carriage's screws stand aside: of two, 20 and 12 mm off, the nearer bears 20/32
+    const aside = {
+      at: [
+        [-12, 0],
+        [20, 0],
+      ],
+      screw: 'M3',
+      diameter: 3.4,
+    };
+    const worse = { holes: { count: undefined, circle: undefined, ...aside }, offset: [0, 0] };
+    const { value, message } = sunk('hexagon', 'counterbore', worse);
+    expect(message).toContain('under a head');
+    expect(value).toBeCloseTo(byHand(12.5, { ...HEAD, floor: 6 }), 4);
+  });
+
+  it('is without bound where there is none', () => {
+    const none = {
+      hole: { joint: 'counterbore', screw: 'M3', diameter: 3.4 },
+      centres: [[9, 0]],
+      pocket: { kind: 'round', diameter: 6.18, depth: 3 },
+    } as const;
+    for (const floor of [0, -1]) expect(floorStress({ ...none, floor })).toBe(Infinity);
+    expect(floorStress({ ...none, floor: 1 })).toBeCloseTo(byHand(1, { ...HEAD, floor: 1 }), 6);
+  });
+
+  it('asks for no load where nothing is sunk', () => {
+    expect(found(PLAIN, { duty: { load: undefined } })).toBeUndefined();
+    expect(found(PLAIN, { carriage: { joint: 'counterbore' }, duty: { load: undefined } })!.word).toBe('not-told');
   });
 
   it('of a motor plate bears the motor’s screws', () => {

@@ -123,16 +123,32 @@ describe('flange-bending', () => {
 });
 
 describe('barrel-pull', () => {
-  it('is the load on the body beside the thread, across the layers', () => {
+  it('is the load on the body beside the thread, across the layers, times the corner at its root where it is drawn out', () => {
     // hand: body 17, thread major of Tr10x2 running 10 + 0.5 + 0.3 = 10.8: π/4·(289 − 116.64) = 135.4 mm²
-    const row = found('barrel-pull', quiet({}, { load: 270.8 }))!;
-    expect(row.value).toBeCloseTo(2, 1);
-    expect(row.verdict).toBe('pass');
+    // it stands through its carriage, and what presses its flange on draws it out
+    const pressed = { load: 270.8, pull: 'away' };
+    expect(found('barrel-pull', quiet({}, pressed))!.value).toBeCloseTo(2, 1);
+    // fillet 1 mm on a wall of 3.1 mm, half of a bar of 6.2 mm: h/r = 6.2: 3.264 − 2.240·0.667 − 0.698·0.444 + 0.674·0.296 = 1.661
+    const drawn = found('barrel-pull', quiet({ fillet: 1 }, { ...pressed, pull: 'onto' }))!;
+    expect(drawn.value! / (2 * 1.661)).toBeCloseTo(1, 1);
+    expect(drawn.message).toContain('beyond the flange, 1.7 times that at its root');
+    const sharp = found('barrel-pull', quiet({ fillet: 0 }, { ...pressed, pull: 'onto' }))!;
+    expect(sharp.value).toBeCloseTo(4, 1);
     expect(found('barrel-pull', quiet({}, { load: 800 }))!.verdict).toBe('fail');
     expect(found('barrel-pull', quiet({}, { load: undefined }))!.word).toBe('not-told');
     // PA12 at 30 °C, 350 N: 2.58 MPa; for years 21·0.2·0.75·e^(−7/70) = 2.85, back and forth 21·0.12·e^(−7/85) = 2.32
-    expect(found('barrel-pull', quiet({}, { load: 350 }))!.verdict).toBe('pass');
-    expect(found('barrel-pull', quiet({}, { load: 350, axis: undefined }))!.verdict).toBe('fail');
+    const told = { load: 350, pull: 'away' };
+    expect(found('barrel-pull', quiet({}, told))!.verdict).toBe('pass');
+    expect(found('barrel-pull', quiet({}, { ...told, axis: undefined }))!.verdict).toBe('fail');
+  });
+
+  it.each([
+    ['through', 'onto', 'away'],
+    ['away', 'away', 'onto'],
+  ])('draws a body that stands %s out of its flange where the load pulls %s, and not %s', (stands, out, into) => {
+    const value = (pull: string) =>
+      found('barrel-pull', quiet({ stands, fillet: 0, holes: { head: 'body' } }, { load: 100, pull }))!.value!;
+    expect(value(out) / value(into)).toBeCloseTo(2, 4);
   });
 });
 
@@ -176,7 +192,7 @@ describe('end-stop', () => {
     expect(first(thin).what).toBe('the flange');
     expect(first(thin).force / ((30 * 42 * moment) / bent)).toBeCloseTo(1, 2);
     // teeth of 15.35 mm bend with 0.02242 MPa for a newton
-    const thick = { flange: { thickness: 12 } };
+    const thick = { flange: { thickness: 12 }, body: { diameter: 19 } };
     expect(first(thick).what).toBe('the teeth');
     expect(first(thick).force / ((42 * moment) / 0.02242)).toBeCloseTo(1, 1);
     // a long nut on a slim body: the ring between body and thread parts across its layers

@@ -1,8 +1,9 @@
 import { type Check, soft, told } from '../../../judge/check.js';
 import { type AskedStress, allowableStress } from '../../../mechanics/strength/allowable.js';
+import { rootNotch } from '../../../mechanics/strength/notch.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
 import { threadShear } from '../../../mechanics/thread/shear.js';
-import { PULLS } from '../../../sheet/sections/duty.js';
+import { PULLS, type Pull } from '../../../sheet/sections/duty.js';
 import { circleOutline, polygonArea } from '../../../solid/outline.js';
 import { plain, worked } from '../../../units/format.js';
 import {
@@ -17,7 +18,7 @@ import { floorStress } from '../../common/pocket-floor.js';
 import { commonArea } from '../../common/section-volume.js';
 import type { NutDesign } from '../dimensions.js';
 import { type TeethFormula, worstTeeth } from '../engagement.js';
-import { bendFlange } from '../flange-bending.js';
+import { bendFlange, isDrawnOut } from '../flange-bending.js';
 import { bodyOutline, flangeOutline } from '../plan.js';
 import { boreOf, pocketedOf } from '../pockets.js';
 import { seatOf, seatStresses } from '../variants/nut-seat.js';
@@ -77,22 +78,34 @@ function barrelArea(design: NutDesign): number {
   return polygonArea(bodyOutline(design.finished.body, CHORD)) - (Math.PI / 4) * boredBy(design) ** 2;
 }
 
+/**
+ * How much more than the section the corner between body and flange bears, drawn out of it. The wall beside the bore counts as half of a
+ * bar that has a shoulder on either side. What the flange's own bending adds is not in it.
+ */
+function barrelNotch(design: NutDesign, pull: Pull): number {
+  const { body, fillet } = design.finished;
+  const wall = (Math.min(body.across, body.flats ?? Infinity) - boredBy(design)) / 2;
+  return isDrawnOut(design, pull) ? rootNotch({ fillet, thickness: 2 * wall }) : 1;
+}
+
 /** A body printed standing parts between two layers, where it leaves its flange. */
 export const barrelPull: NutCheck = {
   ...strength,
   id: 'barrel-pull',
   title: 'Pull on the body across its layers',
-  moves: 'body.diameter, duty.load, duty.temperature, material',
+  moves: 'body.diameter, fillet, duty.load, duty.temperature, material',
   grave: true,
   run: (design, limits) => {
     if (!design.finished.flange) return undefined;
     const area = barrelArea(design);
     const borne = (one: LoadCase): Borne => {
-      const value = one.force / area;
-      const words = `${worked(value, 'MPa')} MPa on ${plain(area, 0)} mm² of body beside its bore, the whole load taken beyond the flange`;
+      const notch = barrelNotch(design, one.pull);
+      const value = (notch * one.force) / area;
+      const corner = notch > 1 ? `, ${plain(notch, 1)} times that at its root` : '';
+      const words = `${worked(value, 'MPa')} MPa on ${plain(area, 0)} mm² of body beside its bore, the whole load taken beyond the flange${corner}`;
       return { value, allowed: tensionOf(design, one, 'across'), words };
     };
-    return judgeCases(design, limits, { borne, cure: 'use a wider body, or a stronger material' });
+    return judgeCases(design, limits, { borne, cure: 'use a wider body, a larger fillet, or a stronger material' });
   },
 };
 
@@ -155,12 +168,13 @@ export const endStop: NutCheck = {
         allowableStress(design.material, { kind, direction, duration: 'moment', temperature });
       const flange = Math.max(...PULLS.map((pull) => bendFlange(design, pull)?.stress ?? 0));
       const pocketed = pocketedOf(design);
+      const notch = Math.max(...PULLS.map((pull) => barrelNotch(design, pull)));
       return [
         ['the flange', usedShare(force * flange, bears('tension'))],
         ...(pocketed
           ? [['the floor of its pockets', usedShare(force * floorStress(pocketed), bears('tension'))] as const]
           : []),
-        ['the body beside its flange', usedShare(force / barrelArea(design), bears('tension', 'across'))],
+        ['the body beside its flange', usedShare((force * notch) / barrelArea(design), bears('tension', 'across'))],
         ...engaged(design, force).map(([what, stress, kind]) => [what, usedShare(stress, bears(kind))] as const),
       ];
     }),

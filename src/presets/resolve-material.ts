@@ -51,6 +51,7 @@ function toMaterial(name: string, data: PresetData<'material'>): Material {
     tensile: data.tensile!,
     tensileAcross: data.tensile_across!,
     shear: data.shear!,
+    ...(data.bearing === undefined ? {} : { bearing: data.bearing }),
     compressive: data.compressive!,
     modulus: data.modulus!,
     pressureLimit: data.pressure_limit!,
@@ -99,6 +100,7 @@ function merged(name: string, own: Figures, base: Material, assumptions: Assumpt
     return typed === undefined ? base.shrink[key] : plusMinus(typed.value, typed.half ?? halfWidth(base.shrink[key]));
   };
   const wear = own.wear ?? base.wear;
+  const bearing = own.bearing ?? base.bearing;
   return {
     name,
     shrink: { plane: shrink('plane'), axial: shrink('axial') },
@@ -107,6 +109,7 @@ function merged(name: string, own: Figures, base: Material, assumptions: Assumpt
     tensile: take('tensile', own.tensile, base.tensile),
     tensileAcross: take('tensile_across', own.tensile_across, base.tensileAcross),
     shear: take('shear', own.shear, base.shear),
+    ...(bearing === undefined ? {} : { bearing }),
     compressive: take('compressive', own.compressive, base.compressive),
     modulus: take('modulus', own.modulus, base.modulus),
     pressureLimit: take('pressure_limit', own.pressure_limit, base.pressureLimit),

@@ -29,7 +29,8 @@ export interface AskedStress {
  *     standing  σ = σ₂₃·k(t)·φ(T)       seconds  σ = σ₂₃·0.50·r(T)       repeated  σ = σ₂₃·0.20·r(T), across 0.12
  *
  * Tension that stands across the layers takes 0.75 of that besides; a glass in standing tension bears no more than its
- * strain limit, ε·E(T)·c(t, T), above which it crazes. Pressure takes 1.2 times the strength along the layers.
+ * strain limit, ε·E(T)·c(t, T), above which it crazes. Pressure takes 1.2 times the strength along the layers, of a soft plastic what it bears
+ * before it sinks.
  *
  * @param plastic            its figures
  * @param asked.temperature  T  of the part  [°C]  −40 to 250
@@ -59,15 +60,15 @@ export function allowableStress(plastic: Plastic, asked: AskedStress): number {
 /**
  * Pressure that plastic bears under a head, washer or nut while it is tightened.
  *
- *     p = 0.5·1.2·σ₂₃
+ *     p = 0.5·1.2·σ₂₃, of a soft plastic half of what it bears before it sinks, where that is less
  *
  * @param plastic  its strength
  * @returns p, cold and for minutes [MPa]
  * @source derived: half of the confined strength
  * @example pressureWhileTightening({ tensile: 40 }) // 24
  */
-export function pressureWhileTightening({ tensile }: Pick<Plastic, 'tensile'>): number {
-  return MOMENT_SHARE * CONFINED * tensile;
+export function pressureWhileTightening(plastic: Pick<Plastic, 'tensile' | 'bearing'>): number {
+  return MOMENT_SHARE * confined(plastic);
 }
 
 /**
@@ -84,8 +85,12 @@ export function standingDuration(axis: 'vertical' | 'horizontal' | undefined): '
 
 function strengthOf(plastic: Plastic, kind: AskedStress['kind'], direction: Direction): number {
   if (kind === 'shear') return plastic.shear;
-  if (kind === 'pressure') return CONFINED * plastic.tensile;
+  if (kind === 'pressure') return confined(plastic);
   return direction === 'across' ? plastic.tensileAcross : plastic.tensile;
+}
+
+function confined({ tensile, bearing = Infinity }: Pick<Plastic, 'tensile' | 'bearing'>): number {
+  return Math.min(CONFINED * tensile, bearing);
 }
 
 function shareOf({ shares }: Plastic, duration: keyof typeof HOURS): number {

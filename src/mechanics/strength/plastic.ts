@@ -37,6 +37,8 @@ export interface Plastic {
   readonly tensileAcross: number;
   /** MPa at 23 °C, in seconds */
   readonly shear: number;
+  /** MPa at 23 °C, in seconds, pressed all around, of a soft plastic that sinks before 1.2 times its tensile strength */
+  readonly bearing?: number;
   /** MPa at 23 °C */
   readonly modulus: number;
   readonly heat: HeatLoss;

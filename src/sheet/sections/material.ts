@@ -16,6 +16,9 @@ export const materialFigures = {
   tensile: strength.optional(),
   tensile_across: strength.optional(),
   shear: strength.optional(),
+  bearing: strength
+    .optional()
+    .describe('what a soft one bears in seconds, pressed all around, before it sinks; left out, 1.2 times its tensile'),
   compressive: strength.optional(),
   modulus: quantity('stress', { above: 0, most: 20000 }).optional(),
   pressure_limit: quantity('stress', { above: 0, most: 100 }, 'moving, smooth surface').optional(),

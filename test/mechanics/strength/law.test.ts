@@ -134,6 +134,16 @@ it('half of the confined strength bears a screw while it is tightened', () => {
   expect(pressureWhileTightening({ tensile: 42 })).toBeCloseTo(25.2, 9);
 });
 
+it('a soft plastic bears no more under a head than it bears before it sinks', () => {
+  // rubber: 2 MPa for years are published, 16.6 · 0.12 = 1.99, where 1.2 · 25 · 0.12 would be 3.6
+  const soft = { ...PA12, tensile: 25, bearing: 16.6, shares: { ...PA12.shares, years: 0.12 } };
+  const asked = { kind: 'pressure', duration: 'years', temperature: 23 } as const;
+  expect(allowableStress(soft, asked)).toBeCloseTo(1.992, 9);
+  expect(pressureWhileTightening(soft)).toBeCloseTo(8.3, 9);
+  // a figure above 1.2 times the tensile strength gives nothing
+  expect(allowableStress({ ...soft, bearing: 40 }, asked)).toBeCloseTo(3.6, 9);
+});
+
 it('an axis that is not told counts as vertical', () => {
   expect(standingDuration(undefined)).toBe('years');
   expect(standingDuration('vertical')).toBe('years');

@@ -221,6 +221,8 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     { ...bore(11), ...limit('clocking', { min: 1.25 }) },
     /^the nut turned by -?\d+° leaves 1.25 mm between nut holes and the bore$/,
   ],
+  // a blank plate has no nut that turns
+  ['clocking', BLANK, {}, /^[\d.]+ mm between [^;]*$/],
   // a washer of 7 mm at 15 mm, beside a flange of 22 mm
   ['head-room', EXACT, {}, /^0.5 mm between heads of the carriage's screws and the nut's flange$/],
   // 15 − 8 − two washers of 3.5 mm; 0.3 mm are wanted

@@ -26,18 +26,17 @@ export const clocking: AdapterCheck = {
   unit: 'mm',
   limits: hard({ min: LEAST_LIGAMENT }),
   moves: 'nut.joint, carriage.joint, plate.thickness, plate.outline, clocking',
-  run: ({ layout, input }, { pass: { min = LEAST_LIGAMENT } }) => {
+  run: ({ layout, input, nut }, { pass: { min = LEAST_LIGAMENT } }) => {
     const { ligament, clocking } = layout;
     const how = input.clocking === undefined ? 'turned' : 'as stated, turned';
+    const turned = nut ? `the nut ${how} by ${plain(clocking.turn)}° leaves ` : '';
+    const turns = input.clocking === undefined ? 'No turn is better' : 'Leave clocking out to have it worked out';
     const missing = min - ligament.gap;
     const help =
       missing > 0
-        ? `; ${upwards(missing)} mm are missing. ${input.clocking === undefined ? 'No turn is better' : 'Leave clocking out to have it worked out'}: ${cures(input).join('; else ')}`
+        ? `; ${upwards(missing)} mm are missing${nut ? `. ${turns}` : ''}: ${cures(input).join('; else ')}`
         : '';
-    return valued(
-      exactly(ligament.gap),
-      `the nut ${how} by ${plain(clocking.turn)}° leaves ${worked(ligament.gap, 'mm')} mm between ${ligament.what}${help}`,
-    );
+    return valued(exactly(ligament.gap), `${turned}${worked(ligament.gap, 'mm')} mm between ${ligament.what}${help}`);
   },
 };
 

@@ -1,18 +1,18 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { type Drawer, openDrawer } from '../engine/drawer.js';
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import type { WriteExact } from '../engine/exact.js';
 import type { Thread } from '../engine/workers.js';
 import { type AxisPart, writtenBack } from '../state/axis-part.js';
 import { type Card, profilesIn } from '../state/cards.js';
 import { forScrew } from '../state/compare.js';
-import type { ExactPackage } from '../state/exact-package.js';
 import { linkOf, sheetOf } from '../state/link.js';
-import { FRESH, REASONS, type State, startsWithScrew, withScrew } from '../state/state.js';
+import { FRESH, REASONS, type State, withScrew } from '../state/state.js';
 import { Compare } from './compare.js';
 import { DrawerCards } from './drawer-cards.js';
 import { Part } from './part.js';
 import { Screw } from './screw.js';
 import { Start } from './start.js';
+import { useDrawer } from './use-drawer.js';
+import { Way } from './way.js';
 
 /** The threads that the page asks, so that no answer waits for another kind. */
 export interface Threads {
@@ -54,34 +54,8 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
     return () => clearTimeout(timer);
   }, [state.step, state.sheet]);
   const name = useMemo(() => /^name:\s*([^#\n]+)/m.exec(state.sheet)?.[1]?.trim() ?? 'the part', [state.sheet]);
-  const drawer = useRef<Drawer | undefined>(undefined);
-  const [keeps, setKeeps] = useState(false);
-  const [exact, setExact] = useState<ExactPackage>();
-  const handOver = (handed: ExactPackage | undefined) => {
-    setExact(handed);
-    // where the browser has no room for it, it is there while the page is
-    drawer.current?.keepExact(handed).catch(() => undefined);
-  };
-  const reread = useCallback(async () => {
-    const cards = await drawer.current?.all();
-    if (cards) change({ cards });
-  }, [change]);
-  useEffect(() => {
-    void openDrawer().then((opened) => {
-      drawer.current = opened;
-      setKeeps(opened !== undefined);
-      void opened?.exact().then(setExact);
-      return reread();
-    });
-  }, [reread]);
-  const put = async (cards: readonly Card[]) => {
-    await drawer.current?.put(cards);
-    await reread();
-  };
-  const remove = async (card: Card) => {
-    await drawer.current?.remove(card);
-    await reread();
-  };
+  const tellCards = useCallback((cards: readonly Card[]) => change({ cards }), [change]);
+  const { keeps, put, remove, exact, handOver } = useDrawer(tellCards);
   const { sheet, accepted, cards } = state;
   // the same profiles are told as before, however often the drawer is read: what is being made for them goes on
   const known = JSON.stringify(profilesIn(cards));
@@ -108,31 +82,7 @@ export function App({ threads, given }: { readonly threads: Threads; readonly gi
     <>
       <header>
         <strong>Leadwright</strong>
-        <nav aria-label="The way">
-          <button type="button" aria-current={state.step === 'start'} onClick={() => change({ step: 'start' })}>
-            What happened?
-          </button>
-          {Object.keys(state.compared).length > 0 && (
-            <button type="button" aria-current={state.step === 'compare'} onClick={() => change({ step: 'compare' })}>
-              Which screw does it?
-            </button>
-          )}
-          {state.sheet !== '' && startsWithScrew(state.sheet) && (
-            <button type="button" aria-current={state.step === 'screw'} onClick={() => change({ step: 'screw' })}>
-              Which screw?
-            </button>
-          )}
-          {state.from && (
-            <button type="button" onClick={() => state.from && backTo(state.from)}>
-              back to the axis
-            </button>
-          )}
-          {state.sheet !== '' && (
-            <button type="button" aria-current={state.step === 'part'} onClick={() => change({ step: 'part' })}>
-              {name}
-            </button>
-          )}
-        </nav>
+        <Way state={state} name={name} go={(step) => change({ step })} back={() => state.from && backTo(state.from)} />
       </header>
       <main>
         {trouble !== '' && (

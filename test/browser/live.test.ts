@@ -151,7 +151,7 @@ describe('the live page', () => {
     await page.locator('summary', { hasText: 'the sheet' }).click();
     await expect.poll(() => sheet.inputValue()).toContain('part: nut');
     const opened = await sheet.inputValue();
-    const length = opened.replace(/^( {2}length: )15 mm$/m, '$118 mm');
+    const length = opened.replace(/^( {2}length: )17 mm$/m, '$118 mm');
     const blank = length.replace(/^( {2}on_time:).*$/m, '$1');
     const edited = blank.replace(/^carriage:\n(?: .*\n)+/m, '');
     expect(new Set([opened, length, blank, edited]).size).toBe(4);

@@ -123,6 +123,15 @@ describe('advice', () => {
     }
   });
 
+  it('names a rounder foot of a jaw among what keeps it whole', () => {
+    const sheet = couplingSheet({
+      hubs: { outside_diameter: 29 },
+      jaws: { fillet: 0.6, height: 7.5, width: 6.3 },
+    });
+    const { cures } = adviceOn(sheet).checks.find((row) => row.check === 'jaw-bending')!;
+    expect(cures.map(({ set }) => Object.keys(set))).toContainEqual(['jaws.fillet']);
+  });
+
   it('gives the whole sheet of another part that makes it good', () => {
     const { checks } = adviceOn(nutSheet({ carriage: { bore: 13 }, duty: { motor: undefined } }));
     const { another = [] } = checks.find((row) => row.check === 'mount-bore')!;

@@ -9,7 +9,7 @@ name: my-axis                   # letters, digits, - and _; it becomes a folder,
 
 screw: {designation: Tr8x2, major: 7.95 ± 0.03 mm}      # as leadwright identify names it
 motor:
-  shaft: {diameter: 5 mm, flat: 4.5 mm, flat_length: 15 mm, length: 23 mm}   # length: what stands out and can enter the hub
+  shaft: {diameter: 5 mm, flat: 4.5 mm, flat_length: 15 mm, length: 24 mm}   # length: what stands out and can enter the hub
   torque: 0.3 N m
   axial_limit: 40 N             # what its bearing may carry along the shaft, from its data
   temperature: 55 C             # of its shaft, after an hour of work

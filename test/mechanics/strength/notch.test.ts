@@ -9,6 +9,8 @@ describe('the root of a shoulder', () => {
     expect(notch(0.5)).toBeCloseTo(1.222, 3);
     expect(notch(0.25)).toBeCloseTo(1.464, 3);
     expect(notch(0.1)).toBeCloseTo(1.919, 2);
+    // h/r = 1, by the table of blunt ones: 1.976 − 1.925·0.667 + 0.906·0.444 + 0.043·0.296; that of sharp ones gives 1.045
+    expect(notch(1)).toBeCloseTo(1.108, 3);
   });
 
   // another fit of the same charts, D/d = 3: K = 0.907·(r/d)^(−1/3)

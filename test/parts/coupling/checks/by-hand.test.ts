@@ -146,6 +146,15 @@ describe('strength and heat', () => {
     expect(found('jaw-shear', light)!.message).toContain('at start, stall or shock');
   });
 
+  it('say what the corner at the foot of a jaw adds in bending, and nothing of it in shear', () => {
+    // 7.5 mm high: a fillet of an eighth, on 7.06 mm of width: 1.76 by the tables
+    for (const id of ['jaw-bending', 'jaw-bare'])
+      expect(found(id)!.message, id).toContain(' (notch 1.8, fillet 0.94 mm), of ');
+    for (const id of ['jaw-bending', 'jaw-bare'])
+      expect(found(id, { jaws: { fillet: 0 } })!.message, id).toContain(' (notch 2, a sharp corner), of ');
+    expect(found('jaw-shear')!.message).not.toContain('notch');
+  });
+
   it('count the insert as warm as midway between motor and room', () => {
     // (70 + 25)/2 = 47.5 °C of the 70 °C that soft polyurethane serves to; 1.5 from 35 to 50 °C
     const { value, message } = found('heat')!;

@@ -122,7 +122,7 @@ const flatPressure: HeldCheck = {
     if (verdict === 'pass' && view.held.some(({ temperature }) => !temperature.known))
       return notJudged('duty.temperature');
     const cure = verdict === 'pass' ? '' : '; a clamp that holds by itself, a longer hub or less heat spares it';
-    const when = inWork ? 'in work' : 'when the clamp slips in a jam';
+    const when = inWork ? 'in work' : `when the ${one.grip.clamp ? 'clamp' : 'set screw'} slips in a jam`;
     const words = `${plain(pressure, 1)} MPa ${when} in the ${one.name}, which bears ${plain(limits.pass.max ?? bears, 1)} MPa${cure}`;
     return valued(exactly(pressure), words, own);
   },

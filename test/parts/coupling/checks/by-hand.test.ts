@@ -187,6 +187,9 @@ describe('strength and heat', () => {
     expect(found('set-screw', { motor_hub: { grip: 'set-screw' } })!.message).toContain('of 0.6 shaft diameters');
     expect(found('set-screw', { motor_hub: { grip: 'both' } })).toBeUndefined();
     expect(found('set-screw')).toBeUndefined();
+    const flat = { shaft: { diameter: 5, flat: 4.5, flat_length: 15 } };
+    const slips = found('flat-pressure', { motor: flat, motor_hub: { grip: 'set-screw', clamp: undefined } })!;
+    expect(slips.message).toMatch(/ MPa when the set screw slips in a jam in the motor hub/);
   });
 });
 

@@ -19,6 +19,9 @@ const STARTS: readonly (readonly [number, number])[] = [
   [Infinity, 2],
 ];
 
+/** So often starts a coupling that nobody tells of, an hour: more have no greater factor. */
+export const MOST_STARTS = 1001;
+
 /** How much harder than evenly the load may strike. @source memory: shock factors */
 export const SHOCK_FACTORS = { none: 1, light: 1.5, medium: 1.8, heavy: 2.2 } as const;
 

@@ -187,6 +187,11 @@ export const besideCoolest = onceFor((design: CouplingDesign): CouplingDesign | 
   };
 });
 
+/** The same coupling where it seldom starts; undefined where its starts are told. */
+export const seldomStarted = onceFor((design: CouplingDesign): CouplingDesign | undefined =>
+  design.duty.starts === undefined ? { ...design, duty: { ...design.duty, starts: 0 } } : undefined,
+);
+
 /** Whether a hub is made: bores want a shaft. */
 function madeHubs({ motor, screw, shaft }: CouplingSheet): boolean {
   return [motor.shaft, screw, shaft].some((one) => one !== undefined);

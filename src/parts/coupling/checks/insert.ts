@@ -2,7 +2,12 @@ import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
-import { SHOCK_FACTORS, startFactor, temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
+import {
+  MOST_STARTS,
+  SHOCK_FACTORS,
+  startFactor,
+  temperatureFactor,
+} from '../../../mechanics/coupling/service-factors.js';
 import { axialLostMotion, windUp } from '../../../mechanics/coupling/wind-up.js';
 import { plain, worked } from '../../../units/format.js';
 import { exactly, plusMinus } from '../../../units/measured.js';
@@ -25,7 +30,7 @@ function contactOf({ insert: { finished }, jaws, gap }: CouplingDesign) {
 function factors(design: CouplingDesign) {
   const { at, known } = insertTemperature(design);
   const warm = temperatureFactor(Math.min(120, at));
-  const start = startFactor(design.duty.starts ?? 0);
+  const start = startFactor(design.duty.starts ?? MOST_STARTS);
   const shock = SHOCK_FACTORS[design.duty.shock];
   return { warm, known, start, shock };
 }

@@ -169,6 +169,17 @@ describe('strength and heat', () => {
     expect(found('heat', half)!.message).toMatch(/^pla softens at 52 °C, 48 °C around it; use/);
   });
 
+  it('take a coupling that nobody tells of as one that starts all the time', () => {
+    // DIN 740-2: 1 up to 125 starts an hour, 2 above 1,000
+    const peak = (changes: Changes) => found('insert-stress-peak', changes)!;
+    const seldom = peak({ duty: { starts: 125 } }).value!;
+    expect(peak({ duty: { starts: undefined } }).value! / seldom).toBeCloseTo(2, 4);
+    const between = { limits: { 'insert-stress-peak': { max: 1.5 * seldom } } };
+    expect(peak({ ...between, duty: { starts: undefined } }).missing).toEqual(['duty.starts']);
+    expect(peak({ ...between, duty: { starts: 125 } }).word).toBe('yes');
+    expect(peak({ ...between, duty: { starts: 1001 } }).word).toBe('no');
+  });
+
   it('have no factor for more heat than 120 °C', () => {
     const factor = (temperature: number) =>
       found('insert-stress', { duty: { temperature: 90 }, motor: { temperature } })!.message;

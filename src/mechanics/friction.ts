@@ -21,5 +21,19 @@ export const GREASED_LEAST = 0.05;
 /** What a dry print may reach: tests on steel at low pressure gave 0.6 to 1.1. @source common-practice */
 export const DRY_PRINT_MOST = 1.1;
 
+/** Friction of a printed bore on a clean steel shaft, on the low side. @source common-practice */
+const DRY_BORE = { usual: 0.15, pom: 0.1 } as const;
+
+/**
+ * Friction of a bore or face of this plastic on clean steel.
+ * @param material.name of a preset, such as `pom`
+ */
+export function dryFriction({ name }: { readonly name: string }): number {
+  return /^pom\b/i.test(name) ? DRY_BORE.pom : DRY_BORE.usual;
+}
+
+/** How a message tells what a dry print may reach beside the 0.5 that it judges by. */
+export const DRY_PRINT_WORDS = `a dry print may reach ${DRY_PRINT_MOST}`;
+
 /** One of the three friction values. */
 export type FrictionLevel = keyof typeof FRICTION;

@@ -1,6 +1,7 @@
 import type { Finding } from '../../judge/check.js';
 import { type FirstThing, urgency } from './answer.js';
 import { listed, lowered } from './figure-line.js';
+import { untoldFields, waitsFor } from './untold-fields.js';
 
 /**
  * What to see to, the most urgent first: accepted fails, open ones, what can hurt and was not told, then the rest. What was
@@ -24,10 +25,9 @@ function thingOf({ id, word, title, message, accepted }: Finding): FirstThing {
 
 /** One thing for each missing field, with all that hangs on it. */
 function untold(findings: readonly Finding[]): { readonly rank: number; readonly thing: FirstThing }[] {
-  const fields = [...new Set(findings.flatMap(({ missing = [] }) => missing))];
-  const groups = fields.map((field) => ({
+  const groups = untoldFields(findings).map((field) => ({
     field,
-    own: findings.filter(({ missing = [] }) => missing.includes(field)),
+    own: findings.filter((finding) => waitsFor(finding, field)),
   }));
   return groups
     .sort((a, b) => b.own.length - a.own.length)

@@ -2,6 +2,7 @@ import { SOLID_GROUP } from '../../judge/accept.js';
 import type { Finding } from '../../judge/check.js';
 import { urgency } from './answer.js';
 import { figureWords, listed } from './figure-line.js';
+import { untoldFields } from './untold-fields.js';
 
 /**
  * The answer in one sentence: it fits, it fits if …, or do not print it yet, because ….
@@ -28,16 +29,12 @@ function failing(open: readonly Finding[]): string {
 }
 
 function conditionOf(findings: readonly Finding[]): string {
-  const grave = fieldsOf(findings.filter(({ grave: hurts }) => hurts));
+  const grave = untoldFields(findings.filter(({ grave: hurts }) => hurts));
   if (grave.length > 0) return ` if ${listed(grave)} ${grave.length === 1 ? 'allows' : 'allow'} it, which nobody told`;
   const unsure = findings.find(({ word }) => word === 'perhaps');
   if (unsure) return ` if the sizes come out as is likely, since this is not sure: ${figureWords(unsure)}`;
-  const missing = fieldsOf(findings);
+  const missing = untoldFields(findings);
   if (missing.length > 0) return `, as far as it can be judged without ${missing.join(', ')}`;
   const weak = findings.find(({ word }) => word === 'but');
   return weak ? `, but may disappoint: ${figureWords(weak)}` : '';
-}
-
-function fieldsOf(findings: readonly Finding[]): string[] {
-  return [...new Set(findings.flatMap(({ missing = [] }) => missing))];
 }

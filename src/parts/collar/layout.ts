@@ -1,3 +1,4 @@
+import { GREASED_LEAST } from '../../mechanics/friction.js';
 import { nutThread } from '../../mechanics/thread/nut-thread.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
@@ -109,7 +110,7 @@ function boreOf(sheet: CollarSheet, { shaft, screw, life: { material } }: Collar
     bore: { form: 'round', diameter: tooth.major + 2 * D.leadIn },
     clearance: closesBy(tooth, { fit, screw }),
     // the clamp only keeps the thread from shaking loose: nothing is counted on its friction
-    friction: 0.05,
+    friction: GREASED_LEAST,
     thread: { tooth, lead: screw.lead, leadIn: D.leadIn },
     fit,
   };

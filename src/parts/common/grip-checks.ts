@@ -1,6 +1,7 @@
 import { type Check, hard, type Limits, notJudged, soft, told, valued } from '../../judge/check.js';
 import { judge } from '../../judge/judge.js';
 import { isReplaced } from '../../judge/limits-in-force.js';
+import { dryFriction } from '../../mechanics/friction.js';
 import { closingStrain } from '../../mechanics/shaft/ring-closing.js';
 import { allowableStress, pressureWhileTightening } from '../../mechanics/strength/allowable.js';
 import { BEDDED } from '../../mechanics/strength/relaxation.js';
@@ -13,7 +14,7 @@ import { formPressure, formTorque, type GripTorque, gripOf, seatPressure } from 
 import { gripCure, hopelessWords } from './grip-cure.js';
 import { gripLimits } from './grip-demand.js';
 import { gripOfHeld, type Held, type HeldView, lifeOf, loosePlaceOf, placeOf, sectionOf, weakGrip } from './held.js';
-import { CREST_SHARE, dryFriction } from './hold-figures.js';
+import { CREST_SHARE } from './hold-figures.js';
 
 type HeldCheck = Check<HeldView>;
 const grip = { group: 'grip', question: 'holds', source: 'common practice' } as const;
@@ -112,11 +113,11 @@ const flatPressure: HeldCheck = {
   run: (view, inForce) => {
     if (!view.held.some((one) => formTorque(placeOf(one, view), 1) > 0)) return undefined;
     const rows = view.held.flatMap((one) => formLoads(one, view));
-    if (rows.length === 0) return valued(exactly(0), 'none: friction holds more than the motor gives');
+    if (rows.length === 0) return told('pass', 'none: friction holds more than the motor gives', 0);
     const { one, pressure, bears, inWork } = rows.reduce((a, b) =>
       b.pressure * a.bears > a.pressure * b.bears ? b : a,
     );
-    const own = inWork ? hard({ max: bears }) : soft({ max: bears });
+    const own = hard({ max: bears });
     const limits = inForce.of(own);
     const verdict = judge(exactly(pressure), limits);
     if (verdict === 'pass' && view.held.some(({ temperature }) => !temperature.known))

@@ -1,3 +1,4 @@
+import { dryFriction } from '../../mechanics/friction.js';
 import type { FastenerSize } from '../../standards/fasteners/sizes.js';
 import { plain } from '../../units/format.js';
 import type { Bore } from './bore.js';
@@ -5,7 +6,7 @@ import { boreReach } from './bore.js';
 import { leastClampRadius } from './clamp.js';
 import { freeSlit, ringFor } from './clamp-ring.js';
 import { type ClampScrews, type Grip, type GripLife, type GripPlace, gripOf } from './grip.js';
-import { dryFriction, isGreased } from './hold-figures.js';
+import { isGreased } from './hold-figures.js';
 
 const TRIED: readonly (readonly [FastenerSize, number])[] = [
   ['M3', 1],

@@ -1,6 +1,6 @@
 import type { Limits } from '../../judge/check.js';
 import { SHOCK_FACTORS, type Shock } from '../../mechanics/coupling/service-factors.js';
-import { FRICTION } from '../../mechanics/friction.js';
+import { DRY_PRINT_WORDS, FRICTION } from '../../mechanics/friction.js';
 import { holding } from '../../mechanics/power-screw/holding.js';
 import { raisingTorque } from '../../mechanics/power-screw/raising-torque.js';
 import { canBeRaised } from '../../mechanics/power-screw/thread.js';
@@ -42,7 +42,7 @@ export function gripDemand({ motor, screw, load, shock, lies, hangs = false }: D
     return { working: motor, words: "the motor's, since load or screw is not told", motor, falls };
   const factor = SHOCK_FACTORS[shock];
   const struck = factor === 1 ? '' : `, shock × ${plain(factor, 1)}`;
-  const words = `${plain(load!, 0)} N on the screw at friction ${FRICTION.high}${struck}`;
+  const words = `${plain(load!, 0)} N on the screw at friction ${FRICTION.high}, ${DRY_PRINT_WORDS}${struck}`;
   const working = raised * factor;
   return working < motor
     ? { working, words, motor, falls }

@@ -1,20 +1,12 @@
-import { GREASED_LEAST } from '../../mechanics/friction.js';
+import { dryFriction, GREASED_LEAST } from '../../mechanics/friction.js';
 import type { Assumptions } from '../../sheet/assumptions.js';
 import type { Shaft } from './bore.js';
 
 /** Diametral clearance of a bore: one that a clamp closes, one that stays as it is, mm. @source common-practice */
 const BORE_CLEARANCE = { clamp: 0.05, fixed: 0.1 };
 
-/** Friction of a printed bore on a clean steel shaft, on the low side. @source common-practice */
-const DRY = { usual: 0.15, pom: 0.1 };
-
 /** Share of a screw's length that stands in its crests, 0.366 of the pitch. @source derived */
 export const CREST_SHARE = 0.37;
-
-/** Friction of a bore of this material on a shaft that was washed free of grease. */
-export function dryFriction({ name }: { readonly name: string }): number {
-  return /^pom\b/i.test(name) ? DRY.pom : DRY.usual;
-}
 
 /** Whether a friction is that of a screw whose grease was left on it, which washing cures. */
 export function isGreased({ friction }: { readonly friction: number }): boolean {

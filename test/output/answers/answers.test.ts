@@ -103,6 +103,15 @@ describe('firstThings', () => {
     expect(things[0]).toMatchObject({ word: 'no', accepted: 'for a trial', text: 'Gap: gap no' });
   });
 
+  it('asks for a section once, and not for what is in it besides', () => {
+    const asking = (id: string, field: string) => finding({ ...FACTS, id, grave: true }, notJudged(field));
+    const rows = [asking('stall', 'duty.motor.torque'), asking('drive', 'duty.motor'), asking('like', 'duty.motors')];
+    const things = firstThings(rows);
+    expect(things.map(({ field }) => field)).toEqual(['duty.motor', 'duty.motors']);
+    expect(things[0]!.checks).toEqual(['stall', 'drive']);
+    expect(sentence(rows)).toBe('It fits if duty.motor and duty.motors allow it, which nobody told.');
+  });
+
   it('makes one thing of all that hangs on one missing field, what can hurt first in it', () => {
     const titled = (title: string, hurts: boolean, ...fields: string[]) =>
       finding({ ...FACTS, id: title.toLowerCase(), title, grave: hurts }, notJudged(...fields));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dryFriction, holdFigures, isGreased } from '../../../src/parts/common/hold-figures.js';
+import { holdFigures, isGreased } from '../../../src/parts/common/hold-figures.js';
 import { Assumptions } from '../../../src/sheet/assumptions.js';
 import { exactly } from '../../../src/units/measured.js';
 
@@ -13,14 +13,6 @@ const figures = (own: Parameters<typeof holdFigures>[0], crests?: true, more: ob
   holdFigures(own, { ...PLACE, shaft: shaft(crests), ...more }, new Assumptions());
 
 describe('friction of a bore, common practice', () => {
-  it('is 0.15 on clean steel, 0.1 of acetal, 0.05 where grease is left', () => {
-    expect(dryFriction({ name: 'petg' })).toBe(0.15);
-    expect(dryFriction({ name: 'POM' })).toBe(0.1);
-    expect(dryFriction({ name: 'pom black' })).toBe(0.1);
-    expect(dryFriction({ name: 'not-pom' })).toBe(0.15);
-    expect(dryFriction({ name: 'pompous' })).toBe(0.15);
-  });
-
   it('is greasy where grease is left, and washed where it is not', () => {
     expect(isGreased(figures({}, true))).toBe(true);
     expect(isGreased(figures({ degreased: 'yes' }, true))).toBe(false);

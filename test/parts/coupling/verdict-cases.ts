@@ -26,7 +26,7 @@ export const COUPLING_CASES: VerdictCases = {
   },
   'flat-pressure': {
     yes: [PLAIN_COUPLING, {}],
-    but: [PLAIN_COUPLING, { material: 'pla' }],
+    no: [PLAIN_COUPLING, { material: 'pla' }],
   },
   'clamp-pressure': {
     yes: [PLAIN_COUPLING, { motor_hub: { tightening: '0.5 N m' } }],

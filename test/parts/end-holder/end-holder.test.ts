@@ -170,6 +170,14 @@ describe('an end holder', () => {
     expect(rowOf(changed(GUIDED, changes), 'locating-bearings').value).toBe(count);
   });
 
+  it('asks in its first sentence for the load that it carries, which its body may not bear', () => {
+    const { sentence, first } = check(
+      design(changed(LOCATED, { mounting: 'motor-below', duty: { load: undefined, axis: 'vertical' } })),
+    );
+    expect(sentence).toMatch(/ if duty\.load allows it|if duty\.load and .* allow it/);
+    expect(first[0]).toMatchObject({ word: 'not-told', field: 'duty.load' });
+  });
+
   // rigid nut, rigid coupling and a tight holder are two supports too many
   it('counts supports that are too many', () => {
     const tight = changed(BUSH, { bore: 7.95, coupling: 'rigid' });

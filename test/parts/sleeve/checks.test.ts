@@ -46,7 +46,7 @@ const GRIP: readonly VerdictCase<Tree>[] = [
   ['flat-pressure', 'pass', clamp(), 'the clamp holds'],
   [
     'flat-pressure',
-    'caution',
+    'fail',
     clamp({ motor: { torque: 0.4 }, motor_end: { friction: 0.02 } }),
     'a jam after the clamp has slipped',
   ],

@@ -25,7 +25,7 @@ export const SLEEVE_CASES: VerdictCases = {
   },
   'flat-pressure': {
     yes: [CLAMP, {}],
-    but: [CLAMP, { material: 'pla' }],
+    no: [CLAMP, { material: 'pla' }],
     'not-told': [
       CLAMP,
       { motor: { temperature: undefined }, duty: { temperature: undefined }, motor_end: { bore_clearance: 0.5 } },

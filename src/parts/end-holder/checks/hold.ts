@@ -95,6 +95,7 @@ const bodyBending: HolderCheck = {
   id: 'body-bending',
   title: 'Bending of body and plate',
   moves: 'body.thickness, body.cover, holes, duty.load, duty.span, material',
+  grave: true,
   run: (design, limits) => {
     const { bearing, material, role } = design;
     if (role !== 'locating' || !bearing) return undefined;
@@ -176,6 +177,7 @@ const shoulderBending: HolderCheck = {
   id: 'shoulder-bending',
   title: 'Bending of the shoulder at the corner of its pocket',
   moves: 'body.thickness, fit.shoulder, duty.load, duty.span, material',
+  grave: true,
   run: (design, limits) => {
     const { material, duty } = design;
     const ledge = shoulderLedge(design);
@@ -206,6 +208,7 @@ const ringShear: HolderCheck = {
   id: 'shoulder-shear',
   title: 'Shear of the shoulder and of the plate',
   moves: 'body.thickness, body.cover, material',
+  grave: true,
   run: (design, limits) => {
     const { material, duty } = design;
     const ring = shearRing(design);
@@ -234,6 +237,7 @@ const ringPressure: HolderCheck = {
   id: 'ring-pressure',
   title: 'Pressure of the outer ring on body and plate',
   moves: 'bearing, fit.shoulder, material',
+  grave: true,
   run: (design, limits) => {
     const { role, bearing, material, duty } = design;
     if (role !== 'locating' || !bearing) return undefined;

@@ -1,5 +1,6 @@
 import { type Check, type Limits, notJudged, type Outcome, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
+import { dryFriction } from '../../../mechanics/friction.js';
 import { allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
 import { HOURS } from '../../../mechanics/strength/plastic.js';
 import { creepModulus } from '../../../mechanics/strength/stiffness.js';
@@ -7,7 +8,6 @@ import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { type BoltedPattern, clampForce, clampLeft, judgeClamp } from '../../common/bolting.js';
 import { heat, judgeHeat } from '../../common/checks.js';
-import { dryFriction } from '../../common/hold-figures.js';
 import { seatDiameter } from '../../common/joints.js';
 import { judgeCases, judgedTemperature, type LoadCase } from '../../common/load-cases.js';
 import { judgeFloors } from '../../common/pocket-floor.js';

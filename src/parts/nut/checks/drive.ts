@@ -1,6 +1,6 @@
 import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { allKeep, keeps } from '../../../judge/judge.js';
-import { DRY_PRINT_MOST, FRICTION } from '../../../mechanics/friction.js';
+import { DRY_PRINT_MOST, DRY_PRINT_WORDS, FRICTION } from '../../../mechanics/friction.js';
 import { holding } from '../../../mechanics/power-screw/holding.js';
 import { leadAngle } from '../../../mechanics/power-screw/lead-angle.js';
 import { loweringTorque } from '../../../mechanics/power-screw/lowering-torque.js';
@@ -91,7 +91,7 @@ export const driveTorque: NutCheck = {
     const dry = raisedBy(design, DRY_PRINT_MOST);
     const most = USABLE_TORQUE_SHARE * torque * (duty.motor?.gear ?? 1);
     const reached = Number.isFinite(dry) ? `then it takes ${plain(dry, 0)} N·mm` : 'then no torque raises it';
-    const words = `a dry print may reach ${DRY_PRINT_MOST}, ${reached}`;
+    const words = `${DRY_PRINT_WORDS}, ${reached}`;
     if (!Number.isFinite(needed))
       return told('fail', `at friction ${FRICTION.high} no torque raises the load; ${words}; take a finer lead`);
     const own = soft({ max: most });

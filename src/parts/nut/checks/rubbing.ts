@@ -1,6 +1,6 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
-import { DRY_PRINT_MOST, FRICTION } from '../../../mechanics/friction.js';
+import { DRY_PRINT_MOST, DRY_PRINT_WORDS, FRICTION } from '../../../mechanics/friction.js';
 import { PLASTIC_NUT_SPEED, slidingSpeed } from '../../../mechanics/sliding.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
 import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
@@ -210,7 +210,7 @@ export const wearHeat: NutCheck = {
     const rests = times ? 'with the rests told' : 'without a rest';
     return valued(
       { least: flanks, likely: flanks, most: hottest },
-      `air of ${plain(duty.temperature, 0)} °C and ${plain(skin, 1)} K on the skin at friction ${friction}${dry ? ` (a dry print may reach ${DRY_PRINT_MOST})` : ''}, ${words}; the nut itself warms by up to ${plain(mean, 0)} K ${rests}, if screw and carriage take no heat from it; ${material.name} bears ${plain(pass.max!, 0)} °C${cure}`,
+      `air of ${plain(duty.temperature, 0)} °C and ${plain(skin, 1)} K on the skin at friction ${friction}${dry ? ` (${DRY_PRINT_WORDS})` : ''}, ${words}; the nut itself warms by up to ${plain(mean, 0)} K ${rests}, if screw and carriage take no heat from it; ${material.name} bears ${plain(pass.max!, 0)} °C${cure}`,
       own,
     );
   },

@@ -1,7 +1,6 @@
 import { type Check, notJudged, soft, valued } from '../../../judge/check.js';
-import { FRICTION } from '../../../mechanics/friction.js';
+import { DRY_PRINT_MOST, DRY_PRINT_WORDS, FRICTION } from '../../../mechanics/friction.js';
 import { plain } from '../../../units/format.js';
-import { exactly } from '../../../units/measured.js';
 import { CREST_SHARE } from '../../common/hold-figures.js';
 import type { NutDesign } from '../dimensions.js';
 import { borneShare } from './borne-share.js';
@@ -12,7 +11,7 @@ const about = { group: 'family', source: 'derived: moments about the screw', uni
 /**
  * A load beside the screw tilts a carriage on its two threads: too far out, it locks.
  *
- *     share = 2 · friction · lever / distance of the threads; friction = 0.2 greased, else 0.5
+ *     share = 2 · friction · lever / distance of the threads; friction = 0.2 greased, else 0.5, at most 1.1
  */
 export const twinBinding: NutCheck = {
   ...about,
@@ -24,13 +23,19 @@ export const twinBinding: NutCheck = {
   run: ({ family, duty }, { pass: { max = 1 } }) => {
     if (family?.kind !== 'twin') return undefined;
     if (family.lever === undefined) return notJudged('family.lever');
-    const friction = duty.grease === 'greased' ? FRICTION.nominal : FRICTION.high;
+    const dry = duty.grease !== 'greased';
+    const friction = dry ? FRICTION.high : FRICTION.nominal;
     const locks = family.apart / (2 * friction);
     const share = family.lever / locks;
-    const cure = share > max ? '; set the threads further apart, bring the load nearer, or guide the carriage' : '';
+    const value = { least: share, likely: share, most: dry ? (share * DRY_PRINT_MOST) / friction : share };
+    const reached = dry ? `, ${DRY_PRINT_WORDS}, then from ${plain((locks * friction) / DRY_PRINT_MOST, 0)} mm on` : '';
+    const cure =
+      value.most > max
+        ? '; set the threads further apart, bring the load nearer, or guide the carriage'
+        : '';
     return valued(
-      exactly(share),
-      `the load acts ${plain(family.lever)} mm beside the screw; at friction ${plain(friction, 2)} threads ${plain(family.apart)} mm apart lock from ${plain(locks, 0)} mm on${cure}`,
+      value,
+      `the load acts ${plain(family.lever)} mm beside the screw; at friction ${plain(friction, 2)} threads ${plain(family.apart)} mm apart lock from ${plain(locks, 0)} mm on${reached}${cure}`,
     );
   },
 };

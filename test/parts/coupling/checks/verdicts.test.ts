@@ -26,7 +26,7 @@ const GRIP: readonly VerdictCase<Changes>[] = [
   ['flat-pressure', 'pass', {}, 'the clamp holds more than the motor gives'],
   [
     'flat-pressure',
-    'caution',
+    'fail',
     { ...flat, motor_hub: { clamp: { count: 1 }, friction: 0.03 } },
     'a jam after the clamp has slipped',
   ],

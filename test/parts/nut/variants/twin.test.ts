@@ -157,6 +157,11 @@ describe('a twin nut', () => {
     // a pair of side forces F·e/s, each with friction µ on its side: 2·µ·F·e/s = F at e = s/(2·µ)
     expect(rowOf('twin-binding').value).toBeCloseTo(10 / (32 / (2 * 0.2)), 6);
     expect(rowOf('twin-binding', { duty: { grease: 'dry' } }).value).toBeCloseTo(10 / 32, 6);
+    // at 1.1, which dry prints have reached, from 32/2.2 = 14.5 mm on: 10 of them are more than half
+    const dry = rowOf('twin-binding', { duty: { grease: 'dry' } });
+    expect(dry).toMatchObject({ word: 'perhaps', most: expect.closeTo(22 / 32, 6) });
+    expect(dry.message).toContain('a dry print may reach 1.1, then from 15 mm on');
+    expect(rowOf('twin-binding').message).not.toContain('1.1');
     expect(rowOf('twin-binding', { family: { lever: 81 } }).verdict).toBe('fail');
   });
 

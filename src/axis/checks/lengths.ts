@@ -24,18 +24,21 @@ const travel: AxisCheck = {
   id: 'axis-travel',
   title: 'Travel left after the swap',
   moves: 'lengths.travel, lengths.clear, lengths.screw, lengths.moving, nut',
-  run: ({ along }) => {
+  run: ({ along }, limits) => {
     const gaps = along.nearGap + along.farGap;
     const room = figureOf(along.room) ?? roomAtMost(along);
     const wanted = along.travel;
     const untold = [...missingOf(along.room), ...(wanted === undefined ? ['lengths.travel'] : [])];
     if (room === undefined || wanted === undefined) return notJudged(...untold);
     const value = shifted(room, -gaps);
-    const fails = value.most < wanted - gaps;
+    const own = soft({ min: wanted }, { min: wanted - gaps });
+    const { pass, fail } = limits.of(own);
+    const { min = wanted } = pass;
+    const fails = value.most < (fail?.min ?? min);
     if (untold.length > 0 && !fails) return notJudged(...untold);
-    const words = `${plain(value.likely, 1)} mm after ${plain(along.nearGap, 0)} mm of room at the motor and ${plain(along.farGap, 0)} mm at the far end; ${plain(wanted, 0)} mm are wanted`;
-    const cure = value.least >= wanted ? '' : '; a shorter nut or coupling, a longer screw or frame, or less travel';
-    return valued(value, `${words}${cure}`, soft({ min: wanted }, { min: wanted - gaps }));
+    const words = `${plain(value.likely, 1)} mm after ${plain(along.nearGap, 0)} mm of room at the motor and ${plain(along.farGap, 0)} mm at the far end; ${plain(min, 0)} mm are wanted`;
+    const cure = value.least >= min ? '' : '; a shorter nut or coupling, a longer screw or frame, or less travel';
+    return valued(value, `${words}${cure}`, own);
   },
 };
 
@@ -112,11 +115,11 @@ const shaftRoom: AxisCheck = {
   source: 'common practice',
   limits: SHAFT_ROOM,
   moves: 'motor.shaft.length, coupling, motor plate',
-  run: ({ along: { shaftRoom: room }, parts }) => {
+  run: ({ along: { shaftRoom: room }, parts }, { pass: { min = 0 } }) => {
     if (!parts.some(({ facts }) => facts.joint)) return undefined;
     const value = figureOf(room);
     if (!value) return notJudged(...missingOf(room));
-    const cure = value.least >= 1 ? '' : '; a shorter hub, a thinner plate, or a longer shaft';
+    const cure = value.least >= min ? '' : '; a shorter hub, a thinner plate, or a longer shaft';
     return valued(value, `${plain(value.likely, 1)} mm of shaft stay outside the coupling${cure}`);
   },
 };

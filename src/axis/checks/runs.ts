@@ -91,7 +91,11 @@ const feed: AxisCheck = {
     if (duty.span === undefined && duty.feed <= max) return notJudged('duty.span');
     const by = { motor: 'what the motor is useful for', whirl: 'whirl', sliding: 'the sliding speed of plastic' };
     const cure = duty.feed > max ? '; feed slower, or take a coarser lead' : '';
-    return valued(exactly(duty.feed), `${plain(max, 1)} mm/s are set by ${by[set_by]}${cure}`, own);
+    return valued(
+      exactly(duty.feed),
+      `${plain(max, 1)} mm/s are set by ${max === value ? by[set_by] : 'the sheet'}${cure}`,
+      own,
+    );
   },
 };
 

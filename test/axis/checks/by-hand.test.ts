@@ -237,6 +237,12 @@ describe('lengths along the screw', () => {
     );
   });
 
+  it('want what the sheet asks in place of the travel', () => {
+    const asked = (min: number) => found('axis-travel', along({ travel: 200 }), { min })!.message;
+    expect(asked(150)).toMatch(/; 150 mm are wanted$/);
+    expect(asked(210)).toMatch(/; 210 mm are wanted; a shorter nut/);
+  });
+
   it('are not judged where something is missing, but for what no length could cure', () => {
     expect(found('axis-travel', along({ travel: undefined as unknown as number }))).toMatchObject({
       missing: ['lengths.travel'],
@@ -460,7 +466,7 @@ describe('how it runs', () => {
     expect(fed(10)).toMatchObject({ missing: ['duty.span'] });
     expect(fed(11)).toMatchObject({ word: 'but' });
     expect(fed(undefined)).toMatchObject({ missing: ['duty.feed'] });
-    expect(fed(11, 280, { max: 12 })!.message).toMatch(/^12 mm\/s/);
+    expect(fed(11, 280, { max: 12 })!.message).toBe('12 mm/s are set by the sheet');
   });
 
   it('raises a bought nut by half of what the motor gives, at friction 0.5', () => {

@@ -14,6 +14,11 @@ const LONGEST_IN_DIAMETERS = 125;
 /** The shortest that is usual, mm. @source common-practice */
 export const SHORTEST_SPAN = 100;
 
+/** Length of a screw that nobody tells: as long as such screws usually are at most, mm. */
+export function longestSpan(diameter: number): number {
+  return LONGEST_IN_DIAMETERS * diameter;
+}
+
 /** What acts along a screw. */
 export interface AxialPath {
   /** undefined where nobody tells */
@@ -44,7 +49,7 @@ export function ownWeight({ screw, span }: Pick<AxialPath, 'screw' | 'span'>): {
 } {
   if (!screw) return { force: 0, words: 'its own weight' };
   const diameter = screw.diameter.likely;
-  const length = span ?? LONGEST_IN_DIAMETERS * diameter;
+  const length = span ?? longestSpan(diameter);
   const force = barWeight({ diameter, length });
   const told =
     span === undefined ? `${plain(length, 0)} mm of it at most, duty.span not being told` : `${plain(span)} mm of it`;

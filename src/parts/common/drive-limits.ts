@@ -1,4 +1,4 @@
-import { type Limits, notJudged, type Outcome, soft, valued } from '../../judge/check.js';
+import { type Bounds, type Limits, notJudged, type Outcome, soft, valued } from '../../judge/check.js';
 import { allKeep } from '../../judge/judge.js';
 import { columnLoad } from '../../mechanics/column.js';
 import { DERATING, whirlSpeed } from '../../mechanics/whirl.js';
@@ -6,6 +6,7 @@ import type { Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
 import { plain } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
+import { longestSpan } from './axial-path.js';
 
 /** A screw and what it is asked to do. */
 interface Driven {
@@ -33,10 +34,13 @@ export function judgeWhirl({ duty, screw }: Driven, { pass }: Limits): Outcome |
   );
 }
 
-/** Load of a screw as a share of the force at which it buckles; undefined where nothing is told of its span. */
+/**
+ * Load of a screw as a share of the force at which it buckles. Where nobody tells its span, that is asked for, unless a screw as long
+ * as is usual at most bears the load too.
+ */
 export function judgeColumn({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {
   const { span, load, ends } = duty;
-  if (span === undefined) return undefined;
+  if (span === undefined) return bearsAtLongest({ duty, screw }, pass) ? undefined : notJudged(...untoldOf(duty));
   if (load === undefined) return notJudged('duty.load');
   if (ends === undefined) return notJudged('duty.ends');
   const column = (rootDiameter: number) => columnLoad({ rootDiameter, span, ends });
@@ -48,6 +52,21 @@ export function judgeColumn({ duty, screw }: Driven, { pass }: Limits): Outcome 
     share,
     `${plain(load, 0)} N of ${plain(column(screw.leastRoot.cut), 0)} N that buckle it with ${rootWords(screw)}${cure}`,
   );
+}
+
+/** Whether a screw of which neither length nor ends are told bears the load, by the worst of both that is usual. */
+function bearsAtLongest({ duty: { load, ends = 'fixed-free' }, screw }: Driven, pass: Bounds): boolean {
+  if (load === undefined) return true;
+  const span = longestSpan(screw.major.likely);
+  const column = (rootDiameter: number) => columnLoad({ rootDiameter, span, ends });
+  return allKeep(
+    byRoot(screw, (root) => load / column(root)),
+    pass,
+  );
+}
+
+function untoldOf({ ends }: Driven['duty']): string[] {
+  return ends === undefined ? ['duty.span', 'duty.ends'] : ['duty.span'];
 }
 
 /** A share that grows as the root gets thinner: likely at the thinnest of the class, at most with a rolled one. */

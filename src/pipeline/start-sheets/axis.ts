@@ -44,10 +44,10 @@ duty:
 
 parts:                          # a section a part, by the name that its folder gets; part: where the name is no kind
   nut:
-    body: {shape: round, diameter: 14 mm, length: 17 mm}
+    body: {shape: round, diameter: 16 mm, length: 17 mm}
     flange: {shape: round, diameter: 32 mm, thickness: 5 mm}
     holes: {count: 4, circle: 23 mm, start: 45 deg, screw: M3, diameter: 3.9 mm, head: flange}
-    carriage: {bore: 14.6 mm, thickness: 6 mm}
+    carriage: {bore: 16.6 mm, thickness: 6 mm}
     mounting: flange-up
     fit: running
     material: pa12              # in place of that above

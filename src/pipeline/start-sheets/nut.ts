@@ -110,7 +110,8 @@ export const FAMILY_STARTS = {
     what: 'A nut that stays free to move a little sideways, for a screw that is bent or stands askew.',
     name: 'my-floating-nut',
     holes: '{count: 4, circle: 23 mm, start: 45 deg, screw: M3, head: flange}    # sized for sleeves and float',
-    carriage: 'carriage: {bore: 15 mm, thickness: 6 mm}',
+    body: '{shape: round, diameter: 15 mm, length: 15 mm}            # round; length with the flange',
+    carriage: 'carriage: {bore: 16 mm, thickness: 6 mm}',
     float:
       'float: {sideways: 0.45 mm, along: 0.03 mm}    # its screws stand on sleeves, longer than the flange by the play along; sleeve: 5 mm, spacer: shoulder, bare',
     isMarked: false,

@@ -4,7 +4,8 @@ import { DERATED, judgeColumn, judgeWhirl } from '../../../src/parts/common/driv
 const ROOT = { cut: 6, rolled: 5 };
 const DUTY = { span: 600, feed: 100, load: 100, ends: 'supported' } as const;
 type Driven = Parameters<typeof judgeWhirl>[0];
-const driven = (duty: object, leastRoot: object = ROOT) => ({ duty, screw: { lead: 4, leastRoot } }) as Driven;
+const driven = (duty: object, leastRoot: object = ROOT) =>
+  ({ duty, screw: { lead: 4, leastRoot, major: { likely: 8 } } }) as unknown as Driven;
 const without = (key: keyof typeof DUTY) => ({ ...DUTY, [key]: undefined });
 
 describe('a screw that whirls', () => {
@@ -49,10 +50,21 @@ describe('a screw that buckles', () => {
     expect(message(judgeColumn(driven({ ...DUTY, load: 0.35 * force }), DERATED))).toMatch(/rolled$/);
   });
 
-  it('asks for what is missing, and says nothing of a screw whose span is not told', () => {
-    expect(judgeColumn(driven(without('span')), DERATED)).toBeUndefined();
+  it('asks for what is missing', () => {
     expect(judgeColumn(driven(without('load')), DERATED)).toMatchObject({ missing: ['duty.load'] });
     expect(judgeColumn(driven(without('ends')), DERATED)).toMatchObject({ missing: ['duty.ends'] });
+  });
+
+  // 125 diameters of 8 mm are 1 m: Euler 129.97 N, (5/6)⁴ of it with the rolled root, 80 % of that 50.14 N; with a free end a quarter, 12.5 N
+  it.each([
+    [without('span'), 50, undefined],
+    [without('span'), 50.3, ['duty.span']],
+    [{ ...without('span'), ends: undefined }, 12.5, undefined],
+    [{ ...without('span'), ends: undefined }, 12.6, ['duty.span', 'duty.ends']],
+    [without('span'), undefined, undefined],
+  ])('asks for a span that nobody tells where a metre would not bear the load: %#', (duty, load, missing) => {
+    const found = judgeColumn(driven({ ...duty, load }), DERATED);
+    expect(found?.kind === 'not-judged' ? found.missing : found).toEqual(missing);
   });
 });
 

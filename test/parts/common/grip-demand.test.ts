@@ -13,7 +13,9 @@ describe('the torque that a grip must hold', () => {
     expect(gripDemand({ ...base, screw: TR8X2, load: 60 }).working).toBeCloseTo(134.1, 0);
     expect(gripDemand({ ...base, screw: TR8X2, load: 60, shock: 'medium' }).working).toBeCloseTo(134.1 * 1.8, 0);
     expect(gripDemand({ ...base, screw: TR8X2, load: 60, shock: 'medium' }).words).toMatch(/shock × 1.8/);
-    expect(gripDemand({ ...base, screw: TR8X2, load: 60 }).words).toBe('60 N on the screw at friction 0.5, a dry print may reach 1.1');
+    expect(gripDemand({ ...base, screw: TR8X2, load: 60 }).words).toBe(
+      '60 N on the screw at friction 0.5, a dry print may reach 1.1',
+    );
     expect(gripDemand({ ...base, load: 60 }).words).toMatch(/load or screw is not told$/);
   });
 

@@ -280,6 +280,7 @@ describe('what a drive is not told', () => {
     ['drive-whirl', { feed: undefined }, ['duty.feed']],
     ['drive-whirl', { ends: undefined }, ['duty.ends']],
     ['drive-column', { load: undefined }, ['duty.load']],
+    ['drive-column', { span: undefined, load: 200 }, ['duty.span']],
     ['drive-column', { ends: undefined }, ['duty.ends']],
     ['drive-torque', { load: undefined }, ['duty.load']],
     ['drive-torque', { motor: undefined }, ['duty.motor']],
@@ -292,7 +293,7 @@ describe('what a drive is not told', () => {
 
   it.each([
     ['drive-whirl', { span: undefined, feed: undefined }],
-    ['drive-column', { span: undefined }],
+    ['drive-column', { span: undefined, load: 5 }],
     ['drive-speed', { feed: undefined }],
   ])('%s is no question without %j', (id, untold) => {
     expect(findingOf(nutSheet(duty(untold)), id)).toBeUndefined();

@@ -30,9 +30,7 @@ export const twinBinding: NutCheck = {
     const value = { least: share, likely: share, most: dry ? (share * DRY_PRINT_MOST) / friction : share };
     const reached = dry ? `, ${DRY_PRINT_WORDS}, then from ${plain((locks * friction) / DRY_PRINT_MOST, 0)} mm on` : '';
     const cure =
-      value.most > max
-        ? '; set the threads further apart, bring the load nearer, or guide the carriage'
-        : '';
+      value.most > max ? '; set the threads further apart, bring the load nearer, or guide the carriage' : '';
     return valued(
       value,
       `the load acts ${plain(family.lever)} mm beside the screw; at friction ${plain(friction, 2)} threads ${plain(family.apart)} mm apart lock from ${plain(locks, 0)} mm on${reached}${cure}`,

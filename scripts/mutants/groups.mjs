@@ -33,7 +33,7 @@ export const FOLDERS = {
       'test/parts/common/{untold,motor-heat,thread-in-print,finer-print,locating,drive-limits,crest-shaft,wall-in-file,fit-classes}.test.ts',
     ],
   'parts/nut/{bore,flanks-meet,stack,fit-figures,fit-block,float-remedies}.ts': [
-    'test/parts/nut/{bore,flanks-meet,stack,float-remedies}.test.ts',
+    'test/parts/nut/{bore,flanks-meet,stack,fit-figures,fit-block,float-remedies}.test.ts',
   ],
   'parts/nut/{flange-bending,engagement,float,drive}.ts': [
     'test/parts/nut/{checks,strength,flange,float,drive,engagement,messages,family,by-hand}.test.ts',
@@ -49,9 +49,9 @@ export const FOLDERS = {
   ],
   'parts/collar/{pin,seat,held-in,untold}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
   'parts/nut/checks': [
-    'test/parts/nut/{bore,checks,messages,strength,flange,float,verdicts}.test.ts',
+    'test/parts/nut/{bore,checks,messages,strength,flange,float}.test.ts',
     'test/parts/nut/checks/*.test.ts',
-    'test/parts/common/{slab,bolting,profile-checks}.test.ts',
+    'test/parts/common/{slab,bolting,pocket-floor,profile-checks}.test.ts',
   ],
   'parts/nut/variants/{checks,twin-checks,twin,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
     'test/parts/nut/{family,by-hand}.test.ts',

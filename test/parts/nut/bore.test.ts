@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { check, design } from '../../../src/index.js';
+import { boreRoom, enteringBore, sidewaysInBore, widest } from '../../../src/parts/nut/bore.js';
+import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
+import { workOut } from '../../../src/pipeline/work-out.js';
+import { plusMinus } from '../../../src/units/measured.js';
 import { changed, nutSheet } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 
@@ -53,6 +57,52 @@ describe('a nut whose body stands away from its carriage', () => {
   it('refuses what cannot be', () => {
     expect(() => design(nutSheet({ ...AWAY, flange: undefined, holes: undefined }))).toThrow(/wants a flange/);
     expect(() => design(nutSheet({ stands: 'away' }))).toThrow(/would lie between flange and carriage/);
+  });
+});
+
+describe('what goes into the bore of a carriage', () => {
+  const made = (changes: Changes = {}) => workOut(nutSheet(changes)) as NutDesign;
+  const SCREW = { screw: { designation: 'Tr10x2', major: '9.9 ± 0.05 mm' } };
+  const bare = { flange: undefined, holes: undefined, mounting: undefined };
+
+  it.each<[string, number, Changes]>([
+    ['round', 17, { diameter: 17 }],
+    ['square', 17 * Math.SQRT2, { shape: 'square', diameter: undefined, across_flats: 17 }],
+    ['hexagon', (17 * 2) / Math.sqrt(3), { shape: 'hexagon', diameter: undefined, across_flats: 17 }],
+  ])('is a %s body, by the circle around it: %f mm', (_, across, body) => {
+    const one = made({ body });
+    expect(widest(one)).toBeCloseTo(across, 9);
+    expect(enteringBore(one)).toEqual({
+      what: 'body',
+      across: { least: widest(one), likely: widest(one), most: widest(one) },
+    });
+  });
+
+  it.each<[string, 'body' | 'stub' | 'screw', Changes]>([
+    ['a body without a flange', 'body', bare],
+    ['a body that ends with its flange', 'screw', { body: { length: 8 }, flange: { thickness: 8 } }],
+    ['one that ends with a flange 3 mm up', 'screw', { body: { length: 8 }, flange: { offset: 3 } }],
+    ['one that stands out of it', 'body', { body: { length: 8.1 }, flange: { offset: 3 } }],
+    ['one that stands away', 'screw', AWAY],
+    ['one that stands away, its flange 3 mm up', 'stub', { ...AWAY, flange: { offset: 3 } }],
+  ])('of %s is its %s', (_, what, changes) => {
+    expect(enteringBore(made(changes)).what).toBe(what);
+  });
+
+  it('leaves bore less body as it is printed: 0.5 ± 0.1 and 0.5 % of 17 mm; sideways half of it as it is wanted', () => {
+    const room = boreRoom(made(), plusMinus(17.5, 0.1));
+    expect([room.least, room.likely, room.most]).toEqual([0.315, 0.5, 0.685].map((one) => expect.closeTo(one, 9)));
+    const aside = sidewaysInBore(made(), plusMinus(17.5, 0.1));
+    expect([aside.least, aside.likely, aside.most]).toEqual([0.2, 0.25, 0.3].map((one) => expect.closeTo(one, 9)));
+  });
+
+  it('leaves bore less screw as both were read: 2.1 ± 0.15', () => {
+    const one = made({ ...AWAY, ...SCREW });
+    expect(enteringBore(one).across.likely).toBe(9.9);
+    const room = boreRoom(one, plusMinus(12, 0.1));
+    expect([room.least, room.likely, room.most]).toEqual([1.95, 2.1, 2.25].map((each) => expect.closeTo(each, 9)));
+    const through = boreRoom(made({ ...SCREW, body: { length: 8 }, flange: { thickness: 8 } }), plusMinus(12, 0.1));
+    expect(through.likely).toBeCloseTo(2.1, 9);
   });
 });
 

@@ -14,3 +14,11 @@ it('the wall is as uncertain as half of the reading over the crests', () => {
   expect([row.least, row.value, row.most]).toEqual([1.05, 1.15, 1.25].map((one) => expect.closeTo(one, 6)));
   expect(row.message).toContain('a body of 14.1 mm is the slimmest');
 });
+
+it('is wanted 1.6 mm thick, and four nozzles where these are wider', () => {
+  expect(wall({})).toMatchObject({ limit: { min: 1.6 }, fail_limit: { min: 1.6 } });
+  expect(wall({ printer: { nozzle: 0.6, layer: 0.2 } })).toMatchObject({
+    limit: { min: 2.4 },
+    fail_limit: { min: 1.6 },
+  });
+});

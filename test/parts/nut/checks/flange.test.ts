@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { NutDesign } from '../../../../src/parts/nut/dimensions.js';
 import { bendFlange } from '../../../../src/parts/nut/flange-bending.js';
 import { design } from '../../../../src/pipeline/design.js';
+import { FAMILY_BASE, METAL } from '../../../support/family-sheet.js';
 import { nutSheet } from '../../../support/nut-sheets.js';
 import { findingOf } from '../../../support/one-finding.js';
 
@@ -39,6 +40,25 @@ describe('a crash at the end of travel, by hand', () => {
     const shear = force / (Math.PI * 8.8 * 1.302 * 6.175 * 0.5);
     expect(row.value! / (shear / 1)).toBeCloseTo(1, 2);
     expect(row.message).toContain('the teeth may break at');
+  });
+
+  it('parts a slim body across its layers at its sharp root: twice what (14.2² − 10.8²) · π/4 bears of half of 21 MPa at 30 °C', () => {
+    const slim = { fillet: 0, flange: { thickness: 16 }, body: { diameter: 14.2, length: 60 } };
+    const { message } = findingOf(nutSheet({ ...slim, duty: { motor: { torque: '5 N m' } } }), 'end-stop')!;
+    const [, force] = /the body beside its flange may break at (\d+) N/.exec(message)!;
+    expect(Number(force) / ((66.76 * 0.5 * 21 * Math.exp(-7 / 85)) / 2)).toBeCloseTo(1, 1);
+  });
+
+  it('presses the plastic under a bought nut, and no teeth', () => {
+    const held = {
+      ...FAMILY_BASE,
+      family: { kind: 'holder', nut: METAL },
+      body: { diameter: 32, length: 12 },
+      flange: undefined,
+      holes: undefined,
+    };
+    const duty = { axis: 'horizontal', load: 15, temperature: 25, motor: { torque: '2 N m' } };
+    expect(findingOf({ ...held, duty }, 'end-stop')!.message).toContain('the plastic under the nut may break at');
   });
 
   it('breaks whatever nothing may be asked of, without a figure', () => {
@@ -126,6 +146,8 @@ describe('the seat of a flange, by hand', () => {
   it('lies around the mouth of its thread, 10.8 + 2 · 0.5 mm, where its body stands away', () => {
     const away = { stands: 'away', mounting: 'flange-down', holes: { head: 'body' } };
     expect(seat(away)).toBeCloseTo(around(11.8), -1);
+    // a stub of 17 mm below the flange
+    expect(seat({ ...away, flange: { offset: 3 } })).toBeCloseTo(around(17), -1);
     expect(seat({ ...away, carriage: { bore: '11 ± 0 mm' } })).toBeCloseTo(around(11.8), -1);
     expect(seat({ ...away, carriage: { bore: '15 ± 0 mm' } })).toBeCloseTo(around(15), -1);
   });
@@ -136,5 +158,22 @@ it('a flange whose screws stand within its body bends by nothing', () => {
   expect(findingOf(nutSheet(within), 'flange-bending')).toMatchObject({
     verdict: 'pass',
     message: 'its screws stand within the body: nothing bends',
+  });
+});
+
+describe('a body pulled out of its flange, by hand', () => {
+  const pulled = (pull: string, changes: Record<string, unknown> = {}) =>
+    findingOf(
+      { ...NARROW, ...changes, fillet: 0, duty: { axis: 'horizontal', load: 150, temperature: 23, pull } },
+      'barrel-pull',
+    )!;
+
+  it('bears 150 N on (14² − 8.8²) · π/4 = 93.1 mm², twice that at a sharp root that is drawn', () => {
+    const into = pulled('away');
+    expect(into.value! / (150 / 93.1)).toBeCloseTo(1, 1);
+    expect(into.message).toMatch(/on 93 mm² of body beside its bore, the whole load taken beyond the flange; /);
+    const out = pulled('onto');
+    expect(out.value! / into.value!).toBeCloseTo(2, 4);
+    expect(out.message).toContain('taken beyond the flange, 2 times that at its root; ');
   });
 });

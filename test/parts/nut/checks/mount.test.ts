@@ -190,3 +190,10 @@ describe('edges and ligaments by hand', () => {
     expect(findingOf(nutSheet({ holes: { count: 1 } }), 'hole-spacing')).toBeUndefined();
   });
 });
+
+it('moves sideways by half the play in its holes, less what two or more may stand off: 0.5 % of 27 mm, half of it, and 0.1 mm', () => {
+  // 3.6 − 3 mm, off by 0.5 % of 3.6 and 0.05
+  const room = (count: number) => found('mount-float', { holes: { count, start: 0 } });
+  expect(room(1)).toMatchObject({ least: expect.closeTo(0.266, 6), value: expect.closeTo(0.3, 6) });
+  for (const count of [2, 3]) expect(room(count).least).toBeCloseTo(0.266 - 0.1675, 6);
+});

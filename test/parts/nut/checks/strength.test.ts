@@ -13,6 +13,14 @@ describe('teeth at the stall force, by hand', () => {
     expect(row.message).toMatch(/MPa of shear, of 1 MPa for a moment at 23 °C/);
   });
 
+  it.each([
+    ['greased', 'greased'],
+    ['dry', 'dry'],
+    [undefined, 'greased'],
+  ])('are pushed on a screw that is told %s as on a %s one', (grease, words) => {
+    expect(stalled({ duty: { grease } }).message).toMatch(new RegExp(`^stalled on a ${words} screw `));
+  });
+
   it('bear nothing where nothing may stand on the plastic, and no figure is made up', () => {
     expect(stalled({ material: 'pla', duty: { temperature: 60 } })).toMatchObject({
       verdict: 'fail',

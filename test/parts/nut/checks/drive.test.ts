@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { nutSheet } from '../../../support/nut-sheets.js';
+import { findingOf } from '../../../support/one-finding.js';
+
+type Changes = Record<string, unknown>;
+const holds = (changes: Changes = {}) => findingOf(nutSheet(changes), 'drive-holding');
+
+const WIDE = { body: { diameter: 32, length: 40 }, flange: { diameter: 52 }, holes: { circle: 42 } };
+/** new grease and vibration leave 0.08 of friction, of whose angle on flanks of 15° seven tenths are safe */
+const SAFE = 0.7 * Math.atan(0.08 / Math.cos(Math.PI / 12));
+const taking = (max: number) => ({ limits: { 'drive-holding': { max } } });
+
+describe('a vertical axis without power, by hand', () => {
+  it.each<[string, string, number, Changes]>([
+    // lead angles of 2 mm on π · 9, 3 mm on π · 22.5 and 8 mm on π · 7
+    [
+      'the axis may creep down when greased and shaken, at a lead of 2 mm on 10 mm: block it before work, do not rely on the screw',
+      'caution',
+      Math.atan(2 / (9 * Math.PI)) / SAFE,
+      {},
+    ],
+    [
+      'the axis normally holds, at a lead of 3 mm on 24 mm; do not rely on it where a fall would hurt',
+      'pass',
+      Math.atan(3 / (22.5 * Math.PI)) / SAFE,
+      { ...WIDE, screw: 'Tr24x3' },
+    ],
+    [
+      'the axis FALLS when the motor is off, at a lead of 8 mm on 8 mm: block it, and fit a brake, a counterweight or a finer lead',
+      'caution',
+      Math.atan(8 / (7 * Math.PI)) / SAFE,
+      { screw: 'Tr8x8(P2)' },
+    ],
+    // the sheet takes more than 1.22, or less than 0.73
+    [
+      'the axis may creep down when greased and shaken, at a lead of 2 mm on 10 mm, 1.22 times what surely holds where the sheet takes 1.5',
+      'pass',
+      Math.atan(2 / (9 * Math.PI)) / SAFE,
+      taking(1.5),
+    ],
+    [
+      'the axis normally holds, at a lead of 3 mm on 24 mm, 0.73 times what surely holds where the sheet takes 0.5; a finer lead holds better',
+      'caution',
+      Math.atan(3 / (22.5 * Math.PI)) / SAFE,
+      { ...WIDE, ...taking(0.5), screw: 'Tr24x3' },
+    ],
+  ])('%s', (message, verdict, value, changes) => {
+    expect(holds(changes)).toMatchObject({ message, verdict, value: expect.closeTo(value, 6) });
+  });
+
+  it('is asked of a level axis never, and of one that nobody told where it would not hold', () => {
+    const untold = { duty: { axis: undefined } };
+    expect(holds({ duty: { axis: 'horizontal' } })).toBeUndefined();
+    expect(holds(untold)!.missing).toEqual(['duty.axis']);
+    expect(holds({ ...untold, ...WIDE, screw: 'Tr24x3' })).toMatchObject({ verdict: 'pass' });
+  });
+});

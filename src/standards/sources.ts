@@ -66,7 +66,7 @@ export const SOURCES = {
   'iso-76': {
     title: 'ISO 76, Rolling bearings: static load ratings',
     edition: '',
-    note: 'Formulas of thrust bearings from memory.',
+    note: 'Formulas of thrust and deep-groove ball bearings from memory.',
   },
   'iso-104': {
     title: 'ISO 104, Rolling bearings: thrust bearings, boundary dimensions',

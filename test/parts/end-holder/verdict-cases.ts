@@ -81,6 +81,12 @@ export const END_HOLDER_CASES: VerdictCases = {
     no: [GUIDED, { coupling: 'rigid' }],
     'not-told': [GUIDED, { coupling: undefined }],
   },
+  'bearing-rating': {
+    yes: [LOCATED, { duty: { motor: { torque: '0.02 N m' } } }],
+    // of 608 a quarter of 973 N is what stands along it for good
+    no: [LOCATED, { duty: { load: 300, motor: { torque: '0.02 N m' } } }],
+    'not-told': [LOCATED, {}],
+  },
   'held-along': {
     yes: [LOCATED, {}],
     no: [LOCATED, { held_by: 'lip' }],

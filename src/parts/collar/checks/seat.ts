@@ -5,6 +5,7 @@ import { thrustRating } from '../../../standards/bearings/thrust-rating.js';
 import { plain, worked } from '../../../units/format.js';
 import { exactly, plusMinus, scaled, sum } from '../../../units/measured.js';
 import { pullAsked } from '../../common/axial-grip.js';
+import { judgeBearingLoad } from '../../common/bearing-rating.js';
 import { borePlay } from '../../common/bore-play.js';
 import { holeResidual } from '../../common/residual.js';
 import type { CollarDesign } from '../dimensions.js';
@@ -156,9 +157,8 @@ export const seatPressure: CollarCheck = {
   },
 };
 
-/** Standing, a bearing is loaded by half of its rating at most; turning it lasts so many million turns. @source common-practice */
+/** Standing, a bearing is loaded by half of its rating at most. @source common-practice */
 const STANDS = 2;
-const MILLION_TURNS = 100;
 
 /** Balls that are loaded too much dent their tracks, and wear out. */
 export const bearingRating: CollarCheck = {
@@ -174,21 +174,16 @@ export const bearingRating: CollarCheck = {
     const { bearing, axial, jam = 0 } = design;
     if (!bearing) return undefined;
     const { standing, turning } = thrustRating(bearing, bearing.designation?.startsWith('AXK'));
-    const load = pullAsked(axial).needed / 2;
-    const rows = [
-      { share: (STANDS * load) / standing, words: `${plain(load, 0)} N for good of ${plain(standing / STANDS, 0)} N` },
+    return judgeBearingLoad(
       {
-        share: (load * Math.cbrt(MILLION_TURNS)) / turning,
-        words: `${plain(load, 0)} N of the ${plain(turning / Math.cbrt(MILLION_TURNS), 0)} N with which it lasts ${MILLION_TURNS} million turns`,
+        load: pullAsked(axial).needed / 2,
+        jam,
+        carries: { forGood: standing / STANDS, moment: standing, turning },
+        missing: untoldOf(design),
+        cure: 'a larger bearing, or less load',
       },
-      { share: jam / standing, words: `${plain(jam, 0)} N of ${plain(standing, 0)} N when the axis jams` },
-    ];
-    const worst = rows.reduce((a, b) => (b.share > a.share ? b : a));
-    const missing = untoldOf(design);
-    const holds = keeps(worst.share, pass);
-    if (holds && missing.length > 0) return notJudged(...missing);
-    const cure = holds ? '' : '; a larger bearing, or less load; the list of your bearing may rate it higher';
-    return valued(exactly(worst.share), `${worst.words}${cure}`);
+      pass,
+    );
   },
 };
 

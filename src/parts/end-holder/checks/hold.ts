@@ -3,29 +3,19 @@ import { keeps } from '../../../judge/judge.js';
 import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { ledgeStress } from '../../../mechanics/flange/ledge.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
-import { PULLS } from '../../../sheet/sections/duty.js';
 import { washer } from '../../../standards/fasteners/washer.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import { ownWeight } from '../../common/axial-path.js';
 import { judgeClamp } from '../../common/bolting.js';
-import { roundShaft } from '../../common/bore.js';
 import { heat } from '../../common/checks.js';
-import { defined } from '../../common/defined.js';
 import { bendSlab } from '../../common/held-slab.js';
 import type { JointHole } from '../../common/joints.js';
-import {
-  judgeCases,
-  judgeCrash,
-  judgedTemperature,
-  type LoadCase,
-  type Loaded,
-  usedShare,
-} from '../../common/load-cases.js';
+import { judgeCases, judgeCrash, judgedTemperature, type LoadCase, usedShare } from '../../common/load-cases.js';
 import type { Slab } from '../../common/slab.js';
 import type { Bearing } from '../bearing.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { usualWall } from '../layout.js';
+import { loaded } from '../loads.js';
 import { gripOf } from '../particulars.js';
 import { type HolderPlan, isLipped, openRadius, shoulderHeight } from '../plan.js';
 import { holderOutline } from '../solid.js';
@@ -36,14 +26,6 @@ const about = { group: 'body', question: 'holds', unit: 'MPa', source: 'derived:
 
 /** Fine enough for a section whose stress a limit hangs on, mm. */
 const CHORD = 0.02;
-
-/** A holder that carries along the screw is pulled both ways, and carries a screw that does not lie besides its load. */
-function loaded({ duty, screw }: EndHolderDesign): Loaded {
-  const { load, span, axis } = duty;
-  const bar = axis === 'horizontal' ? {} : { screw: roundShaft(screw.major) };
-  const weight = ownWeight({ ...bar, ...defined({ span }) }).force;
-  return { duty: { ...duty, ...(load === undefined ? {} : { load: load + weight }) }, screw, pulls: PULLS };
-}
 
 /** A press fit alone carries nothing along the screw. */
 const heldAlong: HolderCheck = {

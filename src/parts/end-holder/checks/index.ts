@@ -6,11 +6,12 @@ import { BOLT_CHECKS } from './bolts.js';
 import { FIT_CHECKS } from './fit.js';
 import { HOLD_CHECKS } from './hold.js';
 import { LIP_CHECKS } from './lip.js';
+import { RATING_CHECKS } from './rating.js';
 import { TURN_CHECKS } from './turn.js';
 
 /** Every check of an end holder, in the order of the report. */
 export const END_HOLDER_CHECKS: readonly Check<EndHolderDesign>[] = askedWhereItHangs(
-  [...FIT_CHECKS, ...LIP_CHECKS, ...TURN_CHECKS, ...HOLD_CHECKS, ...BOLT_CHECKS],
+  [...FIT_CHECKS, ...LIP_CHECKS, ...TURN_CHECKS, ...RATING_CHECKS, ...HOLD_CHECKS, ...BOLT_CHECKS],
   [{ field: 'duty.span', milder: byShortest }],
 );
 

@@ -55,3 +55,12 @@ describe('a vertical axis without power, by hand', () => {
     expect(holds({ ...untold, ...WIDE, screw: 'Tr24x3' })).toMatchObject({ verdict: 'pass' });
   });
 });
+
+it('a screw so steep that no torque raises a load on it fails: 12 starts of 4.2 mm on π · 7.9 rise by 2.03, of 4 mm on π · 8 by 1.91', () => {
+  // friction of 0.5 on flanks of 15° is 0.5176, and holds whatever rises by more than 1/0.5176 = 1.932
+  const raised = (pitch: number) =>
+    findingOf(nutSheet({ screw: { form: 'trapezoidal', major: 10, pitch, starts: 12 } }), 'drive-torque')!;
+  expect(raised(4.2)).toMatchObject({ verdict: 'fail', value: null });
+  expect(raised(4.2).message).toMatch(/^at friction 0\.5 no torque raises the load; .* take a finer lead$/);
+  expect(raised(4).value).toBeGreaterThan(0);
+});

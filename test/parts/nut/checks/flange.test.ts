@@ -176,4 +176,21 @@ describe('a body pulled out of its flange, by hand', () => {
     expect(out.value! / into.value!).toBeCloseTo(2, 4);
     expect(out.message).toContain('taken beyond the flange, 2 times that at its root; ');
   });
+
+  it('has a bore 0.8 mm wider than the screw where a bought nut is held: 8.8 mm, not the 9 mm of a loose thread', () => {
+    const area = (changes: Record<string, unknown>) => {
+      const sheet = { ...FAMILY_BASE, fit: { diametral: 0.5, axial: 0.2 }, ...changes };
+      const duty = { axis: 'horizontal', load: 150, temperature: 23, pull: 'away' };
+      return 150 / findingOf({ ...sheet, duty }, 'barrel-pull')!.value!;
+    };
+    expect(area({ family: { kind: 'holder', nut: METAL } }) - area({})).toBeCloseTo(
+      (Math.PI / 4) * (9 ** 2 - 8.8 ** 2),
+      2,
+    );
+  });
+
+  it('is asked of bodies with a flange alone, and bending of those with holes', () => {
+    expect(findingOf(nutSheet({ flange: undefined, holes: undefined }), 'barrel-pull')).toBeUndefined();
+    expect(findingOf(nutSheet({ holes: undefined }), 'flange-bending')).toBeUndefined();
+  });
 });

@@ -51,6 +51,11 @@ describe('heads on their holes by hand: (across − hole)/2', () => {
   });
 });
 
+it('asks for the screw of a hole of 4.2 mm, which is no usual one of M3 and passes no M4', () => {
+  const unnamed = { holes: { screw: undefined, fit: undefined, diameter: 4.2 } };
+  expect(found('head-seat', unnamed).missing).toEqual(['holes.screw']);
+});
+
 describe('what screws clamp', () => {
   const clamped = (changes: Changes) =>
     Number(

@@ -31,6 +31,21 @@ describe('what is told of the play of a thread, by hand', () => {
     );
   });
 
+  it('nothing of it where layers are left out', () => {
+    const smooth = { ...EXACT, effects: { ...EXACT.effects, layers: 'off' } };
+    expect(findingOf(nutSheet(smooth), 'thread-running-in')).toBeUndefined();
+  });
+
+  it('what takes some of it out where 0.1 mm are usual: a spring, or less of a float', () => {
+    const level = { ...EXACT, duty: { axis: 'horizontal' } };
+    expect(message('thread-backlash', level)).toMatch(
+      /; a smaller fit\.axial, or a spring \(family\.kind: anti-backlash\) takes it out$/,
+    );
+    expect(message('thread-backlash', { ...level, float: 0.3, holes: { fit: undefined } })).toMatch(
+      /; a smaller fit\.axial, float\.along or float\.sideways takes some of it out$/,
+    );
+  });
+
   it('a float adds its 0.05 mm and 4 · 0.3/(2π · 13.5) by turning; a nut that does not float says nothing of it', () => {
     expect(message('thread-backlash', EXACT)).toMatch(/^0\.18 mm of lost motion; up to 0\.3 mm/);
     expect(message('thread-backlash', { ...EXACT, float: 0.3, holes: { fit: undefined } })).toMatch(

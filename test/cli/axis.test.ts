@@ -56,10 +56,10 @@ describe('check of an axis', () => {
   });
 
   it('places a mistake in any section', async () => {
-    const cwd = folderWith({ 'axis.yaml': AXIS_TEXT.replace('diameter: 17 mm', 'diameter: -17 mm') });
+    const cwd = folderWith({ 'axis.yaml': AXIS_TEXT.replace('diameter: 18 mm', 'diameter: -18 mm') });
     const { code, stderr } = await call(cwd, ['check', 'axis.yaml']);
     expect(code).toBe(2);
-    expect(stderr).toMatch(/^axis\.yaml:\d+:\d+ parts\.nut\.body\.diameter: -17 mm; must be above 0\n$/);
+    expect(stderr).toMatch(/^axis\.yaml:\d+:\d+ parts\.nut\.body\.diameter: -18 mm; must be above 0\n$/);
   });
 
   it('exits with 1 where a part or what goes across fails, unless it is accepted by name', async () => {

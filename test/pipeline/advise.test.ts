@@ -234,7 +234,7 @@ describe('leadwright check', () => {
     const folder = callFolder();
     writeFileSync(
       join(folder, 'tight.yaml'),
-      stringify(nutSheet({ body: { diameter: 13.8 }, duty: { motor: { torque: '0.25 N m' } } })),
+      stringify(nutSheet({ body: { diameter: 13.8 }, duty: { motor: { torque: '0.15 N m' } } })),
     );
     const told = await call(folder, ['check', 'tight.yaml', '--advise']);
     expect(told.code).toBe(1);

@@ -60,9 +60,7 @@ interface Load extends Pick<HeldSlab, 'reach' | 'backed'> {
 /** Where the load comes in: at the edge of a flange that is screwed tight, else somewhere around the bore. */
 function loadOf({ nut, kind, layout }: AdapterDesign): Load {
   if (!nut || kind !== 'joined') {
-    // half the ring around the bore lies beyond a cut through its middle, at this distance from it
-    const mean = layout.plate.bore / Math.PI;
-    return { reach: () => mean, across: layout.plate.bore };
+    return { reach: () => layout.plate.bore / 2, across: layout.plate.bore };
   }
   const flange = flangeShape(nut.flange).map((at) => turned(at, layout.clocking.turn));
   const across = Math.min(...nut.flange.size, nut.flange.flats ?? Infinity);

@@ -22,7 +22,7 @@ export interface Support {
 export interface HeldSlab {
   readonly slab: Slab;
   readonly supports: readonly Support[];
-  /** how far from the axis, along a unit vector, the load comes in */
+  /** how far from the axis, along a unit vector, the load comes in; of a ring, its radius */
   readonly reach: (along: Point) => number;
   /** what pulls is so stiff that it backs the slab as far as it reaches, and how wide it is; else a ring pulls, and the middle bends too */
   readonly backed?: number;

@@ -19,7 +19,7 @@ describe('a part that was opened from an axis', () => {
     const { axis, left } = writtenBack(nut, changed);
     expect(left).toEqual([]);
     expect(axis).toContain('# A print shop');
-    expect(axis).toContain('body: {shape: round, diameter: 17 mm, length: 22 mm}');
+    expect(axis).toContain('body: {shape: round, diameter: 18 mm, length: 22 mm}');
     expect(partOf(axis)).toMatchObject({ body: { length: '22 mm' }, fit: { class: 'running', axial: '0.2 mm' } });
     // every other line stands
     const lines = AXIS_TEXT.split('\n').filter((line) => !/^ {4}(body|fit):/.test(line));

@@ -102,6 +102,13 @@ describe('the fit of a nut in its report, by hand', () => {
     ]);
   });
 
+  it('names them at the other end where the nut is the longer: by heat of 10 degrees, 48 to 108 millionths over the screw', () => {
+    const { contributors } = blockOf({ effects: { temperature: 'on' } });
+    // its pitch diameter of 9.3 mm gives, its 18 mm of length take
+    const most = 0.0003 * (18 - 9.3 * (2 - Math.sqrt(3)));
+    expect(contributors[0]).toMatchObject({ down: expect.closeTo(-most, 5), up: expect.closeTo(most, 5) });
+  });
+
   it('wants the play that is usual for its axis, or that of its sheet', () => {
     const wanted = (changes: Changes) => blockOf(changes).wanted_play;
     expect(wanted({})).toBe(0.3);

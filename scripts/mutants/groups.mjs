@@ -72,6 +72,7 @@ export const FOLDERS = {
     'test/parts/common/axial-path.test.ts',
   ],
   'parts/collar/checks': ['test/parts/collar/{by-hand,messages,verdicts}.test.ts'],
+  'parts/common/bearing-rating.ts': ['test/parts/common/bearing-rating.test.ts'],
   'parts/common/pocket-floor.ts': ['test/parts/common/pocket-floor.test.ts'],
   'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],
   'parts/end-holder/bearing.ts': ['test/parts/end-holder/bearing.test.ts'],

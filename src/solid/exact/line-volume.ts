@@ -12,6 +12,9 @@ export interface LineMeasures {
   readonly center: readonly [number, number, number];
 }
 
+/** How far a half may be off, of what halving changed. */
+const DOUBT = 1 / 4;
+
 /** Halvings in y, at most. */
 const MOST_PANELS = 4000;
 
@@ -24,7 +27,7 @@ const MOST_PANELS = 4000;
  * with L the length of the line at (x, y) inside the shape, exact for prisms, cones, tori and helicoids. In x and y it
  * is Kronrod's rule between the curves of the plan at which L may jump, a stretch that ends in a root mapped by a
  * cosine. In x each stretch is halved where the rule and Gauss's within it differ; in y always the one where they
- * differ most, until the differences together are small enough.
+ * differ most, or that halving changed most, until the differences together are small enough.
  *
  * @param shape   the shape; turned bodies and threads stand upright                      [mm]
  * @param within  what the differences in y may come to, of V, default 3e-6                [-]
@@ -43,11 +46,21 @@ export function lineVolume(shape: MeantShape, within = 3e-6): LineMeasures {
     const off = panels.reduce((sum, { off }) => sum + off, 0);
     if (off <= within * panels.reduce((sum, { sums }) => sum + sums[0], 0)) break;
     const worst = panels.reduce((most, { off }, i) => (off > panels[most]!.off ? i : most), 0);
-    const [{ panel }] = panels.splice(worst, 1) as [Ruled];
-    panels.push(...halved(panel).map((half) => ruled(half, at)));
+    const [whole] = panels.splice(worst, 1) as [Ruled];
+    panels.push(...inHalves(whole, at));
   }
   const [volume, mx, my, mz] = panels.reduce<Sums>((sum, { sums }) => added(sum, sums, 1), ZERO);
   return { volume, center: [mx / volume, my / volume, mz / volume] };
+}
+
+/**
+ * A stretch in halves. Where a kink lies so that both rules of a half miss it alike, their difference is none; what the halves find
+ * together still differs from what the whole did, and each counts as off by its part of that at least.
+ */
+function inHalves({ panel, sums: [whole] }: Ruled, at: (y: number) => Sums): Ruled[] {
+  const halves = halved(panel).map((half) => ruled(half, at));
+  const moved = Math.abs(halves.reduce((sum, { sums }) => sum + sums[0], 0) - whole);
+  return halves.map((half) => ({ ...half, off: Math.max(half.off, moved * DOUBT) }));
 }
 
 function panelsBetween(breaks: readonly Break[]): Panel[] {

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { lineVolume } from '../../../src/solid/exact/line-volume.js';
-import { meantShape } from '../../../src/solid/exact/meant-shape.js';
+import { type MeantShape, meantShape } from '../../../src/solid/exact/meant-shape.js';
 import { circleOutline } from '../../../src/solid/outline.js';
 import { cylinder, type Shape } from '../../../src/solid/recipe.js';
 import { SMALL_THREAD } from '../../support/small-thread.js';
+
+type Corner = readonly [number, number];
 
 const by = (shape: Shape) => lineVolume(meantShape(shape, { threads: 'exact', join: (outlines) => outlines }));
 
@@ -26,6 +28,47 @@ describe('volume and centre by lines', () => {
     expect(center[2]).toBeCloseTo(9 / 4, 5);
     const ring: Shape = { kind: 'difference', of: [rod(8, 0, 5), rod(3, -1, 6)] };
     expect(by(ring).volume / (Math.PI * 55 * 5)).toBeCloseTo(1, 6);
+  });
+
+  it('of a rod with a pocket at its side and a cone in its end, which take off what each takes off alone', () => {
+    const cone = (from: Corner, to: Corner): MeantShape => ({ kind: 'revolution', contour: [{ from, to }] });
+    const chamfered: Corner[] = [
+      [16.685, 0],
+      [17.265, 0.58],
+      [17.265, 12.82],
+      [16.685, 13.4],
+    ];
+    const body: MeantShape = {
+      kind: 'revolution',
+      contour: chamfered.slice(1).map((to, i) => ({ from: chamfered[i]!, to })),
+    };
+    // a lying teardrop of radius 3.09, cut off at 1 mm under its tip, from the middle on beside the cone
+    const [s, cut] = [3.09 / Math.SQRT2, 3.09];
+    const top = Math.SQRT2 * 3.09 - cut;
+    const pieces = [
+      { kind: 'line', from: [-6.7 - s, -7.302 + s], to: [-6.7 - cut, -7.302 + top] },
+      { kind: 'line', from: [-6.7 - cut, -7.302 + top], to: [-6.7 - cut, -7.302 - top] },
+      { kind: 'line', from: [-6.7 - cut, -7.302 - top], to: [-6.7 - s, -7.302 - s] },
+      {
+        kind: 'arc',
+        from: [-6.7 - s, -7.302 - s],
+        to: [-6.7 - s, -7.302 + s],
+        center: [-6.7, -7.302],
+        radius: 3.09,
+        outwards: true,
+      },
+    ] as const;
+    const prism: MeantShape = {
+      kind: 'extrusion',
+      regions: [{ outer: { kind: 'pieces', pieces }, holes: [] }],
+      from: -300,
+      to: -3.65,
+    };
+    const pocket: MeantShape = { kind: 'moved', tilt: 90, turn: 90, shape: prism };
+    const end = cone([4.902, -1], [2.28125, 1.62075]);
+    const volume = (...cutters: MeantShape[]) => lineVolume({ kind: 'difference', of: [body, ...cutters] }).volume;
+    const together = volume() - volume(pocket) + (volume() - volume(end));
+    expect((volume() - volume(pocket, end)) / together).toBeCloseTo(1, 4);
   });
 
   it('of two crossed cylinders of one radius: 16·r³/3', () => {

@@ -109,12 +109,12 @@ describe('the index of a thousand machines', () => {
 
   beforeAll(async () => {
     const nut = (name: string) =>
-      nutSheet({ name, body: { length: 10 }, flange: { thickness: 5 }, screw: 'Tr10x3', material: 'petg' });
+      nutSheet({ name, body: { length: 12 }, flange: { thickness: 5 }, screw: 'Tr10x3', material: 'petg' });
     writeFileSync(join(cwd, 'left.yaml'), JSON.stringify(nut('left')));
     writeFileSync(join(cwd, 'right.yaml'), JSON.stringify(nut('right')));
     const rows = Array.from({ length: MACHINES }, (_, i) =>
       ['left', 'right'].map(
-        (role) => `m${String(i).padStart(4, '0')},${role},${role}.yaml,${10 + (i % VARIANTS) / 10}`,
+        (role) => `m${String(i).padStart(4, '0')},${role},${role}.yaml,${12 + (i % VARIANTS) / 10}`,
       ),
     );
     writeFileSync(join(cwd, 'hall.csv'), `machine,role,sheet,body.length\n${rows.flat().join('\n')}\n`);

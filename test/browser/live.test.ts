@@ -160,7 +160,7 @@ describe('the live page', () => {
     await part.waitFor({ timeout: 60_000 });
     const axis = await sheet.inputValue();
     const nut = axis.slice(axis.indexOf('\n  nut:'), axis.indexOf('\n  coupling:'));
-    expect(nut).toContain('body: {shape: round, diameter: 14 mm, length: 18 mm}');
+    expect(nut).toContain('body: {shape: round, diameter: 16 mm, length: 18 mm}');
     expect(nut).toMatch(/duty: \{on_time: ?\}/);
     expect(nut).toMatch(/\n {4}carriage:\s*\n/);
     expect(axis.slice(axis.indexOf('\n  coupling:'))).toBe(

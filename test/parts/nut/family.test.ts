@@ -187,6 +187,15 @@ describe('members of the nut family', () => {
     expect(seat.message).toContain('the plastic under the nut may break');
   });
 
+  it('tells of a holder what grease does to its plastic, and what it prints over air', () => {
+    const holder = (changes: object) => ({ ...BASE, ...changes, family: { kind: 'holder', nut: METAL } });
+    expect(finding(holder({ material: 'pc' }), 'grease')).toMatchObject({ verdict: 'caution' });
+    expect(finding(holder({}), 'grease')).toBeUndefined();
+    expect(finding(holder({}), 'print-support')).toMatchObject({ value: 0, word: 'yes' });
+    for (const id of ['print-layers', 'print-thread-depth', 'print-overhang'])
+      expect(finding(holder({}), id)).toBeUndefined();
+  });
+
   it('judges the plastic under the screws that hold halves or slit closed against the wedge of the thread', () => {
     const split = (duty: object, family: object = { kind: 'split' }) => ({
       ...BASE,

@@ -18,7 +18,7 @@ const about = { group: 'family', question: 'holds', source: 'common practice' } 
 const LEAST_LIGAMENT = 1.2;
 
 /** What a holder, which has no thread of its own, is not judged by. */
-const OF_A_THREAD = /^(thread-|print-|wear-|wall$|creep$|grease$|moisture$)/;
+const OF_A_THREAD = /^(thread-|print-(layers|thread-depth|overhang)$|wear-|wall$|creep$|moisture$)/;
 /** What a nut whose play is taken up is not judged by. */
 const PLAY: readonly string[] = ['thread-backlash', 'thread-axial'];
 

@@ -2,32 +2,12 @@ import { describe, expect, it } from 'vitest';
 import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
 import { nutFit } from '../../../src/parts/nut/fit-block.js';
 import { workOut } from '../../../src/pipeline/work-out.js';
+import { EXACT_NUT } from '../../support/exact-nut.js';
 import { changed, nutSheet } from '../../support/nut-sheets.js';
 
 type Changes = Record<string, unknown>;
 
-const QUIET = {
-  shrink: 'off',
-  hole_offset: 'off',
-  facets: 'off',
-  layers: 'on',
-  first_layer: 'off',
-  moisture: 'off',
-  temperature: 'off',
-};
-/** A Tr10x2 of which every size was read exactly, 0.3 and 0.1 mm of room: a play of 0.1 + 0.3 · tan 15° = 0.18038 mm. */
-const EXACT = {
-  screw: {
-    designation: 'Tr10x2',
-    major: '10 ± 0 mm',
-    pitch: '2 ± 0 mm',
-    pitch_diameter: '9 ± 0 mm',
-    minor: '7.5 ± 0 mm',
-  },
-  material: { shrink: { plane: '0 ± 0 %', axial: '0.6 ± 0 %' } },
-  effects: QUIET,
-};
-const blockOf = (changes: Changes = {}) => nutFit(workOut(changed(nutSheet(EXACT), changes)) as NutDesign);
+const blockOf = (changes: Changes = {}) => nutFit(workOut(changed(nutSheet(EXACT_NUT), changes)) as NutDesign);
 const near = (...values: readonly number[]) => values.map((value) => expect.closeTo(value, 4));
 
 describe('the fit of a nut in its report, by hand', () => {

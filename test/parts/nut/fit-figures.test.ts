@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
 import { fitFigures, fitWithChances } from '../../../src/parts/nut/fit-figures.js';
 import { workOut } from '../../../src/pipeline/work-out.js';
+import { EXACT_NUT } from '../../support/exact-nut.js';
 import { changed, nutSheet } from '../../support/nut-sheets.js';
 
 type Changes = Record<string, unknown>;
@@ -11,28 +12,7 @@ const K = 2 - Math.sqrt(3);
 /** What the edges of layers of 0.08 mm take on a flank that leans with its lead by 0.2771: they stand 0.08 · (√(1 + 0.2771²) − 0.2771) out */
 const LAYERS = 0.08 * (Math.hypot(1, 0.2771) - 0.2771);
 
-const QUIET = {
-  shrink: 'off',
-  hole_offset: 'off',
-  facets: 'off',
-  layers: 'on',
-  first_layer: 'off',
-  moisture: 'off',
-  temperature: 'off',
-};
-/** A Tr10x2 of which every size was read exactly, 0.3 and 0.1 mm of room, and no effect but that of the layers. */
-const EXACT = {
-  screw: {
-    designation: 'Tr10x2',
-    major: '10 ± 0 mm',
-    pitch: '2 ± 0 mm',
-    pitch_diameter: '9 ± 0 mm',
-    minor: '7.5 ± 0 mm',
-  },
-  material: { shrink: { plane: '0 ± 0 %', axial: '0.6 ± 0 %' } },
-  effects: QUIET,
-};
-const made = (changes: Changes = {}) => workOut(changed(nutSheet(EXACT), changes)) as NutDesign;
+const made = (changes: Changes = {}) => workOut(changed(nutSheet(EXACT_NUT), changes)) as NutDesign;
 const five = ({ least, likely, most, worst }: ReturnType<typeof fitFigures>['play']) => [least, likely, most, ...worst];
 const near = (...values: readonly number[]) => values.map((value) => expect.closeTo(value, 4));
 

@@ -15,6 +15,7 @@ import {
   predictFit,
 } from '../../../src/parts/nut/stack.js';
 import { workOut } from '../../../src/pipeline/work-out.js';
+import { EXACT_SCREW } from '../../support/exact-nut.js';
 import { type Drawn, monteCarlo } from '../../support/monte-carlo.js';
 import { nutSheet } from '../../support/nut-sheets.js';
 
@@ -23,15 +24,7 @@ function nut(changes: Record<string, unknown> = {}): NutDesign {
 }
 
 /** A Tr10x2 of which every size was read exactly, and the effects that are left on. */
-const EXACT = {
-  screw: {
-    designation: 'Tr10x2',
-    major: '10 ± 0 mm',
-    pitch: '2 ± 0 mm',
-    pitch_diameter: '9 ± 0 mm',
-    minor: '7.5 ± 0 mm',
-  },
-};
+const EXACT = { screw: EXACT_SCREW };
 const SHRINK_AND_HOLES = { layers: 'off', first_layer: 'off', moisture: 'off', temperature: 'off', facets: 'off' };
 
 const SHEETS: readonly [string, Record<string, unknown>][] = [

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { EXACT_SCREW } from '../../../support/exact-nut.js';
 import { nutSheet } from '../../../support/nut-sheets.js';
 import { findingOf } from '../../../support/one-finding.js';
 
@@ -7,13 +8,7 @@ const message = (id: string, changes: Changes) => findingOf(nutSheet(changes), i
 
 /** Tr10x2 read exactly, 0.3 and 0.1 mm of room and no doubt besides: 0.3 · tan 15° + 0.1 = 0.180 mm of play. */
 const EXACT = {
-  screw: {
-    designation: 'Tr10x2',
-    major: '10 ± 0 mm',
-    pitch: '2 ± 0 mm',
-    pitch_diameter: '9 ± 0 mm',
-    minor: '7.5 ± 0 mm',
-  },
+  screw: EXACT_SCREW,
   effects: {
     shrink: 'off',
     hole_offset: 'off',

@@ -10,7 +10,7 @@ export const CLAMP = {
   motor_end: { clamp: { screw: 'M3', washers: 'yes' } },
   screw_end: { clamp: { screw: 'M3', washers: 'yes' } },
   material: 'pc',
-  duty: { temperature: 30 },
+  duty: { temperature: 30, shock: 'none' },
 };
 
 /** A bush for a bore that is too large. */

@@ -19,14 +19,17 @@ const STARTS: readonly (readonly [number, number])[] = [
   [Infinity, 2],
 ];
 
-/** So often starts a coupling that nobody tells of, an hour: more have no greater factor. */
-export const MOST_STARTS = 1001;
-
 /** How much harder than evenly the load may strike. @source memory: shock factors */
 export const SHOCK_FACTORS = { none: 1, light: 1.5, medium: 1.8, heavy: 2.2 } as const;
 
 /** A kind of shock. */
 export type Shock = keyof typeof SHOCK_FACTORS;
+
+/** How a drive works that nobody tells of, at its worst: more starts an hour have no greater factor. */
+export const ROUGH_DRIVE = { starts: 1001, shock: 'heavy' } as const;
+
+/** And at its mildest. */
+export const SMOOTH_DRIVE = { starts: 0, shock: 'none' } as const;
 
 /**
  * Temperature factor of an elastomer insert: how much stronger it must be because it is warm. The stricter of the standard's table

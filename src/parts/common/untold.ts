@@ -38,12 +38,22 @@ interface Judged<Design> {
 /** The open question; undefined where the mildest figures come to the same verdict. */
 function hangingOn<Design>(judged: Judged<Design>, untold: readonly Untold<Design>[]): Outcome | undefined {
   const open = untold.filter(({ milder }) => milder(judged.design) !== undefined);
-  const mildest = open.reduce((design, { milder }) => milder(design) ?? design, judged.design);
-  const found = changedBy(judged, mildest);
+  const found = changedBy(judged, mildestOf(judged.design, open));
   if (!found) return undefined;
-  const alone = open.filter(({ milder }) => changedBy(judged, milder(judged.design)!));
-  const fields = (alone.length > 0 ? alone : open).map(({ field }) => field);
-  return notJudged(...fields, ...(found.kind === 'not-judged' ? found.missing : []));
+  const alone = open.filter((one) => changedBy(judged, mildestOf(judged.design, [one])));
+  const asked = alone.length > 0 ? alone : together(judged, open);
+  return notJudged(...asked.map(({ field }) => field), ...(found.kind === 'not-judged' ? found.missing : []));
+}
+
+/** Figures that change the verdict only together: without any of these the others do not. */
+function together<Design>(judged: Judged<Design>, open: readonly Untold<Design>[]): readonly Untold<Design>[] {
+  const others = (one: Untold<Design>) => open.filter((other) => other !== one);
+  const needed = open.filter((one) => !changedBy(judged, mildestOf(judged.design, others(one))));
+  return needed.length > 0 ? needed : open;
+}
+
+function mildestOf<Design>(design: Design, open: readonly Untold<Design>[]): Design {
+  return open.reduce((one, { milder }) => milder(one) ?? one, design);
 }
 
 /** What a check finds of another design, where its verdict is another. */

@@ -1,5 +1,5 @@
 import { elastomerModulus, type ShoreScale } from '../../mechanics/coupling/elastomer.js';
-import type { Shock } from '../../mechanics/coupling/service-factors.js';
+import { ROUGH_DRIVE, type Shock, SMOOTH_DRIVE } from '../../mechanics/coupling/service-factors.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import { resolveMaterial } from '../../presets/resolve-material.js';
@@ -15,7 +15,7 @@ import { roundShaft } from '../common/bore.js';
 import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
 import { defined } from '../common/defined.js';
-import { type GripDemand, gripDemand } from '../common/grip-demand.js';
+import { type GripDemand, gripDemand, noteUntoldShock } from '../common/grip-demand.js';
 import { type MotorHeat, motorHeat } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
 import { workshopOf } from '../common/workshop.js';
@@ -61,8 +61,9 @@ export interface CouplingDesign extends DesignBase {
     /** undefined where nobody tells */
     readonly temperature?: number;
     readonly speed?: number;
+    /** undefined where nobody tells */
     readonly starts?: number;
-    readonly shock: Shock;
+    readonly shock?: Shock;
   };
   readonly skipped: readonly HubName[];
   /** what of the jaws of a bought half was not measured, as fields of the sheet */
@@ -87,12 +88,12 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     'screw-hub': screwShaft(sheet, screw, calipers, assumptions),
   };
   const { duty = {}, motor, misalignment: given = {} } = sheet;
-  const shock = assumptions.or<Shock>(duty.shock, 'duty.shock', 'none', 'not given');
+  noteUntold(duty, assumptions);
   const demand = gripDemand({
     motor: motor.torque,
     screw,
     load: duty.load,
-    shock,
+    shock: duty.shock,
     lies: sheet.mounting === 'horizontal',
   });
   const heat = motorHeat(motor.temperature, assumptions);
@@ -112,7 +113,7 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
       temperatures,
       modulus: elastomer.modulus,
       angle: misalignment.angular,
-      peak: peakTorque({ torque: motor.torque, starts: duty.starts, shock }),
+      peak: peakTorque({ torque: motor.torque, starts: duty.starts, shock: duty.shock }),
     },
     assumptions,
   );
@@ -156,10 +157,13 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     reversing,
     ...(screw ? { lead: screw.lead } : {}),
     misalignment,
-    duty: {
-      ...defined({ load: duty.load, temperature: duty.temperature, speed: duty.speed, starts: duty.starts }),
-      shock,
-    },
+    duty: defined({
+      load: duty.load,
+      temperature: duty.temperature,
+      speed: duty.speed,
+      starts: duty.starts,
+      shock: duty.shock,
+    }),
     skipped: laid.skipped,
     unmeasured: laid.skipped.length > 0 ? unmeasuredJaws(sheet) : [],
     material,
@@ -189,8 +193,20 @@ export const besideCoolest = onceFor((design: CouplingDesign): CouplingDesign | 
 
 /** The same coupling where it seldom starts; undefined where its starts are told. */
 export const seldomStarted = onceFor((design: CouplingDesign): CouplingDesign | undefined =>
-  design.duty.starts === undefined ? { ...design, duty: { ...design.duty, starts: 0 } } : undefined,
+  design.duty.starts === undefined ? { ...design, duty: { ...design.duty, starts: SMOOTH_DRIVE.starts } } : undefined,
 );
+
+/** The same coupling where nothing strikes; undefined where its shocks are told. */
+export const neverStruck = onceFor((design: CouplingDesign): CouplingDesign | undefined => {
+  const { smooth } = design.demand;
+  return smooth && { ...design, demand: smooth, duty: { ...design.duty, shock: SMOOTH_DRIVE.shock } };
+});
+
+/** What jaws and outline are laid out for where the sheet says nothing. */
+function noteUntold({ starts, shock }: NonNullable<CouplingSheet['duty']>, assumptions: Assumptions): void {
+  if (starts === undefined) assumptions.note('duty.starts', ROUGH_DRIVE.starts, 'not told: as often as asks most');
+  noteUntoldShock(shock, assumptions);
+}
 
 /** Whether a hub is made: bores want a shaft. */
 function madeHubs({ motor, screw, shaft }: CouplingSheet): boolean {

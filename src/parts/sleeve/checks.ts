@@ -12,7 +12,7 @@ import { gripOfHeld, type Held, type HeldView, sectionOf } from '../common/held.
 import { heldChecks } from '../common/held-checks.js';
 import { holeResidual, planeResidual } from '../common/residual.js';
 import { askedWhereItHangs } from '../common/untold.js';
-import { besideCoolest, type SleeveDesign } from './dimensions.js';
+import { besideCoolest, neverStruck, type SleeveDesign } from './dimensions.js';
 import { heldIn } from './held-in.js';
 
 type SleeveCheck = Check<SleeveDesign>;
@@ -224,5 +224,5 @@ export const SLEEVE_CHECKS: readonly SleeveCheck[] = askedWhereItHangs(
     heat,
     shrinkAppliedOnce,
   ],
-  [{ field: 'motor.temperature', milder: besideCoolest }, UNTOLD_SPAN],
+  [{ field: 'motor.temperature', milder: besideCoolest }, { field: 'duty.shock', milder: neverStruck }, UNTOLD_SPAN],
 );

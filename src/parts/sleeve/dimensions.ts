@@ -1,4 +1,3 @@
-import type { Shock } from '../../mechanics/coupling/service-factors.js';
 import { ROOM } from '../../mechanics/strength/plastic.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
@@ -13,7 +12,7 @@ import { boreNames } from '../common/bore-names.js';
 import { clampNames } from '../common/clamp-names.js';
 import { crestShaft } from '../common/crest-shaft.js';
 import { defined } from '../common/defined.js';
-import { type GripDemand, gripDemand } from '../common/grip-demand.js';
+import { type GripDemand, gripDemand, noteUntoldShock } from '../common/grip-demand.js';
 import type { HubTemperature } from '../common/held.js';
 import { motorHeat } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
@@ -75,12 +74,13 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
     clamps && assumptions.or(sheet.retighten, 'retighten', 'no', 'clamp screws are tightened once') === 'yes';
   const reversing =
     clamps && assumptions.or(duty.reversing, 'duty.reversing', 'yes', 'a screw turns both ways under load') === 'yes';
+  if (clamps) noteUntoldShock(duty.shock, assumptions);
   const demand = clamps
     ? gripDemand({
         motor: motor!.torque!,
         screw,
         load: duty.load,
-        shock: assumptions.or<Shock>(duty.shock, 'duty.shock', 'none', 'not given'),
+        shock: duty.shock,
         lies: sheet.mounting === 'horizontal',
         hangs: carriedWords(axial) === undefined && (sheet.mounting ?? 'motor-above') === 'motor-above',
       })
@@ -170,6 +170,12 @@ function heatOf({ motor, duty }: SleeveSheet, assumptions: Assumptions): SleeveH
 export const besideCoolest = onceFor(
   ({ coolest, ...design }: SleeveDesign): SleeveDesign | undefined => coolest && { ...design, temperature: coolest },
 );
+
+/** The same sleeve where nothing strikes; undefined where its shocks are told. */
+export const neverStruck = onceFor((design: SleeveDesign): SleeveDesign | undefined => {
+  const smooth = design.demand?.smooth;
+  return smooth && { ...design, demand: smooth };
+});
 
 function named({ outside, length, slit, bores: [lower, upper], clamps }: SleevePlan) {
   return {

@@ -33,6 +33,7 @@ duty:
   load: 20 N                    # along the screw
   span: 250 mm                  # free length of the screw: it has a weight too
   temperature: 25 C
+  shock: none                   # none, light, medium, heavy
 `;
 
 /** A bush to start from. */

@@ -35,7 +35,7 @@ describe('the torque of a grip, in words', () => {
     const greasy = coupling('grip-torque', {
       motor: { torque: 1 },
       screw_hub: { degreased: 'no' },
-      duty: { load: 20 },
+      duty: { load: 20, shock: 'none' },
     })!;
     expect(greasy.verdict).toBe('caution');
     // Tr8x2, 20 N, friction 0.5: 20·3.5·0.6384 = 44.7 N·mm

@@ -19,6 +19,13 @@ describe('the torque that a grip must hold', () => {
     expect(gripDemand({ ...base, load: 60 }).words).toMatch(/load or screw is not told$/);
   });
 
+  it('is that of heavy shock where nobody tells of any, and says what it is without', () => {
+    const untold = gripDemand({ ...base, shock: undefined, screw: TR8X2, load: 60 });
+    expect(untold.working).toBeCloseTo(134.1 * 2.2, 0);
+    expect(untold.smooth!.working).toBeCloseTo(134.1, 0);
+    expect(gripDemand({ ...base, screw: TR8X2, load: 60 }).smooth).toBeUndefined();
+  });
+
   it("is the motor's where load or screw is not told, and never more than that", () => {
     for (const told of [{}, { screw: TR8X2 }, { load: 60 }, { screw: TR8X2, load: 0 }, { screw: TR8X2, load: 400 }])
       expect(gripDemand({ ...base, ...told })).toMatchObject({

@@ -62,6 +62,10 @@ describe('what was not told', () => {
     expect(found({ heat: 16, length: 3, mild: both }).missing).toEqual(['heat']);
     expect(found({ heat: 16, length: 16, mild: both }).missing).toEqual(['heat', 'length']);
     expect(found({ heat: 16, length: 16, mild: { heat: 1 } }).word).toBe('no');
+    // what changes nothing beside the others is not asked for
+    const width: Untold<Design> = { field: 'width', milder: (one) => ({ ...one }) };
+    const asked = runChecks(askedWhereItHangs([stress], [...untold, width]), { heat: 16, length: 16, mild: both }, {});
+    expect(asked[0]!.missing).toEqual(['heat', 'length']);
   });
 
   it('is asked for with what else is missing', () => {

@@ -230,6 +230,14 @@ describe('grip', () => {
     const row = rowOf({ duty: { load: 25, shock: 'light' } }, 'grip-torque')!;
     expect(row.limit).toEqual({ min: 450 });
     expect(row.fail_limit!.min).toBeCloseTo(1.3 * 1.5 * work, 6);
+    // nobody tells of shocks: 2.2, and asked for where only that fails
+    const untold = rowOf({ duty: { load: 25 } }, 'grip-torque')!;
+    expect(untold.fail_limit!.min).toBeCloseTo(1.3 * 2.2 * work, 6);
+    const weak = { material: 'pa12' };
+    const between = rowOf({ ...weak, duty: { load: 25 } }, 'grip-torque')!;
+    expect(between.missing).toEqual(['duty.shock']);
+    const told = (shock: string) => rowOf({ ...weak, duty: { load: 25, shock } }, 'grip-torque')!;
+    expect([told('none').word, told('heavy').word]).toEqual(['but', 'no']);
     // Tr8x8(P2) runs back: where it slips, the axis falls
     expect(rowOf({ screw: { designation: 'Tr8x8(P2)' }, duty: { load: 25 } }, 'grip-torque')!.fail_limit).toEqual({
       min: 450,
@@ -369,7 +377,7 @@ describe('what cannot be', () => {
 
 describe('the turned end of a screw', () => {
   it('is held in place of the crests, while the screw still tells torque and weight', () => {
-    const turned = { turned_end: 6, mounting: 'motor-above', duty: { load: 25, span: 500 } };
+    const turned = { turned_end: 6, mounting: 'motor-above', duty: { load: 25, span: 500, shock: 'none' } };
     const made = design(couplingSheet(turned));
     expect(made.dimensions.finished.screw_hub).toMatchObject({ bore_diameter: 6.05 });
     expect(rowOf(turned, 'crest-grip')).toBeUndefined();

@@ -106,7 +106,11 @@ describe('the foot of a jaw', () => {
 
   it('sees the worse of starts and shock', () => {
     // DIN 740: 1 up to 100 starts an hour, 1.6 up to 400; shocks of 1.8
-    expect(peakTorque({ torque: 100, shock: 'none' })).toBe(100);
+    expect(peakTorque({ torque: 100, starts: 60, shock: 'none' })).toBe(100);
+    // what nobody tells is the worst: 2 above 1,000 starts an hour, 2.2 of heavy shock
+    expect(peakTorque({ torque: 100, shock: 'none' })).toBe(200);
+    expect(peakTorque({ torque: 100, starts: 60 })).toBeCloseTo(220, 9);
+    expect(peakTorque({ torque: 100 })).toBeCloseTo(220, 9);
     expect(peakTorque({ torque: 100, starts: 300, shock: 'none' })).toBeCloseTo(160, 9);
     expect(peakTorque({ torque: 100, starts: 300, shock: 'medium' })).toBeCloseTo(180, 9);
   });

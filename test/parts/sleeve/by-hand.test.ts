@@ -84,6 +84,20 @@ describe('a sleeve worked by hand', () => {
       expect(grip(safe).fail_limit!.min).toBeCloseTo(29, 0);
   });
 
+  it('asks for shocks where what it holds in work hangs on them', () => {
+    // 1.3 × 22.3 N·mm in work, or 1.3 × 2.2 × 22.3 = 63.9 of heavy shock
+    const screw = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 } };
+    const of = (load: number, shock: string | undefined) =>
+      finding(clamp({ ...screw, duty: { load, shock } }), 'grip-torque')!;
+    expect(of(10, undefined).fail_limit!.min).toBeCloseTo(63.9, 0);
+    expect(of(10, 'none').fail_limit!.min).toBeCloseTo(29, 0);
+    // nylon holds three times that and no more: enough for 30 N evenly, and too little when they strike
+    const nylon = (shock: string | undefined) =>
+      finding(clamp({ ...screw, material: 'pa12', duty: { load: 30, shock } }), 'grip-torque')!;
+    expect(nylon(undefined).missing).toEqual(['duty.shock']);
+    expect([nylon('none').word, nylon('heavy').word]).toEqual(['but', 'no']);
+  });
+
   it('leaves the pull to a bearing that carries it', () => {
     const carried = finding(clamp({ thrust_bearing: 'yes', duty: { load: 900 } }), 'axial-grip')!;
     expect(carried.limit).toEqual({ min: 0 });

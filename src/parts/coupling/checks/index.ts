@@ -2,7 +2,7 @@ import type { Check } from '../../../judge/check.js';
 import { UNTOLD_SPAN } from '../../common/axial-path.js';
 import { shrinkAppliedOnce } from '../../common/checks.js';
 import { askedWhereItHangs } from '../../common/untold.js';
-import { besideCoolest, type CouplingDesign, seldomStarted } from '../dimensions.js';
+import { besideCoolest, type CouplingDesign, neverStruck, seldomStarted } from '../dimensions.js';
 import { holdingChecks, setScrewGrip } from './grip.js';
 import { heat } from './heat.js';
 import { couplingPlay, insertPeak, insertSqueeze, insertStress, lostMotion, misalignmentTaken } from './insert.js';
@@ -44,5 +44,10 @@ export const COUPLING_CHECKS: readonly Check<CouplingDesign>[] = askedWhereItHan
     printLines,
     shrinkAppliedOnce,
   ],
-  [{ field: 'motor.temperature', milder: besideCoolest }, { field: 'duty.starts', milder: seldomStarted }, UNTOLD_SPAN],
+  [
+    { field: 'motor.temperature', milder: besideCoolest },
+    { field: 'duty.starts', milder: seldomStarted },
+    { field: 'duty.shock', milder: neverStruck },
+    UNTOLD_SPAN,
+  ],
 );

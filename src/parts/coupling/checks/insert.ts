@@ -2,12 +2,7 @@ import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
-import {
-  MOST_STARTS,
-  SHOCK_FACTORS,
-  startFactor,
-  temperatureFactor,
-} from '../../../mechanics/coupling/service-factors.js';
+import { temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
 import { axialLostMotion, windUp } from '../../../mechanics/coupling/wind-up.js';
 import { plain, worked } from '../../../units/format.js';
 import { exactly, plusMinus } from '../../../units/measured.js';
@@ -16,6 +11,7 @@ import type { CouplingDesign } from '../dimensions.js';
 import { contactIn } from '../jaw-load.js';
 import { assemblyOf } from '../mate.js';
 import { allowedMisalignment, MOST_SQUEEZE, squeezeAt, usedMisalignment } from '../misalignment.js';
+import { driveFactors } from '../peak-torque.js';
 import { insertTemperature } from '../temperatures.js';
 
 type CouplingCheck = Check<CouplingDesign>;
@@ -30,9 +26,7 @@ function contactOf({ insert: { finished }, jaws, gap }: CouplingDesign) {
 function factors(design: CouplingDesign) {
   const { at, known } = insertTemperature(design);
   const warm = temperatureFactor(Math.min(120, at));
-  const start = startFactor(design.duty.starts ?? MOST_STARTS);
-  const shock = SHOCK_FACTORS[design.duty.shock];
-  return { warm, known, start, shock };
+  return { warm, known, ...driveFactors(design.duty) };
 }
 
 function allowanceOf({ insert: { modulus } }: CouplingDesign) {

@@ -1,6 +1,5 @@
 import { type Check, hard, type LimitsInForce, notJudged, soft, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
-import { MOST_STARTS } from '../../../mechanics/coupling/service-factors.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { finerNozzle, oneOf } from '../../common/finer-print.js';
@@ -32,7 +31,7 @@ function workOf({
     flankClearance: insert.flankClearance,
     angle: misalignment.angular,
     working: demand.working,
-    peak: peakTorque({ torque: motor.torque, starts: duty.starts ?? MOST_STARTS, shock: duty.shock }),
+    peak: peakTorque({ torque: motor.torque, starts: duty.starts, shock: duty.shock }),
     material,
     temperature: Math.max(...hubs.map(({ temperature }) => temperature.at)),
   };

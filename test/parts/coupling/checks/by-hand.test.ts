@@ -10,6 +10,8 @@ import { findingOf } from '../../../support/one-finding.js';
 type Changes = Parameters<typeof couplingSheet>[0];
 const found = (id: string, changes: Changes = {}) => findingOf(couplingSheet(changes), id);
 const made = (changes: Changes = {}) => design(couplingSheet(changes)) as CouplingDesign;
+const peakOf = (duty: object, limit?: object) =>
+  found('insert-stress-peak', { duty, ...(limit ? { limits: { 'insert-stress-peak': limit } } : {}) })!;
 const level = { mounting: 'horizontal' } as const;
 const above = { mounting: 'motor-above' } as const;
 
@@ -171,13 +173,35 @@ describe('strength and heat', () => {
 
   it('take a coupling that nobody tells of as one that starts all the time', () => {
     // DIN 740-2: 1 up to 125 starts an hour, 2 above 1,000
-    const peak = (changes: Changes) => found('insert-stress-peak', changes)!;
-    const seldom = peak({ duty: { starts: 125 } }).value!;
-    expect(peak({ duty: { starts: undefined } }).value! / seldom).toBeCloseTo(2, 4);
-    const between = { limits: { 'insert-stress-peak': { max: 1.5 * seldom } } };
-    expect(peak({ ...between, duty: { starts: undefined } }).missing).toEqual(['duty.starts']);
-    expect(peak({ ...between, duty: { starts: 125 } }).word).toBe('yes');
-    expect(peak({ ...between, duty: { starts: 1001 } }).word).toBe('no');
+    const seldom = peakOf({ starts: 125, shock: 'none' }).value!;
+    expect(peakOf({ shock: 'none' }).value! / seldom).toBeCloseTo(2, 4);
+    const between = { max: 1.5 * seldom };
+    expect(peakOf({ shock: 'none' }, between).missing).toEqual(['duty.starts']);
+    expect(peakOf({ starts: 125, shock: 'none' }, between).word).toBe('yes');
+    expect(peakOf({ starts: 1001, shock: 'none' }, between).word).toBe('no');
+  });
+
+  it('take a coupling that nobody tells of as one that is struck hard', () => {
+    // 1.5 of a start beside 2.2 of heavy shock, from memory
+    const smooth = peakOf({ starts: 125, shock: 'none' }).value!;
+    expect(peakOf({ starts: 125 }).value! / smooth).toBeCloseTo(2.2 / 1.5, 4);
+    const between = { max: 1.2 * smooth };
+    expect(peakOf({ starts: 125 }, between).missing).toEqual(['duty.shock']);
+    expect(peakOf({ starts: 125, shock: 'light' }, between).word).toBe('yes');
+    expect(peakOf({ starts: 125, shock: 'heavy' }, between).word).toBe('no');
+    // what passes at the worst is not asked for, what fails at the mildest neither
+    expect(peakOf({ starts: 125 }, { max: 2 * smooth }).word).toBe('yes');
+    expect(peakOf({ starts: 125 }, { max: 0.9 * smooth }).word).toBe('no');
+    // either alone would not do
+    expect(peakOf({}, between).missing).toEqual(['duty.starts', 'duty.shock']);
+  });
+
+  it('lay jaws and outline out for what they are judged by', () => {
+    const rough = { material: 'pa12', motor: { torque: 0.5 }, duty: { load: 25 } };
+    const jawsOf = (duty: object) => made({ ...rough, duty: { ...rough.duty, ...duty } }).jaws;
+    expect(jawsOf({})).toEqual(jawsOf({ starts: 1200, shock: 'heavy' }));
+    expect(jawsOf({}).outer).toBeGreaterThan(jawsOf({ starts: 60, shock: 'none' }).outer);
+    expect(found('jaw-bending', rough)!.word).toBe('yes');
   });
 
   it('have no factor for more heat than 120 °C', () => {

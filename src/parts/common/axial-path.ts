@@ -77,10 +77,19 @@ export function judgeStanding(path: AxialPath, pass: Bounds, cure: string): Outc
   return valued(exactly(upward - weight), keeps(upward - weight, pass) ? up : `${up}: nothing holds it down; ${cure}`);
 }
 
-/** What the motor's bearing carries along its shaft against what it may carry. */
+/** What a motor is told to carry along its shaft, and the force of a jam; undefined where nobody tells [N]. */
+export interface MotorThrust {
+  readonly axialLimit: number | undefined;
+  readonly jam: number | undefined;
+}
+
+/**
+ * What stands on the motor's bearing against what it may carry. Motors' data rate nothing for the moment of a jam, so what that does is
+ * no figure to judge by: the finding says that it is assumed.
+ */
 export function judgeMotorThrust(
   path: AxialPath,
-  axialLimit: number | undefined,
+  { axialLimit, jam }: MotorThrust,
   limits: LimitsInForce,
 ): Outcome | undefined {
   const { load, mounting } = path;
@@ -99,7 +108,14 @@ export function judgeMotorThrust(
   const acts = { 'motor-below': 'stand on', 'motor-above': 'hang from', horizontal: 'pull or push' };
   return valued(
     exactly(force),
-    `${plain(force, 1)} N${parts} ${acts[mounting ?? 'motor-above']} the motor shaft, which may carry ${plain(max, 1)} N${cure}`,
+    `${plain(force, 1)} N${parts} ${acts[mounting ?? 'motor-above']} the motor shaft, which may carry ${plain(max, 1)} N${cure || jamWords(jam, max)}`,
     own,
   );
+}
+
+/** What is taken for granted of a jam; nothing where the motor carries it for good. */
+function jamWords(jam: number | undefined, carries: number): string {
+  if (jam === undefined) return '; that it bears a jam, which pushes harder for a moment, is assumed';
+  if (jam <= carries) return '';
+  return `; that it bears a jam, up to ${plain(jam, 0)} N for a moment, is assumed, since motors' data do not rate it: a thrust bearing takes it`;
 }

@@ -18,6 +18,7 @@ import { defined } from '../common/defined.js';
 import { type GripDemand, gripDemand, noteUntoldShock } from '../common/grip-demand.js';
 import { type MotorHeat, motorHeat } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
+import { stallForce } from '../common/stall-force.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase, Sizes } from '../part-kind.js';
 import { COUPLING_DEFAULTS as D } from './defaults.js';
@@ -48,7 +49,12 @@ export interface CouplingDesign extends DesignBase {
   readonly shaftGap?: number;
   /** what acts along the screw, and what carries it */
   readonly axial: AxialPath & { readonly mounting: Mounting };
-  readonly motor: { readonly torque: number; readonly axialLimit?: number } & MotorHeat;
+  readonly motor: {
+    readonly torque: number;
+    readonly axialLimit?: number;
+    /** force along the screw when the axis jams; undefined where a shaft is no screw [N] */
+    readonly jam?: number;
+  } & MotorHeat;
   /** what its grips must hold */
   readonly demand: GripDemand;
   readonly retighten: boolean;
@@ -149,7 +155,7 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     },
     motor: {
       torque: motor.torque,
-      ...(motor.axial_limit === undefined ? {} : { axialLimit: motor.axial_limit }),
+      ...defined({ axialLimit: motor.axial_limit, jam: screw && stallForce({ duty: { motor }, screw }) }),
       ...heat,
     },
     demand,

@@ -124,8 +124,8 @@ const motorThrust: SleeveCheck = {
   source: 'the motor’s data',
   moves: 'motor.axial_limit, duty.load, duty.span, thrust_bearing',
   grave: true,
-  run: ({ form, axial, axialLimit }, limits) =>
-    form === 'clamp' ? judgeMotorThrust(axial, axialLimit, limits) : undefined,
+  run: ({ form, axial, axialLimit, jam }, limits) =>
+    form === 'clamp' ? judgeMotorThrust(axial, { axialLimit, jam }, limits) : undefined,
 };
 
 /**

@@ -62,8 +62,8 @@ describe('a standing screw', () => {
 });
 
 describe("the motor's bearing", () => {
-  const judge = (more: Partial<AxialPath>, limit?: number) =>
-    judgeMotorThrust({ ...PATH, ...more }, limit, limitsInForce());
+  const judge = (more: Partial<AxialPath>, axialLimit?: number, jam: number | undefined = 0) =>
+    judgeMotorThrust({ ...PATH, ...more }, { axialLimit, jam }, limitsInForce());
 
   it('asks for load and limit, both where both are missing', () => {
     expect(judge({})).toMatchObject({ missing: ['duty.load', 'motor.axial_limit'] });
@@ -87,6 +87,21 @@ describe("the motor's bearing", () => {
     expect(level).toMatchObject({ value: exactly(5), limits: { pass: { max: 6 }, fail: { max: 6 } } });
     expect(level.message).toBe('5 N pull or push the motor shaft, which may carry 6 N');
     const { mounting: _, ...unknown } = PATH;
-    expect(judgeMotorThrust({ ...unknown, load: 5 }, 9, limitsInForce())!.message).toMatch(/hang from/);
+    expect(judgeMotorThrust({ ...unknown, load: 5 }, { axialLimit: 9, jam: 0 }, limitsInForce())!.message).toMatch(
+      /hang from/,
+    );
+  });
+
+  it('says that a jam is assumed to do no harm, where it pushes harder than is told to be carried', () => {
+    const level = { mounting: 'horizontal', load: 5 } as const;
+    expect(judge(level, 60, 60)!.message).toMatch(/may carry 60 N$/);
+    expect(judge(level, 60, 502)!.message).toMatch(
+      /may carry 60 N; that it bears a jam, up to 502 N for a moment, is assumed/,
+    );
+    const { mounting: _, ...path } = PATH;
+    const unknown = judgeMotorThrust({ ...path, ...level }, { axialLimit: 60, jam: undefined }, limitsInForce())!;
+    expect(unknown.message).toMatch(/; that it bears a jam, which pushes harder for a moment, is assumed$/);
+    // what fails is told its cure, which takes the jam too
+    expect(judge(level, 4, 502)!.message).toMatch(/; carry the screw by a thrust bearing and a collar$/);
   });
 });

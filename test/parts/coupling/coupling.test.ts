@@ -309,6 +309,10 @@ describe('the axis', () => {
 
   it('says that the motor limit is missing', () => {
     expect(rowOf({ duty: { load: 25 } }, 'motor-thrust')!.message).toBe('not judged: motor.axial_limit is missing');
+    // Tr8x2 at friction 0.05 moves 2 mm a turn against 0.5019 mm of arm: 300 N·mm push with 598 N
+    expect(rowOf({ duty: { load: 25 }, motor: { axial_limit: 60 } }, 'motor-thrust')!.message).toContain(
+      'a jam, up to 598 N for a moment, is assumed',
+    );
   });
 });
 

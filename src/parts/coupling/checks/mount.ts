@@ -64,8 +64,8 @@ export const motorThrust: CouplingCheck = {
   source: 'the motor’s data',
   moves: 'motor.axial_limit, duty.load, duty.span, thrust_bearing',
   grave: true,
-  run: ({ axial, motor }, limits) =>
-    axial.mounting === 'motor-below' ? judgeMotorThrust(axial, motor.axialLimit, limits) : undefined,
+  run: ({ axial, motor: { axialLimit, jam } }, limits) =>
+    axial.mounting === 'motor-below' ? judgeMotorThrust(axial, { axialLimit, jam }, limits) : undefined,
 };
 
 /** A soft pad creeps and lets the axis sink. */

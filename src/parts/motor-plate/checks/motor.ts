@@ -8,6 +8,7 @@ import { judgeMotorThrust } from '../../common/axial-path.js';
 import { judgePosition, patternError } from '../../common/bolting.js';
 import { washerRadius } from '../../common/joints.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
+import { stallForce } from '../../common/stall-force.js';
 import type { MotorPlateDesign } from '../dimensions.js';
 import { engagementBounds, type MotorThread, motorScrewLength, underHead } from '../motor-screw.js';
 import { motorGrip } from '../plan.js';
@@ -181,8 +182,10 @@ const motorThrust: PlateCheck = {
   source: 'the motor’s data',
   moves: 'motor.axial_limit, duty.load, duty.span, thrust_bearing',
   grave: true,
-  run: ({ axial, motor, drive }, limits) =>
-    drive === 'belt' ? undefined : judgeMotorThrust(axial, motor.axialLimit, limits),
+  run: ({ axial, motor: { axialLimit }, drive, screw, duty }, limits) =>
+    drive === 'belt'
+      ? undefined
+      : judgeMotorThrust(axial, { axialLimit, jam: screw && stallForce({ duty, screw }) }, limits),
 };
 
 /** Whether the motor goes on, and drives what it is for. */

@@ -78,7 +78,7 @@ export const FOLDERS = {
   'parts/end-holder/bearing.ts': ['test/parts/end-holder/bearing.test.ts'],
   'parts/motor-plate/checks': ['test/parts/motor-plate/{messages,motor-plate,verdicts}.test.ts'],
   'parts/motor-plate/{bending,loads,motor-screw}.ts': [
-    'test/parts/motor-plate/{loads,messages,motor-plate,verdicts}.test.ts',
+    'test/parts/motor-plate/{bending,loads,messages,motor-plate,verdicts}.test.ts',
   ],
   'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],

@@ -32,10 +32,9 @@ export function unscrewingTorque(
  * @returns p [MPa]
  */
 export function pinPressure(
-  { outside, bore, pin }: Pick<CollarPlan, 'outside' | 'bore' | 'pin'>,
+  { outside, bore, pin }: Pick<CollarPlan, 'outside' | 'bore'> & Required<Pick<CollarPlan, 'pin'>>,
   torque: number,
 ): number {
-  if (!pin) return 0;
   const [outer, inner] = [outside / 2, bore.diameter / 2];
   return (3 * torque * outer) / (2 * pin.hole * (outer ** 3 - inner ** 3));
 }

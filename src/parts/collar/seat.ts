@@ -1,3 +1,4 @@
+import { keeps } from '../../judge/judge.js';
 import { type ThrustBearing, type ThrustDesignation, thrustBearing } from '../../standards/bearings/thrust-bearing.js';
 import type { Measured } from '../../units/measured.js';
 import type { Shaft } from '../common/bore.js';
@@ -31,7 +32,7 @@ export function bearingOf({ bearing }: CollarSheet, shaft: Shaft): CollarBearing
   return {
     ...sizes,
     ...(designation ? { designation } : {}),
-    centredBy: play <= CENTRED_BY_SHAFT + 1e-9 ? 'shaft' : 'lip',
+    centredBy: keeps(play, { max: CENTRED_BY_SHAFT }) ? 'shaft' : 'lip',
   };
 }
 

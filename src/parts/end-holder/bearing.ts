@@ -1,3 +1,4 @@
+import { keeps } from '../../judge/judge.js';
 import { type DeepGroove, deepGroove, type RingFlange, ringFlange } from '../../standards/bearings/deep-groove.js';
 import { fault, InputError } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
@@ -12,6 +13,9 @@ export interface Bearing extends Omit<DeepGroove, 'width' | 'widths'> {
   readonly flange?: RingFlange;
 }
 
+/** A reading may be off its list by this, mm. @source common-practice */
+const AGREES = 0.1;
+
 /** Least chamfer where none is told. @source common-practice */
 const CHAMFER = 0.3;
 
@@ -25,7 +29,7 @@ export function resolveBearing(sheet: NonNullable<EndHolderSheet['bearing']>): B
     const [told, listed] = [sheet[field], known?.[field]];
     if (told === undefined && listed === undefined)
       throw fault(`bearing.${field}`, undefined, 'is missing; measure it, or give a designation such as 608');
-    if (told !== undefined && listed !== undefined && Math.abs(told - listed) > 0.1)
+    if (told !== undefined && listed !== undefined && !keeps(Math.abs(told - listed), { max: AGREES }))
       throw fault(
         `bearing.${field}`,
         `${plain(told)} mm`,
@@ -37,12 +41,12 @@ export function resolveBearing(sheet: NonNullable<EndHolderSheet['bearing']>): B
     throw fault('bearing.bore', `${plain(bore)} mm`, `must be below the outside, ${plain(outside)} mm`);
   const width = sheet.width ?? known?.width;
   if (width === undefined) {
-    const [open, shielded] = known?.widths ?? [];
+    const widths = known?.widths;
     throw fault(
       'bearing.width',
       undefined,
-      known?.widths
-        ? `is missing; ${sheet.designation} is ${plain(open!)} mm wide when open, ${plain(shielded!)} mm with shields: measure yours`
+      widths
+        ? `is missing; ${sheet.designation} is ${plain(widths[0])} mm wide when open, ${plain(widths[1])} mm with shields: measure yours`
         : 'is missing; measure it, or give a designation such as 608',
     );
   }

@@ -65,6 +65,11 @@ export function openRadius({ pocket, bore, chamfer }: Pick<HolderPlan, 'pocket' 
   return pocket ? mouthRadius(pocket) : bore / 2 + chamfer;
 }
 
+/** Radius of the plastic around what the middle holds: of a lipped pocket that of the groove around its ring. */
+export function wallRadius(plan: Pick<HolderPlan, 'pocket' | 'bore' | 'chamfer'>): number {
+  return isLipped(plan.pocket) ? openRadius(plan) : (plan.pocket?.diameter ?? plan.bore) / 2;
+}
+
 /** How high a lead-in of 30° is that opens so far on the radius. */
 export function leadInHeight(opens: number): number {
   return opens / LEAD_SLOPE;

@@ -1,10 +1,10 @@
 import { thinnest, type Wall } from '../common/walls.js';
 import { edgeDistance } from './layout.js';
-import { type HolderPlan, isLipped, mouthRadius, openRadius, shoulderHeight } from './plan.js';
+import { type HolderPlan, isLipped, mouthRadius, openRadius, shoulderHeight, wallRadius } from './plan.js';
 
 /** Plastic between the middle and the nearest edge or hole, finished size. */
 export function wallAround(plan: HolderPlan): number {
-  const radius = isLipped(plan.pocket) ? openRadius(plan) : (plan.pocket?.diameter ?? plan.bore) / 2;
+  const radius = wallRadius(plan);
   return Math.min(toEdge(plan, radius), toHoles(plan, radius));
 }
 

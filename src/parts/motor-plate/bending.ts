@@ -11,9 +11,7 @@ import { plateOutline, slotOutline } from './solid.js';
 const CHORD = 0.02;
 
 /** How a plate bends under one newton between motor and machine, and what a moment across the shaft comes to. */
-export interface PlateBending {
-  /** undefined where nothing bends: motor and machine hold it at the same places */
-  readonly slab?: SlabBending;
+export interface PlateBending extends Pick<SlabBending, 'strip' | 'lean'> {
   /** thrust that bends the plate as much as a moment of 1 N·mm does [1/mm] */
   readonly perMoment: number;
 }
@@ -21,7 +19,7 @@ export interface PlateBending {
 /**
  * The plate hangs between the motor's screws and those of the machine. Where the machine's stand further out they hold it, and
  * the load comes in at the motor's; where they stand further in, the other way round. Between the motor's screws its stiff face
- * backs the plate; what lies behind the rest of it is left out.
+ * backs the plate; what lies behind the rest of it is left out. Their holes stand apart, so that one or the other reaches further out.
  */
 export const bendPlate = onceFor((design: MotorPlateDesign): PlateBending => {
   const { finished, joints } = design;
@@ -31,15 +29,10 @@ export const bendPlate = onceFor((design: MotorPlateDesign): PlateBending => {
     bendSlab({ slab, supports: supportsAt(machine, joints.machine), ...heldBetween(motor) }),
     bendSlab({ slab, supports: supportsAt(motor, joints.motor), ...heldBetween(machine) }),
   ].filter((one) => one !== undefined);
-  const perMoment = 1 / leverOf(design);
-  if (bent.length === 0) return { perMoment };
   return {
-    perMoment,
-    slab: {
-      strip: bent.map(({ strip }) => strip).reduce((worst, next) => (next.stress > worst.stress ? next : worst)),
-      sag: Math.max(...bent.map(({ sag }) => sag)),
-      lean: Math.max(...bent.map(({ lean }) => lean)),
-    },
+    perMoment: 1 / leverOf(design),
+    strip: bent.map(({ strip }) => strip).reduce((worst, next) => (next.stress > worst.stress ? next : worst)),
+    lean: Math.max(...bent.map(({ lean }) => lean)),
   };
 });
 

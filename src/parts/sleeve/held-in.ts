@@ -1,13 +1,14 @@
 import { ROOM } from '../../mechanics/strength/plastic.js';
 import type { HeldView } from '../common/held.js';
 import type { SleeveDesign } from './dimensions.js';
+import { webOf } from './plan.js';
 
 /** Both ends of a clamp sleeve as they are held; undefined for a bush, which holds nothing by itself. */
 export function heldIn(design: SleeveDesign): HeldView | undefined {
   const { ends, finished, demand, material, printer, retighten, reversing, temperature } = design;
   if (!demand) return undefined;
   const { length, bores } = finished;
-  const web = length - bores.reduce((sum, held) => sum + (held?.depth ?? 0), 0);
+  const web = webOf(finished);
   const held = ends.map((end, i) => {
     const [clamp, { bore, depth }] = [finished.clamps[i]!, bores[i]!];
     // heights of the upper clamp counted from its own end; each end closes its half of the web, which is slit too

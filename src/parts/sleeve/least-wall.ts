@@ -1,12 +1,11 @@
 import { heldWalls } from '../common/hub-walls.js';
 import { thinnest, type Wall } from '../common/walls.js';
-import type { SleevePlan } from './plan.js';
+import { type SleevePlan, webOf } from './plan.js';
 
 /** The thinnest wall of a sleeve by arithmetic: beside bores, pockets and slit, between its two ends, and of its web. Sizes of one kind. */
-export function leastSleeveWall({ outside, length, slit, bores, clamps }: SleevePlan): Wall {
-  const web = length - bores.reduce((sum, held) => sum + (held?.depth ?? 0), 0);
+export function leastSleeveWall(plan: SleevePlan): Wall {
+  const { outside, length, slit, bores, clamps } = plan;
   const ends = bores.flatMap((held, i) => {
-    if (!held) return [];
     const clamp = clamps[i];
     const fromEnd = (height: number) => (i === 0 ? height : length - height);
     return heldWalls({
@@ -19,6 +18,6 @@ export function leastSleeveWall({ outside, length, slit, bores, clamps }: Sleeve
   return thinnest([
     ...ends,
     { where: 'length', size: length },
-    ...(bores[1] ? [{ where: 'web between the bores', size: web }] : []),
+    ...(bores[1] ? [{ where: 'web between the bores', size: webOf(plan) }] : []),
   ]);
 }

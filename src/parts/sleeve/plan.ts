@@ -21,10 +21,15 @@ export interface SleevePlan {
   readonly chamfer: number;
   readonly slit: number;
   /** the lower bore, and of a clamp sleeve the wider upper one */
-  readonly bores: readonly [SleeveBore, SleeveBore?];
+  readonly bores: readonly [SleeveBore, ...SleeveBore[]];
   /** web between the two bores: how much narrower its hole is than the lower bore, on the radius */
   readonly step: number;
   readonly clamps: readonly Clamp[];
+}
+
+/** What lies between its bores [mm]. */
+export function webOf({ length, bores }: Pick<SleevePlan, 'length' | 'bores'>): number {
+  return length - bores.reduce((sum, { depth }) => sum + depth, 0);
 }
 
 /** Sizes of a sleeve as they must stand in the file. */

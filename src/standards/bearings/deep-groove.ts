@@ -94,7 +94,7 @@ export function deepGroove(designation: string): DeepGroove {
 }
 
 /** Shields or seals on both sides, or on one, as they are written behind a designation. */
-const SHIELDED = /[- ]?(?:2?Z|ZZ|2?RS)$/i;
+const SHIELDED = /[- ]*(?:2?Z|ZZ|2?RS)$/i;
 
 /** Flange of the outer ring: its outside, and how thick it is [mm]. */
 export interface RingFlange {
@@ -132,11 +132,10 @@ export function ringFlange(designation: string): RingFlange | undefined {
 
 /** 618/8 is 688, 619/8 is 698, 61800 is 6800, 61900 is 6900. */
 function shortForm(text: string): string {
-  const plainText = text.trim();
-  const small = /^61([89])\/(\d)$/.exec(plainText);
+  const small = /^61([89])\/(\d)$/.exec(text);
   if (small) return `6${small[1]}${small[2]}`;
-  const large = /^61([89])(\d\d)$/.exec(plainText);
-  return large ? `6${large[1]}${large[2]}` : plainText;
+  const large = /^61([89])(\d\d)$/.exec(text);
+  return large ? `6${large[1]}${large[2]}` : text;
 }
 
 /** Shoulder height by the least chamfer of the bearing. @source memory: two pairs of a bearing list agree */
@@ -161,7 +160,7 @@ const SHOULDERS: readonly (readonly [chamfer: number, height: number])[] = [
  * @example widestShoulder({ outside: 35, chamfer: 0.6 }) // 30.8 mm
  */
 export function widestShoulder({ outside, chamfer }: { readonly outside: number; readonly chamfer: number }): number {
-  const [, height] = SHOULDERS.find(([r]) => r >= chamfer - 1e-9) ?? SHOULDERS.at(-1)!;
+  const [, height] = SHOULDERS.find(([r]) => r >= chamfer) ?? SHOULDERS.at(-1)!;
   return outside - 2 * height;
 }
 

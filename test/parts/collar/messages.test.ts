@@ -71,7 +71,17 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['pin-hold', THREADED, LEVEL, /^0.06 MPa by 10 N·mm that turn it off, .*; it bears 1\d.\d MPa$/],
   ['pin-hold', THREADED, { duty: { load: 20_000, temperature: undefined } }, / MPa; a thicker pin/],
   ['pin-hold', THREADED, { duty: { temperature: undefined } }, /^not judged: duty.temperature is missing$/],
+  [
+    'closing-strain',
+    THREADED,
+    limit('closing-strain', { max: 0.001 }),
+    /; use a closer fit, a thinner wall or a tougher/,
+  ],
+  ['closing-strain', PLAIN, limit('closing-strain', { max: 0.001 }), /; use a smaller hold.bore_clearance, a thinner/],
   ['runs-on', PLAIN, {}, /^a thrust bearing, centred by the shaft$/],
+  // 10 − 9.6, the most that a shaft centres
+  ['runs-on', PLAIN, { shaft: 9.6 }, /^a thrust bearing, centred by the shaft$/],
+  ['runs-on', PLAIN, { shaft: 9.59 }, /^a thrust bearing, centred by its lip$/],
   ['runs-on', PLAIN, { shaft: 8 }, /^a thrust bearing, centred by its lip$/],
   ['runs-on', PLAIN, { bearing: undefined, duty: { load: 0 } }, /^nothing: no load is told/],
   ['runs-on', PLAIN, { bearing: undefined }, /^its face rubs/],

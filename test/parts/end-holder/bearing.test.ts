@@ -27,6 +27,12 @@ describe('a bearing', () => {
     const read = { designation: '608', bore: 8.09, outside: 21.91, width: 7.4 };
     expect(resolveBearing(read)).toMatchObject({ bore: 8, outside: 22, width: 7.4 });
     expect(resolveBearing({ ...read, bore: 7.91, outside: 22.09 })).toMatchObject({ bore: 8, outside: 22 });
+    // a tenth itself, which doubles miss on one side or the other
+    for (const [bore, outside] of [
+      [8.1, 22.1],
+      [7.9, 21.9],
+    ] as const)
+      expect(resolveBearing({ ...read, bore, outside })).toMatchObject({ bore: 8, outside: 22 });
   });
 
   it.each<[Told, RegExp]>([

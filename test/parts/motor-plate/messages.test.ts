@@ -200,7 +200,7 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
     /^washers of 9 mm/,
   ],
   // inserts have no washers: 21.92 − 11.15 − 3.5
-  ['head-room', OUTER, { machine: { joint: 'insert' }, fit: { pilot: 0.3 } }, 7.27, /^washers of 7 mm/],
+  ['head-room', OUTER, { machine: { joint: 'insert' }, fit: { pilot: 0.3 } }, 7.27, /^washers of 7 mm to the motor$/],
   ['head-room', MOUNTED, { ...UNKNOWN, fit: { pilot: 0.3 } }, 7.27, /^washers of 7 mm/],
   // 8.5 − 1.7 − 4.5: behind the plate the machine's washers meet no washers, only the motor's holes
   [
@@ -279,6 +279,13 @@ describe('what checks of a motor plate say', () => {
     const finding = found(id, base, changes)!;
     expect(finding.message).toMatch(words);
     if (value !== undefined) expect(finding.value).toBeCloseTo(value, 2);
+  });
+
+  it('lets the motor’s heads stand over the pilot’s hole by no more than their own washers are wider, 0.75 mm of M3', () => {
+    // √½·31 − 38.58/2 − 3.5; M4 to the machine might stand over by 1 mm
+    const wide = found('head-room', SIX, { motor: { pilot: '38.28 ± 0.02 mm' }, fit: { pilot: 0.3 } })!;
+    expect(wide.value).toBeCloseTo(-0.87, 2);
+    expect(wide).toMatchObject({ verdict: 'fail', fail_limit: { min: -0.75 } });
   });
 
   // what a plate does not have is not asked about

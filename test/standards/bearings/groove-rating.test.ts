@@ -38,6 +38,9 @@ describe('load ratings of deep-groove ball bearings', () => {
     expect(share(12, 32)).toBe(0.25);
     expect(share(13, 32)).toBe(0.5);
     expect(share(13, 28)).toBe(0.25);
+    // 2.2·20, and less
+    expect(share(20, 44)).toBe(0.5);
+    expect(share(20, 43.9)).toBe(0.25);
   });
 
   // bearing lists, from memory: turning and standing, kN

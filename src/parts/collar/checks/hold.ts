@@ -56,14 +56,15 @@ export const axialGrip: CollarCheck = {
     const own = { pass: { min: Math.max(asked.needed, jam) }, fail: { min: asked.needed } };
     const limits = inForce.of(own);
     const verdict = judge(exactly(pull), limits);
-    const thin = slipsThin(design, limits.fail?.min ?? asked.needed);
+    const wanted = limits.fail?.min ?? asked.needed;
+    const thin = slipsThin(design, wanted);
     const missing = [...untoldOf(design), ...(thin ? ['screw.major'] : [])];
     if (verdict !== 'fail' && missing.length > 0) return notJudged(...missing);
     const jams = verdict === 'caution' ? `; it slips when the axis jams, under ${plain(jam, 0)} N` : '';
     const cure = verdict === 'pass' ? '' : cureWords(design);
     return valued(
       exactly(pull),
-      `${plain(pull, 0)} N are left, ${plain(limits.fail?.min ?? asked.needed, 0)} N are asked${isReplaced(own.pass, limits.pass) ? ' by the sheet' : `: 2 × ${asked.words}`}${jams}${cure}`,
+      `${plain(pull, 0)} N are left, ${plain(wanted, 0)} N are asked${isReplaced(own.pass, limits.pass) ? ' by the sheet' : `: 2 × ${asked.words}`}${jams}${cure}`,
       own,
     );
   },
@@ -161,7 +162,8 @@ export const pinHold: CollarCheck = {
   moves: `${LOAD}, motor.torque, pin, outside_diameter, material`,
   run: (design, inForce) => {
     const { finished, screw, axial, material, temperature, isBacked, jam = 0 } = design;
-    if (!finished.pin || !screw) return undefined;
+    const { pin } = finished;
+    if (!pin || !screw) return undefined;
     if (isBacked) return valued(exactly(0), 'none: the metal collar behind it carries what pulls', hard({ max: 1 }));
     const asked = pullAsked(axial);
     const standing = standingDuration(axial.mounting === 'horizontal' ? 'horizontal' : 'vertical');
@@ -172,7 +174,7 @@ export const pinHold: CollarCheck = {
       { force: jam, bears: bears('moment'), when: ' for a moment, the axis jammed' },
     ].map((row) => {
       const torque = unscrewingTorque(design, row.force);
-      return { ...row, torque, pressure: pinPressure(finished, torque) };
+      return { ...row, torque, pressure: pinPressure({ ...finished, pin }, torque) };
     });
     const worst = rows.reduce((a, b) => (b.pressure * a.bears > a.pressure * b.bears ? b : a));
     const own = hard({ max: worst.bears });

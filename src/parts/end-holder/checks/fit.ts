@@ -31,7 +31,7 @@ const pocketFit: HolderCheck = {
     if (!bearing || !interference) return undefined;
     const most = pressStrain(material.creep.strain) * bearing.outside;
     const press = heldBy === 'press';
-    const words = `pocket ${plain(seatDiameter(finished, bearing), 2)} mm for ${plain(bearing.outside, 2)} mm${press ? pushWords(design) : ''}; ${material.name} takes ${worked(most, 'mm')} mm for good`;
+    const words = `pocket ${plain(seatDiameter(finished, bearing), 2)} mm for ${plain(bearing.outside, 2)} mm${press ? pushWords({ ...design, bearing, interference }) : ''}; ${material.name} takes ${worked(most, 'mm')} mm for good`;
     const own = press ? hard({ min: 0, max: most }) : { pass: { min: -SLACK, max: most }, fail: { max: most } };
     const { min = Number.NEGATIVE_INFINITY, max = Number.POSITIVE_INFINITY } = inForce.of(own).pass;
     const loose = press
@@ -48,8 +48,13 @@ const pocketFit: HolderCheck = {
 };
 
 /** What it takes to press the bearing in, where it does not fall in. */
-function pushWords({ bearing, interference, material, finished }: EndHolderDesign): string {
-  if (!bearing || !interference || interference.likely <= 0) return '';
+function pushWords({
+  bearing,
+  interference,
+  material,
+  finished,
+}: EndHolderDesign & Required<Pick<EndHolderDesign, 'bearing' | 'interference'>>): string {
+  if (interference.likely <= 0) return '';
   const { push } = pressFit({
     interference: interference.likely,
     diameter: bearing.outside,
@@ -84,11 +89,10 @@ const pressHot: HolderCheck = {
         kept,
       });
     const { least, likely, most } = PLASTIC_EXPANSION;
-    const [mild, strong] = temperature < 20 ? [most, least] : [least, most];
     const value: Measured = {
-      least: left(interference.least, strong),
+      least: Math.min(left(interference.least, least), left(interference.least, most)),
       likely: left(interference.likely, likely),
-      most: left(interference.most, mild),
+      most: Math.max(left(interference.most, least), left(interference.most, most)),
     };
     const holds = keeps(value.least, pass);
     const cure = holds ? '' : '; a plate over the outer ring holds it whatever the heat (held_by: plate)';

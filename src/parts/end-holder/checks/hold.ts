@@ -17,7 +17,7 @@ import type { EndHolderDesign } from '../dimensions.js';
 import { usualWall } from '../layout.js';
 import { loaded } from '../loads.js';
 import { gripOf } from '../particulars.js';
-import { type HolderPlan, isLipped, openRadius, shoulderHeight } from '../plan.js';
+import { type HolderPlan, openRadius, shoulderHeight, wallRadius } from '../plan.js';
 import { holderOutline } from '../solid.js';
 import { wallAround } from '../walls.js';
 
@@ -129,16 +129,16 @@ function holesIn({ holes }: EndHolderDesign['finished'], thickness: number): Sla
 }
 
 function slabOf({ finished }: EndHolderDesign): Slab {
-  const { thickness, bore, pocket } = finished;
+  const { thickness, bore } = finished;
   const floor = shoulderHeight(finished);
   return {
     outline: holderOutline(finished, CHORD),
     thickness,
     openings: [
       { shape: { at: [0, 0], radius: bore / 2 }, from: 0, to: thickness },
-      ...(pocket && floor !== undefined
-        ? [{ shape: { at: [0, 0] as const, radius: openRadius(finished) }, from: floor, to: thickness }]
-        : []),
+      ...(floor === undefined
+        ? []
+        : [{ shape: { at: [0, 0] as const, radius: openRadius(finished) }, from: floor, to: thickness }]),
       ...holesIn(finished, thickness),
     ],
   };
@@ -177,9 +177,8 @@ const shoulderBending: HolderCheck = {
 /** The shoulder as a ledge in front of the wall of its pocket, or of the groove behind a lip. */
 function shoulderLedge({ role, bearing, finished }: EndHolderDesign) {
   const floor = shoulderHeight(finished);
-  const { pocket } = finished;
-  if (role !== 'locating' || !bearing || !pocket || floor === undefined) return undefined;
-  const wall = isLipped(pocket) ? openRadius(finished) : pocket.diameter / 2;
+  if (role !== 'locating' || !bearing || floor === undefined) return undefined;
+  const wall = wallRadius(finished);
   const { outer, inner } = seatOnBody(finished, bearing);
   return { arm: wall - (outer + inner) / 4, root: 2 * Math.PI * wall, thickness: floor };
 }

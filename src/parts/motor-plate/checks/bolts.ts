@@ -111,12 +111,14 @@ const headRoom: PlateCheck = {
       finished.motor.centres.map((at) => apart(ends, [at, at]) - beside - ofMachine),
     );
     const room = Math.min(...(proud ? motorRooms : []), ...(onMachine ? machineRooms : []), ...between);
-    const bolt = onMachine ? joints.machine : joints.motor;
-    const own = soft({ min: 0 }, { min: headRadius(bolt) - washerRadius(bolt) });
+    const bolts = [...(onMachine ? [joints.machine] : []), ...(proud ? [joints.motor] : [])];
+    // room that a washer lacks, its head does not yet
+    const own = soft({ min: 0 }, { min: Math.max(...bolts.map((one) => headRadius(one) - washerRadius(one))) });
     const cure = keeps(room, inForce.of(own).pass)
       ? ''
       : '; make the plate larger, sink the heads, or set the holes further apart';
-    return valued(exactly(room), `washers of ${plain(2 * washerRadius(bolt), 1)} mm to the machine${cure}`, own);
+    const washers = `washers of ${plain(2 * washerRadius(bolts[0]!), 1)} mm to the ${onMachine ? 'machine' : 'motor'}`;
+    return valued(exactly(room), `${washers}${cure}`, own);
   },
 };
 

@@ -39,11 +39,9 @@ const plateBending: PlateCheck = {
   unit: 'MPa',
   moves: 'plate.thickness, machine.holes, material, motor.temperature',
   run: (design, limits) => {
-    const { slab } = bendPlate(design);
-    if (!slab) return told('pass', 'motor and machine hold it at the same places: nothing bends');
     const missing = untoldLoads(design);
     const { along, moment, words } = thrustOf(design);
-    const { strip } = slab;
+    const { strip } = bendPlate(design);
     const borne = ({ force, duration }: LoadCase) => ({
       value: force * strip.stress,
       allowed: allowableStress(design.material, {
@@ -96,8 +94,6 @@ const plateSlope: PlateCheck = {
   run: (design, inForce) => {
     const { drive, angle, material, duty } = design;
     if (drive === 'belt') return undefined;
-    const { slab } = bendPlate(design);
-    if (!slab) return told('pass', 'motor and machine hold it at the same places: nothing bends');
     const missing = [...(angle === undefined ? ['coupling'] : []), ...untoldLoads(design)];
     if (angle === undefined || missing.length > 0) return notJudged(...missing);
     const hours = HOURS[standingDuration(duty.axis)];
@@ -105,7 +101,7 @@ const plateSlope: PlateCheck = {
     const modulus = creepModulus(material, { hours, temperature });
     const when = `after ${plain(hours, 0)} h at ${plain(temperature, 0)} °C`;
     if (modulus === 0) return told('fail', `${material.name} is soft ${when}: it leans without end`);
-    const slope = (thrustOf(design).together * slab.lean) / modulus;
+    const slope = (thrustOf(design).together * bendPlate(design).lean) / modulus;
     const own = soft({ max: angle / 2 }, { max: angle });
     const { pass } = inForce.of(own);
     const cure = keeps(slope, pass) ? '' : '; a thicker plate leans less by the cube of its thickness';

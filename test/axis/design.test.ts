@@ -31,11 +31,11 @@ describe('what parts inherit', () => {
       part: 'nut',
       name: 'paper-lift-nut',
       mounting: 'flange-up',
-      duty: { axis: 'vertical', load: '30 N', motor: { steps: 200, torque: '0.35 N m' } },
+      duty: { axis: 'vertical', load: '30 N', motor: { steps: 200, torque: '0.25 N m' } },
     });
     expect(sheetOf('nut')).not.toHaveProperty('motor');
     expect(sheetOf('nut')).not.toHaveProperty('thrust_bearing');
-    expect(sheetOf('coupling')).toMatchObject({ mounting: 'motor-below', motor: { torque: '0.35 N m' } });
+    expect(sheetOf('coupling')).toMatchObject({ mounting: 'motor-below', motor: { torque: '0.25 N m' } });
     expect(sheetOf('coupling')).not.toHaveProperty('duty.motor');
     expect(sheetOf('end-holder')).toMatchObject({ coupling: 'disc', nut: 'rigid' });
   });
@@ -118,7 +118,7 @@ describe('a motor plate among them', () => {
 
 describe('mistakes', () => {
   it('stand where they were written, whichever part finds them, and once', () => {
-    const text = AXIS_TEXT.replace('torque: 0.35 N m', 'torque: -1 N m').replace('thickness: 6 mm}', 'thickness: x}');
+    const text = AXIS_TEXT.replace('torque: 0.25 N m', 'torque: -1 N m').replace('thickness: 8 mm}', 'thickness: x}');
     const told = lines(text);
     expect(told).toHaveLength(2);
     expect(told[0]).toMatch(/^\d+:\d+ motor\.torque: -1 N m; must be above 0/);

@@ -93,7 +93,7 @@ export const AXIS_CASES: Readonly<Record<string, Readonly<Partial<Record<Word, F
   },
   'axis-torque': {
     yes: { parts: { nut: null } },
-    but: { parts: { nut: null }, duty: { load: '100 N' } },
+    but: { parts: { nut: null }, duty: { load: '70 N' } },
     no: { parts: { nut: null }, duty: { load: '200 N' } },
     'not-told': { parts: { nut: null, coupling: null }, motor: { torque: null } },
   },

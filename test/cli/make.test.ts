@@ -8,7 +8,7 @@ const GOOD = startSheet('nut');
 const named = (name: string, text = GOOD) => text.replace('name: my-nut', `name: ${name}`);
 /** The wall left outside the thread is 0.3 mm or so. */
 const lineOf = (text: string, start: string) => text.split('\n').findIndex((line) => line.startsWith(start)) + 1;
-const THIN = GOOD.replace('diameter: 14 mm, length', 'diameter: 9.4 mm, length');
+const THIN = GOOD.replace('diameter: 16 mm, length', 'diameter: 9.4 mm, length');
 
 function folderWith(files: Readonly<Record<string, string | Uint8Array>>): string {
   const folder = callFolder();
@@ -85,12 +85,12 @@ describe('make', () => {
       `nut.yaml: ${join('out', 'my-nut')} still holds files of an earlier make; they do not belong to this sheet\n`,
     );
     expect(readFileSync(join(cwd, 'out/my-nut/my-nut.stl'))).toEqual(before);
-    writeFileSync(join(cwd, 'nut.yaml'), GOOD.replace('thickness: 5 mm', 'thickness: -4 mm'));
+    writeFileSync(join(cwd, 'nut.yaml'), GOOD.replace('thickness: 7 mm', 'thickness: -4 mm'));
     expect((await call(cwd, ['make', 'nut.yaml'])).stderr).toContain('still holds files of an earlier make');
   });
 
   it('neither offers nor takes what cannot be modelled: holes that run out of the edge', async () => {
-    const cwd = folderWith({ 'nut.yaml': GOOD.replace(/circle: [\d.]+/, 'circle: 34') });
+    const cwd = folderWith({ 'nut.yaml': GOOD.replace(/circle: [\d.]+/, 'circle: 36') });
     const told = await call(cwd, ['check', 'nut.yaml']);
     expect(told.stdout).toMatch(/^FAIL .*Do not print it yet/);
     expect(told.stdout).toMatch(/Mounts\? +no +Holes to edge/);
@@ -126,7 +126,7 @@ describe('make', () => {
     const cwd = folderWith({
       'a.yaml': named('a'),
       'b.yaml': named('b', THIN),
-      'c.yaml': named('c').replace('thickness: 5 mm', 'thickness: -2 mm'),
+      'c.yaml': named('c').replace('thickness: 7 mm', 'thickness: -2 mm'),
     });
     const { code, stdout, stderr } = await call(cwd, ['make', 'a.yaml', 'b.yaml', 'c.yaml', '--json']);
     const answers: Record<string, unknown>[] = JSON.parse(stdout);
@@ -202,13 +202,13 @@ describe('bad sheets', () => {
     ['a name with a slash', named('a/b')],
     ['a name with a control character', named('"a\\u0007"')],
     ['a proto key', `${GOOD}\n__proto__: {a: 1}\n`],
-    ['NaN', GOOD.replace('thickness: 5 mm', 'thickness: .nan')],
-    ['infinite', GOOD.replace('thickness: 5 mm', 'thickness: .inf')],
-    ['huge', GOOD.replace('thickness: 5 mm', 'thickness: 1e300')],
-    ['zero', GOOD.replace('thickness: 5 mm', 'thickness: 0')],
-    ['without unit', GOOD.replace('thickness: 5 mm', 'thickness: "4"')],
-    ['in a wrong unit', GOOD.replace('thickness: 5 mm', 'thickness: 4 N')],
-    ['unknown key', GOOD.replace('thickness: 5 mm', 'thicknes: 4 mm')],
+    ['NaN', GOOD.replace('thickness: 7 mm', 'thickness: .nan')],
+    ['infinite', GOOD.replace('thickness: 7 mm', 'thickness: .inf')],
+    ['huge', GOOD.replace('thickness: 7 mm', 'thickness: 1e300')],
+    ['zero', GOOD.replace('thickness: 7 mm', 'thickness: 0')],
+    ['without unit', GOOD.replace('thickness: 7 mm', 'thickness: "4"')],
+    ['in a wrong unit', GOOD.replace('thickness: 7 mm', 'thickness: 4 N')],
+    ['unknown key', GOOD.replace('thickness: 7 mm', 'thicknes: 4 mm')],
   ])('%s: one line a mistake, exit 2, nothing written', async (_, text) => {
     const cwd = folderWith({ 'nut.yaml': text });
     for (const command of ['make', 'check']) {

@@ -12,7 +12,7 @@ const demo = (kind: string) => `presets/sheets/demo-${kind}.yaml`;
 const DEMOS = KINDS.map(demo);
 const FAILING = startSheet('nut')
   .replace('my-nut', 'thin')
-  .replace('diameter: 14 mm, length: 15 mm', 'diameter: 9 mm, length: 7 mm');
+  .replace('diameter: 16 mm, length: 17 mm', 'diameter: 9 mm, length: 7 mm');
 writeFileSync(join(cwd, 'failing.yaml'), FAILING);
 const UNTOLD = startSheet('nut')
   .replace('my-nut', 'untold')

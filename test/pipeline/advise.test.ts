@@ -30,7 +30,10 @@ const CURABLE: readonly [string, Record<string, unknown>][] = [
   ['hole-edge', { flange: { diameter: 31.5 } }],
   ['hole-spacing', { holes: { count: 18, head: 'none' } }],
   ['mount-bore', { carriage: { bore: 16.9 } }],
-  ['thread-pressure', { duty: { load: 280 } }],
+  [
+    'thread-pressure',
+    { duty: { load: 280 }, flange: { thickness: 16, diameter: 50 }, body: { diameter: 28 }, holes: { circle: 38 } },
+  ],
 ];
 
 /** Failing sheets that no size of the part can cure. */
@@ -203,7 +206,7 @@ describe('advice', () => {
   });
 
   it('says the unit of a length where bare ones are inches', () => {
-    const sheet = `units: inch\n${startSheet('nut').replace('diameter: 14 mm, length: 15 mm', 'diameter: 0.475, length: 0.6')}`;
+    const sheet = `units: inch\n${startSheet('nut').replace('diameter: 16 mm, length: 17 mm', 'diameter: 0.475, length: 0.6')}`;
     const cures = advise(sheet).checks.flatMap((row) => row.cures);
     const wider = cures.flatMap(({ set }) => ('body.diameter' in set ? [set['body.diameter']] : []));
     expect(wider.length).toBeGreaterThan(0);
@@ -220,7 +223,8 @@ describe('advice', () => {
 
   it('reads a text as well as an object, and has nothing to say of a sheet without open checks', () => {
     const sound = nutSheet({
-      duty: { axis: 'horizontal' },
+      duty: { axis: 'horizontal', motor: { torque: '0.17 N m' } },
+      flange: { thickness: 8 },
       holes: { fit: undefined, diameter: 3.9 },
       limits: { 'thread-backlash': 0.3, 'end-stop': { max: 100 } },
     });
@@ -234,7 +238,7 @@ describe('leadwright check', () => {
     const folder = callFolder();
     writeFileSync(
       join(folder, 'tight.yaml'),
-      stringify(nutSheet({ body: { diameter: 13.8 }, duty: { motor: { torque: '0.15 N m' } } })),
+      stringify(nutSheet({ body: { diameter: 13.8 }, duty: { motor: { torque: '0.05 N m' } } })),
     );
     const told = await call(folder, ['check', 'tight.yaml', '--advise']);
     expect(told.code).toBe(1);

@@ -19,7 +19,7 @@ export const SOUND_NUT = {
     temperature: 30,
     grease: 'greased',
     feed: 6,
-    motor: { steps: 200, microsteps: 16, torque: '0.36 N m' },
+    motor: { steps: 200, microsteps: 16, torque: '0.13 N m' },
     span: 260,
     ends: 'fixed-free',
     layer_heights: [0.1, 0.2],
@@ -46,4 +46,12 @@ function isTree(value: unknown): value is Tree {
 /** The sound nut with changes. */
 export function nutSheet(changes: Tree = {}): Record<string, unknown> {
   return changed(SOUND_NUT, changes);
+}
+
+/** The sound nut on a motor whose stall force its body does not bear, for checks that are looked at one by one. */
+export const STRONG_NUT = changed(SOUND_NUT, { duty: { motor: { torque: '0.36 N m' } } });
+
+/** The same with changes. */
+export function strongNut(changes: Tree = {}): Record<string, unknown> {
+  return changed(STRONG_NUT, changes);
 }

@@ -90,7 +90,7 @@ export function judgeCases(
   if (missing.length > 0 && !fails) return notJudged(...missing);
   return valued(
     exactly(worst.value),
-    `${worst.words}; ${caseWords(worst.one)} it may bear ${worked(max, 'MPa')} MPa at ${plain(judgedTemperature(duty), 0)} °C${fails ? `; ${cure}` : ''}`,
+    `${worst.words}; ${caseWords(worst.one)} it may bear ${worked(max, 'MPa')} MPa at ${plain(judgedTemperature(duty), 0)} °C${fails ? `; ${worst.one.duration === 'moment' ? 'take less motor current, ' : ''}${cure}` : ''}`,
     own,
   );
 }

@@ -23,6 +23,10 @@ export interface FlangeBending {
   readonly stress: number;
   /** of a plastic of modulus 1 MPa, mm */
   readonly sag: number;
+  /** from the body to what holds the flange, mm */
+  readonly arm: number;
+  /** what the worst strip takes over what it would, were the load spread all round */
+  readonly crowding: number;
   readonly words: string;
 }
 
@@ -50,21 +54,37 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
   const sizes = edge ? { head: edge.length, hole: 0 } : { head: seatDiameter(joint), hole: boreOf(joint) };
   const shares = screwShares(places);
   const around = bodyOutline(body, CHORD);
+  const across = Math.min(body.across, body.flats ?? Infinity);
   const found = bendSlab({
     slab,
     supports: places.map((at, i) => ({ at, ...sizes, share: shares[i]! })),
     reach: (along) => reachAlong(around, along),
-    backed: Math.min(body.across, body.flats ?? Infinity),
+    backed: across,
   });
   if (!found) return undefined;
+  const { strip: weakest, sag } = found;
+  const { arm, crowding } = turnOf(weakest, {
+    thickness: slab.thickness,
+    reach: reachAlong(around, weakest.along),
+    across,
+  });
   const ring = ringStress(design, places);
   const notch = notchOf(design, pull);
-  const strip = notch * found.strip.stress;
+  const strip = notch * weakest.stress;
   const root =
     notch === 1 ? '' : `, ${plain(notch, 1)} times that at its root (fillet ${plain(finished.fillet, 2)} mm)`;
   return ring > strip
-    ? { stress: ring, sag: found.sag, words: 'the flange as a loose ring' }
-    : { stress: strip, sag: found.sag, words: `${stripWords(found.strip, slab.thickness)}${root}` };
+    ? { stress: ring, sag, arm, crowding, words: 'the flange as a loose ring' }
+    : { stress: strip, sag, arm, crowding, words: `${stripWords(weakest, slab.thickness)}${root}` };
+}
+
+/** How the load on a strip turns the body: its arm from there, and how it crowds on the strip. */
+function turnOf(
+  { share, arm, section, distance }: Strip,
+  { thickness, reach, across }: { readonly thickness: number; readonly reach: number; readonly across: number },
+): Pick<FlangeBending, 'arm' | 'crowding'> {
+  const width = section.area / thickness;
+  return { arm: arm + Math.max(0, distance - reach), crowding: Math.max(1, (share * Math.PI * across) / width) };
 }
 
 /**

@@ -10,7 +10,7 @@ name: my-axis                   # letters, digits, - and _; it becomes a folder,
 screw: {designation: Tr8x2, major: 7.95 ± 0.03 mm}      # as leadwright identify names it
 motor:
   shaft: {diameter: 5 mm, flat: 4.5 mm, flat_length: 15 mm, length: 24 mm}   # length: what stands out and can enter the hub
-  torque: 0.3 N m
+  torque: 0.15 N m
   axial_limit: 40 N             # what its bearing may carry along the shaft, from its data
   temperature: 55 C             # of its shaft, after an hour of work
   steps: 200                    # full steps a turn
@@ -45,9 +45,9 @@ duty:
 parts:                          # a section a part, by the name that its folder gets; part: where the name is no kind
   nut:
     body: {shape: round, diameter: 16 mm, length: 17 mm}
-    flange: {shape: round, diameter: 32 mm, thickness: 5 mm}
-    holes: {count: 4, circle: 23 mm, start: 45 deg, screw: M3, diameter: 3.9 mm, head: flange}
-    carriage: {bore: 16.6 mm, thickness: 6 mm}
+    flange: {shape: round, diameter: 35 mm, thickness: 7 mm}
+    holes: {count: 4, circle: 25 mm, start: 45 deg, screw: M3, diameter: 3.9 mm, head: flange}
+    carriage: {bore: 18 mm, thickness: 6 mm}
     mounting: flange-up
     fit: running
     material: pa12              # in place of that above

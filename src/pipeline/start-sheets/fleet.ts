@@ -24,9 +24,9 @@ kinds:
           name: lift-nut          # the name of the part where there is none: nut-left
           screw: Tr8x2
           profile: sliding
-          body: {shape: round, diameter: 15 mm, length: 17 mm}
-          flange: {shape: round, diameter: 32 mm, thickness: 6 mm}
-          holes: {count: 4, circle: 24 mm, start: 45 deg, screw: M3, head: flange}
+          body: {shape: round, diameter: 16 mm, length: 17 mm}
+          flange: {shape: round, diameter: 35 mm, thickness: 7 mm}
+          holes: {count: 4, circle: 25 mm, start: 45 deg, screw: M3, head: flange}
           mounting: flange-up
           fit: running
           duty:
@@ -36,7 +36,7 @@ kinds:
             temperature: 25 C
             grease: greased
             feed: 5 mm/s
-            motor: {steps: 200, microsteps: 16, torque: 0.3 N m}
+            motor: {steps: 200, microsteps: 16, torque: 0.15 N m}
             span: 250 mm
             ends: fixed-free
       nut-right: *nut

@@ -27,10 +27,10 @@ const PLAIN: NutStart = {
   load: '25 N',
   what: 'A drive nut.',
   name: 'my-nut',
-  body: '{shape: round, diameter: 14 mm, length: 15 mm}            # square, hexagon: across_flats; length with the flange',
-  flange: '{shape: round, diameter: 32 mm, thickness: 5 mm}        # none, round, square, rectangular, two-ear',
+  body: '{shape: round, diameter: 16 mm, length: 17 mm}            # square, hexagon: across_flats; length with the flange',
+  flange: '{shape: round, diameter: 35 mm, thickness: 7 mm}        # none, round, square, rectangular, two-ear',
   holes:
-    '{count: 4, circle: 23 mm, start: 45 deg, screw: M3, diameter: 3.9 mm, head: flange}    # head: the side of the screw heads',
+    '{count: 4, circle: 25 mm, start: 45 deg, screw: M3, diameter: 3.9 mm, head: flange}    # head: the side of the screw heads',
   family: `# Others want a wider body and have sheets of their own: leadwright new split-nut, clamped-nut, anti-backlash-nut,
 # twin-nut (two threads at a distance), nut-holder (for a bought nut), catch-nut (a metal nut stands by). When to take which: docs/nut.md`,
 };
@@ -39,7 +39,7 @@ const WIDE = {
   axis: 'vertical',
   load: '25 N',
   body: '{shape: round, diameter: 32 mm, length: 22 mm}            # round; length with the flange',
-  flange: '{shape: round, diameter: 52 mm, thickness: 5 mm}',
+  flange: '{shape: round, diameter: 52 mm, thickness: 6 mm}',
   holes:
     '{count: 4, circle: 42 mm, start: 45 deg, screw: M4, fit: coarse, head: flange}    # head: the side of the screw heads',
 };
@@ -109,9 +109,9 @@ export const FAMILY_STARTS = {
     ...PLAIN,
     what: 'A nut that stays free to move a little sideways, for a screw that is bent or stands askew.',
     name: 'my-floating-nut',
-    holes: '{count: 4, circle: 23 mm, start: 45 deg, screw: M3, head: flange}    # sized for sleeves and float',
-    body: '{shape: round, diameter: 15 mm, length: 15 mm}            # round; length with the flange',
-    carriage: 'carriage: {bore: 16 mm, thickness: 6 mm}',
+    holes: '{count: 4, circle: 25 mm, start: 45 deg, screw: M3, head: flange}    # sized for sleeves and float',
+    body: '{shape: round, diameter: 16 mm, length: 17 mm}            # round; length with the flange',
+    carriage: 'carriage: {bore: 17.6 mm, thickness: 6 mm}',
     float:
       'float: {sideways: 0.45 mm, along: 0.03 mm}    # its screws stand on sleeves, longer than the flange by the play along; sleeve: 5 mm, spacer: shoulder, bare',
     isMarked: false,
@@ -138,7 +138,7 @@ function nutStart({
   axis,
   load,
   family,
-  carriage = '# carriage: {bore: 14.4 mm, thickness: 6 mm}',
+  carriage = '# carriage: {bore: 18.4 mm, thickness: 6 mm}',
   float = '# float: 0.3 mm                # sideways, on sleeves: its screws never clamp it; left out, they do',
   isMarked = true,
 }: NutStart): string {
@@ -183,7 +183,7 @@ duty:
   feed: 10 mm/s
   on_time: 10 s                 # in motion, in one go
   cycle: 100 s                  # from one start to the next: a nut that rests bears more
-  motor: {steps: 200, microsteps: 16, torque: 0.3 N m}
+  motor: {steps: 200, microsteps: 16, torque: 0.15 N m}
   span: 320 mm                  # free length of the screw
   ends: fixed-free              # fixed-free, supported, fixed-supported, fixed-fixed
   layer_heights: [0.1 mm, 0.2 mm]

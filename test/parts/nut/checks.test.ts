@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { check, design } from '../../../src/index.js';
 import type { Finding } from '../../../src/judge/check.js';
-import { nutSheet } from '../../support/nut-sheets.js';
+import { strongNut as nutSheet } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 
 function findings(changes: Record<string, unknown>): readonly Finding[] {

@@ -174,14 +174,21 @@ describe('members of the nut family', () => {
     const holder = (changes: object) => ({ ...BASE, ...changes, family: { kind: 'holder', nut: METAL } });
     // washers of M4 are 9 mm across
     expect(finding(holder({ holes: { ...BASE.holes, diameter: 9 } }), 'head-seat')!.verdict).toBe('fail');
-    // ⌀32 less the bore, 0.8 mm wider than the screw, bears 15 N, twice that beside a fillet that is small to its wall
+    // ⌀32 less the bore, 0.8 mm wider than the screw, bears 15 N, twice that beside a fillet that is small to its wall; four
+    // washers of 9 mm, 5 mm beside the body, spread on 19 mm each of π·32/4, 10.8 mm from the middle of a wall around 10.2 mm
     const pull = finding(holder({}), 'barrel-pull')!;
-    expect(pull.value).toBeCloseTo((2 * 15) / ((Math.PI / 4) * (32 ** 2 - 8.8 ** 2)), 3);
+    const turned = 1 + (2.2 * ((Math.PI * 8) / 19) * Math.sqrt(10.8 * 10.2)) / 5;
+    expect(pull.value! / ((2 * 15 * turned) / ((Math.PI / 4) * (32 ** 2 - 8.8 ** 2)))).toBeCloseTo(1, 2);
     // Tr8x2 greased at 0.05: 2 N·m push with 3985 N; twice that on π/4·(13² − 8.8²) mm² of seat, PETG bears half of 1.2·44 MPa
     // times (45/47)^0.75 for a moment; the flange, 5 mm thick, bears less
     const row = finding(holder({ duty: { ...BASE.duty, motor: { torque: '2 N m' } } }), 'end-stop')!;
     expect(row.value!).toBeGreaterThanOrEqual((2 * 3985) / 71.91 / (26.4 * (45 / 47) ** 0.75) - 0.01);
-    const thick = { flange: { ...BASE.flange, thickness: 14 }, duty: { ...BASE.duty, motor: { torque: '2 N m' } } };
+    const strong = { preset: 'petg', tensile_across: '300 MPa' };
+    const thick = {
+      material: strong,
+      flange: { ...BASE.flange, thickness: 14 },
+      duty: { ...BASE.duty, motor: { torque: '2 N m' } },
+    };
     const seat = finding(holder(thick), 'end-stop')!;
     expect(seat.value! / ((2 * 3985) / 71.91 / (26.4 * (45 / 47) ** 0.75))).toBeCloseTo(1, 2);
     expect(seat.message).toContain('the plastic under the nut may break');

@@ -123,21 +123,28 @@ describe('flange-bending', () => {
 });
 
 describe('barrel-pull', () => {
-  it('is the load on the body beside the thread, across the layers, times the corner at its root where it is drawn out', () => {
-    // hand: body 17, thread major of Tr10x2 running 10 + 0.5 + 0.3 = 10.8: π/4·(289 − 116.64) = 135.4 mm²
+  it('is the load on the body beside the thread, across the layers, turned by its flange and more at a corner that is drawn', () => {
+    // hand: body 17, thread major of Tr10x2 running 10 + 0.5 + 0.3 = 10.8: π/4·(289 − 116.64) = 135.4 mm²; its wall of 3.1 mm
+    // lies around 6.95 mm, 6.55 mm inside the screws, under a flange of 5 mm: 1 + 2.2·√(6.55·6.95)/5 = 3.969
     // it stands through its carriage, and what presses its flange on draws it out
+    const turned = 3.969;
     const pressed = { load: 270.8, pull: 'away' };
-    expect(found('barrel-pull', quiet({}, pressed))!.value).toBeCloseTo(2, 1);
-    // fillet 1 mm on a wall of 3.1 mm, half of a bar of 6.2 mm: h/r = 6.2: 3.264 − 2.240·0.667 − 0.698·0.444 + 0.674·0.296 = 1.661
+    const into = found('barrel-pull', quiet({}, pressed))!;
+    expect(into.value! / (2 * turned)).toBeCloseTo(1, 1);
+    expect(into.message).toMatch(/on 135 mm² of body beside its bore, 4 times that as its flange turns it; under/);
+    // fillet 1 mm on a wall of 3.1 mm: 2.660 − 2.084·0.667 − 0.2·0.444 + 0.624·0.296 = 1.367
     const drawn = found('barrel-pull', quiet({ fillet: 1 }, { ...pressed, pull: 'onto' }))!;
-    expect(drawn.value! / (2 * 1.661)).toBeCloseTo(1, 1);
-    expect(drawn.message).toContain('beyond the flange, 1.7 times that at its root');
+    expect(drawn.value! / (2 * turned * 1.367)).toBeCloseTo(1, 1);
+    expect(drawn.message).toContain('4 times that as its flange turns it, 1.4 times at its corner; ');
     const sharp = found('barrel-pull', quiet({ fillet: 0 }, { ...pressed, pull: 'onto' }))!;
-    expect(sharp.value).toBeCloseTo(4, 1);
+    expect(sharp.value! / (2 * turned * 2)).toBeCloseTo(1, 1);
+    // a flange twice as thick turns it half as much
+    const thick = found('barrel-pull', quiet({ flange: { thickness: 10 } }, pressed))!;
+    expect(thick.value! / (2 * 2.484)).toBeCloseTo(1, 1);
     expect(found('barrel-pull', quiet({}, { load: 800 }))!.verdict).toBe('fail');
     expect(found('barrel-pull', quiet({}, { load: undefined }))!.word).toBe('not-told');
-    // PA12 at 30 °C, 350 N: 2.58 MPa; for years 21·0.2·0.75·e^(−7/70) = 2.85, back and forth 21·0.12·e^(−7/85) = 2.32
-    const told = { load: 350, pull: 'away' };
+    // PA12 at 30 °C, 90 N: 90/135.4·3.969 = 2.64 MPa; for years 21·0.2·0.75·e^(−7/70) = 2.85, back and forth 21·0.12·e^(−7/85) = 2.32
+    const told = { load: 90, pull: 'away' };
     expect(found('barrel-pull', quiet({}, told))!.verdict).toBe('pass');
     expect(found('barrel-pull', quiet({}, { ...told, axis: undefined }))!.verdict).toBe('fail');
   });
@@ -185,14 +192,15 @@ describe('end-stop', () => {
   it('names the weakest: flange, body beside it, or teeth, by what each bears of PA12 for a moment at 30 °C', () => {
     const moment = 0.5 * Math.exp(-7 / 85);
     // the flange by its own check at 30 N, pulled or pressed
-    const thin = { flange: { thickness: 3 } };
+    const wide = { holes: { circle: 36 }, body: { diameter: 26 } };
+    const thin = { ...wide, material: { tensile_across: '500 MPa' }, flange: { thickness: 3, diameter: 46 } };
     const bent = Math.max(
       ...['away', 'onto'].map((pull) => found('flange-bending', quiet(thin, { load: 30, pull }))?.value ?? 0),
     );
     expect(first(thin).what).toBe('the flange');
     expect(first(thin).force / ((30 * 42 * moment) / bent)).toBeCloseTo(1, 2);
     // teeth of 15.35 mm bend with 0.02242 MPa for a newton
-    const thick = { flange: { thickness: 12 }, body: { diameter: 19 } };
+    const thick = { ...wide, flange: { thickness: 15, diameter: 46 } };
     expect(first(thick).what).toBe('the teeth');
     expect(first(thick).force / ((42 * moment) / 0.02242)).toBeCloseTo(1, 1);
     // a long nut on a slim body: the ring between body and thread parts across its layers
@@ -202,13 +210,14 @@ describe('end-stop', () => {
 
   it('warns of a motor that breaks the nut at its end, and asks for the motor', () => {
     const strong = (torque: string) => nutSheet({ duty: { motor: { torque } } });
-    expect(found('end-stop', strong('0.1 N m'))!.verdict).toBe('pass');
+    // 0.06 N·m push with 108 N; twice that on 135.4 mm², 3.969 · 1.367 times: 8.7 MPa of 21·0.5·e^(−7/85) = 9.67
+    expect(found('end-stop', strong('0.06 N m'))!.verdict).toBe('pass');
     const row = found('end-stop', strong('1 N m'))!;
     expect(row.verdict).toBe('caution');
     expect(row.message).toContain('end stops');
     expect(row.message).toMatch(/may break at \d+ N/);
     expect(found('end-stop', quiet())!.missing).toEqual(['duty.motor.torque']);
-    expect(found('end-stop', nutSheet({ duty: { temperature: undefined, motor: { torque: '0.1 N m' } } }))!.word).toBe(
+    expect(found('end-stop', nutSheet({ duty: { temperature: undefined, motor: { torque: '0.06 N m' } } }))!.word).toBe(
       'not-told',
     );
   });

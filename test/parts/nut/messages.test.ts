@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { FAMILY_BASE, SPRING } from '../../support/family-sheet.js';
-import { changed, nutSheet } from '../../support/nut-sheets.js';
+import { changed, strongNut as nutSheet } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 
 type Changes = Record<string, unknown>;

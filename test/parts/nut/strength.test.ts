@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/judge/check.js';
-import { nutSheet } from '../../support/nut-sheets.js';
+import { strongNut as nutSheet } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 
 function found(id: string, changes: Record<string, unknown> = {}): Finding | undefined {
@@ -54,7 +54,7 @@ const CASES: readonly [string, Record<string, unknown>, 'caution' | 'fail', Reco
     { screw: MEASURED, duty: { motor: { torque: '0.47 N m' } } },
   ],
   ['flange-bending', { flange: { thickness: 4 } }, 'fail', { flange: { thickness: 5 } }],
-  ['end-stop', {}, 'caution', { duty: { motor: { torque: '0.15 N m' } } }],
+  ['end-stop', {}, 'caution', { duty: { motor: { torque: '0.06 N m' } } }],
   // rests told: 0.2·PV is judged; on and on it is all of it
   ['wear-pv', { duty: { ...UNTOLD, load: 150 } }, 'caution', { duty: { load: 150 } }],
   ['wear-pv', { duty: { load: 150, moving: undefined, on_time: 60 } }, 'fail', { duty: { load: 150 } }],

@@ -1,5 +1,5 @@
 import { FAMILY_BASE, METAL, SPRING } from '../../support/family-sheet.js';
-import { SOUND_NUT } from '../../support/nut-sheets.js';
+import { STRONG_NUT as SOUND_NUT } from '../../support/nut-sheets.js';
 import type { VerdictCases } from '../../support/verdict-gate.js';
 
 /** A plain nut with room for its family, lying. */
@@ -354,7 +354,7 @@ export const NUT_CASES: VerdictCases = {
     'not-told': [SOUND_NUT, { holes: { screw: undefined, fit: undefined, diameter: 4 } }],
   },
   'barrel-pull': {
-    yes: [SOUND_NUT, {}],
+    yes: [SOUND_NUT, { duty: { motor: { torque: '0.13 N m' } } }],
     no: [SOUND_NUT, { duty: { load: 600 } }],
     'not-told': [SOUND_NUT, { duty: undefined }],
   },
@@ -364,8 +364,8 @@ export const NUT_CASES: VerdictCases = {
     'not-told': [SOUND_NUT, { duty: undefined }],
   },
   'end-stop': {
-    yes: [SOUND_NUT, { screw: 'Tr8x8(P2)' }],
-    but: [SOUND_NUT, { material: 'pc' }],
+    yes: [SOUND_NUT, { duty: { motor: { torque: '0.06 N m' } } }],
+    but: [SOUND_NUT, {}],
     'not-told': [SOUND_NUT, { duty: { motor: undefined } }],
   },
 };

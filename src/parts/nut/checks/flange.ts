@@ -1,4 +1,5 @@
 import { type Check, soft, told } from '../../../judge/check.js';
+import { bodyRoot } from '../../../mechanics/flange/body-root.js';
 import { type AskedStress, allowableStress } from '../../../mechanics/strength/allowable.js';
 import { rootNotch } from '../../../mechanics/strength/notch.js';
 import { threadBending } from '../../../mechanics/thread/bending.js';
@@ -18,7 +19,7 @@ import { floorStress } from '../../common/pocket-floor.js';
 import { commonArea } from '../../common/section-volume.js';
 import type { NutDesign } from '../dimensions.js';
 import { type TeethFormula, worstTeeth } from '../engagement.js';
-import { bendFlange, isDrawnOut } from '../flange-bending.js';
+import { bendFlange, type FlangeBending, isDrawnOut } from '../flange-bending.js';
 import { bodyOutline, flangeOutline } from '../plan.js';
 import { boreOf, pocketedOf } from '../pockets.js';
 import { seatOf, seatStresses } from '../variants/nut-seat.js';
@@ -78,14 +79,36 @@ function barrelArea(design: NutDesign): number {
   return polygonArea(bodyOutline(design.finished.body, CHORD)) - (Math.PI / 4) * boredBy(design) ** 2;
 }
 
-/**
- * How much more than the section the corner between body and flange bears, drawn out of it. The wall beside the bore counts as half of a
- * bar that has a shoulder on either side. What the flange's own bending adds is not in it.
- */
-function barrelNotch(design: NutDesign, pull: Pull): number {
+/** What the skin of the body bears where it leaves its flange, for one newton. */
+interface Root {
+  /** MPa, with what its corner adds where that is pulled */
+  readonly stress: number;
+  readonly words: string;
+}
+
+/** The flange that is held further out turns the wall beside the bore; drawn out of it, the wall is pulled at its corner. */
+function rootOf(design: NutDesign, pull: Pull): Root {
   const { body, fillet } = design.finished;
-  const wall = (Math.min(body.across, body.flats ?? Infinity) - boredBy(design)) / 2;
-  return isDrawnOut(design, pull) ? rootNotch({ fillet, thickness: 2 * wall }) : 1;
+  const [across, bore] = [Math.min(body.across, body.flats ?? Infinity), boredBy(design)];
+  const wall = (across - bore) / 2;
+  const area = barrelArea(design);
+  const turned = turnedBy(design, bendFlange(design, pull), { wall, radius: (across + bore) / 4 });
+  const notch = isDrawnOut(design, pull) ? rootNotch({ fillet, thickness: wall }) : 1;
+  const more = turned > 1 ? `, ${plain(turned, 1)} times that as its flange turns it` : '';
+  const corner = notch > 1 ? `, ${plain(notch, 1)} times at its corner` : '';
+  return { stress: (notch * turned) / area, words: `${plain(area, 0)} mm² of body beside its bore${more}${corner}` };
+}
+
+/** How much more than its section the skin of the wall bears as its flange turns it. */
+function turnedBy(
+  { finished }: NutDesign,
+  bent: FlangeBending | undefined,
+  { wall, radius }: { readonly wall: number; readonly radius: number },
+): number {
+  if (!bent) return 1;
+  if (bent.crowding === Infinity) return Infinity;
+  const { arm, crowding } = bent;
+  return bodyRoot({ force: 1, area: 1, arm: arm + wall / 2, radius, thickness: finished.flange!.thickness, crowding });
 }
 
 /** A body printed standing parts between two layers, where it leaves its flange. */
@@ -93,19 +116,21 @@ export const barrelPull: NutCheck = {
   ...strength,
   id: 'barrel-pull',
   title: 'Pull on the body across its layers',
-  moves: 'body.diameter, fillet, duty.load, duty.temperature, material',
+  moves:
+    'flange.thickness, body.diameter, fillet, holes.circle, duty.load, duty.motor.torque, duty.temperature, material',
   grave: true,
   run: (design, limits) => {
     if (!design.finished.flange) return undefined;
-    const area = barrelArea(design);
     const borne = (one: LoadCase): Borne => {
-      const notch = barrelNotch(design, one.pull);
-      const value = (notch * one.force) / area;
-      const corner = notch > 1 ? `, ${plain(notch, 1)} times that at its root` : '';
-      const words = `${worked(value, 'MPa')} MPa on ${plain(area, 0)} mm² of body beside its bore, the whole load taken beyond the flange${corner}`;
+      const root = rootOf(design, one.pull);
+      const value = one.force * root.stress;
+      const words = `${worked(value, 'MPa')} MPa where it leaves its flange: the whole load on ${root.words}`;
       return { value, allowed: tensionOf(design, one, 'across'), words };
     };
-    return judgeCases(design, limits, { borne, cure: 'use a wider body, a larger fillet, or a stronger material' });
+    return judgeCases(design, limits, {
+      borne,
+      cure: 'use a thicker flange, a wider body, a larger fillet, screws nearer to it, or a stronger material',
+    });
   },
 };
 
@@ -168,13 +193,13 @@ export const endStop: NutCheck = {
         allowableStress(design.material, { kind, direction, duration: 'moment', temperature });
       const flange = Math.max(...PULLS.map((pull) => bendFlange(design, pull)?.stress ?? 0));
       const pocketed = pocketedOf(design);
-      const notch = Math.max(...PULLS.map((pull) => barrelNotch(design, pull)));
+      const root = Math.max(...PULLS.map((pull) => rootOf(design, pull).stress));
       return [
         ['the flange', usedShare(force * flange, bears('tension'))],
         ...(pocketed
           ? [['the floor of its pockets', usedShare(force * floorStress(pocketed), bears('tension'))] as const]
           : []),
-        ['the body beside its flange', usedShare((force * notch) / barrelArea(design), bears('tension', 'across'))],
+        ['the body beside its flange', usedShare(force * root, bears('tension', 'across'))],
         ...engaged(design, force).map(([what, stress, kind]) => [what, usedShare(stress, bears(kind))] as const),
       ];
     }),

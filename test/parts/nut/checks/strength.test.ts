@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nutSheet } from '../../../support/nut-sheets.js';
+import { strongNut as nutSheet } from '../../../support/nut-sheets.js';
 import { findingOf } from '../../../support/one-finding.js';
 
 const stalled = (changes: Record<string, unknown>) => findingOf(nutSheet(changes), 'thread-stall')!;

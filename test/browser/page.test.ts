@@ -484,7 +484,7 @@ describe('the page of a nut', () => {
 
   it('shows a name of a script as a name', async () => {
     const evil = await pageOf('nut', (sheet) =>
-      sheet.replace('material: pa12', 'mark: "<script>"\nmaterial: pa12').replace('bore: 18.6 mm, ', ''),
+      sheet.replace('material: pa12', 'mark: "<script>"\nmaterial: pa12').replace('bore: 20 mm, ', ''),
     );
     if (!evil) return;
     const other = await openPage(browser, evil);

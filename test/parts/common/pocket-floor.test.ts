@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { floorStress } from '../../../src/parts/common/pocket-floor.js';
 import { LOADED } from '../../support/motor-plate-sheets.js';
-import { changed, SOUND_NUT } from '../../support/nut-sheets.js';
+import { changed, STRONG_NUT as SOUND_NUT } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 import { PLAIN } from '../adapter/verdict-cases.js';
 
@@ -64,7 +64,7 @@ describe('the floor of pockets', () => {
     expect(stalled.value! / byHand(651 / 4, { ...HEAD, floor: 3 })).toBeCloseTo(1, 2);
     expect(stalled.limit!.max).toBeCloseTo(21 * Math.exp(-7 / 85), 3);
     expect(found(SOUND_NUT, { ...sunk, flange: { thickness: 4.5 } })!.message).toMatch(
-      /; leave more plastic under the pocket, or set the heads on the face$/,
+      /; take less motor current, leave more plastic under the pocket, or set the heads on the face$/,
     );
     expect(found(SOUND_NUT)).toBeUndefined();
   });

@@ -8,7 +8,7 @@ import { GUIDED, LOCATED, PRESSED } from '../support/end-holder-sheets.js';
 import { FAMILY_BASE, METAL } from '../support/family-sheet.js';
 import { ADAPTED, BELTED, LOADED, MOUNTED } from '../support/motor-plate-sheets.js';
 import { changed, SOUND_NUT } from '../support/nut-sheets.js';
-import { CLAMP } from '../support/sleeve-sheets.js';
+import { BUSH, CLAMP } from '../support/sleeve-sheets.js';
 
 type Tree = { readonly [key: string]: unknown };
 
@@ -40,6 +40,12 @@ const COUPLING = changed(PLAIN_COUPLING, {
   duty: { load: 20, upward: 0, span: 300 },
 });
 const JOINT = changed(CLAMP, { offset: 0, printer: { compensation: 'file' } });
+const CATCHING = {
+  body: { diameter: 25, length: 26 },
+  flange: { diameter: 46 },
+  holes: { circle: 36 },
+  catch_nut: { across_flats: 17, height: 8 },
+};
 const SPLIT = {
   ...FAMILY_BASE,
   family: { kind: 'split' },
@@ -167,7 +173,25 @@ const ODD: readonly Odd[] = [
     { 'drive-torque': 'but' },
   ],
   ['polycarbonate in grease', SOUND_NUT, { material: 'pc' }, { grease: 'but' }],
+  [
+    'a PLA nut of nobody knows how much grit',
+    SOUND_NUT,
+    { material: 'pla', duty: { dust: undefined } },
+    { 'wear-depth': 'not-told' },
+  ],
   // nuts: the axis
+  [
+    'a catch nut of nobody knows which side',
+    SOUND_NUT,
+    { ...CATCHING, mounting: undefined },
+    { 'catch-nut': 'not-told' },
+  ],
+  [
+    'a catch nut of nobody knows which axis, its flange down',
+    SOUND_NUT,
+    { ...CATCHING, mounting: 'flange-down', duty: { axis: undefined } },
+    { 'catch-nut': 'not-told' },
+  ],
   ['a steep screw upright without a brake', SOUND_NUT, { screw: 'Tr8x8(P2)' }, { 'drive-holding': 'but' }],
   [
     'a steep screw of an axis that nobody called level',
@@ -311,7 +335,26 @@ const ODD: readonly Odd[] = [
     { 'set-screw': 'but' },
   ],
   ['hubs that spin at 3,000 rpm', COUPLING, { duty: { speed: 3000 } }, { speed: 'but' }],
+  [
+    'a motor shaft of nobody knows which length',
+    COUPLING,
+    { motor: { shaft: { length: undefined } } },
+    { 'shaft-engagement': 'not-told' },
+  ],
+  [
+    'a motor shaft that nobody calls clean',
+    COUPLING,
+    { motor_hub: { degreased: undefined } },
+    { 'grip-torque': 'not-told' },
+  ],
   // sleeves
+  [
+    'ends that nobody calls clean',
+    JOINT,
+    { motor_end: { degreased: undefined }, screw_end: { degreased: undefined } },
+    { 'grip-torque': 'not-told' },
+  ],
+  ['a bush on nobody knows which motor', BUSH, { material: 'petg', duty: { temperature: 25 } }, { heat: 'not-told' }],
   ['a PA12 sleeve on a hot motor', JOINT, { material: 'pa12', motor: { temperature: 70 } }, { 'grip-torque': 'no' }],
   [
     'a sleeve that carries a hanging screw and a load',
@@ -374,6 +417,12 @@ const ODD: readonly Odd[] = [
     GUIDED,
     { thrust_bearing: 'no', mounting: 'motor-above' },
     { 'locating-bearings': 'no' },
+  ],
+  [
+    'a located screw, the motor end untold',
+    LOCATED,
+    { thrust_bearing: undefined },
+    { 'locating-bearings': 'not-told' },
   ],
   ['a bent screw that is held', GUIDED, { runout: 0.5 }, { 'screw-wobble': 'no' }],
   ['a holder of nobody knows which coupling', GUIDED, { coupling: undefined }, { 'locating-bearings': 'not-told' }],

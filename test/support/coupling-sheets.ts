@@ -6,11 +6,11 @@ type Tree = { readonly [key: string]: unknown };
 export const PLAIN_COUPLING = {
   part: 'coupling',
   name: 'plain',
-  motor: { shaft: { diameter: 5, flat: 4.5 }, torque: 0.3, temperature: 70 },
+  motor: { shaft: { diameter: 5, flat: 4.5, length: 40 }, torque: 0.3, temperature: 70 },
   screw: { designation: 'Tr8x2', major: 7.95 },
   mounting: 'motor-below',
   material: 'pc',
-  motor_hub: { clamp: { screw: 'M3', count: 2, washers: 'yes' } },
+  motor_hub: { clamp: { screw: 'M3', count: 2, washers: 'yes' }, degreased: 'yes' },
   screw_hub: { clamp: { screw: 'M3', count: 2, washers: 'yes' }, degreased: 'yes' },
   duty: { temperature: 25 },
 } as const;

@@ -18,6 +18,7 @@ export const SOUND_NUT = {
     cycle: '60 s',
     temperature: 30,
     grease: 'greased',
+    dust: 'no',
     feed: 6,
     motor: { steps: 200, microsteps: 16, torque: '0.13 N m' },
     span: 260,

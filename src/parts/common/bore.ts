@@ -24,6 +24,8 @@ export interface Shaft {
   readonly flatLength?: number;
   /** free length that can enter the hub */
   readonly length?: number;
+  /** the field that would tell it, where nobody does: enough is counted */
+  readonly lengthField?: string;
   /** a screw that is held over its crests */
   readonly crests?: true;
   /** of a screw whose crests nobody measured: as thin as its class allows, or thinner still */
@@ -48,7 +50,7 @@ export function resolveShaft(sheet: ShaftSheet, field: string, calipers: number,
   const more = {
     ...(across ? { across: measured(across, calipers) } : {}),
     ...(sheet.flat_length === undefined ? {} : { flatLength: sheet.flat_length }),
-    ...(sheet.length === undefined ? {} : { length: sheet.length }),
+    ...(sheet.length === undefined ? { lengthField: `${field}.length` } : { length: sheet.length }),
   };
   if (form === 'hexagon') return { form, diameter: cornersOf(measured(across!, calipers)), ...more };
   const diameter = measured(sheet.diameter!, calipers);

@@ -36,6 +36,8 @@ export interface Grip {
   readonly clamp?: ClampScrews;
   readonly setScrew?: FastenerSize;
   readonly friction: number;
+  /** nobody tells whether grease is on the shaft: none is counted */
+  readonly greaseUntold?: true;
   /** of each clamp screw, N·mm */
   readonly tightening?: number;
 }

@@ -1,5 +1,6 @@
-import { type Check, hard, soft, valued } from '../../judge/check.js';
+import { type Check, hard, notJudged, soft, valued } from '../../judge/check.js';
 import { keeps } from '../../judge/judge.js';
+import { GREASED_LEAST } from '../../mechanics/friction.js';
 import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { washer } from '../../standards/fasteners/washer.js';
@@ -10,6 +11,7 @@ import type { Clamp } from './clamp.js';
 import { GRIP_CHECKS } from './grip-checks.js';
 import { type HeldView, sectionOf } from './held.js';
 import { heldWalls } from './hub-walls.js';
+import { askedWhereWorse } from './untold.js';
 import { LEAST_WALL, thinnest } from './walls.js';
 
 /** Where a kind's sheet says what these checks hang on. */
@@ -25,7 +27,11 @@ export function heldChecks<Design>(
   viewOf: (design: Design) => HeldView | undefined,
   fields: HeldFields,
 ): Check<Design>[] {
-  return [...GRIP_CHECKS, wall, shaftEngagement, boreRunout, toolAccess, headInside, printBridge].map(
+  const checks = [...GRIP_CHECKS, wall, shaftEngagement, boreRunout, toolAccess, headInside, printBridge];
+  return askedWhereWorse(
+    checks,
+    fields.holds.map((hold) => ({ field: `${hold}.degreased`, worse: (view) => greasy(view, hold) })),
+  ).map(
     (check): Check<Design> => ({
       ...check,
       moves: movesOf(check.moves, fields),
@@ -36,6 +42,17 @@ export function heldChecks<Design>(
     }),
   );
 }
+
+/** The same view with grease on a shaft of which nobody tells; undefined where the sheet does. */
+const greasy = (view: HeldView, hold: string): HeldView | undefined =>
+  view.held.some((one) => sectionOf(one) === hold && one.grip.greaseUntold)
+    ? {
+        ...view,
+        held: view.held.map((one) =>
+          sectionOf(one) === hold ? { ...one, grip: { ...one.grip, friction: GREASED_LEAST } } : one,
+        ),
+      }
+    : undefined;
 
 /** `HOLD` stands for each section that holds a shaft, `OUTSIDE` for the outside of the body. */
 function movesOf(moves: string, { outside, holds }: HeldFields): string {
@@ -87,6 +104,8 @@ const shaftEngagement: HeldCheck = {
   run: ({ held }, { pass: { min = 0 } }) => {
     const rows = held.map((one) => ({ one, ratio: one.engagement / one.shaft.diameter.likely }));
     const { one, ratio } = rows.reduce((a, b) => (b.ratio < a.ratio ? b : a));
+    const untold = held.flatMap(({ shaft }) => shaft.lengthField ?? []);
+    if (ratio >= min && untold.length > 0) return notJudged(...untold);
     const cure = ratio < min ? '; the shaft must reach further in, or the bore be longer' : '';
     return valued(exactly(ratio), `${plain(one.engagement, 1)} mm in the ${one.name}${cure}`);
   },

@@ -33,7 +33,7 @@ export function holdFigures(
   own: HoldSheet,
   { field, shaft, clamped, material }: HoldPlace,
   assumptions: Assumptions,
-): { readonly clearance: number; readonly friction: number } {
+): { readonly clearance: number; readonly friction: number; readonly greaseUntold?: true } {
   const [usual, why] = clamped
     ? [BORE_CLEARANCE.clamp, 'the slit opens for the shaft, and closes on it']
     : [BORE_CLEARANCE.fixed, 'slides on'];
@@ -45,5 +45,7 @@ export function holdFigures(
     greased ? GREASED_LEAST : dryFriction(material),
     greased ? `grease of the screw; ${field}.degreased: yes counts more` : 'steel in plastic, washed free of grease',
   );
-  return { clearance, friction };
+  // a plain shaft counts as washed: whether it is hangs on what nobody tells
+  const isUntold = own.degreased === undefined && own.friction === undefined && !greased;
+  return { clearance, friction, ...(isUntold ? { greaseUntold: true as const } : {}) };
 }

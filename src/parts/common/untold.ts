@@ -1,4 +1,4 @@
-import { type Check, type LimitsInForce, notJudged, type Outcome } from '../../judge/check.js';
+import { type Check, type LimitsInForce, notJudged, type Outcome, VERDICTS } from '../../judge/check.js';
 import { verdictOf } from '../../judge/run-checks.js';
 
 /** A figure that the sheet may not tell: its design holds the worst that is usual. */
@@ -62,4 +62,34 @@ function changedBy<Design>({ check, limits, worst }: Judged<Design>, milder: Des
   if (found === undefined) return undefined;
   const isOther = found.kind === 'not-judged' || verdictOf(check, found, limits) !== verdictOf(check, worst, limits);
   return isOther ? found : undefined;
+}
+
+/** A figure that the sheet may not tell: its design holds the usual one, or none. */
+export interface Usual<Design> {
+  /** of the sheet */
+  readonly field: string;
+  /** the design by the worst that may be; undefined where the sheet tells */
+  readonly worse: (design: Design) => Design | undefined;
+}
+
+/** Checks that judge a design by what is usual: where the worst that may be comes to a worse verdict, what was not told is asked for. */
+export function askedWhereWorse<Design>(
+  checks: readonly Check<Design>[],
+  usual: readonly Usual<Design>[],
+): Check<Design>[] {
+  return checks.map((check) => ({
+    ...check,
+    run: (design, limits) => {
+      const found = check.run(design, limits);
+      if (found === undefined || found.kind === 'not-judged') return found;
+      const rank = (outcome: Outcome) => VERDICTS.indexOf(verdictOf(check, outcome, limits));
+      const isWorse = ({ worse }: Usual<Design>) => {
+        const other = worse(design);
+        const outcome = other && check.run(other, limits);
+        return outcome !== undefined && rank(outcome) > rank(found);
+      };
+      const missing = usual.filter(isWorse).map(({ field }) => field);
+      return missing.length === 0 ? found : notJudged(...missing);
+    },
+  }));
 }

@@ -135,12 +135,12 @@ function wishFor(sheet: CouplingSheet, { name, shaft, task, radius }: WishInput,
   const { material } = task.life;
   const kind = assumptions.or(own.grip, `${field}.grip`, 'clamp', 'holds better than a set screw, and marks no shaft');
   const clamped = kind !== 'set-screw';
-  const { clearance, friction } = holdFigures(own, { field, shaft, clamped, material }, assumptions);
+  const { clearance, ...rubs } = holdFigures(own, { field, shaft, clamped, material }, assumptions);
   const bore = boreFor(shaft, clearance);
   const setScrew = kind === 'clamp' ? undefined : (own.set_screw?.screw ?? setScrewFor(shaft));
   const joint = own.set_screw?.joint ?? 'nut';
   const base: Grip = {
-    friction,
+    ...rubs,
     ...(setScrew ? { setScrew } : {}),
     ...(own.tightening === undefined ? {} : { tightening: own.tightening }),
   };

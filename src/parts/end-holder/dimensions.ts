@@ -39,6 +39,8 @@ export interface EndHolderDesign
   readonly pattern: HolePattern;
   readonly frame?: number;
   readonly thrustBearing: boolean;
+  /** nobody tells whether there is one: none is counted */
+  readonly bearingUntold?: true;
   readonly duty: DutySheet;
   readonly material: Material;
   readonly printer: Printer;
@@ -99,6 +101,7 @@ export function designEndHolder(sheet: EndHolderSheet, presets: PresetTexts): En
       end_room: sheet.end_room,
     }),
     thrustBearing: sheet.thrust_bearing === 'yes',
+    ...(sheet.thrust_bearing === undefined ? { bearingUntold: true as const } : {}),
     duty: dutyOf(sheet),
     material,
     printer,

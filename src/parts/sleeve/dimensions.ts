@@ -151,18 +151,19 @@ interface SleeveHeat {
   readonly coolest?: HubTemperature;
 }
 
-/** As hot as the motor's shaft or the room; at least so warm where the room is not told. */
+/** As hot as the motor's shaft or the room; at least so warm where the room is not told. A bush may sit on a motor that nobody tells of. */
 function heatOf({ motor, duty }: SleeveSheet, assumptions: Assumptions): SleeveHeat | undefined {
   const around = duty?.temperature;
-  const heat = motor && motorHeat(motor.temperature, assumptions);
-  if (heat === undefined && around === undefined) return undefined;
-  const beside = (shaft: number | undefined): HubTemperature => ({
-    at: Math.max(shaft ?? -Infinity, around ?? -Infinity),
+  if (motor === undefined && around === undefined) return undefined;
+  const heat = motorHeat(motor?.temperature, assumptions);
+  const coolest = motor === undefined ? around : heat.coolest;
+  const beside = (shaft: number): HubTemperature => ({
+    at: Math.max(shaft, around ?? -Infinity),
     known: around !== undefined,
   });
   return {
-    temperature: beside(heat?.temperature),
-    ...(heat?.coolest === undefined ? {} : { coolest: beside(heat.coolest) }),
+    temperature: beside(heat.temperature),
+    ...(coolest === undefined || heat.coolest === undefined ? {} : { coolest: beside(coolest) }),
   };
 }
 

@@ -159,9 +159,9 @@ function wishFor(
 ): Wish {
   const own = sheet[field] ?? {};
   const { material } = life;
-  const { clearance, friction } = holdFigures(own, { field, shaft, clamped: true, material }, assumptions);
+  const { clearance, ...rubs } = holdFigures(own, { field, shaft, clamped: true, material }, assumptions);
   const bore = boreFor(shaft, clearance);
-  const base: Grip = { friction, ...(own.tightening === undefined ? {} : { tightening: own.tightening }) };
+  const base: Grip = { ...rubs, ...(own.tightening === undefined ? {} : { tightening: own.tightening }) };
   const clamp = chooseClamp({
     shaft,
     bore,

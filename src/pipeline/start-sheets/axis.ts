@@ -54,7 +54,7 @@ parts:                          # a section a part, by the name that its folder 
     printer: {nozzle: 0.4 mm, layer: 0.08 mm, hole_offset: 0.15 mm, compensation: file}
   coupling:
     retighten: yes
-    motor_hub: {clamp: {screw: M3, count: 1, washers: yes}, bore_clearance: 0.02 mm}
+    motor_hub: {clamp: {screw: M3, count: 1, washers: yes}, bore_clearance: 0.02 mm, degreased: yes}
     screw_hub: {clamp: {screw: M3, count: 1, washers: yes}, degreased: yes}
     insert: {material: tpu95a, hardness: 95 Shore A, pad: disc}
     duty: {starts: 60, shock: light}

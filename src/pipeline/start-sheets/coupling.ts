@@ -24,7 +24,7 @@ thrust_bearing: no              # yes: a bearing and a collar carry the screw al
 # Plastic gives under a clamp: washers spread its force, and a second tightening (cold, after the first hot day) brings
 # much of it back. yes counts on it, and writes it on the workshop card.
 retighten: yes
-motor_hub: {clamp: {screw: M3, count: 1, washers: yes}, bore_clearance: 0.02 mm}     # grip: clamp, set-screw, both
+motor_hub: {clamp: {screw: M3, count: 1, washers: yes}, bore_clearance: 0.02 mm, degreased: yes}     # grip: clamp, set-screw, both
 screw_hub: {clamp: {screw: M3, count: 1, washers: yes}, degreased: yes}   # degreased: no grease left where it is held
 
 insert:

@@ -23,7 +23,7 @@ offset: 0.03 mm                 # by which the shafts are out of line; a rigid s
 # much of it back. yes counts on it, and writes it on the workshop card.
 retighten: yes
 length: 34 mm                   # the crests of a screw are a third of its bore: longer, so that they do not sink in
-motor_end: {clamp: {screw: M3, count: 1, washers: yes}, bore_clearance: 0.02 mm}
+motor_end: {clamp: {screw: M3, count: 1, washers: yes}, bore_clearance: 0.02 mm, degreased: yes}
 screw_end: {clamp: {screw: M3, count: 1, washers: yes}, degreased: yes}   # degreased: no grease left where it is held
 
 material: pc                    # nylon loses its grip on a hot motor
@@ -48,6 +48,7 @@ shaft: 5 mm                     # the shaft
 bore: 8 mm                      # the bore it is to fill
 length: 12 mm
 
+motor: {temperature: 40 C}      # of the shaft, where a motor turns it
 material: petg                  # leadwright presets material lists them
 printer: {nozzle: 0.4 mm, layer: 0.16 mm, hole_offset: 0.15 mm, compensation: file}
 

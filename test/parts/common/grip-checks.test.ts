@@ -200,7 +200,11 @@ describe('the strain of a hub that closes', () => {
 
 describe('a hub on the crests of a screw', () => {
   it('has grease on it unless it is washed, and is no shaft', () => {
-    const screw = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 } };
+    const screw = {
+      shaft: undefined,
+      screw: { designation: 'Tr8x2', major: 7.95 },
+      screw_end: { degreased: undefined },
+    };
     expect(sleeve('crest-grip', screw)!.message).toMatch(
       /^the crests are 37 % of the bore, [\d.]+ MPa on them, and grease leaves a friction of 0\.05: wash it off and say screw_end\.degreased: yes; /,
     );

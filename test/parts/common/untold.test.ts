@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Check, hard, notJudged, soft, valued } from '../../../src/judge/check.js';
 import { runChecks } from '../../../src/judge/run-checks.js';
-import { askedWhereItHangs, type Untold } from '../../../src/parts/common/untold.js';
+import { askedWhereItHangs, askedWhereWorse, type Untold } from '../../../src/parts/common/untold.js';
 import { exactly } from '../../../src/units/measured.js';
 
 /** A stress by heat and length, each of which may be untold: it holds the worst that is usual, and the mildest beside it. */
@@ -87,5 +87,33 @@ describe('what was not told', () => {
     const silent: Check<Design> = { ...stress, run: ({ heat }) => (heat > 10 ? valued(exactly(heat), '') : undefined) };
     expect(found({ heat: 5, mild: { heat: 1 } }, { check: silent })).toBeUndefined();
     expect(found({ heat: 15, mild: { heat: 1 } }, { check: silent })).toMatchObject({ word: 'no', value: 15 });
+  });
+});
+
+describe('what is usual', () => {
+  const usual = [
+    { field: 'heat', worse: (one: Design) => (one.heat === 0 ? { ...one, heat: 9 } : undefined) },
+    { field: 'length', worse: (one: Design) => (one.length === 0 ? { ...one, length: 2 } : undefined) },
+  ];
+  const worded = (design: Partial<Design>, check = stress) =>
+    runChecks(askedWhereWorse([check], usual), { heat: 0, length: 0, mild: {}, ...design })[0]!;
+
+  it('passes where the worst that may be passes, by the usual figure', () => {
+    expect(worded({ length: 1 })).toMatchObject({ word: 'yes', value: 1 });
+    expect(worded({ heat: 1 })).toMatchObject({ word: 'yes', value: 1 });
+  });
+
+  it('is asked for where the worst that may be comes to a worse verdict', () => {
+    expect(worded({ length: 3 })).toMatchObject({ word: 'not-told', missing: ['heat'] });
+    expect(worded({ heat: 9 })).toMatchObject({ word: 'not-told', missing: ['length'] });
+    expect(worded({ length: 11 })).toMatchObject({ word: 'no', value: 11 });
+  });
+
+  it('is asked for where the worst that may be is a fail of a caution, and leaves open what is open', () => {
+    const check: Check<Design> = { ...stress, limits: soft({ max: 2 }, { max: 10 }) };
+    expect(worded({ length: 3 }, check).missing).toEqual(['heat']);
+    expect(worded({ length: 3, heat: 1 }, check)).toMatchObject({ word: 'but', value: 4 });
+    const open: Check<Design> = { ...stress, run: () => notJudged('room') };
+    expect(worded({}, open).missing).toEqual(['room']);
   });
 });

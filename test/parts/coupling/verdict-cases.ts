@@ -23,6 +23,7 @@ export const COUPLING_CASES: VerdictCases = {
     yes: [PLAIN_COUPLING, {}],
     but: [PLAIN_COUPLING, { hubs: { outside_diameter: 50 } }],
     no: [PLAIN_COUPLING, { material: 'pla' }],
+    'not-told': [PLAIN_COUPLING, { motor_hub: { degreased: undefined } }],
   },
   'flat-pressure': {
     yes: [PLAIN_COUPLING, {}],
@@ -49,6 +50,7 @@ export const COUPLING_CASES: VerdictCases = {
   'shaft-engagement': {
     yes: [PLAIN_COUPLING, {}],
     no: [PLAIN_COUPLING, { motor: { shaft: { length: 5 } } }],
+    'not-told': [PLAIN_COUPLING, { motor: { shaft: { length: undefined } } }],
   },
   'bore-runout': {
     yes: [PLAIN_COUPLING, {}],
@@ -124,6 +126,7 @@ export const COUPLING_CASES: VerdictCases = {
   'shaft-gap': {
     yes: [PLAIN_COUPLING, {}],
     no: [PLAIN_COUPLING, { motor: { shaft: { length: 5 } } }],
+    'not-told': [PLAIN_COUPLING, { motor: { shaft: { length: undefined } } }],
   },
   'assembly-room': {
     yes: [PLAIN_COUPLING, {}],

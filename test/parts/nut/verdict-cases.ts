@@ -327,6 +327,7 @@ export const NUT_CASES: VerdictCases = {
     yes: [SOUND_NUT, {}],
     perhaps: [SOUND_NUT, { fit: { axial: 0.02 } }],
     but: [SOUND_NUT, { printer: { layer: 0.2 } }],
+    'not-told': [SOUND_NUT, { fit: { axial: 0.06 }, duty: { temperature: undefined } }],
   },
   'nut-seat': {
     yes: [FAMILY, { family: { kind: 'holder', nut: METAL } }],

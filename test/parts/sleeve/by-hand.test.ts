@@ -50,19 +50,26 @@ describe('a sleeve worked by hand', () => {
   });
 
   it('asks for the screw only where it slips at its thinnest and holds as it is likely', () => {
-    const pulls = (load: number) => finding(clamp({ shaft: undefined, screw: 'Tr8x2', duty: { load } }), 'axial-grip')!;
+    const greasy = { screw_end: { degreased: undefined } };
+    const pulls = (load: number) =>
+      finding(clamp({ ...greasy, shaft: undefined, screw: 'Tr8x2', duty: { load } }), 'axial-grip')!;
     expect(pulls(10)).toMatchObject({ word: 'but' });
     expect(pulls(80)).toMatchObject({ word: 'not-told', missing: ['screw.major'] });
     expect(pulls(100)).toMatchObject({ word: 'no' });
     // of a screw that was measured nothing is asked
-    const measured = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 }, duty: { load: 80 } };
+    const measured = { ...greasy, shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 }, duty: { load: 80 } };
     expect(finding(clamp(measured), 'axial-grip')).toMatchObject({ word: 'but' });
   });
 
   it('slips along when the axis jams: the motor pulls on the screw and turns it', () => {
     // Tr8x2 at friction 0.05, µ/cos 15° = 0.0518: 3.5·(2 + 0.0518·π·7)/(π·7 − 0.0518·2) = 0.5019 mm, so 250 N·mm pull with 498.1 N;
     // a level load of 10 N takes 22.3 N·mm in work, at friction 0.5. On crests of 7.95 mm: √(498.1² + (2/7.95)²·(250² − 22.3²)) = 502.1 N
-    const screw = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 }, duty: { load: 10 } };
+    const screw = {
+      shaft: undefined,
+      screw: { designation: 'Tr8x2', major: 7.95 },
+      screw_end: { degreased: undefined },
+      duty: { load: 10 },
+    };
     const found = finding(clamp(screw), 'axial-grip')!;
     expect(found.fail_limit).toEqual({ min: 20 });
     expect(found.limit!.min).toBeCloseTo(502.1, 1);
@@ -86,7 +93,11 @@ describe('a sleeve worked by hand', () => {
 
   it('asks for shocks where what it holds in work hangs on them', () => {
     // 1.3 × 22.3 N·mm in work, or 1.3 × 2.2 × 22.3 = 63.9 of heavy shock
-    const screw = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 } };
+    const screw = {
+      shaft: undefined,
+      screw: { designation: 'Tr8x2', major: 7.95 },
+      screw_end: { degreased: undefined },
+    };
     const of = (load: number, shock: string | undefined) =>
       finding(clamp({ ...screw, duty: { load, shock } }), 'grip-torque')!;
     expect(of(10, undefined).fail_limit!.min).toBeCloseTo(63.9, 0);

@@ -18,7 +18,7 @@ describe('a sleeve', () => {
       'clamp of odd shafts',
       changed(CLAMP, {
         motor: { shaft: { form: 'keyed', diameter: 8, flat: undefined, flat_length: undefined }, torque: 0.2 },
-        shaft: { across_flats: 6 },
+        shaft: { diameter: undefined, across_flats: 6 },
       }),
     ],
     [

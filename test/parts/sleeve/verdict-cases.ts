@@ -1,19 +1,5 @@
+import { BUSH, CLAMP } from '../../support/sleeve-sheets.js';
 import type { VerdictCases } from '../../support/verdict-gate.js';
-
-const CLAMP = {
-  part: 'sleeve',
-  name: 'joint',
-  form: 'clamp',
-  motor: { shaft: { diameter: 5, flat: 4.5, flat_length: 15 }, torque: 0.25, temperature: 55 },
-  shaft: 8,
-  mounting: 'horizontal',
-  retighten: 'yes',
-  motor_end: { clamp: { screw: 'M3', washers: 'yes' } },
-  screw_end: { clamp: { screw: 'M3', washers: 'yes' } },
-  material: 'pc',
-  duty: { temperature: 30 },
-};
-const BUSH = { part: 'sleeve', name: 'bush', form: 'bush', shaft: 5, bore: 8, length: 12 };
 
 /** A sheet for each word that each check can say. */
 export const SLEEVE_CASES: VerdictCases = {
@@ -52,6 +38,7 @@ export const SLEEVE_CASES: VerdictCases = {
   'shaft-engagement': {
     yes: [CLAMP, {}],
     no: [CLAMP, { motor: { shaft: { length: 5 } } }],
+    'not-told': [CLAMP, { motor: { shaft: { length: undefined } } }],
   },
   'tool-access': {
     yes: [CLAMP, {}],

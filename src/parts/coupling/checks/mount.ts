@@ -112,7 +112,7 @@ export const shaftGap: CouplingCheck = {
   title: 'Distance of the shaft ends',
   unit: 'mm',
   limits: hard({ min: 0.5 }),
-  moves: 'insert.pad, motor_hub.stop, screw_hub.stop',
+  moves: 'motor.shaft.length, shaft.length, insert.pad, motor_hub.stop, screw_hub.stop',
   run: ({ hubs, shaftGap: gap, insert: { pad } }) => {
     const short = hubs.find(({ shaft, depth }) => pad.kind !== 'none' && (shaft.length ?? Infinity) < depth - 1e-6);
     if (short)
@@ -120,6 +120,8 @@ export const shaftGap: CouplingCheck = {
         'fail',
         `the shaft of the ${short.name.replace('-', ' ')} is ${plain(short.shaft.length!, 1)} mm long and must go in ${plain(short.depth, 1)} mm to stand on the pad; a shorter hub or insert, or one clamp screw`,
       );
+    const untold = hubs.flatMap(({ shaft }) => (pad.kind === 'none' ? [] : (shaft.lengthField ?? [])));
+    if (untold.length > 0) return notJudged(...untold);
     if (hubs.length < 2) return undefined;
     if (gap === undefined) return notJudged('motor_hub.stop', 'screw_hub.stop');
     return valued(

@@ -56,7 +56,7 @@ const locating: HolderCheck = {
   limits: hard({ min: 1, max: 1 }),
   moves: 'role, coupling, thrust_bearing, mounting',
   grave: true,
-  run: ({ role, coupling, thrustBearing, mounting }, { pass }) => {
+  run: ({ role, coupling, thrustBearing, bearingUntold, mounting }, { pass }) => {
     const missing = [
       ...(coupling === undefined ? ['coupling'] : []),
       ...(coupling === 'disc' && mounting === undefined ? ['mounting'] : []),
@@ -69,6 +69,7 @@ const locating: HolderCheck = {
       mounting,
     });
     const count = places.length;
+    if (bearingUntold && keeps(count, pass) && !keeps(count + 1, pass)) return notJudged('thrust_bearing');
     const cure = keeps(count, pass)
       ? ''
       : count > 1

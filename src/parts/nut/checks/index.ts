@@ -1,5 +1,7 @@
 import type { Check } from '../../../judge/check.js';
+import { onceFor } from '../../../units/once.js';
 import { heat, shrinkAppliedOnce } from '../../common/checks.js';
+import { askedWhereWorse } from '../../common/untold.js';
 import type { NutDesign } from '../dimensions.js';
 import { mountBinding } from './binding.js';
 import { wall } from './body.js';
@@ -37,18 +39,28 @@ import {
 } from './thread.js';
 import { greaseCheck, moistureCheck, wearDepthCheck, wearDust, wearLimit } from './wear.js';
 
+/** As warm as cabinets and covered machines get, °C. @source common-practice */
+const WARMEST = 60;
+
+/** The same nut in the warmth; undefined where its temperature is told. */
+const inTheWarmth = onceFor(({ duty, ...design }: NutDesign): NutDesign | undefined =>
+  duty.temperature === undefined ? { ...design, duty: { ...duty, temperature: WARMEST } } : undefined,
+);
+
+/** The same nut among grit; undefined where the sheet tells of it. */
+function amongGrit({ duty, ...design }: NutDesign): NutDesign | undefined {
+  return duty.dust === undefined ? { ...design, duty: { ...duty, dust: 'yes' } } : undefined;
+}
+
 /** Every check of a nut, in the order of the report. */
 export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   screwLead,
   screwSeries,
   screwHand,
-  threadClearance,
-  threadPitchError,
-  threadAxial,
-  threadBacklash,
-  threadCrestGap,
-  threadRootGap,
-  threadRunningIn,
+  ...askedWhereWorse(
+    [threadClearance, threadPitchError, threadAxial, threadBacklash, threadCrestGap, threadRootGap, threadRunningIn],
+    [{ field: 'duty.temperature', worse: inTheWarmth }],
+  ),
   threadLeadIn,
   ...threadInPrint,
   printOverhang,
@@ -82,7 +94,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   wearPeak,
   wearSpeed,
   wearHeat,
-  wearDepthCheck,
+  ...askedWhereWorse([wearDepthCheck], [{ field: 'duty.dust', worse: amongGrit }]),
   wearLimit,
   wearDust,
   greaseCheck,

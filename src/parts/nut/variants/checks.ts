@@ -159,6 +159,12 @@ export const catchNut: NutCheck = {
         'fail',
         'the pocket is on the body end, which is above: a nut there catches nothing. Mount the flange up, or leave catch_nut out',
       );
+    // a pocket above the nut catches nothing
+    const missing = [
+      ...(duty.axis === undefined && mounting === 'flange-down' ? ['duty.axis'] : []),
+      ...(duty.axis !== 'horizontal' && mounting === undefined ? ['mounting'] : []),
+    ];
+    if (catchPocket && missing.length > 0) return notJudged(...missing);
     if (catchPocket) {
       const thread = finished.length - catchPocket.depth;
       return valued(

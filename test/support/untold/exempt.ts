@@ -1,0 +1,50 @@
+import type { Find } from './compare.js';
+
+/** Facts that may stay untold where checks read better for it, each with the reason. */
+const ROWS: readonly (readonly [paths: readonly string[], checks: readonly string[] | 'all', why: string])[] = [
+  [['duty.motor.gear'], 'all', 'without one the motor turns the screw directly, which is listed'],
+  [['duty.motor.speed'], ['drive-speed'], '300 rpm are assumed and listed; a motor that does not follow loses steps'],
+  [['duty.dust'], ['wear-dust'], 'advice to those who tell of grit; what grit costs is asked by wear-depth'],
+  [
+    ['misalignment.angular', 'misalignment.parallel', 'misalignment.axial', 'offset'],
+    ['misalignment', 'insert-squeeze', 'over-constraint'],
+    'how well shafts are set is work: what is assumed is listed, and the card says how to set them',
+  ],
+  [
+    ['mounting', 'duty.axis', 'nut.stands'],
+    ['print-support', 'pocket-wall'],
+    'which side lies on the bed follows from it: the part is judged as it is printed',
+  ],
+  [
+    ['carriage.bore', 'nut.stands', 'nut.thread', 'carriage.thread'],
+    ['mount-bore', 'mount-float', 'mount-binding', 'clocking', 'screw-length', 'print-support', 'pocket-wall'],
+    'what does not go in or on is seen while mounting, before anything moves',
+  ],
+  [
+    ['carriage.holes.diameter', 'carriage.holes.fit', 'carriage.thread', 'nut.holes.diameter', 'nut.holes.fit'],
+    ['hole-position-carriage', 'hole-position-nut', 'mount-float'],
+    'holes of the medium series are assumed and listed; a screw that does not go in is seen',
+  ],
+  [['nut.holes.screw'], ['head-seat'], 'the larger screw that a hole of known size may be for bears on more'],
+  [['nut.thread'], ['floor-bending'], 'without a thread its screws have no pocket whose floor would bend'],
+  [
+    ['carriage.bore'],
+    ['barrel-pull'],
+    'a fillet is made smaller where the bore is told too close for it; untold the flange would stand off, which is seen',
+  ],
+  [
+    ['screw.pitch_diameter'],
+    ['barrel-pull'],
+    'a stall pushes up to 2 % more on the thinnest screw of a class, which the least friction outweighs',
+  ],
+  [
+    ['screw.pitch_diameter'],
+    ['thread-pitch-error', 'thread-running-in'],
+    'the range of the class is counted as spread: 19 of 20 nuts, as the message says',
+  ],
+];
+
+/** The reason why a find is none; undefined where there is no reason. */
+export function reasonFor(path: string, { check }: Find): string | undefined {
+  return ROWS.find(([paths, checks]) => paths.includes(path) && (checks === 'all' || checks.includes(check)))?.[2];
+}

@@ -29,8 +29,8 @@ export const MOUNTED = {
   duty: { load: 30 },
 };
 
-/** The same with a screw whose load goes into the motor. */
-export const LOADED = { ...MOUNTED, thrust_bearing: 'no', duty: { load: 20 } };
+/** The same with a screw that stands on the motor's shaft. */
+export const LOADED = { ...MOUNTED, coupling: 'disc', coupling_angle: 1, thrust_bearing: 'no', duty: { load: 20 } };
 
 /** From one frame to a larger one, with sunk heads and inserts; the axis lies. */
 export const ADAPTED = {

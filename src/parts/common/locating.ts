@@ -1,3 +1,6 @@
+import { type Bounds, type Outcome, valued } from '../../judge/check.js';
+import { keeps } from '../../judge/judge.js';
+import { exactly } from '../../units/measured.js';
 import type { Mounting } from './axial-path.js';
 
 /** How shafts are joined at the motor: by a rigid sleeve, over a disc on which both stand, or by what gives along and across. */
@@ -26,4 +29,23 @@ export function locatingPlaces(p: {
       ? ['the disc on which the screw stands, downwards only']
       : []),
   ];
+}
+
+/**
+ * Exactly one place carries the screw along its axis.
+ *
+ * @param places what does, in words, of `locatingPlaces`
+ * @param pass   how many there are to be
+ * @param lacking what to do where nothing does
+ */
+export function judgeLocating(places: readonly string[], pass: Bounds, lacking: string): Outcome {
+  const count = places.length;
+  const cure = keeps(count, pass)
+    ? ''
+    : count > 1
+      ? '; they fight each other when the screw warms: keep one'
+      : count === 0
+        ? `; nothing keeps it: ${lacking}`
+        : '; the sheet wants another number';
+  return valued(exactly(count), `${count === 0 ? 'none' : places.join(' and ')}${cure}`);
 }

@@ -11,6 +11,7 @@ import { crestShaft } from '../common/crest-shaft.js';
 import { defined } from '../common/defined.js';
 import { type HolePattern, measuredPattern } from '../common/hole-pattern.js';
 import { type JointHole, washerRadius } from '../common/joints.js';
+import type { JointKind } from '../common/locating.js';
 import { COUPLING_ANGLE } from '../common/motor-figures.js';
 import { printSizes } from '../common/print-sizes.js';
 import { workshopOf } from '../common/workshop.js';
@@ -33,6 +34,8 @@ export interface MotorPlateDesign extends DesignBase {
   readonly machine: Pick<MotorPlateSheet['machine'], 'face' | 'thickness' | 'opening'> & { readonly tapped: boolean };
   readonly drive: 'coupling' | 'belt';
   readonly beltPull?: number;
+  /** how the shaft is joined to the screw; undefined where nobody tells of it */
+  readonly joint?: JointKind;
   /** degrees that the coupling takes, and why; undefined where nobody tells of it */
   readonly angle?: number;
   readonly hubDepth?: number;
@@ -82,6 +85,7 @@ export function designMotorPlate(sheet: MotorPlateSheet, presets: PresetTexts): 
     },
     drive,
     ...defined({ beltPull: sheet.belt_pull, angle: angleOf(sheet, assumptions), hubDepth: sheet.hub_depth, screw }),
+    ...defined({ joint: sheet.coupling }),
     ...defined({ bearingOn: sheet.bearing_on }),
     axial: {
       thrustBearing: sheet.thrust_bearing === 'yes',

@@ -34,6 +34,12 @@ export const END_HOLDER_CASES: VerdictCases = {
     perhaps: [GUIDED, { screw: { major: '7.98 ± 0.05 mm' } }],
     no: [GUIDED, { screw: { designation: 'Tr10x2', major: 9.9 } }],
   },
+  'bush-speed': {
+    yes: [BUSH, { duty: { feed: 6 } }],
+    but: [BUSH, {}],
+    no: [BUSH, { duty: { feed: 40 } }],
+    'not-told': [BUSH, { duty: { feed: undefined } }],
+  },
   shoulder: {
     yes: [GUIDED, {}],
     perhaps: [GUIDED, { fit: { shoulder: 12.2 } }],

@@ -316,7 +316,7 @@ describe('what checks of a motor plate say', () => {
     ['slip', MOUNTED, { motor: { torque: undefined } }, ['motor.torque']],
     ['slip', BELTED, { motor: { torque: undefined } }, ['motor.torque']],
     ['slip', BELTED, { belt_pull: undefined }, ['belt_pull']],
-    ['plate-slope', LOADED, { coupling: undefined }, ['coupling']],
+    ['plate-slope', LOADED, { coupling: undefined, coupling_angle: undefined }, ['coupling']],
     ['plate-slope', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
     ['slip', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
     ['bolt-clamp', LOADED, { motor: { weight: undefined } }, ['motor.weight']],

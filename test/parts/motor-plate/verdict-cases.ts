@@ -44,6 +44,11 @@ export const MOTOR_PLATE_CASES: VerdictCases = {
     no: [LOADED, { motor: { axial_limit: 10 } }],
     'not-told': [LOADED, { motor: { axial_limit: undefined } }],
   },
+  'locating-bearings': {
+    yes: [MOUNTED, {}],
+    no: [MOUNTED, { thrust_bearing: 'no' }],
+    'not-told': [LOADED, { mounting: undefined }],
+  },
   heat: {
     yes: [MOUNTED, {}],
     no: [MOUNTED, { motor: { temperature: 60 } }],

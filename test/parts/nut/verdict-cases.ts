@@ -251,6 +251,7 @@ export const NUT_CASES: VerdictCases = {
     yes: [SOUND_NUT, {}],
     perhaps: [SOUND_NUT, { duty: { load: 60, grease: 'dry' } }],
     but: [SOUND_NUT, { duty: { load: 80 } }],
+    no: [SOUND_NUT, { duty: { load: 80, motor: { torque: 0.04 } } }],
     'not-told': [FAMILY, { duty: { load: 5 } }],
   },
   'drive-speed': {

@@ -33,7 +33,6 @@ export const sensibleMotorPlate: fc.Arbitrary<Record<string, unknown>> = fc
     drive: fc.constantFrom('coupling', 'coupling', 'coupling', 'belt'),
     coupling: fc.constantFrom('flexible', 'flexible', 'disc', 'rigid'),
     mounting: fc.constantFrom('motor-below', 'motor-above', 'horizontal'),
-    thrust: fc.constantFrom('yes', 'yes', 'no'),
     load: within(1, 40),
     weight: within(0.5, 20),
     temperature: within(20, 55),
@@ -44,6 +43,9 @@ export const sensibleMotorPlate: fc.Arbitrary<Record<string, unknown>> = fc
     const [frame, square, pilot, body] = r.frame;
     const insert = r.joint === 'insert';
     const belt = r.drive === 'belt';
+    // one place carries the screw along its axis, and no more
+    const carries = r.coupling === 'rigid' || (r.coupling === 'disc' && r.mounting === 'motor-below');
+    const thrust = !belt && !carries;
     const slot = insert ? undefined : r.slot;
     const radius = tidy(body * 0.6 + 6 + r.out + (slot ?? 0));
     return given({
@@ -78,8 +80,8 @@ export const sensibleMotorPlate: fc.Arbitrary<Record<string, unknown>> = fc
       coupling: belt ? undefined : r.coupling,
       hub_depth: belt ? undefined : 12,
       mounting: r.mounting,
-      thrust_bearing: belt ? undefined : r.thrust,
-      bearing_on: r.thrust === 'yes' && !belt ? 'machine' : undefined,
+      thrust_bearing: belt ? undefined : thrust ? 'yes' : 'no',
+      bearing_on: thrust ? 'machine' : undefined,
       material: r.material,
       printer: { ...r.printing, layer: 0.16 },
       duty: { load: r.load },

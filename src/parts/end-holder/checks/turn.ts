@@ -6,7 +6,7 @@ import { REFERENCE_TEMPERATURE, STEEL_EXPANSION } from '../../../mechanics/print
 import { whirlSpeed } from '../../../mechanics/whirl.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured } from '../../../units/measured.js';
-import { locatingPlaces } from '../../common/locating.js';
+import { judgeLocating, locatingPlaces } from '../../common/locating.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { screwPlay } from './fit.js';
 
@@ -70,14 +70,7 @@ const locating: HolderCheck = {
     });
     const count = places.length;
     if (bearingUntold && keeps(count, pass) && !keeps(count + 1, pass)) return notJudged('thrust_bearing');
-    const cure = keeps(count, pass)
-      ? ''
-      : count > 1
-        ? '; they fight each other when the screw warms: keep one'
-        : count === 0
-          ? '; nothing keeps it: a thrust bearing and a collar at the motor end, or role: locating here'
-          : '; the sheet wants another number';
-    return valued(exactly(count), `${count === 0 ? 'none' : places.join(' and ')}${cure}`);
+    return judgeLocating(places, pass, 'a thrust bearing and a collar at the motor end, or role: locating here');
   },
 };
 
@@ -225,5 +218,40 @@ const needed: HolderCheck = {
   },
 };
 
+/** Turns a minute that a screw makes in a plain bush before it squeaks and wears it out. @source common-practice */
+const BUSH_TURNS = 200;
+
+/**
+ * Crests of a screw run on the plastic of a plain bush.
+ *
+ *     n = 60 · feed / lead
+ */
+const bushSpeed: HolderCheck = {
+  ...about,
+  id: 'bush-speed',
+  title: 'Speed of the screw in its bush',
+  unit: 'rpm',
+  limits: soft({ max: BUSH_TURNS }, { max: 3 * BUSH_TURNS }),
+  moves: 'bearing, duty.feed, role',
+  run: ({ bearing, role, screw, held, material, duty: { feed } }, { pass }) => {
+    if (bearing || role === 'free') return undefined;
+    if (feed === undefined) return notJudged('duty.feed');
+    const turns = (60 * feed) / screw.lead;
+    const slides = (Math.PI * held.diameter.likely * turns) / 60;
+    const cure = keeps(turns, pass)
+      ? ''
+      : '; take a ball bearing (bearing), a slower feed, or leave the end free (role: free)';
+    return valued(exactly(turns), `the screw slides on ${material.name} with ${plain(slides, 0)} mm/s${cure}`);
+  },
+};
+
 /** Whether the screw turns freely in all that holds it. */
-export const TURN_CHECKS: readonly HolderCheck[] = [overConstraint, wobble, nutDistance, endRoom, needed, locating];
+export const TURN_CHECKS: readonly HolderCheck[] = [
+  overConstraint,
+  bushSpeed,
+  wobble,
+  nutDistance,
+  endRoom,
+  needed,
+  locating,
+];

@@ -1,4 +1,4 @@
-import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';
 import { clearanceHole } from '../../../standards/fasteners/clearance-hole.js';
@@ -7,6 +7,7 @@ import { difference, exactly, scaled, shifted } from '../../../units/measured.js
 import { judgeMotorThrust } from '../../common/axial-path.js';
 import { judgePosition, patternError } from '../../common/bolting.js';
 import { washerRadius } from '../../common/joints.js';
+import { judgeLocating, locatingPlaces } from '../../common/locating.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
 import { stallForce } from '../../common/stall-force.js';
 import type { MotorPlateDesign } from '../dimensions.js';
@@ -188,6 +189,37 @@ const motorThrust: PlateCheck = {
       : judgeMotorThrust(axial, { axialLimit, jam: screw && stallForce({ duty, screw }) }, limits),
 };
 
+/**
+ * Something carries the screw along its axis: of jaws and other couplings that give, none does. Whether two places fight each
+ * other is asked of the end holder and of the axis.
+ *
+ *     n = thrust bearing at the motor end + holder at the far end + rigid coupling + disc coupling above its motor, 1 for each
+ */
+const locating: PlateCheck = {
+  ...about,
+  id: 'locating-bearings',
+  group: 'mount',
+  question: 'holds',
+  title: 'Places that carry the screw along its axis',
+  unit: '',
+  limits: hard({ min: 1 }),
+  moves: 'thrust_bearing, locating_holder, coupling, mounting',
+  grave: true,
+  run: ({ drive, joint, axial: { thrustBearing, locatingHolder, mounting } }, { pass }) => {
+    if (drive === 'belt') return undefined;
+    const holders = locatingHolder ? ['the holder at the far end'] : [];
+    const asked = holders.length === 0 && !thrustBearing;
+    if (asked && joint === undefined) return notJudged('coupling');
+    if (asked && joint === 'disc' && mounting === undefined) return notJudged('mounting');
+    const places = locatingPlaces({ holders, thrustBearing, joint, mounting });
+    return judgeLocating(
+      places,
+      pass,
+      'a thrust bearing and a collar at the motor end (thrust_bearing: yes), or a holder at the far end (locating_holder: yes)',
+    );
+  },
+};
+
 /** Whether the motor goes on, and drives what it is for. */
 export const MOTOR_CHECKS: readonly PlateCheck[] = [
   pilotFit,
@@ -195,5 +227,6 @@ export const MOTOR_CHECKS: readonly PlateCheck[] = [
   screwEngagement,
   shaftLeft,
   headsClear,
+  locating,
   motorThrust,
 ];

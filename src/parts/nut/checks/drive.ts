@@ -74,7 +74,10 @@ function raisedBy(design: NutDesign, friction: number): number {
   return lifted + Math.max(0, dragged);
 }
 
-/** A dry nut must not stall the motor. */
+/**
+ * A dry nut must not stall the motor. One that asks for more than all of its torque at the least friction that is usual, greased
+ * or dry, is not raised at all.
+ */
 export const driveTorque: NutCheck = {
   ...drive,
   id: 'drive-torque',
@@ -94,15 +97,20 @@ export const driveTorque: NutCheck = {
     const words = `${DRY_PRINT_WORDS}, ${reached}`;
     if (!Number.isFinite(needed))
       return told('fail', `at friction ${FRICTION.high} no torque raises the load; ${words}; take a finer lead`);
-    const own = soft({ max: most });
-    const { pass } = limits.of(own);
+    const least = duty.grease === 'greased' ? FRICTION.low : FRICTION.nominal;
+    const atLeast = raisedBy(design, least);
+    const whole = most / USABLE_TORQUE_SHARE;
+    const own = soft({ max: most }, { max: needed === 0 ? whole : (whole * needed) / atLeast });
+    const { pass, fail } = limits.of(own);
+    const stalls = !keeps(needed, fail!);
+    const never = `even at friction ${least} it takes ${plain(atLeast, 0)} N·mm, and the motor stalls at ${plain(whole, 0)}`;
     const value = { least: needed, likely: needed, most: duty.grease === 'greased' ? needed : Math.min(dry, 1e9) };
     const cure = keeps(needed, pass)
       ? '; grease it (duty.grease: greased)'
       : '; a finer lead, a stronger motor, a gear or less load';
     return valued(
       value,
-      `${plain(needed, 0)} N·mm at friction ${FRICTION.high} of ${plain(pass.max!, 0)} N·mm that may be used; ${words}${allKeep(value, pass) ? '' : cure}`,
+      `${plain(needed, 0)} N·mm at friction ${FRICTION.high} of ${plain(pass.max!, 0)} N·mm that may be used; ${stalls ? never : words}${allKeep(value, pass) ? '' : cure}`,
       own,
     );
   },
@@ -120,6 +128,7 @@ export const driveLayerGrid: NutCheck = {
   unit: '',
   limits: soft({ max: 0.01 }),
   moves: 'duty.layer_heights, screw.lead',
+  trifle: true,
   run: (design, { pass }) => {
     const layers = design.drive.layers;
     if (layers.length === 0) return undefined;

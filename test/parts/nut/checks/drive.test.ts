@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { answerQuestions } from '../../../../src/output/answers/answer-questions.js';
+import { check } from '../../../../src/pipeline/check.js';
+import { design } from '../../../../src/pipeline/design.js';
 import { nutSheet } from '../../../support/nut-sheets.js';
 import { findingOf } from '../../../support/one-finding.js';
 
@@ -63,4 +66,34 @@ it('a screw so steep that no torque raises a load on it fails: 12 starts of 4.2 
   expect(raised(4.2)).toMatchObject({ verdict: 'fail', value: null });
   expect(raised(4.2).message).toMatch(/^at friction 0\.5 no torque raises the load; .* take a finer lead$/);
   expect(raised(4).value).toBeGreaterThan(0);
+});
+
+describe('a motor that never raises its load', () => {
+  // T = F·dm/2·(tan λ + µ')/(1 − tan λ·µ'), 80 N on 9 mm, tan λ = 2/9π = 0.07074
+  //   µ = 0.08: µ' = 0.08282, T = 360·0.15356/0.99414 = 55.6 N·mm;  µ = 0.2: µ' = 0.20706, T = 360·0.27780/0.98535 = 101.5
+  const raised = (torque: string, grease: string) =>
+    findingOf(nutSheet({ duty: { load: 80, grease, motor: { torque } } }), 'drive-torque')!;
+
+  it.each([
+    ['greased', '0.0555 N m', 'fail'],
+    ['greased', '0.0557 N m', 'caution'],
+    ['dry', '0.1014 N m', 'fail'],
+    ['dry', '0.1016 N m', 'caution'],
+  ])('%s, %s: %s', (grease, torque, verdict) => {
+    expect(raised(torque, grease).verdict).toBe(verdict);
+  });
+
+  it('says what it takes, and what the motor has', () => {
+    expect(raised('0.04 N m', 'greased').message).toContain(
+      'even at friction 0.08 it takes 56 N·mm, and the motor stalls at 40; a finer lead, a stronger motor, a gear or less load',
+    );
+  });
+});
+
+it('an axis that falls is told before layers that are off the grid', () => {
+  const sheet = nutSheet({ screw: 'Tr8x8(P2)', duty: { layer_heights: [0.1] } });
+  const { checks } = check(design(sheet));
+  const rows = answerQuestions([{ id: 'axis', title: 'The axis?' }], checks);
+  expect(rows[0]!.check).toBe('drive-holding');
+  expect(checks.find(({ id }) => id === 'drive-layer-grid')!.verdict).toBe('caution');
 });

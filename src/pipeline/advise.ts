@@ -64,7 +64,7 @@ export function advise(sheet: string | object, options: DesignOptions = {}): Adv
       ...(cures.length === 0 ? { none: whyNone(search, tried, knobs.length > 0) } : {}),
     };
   });
-  return { checks, ...together(plain, attempt, before, { knobs, presets, ways }) };
+  return { checks, ...together(plain, attempt, before, { knobs: [...knobs, ...choices], presets, ways }) };
 }
 
 type Search = Omit<Goal, 'reach'>;

@@ -23,6 +23,10 @@ describe('advice', () => {
     const [cure] = adviceOn(hot, 'heat')!.cures;
     expect(Object.keys(cure!.set)).toEqual(['material']);
     expect(verdictOf({ ...hot, ...cure!.set }, 'heat')).toBe(cure!.reaches);
+    // and counts it among what it offers all together
+    const { together } = advise(hot);
+    expect(Object.keys(together!.set)).toContain('material');
+    expect(together!.still).not.toContain('heat');
     // a material of its own has no name to change
     const own = { ...hot, material: { preset: 'pla', density: 1.2 } };
     expect(adviceOn(own, 'heat')!.cures).toEqual([]);

@@ -37,7 +37,7 @@ describe('facts that are not told make no check better', () => {
     expect(GROUPS.flatMap((group) => findsTogether(sheet, groupOf(sheet, group)))).toEqual([]);
   });
 
-  it.each([...STARTS, ...DEMOS])('in pairs, of %s', (_, sheet) => {
+  it.each(STARTS)('in pairs, of %s', (_, sheet) => {
     expect(pairsOf(sheet).flatMap((pair) => findsTogether(sheet, pair))).toEqual([]);
   });
 });

@@ -4,6 +4,7 @@ import type { Find } from './compare.js';
 const ROWS: readonly (readonly [paths: readonly string[], checks: readonly string[] | 'all', why: string])[] = [
   [['duty.motor.gear'], 'all', 'without one the motor turns the screw directly, which is listed'],
   [['duty.motor.speed'], ['drive-speed'], '300 rpm are assumed and listed; a motor that does not follow loses steps'],
+  [['duty.motor.torque'], ['bolt-clamp'], 'of a locating holder: its bearing and its end of travel ask for it already'],
   [['duty.dust'], ['wear-dust'], 'advice to those who tell of grit; what grit costs is asked by wear-depth'],
   [
     ['misalignment.angular', 'misalignment.parallel', 'misalignment.axial', 'offset'],

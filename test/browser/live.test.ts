@@ -406,7 +406,7 @@ describe('the live page', () => {
   it('keeps the part in its address through a reload; a link cut short leads to the start', async () => {
     const first = await openLive();
     await first.page.getByText('The shafts do not match').click();
-    await expect.poll(() => first.page.url()).toMatch(/#1\./);
+    await expect.poll(() => first.page.url(), { timeout: 10_000 }).toMatch(/#1\./);
     const before = first.page.url();
     await first.page.getByLabel('name', { exact: true }).fill('kept-by-link');
     await expect.poll(() => first.page.url(), { timeout: 10_000 }).not.toBe(before);

@@ -41,7 +41,7 @@ export const FOLDERS = {
     'test/parts/nut/variants/*.test.ts',
   ],
   'parts/adapter/{bending,cutouts,necks,float-stop}.ts': [
-    'test/parts/adapter/{adapter,strength,messages,verdicts,cutouts,necks}.test.ts',
+    'test/parts/adapter/{bending,cutouts,necks,strength}.test.ts',
   ],
   'parts/coupling/{jaw-load,misalignment,peak-torque,temperatures}.ts': [
     'test/parts/coupling/checks/*.test.ts',

@@ -32,7 +32,6 @@ export function alongCrossings([a, b]: readonly [Point, Point], polygon: Outline
 
 /** Whether every cut-out leaves the plate in one piece: it crosses the edge twice, or lies within it. */
 export function leavesWhole(plate: Pick<PlateSizes, 'outline' | 'flats' | 'cutouts'>): boolean {
-  if (plate.cutouts.length === 0) return true;
   const outline = plateOutline(plate, undefined, 0.02);
   return plate.cutouts.every((cutout) => crossings(outline, cutoutOutline(cutout, undefined, 0.02)).length <= 2);
 }

@@ -81,3 +81,17 @@ it('a plate that hangs on one side alone spans twice its arm', () => {
   expect(strip.arm).toBeCloseTo(39, 2);
   expect(span).toBeCloseTo(78, 2);
 });
+
+it('a plate that hangs on both sides spans from screw to screw: 100 mm, more than twice the 39 mm of its arm', () => {
+  expect(bendPlate(plate({}), 'away')!.span).toBeCloseTo(100, 6);
+});
+
+it('the flange of a floating nut backs nothing: a wider one leaves its plate as it bends', () => {
+  const under = (kind: string, diameter: number) => {
+    const nut = { ...WIDE.nut, flange: { diameter, thickness: 3.5 } };
+    return bendPlate(design(changed(WIDE, { kind, nut })) as AdapterDesign, 'away')!;
+  };
+  expect(under('floating', 26)).toEqual(under('floating', 22));
+  // that of a joined one does
+  expect(under('joined', 26).strip.arm).toBeCloseTo(under('joined', 22).strip.arm - 2, 6);
+});

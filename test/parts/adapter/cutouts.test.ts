@@ -97,6 +97,18 @@ describe('where sides cross', () => {
     ).toEqual([0.2, 0.4]);
   });
 
+  it('is none along a side that lies on it: the box stands on the stretch, its side at 4 begins there', () => {
+    expect(
+      alongCrossings(
+        [
+          [0, 0],
+          [10, 0],
+        ],
+        box([2, 4], [0, 2]),
+      ),
+    ).toEqual([0.4]);
+  });
+
   it('are points on both', () => {
     const points = crossings(box([0, 10], [0, 10]), box([8, 12], [4, 6]));
     expect(points).toHaveLength(2);
@@ -116,6 +128,12 @@ describe('what cut-outs leave', () => {
     expect(corners(box([8, 12], [8, 12]))).toEqual(['0 0', '0 10', '10 0', '10 8', '8 10']);
   });
 
+  it('are outside of all of them: one bite in a corner, one in the side across', () => {
+    const two = [box([8, 12], [8, 12]), box([-2, 2], [4, 6])];
+    const left = cornersLeft(box([0, 10], [0, 10]), two).map(([x, y]) => `${x} ${y}`);
+    expect(left.sort()).toEqual(['0 0', '0 10', '0 4', '0 6', '10 0', '10 8', '8 10']);
+  });
+
   const plate = (...cutouts: { at: Point; size: Point }[]) => ({
     outline: { shape: 'rectangular', size: [40, 20], corner: 0, center: [0, 0] } as const,
     flats: [],
@@ -126,6 +144,7 @@ describe('what cut-outs leave', () => {
     expect(leavesWhole(plate({ at: [0, 0], size: [4, 30] }))).toBe(false);
     expect(leavesWhole(plate({ at: [18, 0], size: [10, 4] }, { at: [0, 0], size: [4, 4] }))).toBe(true);
     expect(leavesWhole(plate({ at: [18, 0], size: [10, 4] }, { at: [0, 0], size: [4, 30] }))).toBe(false);
+    expect(leavesWhole(plate())).toBe(true);
   });
 
   it('keeps them apart: two of 4 mm whose middles are 10 mm apart leave 6', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { AdapterDesign } from '../../../src/parts/adapter/dimensions.js';
-import { finishedFloat, floatStop } from '../../../src/parts/adapter/float-stop.js';
+import { finishedFloat, floatStop, leftInHoles } from '../../../src/parts/adapter/float-stop.js';
 import { thinnestNeck } from '../../../src/parts/adapter/necks.js';
 import type { Cutout, OutlinePlan, PlateSizes } from '../../../src/parts/adapter/plan.js';
 import { exactly } from '../../../src/units/measured.js';
@@ -54,6 +54,22 @@ describe('the thinnest place of a plate', () => {
     expect(neck(polygon([0, -20], [20, -20], [20, 0], [7, 0], [20, 5], [20, 20], [0, 20]))).toBeCloseTo(7, 9);
   });
 
+  it('lies under a corner whose sides both lean away, aslant, however the plan is turned', () => {
+    // a void of 70° with its tip at the origin, between 15° and 85°; the far side runs 5 mm behind it, square to 50°
+    const at = (radius: number, angle: number): Point => [
+      radius * Math.cos((angle * Math.PI) / 180),
+      radius * Math.sin((angle * Math.PI) / 180),
+    ];
+    const far = (along: number, turn: number): Point => {
+      const [[x, y], [u, v]] = [at(-5, 50 + turn), at(along, turn - 40)];
+      return [x + u, y + v];
+    };
+    for (const turn of [0, 100]) {
+      const corners = [far(-20, turn), far(20, turn), at(20, 15 + turn), [0, 0], at(20, 85 + turn)] as const;
+      expect(neck(polygon(...corners))).toBeCloseTo(5, 9);
+    }
+  });
+
   it('is a wall within 40° of parallel, and a wedge beyond', () => {
     // sides that lean apart by 30° from a width of 4 mm on; by 50° the 30 mm between head and foot are the neck
     const wedge = (angle: number) => {
@@ -93,6 +109,22 @@ describe('a neck beside cut-outs', () => {
     expect(neck(box(40, 30), { at: [0, 60], size: [6, 20] })).toBeCloseTo(30, 9);
   });
 
+  it('is none between two that both lie beyond the plate, 1 mm apart', () => {
+    expect(neck(box(40, 30), { at: [25, 5], size: [6, 4] }, { at: [25, 0], size: [6, 4] })).toBeCloseTo(30, 9);
+  });
+
+  it('of a window that leaves a frame: 30 − 28 mm beside it', () => {
+    expect(neck(box(60, 40), { size: [56, 30] })).toBeCloseTo(2, 9);
+  });
+
+  it('lies over a hole between a bite and the end of a side with two bites, in whatever order they are told', () => {
+    // a hole from −17 to −14 whose top is at 13 of 15; bites half a millimetre deep around −10 and 0
+    const hole = { at: [-15.5, 8], size: [3, 10] } as const;
+    const [near, middle] = [{ at: [-10, 15], size: [4, 1] } as const, { at: [0, 15], size: [4, 1] } as const];
+    expect(neck(box(40, 30), hole, near, middle)).toBeCloseTo(2, 9);
+    expect(neck(box(40, 30), hole, middle, near)).toBeCloseTo(2, 9);
+  });
+
   it('where two overlap counts what is left of both', () => {
     // a slot 6 mm wide and one across: together they reach from −10 to 10 mm of 30
     const cross = [{ size: [6, 10] }, { size: [20, 4] }] as const;
@@ -130,6 +162,27 @@ describe('where a floating nut is stopped, by hand', () => {
   it('is the end of its keys', () => {
     const keyed = design({ float: 0.4, input: { keys: [{ size: [24, 6] }] } });
     expect(floatStop(keyed)).toEqual({ sideways: exactly(0.4), radius: 12 });
+  });
+
+  it('has less left in printed holes, by what their pattern and its read spacing come out off', () => {
+    // shrink of 0.3 ± 0.1 % of 24 mm: 0.048 to 0.096, half of it each, 0.1 of scatter and half of 2 · 0.2 mm that was read
+    const printed = {
+      printer: { compensation: { shrink: 'none' } },
+      material: { shrink: { plane: { likely: 0.003, most: 0.004 } } },
+    };
+    const holes = (centres: readonly Point[]) => ({
+      pattern: { ...pattern, centres, spacing: { least: 23.8, likely: 24, most: 24.2 } },
+    });
+    const pins = { ...printed, spacers: { pin: 5 } };
+    const both = leftInHoles(design(pins, holes([...pattern.centres] as Point[])));
+    expect(both.least).toBeCloseTo(0.25 - (0.048 + 0.1 + 0.1), 9);
+    expect(both.likely).toBeCloseTo(0.3 - 0.036, 9);
+    expect(both.most).toBeCloseTo(0.35 - 0.024, 9);
+    // a single hole has no spacing, and keys have no holes
+    expect(leftInHoles(design(pins, holes([[0, 12]])))).toEqual(half(5));
+    const keys = { ...printed, float: 0.4, input: { keys: [{ size: [24, 6] }] } };
+    expect(leftInHoles(design(keys, holes([...pattern.centres] as Point[])))).toEqual(exactly(0.4));
+    expect(leftInHoles(design({ ...keys, nut: undefined }))).toEqual(exactly(0.4));
   });
 
   it('is whatever is met first: holes 0.3, a body of 17 in 18 mm 0.5, a flange of 37 in a step of 37.5 mm 0.25', () => {

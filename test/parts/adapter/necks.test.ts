@@ -133,13 +133,14 @@ describe('a neck beside cut-outs', () => {
 });
 
 describe('where a floating nut is stopped, by hand', () => {
+  const TWO_HOLES: readonly Point[] = [
+    [0, 12],
+    [9, -12],
+  ];
   const pattern = {
     diameter: { least: 5.5, likely: 5.6, most: 5.7 },
     screwDiameter: 3,
-    centres: [
-      [0, 12],
-      [9, -12],
-    ],
+    centres: TWO_HOLES,
   };
   const design = (more: object = {}, nut: object = {}, plate: object = {}) =>
     ({
@@ -174,14 +175,14 @@ describe('where a floating nut is stopped, by hand', () => {
       pattern: { ...pattern, centres, spacing: { least: 23.8, likely: 24, most: 24.2 } },
     });
     const pins = { ...printed, spacers: { pin: 5 } };
-    const both = leftInHoles(design(pins, holes([...pattern.centres] as Point[])));
+    const both = leftInHoles(design(pins, holes(TWO_HOLES)));
     expect(both.least).toBeCloseTo(0.25 - (0.048 + 0.1 + 0.1), 9);
     expect(both.likely).toBeCloseTo(0.3 - 0.036, 9);
     expect(both.most).toBeCloseTo(0.35 - 0.024, 9);
     // a single hole has no spacing, and keys have no holes
     expect(leftInHoles(design(pins, holes([[0, 12]])))).toEqual(half(5));
     const keys = { ...printed, float: 0.4, input: { keys: [{ size: [24, 6] }] } };
-    expect(leftInHoles(design(keys, holes([...pattern.centres] as Point[])))).toEqual(exactly(0.4));
+    expect(leftInHoles(design(keys, holes(TWO_HOLES)))).toEqual(exactly(0.4));
     expect(leftInHoles(design({ ...keys, nut: undefined }))).toEqual(exactly(0.4));
   });
 

@@ -1,8 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/judge/check.js';
+import { pressFit } from '../../../src/mechanics/shaft/press-fit.js';
 import type { EndHolderDesign } from '../../../src/parts/end-holder/dimensions.js';
 import { design } from '../../../src/pipeline/design.js';
-import { BUSH, FLANGED_LOCATED, GUIDED, LIPPED, LOCATED, PRESSED, RING } from '../../support/end-holder-sheets.js';
+import {
+  BUSH,
+  FLANGED,
+  FLANGED_LOCATED,
+  GUIDED,
+  LIPPED,
+  LOCATED,
+  PRESSED,
+  RING,
+} from '../../support/end-holder-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 
@@ -23,6 +33,7 @@ const without = (field: string) => ({ duty: { [field]: undefined } });
 const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['pocket-fit', PRESSED, { fit: { pocket: '21.96 ± 0.01 mm' } }, / takes 0.088 mm for good$/],
   ['pocket-fit', PRESSED, { fit: { pocket: '22 ± 0.05 mm' } }, /; print the pocket, measure it and write fit.pocket/],
+  ['pocket-fit', PRESSED, { fit: { pocket: '22 ± 0.05 mm' } }, /^pocket 21.94 mm for 22 mm; petg takes/],
   ['pocket-fit', GUIDED, { fit: { pocket: '22 ± 0.05 mm' } }, / takes 0.088 mm for good$/],
   ['pocket-fit', GUIDED, { fit: { pocket: '21.8 ± 0.05 mm' } }, / and set fit.interference by it$/],
   ['screw-fit', GUIDED, {}, /^the screw of 7.85 mm in the bearing$/],
@@ -45,6 +56,12 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['locating-bearings', GUIDED, STANDS, /^the thrust bearing at the motor end$/],
   ['locating-bearings', GUIDED, { thrust_bearing: 'no' }, /^none; nothing keeps it/],
   ['locating-bearings', LOCATED, {}, /^this holder$/],
+  [
+    'locating-bearings',
+    LOCATED,
+    { limits: { 'locating-bearings': { min: 2, max: 2 } } },
+    /^this holder; the sheet wants another number$/,
+  ],
   ['locating-bearings', LOCATED, { thrust_bearing: 'yes' }, /^this holder and the thrust bearing .*: keep one$/],
   ['locating-bearings', GUIDED, { ...STANDS, coupling: 'disc', thrust_bearing: 'no' }, /^the disc on .* only$/],
   // 8 − 7.88 = 0.12 mm of play at the least; root 5.35 mm: 3·207000·(π·5.35⁴/64)·0.34/(70²·500) = 3.47 N, 0.11 N at 400 mm
@@ -148,6 +165,15 @@ describe('a check of an end holder', () => {
     expect(found('screw-fit', GUIDED, rough)!.most).toBeCloseTo(8 - thinnest!, 6);
   });
 
+  it('presses a flanged bearing in by what of its ring sits in the bore, 7 − 1.5 mm', () => {
+    const fit = { pocket: '21.94 ± 0.01 mm' };
+    // from the bore to the nearest M4 hole √2·16 − 2.25 − 10.97 = 9.407 mm
+    const { push } = pressFit({ interference: 0.06, diameter: 22, outside: 22 + 2 * 9.407, width: 5.5, modulus: 1850 });
+    expect(Number(/pressed in by some (\d+) N/.exec(found('pocket-fit', FLANGED, { fit })!.message)![1])).toBe(
+      Math.round(push),
+    );
+  });
+
   it('holds a bearing tighter where it is cold', () => {
     // steel and plastic shrink apart by 48 to 108e-6 · 20 K · 22 mm; PETG keeps 0.88·43,800^−0.0439 = 0.5505 for years
     const { least, most } = found('press-hot', PRESSED, { duty: { temperature: 0 }, fit: { pocket: '21.94 ± 0 mm' } })!;
@@ -212,6 +238,10 @@ describe('a check of an end holder', () => {
     expect(weak.value! / (79.71 / (Math.PI * 66) / (0.05 * (40 / 47) ** 0.75))).toBeCloseTo(1, 3);
     expect(weak.message).toMatch(/the edge around its bearing may break at/);
     expect(findingOf(changed(GUIDED, { duty: motor }), 'end-stop')).toBeUndefined();
+    // a flanged bearing, pressed in, has no shoulder: half of it turns 22.06 × 6 mm of body over 16 − 21.94/π mm
+    const flanged = findingOf(changed(FLANGED_LOCATED, { held_by: 'press', duty: motor }), 'end-stop')!;
+    const body = (0.5 * (16 - 21.94 / Math.PI)) / ((22.06 * 6 ** 2) / 6);
+    expect(flanged.value! / ((79.71 * body) / (22 * (40 / 47) ** 0.75))).toBeCloseTo(1, 3);
   });
 
   it('keeps washers off the middle, and off the nearest edge', () => {

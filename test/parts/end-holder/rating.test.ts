@@ -27,6 +27,13 @@ describe('a deep-groove bearing that carries the screw along its axis', () => {
     expect(rating({ ...stands, mounting: 'horizontal' })!.verdict).toBe('pass');
   });
 
+  it('asks how long a standing screw is where 125 diameters of it are too heavy, and 100 mm are not', () => {
+    // 7.85 mm of steel: 3.66 N and 0.37 N on 241 of 243.3 N
+    const untold = { mounting: 'motor-above', duty: { load: 241, span: undefined, motor: WEAK } };
+    expect(rating(untold)!.message).toBe('not judged: duty.span is missing');
+    expect(rating({ ...untold, mounting: 'horizontal' })!.verdict).toBe('pass');
+  });
+
   it('bears half of C0 when the axis jams', () => {
     // 0.4 N·m push with 2·400/(7·tan(λ + ρ')), tan λ = 2/(7π), tan ρ' = 0.05/cos 15°: 797.05 N
     const jam = rating({ duty: { motor: { torque: '0.4 N m' } } })!;

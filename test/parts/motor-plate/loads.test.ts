@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { bendPlate } from '../../../src/parts/motor-plate/bending.js';
 import type { MotorPlateDesign } from '../../../src/parts/motor-plate/dimensions.js';
-import { loaded, thrustOf, untoldLoads } from '../../../src/parts/motor-plate/loads.js';
+import { goesIntoPlate, loaded, thrustOf, untoldLoads } from '../../../src/parts/motor-plate/loads.js';
 import { design } from '../../../src/pipeline/design.js';
 import { BELTED, LOADED, MOTOR_PLATES, MOUNTED } from '../../support/motor-plate-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
@@ -21,6 +21,16 @@ describe('what is not told of the loads of a plate', () => {
     expect(untold(LOADED, { duty: undefined })).toEqual(['duty.load']);
     expect(untold(MOUNTED, { duty: undefined })).toEqual([]);
     expect(untold(BELTED, { duty: undefined })).toEqual([]);
+  });
+
+  it('is what a thrust bearing stands in, where there is one and nobody tells', () => {
+    const bare = { duty: undefined, bearing_on: undefined };
+    expect(untold(LOADED, bare)).toEqual(['duty.load']);
+    expect(untold(MOUNTED, bare)).toEqual(['bearing_on', 'duty.load']);
+    expect(untold(MOUNTED, { duty: undefined, bearing_on: 'plate' })).toEqual(['duty.load']);
+    // nothing goes into the plate of a belt, or where a holder carries
+    expect(goesIntoPlate({ ...made(MOUNTED, { bearing_on: undefined }), drive: 'belt' })).toBe(false);
+    expect(goesIntoPlate(made(LOADED, { locating_holder: 'yes', bearing_on: undefined }))).toBe(false);
   });
 
   it('is the weight, and how long a motor is that lies', () => {

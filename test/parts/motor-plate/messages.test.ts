@@ -180,7 +180,62 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
   ],
   // a load of 500 N and 3 N of motor pull on four screws of 246 N
   ['slip', LOADED, { duty: { load: 500 } }, (0.15 * (4 * clamped(M3) - 503) * 21.92) / 400, /^the motor's screws/],
-  ['slip', LOADED, { duty: { load: 5000 } }, 0, /^the motor's screws hold by 0 N/],
+  [
+    'slip',
+    LOADED,
+    { duty: { load: 5000 } },
+    0,
+    /^the motor's screws hold by 0 N of friction at 21.9 mm against 400 N·mm; take larger/,
+  ],
+  // 2,000 N·mm turn the motor on its screws first, and 4,000 the plate along its slots too, which fails
+  [
+    'slip',
+    BELTED,
+    { motor: { torque: '2 N m' } },
+    (0.15 * 4 * clamped(M3) * 21.92) / (2000 + 23 * 21.92),
+    /^the motor's screws .* a motor of 3 N; take larger/,
+  ],
+  [
+    'slip',
+    BELTED,
+    { motor: { torque: '4 N m' } },
+    (0.15 * 4 * clamped(M5_SLOT) * 46.1) / (4000 + 23 * 46.1),
+    /^the screws to the machine .* a motor of 3 N: it slides along its slots; take larger/,
+  ],
+  // stalled on Tr8x2, 2·400/(7·0.143385) N
+  [
+    'motor-thrust',
+    LOADED,
+    { screw: 'Tr8x2' },
+    undefined,
+    /; that it bears a jam, up to 797 N for a moment, is assumed/,
+  ],
+  // an insert fills its bore: M4 has 4.5 mm in the machine, however narrow holes of the plate come out
+  [
+    'machine-position',
+    ADAPTED,
+    { printer: { compensation: 'none', hole_offset: '0.3 mm' } },
+    undefined,
+    /; half the play is 0\.25 mm/,
+  ],
+  // M3x8 in a plate of 7.5 mm and its washer has no thread, and M3x10 stands on the ground
+  ['screw-engagement', SIX, thick(7.5, 2), undefined, /^no usual M3 has thread below 8 mm and ends above the ground/],
+  // the plate has no 5 mm to lose either: M5 sunk 5 mm in 7.9
+  [
+    'screw-engagement',
+    BIG,
+    { plate: { thickness: 7.9 } },
+    undefined,
+    /ground of its hole; make the plate 0.1 mm thicker for M5x8$/,
+  ],
+  // 60.5 + 3 − 30 are more than half of it
+  [
+    'screw-engagement',
+    SIX,
+    thick(60),
+    undefined,
+    /^no usual M3 has thread below 60.5 mm and ends above the ground of its hole$/,
+  ],
   // the machine's bolts are not known: the motor's alone are judged
   ['slip', MOUNTED, UNKNOWN, (0.15 * (4 * clamped(M3) - 3) * 21.92) / 400, /^the motor's screws/],
   // 23 − 15.5 − 3.5
@@ -288,6 +343,19 @@ describe('what checks of a motor plate say', () => {
     expect(wide).toMatchObject({ verdict: 'fail', fail_limit: { min: -0.75 } });
   });
 
+  it('lets screws have what the hole takes and no more', () => {
+    const allowed = (depth: number) => found('screw-engagement', SIX, thick(4.5, depth))!.limit;
+    // M3: 3 mm are wanted, 0.5 mm are kept from the ground
+    expect(allowed(4.5)).toEqual({ min: 3, max: 4 });
+    expect(allowed(3.5)).toEqual({ min: 3, max: 3 });
+    expect(allowed(3.4)).toEqual({ min: 3 });
+  });
+
+  it('holds washers to the machine to their own heads where the motor’s are sunk, M4 of 7 to 9 mm', () => {
+    const sunk = { motor_heads: 'sunk', plate: { thickness: 8 } };
+    expect(found('head-room', SIX, sunk)!.fail_limit).toEqual({ min: -1 });
+  });
+
   // what a plate does not have is not asked about
   it.each<[string, object, Tree]>([
     ['shaft-left', BELTED, {}],
@@ -300,6 +368,7 @@ describe('what checks of a motor plate say', () => {
     ['slots', MOUNTED, {}],
     ['motor-room', MOUNTED, UNKNOWN],
     ['head-room', ADAPTED, {}],
+    ['bolt-clamp', MOUNTED, UNKNOWN],
   ])('%s asks nothing (case %#)', (id, base, changes) => {
     expect(found(id, base, changes)).toBeUndefined();
   });
@@ -317,6 +386,7 @@ describe('what checks of a motor plate say', () => {
     ['slip', BELTED, { motor: { torque: undefined } }, ['motor.torque']],
     ['slip', BELTED, { belt_pull: undefined }, ['belt_pull']],
     ['plate-slope', LOADED, { coupling: undefined, coupling_angle: undefined }, ['coupling']],
+    ['motor-stall', LOADED, { screw: 'Tr8x2', motor: { torque: undefined } }, ['motor.torque']],
     ['plate-slope', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
     ['slip', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
     ['bolt-clamp', LOADED, { motor: { weight: undefined } }, ['motor.weight']],

@@ -78,6 +78,37 @@ describe('a sleeve worked by hand', () => {
     expect(finding(clamp({ ...screw, thrust_bearing: 'yes' }), 'axial-grip')).toMatchObject({ word: 'yes' });
   });
 
+  it('slips first in a jam where the thinner shaft is, though the other end holds less for good', () => {
+    const pull = (motor: number, end: number, changes: Record<string, unknown> = {}) =>
+      finding(
+        clamp({
+          shaft: undefined,
+          screw: { designation: 'Tr8x8(P2)', major: '8 ± 0 mm' },
+          duty: { load: 10 },
+          ...{ motor_end: { friction: motor }, screw_end: { friction: end } },
+          ...changes,
+        }),
+        'axial-grip',
+      )!;
+    // each end alone, beside one that holds more
+    const [thin, thick] = [pull(0.14, 0.3).value!, pull(0.3, 0.1).value!];
+    expect(thick).toBeLessThan(thin);
+    // 3.5·(8 + 0.0518·π·7)/(π·7 − 0.0518·8) = 1.4825 mm: 168.6 N along, and 38 of 250 N·mm in work: on 5 mm
+    // √(168.6² + (2/5)²·(250² − 38²)) = 195.5 N, on 8 mm 179.6 N
+    expect(thick / 179.6).toBeGreaterThan(thin / 195.5);
+    const jammed = pull(0.14, 0.1);
+    expect(jammed).toMatchObject({ word: 'but', value: thin });
+    expect(jammed.limit!.min).toBeCloseTo(195.5, 1);
+    // 2 × 100 N are more than it holds for good
+    const lifted = { mounting: 'motor-below', duty: { load: 10, span: 300, upward: 100 } };
+    expect(pull(0.14, 0.1, lifted)).toMatchObject({ word: 'no', value: thick });
+  });
+
+  it('tells what a sheet asks of it in place of twice its load', () => {
+    const asked = clamp({ duty: { load: 10 }, limits: { 'axial-grip': { min: 400 } } });
+    expect(finding(asked, 'axial-grip')!.message).toMatch(/ 400 N are asked by the sheet/);
+  });
+
   it('lets what hangs on it fall where it slips around, since friction then points around', () => {
     const hung = { mounting: 'motor-above', outside_diameter: 40, duty: { load: 10, span: 300 } };
     const screw = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 } };

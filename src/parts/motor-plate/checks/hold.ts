@@ -39,7 +39,6 @@ const plateBending: PlateCheck = {
   unit: 'MPa',
   moves: 'plate.thickness, machine.holes, material, motor.temperature',
   run: (design, limits) => {
-    const missing = untoldLoads(design);
     const { along, moment, words } = thrustOf(design);
     const { strip } = bendPlate(design);
     const borne = ({ force, duration }: LoadCase) => ({
@@ -52,8 +51,7 @@ const plateBending: PlateCheck = {
       words: `${words}: ${plain(along, 1)} N along and ${plain(moment, 0)} N·mm across the shaft, ${plain(strip.section.area, 0)} mm² bend at ${plain(strip.distance, 1)} mm from the axis`,
     });
     const cure = 'make the plate thicker, or bolt it nearer to the motor';
-    const found = judgeCases(loaded(design), limits, { borne, cure });
-    return missing.length > 0 && !(found?.kind === 'value') ? notJudged(...missing) : found;
+    return orUntold(design, judgeCases(loaded(design), limits, { borne, cure }));
   },
 };
 

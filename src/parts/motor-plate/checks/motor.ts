@@ -112,10 +112,9 @@ function otherPlate(thread: MotorThread, length: number): string {
   const base = underHead(thread);
   const longer = socketCapScrew(thread.screw).lengths.find((one) => one > length);
   const thinner = base + wanted - length;
-  const thicker = longer === undefined ? undefined : longer - most - base;
   const ways = [
     ...(thinner > 0 && thinner < thread.grip / 2 ? [`${plain(thinner, 2)} mm thinner`] : []),
-    ...(thicker !== undefined && thicker > 0 ? [`${plain(thicker, 2)} mm thicker for ${thread.screw}x${longer}`] : []),
+    ...(longer === undefined ? [] : [`${plain(longer - most - base, 2)} mm thicker for ${thread.screw}x${longer}`]),
   ];
   return ways.length > 0 ? `; make the plate ${ways.join(', or ')}` : '';
 }

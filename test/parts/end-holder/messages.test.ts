@@ -56,6 +56,14 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['locating-bearings', GUIDED, STANDS, /^the thrust bearing at the motor end$/],
   ['locating-bearings', GUIDED, { thrust_bearing: 'no' }, /^none; nothing keeps it/],
   ['locating-bearings', LOCATED, {}, /^this holder$/],
+  // a bearing that nobody tells of would be the second place
+  ['locating-bearings', LOCATED, { thrust_bearing: undefined }, /^not judged: thrust_bearing is missing$/],
+  [
+    'locating-bearings',
+    LOCATED,
+    { thrust_bearing: undefined, limits: { 'locating-bearings': { min: 1, max: 2 } } },
+    /^this holder$/,
+  ],
   [
     'locating-bearings',
     LOCATED,

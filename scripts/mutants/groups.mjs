@@ -76,7 +76,7 @@ export const FOLDERS = {
   'parts/common/pocket-floor.ts': ['test/parts/common/pocket-floor.test.ts'],
   'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],
   'parts/end-holder/bearing.ts': ['test/parts/end-holder/bearing.test.ts'],
-  'parts/motor-plate/checks': ['test/parts/motor-plate/{messages,motor-plate,verdicts}.test.ts'],
+  'parts/motor-plate/checks': ['test/parts/motor-plate/{locating,messages,motor-plate,verdicts}.test.ts'],
   'parts/motor-plate/{bending,loads,motor-screw}.ts': [
     'test/parts/motor-plate/{bending,loads,messages,motor-plate,verdicts}.test.ts',
   ],

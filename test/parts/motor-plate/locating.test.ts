@@ -24,5 +24,9 @@ it.each<[string, Tree, Tree, number]>([
 it('asks for the coupling where nothing else carries, and nothing of a belt', () => {
   expect(places(MOUNTED, { ...ALONE, coupling: undefined })!.missing).toEqual(['coupling']);
   expect(places(MOUNTED, { coupling: undefined })!.verdict).toBe('pass');
+  expect(places(MOUNTED, { ...ALONE, locating_holder: 'yes', coupling: undefined })!.verdict).toBe('pass');
+  // where the motor is matters to a disc alone, and to that only where nothing else carries
+  expect(places(MOUNTED, { ...ALONE, mounting: undefined })!.verdict).toBe('fail');
+  expect(places(LOADED, { thrust_bearing: 'yes', mounting: undefined })!.verdict).toBe('pass');
   expect(places(BELTED)).toBeUndefined();
 });

@@ -32,7 +32,12 @@ const CURABLE: readonly [string, Record<string, unknown>][] = [
   ['mount-bore', { carriage: { bore: 16.9 } }],
   [
     'thread-pressure',
-    { duty: { load: 280 }, flange: { thickness: 16, diameter: 50 }, body: { diameter: 28 }, holes: { circle: 38 } },
+    {
+      duty: { load: 280, motor: { torque: '0.36 N m' } },
+      flange: { thickness: 16, diameter: 50 },
+      body: { diameter: 28 },
+      holes: { circle: 38 },
+    },
   ],
 ];
 

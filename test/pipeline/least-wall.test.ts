@@ -44,7 +44,7 @@ describe.each([
   ['sleeves', sensibleSleeve, 20],
   ['collars', sensibleCollar, 20],
   ['end holders', sensibleEndHolder, 20],
-  ['motor plates', sensibleMotorPlate, 20],
+  ['motor plates', sensibleMotorPlate, 48],
   ['coupons', sensibleCoupon, 1],
   ['gauges', sensibleGauge, 1],
 ] as const)('%s', (_, sheets, numRuns) => {

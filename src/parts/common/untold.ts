@@ -17,7 +17,12 @@ export function askedWhereItHangs<Design>(
   checks: readonly Check<Design>[],
   untold: readonly Untold<Design>[],
 ): Check<Design>[] {
-  return checks.map((check) => ({
+  return checks.map((check) => askingFor(untold, check));
+}
+
+/** The same of one check. */
+export function askingFor<Design>(untold: readonly Untold<Design>[], check: Check<Design>): Check<Design> {
+  return {
     ...check,
     run: (design, limits) => {
       const worst = check.run(design, limits);
@@ -25,7 +30,7 @@ export function askedWhereItHangs<Design>(
         return worst;
       return hangingOn({ check, design, limits, worst }, untold) ?? worst;
     },
-  }));
+  };
 }
 
 interface Judged<Design> {

@@ -14,6 +14,8 @@ const MEASURED = { designation: 'Tr10x2', major: '10 ± 0 mm' };
 
 /** Running without telling its rests. */
 const UNTOLD = { moving: undefined, on_time: undefined, cycle: undefined };
+/** Without a feed friction warms nothing. */
+const COLD = { feed: undefined };
 const PETG = { preset: 'petg', shrink: undefined };
 const PLA = { preset: 'pla', shrink: undefined };
 
@@ -24,34 +26,39 @@ const PLA = { preset: 'pla', shrink: undefined };
  */
 const CASES: readonly [string, Record<string, unknown>, 'caution' | 'fail', Record<string, unknown>][] = [
   // in motion 1 MPa at 23 °C, e^(−7/85) = 0.9209 of it at 30 °C: 84.9 N; three times that 254.8 N
-  ['thread-pressure', { duty: { load: 86 } }, 'caution', { screw: MEASURED, duty: { load: 84 } }],
-  ['thread-pressure', { duty: { load: 256 } }, 'fail', { duty: { load: 30 } }],
+  ['thread-pressure', { duty: { ...COLD, load: 86 } }, 'caution', { screw: MEASURED, duty: { ...COLD, load: 84 } }],
+  ['thread-pressure', { duty: { ...COLD, load: 256 } }, 'fail', { duty: { ...COLD, load: 30 } }],
   // for years 20·0.2·e^(−7/70) = 3.619 MPa: 613.6 N; back and forth 0.2·e^(−7/85): 624.6 N
-  ['thread-shear', { duty: { load: 616 } }, 'fail', { screw: MEASURED, duty: { load: 611 } }],
+  ['thread-shear', { duty: { ...COLD, load: 616 } }, 'fail', { screw: MEASURED, duty: { ...COLD, load: 611 } }],
   [
     'thread-shear',
-    { duty: { load: 628, axis: 'horizontal' } },
+    { duty: { ...COLD, load: 628, axis: 'horizontal' } },
     'fail',
-    { screw: MEASURED, duty: { load: 621, axis: 'horizontal' } },
+    { screw: MEASURED, duty: { ...COLD, load: 621, axis: 'horizontal' } },
   ],
   // 42·0.2·e^(−0.1) = 7.601 MPa over 6·0.825/(π·10.8·1.3022²·3.8375) = 0.02242: 339.0 N
-  ['thread-bending', { duty: { load: 341 } }, 'fail', { screw: MEASURED, duty: { load: 337 } }],
+  ['thread-bending', { duty: { ...COLD, load: 341 } }, 'fail', { screw: MEASURED, duty: { ...COLD, load: 337 } }],
   // nothing stands on it above 80 °C
-  ['thread-bending', { duty: { load: 30, temperature: 81 } }, 'fail', { duty: { load: 30, temperature: 79 } }],
+  [
+    'thread-bending',
+    { duty: { ...COLD, load: 30, temperature: 81 } },
+    'fail',
+    { duty: { ...COLD, load: 30, temperature: 79 } },
+  ],
   // 1.2·42·0.2·e^(−0.1)/2 = 4.560 MPa: 420.6 N; a horizontal axis, e^(−7/85), 428.1 N
-  ['creep', { duty: { load: 422 } }, 'fail', { screw: MEASURED, duty: { load: 419 } }],
+  ['creep', { duty: { ...COLD, load: 422 } }, 'fail', { screw: MEASURED, duty: { ...COLD, load: 419 } }],
   [
     'creep',
-    { duty: { load: 430, axis: 'horizontal' } },
+    { duty: { ...COLD, load: 430, axis: 'horizontal' } },
     'fail',
-    { screw: MEASURED, duty: { load: 426, axis: 'horizontal' } },
+    { screw: MEASURED, duty: { ...COLD, load: 426, axis: 'horizontal' } },
   ],
   // 1807 N a N·m on a greased screw: bending 40.5 MPa, of 42·0.5·0.9209 = 19.34 for a moment: 0.477 N·m
   [
     'thread-stall',
-    { duty: { motor: { torque: '0.49 N m' } } },
+    { duty: { ...COLD, motor: { torque: '0.49 N m' } } },
     'fail',
-    { screw: MEASURED, duty: { motor: { torque: '0.47 N m' } } },
+    { screw: MEASURED, duty: { ...COLD, motor: { torque: '0.47 N m' } } },
   ],
   ['flange-bending', { flange: { thickness: 4 } }, 'fail', { flange: { thickness: 5 } }],
   ['end-stop', {}, 'caution', { duty: { motor: { torque: '0.06 N m' } } }],
@@ -126,7 +133,7 @@ describe('strength and life', () => {
   });
 
   it('limits fall with heat and time', () => {
-    const most = (id: string, duty: object) => found(id, { duty })!.limit!.max!;
+    const most = (id: string, duty: object) => found(id, { duty: { ...COLD, ...duty } })!.limit!.max!;
     for (const id of ['thread-shear', 'thread-bending', 'creep']) {
       expect(most(id, { temperature: 60 }) / most(id, { temperature: 23 })).toBeCloseTo(Math.exp(-37 / 70), 3);
       // back and forth as long as cold, then PA12 stands for years as well as it is pushed about; hot, 1,000 hours are less
@@ -135,6 +142,34 @@ describe('strength and life', () => {
       expect(most(id, hot) / most(id, { temperature: 79 })).toBeCloseTo(Math.exp(56 / 70 - 56 / 85), 4);
     }
     expect(most('thread-pressure', { temperature: 60 })).toBeCloseTo(Math.exp(-37 / 85), 6);
+  });
+
+  it('teeth are judged as warm as they are after a run', () => {
+    // 30 N at 85.03 mm/s and friction 0.2: 0.5102 W over 10 W/(m²·K) on 1279 mm² for 9 of 60 s: 5.98 K; the skin, 0.02766 MPa·m/s for 9 s:
+    // 2·0.2·27660·√(9/π)/13585 = 1.38 K. So 37.36 °C
+    const limit = (id: string) => found(id)!.limit!.max!;
+    expect(limit('thread-pressure')).toBeCloseTo(Math.exp(-14.36 / 85), 3);
+    expect(limit('thread-shear')).toBeCloseTo(20 * 0.2 * Math.exp(-14.36 / 70), 2);
+    expect(limit('thread-bending')).toBeCloseTo(42 * 0.2 * Math.exp(-14.36 / 70), 2);
+    expect(limit('creep')).toBeCloseTo(0.5 * 1.2 * 42 * 0.2 * Math.exp(-14.36 / 70), 2);
+    expect(found('thread-stall')!.message).toMatch(
+      /of 17\.7 MPa for a moment at 37 °C, to which friction warms its teeth in air of 30 °C/,
+    );
+    // dry, friction 0.5: 2.5 times as much warmth, 48.4 °C
+    expect(found('thread-pressure', { duty: { grease: 'dry' } })!.limit!.max!).toBeCloseTo(Math.exp(-25.4 / 85), 3);
+  });
+
+  it('rests that nobody tells are asked for where only teeth that never cool fail', () => {
+    // 60 N: 0.65 MPa; without a rest 79.8 K and 4.1 K: e^(−91/85) = 0.34 MPa at 114 °C, in the cool 0.92
+    const pressed = (duty: object) => found('thread-pressure', { duty: { load: 60, ...duty } })!;
+    expect(pressed({})).toMatchObject({ word: 'yes' });
+    expect(pressed(UNTOLD).missing).toEqual(['duty.on_time', 'duty.cycle']);
+    expect(pressed({ on_time: undefined, cycle: undefined }).missing).toEqual(['duty.cycle']);
+    expect(pressed({ moving: undefined, on_time: 60 })).toMatchObject({ word: 'but' });
+    // 3.25 MPa of 2.76 are too much in the cool too
+    expect(pressed({ ...UNTOLD, load: 300 }).word).toBe('no');
+    // no friction can boil what has no law: above 250 °C nothing is worked out
+    expect(pressed({ ...UNTOLD, load: 2000, feed: 200 }).word).toBe('no');
   });
 
   it('a catch nut’s pocket carries no load', () => {
@@ -193,7 +228,7 @@ describe('strength and life', () => {
     'wear-peak',
     'wear-heat',
   ])('%s is not judged without a temperature, but fails where it fails at 23 °C', (id) => {
-    const cold = { temperature: undefined, moving: undefined, on_time: 60 };
+    const cold = { temperature: undefined, moving: undefined, on_time: 60, motor: { torque: '0.1 N m' } };
     expect(found(id, { duty: cold })).toMatchObject({ verdict: 'caution', missing: ['duty.temperature'] });
     if (id === 'wear-heat') return;
     const much = { ...cold, load: 2000, feed: 20, motor: { torque: '3 N m' } };
@@ -209,7 +244,8 @@ describe('strength and life', () => {
 
   it('a screw that nobody measured may be as thin over its crests as its class allows', () => {
     // ISO 2903, 4h for a pitch of 2 mm: 0.18 mm under 10, arm 0.87 mm; π·9·0.76·(18 − 2.74)/4 = 81.98 mm² of flank bear 0.9209 MPa: 75.5 N
-    const word = (load: number, screw: unknown = 'Tr10x2') => found('thread-pressure', { screw, duty: { load } })!.word;
+    const word = (load: number, screw: unknown = 'Tr10x2') =>
+      found('thread-pressure', { screw, duty: { ...COLD, load } })!.word;
     expect(word(75)).toBe('yes');
     expect(word(77)).toBe('perhaps');
     expect(word(84, MEASURED)).toBe('yes');

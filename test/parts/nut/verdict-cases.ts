@@ -176,7 +176,7 @@ export const NUT_CASES: VerdictCases = {
   },
   'thread-stall': {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { screw: UNSURE, limits: { 'thread-stall': { max: 0.82 } } }],
+    perhaps: [SOUND_NUT, { screw: UNSURE, limits: { 'thread-stall': { max: 0.82 } }, duty: { feed: undefined } }],
     no: [SOUND_NUT, { body: { length: 8 } }],
     'not-told': [FAMILY, { duty: { load: 5 } }],
   },

@@ -1,21 +1,15 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
-import { DRY_PRINT_MOST, DRY_PRINT_WORDS, FRICTION } from '../../../mechanics/friction.js';
-import { PLASTIC_NUT_SPEED, slidingSpeed } from '../../../mechanics/sliding.js';
+import { DRY_PRINT_WORDS } from '../../../mechanics/friction.js';
+import { PLASTIC_NUT_SPEED } from '../../../mechanics/sliding.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
-import { threadPressure } from '../../../mechanics/thread/bearing-pressure.js';
-import {
-  type NutWarmth,
-  nutWarmth,
-  SKIN_TIME,
-  skinWarmth,
-  warmShare,
-} from '../../../mechanics/thread/friction-heat.js';
-import { bearablePv, GREASE, pressureVelocity } from '../../../mechanics/thread/wear.js';
+import { warmShare } from '../../../mechanics/thread/friction-heat.js';
+import { bearablePv, GREASE } from '../../../mechanics/thread/wear.js';
 import { plain, worked } from '../../../units/format.js';
-import { exactly, type Measured, scaled } from '../../../units/measured.js';
+import { exactly, scaled } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
-import { longer, worstTeeth } from '../engagement.js';
+import { longer } from '../engagement.js';
+import { frictionWarmth, rubbingOf, speedOf, timesOf, warmthOf } from '../warmth.js';
 
 type NutCheck = Check<NutDesign>;
 const rubbing = { group: 'wear', question: 'holds', source: 'common practice' } as const;
@@ -25,31 +19,6 @@ const PUBLISHED_PV = 0.1;
 
 /** PV in motion may be so much above what is borne on average, whatever the rests. @source derived */
 const PEAK = 3;
-
-/** Pressure and speed of the flanks while the axis runs, half the turns carrying. */
-interface Rubbing {
-  readonly pressure: Measured;
-  /** mm/s */
-  readonly speed: number;
-  /** MPa·m/s */
-  readonly pv: Measured;
-  /** N, on the thread that rubs hardest */
-  readonly force: number;
-  readonly words: string;
-}
-
-function speedOf({ screw, finished }: NutDesign, feed: number): number {
-  return slidingSpeed({ feed, lead: finished.lead, meanDiameter: screw.pitchDiameter.likely });
-}
-
-function rubbingOf(design: NutDesign, load: number, feed: number): Rubbing {
-  const { name, force, value: pressure } = worstTeeth(design, load, threadPressure);
-  const speed = speedOf(design, feed);
-  const at = (value: number) => pressureVelocity({ pressure: value, slidingSpeed: speed });
-  const pv = { least: at(pressure.least), likely: at(pressure.likely), most: at(pressure.most) };
-  const words = `${worked(pressure.likely, 'MPa')} MPa${name} at ${plain(speed, 0)} mm/s`;
-  return { pressure, speed, pv, force, words };
-}
 
 /** Field without which rubbing cannot be judged. */
 function missingOf({ duty }: NutDesign): string | undefined {
@@ -75,24 +44,6 @@ function bearsWords(design: NutDesign, most: number): string {
   const greased = { dry: 'dry', once: 'greased once', kept: 'kept greased' }[greaseOf(design.duty)];
   const temperature = design.duty.temperature ?? ROOM;
   return `${design.material.name} bears ${worked(most, 'MPa')} MPa·m/s ${greased} in air of ${plain(temperature, 0)} °C`;
-}
-
-/** How the barrel around the thread warms. */
-function warmthOf({ finished: { body, thread, length }, material }: NutDesign): NutWarmth {
-  return nutWarmth({
-    outside: Math.min(body.across, body.flats ?? Infinity),
-    bore: thread.pitchDiameter,
-    length,
-    density: material.density,
-    heatCapacity: material.heatCapacity,
-  });
-}
-
-/** How long the axis runs in one go and from start to start, where that is told. */
-function timesOf({ moving, on_time: onTime, cycle }: NutDesign['duty']) {
-  if (cycle === undefined) return undefined;
-  const on = onTime ?? (moving === undefined ? undefined : moving * cycle);
-  return on === undefined ? undefined : { onTime: on, cycle };
 }
 
 /** A nut that rubs too hard and too fast melts. */
@@ -189,16 +140,9 @@ export const wearHeat: NutCheck = {
     if (missing !== undefined) return notJudged(`duty.${missing}`);
     const { duty, material } = design;
     if (duty.temperature === undefined) return notJudged('duty.temperature');
-    const { pv, speed, force, words } = rubbingOf(design, duty.load!, duty.feed!);
-    const dry = duty.grease !== 'greased';
-    const friction = dry ? FRICTION.high : FRICTION.nominal;
-    const reached = dry ? DRY_PRINT_MOST / FRICTION.high : 1;
+    const rubs = rubbingOf(design, duty.load!, duty.feed!);
+    const { friction, skin, mean, reached } = frictionWarmth(design, rubs);
     const times = timesOf(duty);
-    const { time, perWatt } = warmthOf(design);
-    const share = times ? warmShare({ ...times, time }) : 1;
-    const onTime = Math.min(SKIN_TIME, times?.onTime ?? SKIN_TIME);
-    const skin = skinWarmth({ friction, pressureVelocity: pv.likely, onTime });
-    const mean = (share * perWatt * friction * force * speed) / 1000;
     const own = hard({ max: material.standingLimit });
     const { pass } = limits.of(own);
     const flanks = duty.temperature + skin;
@@ -210,7 +154,7 @@ export const wearHeat: NutCheck = {
     const rests = times ? 'with the rests told' : 'without a rest';
     return valued(
       { least: flanks, likely: flanks, most: hottest },
-      `air of ${plain(duty.temperature, 0)} °C and ${plain(skin, 1)} K on the skin at friction ${friction}${dry ? ` (${DRY_PRINT_WORDS})` : ''}, ${words}; the nut itself warms by up to ${plain(mean, 0)} K ${rests}, if screw and carriage take no heat from it; ${material.name} bears ${plain(pass.max!, 0)} °C${cure}`,
+      `air of ${plain(duty.temperature, 0)} °C and ${plain(skin, 1)} K on the skin at friction ${friction}${reached > 1 ? ` (${DRY_PRINT_WORDS})` : ''}, ${rubs.words}; the nut itself warms by up to ${plain(mean, 0)} K ${rests}, if screw and carriage take no heat from it; ${material.name} bears ${plain(pass.max!, 0)} °C${cure}`,
       own,
     );
   },

@@ -1,6 +1,6 @@
+import { COLUMN_SHARE } from '../mechanics/column.js';
 import { DRY_PRINT_MOST, FRICTION } from '../mechanics/friction.js';
 import { USABLE_TORQUE_SHARE } from '../mechanics/stepper.js';
-import { DERATING } from '../mechanics/whirl.js';
 import { plain } from '../units/format.js';
 import { type FullDuty, newtons } from './duty.js';
 import type { DriveNumbers, FeedCause } from './numbers.js';
@@ -82,7 +82,7 @@ function feedWords(numbers: Figures, duty: FullDuty): string {
 
 function columnWords(numbers: Figures, duty: FullDuty): readonly string[] {
   if (numbers.column_load === undefined || duty.load === undefined) return [];
-  const allowed = DERATING * numbers.column_load;
+  const allowed = COLUMN_SHARE * numbers.column_load;
   if (duty.load <= allowed) return [];
   return [
     `Pushed with ${newtons(duty.load)} the screw may buckle: stay under ${newtons(allowed)}, or let the load pull on it.`,

@@ -12,7 +12,7 @@ const END_FACTORS: Readonly<Record<ScrewEnds, number>> = {
   'fixed-fixed': 2.23,
 };
 
-/** Share of the whirl speed, and of the column load, that practice stays under [-]. */
+/** Share of the whirl speed that practice stays under [-]. */
 export const DERATING = 0.8;
 
 /**

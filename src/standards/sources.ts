@@ -149,7 +149,7 @@ export const SOURCES = {
   'screw-guide': {
     title: 'published engineering guides for power screws and ball screws',
     edition: '',
-    note: 'Critical speed with end factors, column load and the 80 % rule, confirmed.',
+    note: 'Critical speed with end factors, column load, 80 % of the one and half of the other, confirmed.',
   },
   'plastics-handbook': {
     title: 'handbook tables on the friction, wear and creep of plastics',

@@ -86,8 +86,8 @@ export const AXIS_CASES: Readonly<Record<string, Readonly<Partial<Record<Word, F
   },
   'axis-column': {
     yes: {},
-    perhaps: { duty: { load: '650 N' } },
-    but: { duty: { load: '700 N' } },
+    perhaps: { duty: { load: '410 N' } },
+    but: { duty: { load: '600 N' } },
     no: { duty: { load: '900 N' } },
     'not-told': { lengths: { clear: null } },
   },

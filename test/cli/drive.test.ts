@@ -128,7 +128,7 @@ describe('drive', () => {
 
   it('marks what is not enough for the duty', async () => {
     const { stdout } = await drive('Tr8x2', '--load', '400', '--span', '600', '--feed', '40', '--torque', '0.4');
-    for (const label of ['share of motor', 'feed up to', '80 % of whirl, column']) {
+    for (const label of ['share of motor', 'feed up to', 'whirl 80 %, column 50 %']) {
       expect(stdout).toMatch(new RegExp(`^ {2}${label}.* !$`, 'm'));
     }
     expect(stdout).toContain('! not enough for this duty');

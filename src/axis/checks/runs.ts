@@ -1,7 +1,7 @@
 import { controllerChange } from '../../drive/controller-change.js';
 import { type Check, notJudged, soft, told, valued } from '../../judge/check.js';
 import { USABLE_TORQUE_SHARE } from '../../mechanics/stepper.js';
-import { DERATED, judgeColumn, judgeWhirl } from '../../parts/common/drive-limits.js';
+import { BELOW_BUCKLING, BELOW_WHIRL, judgeColumn, judgeWhirl } from '../../parts/common/drive-limits.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import type { AxisDesign } from '../axis-design.js';
@@ -104,7 +104,7 @@ const whirl: AxisCheck = {
   id: 'axis-whirl',
   title: 'Speed over the whirling speed',
   unit: '',
-  limits: DERATED,
+  limits: BELOW_WHIRL,
   moves: 'duty.feed, lengths, end holder, screw.minor',
   run: judgeWhirl,
 };
@@ -114,7 +114,7 @@ const column: AxisCheck = {
   id: 'axis-column',
   title: 'Load over the buckling force',
   unit: '',
-  limits: DERATED,
+  limits: BELOW_BUCKLING,
   moves: 'duty.load, lengths, end holder, screw.minor',
   run: (design, limits) => judgeColumn(design, limits) ?? notJudged('duty.span'),
 };

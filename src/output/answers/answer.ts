@@ -42,9 +42,9 @@ export function wordText({ word, accepted }: Pick<Answer | FirstThing, 'word' | 
 /** A finding or an answer, as far as it tells how much it wants attention. */
 type Urgent = Pick<Finding, 'word' | 'grave'> & { readonly accepted?: string | true };
 
-/** How much a finding wants attention: open fails, accepted ones, what can hurt and was not told, then the rest. */
+/** How much a finding wants attention: open fails, accepted ones, what can hurt and was not told, then the rest; of cautions those that can hurt. */
 export function urgency({ word, accepted, grave }: Urgent): number {
   if (word === 'no') return accepted === undefined ? 6 : 5;
   if (word === 'not-told') return grave ? 4 : 2;
-  return { perhaps: 3, but: 1, yes: 0 }[word];
+  return { perhaps: 3, but: grave ? 1.5 : 1, yes: 0 }[word];
 }

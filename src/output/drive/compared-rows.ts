@@ -1,6 +1,7 @@
 import type { Comparison } from '../../drive/compare-screws.js';
 import type { Duty } from '../../drive/duty.js';
 import type { ByFriction, DriveNumbers } from '../../drive/numbers.js';
+import { COLUMN_SHARE } from '../../mechanics/column.js';
 import { DRY_PRINT_MOST, FRICTION } from '../../mechanics/friction.js';
 import { USABLE_TORQUE_SHARE } from '../../mechanics/stepper.js';
 import { DERATING } from '../../mechanics/whirl.js';
@@ -110,10 +111,10 @@ function feedRows({ feed }: Duty): readonly Row[] {
 function spanRows({ load }: Duty): readonly Row[] {
   return [
     {
-      label: '80 % of whirl, column',
+      label: 'whirl 80 %, column 50 %',
       cell: ({ whirl_rpm, column_load }) => {
         if (whirl_rpm === undefined || column_load === undefined) return undefined;
-        const allowed = DERATING * column_load;
+        const allowed = COLUMN_SHARE * column_load;
         const enough = unless(load === undefined || load <= allowed);
         return `${plain(DERATING * whirl_rpm, 0)} rpm, ${plain(allowed, 0)} N${enough}`;
       },

@@ -39,7 +39,7 @@ function singles(drive: DriveNumbers): string[][] {
     ],
     [
       'screw buckles at',
-      drive.column_load === undefined ? undefined : `${figure(drive.column_load)} N; stay below 80 %`,
+      drive.column_load === undefined ? undefined : `${figure(drive.column_load)} N; stay below half of it`,
     ],
     ['without power', HOLDING[drive.holding]],
     ['jump when power goes', `up to ${figure(drive.power_off_jump)} mm`],

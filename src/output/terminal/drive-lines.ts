@@ -23,7 +23,7 @@ function singles(drive: DriveNumbers): [string, string][] {
     ['lead', `${figure(drive.lead)} mm a turn, lead angle ${figure(drive.lead_angle)}°`],
     ['full step', `${figure(drive.full_step)} mm, ${figure(drive.steps_per_mm)} steps per mm with microsteps`],
     ...row('whirl', whirl_rpm, (rpm) => `from ${figure(rpm)} rpm; stay below 80 % of it`),
-    ...row('column', column_load, (load) => `buckles at ${figure(load)} N; stay below 80 % of it`),
+    ...row('column', column_load, (load) => `buckles at ${figure(load)} N; stay below half of it`),
   ];
 }
 

@@ -1,6 +1,6 @@
 import { type Bounds, type Limits, notJudged, type Outcome, soft, valued } from '../../judge/check.js';
 import { allKeep } from '../../judge/judge.js';
-import { columnLoad } from '../../mechanics/column.js';
+import { COLUMN_SHARE, columnLoad } from '../../mechanics/column.js';
 import { DERATING, whirlSpeed } from '../../mechanics/whirl.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
@@ -14,8 +14,11 @@ interface Driven {
   readonly duty: Pick<DutySheet, 'span' | 'feed' | 'load' | 'ends'>;
 }
 
-/** Shares of whirling speed and of buckling force: practice stays under the derated one. */
-export const DERATED: Limits = soft({ max: DERATING }, { max: 1 });
+/** Share of the whirling speed: practice stays under the derated one. */
+export const BELOW_WHIRL: Limits = soft({ max: DERATING }, { max: 1 });
+
+/** Share of the buckling force: practice stays under half of it. */
+export const BELOW_BUCKLING: Limits = soft({ max: COLUMN_SHARE }, { max: 1 });
 
 /** Speed of a screw as a share of its whirling speed; undefined where nothing is told of span and feed. */
 export function judgeWhirl({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {

@@ -90,9 +90,15 @@ export function judgeCases(
   if (missing.length > 0 && !fails) return notJudged(...missing);
   return valued(
     exactly(worst.value),
-    `${worst.words}; ${caseWords(worst.one)} it may bear ${worked(max, 'MPa')} MPa at ${plain(judgedTemperature(duty), 0)} °C${fails ? `; ${worst.one.duration === 'moment' ? 'take less motor current, ' : ''}${cure}` : ''}`,
+    `${worst.words}; ${caseWords(worst.one)} it may bear ${worked(max, 'MPa')} MPa at ${plain(judgedTemperature(duty), 0)} °C${fails ? `; ${cureOf(worst.one, max, cure)}` : ''}`,
     own,
   );
+}
+
+/** What helps in a case: a plastic that bears nothing in the heat is helped by no size. */
+function cureOf({ duration }: LoadCase, allowed: number, cure: string): string {
+  if (allowed <= 0) return 'less heat, or a plastic that stands it';
+  return duration === 'moment' ? `take less motor current, ${cure}` : cure;
 }
 
 /** What a strength cannot be judged without, as fields of the sheet. */

@@ -98,7 +98,7 @@ const CASES: readonly [string, Record<string, unknown>, 'caution' | 'fail', Reco
   ['drive-torque', { duty: { load: 60, grease: 'dry' } }, 'caution', { duty: { load: 30, grease: 'dry' } }],
   ['drive-whirl', { duty: { span: 1200 } }, 'caution', {}],
   ['drive-whirl', { duty: { span: 1300, feed: 7 } }, 'fail', { duty: { span: 800 } }],
-  ['drive-column', { duty: { span: 1400 } }, 'caution', { duty: { span: 1000 } }],
+  ['drive-column', { duty: { span: 1400 } }, 'caution', { duty: { span: 900 } }],
   ['drive-column', { duty: { load: 30, span: 1600 } }, 'fail', { duty: { load: 10, span: 1600 } }],
   ['drive-layer-grid', { duty: { layer_heights: [0.1, 0.125] } }, 'caution', {}],
   ['mount-bore', { carriage: { bore: 16.9 } }, 'fail', { carriage: { bore: 17.6 } }],

@@ -267,7 +267,7 @@ export const NUT_CASES: VerdictCases = {
   },
   'drive-column': {
     yes: [SOUND_NUT, {}],
-    perhaps: [SOUND_NUT, { duty: { span: 1300 } }],
+    perhaps: [SOUND_NUT, { duty: { span: 1030 } }],
     but: [SOUND_NUT, { duty: { load: 800 } }],
     no: [SOUND_NUT, { duty: { load: 1200 } }],
     'not-told': [SOUND_NUT, { duty: { ends: undefined } }],

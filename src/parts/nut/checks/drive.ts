@@ -9,7 +9,7 @@ import { canBeRaised } from '../../../mechanics/power-screw/thread.js';
 import { USABLE_TORQUE_SHARE } from '../../../mechanics/stepper.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import { DERATED, judgeColumn, judgeWhirl } from '../../common/drive-limits.js';
+import { BELOW_BUCKLING, BELOW_WHIRL, judgeColumn, judgeWhirl } from '../../common/drive-limits.js';
 import type { NutDesign } from '../dimensions.js';
 import { springForceOf } from '../variants/anti-backlash.js';
 
@@ -153,7 +153,7 @@ export const driveWhirl: NutCheck = {
   id: 'drive-whirl',
   title: 'Speed of the screw, as a share of its whirling speed',
   unit: '',
-  limits: DERATED,
+  limits: BELOW_WHIRL,
   moves: 'duty.feed, duty.span, duty.ends, screw.minor',
   run: ({ duty, screw }, limits) => judgeWhirl({ duty, screw }, limits),
 };
@@ -164,7 +164,7 @@ export const driveColumn: NutCheck = {
   id: 'drive-column',
   title: 'Load against the force at which the screw buckles',
   unit: '',
-  limits: DERATED,
+  limits: BELOW_BUCKLING,
   moves: 'duty.load, duty.span, duty.ends, screw.minor',
   run: ({ duty, screw }, limits) => judgeColumn({ duty, screw }, limits),
 };

@@ -51,6 +51,13 @@ export function rootNotch(p: { readonly fillet: number; readonly thickness: numb
   );
 }
 
+/**
+ * How much more than the net section a sharp corner in plan bears, of a slab in bending. A plate that bends is notched less than
+ * one that is pulled (1 + 0.6·(K − 1) of a thick plate; memory); the pulled one's is taken, as far as a plastic sees it.
+ * @source memory: what a plastic sees of it at most
+ */
+export const PLAN_CORNER_NOTCH = MOST;
+
 function valueAt([constant, root, linear]: Coefficients, steep: number): number {
   return constant + root * Math.sqrt(steep) + linear * steep;
 }

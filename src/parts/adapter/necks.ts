@@ -17,10 +17,7 @@ interface Stretch {
  * within the angle of a wall; neighbours meet in a corner and are none. Endless where no two do [mm].
  */
 export const thinnestNeck = onceFor((plate: PlateSizes): number => {
-  const polygons = [plateOutline(plate), ...plate.cutouts.map((cutout) => cutoutOutline(cutout))];
-  const bounds = (point: Point, own: number) =>
-    polygons.every((polygon, i) => i === own || insideSimple(polygon, point) > 0 === (i === 0));
-  const stretches = polygons.flatMap((polygon, i) => stretchesOf(polygon, i, polygons, bounds));
+  const stretches = edgesOf(plate);
   let least = Infinity;
   for (const [i, one] of stretches.entries()) {
     for (const other of stretches.slice(i + 1)) {
@@ -33,6 +30,18 @@ export const thinnestNeck = onceFor((plate: PlateSizes): number => {
     }
   }
   return least;
+});
+
+/** Sharp corners of outline and cut-outs that stand into the plate. A rectangular cut-out has no radius: it is drawn sharp. */
+export function hollowCorners(plate: PlateSizes): Point[] {
+  return edgesOf(plate).flatMap(({ from, to }) => (from === to ? [from] : []));
+}
+
+const edgesOf = onceFor((plate: PlateSizes): Stretch[] => {
+  const polygons = [plateOutline(plate), ...plate.cutouts.map((cutout) => cutoutOutline(cutout))];
+  const bounds = (point: Point, own: number) =>
+    polygons.every((polygon, i) => i === own || insideSimple(polygon, point) > 0 === (i === 0));
+  return polygons.flatMap((polygon, i) => stretchesOf(polygon, i, polygons, bounds));
 });
 
 /** Sides of an arc turn by less than this, and have no corner between them. */

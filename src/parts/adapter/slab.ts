@@ -2,6 +2,7 @@ import { onceFor } from '../../units/once.js';
 import { nutPocketOutline } from '../common/bought-nut.js';
 import { turned } from '../common/hole-pattern.js';
 import type { Opening, Slab } from '../common/slab.js';
+import { hollowCorners } from './necks.js';
 import { cutoutOutline, type PatternHoles, type PlateSizes, plateOutline, type Step } from './plan.js';
 import { spansOf } from './walls.js';
 
@@ -19,6 +20,7 @@ export const slabOf = onceFor((plate: PlateSizes): Slab => {
   return {
     outline: plateOutline(plate, undefined, CHORD),
     thickness,
+    corners: cutouts.length > 0 || plate.outline.shape === 'polygon' ? hollowCorners(plate) : [],
     openings: [
       { shape: { at: [0, 0], radius: bore / 2 }, from: 0, to: thickness },
       ...(outerStep ? [round(outerStep, thickness - outerStep.depth, thickness)] : []),

@@ -2,8 +2,9 @@ import { degrees } from '../../mechanics/angle.js';
 import { type Section, sectionOf } from '../../mechanics/flange/section.js';
 import { type StripPiece, stripSag } from '../../mechanics/flange/strip-sag.js';
 import { stripWidth } from '../../mechanics/flange/strip-width.js';
+import { PLAN_CORNER_NOTCH } from '../../mechanics/strength/notch.js';
 import { polar } from './hole-pattern.js';
-import { dot, materialAt, reachAlong, type Slab, sideOf } from './slab.js';
+import { type CutLine, dot, materialAt, reachAlong, type Slab, type Span, sideOf } from './slab.js';
 
 type Point = readonly [number, number];
 
@@ -50,6 +51,8 @@ export interface Strip {
   readonly section: Section;
   /** where it is the floor of a pocket: how thick that is, and what its corner adds, which is in the stress */
   readonly floor?: { readonly thickness: number; readonly notch: number };
+  /** what a sharp corner in plan adds that the cut runs through, which is in the stress; 1 where there is none */
+  readonly corner: number;
   /** the cut it lies in */
   readonly along: Point;
   readonly distance: number;
@@ -150,8 +153,8 @@ function bentAlong(held: HeldSlab, along: Point): SlabBending[] {
   return [{ strip, ...sagOf(cuts, beyond, along) }];
 }
 
-/** Even steps from where the load comes in to the last head, and on the way the middle and both ends of every opening, or of a round one its nearer half. */
-function stationsBetween(first: number, last: number, { openings }: Slab, along: Point): number[] {
+/** Even steps from where the load comes in to the last head, and on the way the middle and both ends of every opening, or of a round one its nearer half, and either side of every sharp corner. */
+function stationsBetween(first: number, last: number, { openings, corners = [] }: Slab, along: Point): number[] {
   const even = Array.from({ length: STATIONS + 1 }, (_, i) => first + ((last - first) * i) / STATIONS);
   const narrow = openings.flatMap(({ shape }) => {
     if ('at' in shape) return BEFORE_ROUND.map((share) => dot(shape.at, along) - share * shape.radius);
@@ -159,7 +162,10 @@ function stationsBetween(first: number, last: number, { openings }: Slab, along:
     const near = -reachAlong(shape.outline, [-along[0], -along[1]]);
     return [near + BESIDE, (near + far) / 2, far - BESIDE];
   });
-  return [...new Set([...even, ...narrow.filter((at) => at > first && at < last)])].sort((a, b) => a - b);
+  const sharp = corners.flatMap((at) => [dot(at, along) - BESIDE, dot(at, along) + BESIDE]);
+  return [...new Set([...even, ...[...narrow, ...sharp].filter((at) => at > first && at < last)])].sort(
+    (a, b) => a - b,
+  );
 }
 
 /** Rims of the pockets that the load comes in through, on its way to the heads. */
@@ -206,8 +212,17 @@ function stripsAt(slab: Slab, beyond: readonly Support[], at: At): Strip[] {
       (sum, { support }) => sum + support.share * (dot(support.at, along) - distance - pulled),
       0,
     );
-    const stress = moment <= 1e-12 ? 0 : section.modulus === 0 ? Infinity : moment / section.modulus;
-    return { share, arm: moment / share, section, along, distance, stress };
+    const corner = meetsCorner(slab, { along, distance }, spans) ? PLAN_CORNER_NOTCH : 1;
+    const stress = moment <= 1e-12 ? 0 : section.modulus === 0 ? Infinity : (corner * moment) / section.modulus;
+    return { share, arm: moment / share, section, corner, along, distance, stress };
+  });
+}
+
+/** Whether a cut runs through a sharp corner within some spans of it. */
+function meetsCorner({ corners = [] }: Slab, { along, distance }: CutLine, within: readonly Span[]): boolean {
+  return corners.some((at) => {
+    const across = dot(at, sideOf(along));
+    return Math.abs(dot(at, along) - distance) <= 2 * BESIDE && within.some(([a, b]) => across >= a && across <= b);
   });
 }
 

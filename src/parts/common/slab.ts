@@ -2,7 +2,7 @@ import type { SectionPiece } from '../../mechanics/flange/section.js';
 import type { Outline } from '../../solid/outline.js';
 
 type Point = readonly [number, number];
-type Span = readonly [from: number, to: number];
+export type Span = readonly [from: number, to: number];
 
 /** Something cut out of a slab between two heights. */
 export interface Opening {
@@ -16,6 +16,8 @@ export interface Slab {
   readonly outline: Outline;
   readonly thickness: number;
   readonly openings: readonly Opening[];
+  /** sharp corners in plan that stand into it */
+  readonly corners?: readonly Point[];
 }
 
 /** A straight cut: all points whose distance from the axis along a unit vector is this. */

@@ -45,10 +45,41 @@ describe('plate-bending', () => {
         ],
       },
     };
-    // hand: 7 mm of width left from 27 to 33 mm, arm 23 at its inner end
+    // hand: 7 mm of width left from 27 to 33 mm, arm 23 at its inner end, whose sharp corners double it
     const row = found('plate-bending', waist)!;
-    expect(row.value! / ((125 * 23 * 6) / (7 * 49))).toBeGreaterThan(0.93);
-    expect(row.value! / ((125 * 23 * 6) / (7 * 49))).toBeLessThan(1.001);
+    expect(row.value!).toBeCloseTo((2 * 125 * 23 * 6) / (7 * 49), 2);
+    expect(row.message).toContain('a section of 7 × 7 mm, 2 times that at its corner in plan');
+    expect(row.message).toContain('rounder corners in plan');
+  });
+
+  it('doubles nothing at a round cut-out, nor at corners that lie beyond the edge', () => {
+    // hand: 7 mm of width left beside either, 125 N on 20 mm of arm; a circle is cut before its middle too, where more is left
+    const holed = [8, -8].map((y) => ({ at: [30, y], diameter: 9 }));
+    const round = found('plate-bending', { plate: { cutouts: holed } })!;
+    expect(round.value! / ((125 * 20 * 6) / (7 * 49))).toBeGreaterThan(0.999);
+    expect(round.value! / ((125 * 20 * 6) / (7 * 49))).toBeLessThan(1.1);
+    expect(round.message).not.toContain('corner');
+    // hand: 3.5 mm off either side all along, so 14 mm at the flange, 39 mm of arm
+    const planed = [12, -12].map((y) => ({ at: [0, y], size: [200, 10] }));
+    const narrow = found('plate-bending', { plate: { cutouts: planed } })!;
+    expect(narrow.value).toBeCloseTo((125 * 39 * 6) / (14 * 49), 1);
+    expect(narrow.message).not.toContain('in plan');
+  });
+
+  it('doubles the section at the hollow corner of a drawn outline', () => {
+    const corners = [
+      [-58, -10.5],
+      [30, -10.5],
+      [30, -4],
+      [58, -4],
+      [58, 4],
+      [30, 4],
+      [30, 10.5],
+      [-58, 10.5],
+    ];
+    const stepped = found('plate-bending', { plate: { outline: { shape: 'polygon', size: undefined, corners } } })!;
+    // hand: 8 mm left from 30 mm on, 20 mm of arm; the straight side bears 28.4 MPa at the flange
+    expect(stepped.value).toBeCloseTo((2 * 125 * 20 * 6) / (8 * 49), 2);
   });
 
   // hand: a recess of 22.2 mm; 125 N × (50 − 11.1) mm on half a turn around the flange, π·22/2 mm, of floor alone; its sharp corner doubles

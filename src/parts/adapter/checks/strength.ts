@@ -37,7 +37,7 @@ export const plateBending: AdapterCheck = {
   title: 'Bending of the plate',
   unit: 'MPa',
   moves:
-    'plate.thickness, plate.outline, register.depth, carriage.holes, duty.load, duty.pull, duty.temperature, material',
+    'plate.thickness, plate.outline, plate.cutouts, register.depth, carriage.holes, duty.load, duty.pull, duty.temperature, material',
   run: (design, limits) => {
     const bent = bendings(design);
     if (!bent.away && !bent.onto) return told('pass', 'the flange covers what holds the plate: nothing bends');
@@ -48,11 +48,14 @@ export const plateBending: AdapterCheck = {
         'a cut-out or a hole parts the nut from a screw of the carriage: move it, or widen the plate',
       );
     const borne = (one: LoadCase) => bornePlate(design, bent[one.pull], one);
+    const corner = PULLS.some((pull) => (bent[pull]?.strip.corner ?? 1) > 1)
+      ? 'rounder corners in plan (a cut-out with a diameter), '
+      : '';
     const recess = bent.away?.strip.floor || bent.onto?.strip.floor ? 'a shallower recess (register.depth), ' : '';
     return (
       judgeCases(design, limits, {
         borne,
-        cure: `use ${recess}a thicker or wider plate, screws nearer to the nut, or a stronger material`,
+        cure: `use ${recess}${corner}a thicker or wider plate, screws nearer to the nut, or a stronger material`,
       }) ?? told('pass', 'the load presses the plate on the carriage, whose face carries it')
     );
   },
@@ -73,11 +76,12 @@ function bornePlate(design: AdapterDesign, bent: PlateBending | undefined, one: 
   const width = strip.section.area / thickness;
   const corner = notch > 1 ? `, ${plain(notch, 1)} times that at its sharp corner` : '';
   const floor = strip.floor ? `, the floor of a recess${corner}` : '';
+  const sharp = strip.corner > 1 ? `, ${plain(strip.corner, 1)} times that at its corner in plan` : '';
   const how = one.pull === 'away' ? 'pulled off the carriage, it hangs' : 'pressed on the carriage, it bends';
   return {
     value,
     allowed,
-    words: `${worked(value, 'MPa')} MPa: ${how} ${HELD[held]}, ${plain(moment, 0)} N·mm (${plain(one.force * strip.share, 0)} N, ${plain(strip.arm, 1)} mm of arm) on a section of ${plain(width, 1)} × ${plain(thickness, 1)} mm${floor}`,
+    words: `${worked(value, 'MPa')} MPa: ${how} ${HELD[held]}, ${plain(moment, 0)} N·mm (${plain(one.force * strip.share, 0)} N, ${plain(strip.arm, 1)} mm of arm) on a section of ${plain(width, 1)} × ${plain(thickness, 1)} mm${floor}${sharp}`,
   };
 }
 

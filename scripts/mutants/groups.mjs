@@ -35,7 +35,7 @@ export const FOLDERS = {
   'parts/nut/{bore,flanks-meet,stack,fit-figures,fit-block,float-remedies}.ts': [
     'test/parts/nut/{bore,flanks-meet,stack,fit-figures,fit-block,float-remedies}.test.ts',
   ],
-  'parts/nut/{flange-bending,engagement,float,drive}.ts': [
+  'parts/nut/{flange-bending,engagement,float,drive,warmth}.ts': [
     'test/parts/nut/{checks,strength,flange,float,drive,engagement,messages,family,by-hand}.test.ts',
     'test/parts/nut/checks/flange.test.ts',
     'test/parts/nut/variants/*.test.ts',

@@ -182,6 +182,11 @@ describe('a body pulled out of its flange, by hand', () => {
     expect(onto.message).toMatch(/2.8 times that as its flange turns it, 2 times at its corner; /);
   });
 
+  it('is turned by no flange that nothing holds', () => {
+    const loose = findingOf(nutSheet({ holes: undefined, duty: { motor: undefined } }), 'barrel-pull')!;
+    expect(loose.message).toMatch(/mm² of body beside its bore(, [\d.]+ times at its corner)?; under/);
+  });
+
   it('parts where no flange is left between body and screws to turn it', () => {
     expect(pulled('away', { flange: { diameter: 14.6, thickness: 3.6 } })).toMatchObject({
       verdict: 'fail',

@@ -1,0 +1,23 @@
+import { describe, expect, it } from 'vitest';
+import { strongNut } from '../../../support/nut-sheets.js';
+import { findingOf } from '../../../support/one-finding.js';
+
+const word = (id: string, changes: Record<string, unknown>) => findingOf(strongNut(changes), id)!;
+
+describe('what a nut is not told', () => {
+  it.each([
+    ['thread-running-in', 'duty.temperature', { fit: { axial: 0.06 } }, 'temperature', 23, 60],
+    ['wear-depth', 'duty.dust', { material: 'pla' }, 'dust', 'no', 'yes'],
+  ])('is asked for where the worst that may be comes to a worse word: %s, %s', (id, field, changes, key, mild, bad) => {
+    const told = (value: unknown) => word(id, { ...changes, duty: { [key]: value } });
+    expect(told(undefined)).toMatchObject({ word: 'not-told', missing: [field] });
+    expect(told(mild).word).not.toBe('not-told');
+    expect(told(bad).word).not.toBe('not-told');
+    expect(told(bad).word).not.toBe(told(mild).word);
+  });
+
+  it('is not asked for where the worst that may be passes too', () => {
+    expect(word('thread-running-in', { fit: { axial: 0.3 }, duty: { temperature: undefined } }).word).toBe('yes');
+    expect(word('wear-depth', { material: 'pa6', duty: { load: 1, dust: undefined } }).word).toBe('yes');
+  });
+});

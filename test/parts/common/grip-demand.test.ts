@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gripDemand, gripLimits } from '../../../src/parts/common/grip-demand.js';
+import { gripDemand, gripLimits, noteUntoldShock } from '../../../src/parts/common/grip-demand.js';
 import { Assumptions } from '../../../src/sheet/assumptions.js';
 import { resolveScrew } from '../../../src/sheet/resolve-screw.js';
 
@@ -23,7 +23,19 @@ describe('the torque that a grip must hold', () => {
     const untold = gripDemand({ ...base, shock: undefined, screw: TR8X2, load: 60 });
     expect(untold.working).toBeCloseTo(134.1 * 2.2, 0);
     expect(untold.smooth!.working).toBeCloseTo(134.1, 0);
+    expect(untold.words).toMatch(/shock × 2.2 at most, since none is told$/);
+    expect(gripDemand({ ...base, screw: TR8X2, load: 60, shock: 'heavy' }).words).toMatch(/shock × 2.2$/);
     expect(gripDemand({ ...base, screw: TR8X2, load: 60 }).smooth).toBeUndefined();
+  });
+
+  it('stands among the assumptions where nobody tells of shock', () => {
+    const noted = (shock?: 'none') => {
+      const assumptions = new Assumptions();
+      noteUntoldShock(shock, assumptions);
+      return assumptions.list.map(({ field, value }) => [field, value]);
+    };
+    expect(noted()).toEqual([['duty.shock', 'heavy']]);
+    expect(noted('none')).toEqual([]);
   });
 
   it("is the motor's where load or screw is not told, and never more than that", () => {

@@ -27,6 +27,17 @@ describe('friction of a bore, common practice', () => {
     expect(figures({ friction: 0.3 }, true).friction).toBe(0.3);
   });
 
+  it('is asked for on a plain shaft of which nobody tells, and on nothing else', () => {
+    expect(figures({}).greaseUntold).toBe(true);
+    for (const told of [
+      figures({ degreased: 'yes' }),
+      figures({ degreased: 'no' }),
+      figures({ friction: 0.3 }),
+      figures({}, true),
+    ])
+      expect(told.greaseUntold).toBeUndefined();
+  });
+
   it('goes with the clearance of a bore that is closed, or that slides on', () => {
     expect(figures({}).clearance).toBe(0.05);
     expect(figures({}, undefined, { clamped: false }).clearance).toBe(0.1);

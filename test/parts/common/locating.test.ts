@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { locatingPlaces } from '../../../src/parts/common/locating.js';
+import { judgeLocating, locatingPlaces } from '../../../src/parts/common/locating.js';
 
 const none = { holders: [], thrustBearing: false };
 
@@ -20,5 +20,23 @@ describe('what carries a screw along its axis', () => {
     expect([places('disc', 'motor-below'), places('disc', 'motor-above')]).toEqual([1, 0]);
     expect([places('flexible', 'motor-below'), places('flexible', 'motor-above')]).toEqual([0, 0]);
     expect(locatingPlaces({ ...none, joint: 'disc' })).toEqual([]);
+  });
+});
+
+describe('how many carry it', () => {
+  const told = (places: readonly string[], pass: object = { min: 1, max: 1 }) =>
+    judgeLocating(places, pass, 'add a holder');
+
+  it.each([
+    [['the far holder'], 1, 'the far holder'],
+    [[], 0, 'none; nothing keeps it: add a holder'],
+    [['a', 'b'], 2, 'a and b; they fight each other when the screw warms: keep one'],
+  ])('is told, and what to do where it is not one: %j', (places, value, message) => {
+    expect(told(places)).toMatchObject({ value: { likely: value }, message });
+  });
+
+  it('goes by the limit in force', () => {
+    expect(told(['a', 'b'], { max: 2 })).toMatchObject({ message: 'a and b' });
+    expect(told(['a'], { min: 2 })).toMatchObject({ message: 'a; the sheet wants another number' });
   });
 });

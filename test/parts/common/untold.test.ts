@@ -68,6 +68,31 @@ describe('what was not told', () => {
     expect(asked[0]!.missing).toEqual(['heat', 'length']);
   });
 
+  it('is not asked for where it changes nothing beside what changes the verdict by itself', () => {
+    const width: Untold<Design> = { field: 'width', milder: (one) => ({ ...one }) };
+    const both = { heat: 1, length: 1 };
+    const asked = runChecks(askedWhereItHangs([stress], [...untold, width]), { heat: 9, length: 2, mild: both }, {});
+    expect(asked[0]!.missing).toEqual(['heat', 'length']);
+  });
+
+  it('is asked for whole where any two of three change the verdict, and never with what is told', () => {
+    const parts = ['a', 'b', 'c', 'told'] as const;
+    type Sums = Readonly<Record<(typeof parts)[number], number>>;
+    const sum: Check<Sums> = {
+      ...about,
+      limits: hard({ max: 10 }),
+      run: (one) => valued(exactly(one.a + one.b + one.c), ''),
+    };
+    const fields = parts.map(
+      (field): Untold<Sums> => ({
+        field,
+        milder: (one) => (field === 'told' ? undefined : { ...one, [field]: 0 }),
+      }),
+    );
+    const [asked] = runChecks(askedWhereItHangs([sum], fields), { a: 6, b: 6, c: 6, told: 0 }, {});
+    expect(asked!.missing).toEqual(['a', 'b', 'c']);
+  });
+
   it('is asked for with what else is missing', () => {
     expect(found({ heat: 19, mild: { heat: 9 }, room: 'untold' }).missing).toEqual(['heat', 'room']);
     expect(found({ heat: 9, mild: { heat: 5 }, room: 'untold' }).missing).toEqual(['room']);
@@ -115,5 +140,12 @@ describe('what is usual', () => {
     expect(worded({ length: 3, heat: 1 }, check)).toMatchObject({ word: 'but', value: 4 });
     const open: Check<Design> = { ...stress, run: () => notJudged('room') };
     expect(worded({}, open).missing).toEqual(['room']);
+    const opened: Check<Design> = {
+      ...stress,
+      run: ({ heat }) => (heat > 5 ? valued(exactly(99), '') : notJudged('room')),
+    };
+    expect(worded({}, opened).missing).toEqual(['room']);
+    const silent: Check<Design> = { ...stress, run: ({ heat }) => (heat > 5 ? valued(exactly(99), '') : undefined) };
+    expect(worded({}, silent)).toBeUndefined();
   });
 });

@@ -84,6 +84,10 @@ describe('shaft ends, jaws and lobes', () => {
     expect(found('shaft-gap', short)).toMatchObject({ verdict: 'pass' });
     expect(found('shaft-gap', short)!.message).toMatch(/mm between the stops$/);
     expect(found('shaft-gap', { screw: undefined })).toBeUndefined();
+    // without a pad no shaft must reach one
+    const unsure = { motor: { shaft: { length: undefined } } };
+    expect(found('shaft-gap', unsure)).toMatchObject({ word: 'not-told', missing: ['motor.shaft.length'] });
+    expect(found('shaft-gap', { ...short, ...unsure })!.word).toBe('yes');
   });
 
   it.each([

@@ -40,6 +40,26 @@ describe('what moves a check of a held shaft', () => {
   });
 });
 
+describe('what a held shaft is not told', () => {
+  const untold = { motor_hub: { degreased: undefined } };
+
+  it('is whether it is free of grease, asked for of that bore alone', () => {
+    // M3 with washers on 5 mm: what holds at friction 0.15 does not at a third of it
+    expect(coupling('grip-torque', untold)).toMatchObject({ word: 'not-told', missing: ['motor_hub.degreased'] });
+    expect(coupling('grip-torque')!.word).not.toBe('not-told');
+    expect(coupling('grip-torque', { motor_hub: { degreased: 'no' } })!.verdict).toBe('fail');
+    const light = { ...untold, motor: { torque: 0.01 } };
+    expect(coupling('grip-torque', light)!.word).toBe('yes');
+  });
+
+  it('is how far it reaches in, unless its bore is short already', () => {
+    const level = { mounting: 'horizontal', motor: { shaft: { length: undefined } } };
+    expect(coupling('shaft-engagement', level)).toMatchObject({ word: 'not-told', missing: ['motor.shaft.length'] });
+    const short = { ...level, limits: { 'shaft-engagement': { min: 9 } } };
+    expect(coupling('shaft-engagement', short)!.word).toBe('no');
+  });
+});
+
 describe('a shaft in its bore, by hand', () => {
   it('reaches in by so many of its diameters', () => {
     // 5 mm and 7 mm long: 1.4 diameters, where one and a half are wanted

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { check, design } from '../../../src/index.js';
 import type { Finding } from '../../../src/judge/check.js';
+import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
+import { bendFlange } from '../../../src/parts/nut/flange-bending.js';
 import { nutSheet } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 
@@ -43,6 +45,11 @@ describe('flange-bending', () => {
     // an ear that tapers has less: between the ear's 7.25 and the middle's 14.5
     const ears = { ...NARROW, flange: { shape: 'two-ear', size: [46, 14.5], thickness: 3.6 } };
     expect(found('flange-bending', ears)!.value).toBeGreaterThan(22);
+    // wherever it is weakest, its screw stands 9 mm beside the body
+    expect(bendFlange(design(ears) as NutDesign, 'away')!.arm).toBeCloseTo(9, 6);
+    // drawn out of its flange it is pulled at its sharp corner, though nobody tells the carriage's bore
+    const drawn = { ...NARROW, stands: 'away', holes: { ...NARROW.holes, head: 'body' } };
+    expect(found('flange-bending', drawn)!.value).toBeCloseTo((2 * 75 * 9 * 6) / (14.5 * 3.6 ** 2), 3);
   });
 
   it('takes strip or loose ring of a round flange, whichever is worse: 44 on 22, four screws at 16, 800 N, 6 thick', () => {

@@ -321,6 +321,8 @@ describe('rubbing', () => {
 
   it('the skin is warmer than the air by 2·f·PV·√(t/π)/(e_s + e_p), 9 s here, and the nut at most by its own warmth', () => {
     const row = found('wear-heat')!;
+    expect(found('thread-bending')!.message).toMatch(/to which friction warms its teeth in air of 30 °C/);
+    expect(found('thread-bending', { duty: { feed: 0.01 } })!.message).not.toContain('friction warms');
     expect(row.message).not.toContain('dry print');
     const skin = (2 * 0.2 * running * 1e6 * Math.sqrt(9 / Math.PI)) / 13_585;
     expect(row.value).toBeCloseTo(30 + skin, 4);

@@ -44,6 +44,27 @@ describe('the weakest cut of a band', () => {
     expect(band(far).strip.stress).toBeCloseTo(stress(10, 4), 4);
   });
 
+  it('counts twice where a sharp corner in plan lies in its strip, on either side of it, and once where it lies elsewhere', () => {
+    const slab = (corners: readonly Point[], width = 20) => ({
+      outline: rectangleOutline({ size: [120, width] }),
+      thickness: 6,
+      openings: [],
+      corners,
+    });
+    // no window: 20 mm are left all along; by a corner at 20 mm half a newton turns them over 30 mm, twice; at the load, 11 mm, over 39 mm, once
+    const met = band([], { slab: slab([[20, 8]]) }).strip;
+    expect(met.corner).toBe(2);
+    expect(met.distance).toBeCloseTo(20, 4);
+    expect(met.stress).toBeCloseTo(2 * stress(30, 20), 4);
+    expect(band([], { slab: slab([[-20, -8]]) }).strip.stress).toBeCloseTo(2 * stress(30, 20), 4);
+    // its strip is 9 + 2·30 mm wide there: 34.5 mm to either side
+    const wide = (y: number) => band([], { slab: slab([[20, y]], 100) }).strip;
+    expect([wide(34).corner, wide(-34).corner, wide(35).corner, wide(-35).corner]).toEqual([2, 2, 1, 1]);
+    // right under the load, or under the head, nothing is cut
+    expect(band([], { slab: slab([[5, 0]]) }).strip).toMatchObject({ corner: 1, distance: 11 });
+    expect(band([], { slab: slab([[49, 0]]) }).strip).toMatchObject({ corner: 1, distance: 11 });
+  });
+
   it('is the floor of a pocket at its rim, with its notch, where the load comes in within it', () => {
     const pocket = { at: [0, 0] as const, radius: 12, from: 4, to: 6, notch: 2 };
     const open = { shape: { at: [0, 0] as const, radius: 12 }, from: 4, to: 6 };

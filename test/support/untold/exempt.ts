@@ -23,7 +23,7 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
   ],
   [
     ['carriage.holes.diameter', 'carriage.holes.fit', 'carriage.thread', 'nut.holes.diameter', 'nut.holes.fit'],
-    ['hole-position-carriage', 'hole-position-nut', 'mount-float'],
+    ['hole-position-carriage', 'hole-position-nut', 'mount-float', 'float-backlash'],
     'holes of the medium series are assumed and listed; a screw that does not go in is seen',
   ],
   [['nut.holes.screw'], ['head-seat'], 'the larger screw that a hole of known size may be for bears on more'],

@@ -65,6 +65,18 @@ describe('the weakest cut of a band', () => {
     expect(band([], { slab: slab([[49, 0]]) }).strip).toMatchObject({ corner: 1, distance: 11 });
   });
 
+  it('is turned back by what a ring pulls beyond it', () => {
+    // around 11 mm: beyond 5 mm (√(11² − 5²) − 5·acos(5/11))/π = 1.370 N·mm of one newton come in, beyond its middle 11/π
+    const ring = (corners: readonly Point[]) =>
+      bendSlab({
+        slab: { outline: rectangleOutline({ size: [120, 20] }), thickness: 6, openings: [], corners },
+        supports: [support([50, 0]), support([-50, 0])],
+        reach: () => 11,
+      })!.strip;
+    expect(ring([]).stress).toBeCloseTo(((0.5 * 50 - 11 / Math.PI) * 6) / (20 * 36), 6);
+    expect(ring([[5, 8]]).stress).toBeCloseTo((2 * (0.5 * 45 - 1.37) * 6) / (20 * 36), 4);
+  });
+
   it('is the floor of a pocket at its rim, with its notch, where the load comes in within it', () => {
     const pocket = { at: [0, 0] as const, radius: 12, from: 4, to: 6, notch: 2 };
     const open = { shape: { at: [0, 0] as const, radius: 12 }, from: 4, to: 6 };

@@ -91,6 +91,17 @@ describe('the case that leaves least', () => {
     });
   const value = (away: readonly [number, number], onto: readonly [number, number]) => judged(WARM, { away, onto });
 
+  it('is cured by less heat where nothing is allowed, and by less motor current too where it stalls', () => {
+    const words = (duty: Loaded['duty'], allowed: number) => {
+      const outcome = judged(duty, { away: [2, allowed] });
+      return outcome?.kind === 'value' ? outcome.message : '';
+    };
+    expect(words(WARM, 0)).toMatch(/; less heat, or a plastic that stands it$/);
+    expect(words(WARM, 1)).toMatch(/; CURE$/);
+    const stalled = { ...WARM, motor: { torque: 400 } } as Loaded['duty'];
+    expect(words(stalled, 1)).toMatch(/CURE$/);
+  });
+
   it('is that of the greatest share', () => {
     // 0.1 and 0.5 of what is allowed, either way round
     expect(value([1, 10], [2, 4])).toMatchObject({ value: exactly(2), limits: { pass: { max: 4 }, fail: { max: 4 } } });

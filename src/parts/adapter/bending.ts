@@ -43,13 +43,23 @@ const bendings = onceFor((design: AdapterDesign) => ({ away: bent(design, 'away'
 function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
   const slab = slabOf(design.layout.plate);
   const load = loadOf(design);
-  const edge = pull === 'onto' ? edgePlaces(design, { slab, load }) : undefined;
-  const supports = edge ?? screwSupports(design);
-  const found = bendSlab({ slab, supports, ...load, pockets: pocketsOf(design.layout.plate, pull) });
-  if (!found) return undefined;
-  const along = supports.map(({ at }) => dot(at, found.strip.along));
-  const span = Math.max(Math.max(...along) - Math.min(...along), 2 * found.strip.arm);
-  return { ...found, held: edge ? 'edge' : 'screws', span };
+  const pockets = pocketsOf(design.layout.plate, pull);
+  const over = (supports: readonly Support[], held: PlateBending['held']): PlateBending[] => {
+    const found = bendSlab({ slab, supports, ...load, pockets });
+    if (!found) return [];
+    const along = supports.map(({ at }) => dot(at, found.strip.along));
+    return [{ ...found, held, span: Math.max(Math.max(...along) - Math.min(...along), 2 * found.strip.arm) }];
+  };
+  const edges = pull === 'onto' ? edgePlaces(design, { slab, load }) : [];
+  const found = edges.length > 0 ? edges.flatMap((edge) => over(edge, 'edge')) : over(screwSupports(design), 'screws');
+  return worst(found);
+}
+
+/** The one of the most stress, with the most that any sags and leans. */
+function worst(found: readonly PlateBending[]): PlateBending | undefined {
+  const [most] = found.toSorted((one, other) => other.strip.stress - one.strip.stress);
+  const top = (of: 'sag' | 'lean') => Math.max(...found.map((one) => one[of]));
+  return most && { ...most, sag: top('sag'), lean: top('lean') };
 }
 
 interface Load extends Pick<HeldSlab, 'reach' | 'backed'> {
@@ -92,27 +102,33 @@ function shared(places: readonly Point[], sizes: Pick<Support, 'head' | 'hole'>)
 
 /**
  * Places under the plate on the edge of the carriage's opening, each for its length of edge; of a slot its nearer two sides, as
- * wide as the load. Undefined where no opening is known; none where the opening is no wider than the load.
+ * wide as the load, of a square one either two. Empty where no opening is known or no edge lies under; no places where the
+ * opening is no wider than the load.
  */
 function edgePlaces(
   { carriage: { bore, slot, offset }, layout: { plate } }: AdapterDesign,
   { slab, load }: { readonly slab: Slab; readonly load: Load },
-): Support[] | undefined {
-  if (!bore && !slot) return undefined;
+): Support[][] {
+  if (!bore && !slot) return [];
   const across = bore ? bore.most : Math.min(...slot!);
-  if (across + 2 * Math.hypot(...offset) <= load.across) return [];
+  if (across + 2 * Math.hypot(...offset) <= load.across) return [[]];
   const [first] = plate.carriageHoles.centres;
-  const edge = bore ? roundEdge(across, first!) : { places: slotEdge(slot!), length: load.across };
-  const under = edge.places
-    .map(([x, y]): Point => [x + offset[0], y + offset[1]])
-    .filter((at) => insideSimple(slab.outline, at) > 0 && Math.hypot(...at) > plate.bore / 2);
-  return under.length > 1 ? shared(under, { head: edge.length, hole: 0 }) : undefined;
+  const length = bore ? roundEdge(across, first!).length : load.across;
+  return (bore ? [roundEdge(across, first!).places] : slotEdges(slot!))
+    .map((places) =>
+      places
+        .map(([x, y]): Point => [x + offset[0], y + offset[1]])
+        .filter((at) => insideSimple(slab.outline, at) > 0 && Math.hypot(...at) > plate.bore / 2),
+    )
+    .filter((under) => under.length > 1)
+    .map((under) => shared(under, { head: length, hole: 0 }));
 }
 
-function slotEdge([x, y]: readonly [number, number]): Point[] {
-  const [u, v] = x < y ? [x / 2, 0] : [0, y / 2];
-  return [
+/** Middles of two sides that face each other: the nearer two, of a square both twos. */
+function slotEdges([x, y]: readonly [number, number]): Point[][] {
+  const pair = (u: number, v: number): Point[] => [
     [u, v],
     [-u, -v],
   ];
+  return [...(x <= y ? [pair(x / 2, 0)] : []), ...(y <= x ? [pair(0, y / 2)] : [])];
 }

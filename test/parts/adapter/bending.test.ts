@@ -58,6 +58,37 @@ describe('a plate that is pressed on its carriage', () => {
     }
   });
 
+  it('bends alike over a square slot whichever of its sides is called x', () => {
+    const told = (offset: readonly number[], size: readonly number[], at: readonly (readonly number[])[]) =>
+      bendPlate(
+        design(
+          changed(WIDE, {
+            carriage: { slot: [40, 40], offset, holes: { count: undefined, circle: undefined, at } },
+            plate: { outline: { size } },
+          }),
+        ) as AdapterDesign,
+        'onto',
+      )!;
+    const corners = (x: number, y: number) => [
+      [x, y],
+      [-x, y],
+      [-x, -y],
+      [x, -y],
+    ];
+    // one plate, told lying and turned by 90°; one of 38 mm does not reach the sides along which it lies, 20 mm out
+    for (const [off, wide, near] of [
+      [0, 38, 11],
+      [6, 116, 50],
+    ] as const) {
+      const one = told([off, 0], [116, wide], corners(50, near));
+      const turned = told([0, off], [wide, 116], corners(near, 50));
+      expect(one.held).toBe('edge');
+      expect(turned.held).toBe('edge');
+      expect(one.strip.stress).toBeCloseTo(turned.strip.stress, 9);
+      expect(one.sag).toBeCloseTo(turned.sag, 9);
+    }
+  });
+
   it('does not bend over a slot that is narrower than the nut, whose edges would lie in the plate’s bore', () => {
     expect(onto({ slot: [70, 8] })).toBeUndefined();
     expect(onto({ slot: [8, 70] })).toBeUndefined();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hard, type Limits, soft } from '../../src/judge/check.js';
-import { limitsInForce } from '../../src/judge/limits-in-force.js';
+import { isReplaced, limitsInForce } from '../../src/judge/limits-in-force.js';
 
 describe('limitsInForce', () => {
   it.each<[string, Limits, object, Limits]>([
@@ -50,4 +50,11 @@ describe('limitsInForce', () => {
     expect(of(soft({ min: 2 }))).toEqual({ pass: { min: 2 } });
     expect(limitsInForce().pass).toEqual({});
   });
+});
+
+it('stand in place of a check’s own where either bound is another', () => {
+  expect(isReplaced({ min: 1, max: 2 }, { min: 1, max: 2 })).toBe(false);
+  expect(isReplaced({ min: 1, max: 2 }, { min: 1, max: 3 })).toBe(true);
+  expect(isReplaced({ min: 1, max: 2 }, { min: 0, max: 2 })).toBe(true);
+  expect(isReplaced({}, {})).toBe(false);
 });

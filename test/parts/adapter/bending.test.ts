@@ -59,11 +59,16 @@ describe('a plate that is pressed on its carriage', () => {
   });
 
   it('bends alike over a square slot whichever of its sides is called x', () => {
-    const told = (offset: readonly number[], size: readonly number[], at: readonly (readonly number[])[]) =>
+    const told = (
+      offset: readonly number[],
+      size: readonly number[],
+      at: readonly (readonly number[])[],
+      slot: readonly number[] = [40, 40],
+    ) =>
       bendPlate(
         design(
           changed(WIDE, {
-            carriage: { slot: [40, 40], offset, holes: { count: undefined, circle: undefined, at } },
+            carriage: { slot, offset, holes: { count: undefined, circle: undefined, at } },
             plate: { outline: { size } },
           }),
         ) as AdapterDesign,
@@ -86,6 +91,14 @@ describe('a plate that is pressed on its carriage', () => {
       expect(turned.held).toBe('edge');
       expect(one.strip.stress).toBeCloseTo(turned.strip.stress, 9);
       expect(one.sag).toBeCloseTo(turned.sag, 9);
+      // a hair off the square only one pair is the nearer; the square takes the worse of what lies under the plate
+      const alone = [
+        [40, 40 + 1e-6],
+        [40 + 1e-6, 40],
+      ].map((slot) => told([off, 0], [116, wide], corners(50, near), slot));
+      const held = alone.filter((other) => other.held === 'edge');
+      expect(one.sag).toBeCloseTo(Math.max(...held.map(({ sag }) => sag)), 4);
+      expect(one.strip.stress).toBeCloseTo(Math.max(...held.map(({ strip }) => strip.stress)), 6);
     }
   });
 

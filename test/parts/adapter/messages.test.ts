@@ -226,6 +226,7 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   // a washer of 7 mm at 15 mm, beside a flange of 22 mm
   ['head-room', EXACT, {}, /^0.5 mm between heads of the carriage's screws and the nut's flange$/],
   // 15 − 8 − two washers of 3.5 mm; 0.3 mm are wanted
+  ['head-room', EXACT, { limits: { 'head-room': { min: 0.8 } } }, /^0.5 mm between .*; 0.3 mm are missing: /],
   ['head-room', EXACT, { clocking: 0 }, /^0 mm between heads and tools; 0.3 mm are missing: /],
   ['head-room', EXACT, { clocking: 0, ...bore(14) }, /^0 mm between heads and tools$/],
   // (44 − 30)/2 over 3, less half of 3.4 mm
@@ -366,6 +367,7 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['hole-size', EXACT, nut({ holes: { diameter: 2.9 } }), /; drill the holes 0.1 mm larger, or use a smaller screw$/],
   // 30/200; a thinner plate is strained too much before it sags so far
   ['plate-sag', FAR, { ...NEAR, plate: { thickness: 40 } }, /0.15 mm is a 200th of the 30 mm between what holds it/],
+  ['plate-sag', FAR, { ...NEAR, ...limit('plate-sag', { max: 5 }) }, /; 5 mm are allowed by the sheet$/],
   ['plate-sag', FAR, { ...NEAR, plate: { thickness: 20 } }, /mm is 0.8 % of strain/],
   ['plate-sag', FAR, { duty: { temperature: 75 } }, /is soft at 75 °C: it sags without end$/],
   ['plate-bending', COVERED, {}, /^the flange covers what holds the plate/],

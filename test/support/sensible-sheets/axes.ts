@@ -60,7 +60,7 @@ function nutOf({ nut, wide, floats, screw }: Drawn): Record<string, unknown> {
   const body = MAJORS[screw] + wide;
   return given({
     body: { diameter: body, length: nut === 'nut' ? 18 : 46 },
-    flange: { diameter: body + 22, thickness: 6 },
+    flange: { diameter: body + 22, thickness: 8 },
     holes: given({
       count: 4,
       circle: body + 11,
@@ -68,7 +68,7 @@ function nutOf({ nut, wide, floats, screw }: Drawn): Record<string, unknown> {
       fit: floats ? undefined : 'coarse',
       head: 'flange',
     }),
-    carriage: { bore: body + 0.6, thickness: 6 },
+    carriage: { bore: body + 2, thickness: 6 },
     float: floats && nut === 'nut' ? 0.3 : undefined,
     mounting: 'flange-up',
     fit: nut === 'nut' ? undefined : { diametral: 0.4, axial: 0.25 },
@@ -119,7 +119,7 @@ export const sensibleAxis: fc.Arbitrary<Record<string, unknown>> = drawn.map(pla
     screw: r.screw,
     motor: {
       shaft: { diameter: 6.35, length: r.shaft },
-      torque: 0.3,
+      torque: 0.15,
       axial_limit: 60,
       temperature: r.temperature,
       steps: 200,

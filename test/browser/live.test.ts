@@ -319,7 +319,8 @@ describe('the live page', () => {
     for (const [mark, typed] of Object.entries(read)) await page.getByLabel(mark, { exact: true }).fill(typed);
     await page.getByText('what does it say?').click();
     await page.getByText('profile my-coupon, revision 1').waitFor();
-    expect(await page.getByLabel('X1 over, on the drawing').inputValue()).toBe('29.85 29.86');
+    const drawn = page.getByLabel('X1 over, on the drawing');
+    await expect.poll(() => drawn.inputValue(), { timeout: 10_000 }).toBe('29.85 29.86');
     await page.locator('.printed').getByText('keep it in the drawer').click();
     await page.getByText('a sheet that says profile: my-coupon').waitFor();
     expect(await seriousFaults(page)).toEqual([]);

@@ -316,7 +316,12 @@ describe('the live page', () => {
       B3: '9.8',
       B4: '15.77',
     };
-    for (const [mark, typed] of Object.entries(read)) await page.getByLabel(mark, { exact: true }).fill(typed);
+    await expect.poll(() => page.getByLabel('slicer compensates').inputValue()).toBe('no');
+    for (const [mark, typed] of Object.entries(read)) {
+      const field = page.getByLabel(mark, { exact: true });
+      await field.fill(typed);
+      await expect.poll(() => field.inputValue()).toBe(typed);
+    }
     await page.getByText('what does it say?').click();
     await page.getByText('profile my-coupon, revision 1').waitFor();
     const drawn = page.getByLabel('X1 over, on the drawing');

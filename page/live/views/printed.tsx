@@ -5,6 +5,7 @@ import type { Learned, Profiles } from '../engine/learn.js';
 import { type Blank, blanksOf, filled } from '../state/form.js';
 import { withProfile } from '../state/state.js';
 import type { Threads } from './app.js';
+import { LateInput } from './late-input.js';
 import { type Keep, Take } from './ledger.js';
 import type { Told } from './part.js';
 import { Board, type FlagField } from './section.js';
@@ -128,13 +129,7 @@ function BlankField({ blank, answer }: { readonly blank: Blank; readonly answer:
           ))}
         </select>
       ) : (
-        <input
-          id={id}
-          autocomplete="off"
-          value={value}
-          aria-describedby={`${id}-how`}
-          onChange={(e) => answer(e.currentTarget.value)}
-        />
+        <LateInput id={id} value={value} aria-describedby={`${id}-how`} change={answer} />
       )}
       <small id={`${id}-how`}>{how}</small>
     </div>

@@ -1,8 +1,9 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { DrawnView, Point, SizeMark, Stroke } from '../../../src/parts/part-views.js';
 import { textFields } from '../../../src/sheet/edit-text.js';
 import { type Flag, frame } from '../state/flags.js';
 import { withField } from '../state/state.js';
+import { LateInput } from './late-input.js';
 import { OneReading, type ReadingField } from './one-reading.js';
 
 interface Props {
@@ -166,6 +167,7 @@ interface LabelProps {
 function FlagLabel({ flag: { size, at }, field, pick, isPicked = false }: LabelProps) {
   const place = { left: `${at[0]}px`, top: `${at[1]}px` };
   const label = field?.label ?? labelOf(size);
+  const id = useId();
   if (field === undefined)
     return (
       <span class="label" style={place} title={label}>
@@ -185,17 +187,22 @@ function FlagLabel({ flag: { size, at }, field, pick, isPicked = false }: LabelP
         {field.value === '' ? '?' : field.value}
       </button>
     );
+  const { value, change } = field;
+  const shared = {
+    id,
+    inputMode: 'decimal',
+    'aria-label': `${field.spoken ?? label}, on the drawing`,
+    value,
+    size: Math.max(4, value.length),
+  } as const;
   return (
-    <label class={`label reading ${size.side}${field.isLit ? ' lit' : ''}`} style={place}>
+    <label for={id} class={`label reading ${size.side}${field.isLit ? ' lit' : ''}`} style={place}>
       <span>{label}</span>
-      <input
-        inputMode="decimal"
-        autocomplete="off"
-        aria-label={`${field.spoken ?? label}, on the drawing`}
-        value={field.value}
-        size={Math.max(4, field.value.length)}
-        {...{ [field.isLate ? 'onChange' : 'onInput']: typed(field) }}
-      />
+      {field.isLate ? (
+        <LateInput {...shared} change={change} />
+      ) : (
+        <input {...shared} autocomplete="off" onInput={(e) => change(e.currentTarget.value)} />
+      )}
     </label>
   );
 }
@@ -206,11 +213,6 @@ function labelOf(size: SizeMark): string {
 
 function flagClass(size: SizeMark, field: FlagField | undefined, picked: string | undefined): string {
   return `flag${field?.isLit || size.name === picked ? ' lit' : ''}`;
-}
-
-/** Tells a field what was typed. */
-function typed({ change }: FlagField) {
-  return (event: { readonly currentTarget: HTMLInputElement }) => change(event.currentTarget.value);
 }
 
 function Line({ stroke, toBox }: { readonly stroke: Stroke; readonly toBox: (point: Point) => Point }) {

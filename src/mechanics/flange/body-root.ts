@@ -1,3 +1,4 @@
+import { fault } from '../../units/faults.js';
 import { requireNotNegative, requirePositive } from '../../units/require.js';
 
 /** What the flange's turning adds, read off finite elements of 260 bodies of revolution, which have 1.9 ± 0.3 [-]. */
@@ -35,7 +36,7 @@ export function bodyRoot(p: {
   requirePositive('radius', p.radius);
   requirePositive('thickness', p.thickness);
   const { crowding = 1 } = p;
-  requirePositive('crowding', crowding);
+  if (!(crowding >= 1)) throw fault('crowding', crowding, 'must be 1 or above');
   const turned = (TURNED * crowding * Math.sqrt(p.arm * p.radius)) / p.thickness;
   return (p.force / p.area) * (1 + turned);
 }

@@ -24,7 +24,7 @@ export function sentence(findings: readonly Finding[], promise = 'It fits'): str
 }
 
 function failing(open: readonly Finding[]): string {
-  const first = figureWords(open[0]!);
+  const first = figureWords(gravest(open)!);
   return open.length === 1 ? `one check fails: ${first}` : `${open.length} checks fail, the first: ${first}`;
 }
 
@@ -35,6 +35,11 @@ function conditionOf(findings: readonly Finding[]): string {
   if (unsure) return ` if the sizes come out as is likely, since this is not sure: ${figureWords(unsure)}`;
   const missing = untoldFields(findings);
   if (missing.length > 0) return `, as far as it can be judged without ${missing.join(', ')}`;
-  const weak = findings.find(({ word }) => word === 'but');
+  const weak = gravest(findings.filter(({ word }) => word === 'but'));
   return weak ? `, but may disappoint: ${figureWords(weak)}` : '';
+}
+
+/** The first that can hurt; where none can, the first. */
+function gravest(findings: readonly Finding[]): Finding | undefined {
+  return findings.find(({ grave }) => grave) ?? findings[0];
 }

@@ -113,15 +113,15 @@ function edgePlaces(
   const across = bore ? bore.most : Math.min(...slot!);
   if (across + 2 * Math.hypot(...offset) <= load.across) return [[]];
   const [first] = plate.carriageHoles.centres;
-  const length = bore ? roundEdge(across, first!).length : load.across;
-  return (bore ? [roundEdge(across, first!).places] : slotEdges(slot!))
-    .map((places) =>
-      places
-        .map(([x, y]): Point => [x + offset[0], y + offset[1]])
-        .filter((at) => insideSimple(slab.outline, at) > 0 && Math.hypot(...at) > plate.bore / 2),
-    )
-    .filter((under) => under.length > 1)
-    .map((under) => shared(under, { head: length, hole: 0 }));
+  const edges = bore
+    ? [roundEdge(across, first!)]
+    : slotEdges(slot!).map((places) => ({ places, length: load.across }));
+  return edges.flatMap(({ places, length }) => {
+    const under = places
+      .map(([x, y]): Point => [x + offset[0], y + offset[1]])
+      .filter((at) => insideSimple(slab.outline, at) > 0 && Math.hypot(...at) > plate.bore / 2);
+    return under.length > 1 ? [shared(under, { head: length, hole: 0 })] : [];
+  });
 }
 
 /** Middles of two sides that face each other: the nearer two, of a square both twos. */

@@ -104,6 +104,6 @@ describe('the root of a body that its flange turns', () => {
     expect(() => bodyRoot({ ...good, arm: -1 })).toThrow(/^arm: -1; /);
     expect(() => bodyRoot({ ...good, radius: 0 })).toThrow(/^radius: 0; /);
     expect(() => bodyRoot({ ...good, thickness: 0 })).toThrow(/^thickness: 0; /);
-    expect(() => bodyRoot({ ...good, crowding: 0 })).toThrow(/^crowding: 0; /);
+    expect(() => bodyRoot({ ...good, crowding: 0.9 })).toThrow(/^crowding: 0.9; must be 1 or above/);
   });
 });

@@ -139,6 +139,11 @@ describe('sentence', () => {
   it.each<[readonly Finding[], RegExp]>([
     [[yes], /^It fits: every check passes\.$/],
     [[yes, but], /^It fits, but may disappoint: gap \(0\.8 ± 0\.1 mm, at least 1\)\.$/],
+    [[but, row('falls', 0.8, 0.1, { title: 'Falls', grave: true })], /^It fits, but may disappoint: falls /],
+    [
+      [no, row('parts', 0.2, 0.1, { title: 'Parts', grave: true })],
+      /^Do not print it yet, because 2 checks fail, the first: parts /,
+    ],
     [[yes, untold, but], /^It fits, as far as it can be judged without duty\.load\.$/],
     [[untold, perhaps], /^It fits if the sizes come out as is likely, since this is not sure: gap \(1\.05/],
     [[perhaps, grave], /^It fits if duty\.temperature allows it, which nobody told\.$/],

@@ -18,6 +18,7 @@ import { resolveScrew, type Screw } from '../sheet/resolve-screw.js';
 import type { DutySheet } from '../sheet/sections/duty.js';
 import { validate } from '../sheet/validate.js';
 import { type Fault, InputError } from '../units/faults.js';
+import { plain } from '../units/format.js';
 import { CALIPERS } from '../units/measured.js';
 import type { AxisDesign, AxisPart } from './axis-design.js';
 import { partFacts } from './facts.js';
@@ -85,6 +86,7 @@ function worked(written: unknown, locate: Locate, { presets = SHIPPED, kinds = K
   const { along, follows } = followsOf(sheet, second, screw, calipers);
   const parts = designsOf(typed, roles, follows, presets);
   const duty = dutyOf(sheet, follows, along, assumptions);
+  noteNeighbours(sheet, along, follows.thrustBearing, assumptions);
   const made: AxisDesign = {
     part: 'axis',
     name: sheet.name,
@@ -116,6 +118,24 @@ function worked(written: unknown, locate: Locate, { presets = SHIPPED, kinds = K
 function followsOf(sheet: AxisSheet, parts: readonly AxisPart[], screw: Screw, calipers: number) {
   const along = alongScrew(sheet, parts, { calipers, pitch: screw.pitch.likely });
   return { along, follows: followsFrom({ sheet, parts, along, lead: screw.lead }) };
+}
+
+/** What is taken to stand at the motor end, where nobody says more than which parts the axis has. */
+function noteNeighbours(
+  { thrust_bearing: told, lengths = {} }: AxisSheet,
+  { near, jointEnd }: Along,
+  thrustBearing: boolean,
+  assumptions: Assumptions,
+): void {
+  if (told === undefined && !thrustBearing)
+    assumptions.note('thrust_bearing', 'no', 'its parts hold no collar; one that stands there all the same: yes');
+  const start = figureOf(near);
+  if (lengths.start === undefined && start && near === jointEnd)
+    assumptions.note(
+      'lengths.start',
+      plain(start.likely, 2),
+      'mm, where the coupling ends: nothing else is in the way of the nut',
+    );
 }
 
 /** What the axis says of its work, with its free length and its ends where nobody says them. */

@@ -7,6 +7,7 @@ import { KINDS } from '../../src/pipeline/kinds.js';
 import { isFields } from '../../src/sheet/fields-map.js';
 import { InputError } from '../../src/units/faults.js';
 import { AXIS_TEXT, axisWith, designed, found } from '../support/axis-sheets.js';
+import { COLLAR } from './verdict-cases.js';
 
 function sheetOf(role: string, changes = {}) {
   return designed(changes).parts.find((part) => part.role === role)!.sheet;
@@ -24,6 +25,25 @@ function lines(text: string): string[] {
   }
   return [];
 }
+
+describe('what is taken to stand at the motor end', () => {
+  const noted = (changes = {}) =>
+    designed(changes).assumptions.filter(({ field }) => ['thrust_bearing', 'lengths.start'].includes(field));
+
+  it('is no bearing and nothing but the coupling, as listed', () => {
+    // 25 + 3 of disc + 24.90 into the coupling's hub
+    expect(noted()).toMatchObject([
+      { field: 'thrust_bearing', value: 'no' },
+      { field: 'lengths.start', value: '52.9' },
+    ]);
+  });
+
+  it('is listed no more where it is told, or a collar stands there', () => {
+    expect(noted({ thrust_bearing: 'no', lengths: { start: '60 mm' } })).toEqual([]);
+    expect(noted({ parts: { collar: COLLAR } })).toEqual([]);
+    expect(noted({ parts: { coupling: null } }).map(({ field }) => field)).toEqual(['thrust_bearing']);
+  });
+});
 
 describe('what parts inherit', () => {
   it('each takes what its kind has a field for', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { DEMOS, OWN, STARTS } from '../support/untold/bases.js';
+import { AXES, DEMOS, OWN, STARTS } from '../support/untold/bases.js';
 import { factsOf, findsOf, readBetter, worded } from '../support/untold/compare.js';
 import { reasonFor } from '../support/untold/exempt.js';
 import type { Fact } from '../support/untold/facts.js';
@@ -29,11 +29,11 @@ const findsTogether = (sheet: Sheet, facts: readonly Fact[]) =>
     .map((find) => worded(facts, find));
 
 describe('facts that are not told make no check better', () => {
-  it.each([...STARTS, ...DEMOS, ...OWN])('one by one, of %s', (_, sheet) => {
+  it.each([...STARTS, ...DEMOS, ...OWN, ...AXES])('one by one, of %s', (_, sheet) => {
     expect(findsOf(sheet)).toEqual([]);
   });
 
-  it.each([...STARTS, ...DEMOS, ...OWN])('in groups, of %s', (_, sheet) => {
+  it.each([...STARTS, ...DEMOS, ...OWN, ...AXES])('in groups, of %s', (_, sheet) => {
     expect(GROUPS.flatMap((group) => findsTogether(sheet, groupOf(sheet, group)))).toEqual([]);
   });
 

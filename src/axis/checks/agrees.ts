@@ -103,7 +103,7 @@ const DUTY_OF_THE_AXIS = ['axis', 'feed', 'ends', 'speed'];
 /**
  * What a part says of its neighbours must be what is there.
  *
- *     n = fields on neighbours, duty and motor in which a part says another value than the axis
+ *     n = fields on neighbours, duty and motor in which a part says another value than the axis, or the axis than its collar
  */
 const oneStory: AxisCheck = {
   ...about,
@@ -112,13 +112,21 @@ const oneStory: AxisCheck = {
   limits: hard({ max: 0 }),
   moves: 'the sections of the parts',
   run: (design) => {
-    const found = design.parts.flatMap((part) => contradictions(part, design));
+    const found = [...againstCollar(design), ...design.parts.flatMap((part) => contradictions(part, design))];
     return valued(
       exactly(found.length),
       found.length === 0 ? 'none' : `${found.join('; ')}; leave it out, and it follows from the axis`,
     );
   },
 };
+
+/** An axis that says it has no thrust bearing, with a collar on one among its parts. */
+function againstCollar({ sheet, parts }: AxisDesign): string[] {
+  const collar = parts.find(({ facts }) => facts.collar);
+  return collar && sheet.thrust_bearing === 'no'
+    ? [`the axis says thrust_bearing: no where ${collar.role} sits on one`]
+    : [];
+}
 
 function contradictions({ role, own, kind }: AxisPart, design: AxisDesign): string[] {
   const { follows, sheet } = design;

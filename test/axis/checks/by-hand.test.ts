@@ -148,6 +148,17 @@ describe('what a part says of its neighbours', () => {
     );
   });
 
+  it('counts what the axis says against its own collar', () => {
+    const parts = [NUT, part('ring', { collar: true })];
+    expect(found('axis-told', { parts, sheet: { thrust_bearing: 'no' }, follows })).toMatchObject({
+      word: 'no',
+      value: 1,
+      message: 'the axis says thrust_bearing: no where ring sits on one; leave it out, and it follows from the axis',
+    });
+    expect(found('axis-told', { parts, sheet: { thrust_bearing: 'yes' }, follows })!.value).toBe(0);
+    expect(found('axis-told', { parts: [NUT], sheet: { thrust_bearing: 'no' }, follows })!.value).toBe(0);
+  });
+
   it('is none of theirs where another kind has a field of that name for itself', () => {
     expect(
       said(

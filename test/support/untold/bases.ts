@@ -4,6 +4,8 @@ import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { type Fields, isFields } from '../../../src/sheet/fields-map.js';
 import { readYaml } from '../../../src/sheet/read-yaml.js';
 import { START_KINDS } from '../../../src/sheet/start-kinds.js';
+import { COLLAR, HELD } from '../../axis/verdict-cases.js';
+import { AXIS, axisWith } from '../axis-sheets.js';
 import { HALVES, PLAIN, THREADED, THREADED_HALVES } from '../collar-sheets.js';
 import { couplingSheet, PLAIN_COUPLING } from '../coupling-sheets.js';
 import { END_HOLDERS } from '../end-holder-sheets.js';
@@ -34,6 +36,16 @@ export const DEMOS: readonly [string, Fields][] = readdirSync(SHIPPED)
   .filter((f) => !f.includes('axis'))
   .map((file) => [file, plain(readFileSync(join(SHIPPED, file), 'utf8'))]);
 const family = (more: Fields) => changed(FAMILY_BASE, { duty: SOUND_NUT.duty, mounting: 'flange-up', ...more });
+/** Axes: as they ship, and with what else may hold the screw. */
+export const AXES: readonly [string, Fields][] = [
+  ['demo axis', AXIS],
+  ['start axis', plain(startSheet('axis'))],
+  ['guided', axisWith({ parts: HELD })],
+  [
+    'on a collar',
+    axisWith({ lengths: { start: '60 mm' }, parts: { collar: COLLAR, coupling: { insert: { pad: 'none' } } } }),
+  ],
+];
 /** Sheets of every form, as tests have them. */
 export const OWN: readonly [string, Fields][] = [
   ['sound nut', SOUND_NUT],

@@ -1,3 +1,6 @@
+import { checkAxis } from '../../../src/axis/check.js';
+import { designAxis } from '../../../src/axis/design.js';
+import { axisSchema } from '../../../src/axis/sheet.js';
 import type { Finding, Word } from '../../../src/judge/check.js';
 import { kindOfDesign } from '../../../src/pipeline/find-kind.js';
 import { KINDS } from '../../../src/pipeline/kinds.js';
@@ -25,6 +28,7 @@ export interface Find {
 /** What all checks find; undefined where the sheet is refused. */
 export function findingsOf(sheet: Sheet): readonly Finding[] | undefined {
   try {
+    if (sheet.part === 'axis') return checkAxis(designAxis(sheet)).checks;
     const made = workOut(sheet, { presets: SHIPPED, kinds: KINDS });
     const kind = kindOfDesign(KINDS, made);
     return kind.runChecks(made, resolveLimits(made.limits, judgedBy(kind, made)));
@@ -88,7 +92,7 @@ export function findsOf(sheet: Sheet): string[] {
 
 /** The facts that a sheet of its kind may tell. */
 export function factsOf(sheet: Sheet): Fact[] {
-  const { schema } = KINDS.find(({ kind }) => kind === sheet.part)!;
+  const schema = sheet.part === 'axis' ? axisSchema : KINDS.find(({ kind }) => kind === sheet.part)!.schema;
   return FACTS.filter(({ path }) => fieldsAt(schema, path.split('.')).length > 0);
 }
 

@@ -2,8 +2,12 @@ import type { Find } from './compare.js';
 
 /** Facts that may stay untold where checks read better for it, each with the reason. */
 const ROWS: readonly (readonly [paths: readonly string[], checks: readonly string[] | 'all', why: string])[] = [
-  [['duty.motor.gear'], 'all', 'without one the motor turns the screw directly, which is listed'],
-  [['duty.motor.speed'], ['drive-speed'], '300 rpm are assumed and listed; a motor that does not follow loses steps'],
+  [['duty.motor.gear', 'motor.gear'], 'all', 'without one the motor turns the screw directly, which is listed'],
+  [
+    ['duty.motor.speed', 'motor.speed'],
+    ['drive-speed', 'axis-feed'],
+    '300 rpm are assumed and listed; a motor that does not follow loses steps',
+  ],
   [['duty.motor.torque'], ['bolt-clamp'], 'of a locating holder: its bearing and its end of travel ask for it already'],
   [['duty.dust'], ['wear-dust'], 'advice to those who tell of grit; what grit costs is asked by wear-depth'],
   [
@@ -45,7 +49,40 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
   ],
 ];
 
+/** The same of an axis. */
+const AXIS_ROWS: typeof ROWS = [
+  [['duty.axis'], ['thread-backlash'], 'which way it stands follows from mounting, which an axis has to tell'],
+  [
+    ['duty.span'],
+    'all',
+    'it follows from the lengths, by the longest that the readings allow; one that is told beside them must agree',
+  ],
+  [
+    ['thrust_bearing'],
+    ['axis-locating', 'locating-bearings'],
+    'an axis lists its parts; that no collar is among them is assumed and listed',
+  ],
+  [
+    ['lengths.screw'],
+    ['axis-screw-length', 'end-room'],
+    'a screw that is not there yet is cut as long as is worked out',
+  ],
+  [
+    ['lengths.start'],
+    ['axis-travel', 'nut-distance'],
+    'that the coupling is what the nut meets first is assumed and listed; a collar asks',
+  ],
+  [
+    ['old.screw', 'old.steps_per_mm', 'motor.steps', 'motor.microsteps'],
+    ['axis-old-steps'],
+    'steps that nobody asked after',
+  ],
+];
+
 /** The reason why a find is none; undefined where there is no reason. */
 export function reasonFor(path: string, { check }: Find): string | undefined {
-  return ROWS.find(([paths, checks]) => paths.includes(path) && (checks === 'all' || checks.includes(check)))?.[2];
+  const id = check.slice(check.indexOf('/') + 1);
+  const isOfAxis = path.startsWith('lengths.') || check !== id || check.startsWith('axis-');
+  const rows = isOfAxis ? [...ROWS, ...AXIS_ROWS] : ROWS;
+  return rows.find(([paths, checks]) => paths.includes(path) && (checks === 'all' || checks.includes(id)))?.[2];
 }

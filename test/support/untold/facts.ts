@@ -182,5 +182,25 @@ const PRINTER = facts({
   'printer.first_layer': [0, 0.3],
 });
 
+/** Along the screw of an axis, its motor, and what its controller was set for. */
+const AXIS = facts({
+  'lengths.clear': [200, 330, 500],
+  'lengths.far_face': ['holder', 'frame'],
+  'lengths.screw': [150, 290, 310, 400],
+  'lengths.start': [60, 150],
+  'lengths.moving': [15, 30, 60],
+  'lengths.travel': [50, 150, 300],
+  'lengths.beyond': [2, 30],
+  'motor.steps': [200, 400],
+  'motor.microsteps': [1, 16],
+  'motor.gear': [0.5, 1, 4],
+  'motor.speed': [150, 1000],
+  'motor.current': [0.5, 2],
+  'motor.inductance': [2, 20],
+  'motor.voltage': [12, 48],
+  'old.screw': ['Tr8x2', 'Tr10x2-LH'],
+  'old.steps_per_mm': [100, 1600],
+});
+
 /** Every fact that a sheet may leave out. What the engine sizes by itself, and how the part is printed, are choices and stand on the card. */
-export const FACTS: readonly Fact[] = [...DUTY, ...MOTOR, ...PLACE, ...HOLDS, ...AROUND, ...SCREW, ...PRINTER];
+export const FACTS: readonly Fact[] = [...DUTY, ...MOTOR, ...PLACE, ...HOLDS, ...AROUND, ...SCREW, ...PRINTER, ...AXIS];

@@ -65,6 +65,26 @@ describe('the weakest cut of a band', () => {
     expect(band([], { slab: slab([[49, 0]]) }).strip).toMatchObject({ corner: 1, distance: 11 });
   });
 
+  it('counts a sharp corner on the narrow side of it, nearer or further out', () => {
+    const stepped = (inner: number, outer: number) => {
+      const half = [
+        [-60, outer],
+        [-20, outer],
+        [-20, inner],
+        [20, inner],
+        [20, outer],
+        [60, outer],
+      ] as const;
+      const outline: Point[] = [...half, ...half.map(([x, y]) => [-x, -y] as const)].reverse();
+      return band([], { slab: { outline, thickness: 6, openings: [], corners: [[20, 5]] } }).strip;
+    };
+    // 10 mm are left on the narrow side of 20 mm, where half a newton turns them over 30 mm, twice
+    for (const one of [stepped(10, 5), stepped(5, 10)]) {
+      expect(one.corner).toBe(2);
+      expect(one.stress).toBeCloseTo(2 * stress(30, 10), 4);
+    }
+  });
+
   it('is turned back by what a ring pulls beyond it', () => {
     // around 11 mm: beyond 5 mm (√(11² − 5²) − 5·acos(5/11))/π = 1.370 N·mm of one newton come in, beyond its middle 11/π
     const ring = (corners: readonly Point[]) =>

@@ -106,7 +106,6 @@ function turnedBy(
   { wall, radius }: { readonly wall: number; readonly radius: number },
 ): number {
   if (!bent) return 1;
-  if (bent.crowding === Infinity) return Infinity;
   const { arm, crowding } = bent;
   return bodyRoot({ force: 1, area: 1, arm: arm + wall / 2, radius, thickness: finished.flange!.thickness, crowding });
 }

@@ -140,6 +140,18 @@ describe('checks of the family, by hand', () => {
 
   it('let a catch nut look either way where nothing falls', () => {
     expect(found('catch-nut', { catch_nut: METAL, mounting: 'flange-down' })!.verdict).toBe('pass');
+    expect(found('catch-nut', { catch_nut: METAL, mounting: undefined })!.verdict).toBe('pass');
+  });
+
+  it('ask which way a catch nut looks, and whether anything falls', () => {
+    const asked = (axis: string | undefined, mounting: string | undefined) =>
+      found('catch-nut', { catch_nut: METAL, duty: { axis }, mounting })!;
+    expect(asked(undefined, undefined).missing).toEqual(['mounting']);
+    expect(asked('vertical', undefined).missing).toEqual(['mounting']);
+    expect(asked(undefined, 'flange-down').missing).toEqual(['duty.axis']);
+    expect(asked('vertical', 'flange-down').word).toBe('no');
+    expect(asked('vertical', 'flange-up').word).toBe('yes');
+    expect(asked(undefined, 'flange-up').word).toBe('yes');
   });
 
   const TWIN = { body: { length: 44 }, family: { kind: 'twin', apart: 32, lever: 10 }, duty: { grease: 'greased' } };

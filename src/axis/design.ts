@@ -134,7 +134,7 @@ function noteNeighbours(
     assumptions.note(
       'lengths.start',
       plain(start.likely, 2),
-      'mm, where the coupling ends: nothing else is in the way of the nut',
+      'mm, where the coupling ends: nothing else is taken to be in the way',
     );
 }
 

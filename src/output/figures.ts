@@ -20,34 +20,54 @@ interface Bound<One> {
 
 /** A value and its limit in figures that are told apart as they are: no miss reads as if it kept its limit. */
 export interface FiguresOf {
-  /** `0.25 ± 0.05 mm` */
+  /** `0.25 ± 0.05 mm`, or `31 to 37 °C` where it may be off to one side alone */
   readonly value: string;
   readonly limit: Bound<string>;
 }
 
-type Figured = Pick<Finding, 'value' | 'uncertainty' | 'unit' | 'limit'>;
+type Figured = Pick<Finding, 'value' | 'uncertainty' | 'unit' | 'limit'> & Partial<Pick<Finding, 'least' | 'most'>>;
+
+/** A value counts as off to one side where the other is less than this share of it. */
+const ONE_SIDED = 0.1;
 
 const MOST_MORE = 4;
 const steps = Array.from({ length: MOST_MORE }, (_, i) => i);
 
 /** The figures of a finding, with as few decimals as tell value and limit apart. */
-export function figuresOf({ value, uncertainty, unit, limit }: Figured): FiguresOf {
+export function figuresOf(finding: Figured): FiguresOf {
+  const { value, uncertainty, unit, limit } = finding;
   const { min, max } = limit ?? {};
   const bounds = (more: number) => ({
     ...(min === undefined ? {} : { min: limitFigure(min, unit, more) }),
     ...(max === undefined ? {} : { max: limitFigure(max, unit, more) }),
   });
   if (value === null) return { value: '', limit: bounds(0) };
+  const ends = endsOf(finding) ?? [value];
   const isApart = (one: number | undefined, more: number) =>
     one === undefined ||
-    signOf(Number(worked(value, unit, more)) - Number(limitFigure(one, unit, more))) === signOf(value - one);
+    ends.every(
+      (end) => signOf(Number(worked(end, unit, more)) - Number(limitFigure(one, unit, more))) === signOf(end - one),
+    );
   const more = steps.find((one) => isApart(min, one) && isApart(max, one)) ?? MOST_MORE;
+  const texts = ends.map((end) => worked(end, unit, more));
+  if (ends.length > 1) return { value: withUnit([...new Set(texts)].join(' to '), unit), limit: bounds(more) };
   const shown = worked(value, unit, more);
   const isTold = (half: string) =>
     isSurelyWithin(+shown, +half, limit ?? {}) === isSurelyWithin(value, uncertainty, limit ?? {});
   const half = uncertainty === 0 ? '' : ` ± ${halfFigure({ half: uncertainty, value, unit }, isTold)}`;
-  const text = `${shown}${half}`;
-  return { value: unit === '°' ? `${text}°` : `${text} ${unit}`.trimEnd(), limit: bounds(more) };
+  return { value: withUnit(`${shown}${half}`, unit), limit: bounds(more) };
+}
+
+/** Both ends of a value that may be off to one side alone: what is likely is one of them. */
+function endsOf({ value, least, most }: Figured): readonly [number, number] | undefined {
+  if (value === null || typeof least !== 'number' || typeof most !== 'number') return undefined;
+  const [below, above] = [value - least, most - value];
+  const isOneSided = Math.min(below, above) < ONE_SIDED * Math.max(below, above);
+  return isOneSided ? [least, most] : undefined;
+}
+
+function withUnit(text: string, unit: string): string {
+  return unit === '°' ? `${text}°` : `${text} ${unit}`.trimEnd();
 }
 
 interface HalfWidth {

@@ -27,6 +27,17 @@ describe('a value beside its limit', () => {
     expect(found(0.4, { max: 0.5 }, 'mm', 0.1).value).toBe('0.4 ± 0.1 mm');
   });
 
+  it('is told by its two ends where it may be off to one side alone', () => {
+    const warm = (least: number, most: number, max = 80) =>
+      figuresOf({ value: 31.38, least, most, uncertainty: most - 31.38, unit: '°C', limit: { max } });
+    expect(warm(31.38, 303.2)).toEqual({ value: '31.4 to 303.2 °C', limit: { max: '80' } });
+    expect(warm(31.38, 80.02).value).toBe('31.38 to 80.02 °C');
+    expect(warm(31.38, 31.39).value).toBe('31.4 °C');
+    // as far to either side, or nearly
+    expect(warm(30.38, 36.88).value).toBe('31.4 ± 5.5 °C');
+    expect(warm(30.9, 36.88).value).toBe('30.9 to 36.9 °C');
+  });
+
   it('keeps the limits of a list as they stand there, and rounds those that are worked out like their values', () => {
     expect(found(-0.03, { min: -0.15, max: 0.104 }, 'mm', 0.102)).toEqual({
       value: '-0.03 ± 0.1 mm',

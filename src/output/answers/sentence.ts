@@ -31,8 +31,8 @@ function failing(open: readonly Finding[]): string {
 function conditionOf(findings: readonly Finding[]): string {
   const grave = untoldFields(findings.filter(({ grave: hurts }) => hurts));
   if (grave.length > 0) return ` if ${listed(grave)} ${grave.length === 1 ? 'allows' : 'allow'} it, which nobody told`;
-  const unsure = findings.find(({ word }) => word === 'perhaps');
-  if (unsure) return ` if the sizes come out as is likely, since this is not sure: ${figureWords(unsure)}`;
+  const unsure = gravest(findings.filter(({ word }) => word === 'perhaps'));
+  if (unsure) return ` if all turns out as is likely, since this is not sure: ${figureWords(unsure)}`;
   const missing = untoldFields(findings);
   if (missing.length > 0) return `, as far as it can be judged without ${missing.join(', ')}`;
   const weak = gravest(findings.filter(({ word }) => word === 'but'));

@@ -106,6 +106,16 @@ it('opens in its section the area that its thread has', () => {
   expect(drawn / 2).toBeCloseTo(plate + stem - broken + rounded, 1);
 });
 
+it('has centre lines that stand out of what they cross by 3 mm at most, each way', () => {
+  // two ears: 60 mm one way, 36 the other; 30 + 3, and 18 + 0.12 · 18
+  const ears = { flange: { shape: 'two-ear', size: [60, 36], ear: 14, thickness: 5 }, holes: undefined };
+  const ends = nutViews(nut(ears), 'finished').end.strokes.flatMap((one) =>
+    one.kind === 'path' && one.line === 'centre' ? one.points : [],
+  );
+  expect(Math.max(...ends.map(([x]) => x))).toBeCloseTo(33, 2);
+  expect(Math.max(...ends.map(([, y]) => y))).toBeCloseTo(20.16, 2);
+});
+
 it('pulls halves off their joint and the follower off the main nut', () => {
   const apart = (changes: object) => nutViews(nut(changes), 'finished').apart!;
   const halves = apart({ family: { kind: 'split' } });

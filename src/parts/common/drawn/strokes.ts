@@ -36,6 +36,6 @@ export function beyond(size: number): number {
 }
 
 /** Two centre lines across a point, each reaching as far to either side. */
-export function crossing([x, y]: Point, reach: number): Stroke[] {
-  return [line('centre', [x - reach, y], [x + reach, y]), line('centre', [x, y - reach], [x, y + reach])];
+export function crossing([x, y]: Point, across: number, up = across): Stroke[] {
+  return [line('centre', [x - across, y], [x + across, y]), line('centre', [x, y - up], [x, y + up])];
 }

@@ -14,7 +14,7 @@ export function endView(nut: NutInSight, member: Member): AskedView {
   const { sizes, holes, body, plate } = nut;
   const outside = plate ?? body;
   const { title, strokes, sizes: more } = member.end;
-  const widest = Math.max(...outside.flatMap(([x, y]) => [Math.abs(x), Math.abs(y)]));
+  const past = (half: number) => half + beyond(half);
   const form = sizes.holes && formOf(sizes.holes);
   return {
     title: title ?? `Seen from ${sizes.flange ? 'the body end' : '+Z'}`,
@@ -29,7 +29,11 @@ export function endView(nut: NutInSight, member: Member): AskedView {
       ...(form && form.kind !== 'circle'
         ? holes.flatMap(({ at, diameter }) => crossing(at, diameter / 2 + beyond(diameter)))
         : []),
-      ...crossing([0, 0], widest + beyond(widest)),
+      ...crossing(
+        [0, 0],
+        past(Math.max(...outside.map(([x]) => Math.abs(x)))),
+        past(Math.max(...outside.map(([, y]) => Math.abs(y)))),
+      ),
       ...member.planes.map((angle) => line('centre', [0, 0], polar(reachOf(outside, angle), angle))),
       ...strokes,
     ],

@@ -66,6 +66,7 @@ function heldBy(task: ClampTask, clamp: ClampScrews): number {
       ...(halves ? { halves } : {}),
       web,
       length: engagement,
+      reach: shaft.length,
     },
     clamp,
   );

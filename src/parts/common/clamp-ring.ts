@@ -1,4 +1,5 @@
 import { leverForce } from '../../mechanics/shaft/clamp-grip.js';
+import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
 import { type Bore, boreReach } from './bore.js';
 import { clampHeights, clampOffset, leastClampRadius } from './clamp.js';
 import type { ClampScrews } from './clamp-screws.js';
@@ -13,7 +14,7 @@ export interface ClampRing {
   readonly offset: number;
   /** along the axis: all that the slit has to close */
   readonly length: number;
-  /** screws that close it: one nearer to a web than the ring's radius only bends the web */
+  /** screws that close it on its shaft: one nearer to a web than the ring's radius only bends the web, one beyond the shaft presses on air */
   readonly counted: number;
   /** two halves with as many screws on either side: nothing bends when they close */
   readonly halves?: true;
@@ -37,15 +38,19 @@ export interface RingBody {
   readonly offset: number;
   /** of the screws from the open end */
   readonly heights: readonly number[];
+  /** of each screw's hole */
+  readonly hole: number;
+  /** of the shaft from the open end */
+  readonly reach: number;
   /** the slit's length, and whether a web ends it there */
   readonly slit: { readonly length: number; readonly web: boolean; readonly through?: true };
 }
 
 /** The ring of a body as it is laid out. */
-export function ringOf({ outside, bore, offset, heights, slit }: RingBody): ClampRing {
+export function ringOf({ outside, bore, offset, heights, hole, reach, slit }: RingBody): ClampRing {
   const { radius, thickness } = wallOf(outside / 2, bore);
   const free = slit.web ? slit.length - radius : Infinity;
-  const counted = heights.filter((height) => height <= free + 1e-9).length;
+  const counted = heights.filter((height) => height <= free + 1e-9 && isOver({ height, hole }, reach)).length;
   return {
     radius,
     thickness,
@@ -54,6 +59,11 @@ export function ringOf({ outside, bore, offset, heights, slit }: RingBody): Clam
     counted,
     ...(slit.through ? { halves: true as const } : {}),
   };
+}
+
+/** Whether a shaft that reaches in so far lies beside all of a screw. @source common-practice */
+export function isOver({ height, hole }: { readonly height: number; readonly hole: number }, reach: number): boolean {
+  return height + hole / 2 <= reach + 1e-9;
 }
 
 function wallOf(outer: number, bore: Bore): { readonly radius: number; readonly thickness: number } {
@@ -75,18 +85,25 @@ export interface RingWish {
   readonly halves?: true;
   /** engaged length */
   readonly length: number;
+  /** of the shaft from the open end, where that is known */
+  readonly reach?: number | undefined;
 }
 
-/** The ring of clamp screws that are not laid out yet, in the least outline that takes them, all of them counting. */
-export function ringFor({ bore, outer, web, halves, length }: RingWish, screws: ClampScrews): ClampRing {
-  const reach = boreReach(bore);
-  const least = Math.max(outer ?? 0, leastClampRadius(reach, screws.screw, screws.washers));
+/** The ring of clamp screws that are not laid out yet, in the least outline that takes them, far enough from a web. */
+export function ringFor(
+  { bore, outer, web, halves, length, reach = Infinity }: RingWish,
+  screws: ClampScrews,
+): ClampRing {
+  const { screw, count, washers } = screws;
+  const beside = boreReach(bore);
+  const least = Math.max(outer ?? 0, leastClampRadius(beside, screw, washers));
+  const hole = clearanceHole(screw, 'medium');
   const slit = Math.max(length, web ? freeSlit(least, bore, screws) : 0);
   return {
     ...wallOf(least, bore),
-    offset: clampOffset(reach, screws.screw),
+    offset: clampOffset(beside, screw),
     length: slit,
-    counted: screws.count,
+    counted: clampHeights(screw, count, washers).heights.filter((height) => isOver({ height, hole }, reach)).length,
     ...(halves ? { halves } : {}),
   };
 }

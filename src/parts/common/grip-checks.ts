@@ -9,7 +9,7 @@ import { stiffnessShare } from '../../mechanics/strength/stiffness.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import { clampWords } from './choose-clamp.js';
-import { type ClampRing, pressingForce } from './clamp-ring.js';
+import { type ClampRing, isOver, pressingForce } from './clamp-ring.js';
 import { formPressure, formTorque, type GripTorque, gripOf, seatPressure } from './grip.js';
 import { gripCure, hopelessWords } from './grip-cure.js';
 import { gripLimits } from './grip-demand.js';
@@ -84,12 +84,16 @@ function gripWords(one: Held, { clamp, form, setScrew, holds, by, preload }: Gri
   return `the ${one.name} holds ${plain(holds, 0)} N·mm by its ${carries} after five years at ${plain(one.temperature.at, 0)} °C and friction ${plain(one.grip.friction, 2)} (${figures.join('; ')})`;
 }
 
-/** How many screws close the hub: those too near to the web only bend that. */
+/** How many screws close the hub on its shaft: those too near to the web only bend that, those beyond its end press on air. */
 function countWords(one: Held, view: HeldView): string {
   const { count } = one.grip.clamp!;
   const counted = placeOf(one, view).ring?.counted ?? 0;
   if (counted === count) return '';
-  return `, ${counted === 0 ? 'none' : 'one'} of them far enough from the slit's end to close it`;
+  const few = counted === 0 ? 'none' : 'one';
+  const { heights, hole } = one.clamp!;
+  return heights.every((height) => isOver({ height, hole }, one.engagement))
+    ? `, ${few} of them far enough from the slit's end to close it`
+    : `, ${few} of them over the shaft, which reaches in ${plain(one.engagement, 1)} mm`;
 }
 
 /** The least to do that brings it out of failing, or that brings it to pass; a plastic that heat spares. */

@@ -87,7 +87,8 @@ function holdsWith(weak: WeakGrip, { clamp, retighten, degreased }: Change) {
   const { length, web } = weak.slit ?? { length: place.engagement, web: false };
   const outer = Math.max(own / 2, leastClampRadius(boreReach(bore), clamp.screw, clamp.washers));
   const slit = web ? Math.max(length, freeSlit(outer, bore, clamp)) : length;
-  const ring = ringFor({ bore, outer, web, ...(place.ring?.halves ? { halves: true } : {}), length: slit }, clamp);
+  const halves = place.ring?.halves ? { halves: true as const } : {};
+  const ring = ringFor({ bore, outer, web, ...halves, length: slit, reach: place.reach }, clamp);
   const friction = degreased ? dryFriction(life.material) : grip.friction;
   const held = gripOf({ ...grip, friction, clamp }, { ...place, ring }, { ...life, retighten });
   return { holds: held.holds, outside: 2 * outer, slit };

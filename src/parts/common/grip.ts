@@ -46,6 +46,8 @@ export interface Grip {
 export interface GripPlace {
   readonly shaft: Shaft;
   readonly engagement: number;
+  /** the same, were the bore longer than the shaft; where that has an end */
+  readonly reach?: number;
   /** of the bore on the shaft before the clamp closes, on the diameter, at its worst [mm] */
   readonly play: number;
   readonly ring?: ClampRing;

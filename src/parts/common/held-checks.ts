@@ -27,11 +27,11 @@ export function heldChecks<Design>(
   viewOf: (design: Design) => HeldView | undefined,
   fields: HeldFields,
 ): Check<Design>[] {
-  const checks = [...GRIP_CHECKS, wall, shaftEngagement, boreRunout, toolAccess, headInside, printBridge];
-  return askedWhereWorse(
-    checks,
-    fields.holds.map((hold) => ({ field: `${hold}.degreased`, worse: (view) => greasy(view, hold) })),
-  ).map(
+  const grips = askedWhereWorse(GRIP_CHECKS, [
+    ...fields.holds.map((hold) => ({ field: `${hold}.degreased`, worse: (view: HeldView) => greasy(view, hold) })),
+    ...LENGTHS.map((field) => ({ field, worse: (view: HeldView) => short(view, field) })),
+  ]);
+  return [...grips, wall, shaftEngagement, boreRunout, toolAccess, headInside, printBridge].map(
     (check): Check<Design> => ({
       ...check,
       moves: movesOf(check.moves, fields),
@@ -50,6 +50,25 @@ const greasy = (view: HeldView, hold: string): HeldView | undefined =>
         ...view,
         held: view.held.map((one) =>
           sectionOf(one) === hold ? { ...one, grip: { ...one.grip, friction: GREASED_LEAST } } : one,
+        ),
+      }
+    : undefined;
+
+/** Where a sheet says how far a shaft may go in. */
+const LENGTHS = ['motor.shaft.length', 'shaft.length', 'turned_end.length'];
+
+/** Engaged length that is not too short, in diameters. @source common-practice */
+const LEAST_ENGAGED = 1.5;
+
+/** The same view with a shaft whose length nobody tells no longer than it must be; undefined where the sheet tells it. */
+const short = (view: HeldView, field: string): HeldView | undefined =>
+  view.held.some(({ shaft }) => shaft.lengthField === field)
+    ? {
+        ...view,
+        held: view.held.map((one) =>
+          one.shaft.lengthField === field
+            ? { ...one, engagement: Math.min(one.engagement, LEAST_ENGAGED * one.shaft.diameter.likely) }
+            : one,
         ),
       }
     : undefined;
@@ -99,7 +118,7 @@ const shaftEngagement: HeldCheck = {
   id: 'shaft-engagement',
   title: 'Engaged length, in diameters',
   unit: '',
-  limits: hard({ min: 1.5 }),
+  limits: hard({ min: LEAST_ENGAGED }),
   moves: 'motor.shaft.length, shaft.length',
   run: ({ held }, { pass: { min = 0 } }) => {
     const rows = held.map((one) => ({ one, ratio: one.engagement / one.shaft.diameter.likely }));

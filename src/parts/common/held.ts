@@ -21,6 +21,8 @@ export interface Held extends HeldBody {
   readonly shaft: Shaft;
   readonly grip: Grip;
   readonly engagement: number;
+  /** the same, were the bore longer than the shaft; where that has an end */
+  readonly reach?: number;
   /** diametral, before the clamp closes */
   readonly clearance: number;
   readonly temperature: HubTemperature;
@@ -47,10 +49,10 @@ export interface HeldView {
 
 /** How one shaft of a view is held. */
 export function placeOf(one: Held, view: Pick<HeldView, 'material' | 'printer'>): GripPlace {
-  const { shaft, engagement, clamp, slit, outside, bore } = one;
+  const { shaft, engagement, reach, clamp, slit, outside, bore } = one;
   const play = borePlay(one, view).most;
-  const ring = clamp && slit && ringOf({ outside, bore, offset: clamp.offset, heights: clamp.heights, slit });
-  return { shaft, engagement, play, ...(ring ? { ring } : {}) };
+  const ring = clamp && slit && ringOf({ ...clamp, outside, bore, reach: engagement, slit });
+  return { shaft, engagement, play, ...(reach === undefined ? {} : { reach }), ...(ring ? { ring } : {}) };
 }
 
 /** The same of a screw that nobody measured, at its thinnest; undefined of any other shaft. */

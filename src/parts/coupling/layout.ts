@@ -426,10 +426,8 @@ function hubFor(sheet: CouplingSheet, { wish, radius, jaws, pad, gap }: HubInput
   const over = pad.kind === 'none' ? 0 : (gap - (pad.kind === 'soft' ? gap - 2 * D.axialGap : pad.thickness)) / 2;
   const stop = stops ? { from: length - end, drop } : undefined;
   const bored = stop ? stop.from : length - D.recess;
-  const engagement = Math.max(
-    0.1,
-    Math.min(bored, (shaft.length ?? Infinity) - Math.max(0, over) - (pad.kind === 'none' ? 0 : D.recess)),
-  );
+  const within = (shaft.length ?? Infinity) - Math.max(0, over) - (pad.kind === 'none' ? 0 : D.recess);
+  const engagement = Math.max(0.1, Math.min(bored, within));
   const clamp = grip.clamp && fitClamp({ radius, bore: reach, slit: SLIT_WIDTH }, grip.clamp.screw, grip.clamp.washers);
   const finished: HubPlan = {
     outside: 2 * radius,
@@ -447,7 +445,7 @@ function hubFor(sheet: CouplingSheet, { wish, radius, jaws, pad, gap }: HubInput
     jaws,
   };
   const depth = stop ? stop.from : length + over;
-  return { name: wish.name, shaft, clearance: wish.clearance, grip, engagement, depth, finished };
+  return { name: wish.name, shaft, clearance: wish.clearance, grip, engagement, reach: within, depth, finished };
 }
 
 /** Between the shaft ends: the pad, or what both stops leave; undefined where nothing sets it. */

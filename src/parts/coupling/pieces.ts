@@ -17,6 +17,8 @@ export interface Hub {
   readonly grip: Grip;
   /** length of shaft that the bore holds */
   readonly engagement: number;
+  /** the same, were the bore longer than the shaft */
+  readonly reach: number;
   /** how far from the hub's end the shaft goes in */
   readonly depth: number;
   readonly temperature: HubTemperature;

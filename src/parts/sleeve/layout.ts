@@ -145,7 +145,8 @@ export function layOutClamp(sheet: SleeveSheet, task: ClampTask, assumptions: As
   };
   const end = (wish: Wish, held: number): SleeveEnd => {
     const { name, shaft, clearance, grip } = wish;
-    return { name, shaft, clearance, grip, engagement: Math.min(held, shaft.length ?? Infinity) };
+    const reach = shaft.length ?? Infinity;
+    return { name, shaft, clearance, grip, engagement: Math.min(held, reach), reach };
   };
   return { plan, ends: [end(lower, lowerDepth), end(upper, upperDepth)] };
 }

@@ -8,4 +8,6 @@ export interface SleeveEnd {
   readonly clearance: number;
   readonly grip: Grip;
   readonly engagement: number;
+  /** the same, were the bore longer than the shaft */
+  readonly reach: number;
 }

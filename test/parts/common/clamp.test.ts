@@ -60,7 +60,7 @@ describe('a clamp with washers', () => {
 });
 
 describe('the ring that a clamp closes', () => {
-  const body = { outside: 28, bore: BORE, offset: 7.4, heights: [6, 15] };
+  const body = { outside: 28, bore: BORE, offset: 7.4, heights: [6, 15], hole: 3.4, reach: 30 };
 
   it('has its wall from the bore to the outside', () => {
     const ring = ringOf({ ...body, slit: { length: 30, web: false } });
@@ -89,6 +89,16 @@ describe('the ring that a clamp closes', () => {
   it('is not closed by a screw nearer to a web than the middle of its wall', () => {
     const counted = (length: number) => ringOf({ ...body, slit: { length, web: true } }).counted;
     expect([counted(24), counted(23.9), counted(15), counted(14.9)]).toEqual([2, 1, 1, 0]);
+  });
+
+  it('is not closed on its shaft by a screw that stands beyond the end of it, not even by half', () => {
+    // holes of 3.4 mm at 6 and 15 mm end at 7.7 and 16.7 mm
+    const counted = (reach: number) => ringOf({ ...body, reach, slit: { length: 30, web: false } }).counted;
+    expect([counted(16.7), counted(16.6), counted(7.7), counted(7.6)]).toEqual([2, 1, 1, 0]);
+    const screws = { screw: 'M3', count: 2, washers: true } as const;
+    const [first, second] = clampHeights('M3', 2, true).heights.map((height) => height + 1.7);
+    const tried = (reach?: number) => ringFor({ bore: BORE, web: false, length: 10, reach }, screws).counted;
+    expect([tried(), tried(second), tried(second! - 0.1), tried(first), tried(first! - 0.1)]).toEqual([2, 2, 1, 1, 0]);
   });
 
   it('is long enough for all its screws where they are yet to be placed', () => {

@@ -83,12 +83,32 @@ describe('the torque of a grip, in words', () => {
     expect(soft).toMatch(/; no clamp of pla up to two M6 holds it/);
     const share = Number(/; pla keeps (\d+) % of its stiffness so hot, PC far more$/.exec(soft)![1]);
     expect(share).toBeLessThan(60);
-    expect(sleeve('grip-torque', { motor: { torque: 2 } })!.message).not.toMatch(/stiffness|no clamp/);
+    // two M6 on a shaft of 24 mm: the second ends at 25.6 mm, beyond it
+    const strong = (length: number) => sleeve('grip-torque', { motor: { torque: 2, shaft: { length } } })!.message;
+    expect(strong(24)).toMatch(/; no clamp of pc up to two M6 holds it/);
+    expect(strong(40)).not.toMatch(/stiffness|no clamp/);
     // a jam alone lets it slip: what heat takes is told, that nothing holds is not
     const jam = { motor: { torque: 20 }, duty: { load: 5 }, screw: { designation: 'Tr8x2', major: 7.95 } };
     const jammed = coupling('grip-torque', jam)!;
     expect(jammed.verdict).toBe('caution');
     expect(jammed.message).not.toMatch(/no clamp|would hold|undefined/);
+  });
+
+  it('counts no screw beyond the end of a shaft, and asks for its length where that decides', () => {
+    // M3 with washers in a pocket of 8.01 mm end at 7.6 mm, and 9.71 mm further in, at 17.3 mm
+    const held = (length?: number) =>
+      coupling('grip-torque', {
+        motor: { shaft: { length } },
+        mounting: 'horizontal',
+        duty: { load: 20, shock: 'none' },
+      })!;
+    const [whole, half] = [held(40), held(12)];
+    expect(half.message).toMatch(/, one of them over the shaft, which reaches in 12 mm: first day/);
+    // one of two screws, of whose force the slit takes as much as before
+    expect(half.value!).toBeLessThan(0.5 * whole.value!);
+    expect(whole.message).not.toMatch(/over the shaft/);
+    expect(held(7).message).toMatch(/, none of them over the shaft, which reaches in 7 mm: /);
+    expect(held()).toMatchObject({ word: 'not-told', missing: ['motor.shaft.length'] });
   });
 
   it('tells how many screws are too near to the web', () => {

@@ -42,6 +42,14 @@ const outline = fc.oneof(
   }),
 );
 
+/** A bore that leaves a carriage something for its screws: 4 mm to the middle of the nearest, and their offset. */
+function boreWithin({ circle, rectangle, at }: { circle?: number; rectangle?: number[]; at?: number[][] }): number {
+  const nearest = circle
+    ? circle / 2
+    : Math.min(...(at ?? [rectangle!.map((side) => side / 2)]).map((one) => Math.hypot(...one)));
+  return Math.floor(100 * 2 * (nearest - 5.2)) / 100;
+}
+
 /** Sheets of adapters of every kind; some fit, some do not. */
 export const randomAdapter = fc
   .record({
@@ -91,7 +99,7 @@ export const randomAdapter = fc
       kind: r.kind,
       ...(r.kind === 'blank' ? {} : { nut }),
       carriage: {
-        bore: r.bore,
+        bore: Math.min(r.bore, boreWithin(r.carriageHoles)),
         thickness: 6,
         holes: r.carriageHoles,
         ...(r.carriageJoint ? { joint: r.carriageJoint } : {}),

@@ -141,6 +141,13 @@ export const ADAPTER_CASES: VerdictCases = {
     but: [BLANK, { carriage: { offset: [0.3, 0] } }],
     no: [BLANK, { plate: { bore: 18 } }],
   },
+  // holes of 3.4 mm on a circle of 30 mm: 13.3 mm from the axis to their nearer side
+  'carriage-wall': {
+    yes: [PLAIN, {}],
+    perhaps: [PLAIN, { carriage: { bore: 24.58 } }],
+    but: [PLAIN, { carriage: { bore: 25.6 } }],
+    no: [PLAIN, { carriage: { bore: 27 } }],
+  },
   'rim-height': {
     yes: [BLANK, {}],
     but: [BLANK, { register: { depth: 11 } }],

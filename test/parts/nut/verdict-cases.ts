@@ -128,6 +128,13 @@ export const NUT_CASES: VerdictCases = {
     ],
     no: [SOUND_NUT, { carriage: { bore: 16.9 } }],
   },
+  // holes of 3.6 mm on a circle of 27 mm: 11.7 mm from the axis to their nearer side
+  'carriage-wall': {
+    yes: [SOUND_NUT, { carriage: { bore: 20, holes: CARRIAGE_HOLES } }],
+    perhaps: [SOUND_NUT, { carriage: { bore: 21.38, holes: CARRIAGE_HOLES } }],
+    but: [SOUND_NUT, { carriage: { bore: 22.4, holes: CARRIAGE_HOLES } }],
+    no: [SOUND_NUT, { carriage: { bore: 24, holes: CARRIAGE_HOLES } }],
+  },
   'mount-seat': {
     yes: [SOUND_NUT, { carriage: { bore: 20 } }],
     but: [SOUND_NUT, { fillet: 0.5, carriage: { bore: 17.2 } }],

@@ -22,12 +22,21 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
   ],
   [
     ['carriage.bore', 'nut.stands', 'nut.thread', 'carriage.thread'],
-    ['mount-bore', 'mount-float', 'mount-binding', 'clocking', 'screw-length', 'print-support', 'pocket-wall'],
+    [
+      'mount-bore',
+      'carriage-wall',
+      'mount-float',
+      'mount-binding',
+      'clocking',
+      'screw-length',
+      'print-support',
+      'pocket-wall',
+    ],
     'what does not go in or on is seen while mounting, before anything moves',
   ],
   [
     ['carriage.holes.diameter', 'carriage.holes.fit', 'carriage.thread', 'nut.holes.diameter', 'nut.holes.fit'],
-    ['hole-position-carriage', 'hole-position-nut', 'mount-float', 'float-backlash'],
+    ['hole-position-carriage', 'hole-position-nut', 'mount-float', 'float-backlash', 'carriage-wall'],
     'holes of the medium series are assumed and listed; a screw that does not go in is seen',
   ],
   [['nut.holes.screw'], ['head-seat'], 'the larger screw that a hole of known size may be for bears on more'],

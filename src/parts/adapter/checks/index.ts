@@ -1,6 +1,7 @@
 import type { Check } from '../../../judge/check.js';
 import { heat, shrinkAppliedOnce } from '../../common/checks.js';
 import type { AdapterDesign } from '../dimensions.js';
+import { carriageWall } from './carriage-wall.js';
 import {
   carriageClamp,
   carriagePosition,
@@ -48,6 +49,7 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   floatBacklashCheck,
   rimWall,
   rimHeight,
+  carriageWall,
   mountRoom,
   headSeat,
   nutClamp,

@@ -5,6 +5,7 @@ import { askedWhereWorse } from '../../common/untold.js';
 import type { NutDesign } from '../dimensions.js';
 import { mountBinding } from './binding.js';
 import { wall } from './body.js';
+import { carriageWall } from './carriage-wall.js';
 import { driveColumn, driveHolding, driveLayerGrid, driveSpeed, driveTorque, driveWhirl } from './drive.js';
 import { barrelPull, endStop, flangeBendingCheck, seatPressure } from './flange.js';
 import {
@@ -75,6 +76,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   pocketFloor,
   floorBending,
   mountBore,
+  carriageWall,
   mountSeat,
   mountFloat,
   headSeat,

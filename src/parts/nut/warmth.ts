@@ -89,6 +89,8 @@ const HOTTEST = 250;
 export interface TeethHeat {
   readonly at: number;
   readonly words: string;
+  /** what else than the air warms them, as a further part of a sentence; empty where nothing does */
+  readonly warmed: string;
 }
 
 /**
@@ -105,11 +107,13 @@ export interface TeethHeat {
 export const teethHeat = onceFor((design: NutDesign): TeethHeat => {
   const { load, feed, temperature } = design.duty;
   const air = temperature ?? ROOM;
-  if (load === undefined || feed === undefined) return { at: air, words: `at ${plain(air, 0)} °C` };
+  if (load === undefined || feed === undefined) return { at: air, words: `at ${plain(air, 0)} °C`, warmed: '' };
   const { skin, mean } = frictionWarmth(design, rubbingOf(design, load, feed));
   const at = Math.min(HOTTEST, air + mean + skin);
-  const warmed = at - air < 0.5 ? '' : `, to which friction warms its teeth in air of ${plain(air, 0)} °C`;
-  return { at, words: `at ${plain(at, 0)} °C${warmed}` };
+  const warm = `at ${plain(at, 0)} °C`;
+  if (at - air < 0.5) return { at, words: warm, warmed: '' };
+  const by = `friction warms its teeth in air of ${plain(air, 0)} °C`;
+  return { at, words: `${warm}, to which ${by}`, warmed: `, and ${by}` };
 });
 
 /** The rests of the axis, which cool its nut: as much as can be where nobody tells how long it runs. */

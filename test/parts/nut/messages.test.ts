@@ -100,7 +100,7 @@ const SAID: readonly [string, Changes, RegExp][] = [
   [
     'thread-stall',
     duty({ motor: { torque: '0.2 N m' }, feed: undefined }),
-    /of bending, of [\d.]+ MPa for a moment at 30 °C$/,
+    /of bending, of [\d.]+ MPa for a moment at 30 °C; stalled on a greased screw the motor pushes with \d+ N$/,
   ],
   ['thread-stall', {}, /; a crash into an end doubles it: fit end stops that stop the motor$/],
   ['wear-depth', { material: 'pla' }, /, no grit about/],

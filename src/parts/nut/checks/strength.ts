@@ -107,7 +107,7 @@ export const threadStallCheck: NutCheck = askingFor(UNTOLD_RESTS, {
     if (duty.motor?.torque === undefined)
       return notJudged(duty.motor === undefined ? 'duty.motor' : 'duty.motor.torque');
     const force = stallForce(design)!;
-    const { at, words } = teethHeat(design);
+    const { at, warmed } = teethHeat(design);
     const rows = STALLED.map(({ kind, formula, what }) => {
       const most = toothBears(material, { kind, duration: 'moment', temperature: at });
       const { value } = worstTeeth(design, force, formula);
@@ -120,7 +120,7 @@ export const threadStallCheck: NutCheck = askingFor(UNTOLD_RESTS, {
     const cure = fails ? `; ${longer(design)}, a stronger material, less heat or less motor current` : crash;
     return valued(
       worst.share,
-      `stalled on a ${duty.grease === 'dry' ? 'dry' : 'greased'} screw the motor pushes with ${plain(force, 0)} N, ${worked(worst.value.likely, 'MPa')} MPa of ${worst.what}, of ${worked(worst.most, 'MPa')} MPa for a moment ${words}${cure}`,
+      `${worked(worst.value.likely, 'MPa')} MPa of ${worst.what}, of ${worked(worst.most, 'MPa')} MPa for a moment at ${plain(at, 0)} °C; stalled on a ${duty.grease === 'dry' ? 'dry' : 'greased'} screw the motor pushes with ${plain(force, 0)} N${warmed}${cure}`,
     );
   },
 });

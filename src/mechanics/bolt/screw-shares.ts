@@ -1,3 +1,5 @@
+import { type Beside, besideScrews } from './beside-screws.js';
+
 type Point = readonly [number, number];
 
 /**
@@ -6,19 +8,33 @@ type Point = readonly [number, number];
  *
  *     F_i/F = 1/n + d_i·S⁻¹·e        S = Σ d·dᵀ, d from the middle of the pattern, e where the load passes from there
  *
+ * Screws in one line do not hold a load beside it: the part tips about its own edge beyond them, and all of them pull more.
+ *
+ *     F_i → F_i · r / (r − d)        d from the load to the line of the screws, r on that way to the edge
+ *
  * @param centres  of the screws, from the line of the load  [mm]
- * @returns a share for each; 0 for those that would be pushed, so that the sum may exceed 1 [-]
- * @validity a pattern in one line does not hold a load beside that line; what it does along the line counts
+ * @param edge     how far the part lies on its seat along a unit vector, from the line of the load [mm]
+ * @returns a share for each; 0 for those that would be pushed, so that the sum may exceed 1; without bound where the part
+ * ends at its screws [-]
+ * @validity without an edge a load beside a line of screws counts along the line alone
  * @source derived: balance of force and moments
  * @example screwShares([[10, 0], [-30, 0]]) // [0.75, 0.25]
+ * @example screwShares([[15, 9], [15, -9]], () => 22) // [1.57143, 1.57143]
  */
-export function screwShares(centres: readonly Point[]): number[] {
+export function screwShares(centres: readonly Point[], edge?: (along: Point) => number): number[] {
   const count = centres.length;
   const mean = (axis: 0 | 1) => centres.reduce((sum, centre) => sum + centre[axis], 0) / count;
   const middle: Point = [mean(0), mean(1)];
   const arms = centres.map(([x, y]): Point => [x - middle[0], y - middle[1]]);
   const [a, b] = tiltOf(arms, [-middle[0], -middle[1]]);
-  return arms.map(([x, y]) => Math.max(0, 1 / count + a * x + b * y));
+  const tipped = edge ? pryingOf(besideScrews(centres), edge) : 1;
+  return arms.map(([x, y]) => tipped * Math.max(0, 1 / count + a * x + b * y));
+}
+
+function pryingOf(beside: Beside | undefined, edge: (along: Point) => number): number {
+  if (!beside) return 1;
+  const reach = edge(beside.along);
+  return reach > beside.distance ? reach / (reach - beside.distance) : Infinity;
 }
 
 /** Below this share of the larger spread, a pattern counts as one line. */

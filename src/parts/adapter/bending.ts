@@ -14,6 +14,7 @@ import { turned } from '../common/hole-pattern.js';
 import { boreOf, seatDiameter } from '../common/joints.js';
 import { insideSimple } from '../common/polygon-distance.js';
 import { dot, reachAlong, type Slab } from '../common/slab.js';
+import { tippedStrip } from '../common/tipped-slab.js';
 import type { AdapterDesign } from './dimensions.js';
 import type { PlateSizes, Point, Step } from './plan.js';
 import { flangeShape } from './seated-nut.js';
@@ -22,7 +23,7 @@ import { slabOf } from './slab.js';
 /** How the plate bends under one newton. */
 export interface PlateBending extends SlabBending {
   /** what holds it */
-  readonly held: 'screws' | 'edge';
+  readonly held: 'screws' | 'edge' | 'tipped';
   /** between what holds it on either side of the weakest cut, mm */
   readonly span: number;
 }
@@ -51,8 +52,11 @@ function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
     return [{ ...found, held, span: Math.max(Math.max(...along) - Math.min(...along), 2 * found.strip.arm) }];
   };
   const edges = pull === 'onto' ? edgePlaces(design, { slab, load }) : [];
-  const found = edges.length > 0 ? edges.flatMap((edge) => over(edge, 'edge')) : over(screwSupports(design), 'screws');
-  return worst(found);
+  if (edges.length > 0) return worst(edges.flatMap((edge) => over(edge, 'edge')));
+  const supports = screwSupports(design);
+  const found = over(supports, 'screws');
+  const tipped = pull === 'away' ? tippedStrip({ slab, supports, ...load }, load.across) : undefined;
+  return worst(tipped ? found.flatMap((one) => [one, { ...one, strip: tipped, held: 'tipped' as const }]) : found);
 }
 
 /** The one of the most stress, with the most that any sags and leans. */

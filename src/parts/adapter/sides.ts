@@ -29,6 +29,8 @@ export interface NutSide extends Side {
 export interface CarriageSide extends Side {
   readonly bore?: Measured;
   readonly slot?: readonly [number, number];
+  /** a ring that stands out of its face */
+  readonly spigot?: Measured;
   readonly thickness?: Measured;
   readonly offset: Point;
   readonly room?: readonly Point[];
@@ -75,7 +77,7 @@ export function nutSide(sheet: AdapterSheet, calipers: number, notes: Assumption
 
 /** The carriage as measured, likewise. */
 export function carriageSide(sheet: AdapterSheet, calipers: number, notes: Assumptions): CarriageSide {
-  const { bore, slot, thickness, offset, holes, thread, joint, room } = sheet.carriage;
+  const { bore, slot, spigot, thickness, offset, holes, thread, joint, room } = sheet.carriage;
   const [x, y] = offset ?? [0, 0];
   const pattern = measuredPattern(holes, 'carriage.holes', notes, calipers);
   return {
@@ -84,6 +86,7 @@ export function carriageSide(sheet: AdapterSheet, calipers: number, notes: Assum
     tapped: thread === 'tapped',
     ...(bore ? { bore: measured(bore, calipers) } : {}),
     ...(slot ? { slot } : {}),
+    ...(spigot ? { spigot: measured(spigot, calipers) } : {}),
     ...(thickness ? { thickness: measured(thickness, calipers) } : {}),
     offset: [x, y],
     ...(room ? { room: counterClockwise(room) } : {}),

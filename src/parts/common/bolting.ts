@@ -1,4 +1,5 @@
 import { hard, type LimitsInForce, notJudged, type Outcome, soft, told, valued } from '../../judge/check.js';
+import { besideScrews } from '../../mechanics/bolt/beside-screws.js';
 import { forcedScrewLoad } from '../../mechanics/bolt/forced-screw.js';
 import { preloadFromTorque, pressureUnderHead, torqueForPreload } from '../../mechanics/bolt/preload.js';
 import { pullOutForce } from '../../mechanics/bolt/pull-out.js';
@@ -95,6 +96,8 @@ export interface BoltedPattern {
   readonly centres: readonly (readonly [number, number])[];
   /** of the hole in the plastic, mm */
   readonly length: number;
+  /** how far what they hold lies on its seat along a unit vector, mm */
+  readonly edge?: (along: readonly [number, number]) => number;
 }
 
 /** What a clamp is judged by. */
@@ -109,7 +112,7 @@ export interface Clamped extends Loaded {
  * itself, which never relaxes, must not crush the plastic under the heads.
  */
 export function judgeClamp(
-  { hole, centres, length }: BoltedPattern,
+  { hole, centres, length, edge }: BoltedPattern,
   clamped: Clamped,
   limits: LimitsInForce,
 ): Outcome | undefined {
@@ -124,20 +127,28 @@ export function judgeClamp(
   }
   const temperature = judgedTemperature(duty);
   const left = clampLeft(clamp, material, temperature);
-  const most = Math.max(...screwShares(centres));
+  const most = Math.max(...screwShares(centres, edge));
   const rows = cases.flatMap((one) => reservesOf(one, { clamp, left, most, material, temperature }));
   const worst = rows.reduce((a, b) => (b.value / b.needed < a.value / a.needed ? b : a));
   const own = hard({ min: worst.needed });
   const fails = worst.value < (limits.of(own).pass.min ?? worst.needed);
   if (missing.length > 0 && !fails) return notJudged(...missing);
-  const cure = fails ? '; use more or larger screws, washers, inserts, or a plastic that creeps less' : '';
+  const around = besideScrews(centres) ? 'screws on the other side too, ' : '';
+  const cure = fails ? `; use ${around}more or larger screws, washers, inserts, or a plastic that creeps less` : '';
   const standing = Math.max(0, ...cases.map(({ force, duration }) => (duration === 'moment' ? 0 : force)));
   const loose = left < SHAKES_LOOSE * most * standing ? `; ${LOOSE_WORDS}` : '';
   return valued(
     exactly(worst.value),
-    `${hole.screw} at ${plain(clamp.torque / 1000, 2)} N·m clamps ${plain(clamp.fresh, 0)} N, set by ${clamp.setBy}, and ${plain(left, 0)} N after years at ${plain(temperature, 0)} °C; ${centres.length} of them ${worst.words}${loose}${cure}`,
+    `${hole.screw} at ${plain(clamp.torque / 1000, 2)} N·m clamps ${plain(clamp.fresh, 0)} N, set by ${clamp.setBy}, and ${plain(left, 0)} N after years at ${plain(temperature, 0)} °C; ${centres.length} of them${pried(centres, most)} ${worst.words}${loose}${cure}`,
     own,
   );
+}
+
+/** In words, what a load beside a line of screws does to them. */
+function pried(centres: BoltedPattern['centres'], most: number): string {
+  const beside = besideScrews(centres);
+  if (!beside) return '';
+  return `, ${plain(beside.distance, 1)} mm beside the load, which pries up to ${plain(most, 1)} times itself on each,`;
 }
 
 interface Reserve {

@@ -14,6 +14,8 @@ export interface PocketedPattern {
   readonly pocket: Pocket;
   /** plastic under the pocket, mm */
   readonly floor: number;
+  /** how far what they hold lies on its seat along a unit vector, mm */
+  readonly edge?: (along: readonly [number, number]) => number;
 }
 
 /**
@@ -48,12 +50,12 @@ export function judgeFloors(
 }
 
 /** Stress at the corner of the pocket that bears most, for one newton on the pattern; without bound where nothing is left, MPa. */
-export function floorStress({ hole, centres, pocket, floor }: PocketedPattern): number {
+export function floorStress({ hole, centres, pocket, floor, edge }: PocketedPattern): number {
   if (floor <= 0) return Infinity;
   const wall = (pocket.kind === 'round' ? pocket.diameter : pocket.acrossFlats) / 2;
   const seat = (seatDiameter(hole) + boreOf(hole)) / 4;
   return ledgeStress({
-    force: Math.max(...screwShares(centres)),
+    force: Math.max(...screwShares(centres, edge)),
     arm: Math.max(0, wall - seat),
     root: 2 * Math.PI * wall,
     thickness: floor,

@@ -8,6 +8,7 @@ import { onceFor } from '../../units/once.js';
 import { bendSlab, roundEdge, type Strip } from '../common/held-slab.js';
 import { boreOf, seatDiameter } from '../common/joints.js';
 import { reachAlong } from '../common/slab.js';
+import { tippedStrip } from '../common/tipped-slab.js';
 import type { NutDesign } from './dimensions.js';
 import { flangeSlab } from './flange-slab.js';
 import { bodyOutline } from './plan.js';
@@ -55,17 +56,14 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
   const shares = screwShares(places);
   const around = bodyOutline(body, CHORD);
   const across = Math.min(body.across, body.flats ?? Infinity);
-  const found = bendSlab({
-    slab,
-    supports: places.map((at, i) => ({ at, ...sizes, share: shares[i]! })),
-    reach: (along) => reachAlong(around, along),
-    backed: across,
-  });
+  const supports = places.map((at, i) => ({ at, ...sizes, share: shares[i]! }));
+  const reach = (along: Point) => reachAlong(around, along);
+  const found = bendSlab({ slab, supports, reach, backed: across });
   if (!found) return undefined;
   const { strip: weakest, sag } = found;
   const { arm, crowding } = turnOf(weakest, {
     thickness: slab.thickness,
-    reach: reachAlong(around, weakest.along),
+    reach: reach(weakest.along),
     across,
   });
   const ring = ringStress(design, places);
@@ -73,6 +71,15 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
   const strip = notch * weakest.stress;
   const root =
     notch === 1 ? '' : `, ${plain(notch, 1)} times that at its root (fillet ${plain(finished.fillet, 2)} mm)`;
+  const tipped = pull === 'away' ? tippedStrip({ slab, supports, reach }, across) : undefined;
+  if (tipped && tipped.stress > Math.max(ring, strip))
+    return {
+      stress: tipped.stress,
+      sag,
+      arm,
+      crowding,
+      words: `tipped about its edge, ${stripWords(tipped, slab.thickness)}`,
+    };
   return ring > strip
     ? { stress: ring, sag, arm, crowding, words: 'the flange as a loose ring' }
     : { stress: strip, sag, arm, crowding, words: `${stripWords(weakest, slab.thickness)}${root}` };

@@ -1,6 +1,11 @@
 import * as joints from '../common/joints.js';
 import type { PocketedPattern } from '../common/pocket-floor.js';
+import { reachAlong } from '../common/slab.js';
 import type { Holes, NutDesign } from './nut-design.js';
+import { bodyOutline, flangeOutline } from './plan.js';
+
+/** Fine enough for an edge that a nut tips about, mm. */
+const CHORD = 0.02;
 
 /** A pocket beside a hole, finished sizes, and the side it opens to. */
 export interface SidedPocket {
@@ -41,5 +46,11 @@ export function pocketedOf({ holes, finished }: Pick<NutDesign, 'holes' | 'finis
   const pocket = holes && pocketOf(holes)?.pocket;
   if (!pocket) return undefined;
   const floor = (finished.flange?.thickness ?? finished.length) - pocket.depth;
-  return { hole: jointOf(holes), centres: holes.centres, pocket, floor };
+  return { hole: jointOf(holes), centres: holes.centres, pocket, floor, edge: edgeOf(finished) };
+}
+
+/** How far flange or body lies on its seat along a unit vector. */
+export function edgeOf({ flange, body }: NutDesign['finished']): (along: readonly [number, number]) => number {
+  const outline = flange ? flangeOutline(flange, CHORD) : bodyOutline(body, CHORD);
+  return (along) => reachAlong(outline, along);
 }

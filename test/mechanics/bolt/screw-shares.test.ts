@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { screwShares } from '../../../src/mechanics/bolt/screw-shares.js';
 
 it('shares evenly where the load passes through the middle', () => {
@@ -87,4 +87,82 @@ it('does not hang on the unit of length: the same three screws, and the same sla
     expect(near).toBeCloseTo(2 / 3, 9);
     expect(far).toBeCloseTo(1 / 3, 9);
   }
+});
+
+describe('a load beside the line of the screws', () => {
+  it('pries about the edge of the part: a lone screw 14 mm away, the edge at 20: 20 / (20 − 14)', () => {
+    expect(screwShares([[14, 0]], () => 20)[0]).toBeCloseTo(10 / 3, 9);
+    expect(screwShares([[0, -14]], () => 20)[0]).toBeCloseTo(10 / 3, 9);
+  });
+
+  it('is shared along the line as ever: two 15 mm aside, the edge at 22, 22/7 in all', () => {
+    const even = screwShares(
+      [
+        [15, 9],
+        [15, -9],
+      ],
+      () => 22,
+    );
+    for (const share of even) expect(share).toBeCloseTo(11 / 7, 9);
+    // 10 mm one way and 20 the other: 2/3 and 1/3
+    const [near, far] = screwShares(
+      [
+        [15, 10],
+        [15, -20],
+      ],
+      () => 22,
+    );
+    expect(near).toBeCloseTo(44 / 21, 9);
+    expect(far).toBeCloseTo(22 / 21, 9);
+  });
+
+  it('asks for the edge on the way from the load to the line', () => {
+    const asked: number[][] = [];
+    const edge = (along: readonly [number, number]) => {
+      asked.push([...along]);
+      return 20;
+    };
+    screwShares(
+      [
+        [3, 4],
+        [3 - 8, 4 + 6],
+      ],
+      edge,
+    );
+    // the line runs along (−0.8, 0.6), square to (0.6, 0.8)
+    expect(asked).toHaveLength(1);
+    expect(asked[0]![0]).toBeCloseTo(0.6, 12);
+    expect(asked[0]![1]).toBeCloseTo(0.8, 12);
+  });
+
+  it('is without bound where the part ends at its screws', () => {
+    expect(screwShares([[14, 0]], () => 14)).toEqual([Infinity]);
+    expect(screwShares([[14, 0]], () => 13)).toEqual([Infinity]);
+  });
+
+  it('counts nothing where the line runs through the load, or the screws stand around it', () => {
+    const never = () => {
+      throw new Error('asked for an edge');
+    };
+    expect(
+      screwShares(
+        [
+          [16, 0],
+          [-16, 0],
+        ],
+        never,
+      ),
+    ).toEqual([0.5, 0.5]);
+    expect(screwShares([[0, 0]], never)).toEqual([1]);
+    expect(
+      screwShares(
+        [
+          [16, 0],
+          [-8, 10],
+          [-8, -10],
+        ],
+        never,
+      )[0],
+    ).toBeCloseTo(1 / 3, 9);
+  });
 });

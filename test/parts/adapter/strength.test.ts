@@ -291,3 +291,41 @@ describe('heads and clamps of a plate', () => {
     expect(found('bolt-clamp-carriage', { duty: { load: undefined } })!.word).toBe('not-told');
   });
 });
+
+describe('a plate whose screws stand on one side', () => {
+  // two screws 26 mm beside the nut, the edge of the plate 36 mm from it
+  const SIDE = {
+    nut: { stands: 'away', length: 9 },
+    register: { nut: 'none' },
+    carriage: {
+      bore: undefined,
+      offset: [26, 0],
+      holes: {
+        at: [
+          [0, 9],
+          [0, -9],
+        ],
+        count: undefined,
+        circle: undefined,
+        diameter: 4.5,
+        screw: 'M4',
+      },
+      joint: 'through',
+    },
+    plate: { thickness: 8, outline: { shape: 'rectangular', size: [72, 40] } },
+    screw: 'Tr8x2',
+    duty: { load: 60, pull: 'away', temperature: 25 },
+  };
+
+  it('tips about its edge: 60 N × 26 mm through the holes, on 40 − 2 · 4.5 mm', () => {
+    // spread from 22 mm by 45° over 15 mm: 52 mm, more than the plate has
+    const row = found('plate-bending', SIDE)!;
+    expect(row.value).toBeCloseTo((60 * 26 * 6) / (31 * 64), 2);
+    expect(row.message).toContain("it hangs beside the carriage's screws and tips about its edge, 1560 N·mm");
+  });
+
+  it('pries its screws up to 36 / (36 − 26) times the load, half of it on each', () => {
+    const { message } = found('bolt-clamp-carriage', SIDE)!;
+    expect(message).toContain('2 of them, 26 mm beside the load, which pries up to 1.8 times itself on each,');
+  });
+});

@@ -148,6 +148,13 @@ export const ADAPTER_CASES: VerdictCases = {
     but: [PLAIN, { carriage: { bore: 25.6 } }],
     no: [PLAIN, { carriage: { bore: 27 } }],
   },
+  'spigot-room': {
+    // a recess of its own is 0.2 mm wider
+    yes: [PLAIN, { carriage: { spigot: 20 }, register: { carriage: 'recess' } }],
+    // the bore of the plate is 10.4 mm
+    perhaps: [PLAIN, { carriage: { spigot: 10.38 } }],
+    no: [PLAIN, { carriage: { spigot: 20 } }],
+  },
   'rim-height': {
     yes: [BLANK, {}],
     but: [BLANK, { register: { depth: 11 } }],

@@ -134,9 +134,11 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
         ...(r.cutout === 'square' ? { cutouts: [{ at: [3, tidy(far / 2 - 1)], size: [6, 5], turn: 12 }] } : {}),
       }),
       register:
-        r.register === 'rim' && (opening === undefined || r.spigot)
-          ? undefined
-          : r.register && { carriage: r.register },
+        r.spigot && opening !== undefined
+          ? { carriage: 'recess' }
+          : r.register === 'rim' && opening === undefined
+            ? undefined
+            : r.register && { carriage: r.register },
       hold: r.kind === 'floating' ? r.hold : undefined,
       float: r.kind === 'floating' ? r.float : undefined,
       material: r.material,

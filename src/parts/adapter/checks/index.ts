@@ -27,6 +27,7 @@ import {
   rimHeight,
   rimWall,
 } from './seat.js';
+import { spigotRoom } from './spigot.js';
 import { endStop, plateBending, plateSag } from './strength.js';
 
 /** Every check of an adapter, in the order of the report. */
@@ -49,6 +50,7 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   floatBacklashCheck,
   rimWall,
   rimHeight,
+  spigotRoom,
   carriageWall,
   mountRoom,
   headSeat,

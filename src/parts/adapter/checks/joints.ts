@@ -15,15 +15,19 @@ import {
   patternError,
 } from '../../common/bolting.js';
 import { floatHead } from '../../common/float.js';
+import { turned } from '../../common/hole-pattern.js';
 import { headRadius, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
 import { judgeFloors, type PocketedPattern } from '../../common/pocket-floor.js';
 import { remedyWords } from '../../common/remedy-words.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
+import { reachAlong } from '../../common/slab.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { drilledWords } from '../drilled.js';
 import type { PatternHoles } from '../plan.js';
 import { carriageScrews, nutScrews, type Screws } from '../screws.js';
+import { flangeShape } from '../seated-nut.js';
 import type { Side } from '../sides.js';
+import { slabOf } from '../slab.js';
 
 type AdapterCheck = Check<AdapterDesign>;
 const joint = { group: 'mount', question: 'holds', source: 'common practice' } as const;
@@ -42,9 +46,21 @@ function carriageSide({ carriage, layout: { plate } }: AdapterDesign): Drawn {
   return { side: carriage, holes: plate.carriageHoles };
 }
 
-function bolted({ holes }: Drawn): BoltedPattern {
+function bolted({ holes }: Drawn, edge?: BoltedPattern['edge']): BoltedPattern {
   const held = Math.min(holes.to - holes.from, holes.blind ?? Infinity);
-  return { hole: holes.hole, centres: holes.centres, length: held };
+  return { hole: holes.hole, centres: holes.centres, length: held, ...(edge ? { edge } : {}) };
+}
+
+/** How far the plate lies on the carriage along a unit vector. */
+function plateEdge({ layout: { plate } }: AdapterDesign): NonNullable<BoltedPattern['edge']> {
+  const { outline } = slabOf(plate);
+  return (along) => reachAlong(outline, along);
+}
+
+/** How far the nut's flange lies on the plate. */
+function flangeEdge({ nut, layout: { clocking } }: AdapterDesign): NonNullable<BoltedPattern['edge']> {
+  const outline = flangeShape(nut!.flange).map((at) => turned(at, clocking.turn));
+  return (along) => reachAlong(outline, along);
 }
 
 /** Outside of what stands in the holes of the bought part: a screw, or the sleeve around it. */
@@ -113,7 +129,7 @@ export const nutClamp: AdapterCheck = {
     const drawn = nutSide(design);
     // sleeves and shoulders are clamped to the plate; bare screws are not tightened
     if (!drawn || (design.kind === 'floating' && (design.spacers?.spacer ?? 'bare') === 'bare')) return undefined;
-    return judgeClamp(bolted(drawn), { ...design, carries: carriedByNut(design) }, limits);
+    return judgeClamp(bolted(drawn, flangeEdge(design)), { ...design, carries: carriedByNut(design) }, limits);
   },
 };
 
@@ -168,7 +184,8 @@ export const carriageClamp: AdapterCheck = {
   title: "Clamp of carriage's screws over load",
   unit: '',
   moves: 'carriage.joint, carriage.holes, material, duty.pull',
-  run: (design, limits) => judgeClamp(bolted(carriageSide(design)), { ...design, carries: 'away' }, limits),
+  run: (design, limits) =>
+    judgeClamp(bolted(carriageSide(design), plateEdge(design)), { ...design, carries: 'away' }, limits),
 };
 
 /** Heads, washers and nuts that fall through the holes of the plate, or of what it joins. */
@@ -329,10 +346,10 @@ export const floorBending: AdapterCheck = {
 export function pocketed(design: AdapterDesign): (PocketedPattern & { readonly carries: Pull })[] {
   const nut = nutSide(design);
   return [
-    ...(nut ? [{ ...nut.holes, carries: carriedByNut(design) }] : []),
-    { ...carriageSide(design).holes, carries: 'away' as const },
-  ].flatMap(({ hole, centres, pocket, from, to, carries }) =>
-    pocket ? [{ hole, centres, pocket, floor: to - from - pocket.depth, carries }] : [],
+    ...(nut ? [{ ...nut.holes, carries: carriedByNut(design), edge: flangeEdge(design) }] : []),
+    { ...carriageSide(design).holes, carries: 'away' as const, edge: plateEdge(design) },
+  ].flatMap(({ hole, centres, pocket, from, to, carries, edge }) =>
+    pocket ? [{ hole, centres, pocket, floor: to - from - pocket.depth, carries, edge }] : [],
   );
 }
 

@@ -23,7 +23,11 @@ import { pocketed } from './joints.js';
 type AdapterCheck = Check<AdapterDesign>;
 const strength = { group: 'strength', question: 'holds', source: 'common practice', grave: true } as const;
 
-const HELD = { screws: "between the carriage's screws", edge: "over the carriage's opening" } as const;
+const HELD = {
+  screws: "between the carriage's screws",
+  edge: "over the carriage's opening",
+  tipped: "beside the carriage's screws and tips about its edge",
+} as const;
 
 /** How the plate bends in either direction. */
 function bendings(design: AdapterDesign): Readonly<Record<Pull, PlateBending | undefined>> {

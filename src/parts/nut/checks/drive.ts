@@ -75,8 +75,8 @@ function raisedBy(design: NutDesign, friction: number): number {
 }
 
 /**
- * A dry nut must not stall the motor. One that asks for more than all of its torque at the least friction that is usual, greased
- * or dry, is not raised at all.
+ * A dry nut must not stall the motor; a bought one of metal rubs less than a print. One that asks for more than all of its torque
+ * at the least friction that is usual, greased or dry, is not raised at all.
  */
 export const driveTorque: NutCheck = {
   ...drive,
@@ -90,13 +90,15 @@ export const driveTorque: NutCheck = {
     const torque = duty.motor?.torque;
     if (torque === undefined)
       return duty.motor === undefined ? notJudged('duty.motor') : notJudged('duty.motor.torque');
-    const needed = raisedBy(design, FRICTION.high);
-    const dry = raisedBy(design, DRY_PRINT_MOST);
+    const bought = design.family?.kind === 'holder';
     const most = USABLE_TORQUE_SHARE * torque * (duty.motor?.gear ?? 1);
+    const friction = bought ? FRICTION.nominal : FRICTION.high;
+    const needed = raisedBy(design, friction);
+    const dry = bought ? needed : raisedBy(design, DRY_PRINT_MOST);
     const reached = Number.isFinite(dry) ? `then it takes ${plain(dry, 0)} N·mm` : 'then no torque raises it';
-    const words = `${DRY_PRINT_WORDS}, ${reached}`;
+    const words = bought ? 'as of a metal nut' : `${DRY_PRINT_WORDS}, ${reached}`;
     if (!Number.isFinite(needed))
-      return told('fail', `at friction ${FRICTION.high} no torque raises the load; ${words}; take a finer lead`);
+      return told('fail', `at friction ${friction} no torque raises the load; ${words}; take a finer lead`);
     const least = duty.grease === 'greased' ? FRICTION.low : FRICTION.nominal;
     const atLeast = raisedBy(design, least);
     const whole = most / USABLE_TORQUE_SHARE;
@@ -110,7 +112,7 @@ export const driveTorque: NutCheck = {
       : '; a finer lead, a stronger motor, a gear or less load';
     return valued(
       value,
-      `${plain(needed, 0)} N·mm at friction ${FRICTION.high} of ${plain(pass.max!, 0)} N·mm that may be used; ${stalls ? never : words}${allKeep(value, pass) ? '' : cure}`,
+      `${plain(needed, 0)} N·mm at friction ${friction} of ${plain(pass.max!, 0)} N·mm that may be used; ${stalls ? never : words}${allKeep(value, pass) ? '' : cure}`,
       own,
     );
   },

@@ -25,7 +25,7 @@ import { boreRoom, enteringBore, sidewaysInBore } from '../bore.js';
 import type { Holes, NutDesign } from '../dimensions.js';
 import { outsideBody } from '../edges.js';
 import { stopOf } from '../float.js';
-import { boreOf, headRadius, jointOf, openingRadius, pocketedOf, pocketOf } from '../pockets.js';
+import { boreOf, edgeOf, headRadius, jointOf, openingRadius, pocketedOf, pocketOf } from '../pockets.js';
 import { holesApart, holesToBore, holesToEdge } from '../walls.js';
 
 type NutCheck = Check<NutDesign>;
@@ -88,7 +88,7 @@ export const floatPull: NutCheck = {
   run: (design, limits) => {
     const { holes, float, material } = design;
     if (!holes || !float) return undefined;
-    const most = Math.max(...screwShares(holes.centres));
+    const most = Math.max(...screwShares(holes.centres, edgeOf(design.finished)));
     const hole = printedHole(design, holes).most;
     const ring = (Math.PI / 4) * (floatHead(float) ** 2 - hole ** 2);
     const temperature = judgedTemperature(design.duty);
@@ -156,7 +156,7 @@ function printedHole(design: NutDesign, { diameter }: Holes): Measured {
 
 function boltedPattern({ holes, finished }: NutDesign) {
   const plate = finished.flange?.thickness ?? finished.length;
-  return { hole: jointOf(holes!), centres: holes!.centres, length: plate };
+  return { hole: jointOf(holes!), centres: holes!.centres, length: plate, edge: edgeOf(finished) };
 }
 
 /** Outside of what stands in the nut's holes: a screw, or the sleeve around it. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { answerQuestions } from '../../../../src/output/answers/answer-questions.js';
 import { check } from '../../../../src/pipeline/check.js';
 import { design } from '../../../../src/pipeline/design.js';
+import { FAMILY_BASE, METAL } from '../../../support/family-sheet.js';
 import { nutSheet } from '../../../support/nut-sheets.js';
 import { findingOf } from '../../../support/one-finding.js';
 
@@ -87,6 +88,39 @@ describe('a motor that never raises its load', () => {
     expect(raised('0.04 N m', 'greased').message).toContain(
       'even at friction 0.08 it takes 56 N·mm, and the motor stalls at 40; a finer lead, a stronger motor, a gear or less load',
     );
+  });
+});
+
+describe('a bought nut in a holder', () => {
+  // T = F·dm/2·(tan λ + µ')/(1 − tan λ·µ'), 25 N on 7 mm, tan λ = 2/7π = 0.09095, µ = 0.2: µ' = 0.20706
+  // 87.5 · 0.29801 / 0.98117 = 26.58 N·mm; a print is judged at 0.5
+  const raised = (grease: string, torque: string) =>
+    findingOf(
+      {
+        ...FAMILY_BASE,
+        family: { kind: 'holder', nut: METAL },
+        duty: { axis: 'vertical', load: 25, temperature: 25, grease, motor: { torque } },
+      },
+      'drive-torque',
+    )!;
+
+  it.each(['greased', 'dry'])('rubs as metal does: %s, 26.6 N·mm at friction 0.2', (grease) => {
+    const { value, most, message, verdict } = raised(grease, '0.06 N m') as { value: number; most: number } & Record<
+      'message' | 'verdict',
+      string
+    >;
+    expect(value).toBeCloseTo(26.58, 1);
+    expect(most).toBeCloseTo(26.58, 1);
+    expect(verdict).toBe('pass');
+    expect(message).toBe('27 N·mm at friction 0.2 of 30 N·mm that may be used; as of a metal nut');
+  });
+
+  it('fails where the motor stalls: dry above all of its torque, greased above what 0.08 takes', () => {
+    expect(raised('dry', '0.0265 N m').verdict).toBe('fail');
+    expect(raised('dry', '0.0267 N m').verdict).toBe('caution');
+    // µ' = 0.08282: 87.5 · 0.17377 / 0.99247 = 15.32
+    expect(raised('greased', '0.0152 N m').verdict).toBe('fail');
+    expect(raised('greased', '0.0154 N m').verdict).toBe('caution');
   });
 });
 

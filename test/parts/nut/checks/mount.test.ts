@@ -79,6 +79,54 @@ describe('what screws clamp', () => {
   });
 });
 
+describe('screws on one side of the load', () => {
+  const BLOCK = { flange: { shape: 'rectangular', size: [44, 34], diameter: undefined, thickness: 8 } };
+  const on = (at: readonly (readonly number[])[]): Changes => ({
+    ...BLOCK,
+    holes: {
+      at,
+      count: undefined,
+      circle: undefined,
+      start: undefined,
+      screw: 'M4',
+      fit: 'medium',
+      diameter: undefined,
+    },
+  });
+  const beside = on([
+    [15, 9],
+    [15, -9],
+  ]);
+
+  it('pull 22/7 times the load, as the edge 22 mm away pries 7 mm beyond them', () => {
+    const through = on([
+      [15, 9],
+      [-15, -9],
+    ]);
+    expect(found('bolt-clamp', through).value! / found('bolt-clamp', beside).value!).toBeCloseTo(22 / 7, 5);
+    expect(found('bolt-clamp', beside).message).toContain(
+      ' 2 of them, 15 mm beside the load, which pries up to 1.6 times itself on each,',
+    );
+  });
+
+  it('ask for screws on the other side', () => {
+    const weak = { ...beside, limits: { 'bolt-clamp': { min: 1e6 } } };
+    expect(found('bolt-clamp', weak).message).toContain('; use screws on the other side too, more or larger screws');
+  });
+
+  it('bend the flange through their holes: 15 mm of arm, the load spread from 18 mm by 45°', () => {
+    const body = { diameter: 18 };
+    const pull = { duty: { pull: 'away', load: 40 } };
+    // 18 + 2 · (15 − 9) less two holes of 4.5 mm is 21 mm: Z = 21 · 64 / 6 = 224 mm³, 15/224 MPa for each newton
+    const { message, value } = found('flange-bending', { ...beside, body, ...pull, material: STEADY });
+    expect(message).toMatch(
+      /^[\d.]+ MPa pulled off its carriage, tipped about its edge, 15 mm of arm on a section of 21 × 8 mm;/,
+    );
+    const force = Number(/under (\d+) N/.exec(message)![1]);
+    expect(value! / force).toBeCloseTo(15 / 224, 3);
+  });
+});
+
 describe('gaps of heads and holes by hand', () => {
   // circle 27 mm, body 17 mm: 13.5 − 8.5 = 5; thread 10.8 mm and lead-in 0.5 mm: 13.5 − 5.4 − 0.5 = 7.6
   const hexagon = 5.7 / Math.sqrt(3);

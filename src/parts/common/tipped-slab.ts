@@ -1,0 +1,35 @@
+import { besideScrews } from '../../mechanics/bolt/beside-screws.js';
+import { sectionOf } from '../../mechanics/flange/section.js';
+import type { HeldSlab, Strip } from './held-slab.js';
+import { materialAt } from './slab.js';
+
+/** Cuts tried on the way from where the load comes in to the line of the screws. */
+const STATIONS = 8;
+
+/**
+ * The weakest section of a slab that tips about its edge, since the load that pulls it off passes beside the line of its screws: on
+ * the way from load to line a cut bends with its whole distance from the load, as wide as the load spreads by 45°.
+ *
+ *     M = F·s        σ = M / Z,  b = D + 2·(s − r), no wider than the slab, less what is cut out of it
+ *
+ * @param across D, of what brings the load in; r is how far it reaches, mm
+ * @returns undefined where the screws stand around the load, or their line runs under what brings it in
+ */
+export function tippedStrip(
+  { slab, supports, reach }: Pick<HeldSlab, 'slab' | 'supports' | 'reach'>,
+  across: number,
+): Strip | undefined {
+  const beside = besideScrews(supports.map(({ at }) => at));
+  if (!beside) return undefined;
+  const { along, distance: last } = beside;
+  const first = reach(along);
+  if (last <= first) return undefined;
+  const cuts = Array.from({ length: STATIONS + 1 }, (_, i): Strip => {
+    const distance = first + ((last - first) * i) / STATIONS;
+    const half = across / 2 + distance - first;
+    const section = sectionOf(materialAt(slab, { along, distance }, [[-half, half]]));
+    const stress = section.modulus === 0 ? Infinity : distance / section.modulus;
+    return { share: 1, arm: distance, section, corner: 1, along, distance, stress };
+  });
+  return cuts.reduce((worst, next) => (next.stress > worst.stress ? next : worst));
+}

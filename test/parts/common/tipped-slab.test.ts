@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { tippedStrip } from '../../../src/parts/common/tipped-slab.js';
+
+/** 60 × 40 mm, 8 mm thick, its edge 30 mm from the axis. */
+const OUTLINE = [
+  [30, 20],
+  [-30, 20],
+  [-30, -20],
+  [30, -20],
+] as const;
+const hole = (at: readonly [number, number]) => ({ shape: { at, radius: 2.25 }, from: 0, to: 8 });
+const place = (at: readonly [number, number]) => ({ at, head: 9, hole: 4.5, share: 1 });
+const reach = () => 9;
+
+describe('a slab that tips about its edge', () => {
+  it('bends most through the holes: 18 mm of arm on (18 + 2·9 − 2·4.5) × 8', () => {
+    const holes = [
+      [18, 9],
+      [18, -9],
+    ] as const;
+    const slab = { outline: OUTLINE, thickness: 8, openings: holes.map(hole) };
+    const strip = tippedStrip({ slab, supports: holes.map(place), reach }, 18)!;
+    // Z = 27 · 64 / 6
+    expect(strip.stress).toBeCloseTo(18 / 288, 6);
+    expect(strip.arm).toBeCloseTo(18, 9);
+  });
+
+  it('is no wider than the slab, and bends with the whole distance from the load', () => {
+    const lone = [18, 0] as const;
+    const slab = { outline: OUTLINE.map(([x, y]) => [x, y / 2] as const), thickness: 8, openings: [] };
+    const strip = tippedStrip({ slab, supports: [place(lone)], reach }, 18)!;
+    // 20 mm wide at most: Z = 20 · 64 / 6
+    expect(strip.stress).toBeCloseTo(18 / (20 * (64 / 6)), 6);
+  });
+
+  it('breaks where nothing is left', () => {
+    const slab = {
+      outline: OUTLINE,
+      thickness: 8,
+      openings: [{ shape: { at: [18, 0] as const, radius: 30 }, from: 0, to: 8 }],
+    };
+    expect(tippedStrip({ slab, supports: [place([18, 0])], reach }, 18)!.stress).toBe(Infinity);
+  });
+
+  it('does not bend where the line runs under what brings the load in', () => {
+    const slab = { outline: OUTLINE, thickness: 8, openings: [] };
+    expect(tippedStrip({ slab, supports: [place([9, 0])], reach }, 18)).toBeUndefined();
+    expect(tippedStrip({ slab, supports: [place([9.1, 0])], reach }, 18)).toBeDefined();
+  });
+
+  it('does not tip on screws around the load', () => {
+    const slab = { outline: OUTLINE, thickness: 8, openings: [] };
+    expect(tippedStrip({ slab, supports: [place([18, 0]), place([-18, 0])], reach }, 18)).toBeUndefined();
+  });
+});

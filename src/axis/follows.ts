@@ -1,4 +1,5 @@
 import type { ScrewEnds } from '../mechanics/ends.js';
+import { endsOf } from '../parts/common/locating.js';
 import type { Fields } from '../sheet/fields-map.js';
 import { plain } from '../units/format.js';
 import type { PartFacts } from './facts.js';
@@ -31,7 +32,10 @@ export function followsFrom({ sheet, parts, along, lead }: Given): Follows {
   const holders = facts.flatMap(({ holder }) => holder ?? []);
   const thrustBearing = sheet.thrust_bearing === 'yes' || facts.some(({ collar }) => collar === true);
   const locates = holders.some(({ role }) => role === 'locating');
-  const ends = endsOf(holders, joint?.kind);
+  const ends = endsOf(
+    holders.some(({ role }) => role !== 'free'),
+    joint?.kind,
+  );
   const span = figureOf(along.span);
   const gap = leftAtFarEnd(along);
   const room = endRoom(along);
@@ -58,15 +62,6 @@ export function followsFrom({ sheet, parts, along, lead }: Given): Follows {
       ? {}
       : { 'motor-plate': { motor: { shaft: { length: mm(shaft + plate) } } } };
   return { fields, ofKind, ends, thrustBearing };
-}
-
-/**
- * How the ends of the screw count: a jaw coupling does not clamp its end, a rigid sleeve on the motor's two bearings does.
- * @source common-practice
- */
-function endsOf(holders: readonly { readonly role: string }[], joint: string | undefined): ScrewEnds {
-  if (!holders.some(({ role }) => role !== 'free')) return 'fixed-free';
-  return joint === 'rigid' ? 'fixed-supported' : 'supported';
 }
 
 /** What is free behind the end of the screw, by the least of the readings; one that is cut to order ends as it is ordered. */

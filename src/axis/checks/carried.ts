@@ -6,7 +6,7 @@ import type { AxisDesign } from '../axis-design.js';
 /**
  * Exactly one place carries the screw along its axis, whichever part it belongs to.
  *
- *     n = locating holders + thrust bearing at the motor + rigid sleeve + disc that the screw stands on, motor below
+ *     n = locating holders + thrust bearing at the motor, else rigid sleeve + disc that the screw stands on, motor below
  */
 const locating: Check<AxisDesign> = {
   id: 'axis-locating',

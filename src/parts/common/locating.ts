@@ -1,5 +1,6 @@
 import { type Bounds, type Outcome, valued } from '../../judge/check.js';
 import { keeps } from '../../judge/judge.js';
+import type { ScrewEnds } from '../../mechanics/ends.js';
 import { exactly } from '../../units/measured.js';
 import type { Mounting } from './axial-path.js';
 
@@ -7,7 +8,21 @@ import type { Mounting } from './axial-path.js';
 export type JointKind = 'rigid' | 'disc' | 'flexible';
 
 /**
- * Places that carry a screw along its axis, in words: there must be one and no more.
+ * How the ends of a screw count: a jaw coupling does not clamp its end, a rigid sleeve on the motor's two bearings does.
+ *
+ * @param held  whether its far end runs in something that leads it
+ * @param joint what joins it to the motor
+ * @source common-practice
+ */
+export function endsOf(held: boolean, joint: JointKind | undefined): ScrewEnds {
+  if (!held) return 'fixed-free';
+  return joint === 'rigid' ? 'fixed-supported' : 'supported';
+}
+
+/**
+ * Places that carry a screw along its axis, in words: there must be one and no more. A thrust bearing and the motor's own behind a rigid
+ * sleeve stand at the same end of the screw and count as one: between them it grows by some 12·10⁻⁶·60 mm·40 K = 0.03 mm, for which a
+ * rotor on its spring gives way under a few newtons.
  *
  * @param p.holders       end holders that locate it, in words
  * @param p.thrustBearing a bearing and collar at the motor end do
@@ -21,10 +36,14 @@ export function locatingPlaces(p: {
   readonly joint?: JointKind | undefined;
   readonly mounting?: Mounting | undefined;
 }): string[] {
+  const rigid = p.joint === 'rigid';
+  const besides = rigid
+    ? " (the motor's own behind the rigid sleeve gives way: set the collar, then tighten the sleeve)"
+    : '';
   return [
     ...p.holders,
-    ...(p.thrustBearing ? ['the thrust bearing at the motor end'] : []),
-    ...(p.joint === 'rigid' ? ["the motor's own bearing, through the rigid sleeve"] : []),
+    ...(p.thrustBearing ? [`the thrust bearing at the motor end${besides}`] : []),
+    ...(rigid && !p.thrustBearing ? ["the motor's own bearing, through the rigid sleeve"] : []),
     ...(p.joint === 'disc' && p.mounting === 'motor-below'
       ? ['the disc on which the screw stands, downwards only']
       : []),

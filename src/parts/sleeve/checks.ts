@@ -10,7 +10,9 @@ import { shrinkAppliedOnce } from '../common/checks.js';
 import { finerNozzle, oneOf } from '../common/finer-print.js';
 import { gripOfHeld, type Held, type HeldView, sectionOf } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
+import { judgeLocating, locatingPlaces } from '../common/locating.js';
 import { holeResidual, planeResidual } from '../common/residual.js';
+import { judgeSpeed, UNBALANCED } from '../common/turning-speed.js';
 import { askedWhereItHangs } from '../common/untold.js';
 import { besideCoolest, neverStruck, type SleeveDesign } from './dimensions.js';
 import { heldIn } from './held-in.js';
@@ -129,6 +131,53 @@ const motorThrust: SleeveCheck = {
 };
 
 /**
+ * A rigid sleeve hands the screw to the motor's bearing, or to a thrust bearing beside it; a holder that locates it at its other end
+ * fights that when the screw warms.
+ *
+ *     n = 1 for the sleeve, with or without a thrust bearing + holder that locates the screw
+ */
+const locating: SleeveCheck = {
+  ...body,
+  id: 'locating-bearings',
+  title: 'Places that carry the screw along its axis',
+  unit: '',
+  limits: hard({ min: 1, max: 1 }),
+  moves: 'locating_holder, thrust_bearing',
+  grave: true,
+  run: ({ form, axial: { locatingHolder, thrustBearing } }, { pass }) =>
+    form === 'bush'
+      ? undefined
+      : judgeLocating(
+          locatingPlaces({
+            holders: locatingHolder ? ['the holder at its other end (locating_holder)'] : [],
+            thrustBearing,
+            joint: 'rigid',
+          }),
+          pass,
+          'a clamp sleeve',
+        ),
+};
+
+/**
+ * Printed sleeves are not balanced.
+ *
+ *     n = duty.speed
+ */
+const speed: SleeveCheck = {
+  ...body,
+  group: 'mount',
+  id: 'speed',
+  question: 'turns',
+  title: 'Speed of the sleeve',
+  unit: 'rpm',
+  limits: UNBALANCED,
+  moves: 'duty.speed',
+  trifle: true,
+  run: ({ form, speed: rpm }, { pass }) =>
+    form === 'bush' ? undefined : judgeSpeed(rpm, pass, 'a balanced metal sleeve'),
+};
+
+/**
  * A bush without a wall.
  *
  *     wall = ⌀outside/2 − farthest reach of the bore, keyway counted
@@ -219,6 +268,8 @@ export const SLEEVE_CHECKS: readonly SleeveCheck[] = askedWhereItHangs(
     axialGrip,
     motorThrust,
     overConstraint,
+    locating,
+    speed,
     bushWall,
     bushRunout,
     heat,

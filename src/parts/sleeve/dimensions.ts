@@ -49,6 +49,8 @@ export interface SleeveDesign extends DesignBase {
   /** force along the screw when the axis jams; undefined where a shaft is no screw [N] */
   readonly jam?: number;
   readonly offset?: number;
+  /** turns a minute */
+  readonly speed?: number;
   /** undefined where neither motor nor room is told */
   readonly temperature?: HubTemperature;
   /** beside the coolest motor that is usual, where nobody tells how warm its own gets */
@@ -111,6 +113,7 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
     ...defined({
       demand,
       offset: sheet.offset,
+      speed: duty.speed,
       axialLimit: motor?.axial_limit,
       jam: screw && motor?.torque !== undefined ? stallForce({ duty: { motor }, screw }) : undefined,
     }),

@@ -386,7 +386,8 @@ describe('what carries the screw', () => {
     const two = carried('disc', { ...below, thrustBearing: true });
     expect(two).toMatchObject({ word: 'no', value: 2 });
     expect(two.message).toMatch(/keep one \(parts.coupling.insert.pad: none, where the disc is the other\)$/);
-    expect(carried('rigid', { thrustBearing: true }).message).toMatch(/keep one$/);
+    expect(carried('rigid', { thrustBearing: true })).toMatchObject({ word: 'yes', value: 1 });
+    expect(carried('rigid', {}, 'locating').message).toMatch(/keep one$/);
   });
 
   it('hangs on the coupling, and on where the motor is where it is a disc', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { judgeLocating, locatingPlaces } from '../../../src/parts/common/locating.js';
+import { endsOf, judgeLocating, locatingPlaces } from '../../../src/parts/common/locating.js';
 
 const none = { holders: [], thrustBearing: false };
 
@@ -13,6 +13,14 @@ describe('what carries a screw along its axis', () => {
     ]);
   });
 
+  it('is one place at the motor end where a thrust bearing stands beside a rigid sleeve', () => {
+    const places = locatingPlaces({ holders: ['the far holder'], thrustBearing: true, joint: 'rigid' });
+    expect(places).toEqual([
+      'the far holder',
+      "the thrust bearing at the motor end (the motor's own behind the rigid sleeve gives way: set the collar, then tighten the sleeve)",
+    ]);
+  });
+
   it('is the motor through a rigid sleeve, wherever it is; through a disc only where it stands below; through what gives it is not', () => {
     const places = (joint: 'rigid' | 'disc' | 'flexible', mounting: 'motor-below' | 'motor-above') =>
       locatingPlaces({ ...none, joint, mounting }).length;
@@ -20,6 +28,14 @@ describe('what carries a screw along its axis', () => {
     expect([places('disc', 'motor-below'), places('disc', 'motor-above')]).toEqual([1, 0]);
     expect([places('flexible', 'motor-below'), places('flexible', 'motor-above')]).toEqual([0, 0]);
     expect(locatingPlaces({ ...none, joint: 'disc' })).toEqual([]);
+  });
+});
+
+describe('how the ends of a screw count', () => {
+  it('goes by what leads its far end, and by what clamps it at the motor', () => {
+    expect([endsOf(false, 'rigid'), endsOf(false, undefined)]).toEqual(['fixed-free', 'fixed-free']);
+    expect([endsOf(true, 'rigid'), endsOf(true, 'flexible')]).toEqual(['fixed-supported', 'supported']);
+    expect([endsOf(true, 'disc'), endsOf(true, undefined)]).toEqual(['supported', 'supported']);
   });
 });
 

@@ -13,7 +13,7 @@ describe('a screw in a plain bush', () => {
       verdict: 'fail',
       value: 1200,
       message:
-        'the screw slides on petg with 493 mm/s; take a ball bearing (bearing), a slower feed, or leave the end free (role: free)',
+        'the screw slides on petg with 493 mm/s, which bears 150 mm/s; take a ball bearing (bearing), a slower feed, or leave the end free (role: free)',
     });
   });
 
@@ -25,6 +25,17 @@ describe('a screw in a plain bush', () => {
     [20.1, 'fail'],
   ])('at %s mm/s: %s', (feed, verdict) => {
     expect(speed(feed)!.verdict).toBe(verdict);
+  });
+
+  // Tr20x4 with crests of 20 mm on PLA, which bears 100 mm/s: 60·100/(π·20) = 95.49 rpm, 6.366 mm/s; three times that, 19.10 mm/s, fails
+  it.each([
+    [6.3, 'pass'],
+    [6.4, 'caution'],
+    [19, 'caution'],
+    [19.2, 'fail'],
+  ])('of 20 mm in PLA, which slides faster at the same turns, at %s mm/s: %s', (feed, verdict) => {
+    const thick = changed(BUSH, { screw: { designation: 'Tr20x4', major: '20 ± 0 mm' }, bore: 20.3, material: 'pla' });
+    expect(speed(feed, thick)!.verdict).toBe(verdict);
   });
 
   it('is asked of no bearing and no guard ring', () => {

@@ -160,7 +160,7 @@ describe('an end holder', () => {
   it.each([
     [{ coupling: 'flexible', thrust_bearing: 'no' }, 0],
     [{ coupling: 'flexible', thrust_bearing: 'yes' }, 1],
-    [{ coupling: 'rigid', thrust_bearing: 'yes' }, 2],
+    [{ coupling: 'rigid', thrust_bearing: 'yes' }, 1],
     [{ coupling: 'disc', thrust_bearing: 'no', mounting: 'motor-below' }, 1],
     // a disc holds nothing that hangs from the motor
     [{ coupling: 'disc', thrust_bearing: 'no', mounting: 'motor-above' }, 0],

@@ -51,6 +51,27 @@ export const END_HOLDER_CASES: VerdictCases = {
     no: [PRESSED, { duty: { temperature: 80 }, fit: { pocket: '21.94 ± 0.01 mm' } }],
     'not-told': [PRESSED, { duty: { temperature: undefined } }],
   },
+  'press-cold': {
+    yes: [PRESSED, { duty: { temperature: 15 }, fit: { pocket: '21.96 ± 0.01 mm' } }],
+    perhaps: [PRESSED, { duty: { temperature: 0 }, fit: { pocket: '21.96 ± 0.01 mm' } }],
+    no: [PRESSED, { duty: { temperature: -30 }, fit: { pocket: '21.96 ± 0.01 mm' } }],
+  },
+  'drive-whirl': {
+    yes: [GUIDED, {}],
+    // 300 rpm, Tr8x2 in two bearings: 1.209e8 · 5.19 / L², so 1446 mm
+    perhaps: [GUIDED, { duty: { span: 1280 } }],
+    but: [GUIDED, { duty: { span: 1400 } }],
+    no: [GUIDED, { duty: { span: 1500 } }],
+    'not-told': [GUIDED, { duty: { span: undefined } }],
+  },
+  'drive-column': {
+    yes: [GUIDED, {}],
+    // Euler of 5.19 mm over 500 mm, in two bearings: π²·207000·35.6/500² = 291 N
+    perhaps: [GUIDED, { duty: { load: 130 } }],
+    but: [GUIDED, { duty: { load: 200 } }],
+    no: [GUIDED, { duty: { load: 400 } }],
+    'not-told': [GUIDED, { duty: { load: undefined } }],
+  },
   'over-constraint': {
     yes: [RING, {}],
     but: [BUSH, { coupling: 'rigid', thrust_bearing: undefined }],
@@ -84,7 +105,7 @@ export const END_HOLDER_CASES: VerdictCases = {
   },
   'locating-bearings': {
     yes: [GUIDED, {}],
-    no: [GUIDED, { coupling: 'rigid' }],
+    no: [GUIDED, { role: 'locating' }],
     'not-told': [GUIDED, { coupling: undefined }],
   },
   'bearing-rating': {

@@ -9,6 +9,27 @@ const finding = findingOf;
 const clamp = (changes: Record<string, unknown>) => changed(CLAMP, changes);
 
 describe('a sleeve worked by hand', () => {
+  it('carries the screw at the motor end, once, and not beside a holder that does', () => {
+    const places = (changes: Record<string, unknown>) => finding(clamp(changes), 'locating-bearings')!;
+    expect(places({})).toMatchObject({ value: 1, message: "the motor's own bearing, through the rigid sleeve" });
+    expect(places({ thrust_bearing: 'yes' }).message).toMatch(
+      /^the thrust bearing at the motor end \(.*tighten the sleeve\)$/,
+    );
+    const two = places({ locating_holder: 'yes' });
+    expect(two).toMatchObject({ word: 'no', value: 2 });
+    expect(two.message).toMatch(/^the holder at its other end .* and the motor's own bearing, .*: keep one$/);
+    expect(finding(BUSH, 'locating-bearings')).toBeUndefined();
+  });
+
+  it('is not balanced, and a bush turns with what it stands in', () => {
+    expect(finding(clamp({ duty: { speed: 1600 } }), 'speed')!.message).toBe(
+      '1600 rpm; screws on one side are not balanced: above 1500 rpm it may shake; turn slower, or use a balanced metal sleeve',
+    );
+    expect(finding(clamp({ duty: { speed: 1400 } }), 'speed')!.message).toMatch(/it may shake$/);
+    expect(finding(clamp({}), 'speed')).toBeUndefined();
+    expect(finding(changed(BUSH, { duty: { speed: 3000 } }), 'speed')).toBeUndefined();
+  });
+
   it('holds twice the load and the screw that hangs on it', () => {
     // π/4·8²·300 mm³ of steel, 7.85 g/cm³, 9.81 N/kg: 1.16 N; 2·(10 + 1.16) = 22.3 N
     const hung = finding(clamp({ mounting: 'motor-above', duty: { load: 10, span: 300 } }), 'axial-grip')!;

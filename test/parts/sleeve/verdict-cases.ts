@@ -63,6 +63,14 @@ export const SLEEVE_CASES: VerdictCases = {
     no: [CLAMP, { duty: { load: 50 }, motor: { axial_limit: 20 } }],
     'not-told': [CLAMP, { duty: { load: 0 } }],
   },
+  'locating-bearings': {
+    yes: [CLAMP, { thrust_bearing: 'yes' }],
+    no: [CLAMP, { locating_holder: 'yes' }],
+  },
+  speed: {
+    yes: [CLAMP, { duty: { speed: 1500 } }],
+    but: [CLAMP, { duty: { speed: 1600 } }],
+  },
   'over-constraint': {
     yes: [CLAMP, { offset: 0 }],
     but: [CLAMP, { offset: 0.1 }],

@@ -9,6 +9,11 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
     '300 rpm are assumed and listed; a motor that does not follow loses steps',
   ],
   [['duty.motor.torque'], ['bolt-clamp'], 'of a locating holder: its bearing and its end of travel ask for it already'],
+  [
+    ['thrust_bearing', 'locating_holder'],
+    ['insert-thrust', 'locating-bearings'],
+    'a disc or a sleeve that is told carries the screw; a second place that does asks for the first in its own sheet',
+  ],
   [['duty.dust'], ['wear-dust'], 'advice to those who tell of grit; what grit costs is asked by wear-depth'],
   [
     ['misalignment.angular', 'misalignment.parallel', 'misalignment.axial', 'offset'],

@@ -4,6 +4,7 @@ import { polygonArea } from '../../../solid/outline.js';
 import { plain, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { type AxialPath, carriedWords, judgeMotorThrust, judgeStanding, ownWeight } from '../../common/axial-path.js';
+import { judgeSpeed, UNBALANCED } from '../../common/turning-speed.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { insertOutline } from '../insert.js';
 import { squeezeAt } from '../misalignment.js';
@@ -68,7 +69,9 @@ export const motorThrust: CouplingCheck = {
     axial.mounting === 'motor-below' ? judgeMotorThrust(axial, { axialLimit, jam }, limits) : undefined,
 };
 
-/** A soft pad creeps and lets the axis sink. */
+const LIFTED = 'leave its end free (insert.pad: none)';
+
+/** A soft pad creeps and lets the axis sink; a hard one beside a bearing takes load off it, onto the motor. */
 export const insertThrust: CouplingCheck = {
   ...mount,
   id: 'insert-thrust',
@@ -78,8 +81,16 @@ export const insertThrust: CouplingCheck = {
   moves: 'insert.pad, duty.load, thrust_bearing',
   run: ({ axial, insert, hubs, printer }, { pass }) => {
     const { load } = axial;
-    if (axial.mounting !== 'motor-below' || carriedWords(axial) !== undefined) return undefined;
+    if (axial.mounting !== 'motor-below') return undefined;
     const { kind, diameter, thickness } = insert.pad;
+    const carried = carriedWords(axial);
+    if (carried !== undefined)
+      return kind === 'disc' || kind === 'ball'
+        ? told(
+            'fail',
+            `${carried}, and it stands on a ${kind} besides, so that nobody knows what the motor carries; ${LIFTED}`,
+          )
+        : undefined;
     if (kind === 'disc' || kind === 'ball') {
       const size = kind === 'ball' ? plain(diameter) : `${plain(diameter)} × ${plain(thickness)}`;
       return valued(exactly(0), `both shaft ends stand on a rigid ${kind} of ${size} mm`);
@@ -213,15 +224,9 @@ export const speed: CouplingCheck = {
   question: 'turns',
   title: 'Speed of the hubs',
   unit: 'rpm',
-  limits: soft({ max: 1500 }),
+  limits: UNBALANCED,
   moves: 'duty.speed',
   trifle: true,
-  run: ({ duty: { speed: rpm }, hubs }, { pass }) => {
-    if (rpm === undefined || hubs.length === 0) return undefined;
-    const cure = keeps(rpm, pass) ? '' : '; turn slower, or use balanced metal hubs';
-    return valued(
-      exactly(rpm),
-      `${plain(rpm, 0)} rpm; screws on one side are not balanced: above ${plain(pass.max!, 0)} rpm it may shake${cure}`,
-    );
-  },
+  run: ({ duty, hubs }, { pass }) =>
+    hubs.length === 0 ? undefined : judgeSpeed(duty.speed, pass, 'balanced metal hubs'),
 };

@@ -1,6 +1,6 @@
 import { type Check, hard, notJudged, valued } from '../../../judge/check.js';
-import { keeps } from '../../../judge/judge.js';
-import { PLASTIC_EXPANSION, thermalGrowth } from '../../../mechanics/print/thermal.js';
+import { allKeep, keeps } from '../../../judge/judge.js';
+import { PLASTIC_EXPANSION, REFERENCE_TEMPERATURE, thermalGrowth } from '../../../mechanics/print/thermal.js';
 import { interferenceWarm, pressFit, pressStrain } from '../../../mechanics/shaft/press-fit.js';
 import { HOURS } from '../../../mechanics/strength/plastic.js';
 import { strainKept } from '../../../mechanics/strength/relaxation.js';
@@ -103,6 +103,42 @@ const pressHot: HolderCheck = {
   },
 };
 
+/** Plastic shrinks onto steel in the cold. */
+const pressCold: HolderCheck = {
+  id: 'press-cold',
+  group: 'bearing',
+  question: 'holds',
+  title: 'Squeeze of the bearing, coldest',
+  unit: 'mm',
+  source: 'derived: difference of expansions',
+  moves: 'duty.temperature, fit.interference, fit.pocket, material',
+  run: ({ bearing, interference, material, duty: { temperature = REFERENCE_TEMPERATURE } }, inForce) => {
+    if (!bearing || !interference || temperature >= REFERENCE_TEMPERATURE) return undefined;
+    const cold = (at: number, expansion: number) =>
+      interferenceWarm({
+        interference: at,
+        diameter: bearing.outside,
+        growth: thermalGrowth({ temperature, expansion }),
+      });
+    const { least, likely, most } = PLASTIC_EXPANSION;
+    const value: Measured = {
+      least: cold(interference.least, least),
+      likely: cold(interference.likely, likely),
+      most: cold(interference.most, most),
+    };
+    const borne = pressStrain(material.creep.strain) * bearing.outside;
+    const own = hard({ max: borne });
+    const cure = allKeep(value, inForce.of(own).pass)
+      ? ''
+      : '; a wider pocket (fit.interference) under a plate (held_by: plate)';
+    return valued(
+      value,
+      `${worked(interference.likely, 'mm')} mm at ${REFERENCE_TEMPERATURE} °C become ${worked(value.likely, 'mm')} mm at ${plain(temperature, 0)} °C; ${material.name} takes ${worked(borne, 'mm')} mm for good${cure}`,
+      own,
+    );
+  },
+};
+
 /** The outer ring is backed, the inner one is clear. */
 const shoulder: HolderCheck = {
   id: 'shoulder',
@@ -179,4 +215,4 @@ export function screwPlay(design: EndHolderDesign): Measured {
 }
 
 /** Whether a bearing or bush goes in and stays in. */
-export const FIT_CHECKS: readonly HolderCheck[] = [pocketFit, screwFit, shoulder, pressHot];
+export const FIT_CHECKS: readonly HolderCheck[] = [pocketFit, screwFit, shoulder, pressHot, pressCold];

@@ -6,7 +6,9 @@ import { REFERENCE_TEMPERATURE, STEEL_EXPANSION } from '../../../mechanics/print
 import { whirlSpeed } from '../../../mechanics/whirl.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured } from '../../../units/measured.js';
-import { judgeLocating, locatingPlaces } from '../../common/locating.js';
+import { BELOW_BUCKLING, BELOW_WHIRL, judgeColumn, judgeWhirl } from '../../common/drive-limits.js';
+import { endsOf, judgeLocating, locatingPlaces } from '../../common/locating.js';
+import { slidingLimits } from '../../common/sliding-limits.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { screwPlay } from './fit.js';
 
@@ -45,7 +47,7 @@ const overConstraint: HolderCheck = {
 /**
  * Exactly one place carries the screw along its axis.
  *
- *     n = holder (role: locating) + thrust bearing at the motor end + rigid coupling + disc coupling above its motor, 1 for each
+ *     n = holder (role: locating) + thrust bearing at the motor end, else rigid coupling + disc coupling above its motor, 1 for each
  */
 const locating: HolderCheck = {
   ...about,
@@ -62,14 +64,16 @@ const locating: HolderCheck = {
       ...(coupling === 'disc' && mounting === undefined ? ['mounting'] : []),
     ];
     if (missing.length > 0) return notJudged(...missing);
-    const places = locatingPlaces({
-      holders: role === 'locating' ? ['this holder'] : [],
-      thrustBearing,
-      joint: coupling,
-      mounting,
-    });
-    const count = places.length;
-    if (bearingUntold && keeps(count, pass) && !keeps(count + 1, pass)) return notJudged('thrust_bearing');
+    const placesWith = (bearing: boolean) =>
+      locatingPlaces({
+        holders: role === 'locating' ? ['this holder'] : [],
+        thrustBearing: bearing,
+        joint: coupling,
+        mounting,
+      });
+    const places = placesWith(thrustBearing);
+    if (bearingUntold && keeps(places.length, pass) && !keeps(placesWith(true).length, pass))
+      return notJudged('thrust_bearing');
     return judgeLocating(places, pass, 'a thrust bearing and a collar at the motor end, or role: locating here');
   },
 };
@@ -221,27 +225,73 @@ const needed: HolderCheck = {
 /** Turns a minute that a screw makes in a plain bush before it squeaks and wears it out. @source common-practice */
 const BUSH_TURNS = 200;
 
+/** Times as fast as is usual, from which on it fails. @source common-practice */
+const TOO_FAST = 3;
+
 /**
- * Crests of a screw run on the plastic of a plain bush.
+ * Crests of a screw run on the plastic of a plain bush: a thick one slides faster at the same turns, and is held to what the plastic bears
+ * as a nut is.
  *
- *     n = 60 · feed / lead
+ *     n = 60 · feed / lead; at most 200 rpm, and 60·v / (π·⌀screw); v = sliding speed that the plastic bears
  */
 const bushSpeed: HolderCheck = {
   ...about,
   id: 'bush-speed',
   title: 'Speed of the screw in its bush',
   unit: 'rpm',
-  limits: soft({ max: BUSH_TURNS }, { max: 3 * BUSH_TURNS }),
-  moves: 'bearing, duty.feed, role',
-  run: ({ bearing, role, screw, held, material, duty: { feed } }, { pass }) => {
+  moves: 'bearing, duty.feed, role, material',
+  run: ({ bearing, role, screw, held, material, duty: { feed } }, inForce) => {
     if (bearing || role === 'free') return undefined;
     if (feed === undefined) return notJudged('duty.feed');
     const turns = (60 * feed) / screw.lead;
-    const slides = (Math.PI * held.diameter.likely * turns) / 60;
-    const cure = keeps(turns, pass)
+    const around = Math.PI * held.diameter.likely;
+    const turnsAt = (speed: number) => (60 * speed) / around;
+    const { usual, most } = slidingLimits(material);
+    const own = soft(
+      { max: Math.min(BUSH_TURNS, turnsAt(usual)) },
+      { max: Math.min(TOO_FAST * BUSH_TURNS, turnsAt(most)) },
+    );
+    const cure = keeps(turns, inForce.of(own).pass)
       ? ''
       : '; take a ball bearing (bearing), a slower feed, or leave the end free (role: free)';
-    return valued(exactly(turns), `the screw slides on ${material.name} with ${plain(slides, 0)} mm/s${cure}`);
+    const slides = `the screw slides on ${material.name} with ${plain((around * turns) / 60, 0)} mm/s`;
+    return valued(exactly(turns), `${slides}, which bears ${plain(usual, 0)} mm/s${cure}`, own);
+  },
+};
+
+/** A screw that is held at this end: its ends are those that are told, unless they say that it is free, or as coupling and holder hold them. */
+function driven({ role, coupling, screw, duty }: EndHolderDesign) {
+  if (role === 'free') return undefined;
+  const ends = duty.ends === undefined || duty.ends === 'fixed-free' ? endsOf(true, coupling) : duty.ends;
+  return { screw, duty: { ...duty, ends } };
+}
+
+/** A long thin screw whips, though it is held at its end. */
+const heldWhirl: HolderCheck = {
+  ...about,
+  id: 'drive-whirl',
+  title: 'Speed of the screw, as a share of its whirling speed',
+  unit: '',
+  limits: BELOW_WHIRL,
+  moves: 'duty.feed, duty.span, duty.ends, coupling, screw.minor',
+  run: (design, limits) => {
+    const held = driven(design);
+    return held && judgeWhirl(held, limits);
+  },
+};
+
+/** A long thin screw that is pushed bows out, though it is held at its end. */
+const heldColumn: HolderCheck = {
+  ...about,
+  id: 'drive-column',
+  question: 'holds',
+  title: 'Load against the force at which the screw buckles',
+  unit: '',
+  limits: BELOW_BUCKLING,
+  moves: 'duty.load, duty.span, duty.ends, coupling, screw.minor',
+  run: (design, limits) => {
+    const held = driven(design);
+    return held && judgeColumn(held, limits);
   },
 };
 
@@ -249,6 +299,8 @@ const bushSpeed: HolderCheck = {
 export const TURN_CHECKS: readonly HolderCheck[] = [
   overConstraint,
   bushSpeed,
+  heldWhirl,
+  heldColumn,
   wobble,
   nutDistance,
   endRoom,

@@ -1,12 +1,12 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { DRY_PRINT_WORDS } from '../../../mechanics/friction.js';
-import { PLASTIC_NUT_SPEED } from '../../../mechanics/sliding.js';
 import { ROOM } from '../../../mechanics/strength/plastic.js';
 import { warmShare } from '../../../mechanics/thread/friction-heat.js';
 import { bearablePv, GREASE } from '../../../mechanics/thread/wear.js';
 import { plain, worked } from '../../../units/format.js';
 import { exactly, scaled } from '../../../units/measured.js';
+import { slidingLimits } from '../../common/sliding-limits.js';
 import type { NutDesign } from '../dimensions.js';
 import { longer } from '../engagement.js';
 import { frictionWarmth, rubbingOf, speedOf, timesOf, warmthOf } from '../warmth.js';
@@ -116,8 +116,8 @@ export const wearSpeed: NutCheck = {
     const { duty, material } = design;
     if (duty.feed === undefined) return notJudged('duty.feed');
     const speed = speedOf(design, duty.feed);
-    const usual = material.speedLimit;
-    const own = soft({ max: usual }, { max: Math.max(usual, Math.min(3 * usual, PLASTIC_NUT_SPEED)) });
+    const { usual, most } = slidingLimits(material);
+    const own = soft({ max: usual }, { max: most });
     const { pass, fail } = limits.of(own);
     const cure = keeps(speed, pass) ? '' : '; a slower feed or a coarser lead';
     return valued(

@@ -38,6 +38,22 @@ describe('what pulls along the screw', () => {
       expect(found('insert-thrust', { ...loaded, ...other })).toBeUndefined();
     }
     expect(found('insert-thrust', { ...loaded, thrust_bearing: 'yes' })).toBeUndefined();
+    expect(found('insert-thrust', { ...loaded, insert: { pad: 'none' }, thrust_bearing: 'yes' })).toBeUndefined();
+  });
+
+  it('stands on no disc or ball beside what carries the screw', () => {
+    const carried = { duty: { load: 5 }, motor: { axial_limit: 60 } };
+    for (const pad of ['disc', 'ball'])
+      for (const by of ['thrust_bearing', 'locating_holder'])
+        expect(found('insert-thrust', { ...carried, insert: { pad }, [by]: 'yes' })).toMatchObject({
+          word: 'no',
+          message: expect.stringMatching(
+            `it stands on a ${pad} besides, so that nobody knows what the motor carries; leave its end free \\(insert.pad: none\\)$`,
+          ),
+        });
+    expect(
+      found('insert-thrust', { ...carried, ...above, insert: { pad: 'disc' }, thrust_bearing: 'yes' }),
+    ).toBeUndefined();
   });
 
   it('squeezes a soft pad by its pressure over the modulus', () => {

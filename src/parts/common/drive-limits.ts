@@ -5,7 +5,7 @@ import { DERATING, whirlSpeed } from '../../mechanics/whirl.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
 import { plain } from '../../units/format.js';
-import type { Measured } from '../../units/measured.js';
+import { exactly, type Measured } from '../../units/measured.js';
 import { longestSpan } from './axial-path.js';
 
 /** A screw and what it is asked to do. */
@@ -19,6 +19,15 @@ export const BELOW_WHIRL: Limits = soft({ max: DERATING }, { max: 1 });
 
 /** Share of the buckling force: practice stays under half of it. */
 export const BELOW_BUCKLING: Limits = soft({ max: COLUMN_SHARE }, { max: 1 });
+
+/**
+ * Diameters that a level screw may stand free before its own weight draws its end down.
+ * @source common-practice: ends of an axis
+ */
+export const SAG_DIAMETERS = 40;
+
+/** Free length of a level screw, as a share of that from which it sags. */
+export const BELOW_SAG: Limits = soft({ max: 1 });
 
 /** Speed of a screw as a share of its whirling speed; undefined where nothing is told of span and feed. */
 export function judgeWhirl({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {
@@ -55,6 +64,19 @@ export function judgeColumn({ duty, screw }: Driven, { pass }: Limits): Outcome 
     share,
     `${plain(load, 0)} N of ${plain(column(screw.leastRoot.cut), 0)} N that buckle it with ${rootWords(screw)}${cure}`,
   );
+}
+
+/** Free length of a level screw, as a share of that from which its end sags; undefined where its far end is held. */
+export function judgeSag({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {
+  const { span, ends } = duty;
+  if (ends !== undefined && ends !== 'fixed-free') return undefined;
+  if (span === undefined) return notJudged('duty.span');
+  const most = SAG_DIAMETERS * screw.major.likely;
+  const share = exactly(span / most);
+  const isFine = allKeep(share, pass);
+  if (ends === undefined && !isFine) return notJudged('duty.ends');
+  const cure = isFine ? '' : '; hold its far end (part: end-holder), or take a thicker screw';
+  return valued(share, `${plain(span)} mm stand free, of ${plain(most, 0)} mm from which a level screw sags${cure}`);
 }
 
 /** Whether a screw of which neither length nor ends are told bears the load, by the worst of both that is usual. */

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { BELOW_BUCKLING, BELOW_WHIRL, judgeColumn, judgeWhirl } from '../../../src/parts/common/drive-limits.js';
+import {
+  BELOW_BUCKLING,
+  BELOW_SAG,
+  BELOW_WHIRL,
+  judgeColumn,
+  judgeSag,
+  judgeWhirl,
+} from '../../../src/parts/common/drive-limits.js';
 
 const ROOT = { cut: 6, rolled: 5 };
 const DUTY = { span: 600, feed: 100, load: 100, ends: 'supported' } as const;
@@ -30,6 +37,28 @@ describe('a screw that whirls', () => {
     expect(judgeWhirl(driven(without('feed')), BELOW_WHIRL)).toMatchObject({ missing: ['duty.feed'] });
     expect(judgeWhirl(driven(without('ends')), BELOW_WHIRL)).toMatchObject({ missing: ['duty.ends'] });
     expect(judgeWhirl(driven({ ...without('span'), feed: undefined }), BELOW_WHIRL)).toBeUndefined();
+  });
+});
+
+describe('a level screw whose end is free', () => {
+  const level = (duty: object) => judgeSag(driven(duty), BELOW_SAG);
+
+  it('sags beyond 40 diameters: 320 mm of 8 mm', () => {
+    expect(level({ span: 320, ends: 'fixed-free' })).toMatchObject({
+      value: { likely: 1 },
+      message: '320 mm stand free, of 320 mm from which a level screw sags',
+    });
+    expect(level({ span: 400, ends: 'fixed-free' })).toMatchObject({
+      value: { likely: 1.25 },
+      message: expect.stringMatching(/sags; hold its far end \(part: end-holder\), or take a thicker screw$/),
+    });
+  });
+
+  it('says nothing where both ends are held, and asks where nobody tells', () => {
+    expect(level({ span: 400, ends: 'supported' })).toBeUndefined();
+    expect(level({ ends: 'fixed-free' })).toMatchObject({ missing: ['duty.span'] });
+    expect(level({ span: 400 })).toMatchObject({ missing: ['duty.ends'] });
+    expect(level({ span: 300 })).toMatchObject({ value: { likely: 300 / 320 } });
   });
 });
 

@@ -279,6 +279,12 @@ export const NUT_CASES: VerdictCases = {
     no: [SOUND_NUT, { duty: { load: 1200 } }],
     'not-told': [SOUND_NUT, { duty: { ends: undefined } }],
   },
+  'drive-sag': {
+    yes: [SOUND_NUT, { duty: { axis: 'horizontal', ends: 'fixed-free' } }],
+    // 40 · 9.95 = 398 mm
+    but: [SOUND_NUT, { duty: { axis: 'horizontal', ends: 'fixed-free', span: 410 } }],
+    'not-told': [SOUND_NUT, { duty: { axis: 'horizontal', ends: undefined, span: 410 } }],
+  },
   'drive-layer-grid': {
     yes: [SOUND_NUT, {}],
     but: [SOUND_NUT, { screw: 'M10' }],

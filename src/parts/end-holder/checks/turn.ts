@@ -6,7 +6,7 @@ import { REFERENCE_TEMPERATURE, STEEL_EXPANSION } from '../../../mechanics/print
 import { whirlSpeed } from '../../../mechanics/whirl.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured } from '../../../units/measured.js';
-import { BELOW_BUCKLING, BELOW_WHIRL, judgeColumn, judgeWhirl } from '../../common/drive-limits.js';
+import { BELOW_BUCKLING, BELOW_WHIRL, judgeColumn, judgeWhirl, SAG_DIAMETERS } from '../../common/drive-limits.js';
 import { endsOf, judgeLocating, locatingPlaces } from '../../common/locating.js';
 import { slidingLimits } from '../../common/sliding-limits.js';
 import type { EndHolderDesign } from '../dimensions.js';
@@ -184,8 +184,8 @@ const endRoom: HolderCheck = {
   },
 };
 
-/** What asks for a held end: sag from so many diameters on, and shares of whirl and buckling. @source common-practice */
-const NEED = { diameters: 40, whirl: 0.6, column: 0.5 };
+/** What asks for a held end beside its sag: shares of whirl and buckling. @source common-practice */
+const NEED = { whirl: 0.6, column: 0.5 };
 
 /** Whether the end wants holding at all: below 1 a free one does as well. */
 const needed: HolderCheck = {
@@ -207,7 +207,7 @@ const needed: HolderCheck = {
       return notJudged(...missing);
     const bar = { rootDiameter: screw.leastRoot.cut, span, ends: 'fixed-free' } as const;
     const asks: readonly (readonly [string, number])[] = [
-      ['its sag', mounting === 'horizontal' ? span / (NEED.diameters * screw.major.likely) : 0],
+      ['its sag', mounting === 'horizontal' ? span / (SAG_DIAMETERS * screw.major.likely) : 0],
       ['its speed', (60 * feed) / screw.lead / (NEED.whirl * whirlSpeed(bar))],
       ['its load', load / (NEED.column * columnLoad(bar))],
     ];

@@ -9,7 +9,14 @@ import { canBeRaised } from '../../../mechanics/power-screw/thread.js';
 import { USABLE_TORQUE_SHARE } from '../../../mechanics/stepper.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import { BELOW_BUCKLING, BELOW_WHIRL, judgeColumn, judgeWhirl } from '../../common/drive-limits.js';
+import {
+  BELOW_BUCKLING,
+  BELOW_SAG,
+  BELOW_WHIRL,
+  judgeColumn,
+  judgeSag,
+  judgeWhirl,
+} from '../../common/drive-limits.js';
 import type { NutDesign } from '../dimensions.js';
 import { springForceOf } from '../variants/anti-backlash.js';
 
@@ -169,6 +176,21 @@ export const driveColumn: NutCheck = {
   limits: BELOW_BUCKLING,
   moves: 'duty.load, duty.span, duty.ends, screw.minor',
   run: ({ duty, screw }, limits) => judgeColumn({ duty, screw }, limits),
+};
+
+/**
+ * The free end of a long level screw hangs down, and turns the nut askew.
+ *
+ *     share = L / (40 · d)      L = free length, d = major diameter
+ */
+export const driveSag: NutCheck = {
+  ...drive,
+  id: 'drive-sag',
+  title: 'Free length of the level screw, over that from which it sags',
+  unit: '',
+  limits: BELOW_SAG,
+  moves: 'duty.span, duty.ends, screw.major',
+  run: ({ duty, screw }, limits) => (duty.axis === 'horizontal' ? judgeSag({ duty, screw }, limits) : undefined),
 };
 
 /**

@@ -6,7 +6,7 @@ import type { NutDesign } from '../dimensions.js';
 import { mountBinding } from './binding.js';
 import { wall } from './body.js';
 import { carriageWall } from './carriage-wall.js';
-import { driveColumn, driveHolding, driveLayerGrid, driveSpeed, driveTorque, driveWhirl } from './drive.js';
+import { driveColumn, driveHolding, driveLayerGrid, driveSag, driveSpeed, driveTorque, driveWhirl } from './drive.js';
 import { barrelPull, endStop, flangeBendingCheck, seatPressure } from './flange.js';
 import {
   boltClamp,
@@ -106,6 +106,7 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   driveSpeed,
   driveWhirl,
   driveColumn,
+  driveSag,
   driveLayerGrid,
   heat,
 ];

@@ -125,6 +125,7 @@ export const COUPLING_CASES: VerdictCases = {
   },
   'shaft-gap': {
     yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { mounting: 'horizontal', motor_hub: { stop: 'none' } }],
     no: [PLAIN_COUPLING, { motor: { shaft: { length: 5 } } }],
     'not-told': [PLAIN_COUPLING, { motor: { shaft: { length: undefined } } }],
   },

@@ -108,6 +108,15 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
   ['motor-room', SIX, beside(26, 26), -5.5, /54 mm; let screws/],
   ['motor-room', SIX, beside(30, 31), 0.5, /54 mm$/],
   // an insert for M4 is 8 mm long
+  // M4 in a sheet of 3 mm: three quarters of a diameter, a nut has 0.8
+  ['machine-thread', MOUNTED, { machine: { bare: 'tapped', thickness: 4 } }, 1, /^M4 in 4 mm of thread$/],
+  [
+    'machine-thread',
+    MOUNTED,
+    { machine: { bare: 'tapped', thickness: 3 } },
+    0.75,
+    /^M4 in 3 mm of thread; put nuts behind it \(machine.bare: clear\), or take a smaller screw$/,
+  ],
   ['insert-room', ADAPTED, { plate: { thickness: 8 } }, 0, /^an insert for M4, 8 mm long, in a bore of 5.6 mm$/],
   ['insert-room', ADAPTED, { plate: { thickness: 7 } }, -1, /5.6 mm; make the plate thicker/],
   ['slots', BELTED, {}, 4, /^4 mm each way along x$/],
@@ -363,6 +372,8 @@ describe('what checks of a motor plate say', () => {
     ['motor-thrust', BELTED, {}],
     ['plate-slope', BELTED, {}],
     ['insert-room', MOUNTED, {}],
+    ['machine-thread', MOUNTED, {}],
+    ['machine-thread', ADAPTED, {}],
     ['motor-room', ADAPTED, {}],
     ['motor-room', MOUNTED, { machine: { bare: 'tapped' } }],
     ['slots', MOUNTED, {}],

@@ -146,6 +146,12 @@ export const MOTOR_PLATE_CASES: VerdictCases = {
     yes: [ADAPTED, {}],
     but: [ADAPTED, { plate: { thickness: 7 } }],
   },
+  'machine-thread': {
+    yes: [MOUNTED, { machine: { bare: 'tapped', thickness: 4 } }],
+    but: [MOUNTED, { machine: { bare: 'tapped', thickness: 3 } }],
+    no: [MOUNTED, { machine: { bare: 'tapped', thickness: 1.5 } }],
+    'not-told': [MOUNTED, { machine: { bare: 'tapped', thickness: undefined } }],
+  },
   slots: {
     yes: [BELTED, {}],
     but: [MOUNTED, { slots: { along: 'x', by: 3 } }],

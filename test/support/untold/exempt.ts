@@ -14,6 +14,7 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
     ['insert-thrust', 'locating-bearings'],
     'a disc or a sleeve that is told carries the screw; a second place that does asks for the first in its own sheet',
   ],
+  [['machine.bare'], ['machine-thread'], 'holes without a thread of their own are listed with their nuts'],
   [['duty.dust'], ['wear-dust'], 'advice to those who tell of grit; what grit costs is asked by wear-depth'],
   [
     ['misalignment.angular', 'misalignment.parallel', 'misalignment.axial', 'offset'],

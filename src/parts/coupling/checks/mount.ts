@@ -134,7 +134,11 @@ export const shaftGap: CouplingCheck = {
     const untold = hubs.flatMap(({ shaft }) => (pad.kind === 'none' ? [] : (shaft.lengthField ?? [])));
     if (untold.length > 0) return notJudged(...untold);
     if (hubs.length < 2) return undefined;
-    if (gap === undefined) return notJudged('motor_hub.stop', 'screw_hub.stop');
+    if (gap === undefined)
+      return told(
+        'caution',
+        'nothing stops the shafts: mark them so that 0.5 mm or more is left between their ends, or leave out motor_hub.stop and screw_hub.stop',
+      );
     return valued(
       exactly(gap),
       pad.kind === 'none'

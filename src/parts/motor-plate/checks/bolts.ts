@@ -220,6 +220,27 @@ const wall: PlateCheck = {
   },
 };
 
+/**
+ * A thin sheet has few turns of thread for the screws that hold the plate.
+ *
+ *     l/d = machine.thickness / ⌀screw
+ */
+const machineThread: PlateCheck = {
+  ...about,
+  id: 'machine-thread',
+  title: "Thread in the machine's holes, in diameters",
+  unit: '',
+  limits: soft({ min: 1 }, { min: 0.5 }),
+  moves: 'machine.thickness, machine.bare, machine.holes.screw',
+  run: ({ machine: { tapped, thickness }, pattern: { screw, screwDiameter } }, { pass }) => {
+    if (!tapped || screw === undefined) return undefined;
+    if (thickness === undefined) return notJudged('machine.thickness');
+    const turns = thickness / screwDiameter;
+    const cure = keeps(turns, pass) ? '' : '; put nuts behind it (machine.bare: clear), or take a smaller screw';
+    return valued(exactly(turns), `${screw} in ${plain(thickness, 1)} mm of thread${cure}`);
+  },
+};
+
 /** Whether it can be bolted on and printed. */
 export const BOLT_CHECKS: readonly PlateCheck[] = [
   machinePosition,
@@ -227,6 +248,7 @@ export const BOLT_CHECKS: readonly PlateCheck[] = [
   headRoom,
   motorRoom,
   insertRoom,
+  machineThread,
   slots,
   wall,
   shrinkAppliedOnce,

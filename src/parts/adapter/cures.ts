@@ -4,22 +4,22 @@ import { type LayoutInput, LEAST_LIGAMENT, layoutThatFits, thicknessFor } from '
 
 /**
  * What would make room where no turn does, tried on the layout itself and named in the order of least trouble: other
- * joints, a thicker plate whose holes end above one another, a larger outline.
+ * joints, a thicker plate whose holes end above one another, a larger outline, no cut-outs.
  */
 export function cures(input: LayoutInput): string[] {
   const joints = otherJoints(input);
   const stacked = stackedPlate(input);
   const larger = largerOutline(input);
-  return [
-    ...(joints ? [joints] : []),
-    ...(stacked ? [stacked] : []),
-    ...(larger ? [larger] : []),
-    ...(joints || stacked || larger
-      ? []
-      : [
-          'none of other joints, a thicker plate and a larger outline is enough: use smaller screws, or another pattern',
-        ]),
-  ];
+  const whole = withoutCutouts(input);
+  const found = [joints, stacked, larger, whole].filter((one) => one !== undefined);
+  return found.length > 0
+    ? found
+    : ['none of other joints, a thicker plate and a larger outline is enough: use smaller screws, or another pattern'];
+}
+
+function withoutCutouts(input: LayoutInput): string | undefined {
+  const fits = input.cutouts.length > 0 && layoutThatFits({ ...input, cutouts: [] }) !== undefined;
+  return fits ? 'cut-outs elsewhere, or none, are enough' : undefined;
 }
 
 function otherJoints(input: LayoutInput): string | undefined {

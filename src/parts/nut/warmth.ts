@@ -47,9 +47,12 @@ export function warmthOf({ finished: { body, thread, length }, material }: NutDe
   });
 }
 
+/** An axis that is always in motion, as long as any, s. */
+const NEVER_RESTS = { onTime: 3600, cycle: 3600 };
+
 /** How long the axis runs in one go and from start to start, where that is told. */
 export function timesOf({ moving, on_time: onTime, cycle }: NutDesign['duty']) {
-  if (cycle === undefined) return undefined;
+  if (cycle === undefined) return moving === 1 ? NEVER_RESTS : undefined;
   const on = onTime ?? (moving === undefined ? undefined : moving * cycle);
   return on === undefined ? undefined : { onTime: on, cycle };
 }
@@ -123,7 +126,8 @@ export const UNTOLD_RESTS: readonly Untold<NutDesign>[] = [
 ];
 
 function isTold({ duty }: NutDesign, ...fields: readonly ('on_time' | 'moving' | 'cycle')[]): boolean {
-  return duty.feed === undefined || fields.some((field) => duty[field] !== undefined);
+  // what never rests has no cycle
+  return duty.feed === undefined || duty.moving === 1 || fields.some((field) => duty[field] !== undefined);
 }
 
 /** The same nut where friction has all the time to cool. */

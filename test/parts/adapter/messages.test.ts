@@ -548,3 +548,26 @@ describe('a crash on a plate', () => {
     }
   });
 });
+
+describe('what cures a plate', () => {
+  it('is cut-outs elsewhere, where a cut-out takes the wall', () => {
+    const cut = { plate: { cutouts: [{ at: [0, 15], size: [10, 6] }] } };
+    const message = findingOf(changed(EXACT, cut), 'clocking')!.message;
+    expect(message).toContain('cut-outs elsewhere, or none, are enough');
+    expect(message).not.toContain('smaller screws');
+    expect(findingOf(changed(EXACT, { plate: { bore: 14 } }), 'clocking')!.message).not.toContain('cut-outs elsewhere');
+  });
+
+  it('is no bore that would swallow the holes of the carriage', () => {
+    const aside = { nut: { length: 15 }, carriage: { offset: [22, 0] }, plate: { outline: { diameter: 110 } } };
+    const { message, verdict } = findingOf(changed(EXACT, aside), 'mount-bore')!;
+    expect(verdict).toBe('fail');
+    expect(message).not.toContain('carriage.bore');
+  });
+
+  it('is screws, where keys alone would hold the nut on a level axis', () => {
+    const kept = findingOf(changed(KEYED, { duty: { axis: 'horizontal' } }), 'nut-kept')!;
+    expect(kept.verdict).toBe('fail');
+    expect(kept.message).toContain('use hold: screws');
+  });
+});

@@ -42,6 +42,14 @@ export const FLOATING = {
   carriage: { holes: { count: 4, circle: 44, diameter: 3.4, screw: 'M3' } },
   plate: { thickness: 8, outline: { shape: 'round', diameter: 58 } },
 } as const;
+/** The nut between two keys, free to lift. */
+const KEYS = {
+  kind: 'floating',
+  hold: 'keys',
+  nut: { flange: { diameter: 30, flats: 24, thickness: 3.5 } },
+  carriage: { holes: { circle: 60 } },
+  plate: { bore: 12, outline: { diameter: 80 } },
+} as const;
 const WIDE = { shape: 'round', diameter: 60 };
 
 /** A sheet for each word that each check can say. */
@@ -147,6 +155,11 @@ export const ADAPTER_CASES: VerdictCases = {
     perhaps: [PLAIN, { carriage: { bore: 24.58 } }],
     but: [PLAIN, { carriage: { bore: 25.6 } }],
     no: [PLAIN, { carriage: { bore: 27 } }],
+  },
+  'nut-kept': {
+    yes: [PLAIN, { ...KEYS, duty: { axis: 'vertical', pull: 'onto' } }],
+    no: [PLAIN, { ...KEYS, duty: { axis: 'vertical', pull: 'away' } }],
+    'not-told': [PLAIN, { ...KEYS, duty: { axis: 'vertical' } }],
   },
   'spigot-room': {
     // a recess of its own is 0.2 mm wider

@@ -16,6 +16,7 @@ import {
   sleeveSeat,
   threadLength,
 } from './joints.js';
+import { nutKept } from './nut-kept.js';
 import { clocking, headRoom, holeEdge, mountRoom, plateNeck } from './place.js';
 import {
   catchNut,
@@ -53,6 +54,7 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   spigotRoom,
   carriageWall,
   mountRoom,
+  nutKept,
   headSeat,
   nutClamp,
   sleeveSeat,

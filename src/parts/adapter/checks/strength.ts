@@ -124,7 +124,7 @@ export const plateSag: AdapterCheck = {
     const cure = sag > max ? '; a thicker plate sags less by the cube of its thickness' : '';
     return valued(
       exactly(sag),
-      `sags ${plain(sag, 2)} mm and leans ${plain(lean, 2)}° after ${plain(hours, 0)} h at ${plain(duty.temperature!, 0)} °C, strained by ${plain(100 * strain, 2)} %; ${plain(max, 2)} mm ${max === least.most ? `is ${least.why}` : 'are allowed by the sheet'}${cure}`,
+      `sags ${worked(sag, 'mm')} mm and leans ${plain(lean, 2)}° after ${plain(hours, 0)} h at ${plain(duty.temperature!, 0)} °C, strained by ${plain(100 * strain, 2)} %; ${worked(max, 'mm')} mm ${max === least.most ? `is ${least.why}` : 'are allowed by the sheet'}${cure}`,
       own,
     );
   },

@@ -391,10 +391,11 @@ export const mountFloat: NutCheck = {
       float.least < min
         ? remedyWords(design, 'mount-float', 'no wider hole or bore alone lets the nut find the screw')
         : '; tighten the screws with the axis at the end where the nut sits';
-    return valued(
-      float,
-      `room to align, no float: the nut can move ${worked(float.likely, 'mm')} mm sideways until its screws are tightened${help}`,
-    );
+    const room =
+      float.likely < 0
+        ? 'no room to align: the nut goes in nowhere with all of its screws'
+        : `room to align, no float: the nut can move ${worked(float.likely, 'mm')} mm sideways until its screws are tightened`;
+    return valued(float, `${room}${help}`);
   },
 };
 

@@ -1,4 +1,5 @@
 import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { CATCH_FINDING, CATCH_GAP, screwHolding } from '../../common/bought-nut.js';
@@ -153,7 +154,7 @@ export const catchNut: NutCheck = {
   unit: 'mm',
   limits: soft(CATCH_GAP.limits),
   moves: 'catch_nut, mounting',
-  run: ({ catchPocket, screw, finished, duty, mounting, family }) => {
+  run: ({ catchPocket, screw, finished, duty, mounting, family }, { pass }) => {
     if (catchPocket && duty.axis === 'vertical' && mounting === 'flange-down')
       return told(
         'fail',
@@ -167,9 +168,10 @@ export const catchNut: NutCheck = {
     if (catchPocket && missing.length > 0) return notJudged(...missing);
     if (catchPocket) {
       const thread = finished.length - catchPocket.depth;
+      const cure = keeps(catchPocket.gap, pass) ? '' : `; a catch_nut.gap of ${plain(CATCH_GAP.usual)} mm is usual`;
       return valued(
         exactly(catchPocket.gap),
-        `the metal nut stands ${plain(catchPocket.gap)} mm off and bears nothing until the printed thread, ${worked(thread, 'mm')} mm of it, fails`,
+        `the metal nut stands ${plain(catchPocket.gap)} mm off and bears nothing until the printed thread, ${worked(thread, 'mm')} mm of it, fails${cure}`,
       );
     }
     if (duty.axis === 'horizontal' || family?.kind === 'holder') return undefined;

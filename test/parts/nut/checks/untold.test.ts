@@ -20,4 +20,17 @@ describe('what a nut is not told', () => {
     expect(word('thread-running-in', { fit: { axial: 0.3 }, duty: { temperature: undefined } }).word).toBe('yes');
     expect(word('wear-depth', { material: 'pa6', duty: { load: 1, dust: undefined } }).word).toBe('yes');
   });
+
+  it('is nothing of its rests where it is always in motion: as a cycle that it runs through', () => {
+    const light = { load: 4, on_time: undefined, cycle: undefined };
+    for (const load of [4, 60]) {
+      const always = { ...light, load, moving: '100 %' };
+      const through = { ...light, load, moving: undefined, on_time: 3600, cycle: 3600 };
+      for (const id of ['thread-pressure', 'thread-bending', 'wear-pv', 'wear-heat'])
+        expect(word(id, { duty: always }), id).toEqual(word(id, { duty: through }));
+    }
+    expect(word('wear-pv', { duty: { ...light, load: 60, moving: '100 %' } }).message).not.toContain(
+      'to have its rests',
+    );
+  });
 });

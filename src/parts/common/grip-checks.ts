@@ -126,12 +126,22 @@ const flatPressure: HeldCheck = {
     const verdict = judge(exactly(pressure), limits);
     if (verdict === 'pass' && view.held.some(({ temperature }) => !temperature.known))
       return notJudged('duty.temperature');
-    const cure = verdict === 'pass' ? '' : '; a clamp that holds by itself, a longer hub or less heat spares it';
+    const cure = verdict === 'pass' ? '' : formCure(one, view, inWork);
     const when = inWork ? 'in work' : `when the ${one.grip.clamp ? 'clamp' : 'set screw'} slips in a jam`;
     const words = `${plain(pressure, 1)} MPa ${when} in the ${one.name}, which bears ${plain(limits.pass.max ?? bears, 1)} MPa${cure}`;
     return valued(exactly(pressure), words, own);
   },
 };
+
+/** What spares a flat or key: a clamp that holds what the motor gives, told where there is one. */
+function formCure(one: Held, view: HeldView, inWork: boolean): string {
+  const weak = weakGrip(one, view);
+  const stronger = inWork ? undefined : gripCure(weak, view.demand.motor);
+  if (stronger !== undefined) return `; ${stronger}: that spares it, as a longer hub or less heat does`;
+  return inWork
+    ? '; a clamp that holds by itself, a longer hub or less heat spares it'
+    : `; a longer hub or less heat spares it; ${hopelessWords(weak)}`;
+}
 
 interface FormLoad {
   readonly one: Held;

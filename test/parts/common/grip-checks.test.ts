@@ -142,7 +142,9 @@ describe('the pressure of a flat, by hand', () => {
     // work that crushes it is no caution
     expect(row.limit).toEqual(row.fail_limit);
     const small = { clamp: { count: 1, washers: 'no' } };
-    expect(worn(0.25, { motor_end: small, duty: { reversing: 'no' } })).toMatchObject({ word: 'no', limit: row.limit });
+    const crushed = worn(0.25, { motor_end: small, duty: { reversing: 'no' } })!;
+    expect(crushed).toMatchObject({ word: 'no', limit: row.limit });
+    expect(crushed.message).toMatch(/; a clamp that holds by itself, a longer hub or less heat spares it$/);
   });
 
   it('is that of the motor where the clamp slips in a jam', () => {
@@ -150,7 +152,13 @@ describe('the pressure of a flat, by hand', () => {
     expect(row.value).toBeCloseTo(2000 / 7.5, 3);
     expect(row).toMatchObject({ verdict: 'fail', limit: { max: expect.any(Number) } });
     expect(row.fail_limit).toEqual(row.limit);
-    expect(row.message).toMatch(/when the clamp slips in a jam in the motor end.*; a clamp that holds by itself/);
+    expect(row.message).toMatch(
+      /when the clamp slips in a jam in the motor end.*; a longer hub or less heat spares it; no clamp of pc/,
+    );
+    // what holds all that the motor gives is named
+    const spared = sleeve('flat-pressure', { motor: { torque: 0.6 } })!.message;
+    expect(spared).toMatch(/ would hold \d+ N·mm.*: that spares it, as a longer hub or less heat does$/);
+    expect(would(spared)).toBeGreaterThanOrEqual(600);
     // cold it is crushed as well: nothing is asked
     expect(worn(2, COOL)).toMatchObject({ word: 'no', value: row.value });
     // a limit that a sheet sets is the one that is told

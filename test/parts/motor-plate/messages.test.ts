@@ -179,6 +179,14 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
   ],
   ['slip', BELTED, { belt_pull: 60 }, undefined, /belt of 60 N and a motor of 3 N; take larger screws/],
   ['slip', BELTED, { belt_pull: 200 }, undefined, /a motor of 3 N: it slides along its slots; take larger screws/],
+  // one screw has no distance from itself, and no other one to catch the plate
+  [
+    'slip',
+    MOUNTED,
+    { machine: { holes: { rectangle: undefined, at: [[0, 40]], screw: 'M6' } } },
+    0,
+    /^the screws to the machine hold by \d+ N of friction at 0 mm against .*: it turns about its only screw; give it a second screw$/,
+  ],
   // holes about (6, −2): √(34² + 28²) = 44.05 mm, and the belt pulls 6.32 mm aside of their middle
   [
     'slip',

@@ -192,7 +192,7 @@ const floorBending: PlateCheck = {
   },
 };
 
-/** What slides along its slots once friction lets go; elsewhere pilot and shanks catch it. */
+/** What slides along its slots, or turns about its only screw, once friction lets go; elsewhere pilot and shanks catch it. */
 const SLIDES = 1;
 
 /** Torque, belt and a motor that lies want to turn and shift the plate: friction alone keeps it where it was set. */
@@ -211,25 +211,35 @@ const slip: PlateCheck = {
         who: 'the screws to the machine',
         pattern: machinePattern(design),
         goesIn: goesIntoPlate(design),
-        slides: design.finished.machine.slot !== undefined,
+        slides: slidesBy(design),
       }),
     ].filter((row) => row !== undefined);
     if (rows.length === 0) return undefined;
     const { words, value, slides } =
       rows.find((row) => row.slides && row.value < SLIDES) ?? rows.reduce((a, b) => (b.value < a.value ? b : a));
     const own: Limits = soft({ min: 1.5 }, slides ? { min: SLIDES } : undefined);
-    const goes = slides && value < SLIDES ? ': it slides along its slots' : '';
+    const goes = slides && value < SLIDES ? `: it ${slides}` : '';
     const cure = keeps(value, inForce.of(own).pass)
       ? ''
-      : '; take larger screws or washers, tighten them again after a day, or dowel the plate';
+      : slides === ABOUT_ONE
+        ? '; give it a second screw'
+        : '; take larger screws or washers, tighten them again after a day, or dowel the plate';
     return valued(exactly(value), `${words}${goes}${cure}`, own);
   },
 };
 
+const ABOUT_ONE = 'turns about its only screw';
+
+/** How the plate goes once its screws to the machine let go; undefined where their shanks catch it. */
+function slidesBy({ finished: { machine } }: MotorPlateDesign): string | undefined {
+  if (machine.slot !== undefined) return 'slides along its slots';
+  return machine.centres.length === 1 ? ABOUT_ONE : undefined;
+}
+
 /** What the screws of a pattern keep by friction after years, over what turns and shifts them; undefined where nothing clamps. */
 function slipOf(
   design: MotorPlateDesign,
-  { who, pattern, goesIn, slides = false }: Clamping & { readonly who: string; readonly slides?: boolean },
+  { who, pattern, goesIn, slides }: Clamping & { readonly who: string; readonly slides?: string | undefined },
 ) {
   const { motor, material, duty } = design;
   const fresh = clampForce(pattern.hole, pattern.length, material);

@@ -565,6 +565,14 @@ describe('what cures a plate', () => {
     expect(message).not.toContain('carriage.bore');
   });
 
+  it('offers keys against turning only where the load presses the nut on its plate', () => {
+    const turns = (duty: Tree) =>
+      findingOf(changed(FREE, { duty, limits: { 'float-backlash': { max: 0.01 } } }), 'float-backlash')!.message;
+    expect(turns({ axis: 'vertical', pull: 'onto' })).toContain('float.sideways, or hold: keys');
+    for (const duty of [{ axis: 'vertical', pull: 'away' }, { axis: 'vertical' }, { axis: 'horizontal' }])
+      expect(turns(duty)).toMatch(/less float\.along or float\.sideways$/);
+  });
+
   it('is screws, where keys alone would hold the nut on a level axis', () => {
     const kept = findingOf(changed(KEYED, { duty: { axis: 'horizontal' } }), 'nut-kept')!;
     expect(kept.verdict).toBe('fail');

@@ -111,7 +111,7 @@ export const floatBacklashCheck: AdapterCheck = {
   limits: soft({ max: USUAL_BACKLASH.vertical }),
   moves: 'float.along, nut.holes.diameter, float.sleeve, hold',
   run: (design, limits) => {
-    const { float, spacers, screw, duty } = design;
+    const { float, spacers, screw, duty, pulls } = design;
     if (float === undefined) return undefined;
     if (!screw) return notJudged('screw');
     // where only its load holds it down, the nut lifts when the load turns round
@@ -119,7 +119,8 @@ export const floatBacklashCheck: AdapterCheck = {
     const lost = floatBacklash(along, floatStop(design), screw.lead);
     const own = soft({ max: duty.axis === 'vertical' ? USUAL_BACKLASH.vertical : USUAL_BACKLASH.other });
     const { max = 0 } = limits.of(own).pass;
-    const cure = lost.most > max ? '; less float.along or float.sideways, or hold: keys' : '';
+    const pressed = duty.axis === 'vertical' && !pulls.includes('away') ? ', or hold: keys' : '';
+    const cure = lost.most > max ? `; less float.along or float.sideways${pressed}` : '';
     return valued(
       lost,
       `${worked(lost.likely, 'mm')} mm besides what the thread has: ${worked(along.likely, 'mm')} mm along, the rest by turning from stop to stop at a lead of ${plain(screw.lead)} mm${cure}`,

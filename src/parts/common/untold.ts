@@ -77,7 +77,10 @@ export interface Usual<Design> {
   readonly worse: (design: Design) => Design | undefined;
 }
 
-/** Checks that judge a design by what is usual: where the worst that may be comes to a worse verdict, what was not told is asked for. */
+/**
+ * Checks that judge a design by what is usual: where the worst that may be comes to a worse verdict, what was not told is asked for;
+ * figures that do so only together are asked for together.
+ */
 export function askedWhereWorse<Design>(
   checks: readonly Check<Design>[],
   usual: readonly Usual<Design>[],
@@ -88,13 +91,26 @@ export function askedWhereWorse<Design>(
       const found = check.run(design, limits);
       if (found === undefined || found.kind === 'not-judged') return found;
       const rank = (outcome: Outcome) => VERDICTS.indexOf(verdictOf(check, outcome, limits));
-      const isWorse = ({ worse }: Usual<Design>) => {
-        const other = worse(design);
-        const outcome = other && check.run(other, limits);
-        return outcome !== undefined && rank(outcome) > rank(found);
-      };
-      const missing = usual.filter(isWorse).map(({ field }) => field);
-      return missing.length === 0 ? found : notJudged(...missing);
+      const missing = worsening(
+        usual.filter(({ worse }) => worse(design) !== undefined),
+        (some) => {
+          const outcome = check.run(worstOf(design, some), limits);
+          return outcome !== undefined && rank(outcome) > rank(found);
+        },
+      );
+      return missing.length === 0 ? found : notJudged(...missing.map(({ field }) => field));
     },
   }));
+}
+
+function worstOf<Design>(design: Design, some: readonly Usual<Design>[]): Design {
+  return some.reduce((one, { worse }) => worse(one) ?? one, design);
+}
+
+/** Those that make a verdict worse, each by itself; else those without any of which all together do not. */
+function worsening<One>(open: readonly One[], isWorse: (some: readonly One[]) => boolean): readonly One[] {
+  const alone = open.filter((one) => isWorse([one]));
+  if (alone.length > 0 || open.length < 2 || !isWorse(open)) return alone;
+  const needed = open.filter((one) => !isWorse(open.filter((other) => other !== one)));
+  return needed.length > 0 ? needed : open;
 }

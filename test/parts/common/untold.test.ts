@@ -134,6 +134,23 @@ describe('what is usual', () => {
     expect(worded({ length: 11 })).toMatchObject({ word: 'no', value: 11 });
   });
 
+  it('is asked for together where only all that may be comes to a worse verdict, without what adds nothing', () => {
+    // 9 and 2 keep 10, 11 does not
+    expect(worded({})).toMatchObject({ word: 'not-told', missing: ['heat', 'length'] });
+    const idle = { field: 'room', worse: (one: Design) => one };
+    const [row] = runChecks(askedWhereWorse([stress], [idle, ...usual]), { heat: 0, length: 0, mild: {} });
+    expect(row!.missing).toEqual(['heat', 'length']);
+    // any two of three do
+    const thirds = ['a', 'b', 'c'].map((field) => ({
+      field,
+      worse: (one: Design) => ({ ...one, heat: one.heat + 6 }),
+    }));
+    const [any] = runChecks(askedWhereWorse([stress], thirds), { heat: 0, length: 0, mild: {} });
+    expect(any!.missing).toEqual(['a', 'b', 'c']);
+    const [none] = runChecks(askedWhereWorse([stress], thirds.slice(0, 1)), { heat: 0, length: 0, mild: {} });
+    expect(none).toMatchObject({ word: 'yes', value: 0 });
+  });
+
   it('is asked for where the worst that may be is a fail of a caution, and leaves open what is open', () => {
     const check: Check<Design> = { ...stress, limits: soft({ max: 2 }, { max: 10 }) };
     expect(worded({ length: 3 }, check).missing).toEqual(['heat']);

@@ -18,8 +18,11 @@ export function cures(input: LayoutInput): string[] {
 }
 
 function withoutCutouts(input: LayoutInput): string | undefined {
-  const fits = input.cutouts.length > 0 && layoutThatFits({ ...input, cutouts: [] }) !== undefined;
-  return fits ? 'cut-outs elsewhere, or none, are enough' : undefined;
+  if (input.cutouts.length === 0) return undefined;
+  const whole = { ...input, cutouts: [] };
+  if (layoutThatFits(whole)) return 'cut-outs elsewhere, or none, are enough';
+  const joints = otherJoints(whole);
+  return joints && `cut-outs elsewhere, or none: then ${joints}`;
 }
 
 function otherJoints(input: LayoutInput): string | undefined {

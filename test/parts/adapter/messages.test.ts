@@ -555,6 +555,11 @@ describe('what cures a plate', () => {
     const message = findingOf(changed(EXACT, cut), 'clocking')!.message;
     expect(message).toContain('cut-outs elsewhere, or none, are enough');
     expect(message).not.toContain('smaller screws');
+    // joints that nobody stated are those that find room once it is gone
+    const open = { ...cut, nut: { joint: 'hexagon' }, carriage: { joint: 'hexagon' } };
+    expect(findingOf(changed(EXACT, open), 'clocking')!.message).toContain(
+      'cut-outs elsewhere, or none: then nut.joint: ',
+    );
     expect(findingOf(changed(EXACT, { plate: { bore: 14 } }), 'clocking')!.message).not.toContain('cut-outs elsewhere');
   });
 

@@ -162,7 +162,7 @@ const ODD: readonly Odd[] = [
     'a nut that never rests',
     SOUND_NUT,
     { duty: { feed: 20, load: 200, moving: '100 %', on_time: undefined, cycle: undefined } },
-    { 'wear-pv': 'but' },
+    { 'wear-pv': 'no' },
   ],
   ['a feed nobody told', SOUND_NUT, { duty: { feed: undefined } }, { 'wear-pv': 'not-told' }],
   ['grit on the screw', SOUND_NUT, { duty: { dust: 'yes' } }, { 'wear-dust': 'but' }],

@@ -1,6 +1,7 @@
 import { type Bounds, type Limits, notJudged, type Outcome, soft, valued } from '../../judge/check.js';
 import { allKeep } from '../../judge/judge.js';
 import { COLUMN_SHARE, columnLoad } from '../../mechanics/column.js';
+import type { ScrewEnds } from '../../mechanics/ends.js';
 import { DERATING, whirlSpeed } from '../../mechanics/whirl.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
@@ -21,12 +22,20 @@ export const BELOW_WHIRL: Limits = soft({ max: DERATING }, { max: 1 });
 export const BELOW_BUCKLING: Limits = soft({ max: COLUMN_SHARE }, { max: 1 });
 
 /**
- * Diameters that a level screw may stand free before its own weight draws its end down.
- * @source common-practice: ends of an axis
+ * Diameters from which a level screw sags under its own weight: 40 with a free end, and what is held by as much of its length.
+ *
+ *     f/L = k·q·L³ / (E·I)      k = 1/8, 5/384, 1/185, 1/384, so L = 40·d · ∛(1/(8·k))
+ *
+ * @source common-practice: ends of an axis; derived: beams under their own weight
  */
-export const SAG_DIAMETERS = 40;
+export const SAG_DIAMETERS: Readonly<Record<ScrewEnds, number>> = {
+  'fixed-free': 40,
+  supported: 85,
+  'fixed-supported': 114,
+  'fixed-fixed': 145,
+};
 
-/** Free length of a level screw, as a share of that from which it sags. */
+/** Length of a level screw, as a share of that from which it sags. */
 export const BELOW_SAG: Limits = soft({ max: 1 });
 
 /** Speed of a screw as a share of its whirling speed; undefined where nothing is told of span and feed. */
@@ -66,17 +75,21 @@ export function judgeColumn({ duty, screw }: Driven, { pass }: Limits): Outcome 
   );
 }
 
-/** Free length of a level screw, as a share of that from which its end sags; undefined where its far end is held. */
+/** Length of a level screw as a share of that from which it sags; where nobody tells how its ends are held, as with a free one. */
 export function judgeSag({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {
-  const { span, ends } = duty;
-  if (ends !== undefined && ends !== 'fixed-free') return undefined;
+  const { span, ends = 'fixed-free' } = duty;
   if (span === undefined) return notJudged('duty.span');
-  const most = SAG_DIAMETERS * screw.major.likely;
+  const most = SAG_DIAMETERS[ends] * screw.major.likely;
   const share = exactly(span / most);
   const isFine = allKeep(share, pass);
-  if (ends === undefined && !isFine) return notJudged('duty.ends');
-  const cure = isFine ? '' : '; hold its far end (part: end-holder), or take a thicker screw';
-  return valued(share, `${plain(span)} mm stand free, of ${plain(most, 0)} mm from which a level screw sags${cure}`);
+  if (duty.ends === undefined && !isFine) return notJudged('duty.ends');
+  const free = ends === 'fixed-free';
+  const better = free ? 'hold its far end (part: end-holder)' : 'hold its ends better';
+  const cure = isFine ? '' : `; ${better}, or take a thicker screw`;
+  return valued(
+    share,
+    `${plain(span)} mm ${free ? 'stand free' : 'between its ends'}, of ${plain(most, 0)} mm from which a level screw sags${cure}`,
+  );
 }
 
 /** Whether a screw of which neither length nor ends are told bears the load, by the worst of both that is usual. */

@@ -40,10 +40,10 @@ describe('a screw that whirls', () => {
   });
 });
 
-describe('a level screw whose end is free', () => {
+describe('a level screw', () => {
   const level = (duty: object) => judgeSag(driven(duty), BELOW_SAG);
 
-  it('sags beyond 40 diameters: 320 mm of 8 mm', () => {
+  it('sags from 40 diameters on with a free end: 320 mm of 8 mm', () => {
     expect(level({ span: 320, ends: 'fixed-free' })).toMatchObject({
       value: { likely: 1 },
       message: '320 mm stand free, of 320 mm from which a level screw sags',
@@ -54,8 +54,20 @@ describe('a level screw whose end is free', () => {
     });
   });
 
-  it('says nothing where both ends are held, and asks where nobody tells', () => {
-    expect(level({ span: 400, ends: 'supported' })).toBeUndefined();
+  // by as much of its length: k·L³ with k = 1/8 free; 5/384, 1/185 and 1/384 held
+  it.each([
+    ['supported', 40 * Math.cbrt(384 / 5 / 8)],
+    ['fixed-supported', 40 * Math.cbrt(185 / 8)],
+    ['fixed-fixed', 40 * Math.cbrt(384 / 8)],
+  ])('%s, from %d diameters on', (ends, diameters) => {
+    const held = level({ span: 1600, ends })!;
+    expect((held as { value: { likely: number } }).value.likely / (1600 / 8 / diameters)).toBeCloseTo(1, 2);
+    expect(message(held)).toMatch(
+      /^1600 mm between its ends, of .* sags; hold its ends better, or take a thicker screw$/,
+    );
+  });
+
+  it('is asked how long it is, and how its ends are held where a free one sags', () => {
     expect(level({ ends: 'fixed-free' })).toMatchObject({ missing: ['duty.span'] });
     expect(level({ span: 400 })).toMatchObject({ missing: ['duty.ends'] });
     expect(level({ span: 300 })).toMatchObject({ value: { likely: 300 / 320 } });

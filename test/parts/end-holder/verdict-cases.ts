@@ -72,6 +72,12 @@ export const END_HOLDER_CASES: VerdictCases = {
     no: [GUIDED, { duty: { load: 400 } }],
     'not-told': [GUIDED, { duty: { load: undefined } }],
   },
+  'drive-sag': {
+    yes: [GUIDED, { mounting: 'horizontal' }],
+    // 85 · 7.95 = 676 mm between two bearings
+    but: [GUIDED, { mounting: 'horizontal', duty: { span: 700 } }],
+    'not-told': [GUIDED, { mounting: 'horizontal', duty: { span: undefined } }],
+  },
   'over-constraint': {
     yes: [RING, {}],
     but: [BUSH, { coupling: 'rigid', thrust_bearing: undefined }],

@@ -6,7 +6,15 @@ import { REFERENCE_TEMPERATURE, STEEL_EXPANSION } from '../../../mechanics/print
 import { whirlSpeed } from '../../../mechanics/whirl.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured } from '../../../units/measured.js';
-import { BELOW_BUCKLING, BELOW_WHIRL, judgeColumn, judgeWhirl, SAG_DIAMETERS } from '../../common/drive-limits.js';
+import {
+  BELOW_BUCKLING,
+  BELOW_SAG,
+  BELOW_WHIRL,
+  judgeColumn,
+  judgeSag,
+  judgeWhirl,
+  SAG_DIAMETERS,
+} from '../../common/drive-limits.js';
 import { endsOf, judgeLocating, locatingPlaces } from '../../common/locating.js';
 import { slidingLimits } from '../../common/sliding-limits.js';
 import type { EndHolderDesign } from '../dimensions.js';
@@ -207,7 +215,7 @@ const needed: HolderCheck = {
       return notJudged(...missing);
     const bar = { rootDiameter: screw.leastRoot.cut, span, ends: 'fixed-free' } as const;
     const asks: readonly (readonly [string, number])[] = [
-      ['its sag', mounting === 'horizontal' ? span / (SAG_DIAMETERS * screw.major.likely) : 0],
+      ['its sag', mounting === 'horizontal' ? span / (SAG_DIAMETERS['fixed-free'] * screw.major.likely) : 0],
       ['its speed', (60 * feed) / screw.lead / (NEED.whirl * whirlSpeed(bar))],
       ['its load', load / (NEED.column * columnLoad(bar))],
     ];
@@ -295,12 +303,31 @@ const heldColumn: HolderCheck = {
   },
 };
 
+/**
+ * A long level screw hangs down between its ends.
+ *
+ *     share = L / (85 · d)      L = free length, d = major diameter; 114, 145 where an end is clamped
+ */
+const heldSag: HolderCheck = {
+  ...about,
+  id: 'drive-sag',
+  title: 'Length of the level screw, over that from which it sags',
+  unit: '',
+  limits: BELOW_SAG,
+  moves: 'duty.span, duty.ends, coupling, screw.major',
+  run: (design, limits) => {
+    const held = driven(design);
+    return held && design.mounting === 'horizontal' ? judgeSag(held, limits) : undefined;
+  },
+};
+
 /** Whether the screw turns freely in all that holds it. */
 export const TURN_CHECKS: readonly HolderCheck[] = [
   overConstraint,
   bushSpeed,
   heldWhirl,
   heldColumn,
+  heldSag,
   wobble,
   nutDistance,
   endRoom,

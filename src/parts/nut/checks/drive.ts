@@ -179,14 +179,14 @@ export const driveColumn: NutCheck = {
 };
 
 /**
- * The free end of a long level screw hangs down, and turns the nut askew.
+ * A long level screw hangs down, and turns the nut askew.
  *
- *     share = L / (40 · d)      L = free length, d = major diameter
+ *     share = L / (40 · d)      L = free length, d = major diameter; 85, 114, 145 where both ends are held
  */
 export const driveSag: NutCheck = {
   ...drive,
   id: 'drive-sag',
-  title: 'Free length of the level screw, over that from which it sags',
+  title: 'Length of the level screw, over that from which it sags',
   unit: '',
   limits: BELOW_SAG,
   moves: 'duty.span, duty.ends, screw.major',

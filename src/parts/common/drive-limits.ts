@@ -1,4 +1,4 @@
-import { type Bounds, type Limits, notJudged, type Outcome, soft, valued } from '../../judge/check.js';
+import { type Bounds, type CheckFacts, type Limits, notJudged, type Outcome, soft, valued } from '../../judge/check.js';
 import { allKeep } from '../../judge/judge.js';
 import { COLUMN_SHARE, columnLoad } from '../../mechanics/column.js';
 import type { ScrewEnds } from '../../mechanics/ends.js';
@@ -10,7 +10,7 @@ import { exactly, type Measured } from '../../units/measured.js';
 import { longestSpan } from './axial-path.js';
 
 /** A screw and what it is asked to do. */
-interface Driven {
+export interface Driven {
   readonly screw: Screw;
   readonly duty: Pick<DutySheet, 'span' | 'feed' | 'load' | 'ends'>;
 }
@@ -20,6 +20,18 @@ export const BELOW_WHIRL: Limits = soft({ max: DERATING }, { max: 1 });
 
 /** Share of the buckling force: practice stays under half of it. */
 export const BELOW_BUCKLING: Limits = soft({ max: COLUMN_SHARE }, { max: 1 });
+
+/** What the checks of every part that judges its screw share. */
+export const WHIRL = {
+  title: 'Speed of the screw, as a share of its whirling speed',
+  unit: '',
+  limits: BELOW_WHIRL,
+} as const satisfies Partial<CheckFacts>;
+export const COLUMN = {
+  title: 'Load against the force at which the screw buckles',
+  unit: '',
+  limits: BELOW_BUCKLING,
+} as const satisfies Partial<CheckFacts>;
 
 /**
  * Diameters from which a level screw sags under its own weight: 40 with a free end, and what is held by as much of its length.
@@ -35,8 +47,11 @@ export const SAG_DIAMETERS: Readonly<Record<ScrewEnds, number>> = {
   'fixed-fixed': 145,
 };
 
-/** Length of a level screw, as a share of that from which it sags. */
-export const BELOW_SAG: Limits = soft({ max: 1 });
+export const SAG = {
+  title: 'Length of the level screw, over that from which it sags',
+  unit: '',
+  limits: soft({ max: 1 }),
+} as const satisfies Partial<CheckFacts>;
 
 /** Speed of a screw as a share of its whirling speed; undefined where nothing is told of span and feed. */
 export function judgeWhirl({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import {
   BELOW_BUCKLING,
-  BELOW_SAG,
   BELOW_WHIRL,
   judgeColumn,
   judgeSag,
   judgeWhirl,
+  SAG,
 } from '../../../src/parts/common/drive-limits.js';
 
 const ROOT = { cut: 6, rolled: 5 };
@@ -41,7 +41,7 @@ describe('a screw that whirls', () => {
 });
 
 describe('a level screw', () => {
-  const level = (duty: object) => judgeSag(driven(duty), BELOW_SAG);
+  const level = (duty: object) => judgeSag(driven(duty), SAG.limits);
 
   it('sags from 40 diameters on with a free end: 320 mm of 8 mm', () => {
     expect(level({ span: 320, ends: 'fixed-free' })).toMatchObject({

@@ -1,4 +1,13 @@
-import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/check.js';
+import {
+  type Check,
+  hard,
+  type LimitsInForce,
+  notJudged,
+  type Outcome,
+  soft,
+  told,
+  valued,
+} from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { columnLoad } from '../../../mechanics/column.js';
 import { endSideForce } from '../../../mechanics/end-side-force.js';
@@ -7,13 +16,14 @@ import { whirlSpeed } from '../../../mechanics/whirl.js';
 import { plain } from '../../../units/format.js';
 import { exactly, type Measured } from '../../../units/measured.js';
 import {
-  BELOW_BUCKLING,
-  BELOW_SAG,
-  BELOW_WHIRL,
+  COLUMN,
+  type Driven,
   judgeColumn,
   judgeSag,
   judgeWhirl,
+  SAG,
   SAG_DIAMETERS,
+  WHIRL,
 } from '../../common/drive-limits.js';
 import { endsOf, judgeLocating, locatingPlaces } from '../../common/locating.js';
 import { slidingLimits } from '../../common/sliding-limits.js';
@@ -267,40 +277,32 @@ const bushSpeed: HolderCheck = {
   },
 };
 
-/** A screw that is held at this end: its ends are those that are told, unless they say that it is free, or as coupling and holder hold them. */
-function driven({ role, coupling, screw, duty }: EndHolderDesign) {
-  if (role === 'free') return undefined;
-  const ends = duty.ends === undefined || duty.ends === 'fixed-free' ? endsOf(true, coupling) : duty.ends;
-  return { screw, duty: { ...duty, ends } };
+/** A screw that is held at this end, judged: its ends are those that are told, unless they say that it is free, or as coupling and holder hold them. */
+function ofHeld(judge: (driven: Driven, limits: LimitsInForce) => Outcome | undefined): HolderCheck['run'] {
+  return ({ role, coupling, screw, duty }, limits) => {
+    if (role === 'free') return undefined;
+    const ends = duty.ends === undefined || duty.ends === 'fixed-free' ? endsOf(true, coupling) : duty.ends;
+    return judge({ screw, duty: { ...duty, ends } }, limits);
+  };
 }
 
 /** A long thin screw whips, though it is held at its end. */
 const heldWhirl: HolderCheck = {
   ...about,
+  ...WHIRL,
   id: 'drive-whirl',
-  title: 'Speed of the screw, as a share of its whirling speed',
-  unit: '',
-  limits: BELOW_WHIRL,
   moves: 'duty.feed, duty.span, duty.ends, coupling, screw.minor',
-  run: (design, limits) => {
-    const held = driven(design);
-    return held && judgeWhirl(held, limits);
-  },
+  run: ofHeld(judgeWhirl),
 };
 
 /** A long thin screw that is pushed bows out, though it is held at its end. */
 const heldColumn: HolderCheck = {
   ...about,
+  ...COLUMN,
   id: 'drive-column',
   question: 'holds',
-  title: 'Load against the force at which the screw buckles',
-  unit: '',
-  limits: BELOW_BUCKLING,
   moves: 'duty.load, duty.span, duty.ends, coupling, screw.minor',
-  run: (design, limits) => {
-    const held = driven(design);
-    return held && judgeColumn(held, limits);
-  },
+  run: ofHeld(judgeColumn),
 };
 
 /**
@@ -310,15 +312,10 @@ const heldColumn: HolderCheck = {
  */
 const heldSag: HolderCheck = {
   ...about,
+  ...SAG,
   id: 'drive-sag',
-  title: 'Length of the level screw, over that from which it sags',
-  unit: '',
-  limits: BELOW_SAG,
   moves: 'duty.span, duty.ends, coupling, screw.major',
-  run: (design, limits) => {
-    const held = driven(design);
-    return held && design.mounting === 'horizontal' ? judgeSag(held, limits) : undefined;
-  },
+  run: (design, limits) => (design.mounting === 'horizontal' ? ofHeld(judgeSag)(design, limits) : undefined),
 };
 
 /** Whether the screw turns freely in all that holds it. */

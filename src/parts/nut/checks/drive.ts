@@ -9,14 +9,7 @@ import { canBeRaised } from '../../../mechanics/power-screw/thread.js';
 import { USABLE_TORQUE_SHARE } from '../../../mechanics/stepper.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import {
-  BELOW_BUCKLING,
-  BELOW_SAG,
-  BELOW_WHIRL,
-  judgeColumn,
-  judgeSag,
-  judgeWhirl,
-} from '../../common/drive-limits.js';
+import { COLUMN, judgeColumn, judgeSag, judgeWhirl, SAG, WHIRL } from '../../common/drive-limits.js';
 import type { NutDesign } from '../dimensions.js';
 import { springForceOf } from '../variants/anti-backlash.js';
 
@@ -159,23 +152,19 @@ export const driveLayerGrid: NutCheck = {
 /** A long thin screw whips. */
 export const driveWhirl: NutCheck = {
   ...drive,
+  ...WHIRL,
   id: 'drive-whirl',
-  title: 'Speed of the screw, as a share of its whirling speed',
-  unit: '',
-  limits: BELOW_WHIRL,
   moves: 'duty.feed, duty.span, duty.ends, screw.minor',
-  run: ({ duty, screw }, limits) => judgeWhirl({ duty, screw }, limits),
+  run: judgeWhirl,
 };
 
 /** A long thin screw that is pushed bows out. */
 export const driveColumn: NutCheck = {
   ...drive,
+  ...COLUMN,
   id: 'drive-column',
-  title: 'Load against the force at which the screw buckles',
-  unit: '',
-  limits: BELOW_BUCKLING,
   moves: 'duty.load, duty.span, duty.ends, screw.minor',
-  run: ({ duty, screw }, limits) => judgeColumn({ duty, screw }, limits),
+  run: judgeColumn,
 };
 
 /**
@@ -185,12 +174,10 @@ export const driveColumn: NutCheck = {
  */
 export const driveSag: NutCheck = {
   ...drive,
+  ...SAG,
   id: 'drive-sag',
-  title: 'Length of the level screw, over that from which it sags',
-  unit: '',
-  limits: BELOW_SAG,
   moves: 'duty.span, duty.ends, screw.major',
-  run: ({ duty, screw }, limits) => (duty.axis === 'horizontal' ? judgeSag({ duty, screw }, limits) : undefined),
+  run: (design, limits) => (design.duty.axis === 'horizontal' ? judgeSag(design, limits) : undefined),
 };
 
 /**

@@ -14,3 +14,20 @@ it('knows how far and which way, whatever the unit', () => {
   }
   expect(besideScrews([])).toBeUndefined();
 });
+
+it('takes screws for one line that are off it by rounding, a ten-thousandth of a millimetre', () => {
+  expect(
+    besideScrews([
+      [15, 9],
+      [15.0001, 0],
+      [15, -9],
+    ])?.distance,
+  ).toBeCloseTo(15, 3);
+  expect(
+    besideScrews([
+      [15, 9],
+      [15.01, 0],
+      [15, -9],
+    ]),
+  ).toBeUndefined();
+});

@@ -78,6 +78,34 @@ describe('what a held shaft is not told', () => {
     });
   });
 
+  const TWO = { clamp: { screw: 'M3', count: 2, washers: 'yes' } };
+  const reaching = (torque: number, length?: number) =>
+    sleeve('grip-torque', {
+      motor: { torque, shaft: { diameter: 8, flat: undefined, flat_length: undefined, length } },
+      shaft: { diameter: 5, length: 30 },
+      motor_end: TWO,
+      screw_end: TWO,
+    })!;
+
+  it('is how far its shaft reaches in, where a grip on one and a half diameters of that shaft is too weak', () => {
+    // 12 mm of 8 lie under the first M3 alone; the other shaft, 5 mm, keeps both of its own
+    expect(reaching(0.5).word).toBe('yes');
+    expect(reaching(0.6)).toMatchObject({ word: 'not-told', missing: ['motor.shaft.length'] });
+    expect(reaching(0.6, 30).word).toBe('yes');
+    expect(reaching(0.6, 12).word).toBe('but');
+  });
+
+  it('is how far it reaches in for every check of a grip', () => {
+    const made = design(changed(CLAMP, { motor: { shaft: { length: undefined } } }));
+    const grip = heldChecks((view: HeldView) => view, { outside: 'outside', holds: [] }).find(
+      ({ id }) => id === 'grip-torque',
+    )!;
+    expect(grip.run(heldIn(made as SleeveDesign)!, limitsInForce(grip.limits))).toMatchObject({
+      kind: 'not-judged',
+      missing: ['motor.shaft.length'],
+    });
+  });
+
   it('is how far it reaches in, unless its bore is short already', () => {
     const level = { mounting: 'horizontal', motor: { shaft: { length: undefined } } };
     expect(coupling('shaft-engagement', level)).toMatchObject({ word: 'not-told', missing: ['motor.shaft.length'] });

@@ -140,15 +140,27 @@ describe('what is usual', () => {
     const idle = { field: 'room', worse: (one: Design) => one };
     const [row] = runChecks(askedWhereWorse([stress], [idle, ...usual]), { heat: 0, length: 0, mild: {} });
     expect(row!.missing).toEqual(['heat', 'length']);
+    const told = { field: 'told', worse: () => undefined };
+    const rising = (by: Readonly<Record<string, number>>) =>
+      Object.entries(by).map(([field, more]) => ({
+        field,
+        worse: (one: Design) => ({ ...one, heat: one.heat + more }),
+      }));
+    const asked = (by: Readonly<Record<string, number>>) =>
+      runChecks(askedWhereWorse([stress], [told, ...rising(by)]), { heat: 0, length: 0, mild: {} })[0]!.missing;
     // any two of three do
-    const thirds = ['a', 'b', 'c'].map((field) => ({
-      field,
-      worse: (one: Design) => ({ ...one, heat: one.heat + 6 }),
-    }));
-    const [any] = runChecks(askedWhereWorse([stress], thirds), { heat: 0, length: 0, mild: {} });
-    expect(any!.missing).toEqual(['a', 'b', 'c']);
-    const [none] = runChecks(askedWhereWorse([stress], thirds.slice(0, 1)), { heat: 0, length: 0, mild: {} });
-    expect(none).toMatchObject({ word: 'yes', value: 0 });
+    expect(asked({ a: 6, b: 6, c: 6 })).toEqual(['a', 'b', 'c']);
+    // each of two does alone, the third never
+    expect(asked({ a: 11, b: 11, c: 1 })).toEqual(['a', 'b']);
+    expect(asked({ a: 6 })).toBeUndefined();
+  });
+
+  it('leaves a check that falls silent at the worst', () => {
+    const mild: Check<Design> = {
+      ...stress,
+      run: ({ heat }) => (heat > 5 ? undefined : valued(exactly(heat), '')),
+    };
+    expect(worded({ length: 1 }, mild)).toMatchObject({ word: 'yes', value: 0 });
   });
 
   it('is asked for where the worst that may be is a fail of a caution, and leaves open what is open', () => {

@@ -107,7 +107,6 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
   ['motor-room', SIX, beside(26, 30), -1.5, /54 mm; let screws/],
   ['motor-room', SIX, beside(26, 26), -5.5, /54 mm; let screws/],
   ['motor-room', SIX, beside(30, 31), 0.5, /54 mm$/],
-  // an insert for M4 is 8 mm long
   // M4 in a sheet of 3 mm: three quarters of a diameter, a nut has 0.8
   ['machine-thread', MOUNTED, { machine: { bare: 'tapped', thickness: 4 } }, 1, /^M4 in 4 mm of thread$/],
   [
@@ -117,6 +116,7 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
     0.75,
     /^M4 in 3 mm of thread; put nuts behind it \(machine.bare: clear\), or take a smaller screw$/,
   ],
+  // an insert for M4 is 8 mm long
   ['insert-room', ADAPTED, { plate: { thickness: 8 } }, 0, /^an insert for M4, 8 mm long, in a bore of 5.6 mm$/],
   ['insert-room', ADAPTED, { plate: { thickness: 7 } }, -1, /5.6 mm; make the plate thicker/],
   ['slots', BELTED, {}, 4, /^4 mm each way along x$/],
@@ -382,6 +382,7 @@ describe('what checks of a motor plate say', () => {
     ['insert-room', MOUNTED, {}],
     ['machine-thread', MOUNTED, {}],
     ['machine-thread', ADAPTED, {}],
+    ['machine-thread', MOUNTED, { machine: { bare: 'tapped', holes: { screw: undefined, diameter: 20 } } }],
     ['motor-room', ADAPTED, {}],
     ['motor-room', MOUNTED, { machine: { bare: 'tapped' } }],
     ['slots', MOUNTED, {}],

@@ -19,6 +19,9 @@ export const FOLDERS = {
   'parts/common/{held-slab,slab,bolting,load-cases,stall-force}.ts': [
     'test/parts/common/{held-slab,slab,bolting,bolting-words,load-cases,material-at,stall-force}.test.ts',
   ],
+  'parts/common/{carriage-wall,tipped-slab,turning-speed,sliding-limits}.ts': [
+    'test/parts/common/{carriage-wall,tipped-slab,turning-speed,sliding-limits}.test.ts',
+  ],
   'parts/common/{held-checks,checks,profile-checks,pattern-fit,joints,residual}.ts': [
     'test/parts/common/{profile-checks,pattern-fit,joints,held-checks,bore-play,bolting}.test.ts',
     'test/parts/{coupling/checks,sleeve}/by-hand.test.ts',

@@ -34,6 +34,24 @@ describe('what a carriage has beside its opening', () => {
     expect(wallOf({ bore: exactly(16), offset: [0, -5] }).value.likely).toBeCloseTo(-1.2, 9);
   });
 
+  it('is more on the far side: a lone hole at 13.5 + 5 − 8 − 1.7', () => {
+    expect(wallOf({ bore: exactly(16), offset: [-5, 0] }, [[13.5, 0]]).value.likely).toBeCloseTo(8.8, 9);
+    expect(wallOf({ bore: exactly(16), offset: [0, 5] }, [[0, -13.5]]).value.likely).toBeCloseTo(8.8, 9);
+  });
+
+  it('says between what, and offers a cure below a millimetre, or what the sheet asks for', () => {
+    expect(wallOf({ bore: exactly(16) }).message).toBe('3.8 mm between its holes and a bore of 16 mm');
+    expect(wallOf({ slot: [20.2, 20] }).message).toBe('1.7 mm between its holes and a slot of 20.2 × 20 mm');
+    expect(wallOf({ bore: exactly(22) }).message).toBe(
+      '0.8 mm between its holes and a bore of 22 mm; use holes further out, or a carriage with a smaller opening',
+    );
+    const anyRoom = { pass: {}, of: (own: object) => own } as never;
+    const asked = (bore: number) =>
+      judgeCarriageWall({ bore: exactly(bore), offset: [0, 0] }, { centres: FOUR, across: exactly(3.4) }, anyRoom)!;
+    expect(asked(22).message).not.toContain('further out');
+    expect(asked(24).message).toContain('further out');
+  });
+
   it('says that screws in the bore hold on to nothing', () => {
     const { value, message } = wallOf({ bore: exactly(34) });
     expect(value.likely).toBeCloseTo(13.5 - 17 - 1.7, 9);

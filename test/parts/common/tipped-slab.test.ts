@@ -33,6 +33,20 @@ describe('a slab that tips about its edge', () => {
     expect(strip.stress).toBeCloseTo(18 / (20 * (64 / 6)), 6);
   });
 
+  it('bends most where an opening narrows it, though not at its screws', () => {
+    // at the third of eight steps from 9 to 21 mm, 13.5 mm, a window leaves 2 · 6 mm of a slab 40 mm wide; the load spreads to 18 + 2·4.5
+    const window = [
+      [13, 7.5],
+      [13, -7.5],
+      [14, -7.5],
+      [14, 7.5],
+    ] as const;
+    const slab = { outline: OUTLINE, thickness: 8, openings: [{ shape: { outline: window }, from: 0, to: 8 }] };
+    const strip = tippedStrip({ slab, supports: [place([21, 0])], reach }, 18)!;
+    expect(strip.distance).toBeCloseTo(13.5, 9);
+    expect(strip.stress).toBeCloseTo(13.5 / (12 * (64 / 6)), 6);
+  });
+
   it('breaks where nothing is left', () => {
     const slab = {
       outline: OUTLINE,

@@ -65,6 +65,27 @@ describe('what a clamp is said to do', () => {
     expect(opens.message).toMatch(/; use more or larger screws/);
   });
 
+  it('tells how far a load passes beside a line of screws, and what that does to each', () => {
+    const line = {
+      ...bolted,
+      centres: [
+        [15, 9],
+        [15, -9],
+      ],
+      edge: () => 22,
+    } as const;
+    const beside = judgeClamp(
+      line,
+      { material: ABS, duty: { load: 300, temperature: 23, axis: 'vertical' }, ...away },
+      limitsInForce(),
+    )!;
+    // half of 22/(22 − 15)
+    expect(beside.message).toContain(
+      '2 of them, 15 mm beside the load, which pries up to 1.6 times itself on each, against 300 N',
+    );
+    expect(beside.message).toMatch(/; use screws on the other side too, more or larger screws/);
+  });
+
   it('needs twice a load that stands, once a stall of a moment', () => {
     // 100 N·mm stall Tr8x2 at 199.3 N, greased: more than the load, but only for a moment
     const stall = { motor: { torque: 400 }, load: 1, temperature: 23, axis: 'vertical' };

@@ -30,6 +30,14 @@ describe('a screw that is held at its end', () => {
     expect(found('drive-column', { ...pushed, coupling: 'rigid' })!.value).toBeCloseTo(600 / 148.5 / 1.2, 1);
   });
 
+  it('sags where it lies, and not where it stands: 85 diameters in two bearings, 114 behind a rigid sleeve', () => {
+    const lying = { mounting: 'horizontal', duty: { span: 700 } };
+    // Tr8x2 as it was read, 7.85 mm
+    expect(found('drive-sag', lying)).toMatchObject({ word: 'but', value: expect.closeTo(700 / (85 * 7.85), 2) });
+    expect(found('drive-sag', { ...lying, coupling: 'rigid' })!.word).toBe('yes');
+    expect(found('drive-sag', { ...lying, mounting: 'motor-below' })).toBeUndefined();
+  });
+
   it('is not judged in a guard ring, whose need for a held end says it', () => {
     expect(found('drive-whirl', {}, RING)).toBeUndefined();
     expect(found('drive-column', {}, RING)).toBeUndefined();

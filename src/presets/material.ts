@@ -5,6 +5,8 @@ import type { Measured } from '../units/measured.js';
 export interface Material extends Plastic {
   /** preset name, or `custom` */
   readonly name: string;
+  /** a plastic that nobody names, and of which neither softening nor loss by heat nor strength is told: its figures are another's */
+  readonly unnamed?: true;
   /** fractions of the modelled size; the bounds are what is left after compensation */
   readonly shrink: { readonly plane: Measured; readonly axial: Measured };
   /** g/cm³ */

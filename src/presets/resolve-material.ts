@@ -25,8 +25,10 @@ export function resolveMaterial(
 ): Material {
   const { preset: named, ...own } = sheet ?? {};
   const changed = Object.values(own).some((figure) => figure !== undefined);
-  if (named === undefined && changed)
-    return merged('custom', own, materialPreset(DEFAULT_MATERIAL, presets, 'material'), assumptions);
+  if (named === undefined && changed) {
+    const custom = merged('custom', own, materialPreset(DEFAULT_MATERIAL, presets, 'material'), assumptions);
+    return TELLING.every((key) => own[key] !== undefined) ? custom : { ...custom, unnamed: true };
+  }
   const why = 'no material given; slides well and keeps its size';
   const name = assumptions.or(named, 'material', DEFAULT_MATERIAL, why);
   const field = changed ? 'material.preset' : 'material';
@@ -35,6 +37,9 @@ export function resolveMaterial(
 }
 
 type Figures = Omit<MaterialSheet, 'preset'>;
+
+/** Figures that tell one plastic from another, as far as heat and load go. */
+const TELLING: readonly (keyof Figures)[] = ['softening', 'heat', 'tensile'];
 
 function materialPreset(name: string, presets: PresetTexts, field: string): Material {
   const { id, data } = readPreset('material', name, presets, field);

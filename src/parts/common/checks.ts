@@ -4,13 +4,14 @@ import type { Printer } from '../../presets/printer.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
+import { askingPlastic } from './plastic-told.js';
 
 /**
  * A warm part softens.
  *
  *     reserve = softening temperature of the material − temperature around the part
  */
-export const heat: Check<{ readonly duty: DutySheet; readonly material: Material }> = {
+export const heat: Check<{ readonly duty: DutySheet; readonly material: Material }> = askingPlastic({
   id: 'heat',
   group: 'body',
   question: 'holds',
@@ -26,7 +27,7 @@ export const heat: Check<{ readonly duty: DutySheet; readonly material: Material
       cure: 'use a material that softens later, or keep the heat away',
     });
   },
-};
+});
 
 /** What is left before a material softens at a temperature. */
 export function judgeHeat(

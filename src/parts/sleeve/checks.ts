@@ -11,6 +11,7 @@ import { finerNozzle, oneOf } from '../common/finer-print.js';
 import { gripOfHeld, type Held, type HeldView, sectionOf } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
 import { judgeLocating, locatingPlaces } from '../common/locating.js';
+import { askingPlastic } from '../common/plastic-told.js';
 import { holeResidual, planeResidual } from '../common/residual.js';
 import { judgeSpeed, UNBALANCED } from '../common/turning-speed.js';
 import { askedWhereItHangs } from '../common/untold.js';
@@ -239,7 +240,7 @@ const bushRunout: SleeveCheck = {
  *
  *     reserve = softening temperature of the material − the hotter of shaft and air
  */
-const heat: SleeveCheck = {
+const heat: SleeveCheck = askingPlastic({
   ...body,
   id: 'heat',
   title: 'Reserve before it softens',
@@ -259,7 +260,7 @@ const heat: SleeveCheck = {
       `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(local, 0)} °C at the shaft${cure}`,
     );
   },
-};
+});
 
 /** Every check of a sleeve, in the order of the report. */
 export const SLEEVE_CHECKS: readonly SleeveCheck[] = askedWhereItHangs(

@@ -2,6 +2,7 @@ import { type Check, hard, notJudged, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { askingPlastic } from '../../common/plastic-told.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { insertTemperature } from '../temperatures.js';
 
@@ -13,7 +14,7 @@ const RESERVE = 20;
  *
  *     reserve = softening temperature − temperature there, the least of both hubs and the insert
  */
-export const heat: Check<CouplingDesign> = {
+export const heat: Check<CouplingDesign> = askingPlastic({
   id: 'heat',
   group: 'hubs',
   question: 'holds',
@@ -42,4 +43,4 @@ export const heat: Check<CouplingDesign> = {
     const cure = holds ? '' : '; use a material that softens later, or keep the heat away';
     return valued(exactly(reserve), `${words}${cure}`);
   },
-};
+});

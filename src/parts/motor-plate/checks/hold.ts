@@ -10,6 +10,7 @@ import { type BoltedPattern, clampForce, clampLeft, judgeClamp } from '../../com
 import { heat, judgeHeat } from '../../common/checks.js';
 import { seatDiameter } from '../../common/joints.js';
 import { judgeCases, judgedTemperature, type LoadCase } from '../../common/load-cases.js';
+import { askingPlastic } from '../../common/plastic-told.js';
 import { judgeFloors } from '../../common/pocket-floor.js';
 import { stallForce } from '../../common/stall-force.js';
 import { bendPlate } from '../bending.js';
@@ -21,7 +22,7 @@ type PlateCheck = Check<MotorPlateDesign>;
 const about = { group: 'plate', question: 'holds', source: 'derived: one law of strength', grave: true } as const;
 
 /** The face of a motor is the warmest thing on its axis. */
-const face: PlateCheck = {
+const face: PlateCheck = askingPlastic({
   ...heat,
   title: "Reserve before it softens at the motor's face",
   moves: 'motor.temperature, material',
@@ -29,7 +30,7 @@ const face: PlateCheck = {
     judgeHeat({ material, temperature: judgedTemperature(duty), where: "at the motor's face" }, pass, {
       cure: 'use a material that softens later, less motor current (30 % less is half the heat), or a metal plate between',
     }),
-};
+});
 
 /** The plate hangs between motor and machine. */
 const plateBending: PlateCheck = {

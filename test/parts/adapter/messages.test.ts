@@ -574,7 +574,13 @@ describe('what cures a plate', () => {
     const turns = (duty: Tree) =>
       findingOf(changed(FREE, { duty, limits: { 'float-backlash': { max: 0.01 } } }), 'float-backlash')!.message;
     expect(turns({ axis: 'vertical', pull: 'onto' })).toContain('float.sideways, or hold: keys');
-    for (const duty of [{ axis: 'vertical', pull: 'away' }, { axis: 'vertical' }, { axis: 'horizontal' }])
+    for (const duty of [
+      { axis: 'vertical', pull: 'away' },
+      { axis: 'vertical' },
+      { axis: 'horizontal' },
+      { axis: 'horizontal', pull: 'onto' },
+      { axis: undefined, pull: 'onto' },
+    ])
       expect(turns(duty)).toMatch(/less float\.along or float\.sideways$/);
   });
 
@@ -582,5 +588,29 @@ describe('what cures a plate', () => {
     const kept = findingOf(changed(KEYED, { duty: { axis: 'horizontal' } }), 'nut-kept')!;
     expect(kept.verdict).toBe('fail');
     expect(kept.message).toContain('use hold: screws');
+    const kind = (duty: Tree) => findingOf(changed(KEYED, { duty }), 'nut-kept')!;
+    expect(kind({ axis: undefined, pull: 'onto' }).missing).toEqual(['duty.axis']);
+    expect(kind({ axis: 'vertical', pull: 'onto' }).word).toBe('yes');
+  });
+
+  it('is a recess, where a ring of the carriage finds no room in the bore', () => {
+    const ringed = (carriage: Tree, more: Tree = {}) =>
+      findingOf(changed(EXACT, { carriage, ...more }), 'spigot-room')!;
+    // the bore of 10.4 mm; a ring 1 mm aside lacks twice that
+    const centred = ringed({ spigot: 6 });
+    expect(centred.value).toBeCloseTo(4.4, 2);
+    expect(centred.message).toMatch(/^a ring of 6 mm has 4\.4 mm in the plate's bore$/);
+    expect(ringed({ spigot: 6, offset: [1, 0] }).value).toBeCloseTo(2.4, 2);
+    const rides = ringed({ spigot: 20 });
+    expect(rides.message).toMatch(
+      /mm in the plate's bore, and the plate would ride on it; register\.carriage: recess takes it in, or a wider plate\.bore$/,
+    );
+    // a recess lies about the carriage's own middle
+    const recess = { register: { carriage: 'recess' } };
+    const taken = ringed({ spigot: 20 }, recess);
+    expect(taken.message).toMatch(/ mm in a recess [\d.]+ mm deep, which must be deeper than it is high$/);
+    expect(ringed({ spigot: 20, offset: [1.5, 1] }, recess).value).toBeCloseTo(taken.value!, 6);
+    const close = ringed({ spigot: '10.38 ± 0.1 mm' });
+    expect(close.message).toMatch(/ mm in the plate's bore; register\.carriage: recess/);
   });
 });

@@ -324,6 +324,28 @@ describe('a plate whose screws stand on one side', () => {
     expect(row.message).toContain("it hangs beside the carriage's screws and tips about its edge, 1560 N·mm");
   });
 
+  it('lies on the carriage where it is pressed on', () => {
+    const pressed = found('plate-bending', { ...SIDE, duty: { ...SIDE.duty, pull: 'onto', axis: 'vertical' } })!;
+    expect(pressed.message).not.toContain('tips');
+  });
+
+  it('pries the screws of a nut that stand on one side of it: 16 / (16 − 10) times the load, half of it on each', () => {
+    const nut = {
+      flange: { diameter: 32 },
+      holes: {
+        at: [
+          [10, 6],
+          [10, -6],
+        ],
+        count: undefined,
+        circle: undefined,
+        start: undefined,
+      },
+    };
+    const { message } = found('bolt-clamp-nut', { nut, duty: { pull: 'away', load: 20, temperature: 25 } })!;
+    expect(message).toContain('2 of them, 10 mm beside the load, which pries up to 1.3 times itself on each,');
+  });
+
   it('pries its screws up to 36 / (36 − 26) times the load, half of it on each', () => {
     const { message } = found('bolt-clamp-carriage', SIDE)!;
     expect(message).toContain('2 of them, 26 mm beside the load, which pries up to 1.8 times itself on each,');

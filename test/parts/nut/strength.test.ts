@@ -166,6 +166,9 @@ describe('strength and life', () => {
     expect(pressed(UNTOLD).missing).toEqual(['duty.on_time', 'duty.cycle']);
     expect(pressed({ on_time: undefined, cycle: undefined }).missing).toEqual(['duty.cycle']);
     expect(pressed({ moving: undefined, on_time: 60 })).toMatchObject({ word: 'but' });
+    // one that never rests has nothing to tell, nor one whose feed nobody knows
+    expect(pressed({ ...UNTOLD, moving: '100 %' }).word).toBe('but');
+    expect(pressed({ ...UNTOLD, feed: undefined }).word).toBe('yes');
     // 3.25 MPa of 2.76 are too much in the cool too
     expect(pressed({ ...UNTOLD, load: 300 }).word).toBe('no');
     // no friction can boil what has no law: above 250 °C nothing is worked out
@@ -281,6 +284,10 @@ describe('rubbing', () => {
     expect(found('wear-pv', { duty: { on_time: undefined, cycle: undefined } })!.value).toBeCloseTo(running, 6);
     expect(found('wear-pv', { duty: { on_time: undefined } })!.value).toBeCloseTo(0.15 * running, 6);
     expect(found('wear-peak')!.value).toBeCloseTo(running, 6);
+    // what never rests fails by what runs; where nobody tells of rests it is a caution
+    const always = found('wear-pv', { duty: { ...UNTOLD, moving: '100 %', load: 150 } })!;
+    expect(always).toMatchObject({ word: 'no', value: expect.closeTo(5 * running, 5) });
+    expect(found('wear-pv', { duty: { ...UNTOLD, load: 150 } })!.word).toBe('but');
   });
 
   it('a cycle that is long beside the nut’s own time, which is shown, is not averaged', () => {

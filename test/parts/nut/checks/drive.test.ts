@@ -131,3 +131,9 @@ it('an axis that falls is told before layers that are off the grid', () => {
   expect(rows[0]!.check).toBe('drive-holding');
   expect(checks.find(({ id }) => id === 'drive-layer-grid')!.verdict).toBe('caution');
 });
+
+it('a screw sags where it lies, and not where it stands', () => {
+  const row = (axis: string) => findingOf(nutSheet({ duty: { axis, span: 500, ends: 'fixed-free' } }), 'drive-sag');
+  expect(row('horizontal')!.word).toBe('but');
+  expect(row('vertical')).toBeUndefined();
+});

@@ -209,3 +209,40 @@ describe('a body pulled out of its flange, by hand', () => {
     expect(findingOf(nutSheet({ holes: undefined }), 'flange-bending')).toBeUndefined();
   });
 });
+
+describe('a flange whose screws stand on one side, by hand', () => {
+  const bent = (pull: 'away' | 'onto') =>
+    bendFlange(
+      design(
+        nutSheet({
+          fillet: 0,
+          body: { diameter: 18 },
+          flange: { shape: 'rectangular', size: [44, 34], diameter: undefined, thickness: 8 },
+          holes: {
+            at: [
+              [15, 9],
+              [15, -9],
+            ],
+            count: undefined,
+            circle: undefined,
+            start: undefined,
+            screw: 'M4',
+            fit: 'medium',
+            diameter: undefined,
+          },
+          carriage: undefined,
+        }),
+      ) as NutDesign,
+      pull,
+    )!;
+
+  it('tips about its edge where it is pulled: 15 mm of arm on (18 + 2 · 6 − 2 · 4.5) × 8 mm', () => {
+    const pulled = bent('away');
+    expect(pulled.stress).toBeCloseTo(15 / ((21 * 64) / 6), 6);
+    expect(pulled.words).toBe('tipped about its edge, 15 mm of arm on a section of 21 × 8 mm');
+  });
+
+  it('lies where it is pressed on', () => {
+    expect(bent('onto').words).not.toContain('tipped');
+  });
+});

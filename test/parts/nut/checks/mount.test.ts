@@ -250,3 +250,34 @@ it('moves sideways by half the play in its holes, less what two or more may stan
   expect(room(1)).toMatchObject({ least: expect.closeTo(0.266, 6), value: expect.closeTo(0.3, 6) });
   for (const count of [2, 3]) expect(room(count).least).toBeCloseTo(0.266 - 0.1675, 6);
 });
+
+describe('what the carriage has between its bore and its holes, by hand', () => {
+  it('is 12.5 − 14.5 − 1.5 mm of M3 on 25 mm over a bore of 29, and of its own holes where they are told', () => {
+    const open = { holes: { circle: 25 }, carriage: { bore: '29 ± 0 mm' } };
+    expect(found('carriage-wall', open)).toMatchObject({ word: 'no', value: expect.closeTo(-3.5, 6) });
+    const own = { count: 4, circle: 35, start: 45, screw: 'M3', diameter: '3.6 ± 0 mm' };
+    // 17.5 − 14.5 − 1.8
+    expect(found('carriage-wall', { ...open, carriage: { bore: '29 ± 0 mm', holes: own } }).value).toBeCloseTo(1.2, 6);
+  });
+
+  it('counts a hole that no listed screw goes through by its own size: 30 − 15 − 10 mm', () => {
+    const wide = {
+      flange: { diameter: 90 },
+      holes: { circle: 60, screw: undefined, fit: undefined, diameter: '20 ± 0 mm', head: 'none' },
+      carriage: { bore: '30 ± 0 mm' },
+    };
+    expect(found('carriage-wall', wide).value).toBeCloseTo(5, 6);
+  });
+
+  it('is nothing of a nut without holes', () => {
+    expect(found('carriage-wall', { flange: undefined, holes: undefined, carriage: { bore: 29 } })).toBeUndefined();
+  });
+});
+
+it('a nut that goes in nowhere with all of its screws has no room to align', () => {
+  // holes of 3.6 mm on 27 mm against threads on 24 mm: 1.5 mm apart, 0.3 mm of room
+  const apart = { carriage: { bore: 20, holes: { count: 4, circle: 24, start: 45, screw: 'M3', diameter: 3.6 } } };
+  const row = found('mount-float', apart);
+  expect(row.value).toBeLessThan(0);
+  expect(row.message).toContain('no room to align: the nut goes in nowhere with all of its screws');
+});

@@ -55,7 +55,7 @@ function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
   if (edges.length > 0) return worst(edges.flatMap((edge) => over(edge, 'edge')));
   const supports = screwSupports(design);
   const found = over(supports, 'screws');
-  const tipped = pull === 'away' ? tippedStrip({ slab, supports, ...load }, load.across) : undefined;
+  const tipped = pull === 'away' ? tippedStrip({ slab, supports, ...load }, load) : undefined;
   return worst(tipped ? found.flatMap((one) => [one, { ...one, strip: tipped, held: 'tipped' as const }]) : found);
 }
 

@@ -10,14 +10,15 @@ const STATIONS = 8;
  * The weakest section of a slab that tips about its edge, since the load that pulls it off passes beside the line of its screws: on
  * the way from load to line a cut bends with its whole distance from the load, as wide as the load spreads by 45°.
  *
- *     M = F·s        σ = M / Z,  b = D + 2·(s − r), no wider than the slab, less what is cut out of it
+ *     M = F·s        σ = K·M / Z,  b = D + 2·(s − r), no wider than the slab, less what is cut out of it
  *
- * @param across D, of what brings the load in; r is how far it reaches, mm
+ * @param p.across D, of what brings the load in; r is how far it reaches, mm
+ * @param p.notch  K, what the corner adds where the load comes in; 1 at every other cut
  * @returns undefined where the screws stand around the load, or their line runs under what brings it in
  */
 export function tippedStrip(
   { slab, supports, reach }: Pick<HeldSlab, 'slab' | 'supports' | 'reach'>,
-  across: number,
+  { across, notch = 1 }: { readonly across: number; readonly notch?: number },
 ): Strip | undefined {
   const beside = besideScrews(supports.map(({ at }) => at));
   if (!beside) return undefined;
@@ -28,8 +29,9 @@ export function tippedStrip(
     const distance = first + ((last - first) * i) / STATIONS;
     const half = across / 2 + distance - first;
     const section = sectionOf(materialAt(slab, { along, distance }, [[-half, half]]));
-    const stress = section.modulus === 0 ? Infinity : distance / section.modulus;
-    return { share: 1, arm: distance, section, corner: 1, along, distance, stress };
+    const corner = i === 0 ? notch : 1;
+    const stress = section.modulus === 0 ? Infinity : (corner * distance) / section.modulus;
+    return { share: 1, arm: distance, section, corner, along, distance, stress };
   });
   return cuts.reduce((worst, next) => (next.stress > worst.stress ? next : worst));
 }

@@ -66,23 +66,19 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
     reach: reach(weakest.along),
     across,
   });
-  const ring = ringStress(design, places);
   const notch = notchOf(design, pull);
-  const strip = notch * weakest.stress;
-  const root =
-    notch === 1 ? '' : `, ${plain(notch, 1)} times that at its root (fillet ${plain(finished.fillet, 2)} mm)`;
-  const tipped = pull === 'away' ? tippedStrip({ slab, supports, reach }, across) : undefined;
-  if (tipped && tipped.stress > Math.max(ring, strip))
-    return {
-      stress: tipped.stress,
-      sag,
-      arm,
-      crowding,
-      words: `tipped about its edge, ${stripWords(tipped, slab.thickness)}`,
-    };
-  return ring > strip
-    ? { stress: ring, sag, arm, crowding, words: 'the flange as a loose ring' }
-    : { stress: strip, sag, arm, crowding, words: `${stripWords(weakest, slab.thickness)}${root}` };
+  const root = (times: number) =>
+    times === 1 ? '' : `, ${plain(times, 1)} times that at its root (fillet ${plain(finished.fillet, 2)} mm)`;
+  const words = (strip: Strip) => stripWords(strip, slab.thickness);
+  const tipped = pull === 'away' ? tippedStrip({ slab, supports, reach }, { across, notch }) : undefined;
+  const ways = [
+    { stress: notch * weakest.stress, words: `${words(weakest)}${root(notch)}` },
+    { stress: ringStress(design, places), words: 'the flange as a loose ring' },
+    ...(tipped
+      ? [{ stress: tipped.stress, words: `tipped about its edge, ${words(tipped)}${root(tipped.corner)}` }]
+      : []),
+  ];
+  return { ...ways.reduce((a, b) => (b.stress > a.stress ? b : a)), sag, arm, crowding };
 }
 
 /** How the load on a strip turns the body: its arm from there, and how it crowds on the strip. */

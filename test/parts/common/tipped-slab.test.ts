@@ -19,7 +19,7 @@ describe('a slab that tips about its edge', () => {
       [18, -9],
     ] as const;
     const slab = { outline: OUTLINE, thickness: 8, openings: holes.map(hole) };
-    const strip = tippedStrip({ slab, supports: holes.map(place), reach }, 18)!;
+    const strip = tippedStrip({ slab, supports: holes.map(place), reach }, { across: 18 })!;
     // Z = 27 · 64 / 6
     expect(strip.stress).toBeCloseTo(18 / 288, 6);
     expect(strip.arm).toBeCloseTo(18, 9);
@@ -28,7 +28,7 @@ describe('a slab that tips about its edge', () => {
   it('is no wider than the slab, and bends with the whole distance from the load', () => {
     const lone = [18, 0] as const;
     const slab = { outline: OUTLINE.map(([x, y]) => [x, y / 2] as const), thickness: 8, openings: [] };
-    const strip = tippedStrip({ slab, supports: [place(lone)], reach }, 18)!;
+    const strip = tippedStrip({ slab, supports: [place(lone)], reach }, { across: 18 })!;
     // 20 mm wide at most: Z = 20 · 64 / 6
     expect(strip.stress).toBeCloseTo(18 / (20 * (64 / 6)), 6);
   });
@@ -42,9 +42,17 @@ describe('a slab that tips about its edge', () => {
       [14, 7.5],
     ] as const;
     const slab = { outline: OUTLINE, thickness: 8, openings: [{ shape: { outline: window }, from: 0, to: 8 }] };
-    const strip = tippedStrip({ slab, supports: [place([21, 0])], reach }, 18)!;
+    const strip = tippedStrip({ slab, supports: [place([21, 0])], reach }, { across: 18 })!;
     expect(strip.distance).toBeCloseTo(13.5, 9);
     expect(strip.stress).toBeCloseTo(13.5 / (12 * (64 / 6)), 6);
+  });
+
+  it('bends at the corner where the load comes in, where that adds more: 2 · 9 mm on 18 × 8', () => {
+    const slab = { outline: OUTLINE, thickness: 8, openings: [] };
+    const at = (notch: number) => tippedStrip({ slab, supports: [place([18, 0])], reach }, { across: 18, notch })!;
+    expect(at(2)).toMatchObject({ corner: 2, distance: 9, stress: expect.closeTo((2 * 9 * 6) / (18 * 64), 6) });
+    // 18 mm on 18 + 2 · 9 of it, where the corner adds nothing
+    expect(at(1)).toMatchObject({ corner: 1, stress: expect.closeTo((18 * 6) / (36 * 64), 6) });
   });
 
   it('breaks where nothing is left', () => {
@@ -53,17 +61,17 @@ describe('a slab that tips about its edge', () => {
       thickness: 8,
       openings: [{ shape: { at: [18, 0] as const, radius: 30 }, from: 0, to: 8 }],
     };
-    expect(tippedStrip({ slab, supports: [place([18, 0])], reach }, 18)!.stress).toBe(Infinity);
+    expect(tippedStrip({ slab, supports: [place([18, 0])], reach }, { across: 18 })!.stress).toBe(Infinity);
   });
 
   it('does not bend where the line runs under what brings the load in', () => {
     const slab = { outline: OUTLINE, thickness: 8, openings: [] };
-    expect(tippedStrip({ slab, supports: [place([9, 0])], reach }, 18)).toBeUndefined();
-    expect(tippedStrip({ slab, supports: [place([9.1, 0])], reach }, 18)).toBeDefined();
+    expect(tippedStrip({ slab, supports: [place([9, 0])], reach }, { across: 18 })).toBeUndefined();
+    expect(tippedStrip({ slab, supports: [place([9.1, 0])], reach }, { across: 18 })).toBeDefined();
   });
 
   it('does not tip on screws around the load', () => {
     const slab = { outline: OUTLINE, thickness: 8, openings: [] };
-    expect(tippedStrip({ slab, supports: [place([18, 0]), place([-18, 0])], reach }, 18)).toBeUndefined();
+    expect(tippedStrip({ slab, supports: [place([18, 0]), place([-18, 0])], reach }, { across: 18 })).toBeUndefined();
   });
 });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { rootNotch } from '../../../../src/mechanics/strength/notch.js';
 import type { NutDesign } from '../../../../src/parts/nut/dimensions.js';
 import { bendFlange } from '../../../../src/parts/nut/flange-bending.js';
 import { design } from '../../../../src/pipeline/design.js';
 import { FAMILY_BASE, METAL } from '../../../support/family-sheet.js';
-import { nutSheet } from '../../../support/nut-sheets.js';
+import { changed, nutSheet } from '../../../support/nut-sheets.js';
 import { findingOf } from '../../../support/one-finding.js';
 
 /** Two ears of 46 × 14.5 × 3.6 mm on a body of 14 mm, two M4 on 32 mm, PETG at 23 °C, a motor of 0.4 N·m on Tr8x2. */
@@ -211,38 +212,45 @@ describe('a body pulled out of its flange, by hand', () => {
 });
 
 describe('a flange whose screws stand on one side, by hand', () => {
-  const bent = (pull: 'away' | 'onto') =>
-    bendFlange(
-      design(
-        nutSheet({
-          fillet: 0,
-          body: { diameter: 18 },
-          flange: { shape: 'rectangular', size: [44, 34], diameter: undefined, thickness: 8 },
-          holes: {
-            at: [
-              [15, 9],
-              [15, -9],
-            ],
-            count: undefined,
-            circle: undefined,
-            start: undefined,
-            screw: 'M4',
-            fit: 'medium',
-            diameter: undefined,
-          },
-          carriage: undefined,
-        }),
-      ) as NutDesign,
-      pull,
-    )!;
+  const bent = (pull: 'away' | 'onto', at: number, changes: Record<string, unknown> = {}) => {
+    const holes = {
+      at: [
+        [at, 9],
+        [at, -9],
+      ],
+      count: undefined,
+      circle: undefined,
+      start: undefined,
+      screw: 'M4',
+      fit: 'medium',
+      diameter: undefined,
+    };
+    const flange = { shape: 'rectangular', size: [44, 34], diameter: undefined, thickness: 8 };
+    const sheet = nutSheet({ fillet: 0, body: { diameter: 18 }, flange, holes, carriage: undefined });
+    return bendFlange(design(changed(sheet, changes)) as NutDesign, pull)!;
+  };
 
   it('tips about its edge where it is pulled: 15 mm of arm on (18 + 2 · 6 − 2 · 4.5) × 8 mm', () => {
-    const pulled = bent('away');
+    const pulled = bent('away', 15);
     expect(pulled.stress).toBeCloseTo(15 / ((21 * 64) / 6), 6);
     expect(pulled.words).toBe('tipped about its edge, 15 mm of arm on a section of 21 × 8 mm');
   });
 
+  it('bends more at the sharp corner of a body that is drawn out: 9 mm of arm on 18 × 8 mm', () => {
+    const pulled = bent('away', 15, { stands: 'away', holes: { head: 'body' } });
+    const corner = rootNotch({ fillet: 0, thickness: 8 });
+    expect(pulled.stress).toBeCloseTo((corner * 9 * 6) / (18 * 64), 3);
+    expect(pulled.words).toMatch(
+      /^tipped about its edge, 9 mm of arm on a section of 18 × 8 mm, [\d.]+ times that at its root/,
+    );
+  });
+
+  it('bends as a strip where its screws are so far off that this bears more', () => {
+    const far = { stands: 'away', holes: { head: 'body' }, flange: { size: [100, 34] } };
+    expect(bent('away', 44, far).words).not.toContain('tipped');
+  });
+
   it('lies where it is pressed on', () => {
-    expect(bent('onto').words).not.toContain('tipped');
+    expect(bent('onto', 15).words).not.toContain('tipped');
   });
 });

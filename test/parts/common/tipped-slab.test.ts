@@ -51,6 +51,14 @@ describe('a slab that tips about its edge', () => {
     const slab = { outline: OUTLINE, thickness: 8, openings: [] };
     const at = (notch: number) => tippedStrip({ slab, supports: [place([18, 0])], reach }, { across: 18, notch })!;
     expect(at(2)).toMatchObject({ corner: 2, distance: 9, stress: expect.closeTo((2 * 9 * 6) / (18 * 64), 6) });
+    // at its holes, 27 mm of 8 with 18 of arm, nothing is added
+    const holes = [
+      [18, 9],
+      [18, -9],
+    ] as const;
+    const drilled = { ...slab, openings: holes.map(hole) };
+    const weak = tippedStrip({ slab: drilled, supports: holes.map(place), reach }, { across: 18, notch: 1.2 })!;
+    expect(weak).toMatchObject({ corner: 1, distance: 18, stress: expect.closeTo(18 / 288, 6) });
     // 18 mm on 18 + 2 · 9 of it, where the corner adds nothing
     expect(at(1)).toMatchObject({ corner: 1, stress: expect.closeTo((18 * 6) / (36 * 64), 6) });
   });

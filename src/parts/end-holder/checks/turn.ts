@@ -277,11 +277,15 @@ const bushSpeed: HolderCheck = {
   },
 };
 
-/** A screw that is held at this end, judged: its ends are those that are told, unless they say that it is free, or as coupling and holder hold them. */
+/**
+ * A screw that is held at this end, judged: its ends are those that are told, unless they say that it is free, or as coupling and holder
+ * hold them. One bearing clamps nothing, whatever is told.
+ */
 function ofHeld(judge: (driven: Driven, limits: LimitsInForce) => Outcome | undefined): HolderCheck['run'] {
   return ({ role, coupling, screw, duty }, limits) => {
     if (role === 'free') return undefined;
-    const ends = duty.ends === undefined || duty.ends === 'fixed-free' ? endsOf(true, coupling) : duty.ends;
+    const told = duty.ends === 'fixed-fixed' ? 'fixed-supported' : duty.ends;
+    const ends = told === undefined || told === 'fixed-free' ? endsOf(true, coupling) : told;
     return judge({ screw, duty: { ...duty, ends } }, limits);
   };
 }
@@ -308,7 +312,7 @@ const heldColumn: HolderCheck = {
 /**
  * A long level screw hangs down between its ends.
  *
- *     share = L / (85 · d)      L = free length, d = major diameter; 114, 145 where an end is clamped
+ *     share = L / (85 · d)      L = free length, d = major diameter; 114 where the other end is clamped
  */
 const heldSag: HolderCheck = {
   ...about,

@@ -17,11 +17,13 @@ export function boresEntered(design: AdapterDesign): BoreEntered[] {
   const { bore } = layout.plate;
   const printed = sum(exactly(bore), holeResidual(design, bore));
   const beyond = nut.length === undefined ? Infinity : nut.length - nut.flangeThickness;
-  const opening = carriage.bore ?? (carriage.slot ? exactly(Math.min(...carriage.slot)) : undefined);
+  const { bore: hole, slot, spigot } = carriage;
+  // a ring that is raised around the opening is wider than that
+  const opening = hole ?? (slot ? exactly(Math.min(...slot)) : spigot);
   const aside = 2 * Math.hypot(...carriage.offset);
   const inCarriage = (room: Measured): BoreEntered => ({
     of: 'carriage',
-    where: "the carriage's opening",
+    where: opening === spigot ? "the ring around the carriage's opening" : "the carriage's opening",
     room: shifted(room, -aside),
   });
   const bodyReaches = nut.seat === 'outside' && nut.stands === 'through' && beyond > seatHeight;

@@ -103,6 +103,19 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
   ['mount-bore', EXACT, { ...bore(12), carriage: { bore: undefined } }, /^1.8 mm in the plate's bore$/],
   ['mount-bore', EXACT, { ...bore(12), carriage: { bore: undefined, slot: [20, 11] } }, /^0.8 mm in the carriage's/],
   ['mount-bore', EXACT, { ...bore(12), carriage: { offset: [0.1, 0] } }, /^0.4 mm in the carriage's opening/],
+  // a ring of 26 mm is wider than its opening: a flange of 22 mm may go in, one of 30 mm never does
+  [
+    'mount-bore',
+    SUNK,
+    { carriage: { bore: undefined, spigot: 26 } },
+    /^4 mm in the ring around the carriage's opening$/,
+  ],
+  [
+    'mount-bore',
+    SUNK,
+    { carriage: { bore: undefined, spigot: 26 }, nut: { flange: { diameter: 30 } }, plate: { bore: 12 } },
+    /^-4 mm in the ring around the carriage's opening/,
+  ],
   ['mount-bore', SUNK, { carriage: { offset: [0.1, 0] } }, /^3.8 mm in the carriage's opening$/],
   [
     'mount-bore',

@@ -6,7 +6,7 @@ import { DERATING, whirlSpeed } from '../../mechanics/whirl.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
 import { plain } from '../../units/format.js';
-import { exactly, type Measured } from '../../units/measured.js';
+import type { Measured } from '../../units/measured.js';
 import { longestSpan } from './axial-path.js';
 
 /** A screw and what it is asked to do. */
@@ -76,8 +76,8 @@ export function judgeWhirl({ duty, screw }: Driven, { pass }: Limits): Outcome |
  */
 export function judgeColumn({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {
   const { span, load, ends } = duty;
-  if (span === undefined) return bearsAtLongest({ duty, screw }, pass) ? undefined : notJudged(...untoldOf(duty));
   if (load === undefined) return notJudged('duty.load');
+  if (span === undefined) return bearsAtLongest(load, { duty, screw }, pass) ? undefined : notJudged(...untoldOf(duty));
   if (ends === undefined) return notJudged('duty.ends');
   const column = (rootDiameter: number) => columnLoad({ rootDiameter, span, ends });
   const share = byRoot(screw, (root) => load / column(root));
@@ -94,8 +94,9 @@ export function judgeColumn({ duty, screw }: Driven, { pass }: Limits): Outcome 
 export function judgeSag({ duty, screw }: Driven, { pass }: Limits): Outcome | undefined {
   const { span, ends = 'fixed-free' } = duty;
   if (span === undefined) return notJudged('duty.span');
-  const most = SAG_DIAMETERS[ends] * screw.major.likely;
-  const share = exactly(span / most);
+  const most = (diameter: number) => SAG_DIAMETERS[ends] * diameter;
+  const { least, likely } = screw.major;
+  const share = { least: span / most(screw.major.most), likely: span / most(likely), most: span / most(least) };
   const isFine = allKeep(share, pass);
   if (duty.ends === undefined && !isFine) return notJudged('duty.ends');
   const free = ends === 'fixed-free';
@@ -103,13 +104,12 @@ export function judgeSag({ duty, screw }: Driven, { pass }: Limits): Outcome | u
   const cure = isFine ? '' : `; ${better}, or take a thicker screw`;
   return valued(
     share,
-    `${plain(span)} mm ${free ? 'stand free' : 'between its ends'}, of ${plain(most, 0)} mm from which a level screw sags${cure}`,
+    `${plain(span)} mm ${free ? 'stand free' : 'between its ends'}, of ${plain(most(likely), 0)} mm from which a level screw sags${cure}`,
   );
 }
 
 /** Whether a screw of which neither length nor ends are told bears the load, by the worst of both that is usual. */
-function bearsAtLongest({ duty: { load, ends = 'fixed-free' }, screw }: Driven, pass: Bounds): boolean {
-  if (load === undefined) return true;
+function bearsAtLongest(load: number, { duty: { ends = 'fixed-free' }, screw }: Driven, pass: Bounds): boolean {
   const span = longestSpan(screw.major.likely);
   const column = (rootDiameter: number) => columnLoad({ rootDiameter, span, ends });
   return allKeep(

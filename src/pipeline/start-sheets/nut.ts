@@ -184,7 +184,7 @@ duty:
   on_time: 10 s                 # in motion, in one go
   cycle: 100 s                  # from one start to the next: a nut that rests bears more
   motor: {steps: 200, microsteps: 16, torque: 0.15 N m}
-  span: 320 mm                  # free length of the screw
+  span: 300 mm                  # free length of the screw
   ends: fixed-free              # fixed-free, supported, fixed-supported, fixed-fixed
   layer_heights: [0.1 mm, 0.2 mm]
 

@@ -12,7 +12,7 @@ const ROOT = { cut: 6, rolled: 5 };
 const DUTY = { span: 600, feed: 100, load: 100, ends: 'supported' } as const;
 type Driven = Parameters<typeof judgeWhirl>[0];
 const driven = (duty: object, leastRoot: object = ROOT) =>
-  ({ duty, screw: { lead: 4, leastRoot, major: { likely: 8 } } }) as unknown as Driven;
+  ({ duty, screw: { lead: 4, leastRoot, major: { least: 7.5, likely: 8, most: 8 } } }) as unknown as Driven;
 const without = (key: keyof typeof DUTY) => ({ ...DUTY, [key]: undefined });
 
 describe('a screw that whirls', () => {
@@ -44,9 +44,9 @@ describe('a level screw', () => {
   const level = (duty: object) => judgeSag(driven(duty), SAG.limits);
 
   it('sags from 40 diameters on with a free end: 320 mm of 8 mm', () => {
-    expect(level({ span: 320, ends: 'fixed-free' })).toMatchObject({
-      value: { likely: 1 },
-      message: '320 mm stand free, of 320 mm from which a level screw sags',
+    expect(level({ span: 320, ends: 'fixed-free' })).toMatchObject({ value: { least: 1, likely: 1, most: 8 / 7.5 } });
+    expect(level({ span: 300, ends: 'fixed-free' })).toMatchObject({
+      message: '300 mm stand free, of 320 mm from which a level screw sags',
     });
     expect(level({ span: 400, ends: 'fixed-free' })).toMatchObject({
       value: { likely: 1.25 },
@@ -102,7 +102,7 @@ describe('a screw that buckles', () => {
     [without('span'), 31.4, ['duty.span']],
     [{ ...without('span'), ends: undefined }, 7.8, undefined],
     [{ ...without('span'), ends: undefined }, 7.9, ['duty.span', 'duty.ends']],
-    [without('span'), undefined, undefined],
+    [without('span'), undefined, ['duty.load']],
   ])('asks for a span that nobody tells where a metre would not bear the load: %#', (duty, load, missing) => {
     const found = judgeColumn(driven({ ...duty, load }), BELOW_BUCKLING);
     expect(found?.kind === 'not-judged' ? found.missing : found).toEqual(missing);

@@ -75,6 +75,7 @@ export const END_HOLDER_CASES: VerdictCases = {
   'drive-sag': {
     yes: [GUIDED, { mounting: 'horizontal' }],
     // 85 · 7.85 = 667 mm between two bearings
+    perhaps: [GUIDED, { mounting: 'horizontal', duty: { span: 667 } }],
     but: [GUIDED, { mounting: 'horizontal', duty: { span: 700 } }],
     'not-told': [GUIDED, { mounting: 'horizontal', duty: { span: undefined } }],
   },

@@ -281,7 +281,7 @@ export const NUT_CASES: VerdictCases = {
   },
   'drive-sag': {
     yes: [SOUND_NUT, { duty: { axis: 'horizontal', ends: 'fixed-free' } }],
-    // 40 · 9.95 = 398 mm
+    // 40 · 10 = 400 mm
     but: [SOUND_NUT, { duty: { axis: 'horizontal', ends: 'fixed-free', span: 410 } }],
     'not-told': [SOUND_NUT, { duty: { axis: 'horizontal', ends: undefined, span: 410 } }],
   },

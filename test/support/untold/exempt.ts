@@ -78,6 +78,7 @@ const AXIS_ROWS: typeof ROWS = [
     ['axis-locating', 'locating-bearings'],
     'an axis lists its parts; that no collar is among them is assumed and listed',
   ],
+  [['thrust_bearing'], ['axis-told'], 'untold it follows from the collar that is there; a no contradicts it'],
   [
     ['lengths.screw'],
     ['axis-screw-length', 'end-room'],

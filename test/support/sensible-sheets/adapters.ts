@@ -68,7 +68,10 @@ export const sensibleAdapter: fc.Arbitrary<Record<string, unknown>> = fc
     }[r.flange];
     const carriageScrew = nominal(r.carriage.screw);
     const inner = r.kind === 'blank' ? bore / 2 + 3 + (r.step?.[0] ?? 0) / 2 : flange / 2 + 1.2 * carriageScrew;
-    const opening = r.carriageBore === undefined ? undefined : tidy(bore + 1 + r.carriageBore);
+    // a flange on the carriage's side goes into its opening, over its corners and off its middle
+    const sunk = r.kind !== 'blank' && r.seat === 'carriage';
+    const entering = sunk ? (r.flange === 'square' ? Math.SQRT2 : 1) * flange + 7.5 : bore;
+    const opening = r.carriageBore === undefined ? undefined : tidy(entering + 1 + r.carriageBore);
     const reach = tidy(Math.max(inner, (opening ?? 0) / 2 + 2) + 1.5 * carriageScrew + 2 + r.carriage.room);
     const far = tidy(2 * (reach + 6 + 2.2 * carriageScrew));
     const outline = {

@@ -14,6 +14,7 @@ import type { ClassedSize } from '../../sheet/screw/screw-in-hand.js';
 import { exactly, halfWidth, type Measured, plusMinus } from '../../units/measured.js';
 import { threadColumns } from '../common/thread-shape.js';
 import type { NutDesign } from './dimensions.js';
+import { shiftOf } from './variants/twin.js';
 
 /** What the fit of a nut hangs on: what the printer leaves after compensation, readings of the screw, effects of form. */
 export type NutInput =
@@ -122,8 +123,7 @@ export function nutChain(design: NutDesign): NutChain {
       },
     };
   };
-  // what a thread that is set off its helix takes of the play
-  const taken = design.family?.kind === 'twin' ? design.family.shift : 0;
+  const taken = shiftOf(design);
   const model = (at: Readonly<Record<NutInput, number>>): Record<NutResult, number> => {
     const { nut, screw } = threads(at);
     const play = localPlay(nut, screw) - taken;

@@ -243,6 +243,42 @@ describe('a fit that a tight nut is told', () => {
   });
 });
 
+describe('a twin nut whose threads are set off too far', () => {
+  const twin = (shift: number, more: Changes = {}) => ({
+    ...FAMILY_BASE,
+    screw: READ,
+    body: { diameter: 32, length: 40 },
+    fit: { diametral: 0.4, axial: 0.3 },
+    family: { kind: 'twin', apart: 30, shift },
+    duty: { axis: 'horizontal', load: 10, temperature: 25, grease: 'greased' },
+    ...more,
+  });
+
+  it.each(['thread-axial', 'thread-pitch-error', 'thread-running-in'])(
+    'is told by %s how much less is enough',
+    (id) => {
+      const told = findingOf(twin(0.3), id)!;
+      expect(told.word).not.toBe('yes');
+      const less = Number(/a family.shift ([\d.]+) mm smaller/.exec(told.message)![1]);
+      expect(findingOf(twin(0.3 - less), id)!.word).toBe('yes');
+      expect(findingOf(twin(0.3 - less + 0.02), id)!.word).not.toBe('yes');
+    },
+  );
+
+  // 0.4 · tan 15° = 0.107 mm
+  it('is told what the threads take of the play', () => {
+    expect(findingOf(twin(0.3), 'thread-axial')!.message).toMatch(
+      /the diameter gives only 0.11 mm, and family.shift takes 0.3 mm; /,
+    );
+    expect(findingOf(twin(0), 'thread-axial')!.message).not.toContain('family.shift');
+  });
+
+  it('is told of a larger fit where no less shift is enough', () => {
+    const tight = twin(0.05, { fit: { diametral: 0.1, axial: 0 } });
+    expect(findingOf(tight, 'thread-axial')!.message).toMatch(/a fit.axial [\d.]+ mm larger gives it$/);
+  });
+});
+
 describe('screws and heads of a nut by hand', () => {
   // pattern on 27 mm, body 17 mm, fillet 1 mm; holes of 3.6 mm, M3 heads in 5.5 mm
   it.each([

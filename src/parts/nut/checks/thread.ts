@@ -9,6 +9,7 @@ import type { NutDesign } from '../dimensions.js';
 import { fitFigures } from '../fit-figures.js';
 import { flanksMeet } from '../flanks-meet.js';
 import { lostByFloat } from '../float.js';
+import { shiftOf } from '../variants/twin.js';
 
 type NutCheck = Check<NutDesign>;
 const thread = { group: 'thread', question: 'goes-on', unit: 'mm', source: 'common practice' } as const;
@@ -43,10 +44,12 @@ export const threadPitchError: NutCheck = {
   question: 'turns',
   title: 'Least play left over the whole length',
   limits: hard({ min: 0.05 }),
-  moves: 'fit.axial, fit.diametral, body.length, material.shrink.axial, screw.pitch_diameter, screw.wires',
+  moves:
+    'fit.axial, fit.diametral, family.shift, body.length, material.shrink.axial, screw.pitch_diameter, screw.wires',
   run: (design, { pass }) => {
     const { play, axial } = fitFigures(design);
-    const cure = keeps(axial.least, pass) ? '' : `; ${tightCure(design, pass.min!)}`;
+    const less = lessShift(design, pass.min! - axial.least);
+    const cure = keeps(axial.least, pass) ? '' : `; ${less ? `${less} gives it` : tightCure(design, pass.min!)}`;
     return valued(
       exactly(axial.least),
       `${rangeWords(play)} mm of play less the pitch error over ${plain(design.finished.length)} mm leaves ${rangeWords(axial)} mm in 19 of 20 nuts${cure}`,
@@ -61,7 +64,7 @@ export const threadRunningIn: NutCheck = {
   question: 'turns',
   title: 'Play fresh from the printer',
   limits: soft({ min: 0 }),
-  moves: 'printer.layer, fit.axial, body.length',
+  moves: 'printer.layer, fit.axial, family.shift, body.length',
   run: (design, { pass }) => {
     const { freshAxial, layers } = fitFigures(design);
     if (layers === 0) return undefined;
@@ -70,7 +73,7 @@ export const threadRunningIn: NutCheck = {
       : oneOf(
           'run it in on the screw, dry, in short turns back and forth',
           finerLayer(design.printer, design.printer.layer),
-          'take a larger fit.axial',
+          `take ${lessShift(design, pass.min! - freshAxial.least) ?? 'a larger fit.axial'}`,
         );
     return valued(
       freshAxial,
@@ -78,6 +81,11 @@ export const threadRunningIn: NutCheck = {
     );
   },
 };
+
+/** What a twin nut's threads are to be set off less where that gives the play that lacks; undefined where it does not. */
+function lessShift(design: NutDesign, lack: number): string | undefined {
+  return lack <= shiftOf(design) ? `a family.shift ${upwards(lack)} mm smaller` : undefined;
+}
 
 /** What frees a nut that may be too tight: the size that was not read, or the fit that is enough without it. */
 function tightCure(design: NutDesign, wanted: number): string {
@@ -141,7 +149,7 @@ export const threadAxial: NutCheck = {
   question: 'turns',
   title: 'Axial play over both flanks',
   limits: soft({ min: 0.1 }),
-  moves: 'fit.axial, fit.diametral',
+  moves: 'fit.axial, fit.diametral, family.shift',
   run: (design, { pass }) => {
     const { play } = fitFigures(design);
     const fromDiameter = axialPlay({
@@ -149,10 +157,14 @@ export const threadAxial: NutCheck = {
       axialClearance: 0,
       flankAngle: design.screw.flankAngle,
     });
-    const cure = allKeep(play, pass) ? '' : `; a fit.axial ${upwards(pass.min! - play.least)} mm larger gives it`;
+    const lack = pass.min! - play.least;
+    const more = lessShift(design, lack) ?? `a fit.axial ${upwards(lack)} mm larger`;
+    const shift = shiftOf(design);
+    const taken = shift > 0 ? `, and family.shift takes ${plain(shift)} mm` : '';
+    const cure = allKeep(play, pass) ? '' : `; ${more} gives it`;
     return valued(
       play,
-      `${worked(play.likely, 'mm')} mm in all, of which the diameter gives only ${worked(fromDiameter, 'mm')} mm${cure}`,
+      `${worked(play.likely, 'mm')} mm in all, of which the diameter gives only ${worked(fromDiameter, 'mm')} mm${taken}${cure}`,
     );
   },
 };

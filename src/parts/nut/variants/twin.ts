@@ -4,7 +4,7 @@ import { plain } from '../../../units/format.js';
 import type { Recess } from '../../common/thread-bore.js';
 import type { NutSizes } from '../nut-sizes.js';
 import type { VariantSheet } from './sheet.js';
-import type { Twin, VariantBase } from './types.js';
+import type { Twin, Variant, VariantBase } from './types.js';
 
 /** The bore between both threads stands clear of the nut's roots by this, mm. @source common-practice */
 const DEEPER = 0.3;
@@ -46,6 +46,11 @@ export function twinOf(sheet: VariantSheet, { finished }: VariantBase, notes: As
     shift,
     ...(sheet.lever === undefined ? {} : { lever: sheet.lever }),
   };
+}
+
+/** Play that is taken where one thread is set off the helix of the other, mm. */
+export function shiftOf({ family }: { readonly family?: Variant }): number {
+  return family?.kind === 'twin' ? family.shift : 0;
 }
 
 /** Radius of the widest stretch of the bore; sizes of one kind. */

@@ -71,6 +71,12 @@ describe('terminalReport, brief', () => {
     ]);
   });
 
+  it('offers by name what can hurt, as the first lines do', () => {
+    const text = terminalReport(reportOf([thin, { ...thin, id: 'falls', title: 'Falls', grave: true }]));
+    expect(text).toContain('above all: falls');
+    expect(text).toContain('--accept falls=REASON');
+  });
+
   it('tells cautions of one cause once, with all that hangs on it', () => {
     const text = terminalReport(reportOf([...untold, slow, fine]));
     expect(text).toContain('– duty.load is not told, and without it nobody can judge: pressure, shear and');

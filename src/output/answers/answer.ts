@@ -48,3 +48,8 @@ export function urgency({ word, accepted, grave }: Urgent): number {
   if (word === 'not-told') return grave ? 4 : 2;
   return { perhaps: 3, but: grave ? 1.5 : 1, yes: 0 }[word];
 }
+
+/** The first that can hurt; where none can, the first. */
+export function gravest(findings: readonly Finding[]): Finding | undefined {
+  return findings.find(({ grave }) => grave) ?? findings[0];
+}

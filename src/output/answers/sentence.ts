@@ -1,6 +1,6 @@
 import { SOLID_GROUP } from '../../judge/accept.js';
 import type { Finding } from '../../judge/check.js';
-import { urgency } from './answer.js';
+import { gravest, urgency } from './answer.js';
 import { figureWords, listed } from './figure-line.js';
 import { untoldFields } from './untold-fields.js';
 
@@ -25,7 +25,7 @@ export function sentence(findings: readonly Finding[], promise = 'It fits'): str
 
 function failing(open: readonly Finding[]): string {
   const first = figureWords(gravest(open)!);
-  return open.length === 1 ? `one check fails: ${first}` : `${open.length} checks fail, the first: ${first}`;
+  return open.length === 1 ? `one check fails: ${first}` : `${open.length} checks fail, above all: ${first}`;
 }
 
 function conditionOf(findings: readonly Finding[]): string {
@@ -37,9 +37,4 @@ function conditionOf(findings: readonly Finding[]): string {
   if (missing.length > 0) return `, as far as it can be judged without ${missing.join(', ')}`;
   const weak = gravest(findings.filter(({ word }) => word === 'but'));
   return weak ? `, but may disappoint: ${figureWords(weak)}` : '';
-}
-
-/** The first that can hurt; where none can, the first. */
-function gravest(findings: readonly Finding[]): Finding | undefined {
-  return findings.find(({ grave }) => grave) ?? findings[0];
 }

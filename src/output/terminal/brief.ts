@@ -1,6 +1,6 @@
 import { isBroken, SOLID_GROUP } from '../../judge/accept.js';
 import { hardwareWords } from '../../parts/common/hardware-words.js';
-import { type Answer, type FirstThing, urgency, wordText } from '../answers/answer.js';
+import { type Answer, type FirstThing, gravest, urgency, wordText } from '../answers/answer.js';
 import { listed } from '../answers/figure-line.js';
 import type { Report } from '../report.js';
 import { beside, WIDTH, wrapped } from './layout.js';
@@ -184,7 +184,7 @@ function tailLines(report: Report, written: readonly string[] | undefined, width
 /** How to go on where a check fails. */
 export function overrideLines({ checks }: Report, width?: number): string[] {
   const open = checks.filter(({ word, accepted }) => word === 'no' && accepted === undefined);
-  const override = open.find((finding) => finding.group !== SOLID_GROUP && !isBroken(finding));
+  const override = gravest(open.filter((finding) => finding.group !== SOLID_GROUP && !isBroken(finding)));
   if (!override) return [];
   return wrapped(`change what moves it, or accept it by name: --accept ${override.id}=REASON`, 2, width);
 }

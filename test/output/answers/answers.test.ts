@@ -142,7 +142,7 @@ describe('sentence', () => {
     [[but, row('falls', 0.8, 0.1, { title: 'Falls', grave: true })], /^It fits, but may disappoint: falls /],
     [
       [no, row('parts', 0.2, 0.1, { title: 'Parts', grave: true })],
-      /^Do not print it yet, because 2 checks fail, the first: parts /,
+      /^Do not print it yet, because 2 checks fail, above all: parts /,
     ],
     [[yes, untold, but], /^It fits, as far as it can be judged without duty\.load\.$/],
     [[untold, perhaps], /^It fits if all turns out as is likely, since this is not sure: gap \(1\.05/],
@@ -151,7 +151,7 @@ describe('sentence', () => {
     [[accepted, but], /^It fits only as far as you stand by what you accepted although it fails: accepted\.$/],
     [[accepted, grave], /although it fails: accepted, and if duty\.temperature allows it, which nobody told\.$/],
     [[no, grave], /^Do not print it yet, because one check fails: gap \(0\.2 ± 0\.1 mm, at least 1\)\.$/],
-    [[no, accepted, no], /^Do not print it yet, because 2 checks fail, the first: gap/],
+    [[no, accepted, no], /^Do not print it yet, because 2 checks fail, above all: gap/],
     [[no, broken], /^Do not print it: the solid is not what was worked out, which is our own fault/],
   ])('%#', (rows, words) => {
     expect(sentence(rows)).toMatch(words);

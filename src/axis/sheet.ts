@@ -49,6 +49,9 @@ const oldSection = map({
     .describe('that the controller holds now'),
 });
 
+/** What an axis does: the words of its coupling and of its nut. */
+export const axisDuty = map({ ...joined.duty.unwrap().shape, ...drive });
+
 /** Sheet of an axis: what its parts share, the lengths along its screw, and a section for each part. */
 export const axisSchema = map({
   part: z.literal('axis', 'must be axis'),
@@ -65,7 +68,7 @@ export const axisSchema = map({
   profile: profileSection.optional(),
   material: materialSection.optional(),
   printer: printerSection.optional(),
-  duty: map({ ...joined.duty.unwrap().shape, ...drive }).optional(),
+  duty: axisDuty.optional(),
   limits: limitsSection.optional().describe('of the checks of the axis; those of a part stand in its own section'),
   parts: z
     .record(partName, z.record(z.string(), z.unknown(), { error: 'must be a map of fields' }), {

@@ -1,5 +1,6 @@
 import { threadDifferences } from '../../drive/axis-pair.js';
 import { type Check, hard, notJudged, told, valued } from '../../judge/check.js';
+import { SCREW_ENDS } from '../../mechanics/ends.js';
 import { BORE_MATCH, OVER_CRESTS } from '../../parts/common/bore-match.js';
 import { driveView } from '../../parts/common/drive-view.js';
 import { type Fields, isFields } from '../../sheet/fields-map.js';
@@ -10,7 +11,7 @@ import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import type { AxisDesign, AxisPart } from '../axis-design.js';
 import { PRINTED_NUTS } from '../facts.js';
-import { motorSection } from '../sheet.js';
+import { axisDuty, motorSection } from '../sheet.js';
 
 type AxisCheck = Check<AxisDesign>;
 const about = { group: 'agrees', question: 'agrees', unit: '', source: 'derived: one screw runs through all' } as const;
@@ -99,11 +100,15 @@ const bores: AxisCheck = {
 /** What a part may say of its neighbours, and what belongs to the axis as a whole. */
 const NEIGHBOURS = ['mounting', 'thrust_bearing', 'locating_holder', 'coupling', 'nut'];
 const DUTY_OF_THE_AXIS = ['axis', 'feed', 'ends', 'speed'];
+/** Forces that go whole through all but the nut, which may share them with another. */
+const WHOLE_FORCES = ['load', 'upward'] as const;
 
 /**
- * What a part says of its neighbours must be what is there.
+ * What a part says of its neighbours must be what is there, and what the axis says what its parts are.
  *
- *     n = fields on neighbours, duty and motor in which a part says another value than the axis, or the axis than its collar
+ *     n = fields on neighbours, duty and motor in which a part says another value than the axis,
+ *         forces that a part other than a nut says smaller,
+ *         and fields in which the axis says another value than its mounting, its collar, its holder or its feed give
  */
 const oneStory: AxisCheck = {
   ...about,
@@ -112,7 +117,11 @@ const oneStory: AxisCheck = {
   limits: hard({ max: 0 }),
   moves: 'the sections of the parts',
   run: (design) => {
-    const found = [...againstCollar(design), ...design.parts.flatMap((part) => contradictions(part, design))];
+    const found = [
+      ...againstCollar(design),
+      ...againstDuty(design),
+      ...design.parts.flatMap((part) => [...contradictions(part, design), ...lighter(part, design)]),
+    ];
     return valued(
       exactly(found.length),
       found.length === 0 ? 'none' : `${found.join('; ')}; leave it out, and it follows from the axis`,
@@ -128,9 +137,48 @@ function againstCollar({ sheet, parts }: AxisDesign): string[] {
     : [];
 }
 
+/** A duty of which mounting, holder and feed tell otherwise: where it goes, how stiffly its ends are held, how fast it turns. */
+function againstDuty(design: AxisDesign): string[] {
+  const { sheet, parts, follows } = design;
+  const { axis, ends, speed } = sheet.duty ?? {};
+  const runs = runsAs(design);
+  const holder = parts.find(({ facts }) => facts.holder);
+  const stiffest = holder?.facts.holder?.role === 'free' ? 'fixed-free' : 'fixed-supported';
+  const turns = isFields(follows.duty) ? follows.duty.speed : undefined;
+  return [
+    ...(axis && runs && axis !== runs
+      ? [`the axis says duty.axis: ${axis} where mounting: ${sheet.mounting} is ${runs}`]
+      : []),
+    ...(ends && holder && SCREW_ENDS.indexOf(ends) > SCREW_ENDS.indexOf(stiffest)
+      ? [`the axis says duty.ends: ${ends} where ${holder.role} leaves ${stiffest} at best`]
+      : []),
+    ...(speed !== undefined && typeof turns === 'number' && speed < turns / ROUNDED
+      ? [`the axis says duty.speed: ${plain(speed, 0)} where its feed gives ${plain(turns, 0)}`]
+      : []),
+  ];
+}
+
+/** How far a speed or a length that was rounded by hand may fall short. */
+const ROUNDED = 1.05;
+
+function runsAs({ sheet: { mounting } }: AxisDesign): 'horizontal' | 'vertical' | undefined {
+  return mounting && (mounting === 'horizontal' ? 'horizontal' : 'vertical');
+}
+
+/** Forces of the axis that a part is judged by less of. */
+function lighter({ role, own, facts }: AxisPart, { sheet, units }: AxisDesign): string[] {
+  if (facts.nut) return [];
+  const said = dutyOf(own.duty, WHOLE_FORCES, units);
+  return WHOLE_FORCES.flatMap((name) => {
+    const [value, whole] = [said[name], sheet.duty?.[name]];
+    return typeof value === 'number' && whole !== undefined && value < whole - 1e-9
+      ? [`${role} says duty.${name}: ${shown(value)} where it is ${shown(whole)}`]
+      : [];
+  });
+}
+
 function contradictions({ role, own, kind }: AxisPart, design: AxisDesign): string[] {
-  const { follows, sheet } = design;
-  const duty = (fields: unknown) => (isFields(fields) ? pick(fields, DUTY_OF_THE_AXIS) : {});
+  const { follows, sheet, units } = design;
   const read = (motor: unknown) => motorOf(motor, design);
   const motor = { ...read(isFields(own.duty) ? own.duty.motor : undefined), ...read(own.motor) };
   // only a holder speaks of the coupling and the nut beside it; other kinds have fields of these names for themselves
@@ -138,14 +186,18 @@ function contradictions({ role, own, kind }: AxisPart, design: AxisDesign): stri
   const said = {
     ...pick(own, neighbours),
     ...(PRINTED_NUTS.includes(kind.kind) ? { mounting: undefined } : {}),
-    duty: duty(own.duty),
+    duty: dutyOf(own.duty, DUTY_OF_THE_AXIS, units),
     motor,
   };
-  const runs = sheet.mounting && { axis: sheet.mounting === 'horizontal' ? 'horizontal' : 'vertical' };
+  const runs = runsAs(design);
   const axis = {
     ...follows,
     ...(sheet.mounting === undefined ? {} : { mounting: sheet.mounting }),
-    duty: { ...duty(follows.duty), ...runs },
+    duty: {
+      ...pick(isFields(follows.duty) ? follows.duty : {}, DUTY_OF_THE_AXIS),
+      ...pick(sheet.duty ?? {}, DUTY_OF_THE_AXIS),
+      ...(runs === undefined ? {} : { axis: runs }),
+    },
     motor: plainly(sheet.motor),
   };
   return leaves(said).flatMap(([path, value]) => {
@@ -156,6 +208,13 @@ function contradictions({ role, own, kind }: AxisPart, design: AxisDesign): stri
       ? [`${role} says ${dotted(withoutParsed(path))}: ${sign}${shown(value)} where it is ${sign}${shown(other)}`]
       : [];
   });
+}
+
+/** What a part says of the duty by these names, as numbers and words. */
+function dutyOf(duty: unknown, names: readonly string[], units: AxisDesign['units']): Fields {
+  if (!isFields(duty)) return {};
+  const own = pick(duty, names);
+  return axisDuty.safeParse(units === 'inch' ? inInches(axisDuty, own) : own).data ?? {};
 }
 
 /** A parsed reading is a map of its value and its ±; its field is the one above. */

@@ -175,8 +175,13 @@ describe('what a part says of its neighbours', () => {
 
   it('counts of its duty what the whole axis does', () => {
     expect(said('nut', { duty: { ends: 'fixed-fixed', speed: 200 } }, { follows })).toMatchObject({ value: 2 });
-    // a load, a span and a temperature are a part's own
+    // a nut's load, a span and a temperature are a part's own
     expect(said('nut', { duty: { span: '100 mm', load: 5 } }, { follows }).value).toBe(0);
+    // a feed is read before it is compared: 10 mm/s is 10
+    expect(said('nut', { duty: { feed: '10 mm/s' } }, { sheet: { duty: { feed: 10 } } }).value).toBe(0);
+    expect(said('nut', { duty: { feed: 2 } }, { sheet: { duty: { feed: 10 } } }).message).toMatch(
+      /^p says duty\.feed: 2 where it is 10; /,
+    );
     expect(said('nut', { duty: { axis: 'vertical' } }, { sheet: { mounting: 'horizontal' } })).toMatchObject({
       value: 1,
     });
@@ -184,6 +189,54 @@ describe('what a part says of its neighbours', () => {
     expect(said('nut', { duty: { axis: 'vertical' } }, { sheet: { mounting: 'motor-below' } }).value).toBe(0);
     expect(said('nut', { duty: { axis: 'horizontal' } }, { sheet: { mounting: 'motor-above' } }).value).toBe(1);
     expect(said('nut', { duty: { axis: 'horizontal' } }).value).toBe(0);
+  });
+
+  it('may be a greater force than the axis has, and a smaller one in a nut alone, which may share it with another', () => {
+    const sheet = { duty: { load: 200, upward: 50 } };
+    const light = { duty: { load: '5 N', upward: 0 } };
+    const joint = said('coupling', light, { sheet });
+    expect(joint).toMatchObject({ word: 'no', value: 2 });
+    expect(joint.message).toMatch(
+      /^p says duty\.load: 5 where it is 200; p says duty\.upward: 0 where it is 50; leave/,
+    );
+    expect(said('coupling', { duty: { load: 200, upward: '60 N' } }, { sheet }).value).toBe(0);
+    expect(said('coupling', light, { sheet: { duty: {} } }).value).toBe(0);
+    const half = part('left', { nut: { floats: false, printed: true } }, { own: { duty: { load: 100 } } });
+    expect(found('axis-told', { parts: [half], sheet })!.value).toBe(0);
+    // 1 kgf is 9.81 N
+    expect(said('collar', { duty: { load: '1 kgf' } }, { sheet: { duty: { load: 9.8 } } }).value).toBe(0);
+    expect(said('collar', { duty: { load: '1 kgf' } }, { sheet: { duty: { load: 9.9 } } }).value).toBe(1);
+  });
+
+  it('binds the axis to its mounting, its holder and its feed', () => {
+    const axis = (sheet: Some, parts: AxisPart[] = [NUT, JOINT]) => found('axis-told', { parts, sheet, follows })!;
+    const level = axis({ mounting: 'motor-below', duty: { axis: 'horizontal' } });
+    expect(level).toMatchObject({ word: 'no', value: 1 });
+    expect(level.message).toMatch(
+      /^the axis says duty\.axis: horizontal where mounting: motor-below is vertical; leave/,
+    );
+    expect(axis({ mounting: 'motor-above', duty: { axis: 'vertical' } }).value).toBe(0);
+    expect(axis({ mounting: 'horizontal', duty: { axis: 'vertical' } }).value).toBe(1);
+    expect(axis({ duty: { axis: 'vertical' } }).value).toBe(0);
+    // a guard ring leads nothing, a bearing clamps nothing; of an end that no part holds the sheet alone knows
+    const holder = (role: 'free' | 'guiding' | 'locating') =>
+      part('ring', { holder: { role, thickness: 5, nutGap: 5 } });
+    for (const ends of ['supported', 'fixed-supported', 'fixed-fixed'])
+      expect(axis({ duty: { ends } }, [holder('free')]), ends).toMatchObject({
+        value: 1,
+        message: `the axis says duty.ends: ${ends} where ring leaves fixed-free at best; leave it out, and it follows from the axis`,
+      });
+    expect(axis({ duty: { ends: 'fixed-free' } }, [holder('free')]).value).toBe(0);
+    expect(axis({ duty: { ends: 'fixed-fixed' } }, [holder('guiding')]).message).toContain('fixed-supported at best');
+    expect(axis({ duty: { ends: 'fixed-fixed' } }, [holder('locating')]).value).toBe(1);
+    expect(axis({ duty: { ends: 'fixed-supported' } }, [holder('guiding')]).value).toBe(0);
+    expect(axis({ duty: { ends: 'fixed-fixed' } }).value).toBe(0);
+    // 180 rpm by its feed; 172 are those rounded by less than a twentieth, 171 by more
+    expect(axis({ duty: { speed: 171 } }).message).toMatch(
+      /^the axis says duty\.speed: 171 where its feed gives 180; /,
+    );
+    expect(axis({ duty: { speed: 172 } }).value).toBe(0);
+    expect(axis({ duty: { speed: 400 } }).value).toBe(0);
   });
 
   it('counts its motor, in its section or in its duty, in millimetres or inches', () => {

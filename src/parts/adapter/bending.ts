@@ -16,8 +16,8 @@ import { insideSimple } from '../common/polygon-distance.js';
 import { dot, reachAlong, type Slab } from '../common/slab.js';
 import { tippedStrip } from '../common/tipped-slab.js';
 import type { AdapterDesign } from './dimensions.js';
-import type { PlateSizes, Point, Step } from './plan.js';
-import { flangeShape } from './seated-nut.js';
+import type { Point, Step } from './plan.js';
+import { type FlangeSizes, flangeShape } from './seated-nut.js';
 import { slabOf } from './slab.js';
 
 /** How the plate bends under one newton. */
@@ -43,8 +43,8 @@ const bendings = onceFor((design: AdapterDesign) => ({ away: bent(design, 'away'
 
 function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
   const slab = slabOf(design.layout.plate);
-  const load = loadOf(design);
-  const pockets = pocketsOf(design.layout.plate, pull);
+  const load = loadOf(design, pull);
+  const pockets = pocketsOf(design, { pull, load });
   const over = (supports: readonly Support[], held: PlateBending['held']): PlateBending[] => {
     const found = bendSlab({ slab, supports, ...load, pockets });
     if (!found) return [];
@@ -69,29 +69,59 @@ function worst(found: readonly PlateBending[]): PlateBending | undefined {
 interface Load extends Pick<HeldSlab, 'reach' | 'backed'> {
   /** across what it comes in by, mm */
   readonly across: number;
+  /** the screws that it hangs on; none where something presses on the plate */
+  readonly screws: readonly Point[];
 }
 
-/** Where the load comes in: at the edge of a flange that is screwed tight, else somewhere around the bore. */
-function loadOf({ nut, kind, layout }: AdapterDesign): Load {
+/**
+ * Where the load comes in: around the bore, or of a nut that is screwed tight at the edge of the flange that presses on the plate. A
+ * flange that draws the plate does so by its screws: beside them the plate bends away from it.
+ */
+function loadOf({ nut, kind, layout }: AdapterDesign, pull: Pull): Load {
   if (!nut || kind !== 'joined') {
-    return { reach: () => layout.plate.bore / 2, across: layout.plate.bore };
+    return { reach: () => layout.plate.bore / 2, across: layout.plate.bore, screws: [] };
   }
   const flange = flangeShape(nut.flange).map((at) => turned(at, layout.clocking.turn));
-  const across = Math.min(...nut.flange.size, nut.flange.flats ?? Infinity);
-  return { reach: (along) => reachAlong(flange, along), across, backed: across };
+  const across = flangeAcross(nut.flange);
+  const pressed = { reach: (along: Point) => reachAlong(flange, along), across, backed: across, screws: [] };
+  const { nutHoles } = layout.plate;
+  if (pull !== (nut.seat === 'outside' ? 'away' : 'onto') || !nutHoles) return pressed;
+  const screws = nutHoles.centres;
+  const overScrews = 2 * Math.max(...screws.map((at) => Math.hypot(...at))) + seatDiameter(nutHoles.hole);
+  const drawn = Math.min(across, overScrews);
+  const reach = (along: Point) => Math.max(0, Math.min(pressed.reach(along), reachAlong(screws, along)));
+  return { reach, across: drawn, backed: drawn, screws };
 }
 
-/** Recesses of the plate. Pulled off its carriage it is stretched on its outer face, pressed on, on the other: there a corner is a notch. */
-function pocketsOf({ thickness, outerStep, innerStep }: PlateSizes, pull: Pull): LoadPocket[] {
+/**
+ * Recesses of the plate that the load comes in through: all of the screws that it hangs on stand in them. Pulled off its carriage the
+ * plate is stretched on its outer face, pressed on, on the other: there a corner is a notch.
+ */
+function pocketsOf(
+  { nut, layout: { plate } }: AdapterDesign,
+  { pull, load }: { readonly pull: Pull; readonly load: Load },
+): LoadPocket[] {
+  const { thickness, outerStep, innerStep } = plate;
+  const within = ({ center: [x, y], diameter }: Step) =>
+    load.screws.every(([u, v]) => Math.hypot(u - x, v - y) <= diameter / 2);
+  const spread = nut ? Math.max(load.across, flangeAcross(nut.flange)) : undefined;
   const pocket = ({ diameter, depth, center }: Step, stretched: Pull) => ({
     at: center,
     radius: diameter / 2,
     notch: pull === stretched ? rootNotch({ fillet: 0, thickness: thickness - depth }) : 1,
+    ...(spread ? { spread } : {}),
   });
   return [
-    ...(outerStep ? [{ ...pocket(outerStep, 'away'), from: thickness - outerStep.depth, to: thickness }] : []),
-    ...(innerStep ? [{ ...pocket(innerStep, 'onto'), from: 0, to: innerStep.depth }] : []),
+    ...(outerStep && within(outerStep)
+      ? [{ ...pocket(outerStep, 'away'), from: thickness - outerStep.depth, to: thickness }]
+      : []),
+    ...(innerStep && within(innerStep) ? [{ ...pocket(innerStep, 'onto'), from: 0, to: innerStep.depth }] : []),
   ];
+}
+
+/** Across the narrowest of a flange. */
+function flangeAcross({ size, flats }: FlangeSizes): number {
+  return Math.min(...size, flats ?? Infinity);
 }
 
 function screwSupports({ layout: { plate } }: AdapterDesign): Support[] {

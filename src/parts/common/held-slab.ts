@@ -40,6 +40,8 @@ export interface LoadPocket {
   readonly to: number;
   /** so many times the stress of its floor stands at its corner; 1 where that is pressed together */
   readonly notch: number;
+  /** so wide around has the load spread at its rim, mm; left out, as wide as where it comes in */
+  readonly spread?: number;
 }
 
 /** The weakest section of a held slab. All figures are for one newton. */
@@ -143,9 +145,12 @@ function bentAlong(held: HeldSlab, along: Point): SlabBending[] {
     strips: stripsAt(held.slab, beyond, { along, distance, ring, round }),
   }));
   const rims = rimsOf(held, along, { reach, last }).flatMap(({ pocket, distance }) =>
-    stripsAt(floorOf(held.slab, pocket), beyond, { along, distance, ring, round }).map((strip) =>
-      onFloor(strip, held.slab, pocket),
-    ),
+    stripsAt(floorOf(held.slab, pocket), beyond, {
+      along,
+      distance,
+      ring,
+      round: { ...round, ...(round.across && pocket.spread ? { across: pocket.spread } : {}) },
+    }).map((strip) => onFloor(strip, held.slab, pocket)),
   );
   const strips = [...cuts.flatMap(({ strips }) => strips), ...rims];
   if (strips.length === 0) return [];

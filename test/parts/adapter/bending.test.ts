@@ -116,24 +116,24 @@ describe('a plate that is pressed on its carriage', () => {
 });
 
 it('a plate that hangs on one side alone spans twice its arm', () => {
-  // both screws 50 mm out: 39 mm from the edge of the flange
+  // both screws 50 mm out; those of the nut, on which it hangs, 8·cos 45° mm
   const at = [
     [50, 12],
     [50, -12],
   ];
   const { strip, span } = bendPlate(plate({ holes: { count: undefined, circle: undefined, at } }), 'away')!;
-  expect(strip.arm).toBeCloseTo(39, 2);
-  expect(span).toBeCloseTo(78, 2);
+  expect(strip.arm).toBeCloseTo(50 - 8 / Math.SQRT2, 2);
+  expect(span).toBeCloseTo(100 - 16 / Math.SQRT2, 2);
 });
 
-it('a plate that hangs on both sides spans from screw to screw: 100 mm, more than twice the 39 mm of its arm', () => {
+it('a plate that hangs on both sides spans from screw to screw: 100 mm, more than twice its arm', () => {
   expect(bendPlate(plate({}), 'away')!.span).toBeCloseTo(100, 6);
 });
 
 it('the flange of a floating nut backs nothing: a wider one leaves its plate as it bends', () => {
   const under = (kind: string, diameter: number) => {
     const nut = { ...WIDE.nut, flange: { diameter, thickness: 3.5 } };
-    return bendPlate(design(changed(WIDE, { kind, nut })) as AdapterDesign, 'away')!;
+    return bendPlate(design(changed(WIDE, { kind, nut })) as AdapterDesign, 'onto')!;
   };
   expect(under('floating', 26)).toEqual(under('floating', 22));
   // that of a joined one does

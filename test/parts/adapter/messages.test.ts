@@ -40,11 +40,11 @@ const FAR = {
 const NEAR = { duty: { pull: 'away' }, carriage: { holes: { circle: 30 } } };
 /** A cut-out beside a screw, wider than the screw's load spreads. */
 const PARTED = { outline: { size: [116, 60] }, cutouts: [{ at: [42, 0], size: [4, 50] }] };
-/** The flange covers the screws, and the opening. */
+/** The flange covers screws and opening, and its own screws stand further out than those of the carriage. */
 const COVERED = changed(EXACT, {
-  nut: { joint: 'insert', flange: { diameter: 60 } },
+  nut: { joint: 'insert', flange: { diameter: 66 }, holes: { circle: 58 } },
   carriage: { joint: 'counterbore', holes: { circle: 40 } },
-  plate: { outline: { diameter: 70 } },
+  plate: { outline: { diameter: 76 } },
 });
 
 const found = (id: string, base: Base, changes: Tree = {}): Finding | undefined =>
@@ -508,7 +508,7 @@ describe('the sag of a plate', () => {
   };
 
   it('leans by the slope of two arms, strained by the stress over the crept modulus', () => {
-    const { lean, strain } = figures(FAR, { duty: { pull: 'away' } });
+    const { lean, strain } = figures(FAR, { duty: { pull: 'onto' }, carriage: { bore: undefined } });
     // by hand: creep modulus of PETG after five years at 45 °C; 125·39²/(2·E·600.25), 28.43 MPa / E
     const modulus = 1850 * (0.92 - (0.42 * 5) / 20) * 0.88 * 43_800 ** (-0.0439 * (47 / 25));
     expect(lean / (((125 * 39 ** 2) / (2 * modulus * 600.25)) * (180 / Math.PI))).toBeGreaterThan(0.95);

@@ -265,7 +265,7 @@ export const ADAPTER_CASES: VerdictCases = {
     'not-told': [PLAIN, { duty: undefined }],
   },
   'end-stop': {
-    yes: [PLAIN, { screw: 'Tr8x2', duty: { motor: { torque: '0.4 N m' } } }],
+    yes: [PLAIN, { screw: 'Tr8x2', duty: { motor: { torque: '0.1 N m' } } }],
     but: [PLAIN, { screw: 'Tr8x2', duty: { motor: { torque: '2 N m' } } }],
     'not-told': [PLAIN, {}],
   },

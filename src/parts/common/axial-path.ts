@@ -81,36 +81,49 @@ export function judgeStanding(path: AxialPath, pass: Bounds, cure: string): Outc
 export interface MotorThrust {
   readonly axialLimit: number | undefined;
   readonly jam: number | undefined;
+  /** joined so that work which lifts a standing screw pulls the motor's shaft; jaws come apart */
+  readonly isPulled?: boolean;
 }
 
 /**
- * What stands on the motor's bearing against what it may carry. Motors' data rate nothing for the moment of a jam, so what that does is
+ * What stands on the motor's bearing, or is lifted off it by the work, against what it may carry; the work's force counts whole, since
+ * what weighs on the screw may rest on something then. Motors' data rate nothing for the moment of a jam, so what that does is
  * no figure to judge by: the finding says that it is assumed.
  */
 export function judgeMotorThrust(
   path: AxialPath,
-  { axialLimit, jam }: MotorThrust,
+  { axialLimit, jam, isPulled = false }: MotorThrust,
   limits: LimitsInForce,
 ): Outcome | undefined {
-  const { load, mounting } = path;
+  const { load, mounting, upward } = path;
   if (carriedWords(path) !== undefined) return undefined;
+  const lifts = isPulled && (mounting ?? 'motor-below') === 'motor-below';
   const missing = [
     ...(load === undefined ? ['duty.load'] : []),
     ...(axialLimit === undefined ? ['motor.axial_limit'] : []),
   ];
   if (load === undefined || axialLimit === undefined) return notJudged(...missing);
-  const screw = mounting === 'horizontal' ? { force: 0, words: '' } : ownWeight(path);
-  const force = load + screw.force;
-  const parts = screw.force > 0 ? ` (${plain(load, 1)} N and ${screw.words})` : '';
+  const { force, words } = strongest(path, load, lifts ? (upward ?? 0) : 0);
   const own = hard({ max: axialLimit });
   const { max = axialLimit } = limits.of(own).pass;
+  if (lifts && upward === undefined && force <= max) return notJudged('duty.upward');
   const cure = force > max ? '; carry the screw by a thrust bearing and a collar' : '';
-  const acts = { 'motor-below': 'stand on', 'motor-above': 'hang from', horizontal: 'pull or push' };
   return valued(
     exactly(force),
-    `${plain(force, 1)} N${parts} ${acts[mounting ?? 'motor-above']} the motor shaft, which may carry ${plain(max, 1)} N${cure || jamWords(jam, max)}`,
+    `${words} the motor shaft, which may carry ${plain(max, 1)} N${cure || jamWords(jam, max)}`,
     own,
   );
+}
+
+/** The greater of what weighs on the motor and what the work lifts with. */
+function strongest(path: AxialPath, load: number, upward: number): { readonly force: number; readonly words: string } {
+  const { mounting } = path;
+  const screw = mounting === 'horizontal' ? { force: 0, words: '' } : ownWeight(path);
+  const force = load + screw.force;
+  if (upward > force) return { force: upward, words: `${plain(upward, 1)} N with which the work lifts the screw pull` };
+  const parts = screw.force > 0 ? ` (${plain(load, 1)} N and ${screw.words})` : '';
+  const acts = { 'motor-below': 'stand on', 'motor-above': 'hang from', horizontal: 'pull or push' };
+  return { force, words: `${plain(force, 1)} N${parts} ${acts[mounting ?? 'motor-above']}` };
 }
 
 /** What is taken for granted of a jam; nothing where the motor carries it for good. */

@@ -125,10 +125,10 @@ const motorThrust: SleeveCheck = {
   title: 'Axial load on the motor',
   unit: 'N',
   source: 'the motor’s data',
-  moves: 'motor.axial_limit, duty.load, duty.span, thrust_bearing',
+  moves: 'motor.axial_limit, duty.load, duty.upward, duty.span, thrust_bearing',
   grave: true,
   run: ({ form, axial, axialLimit, jam }, limits) =>
-    form === 'clamp' ? judgeMotorThrust(axial, { axialLimit, jam }, limits) : undefined,
+    form === 'clamp' ? judgeMotorThrust(axial, { axialLimit, jam, isPulled: true }, limits) : undefined,
 };
 
 /**

@@ -92,6 +92,33 @@ describe("the motor's bearing", () => {
     );
   });
 
+  it('carries what the work lifts with through a rigid joint, where that is more than what weighs on it', () => {
+    const rigid = (more: Partial<AxialPath>, axialLimit: number) =>
+      judgeMotorThrust({ ...PATH, ...more }, { axialLimit, jam: 0, isPulled: true }, limitsInForce())!;
+    const lifted = rigid({ load: 20, span: 250, upward: 90 }, 60);
+    expect(lifted).toMatchObject({ value: exactly(90), limits: { pass: { max: 60 } } });
+    expect(lifted.message).toBe(
+      '90 N with which the work lifts the screw pull the motor shaft, which may carry 60 N; carry the screw by a thrust bearing and a collar',
+    );
+    // 20 N and 0.97 N of the screw weigh more than 20.5
+    expect(rigid({ load: 20, span: 250, upward: 20.5 }, 60).message).toMatch(/^21 N \(20 N and 1 N .*\) stand on/);
+    expect(rigid({ load: 20, span: 250, upward: 21.5 }, 60).message).toMatch(/^21\.5 N with which .* pull/);
+    // untold, a lift is asked for where it decides
+    expect(rigid({ load: 20, span: 250 }, 60)).toMatchObject({ missing: ['duty.upward'] });
+    expect(rigid({ load: 20, span: 250 }, 20)).toMatchObject({ kind: 'value' });
+    // what hangs or lies is not lifted, and jaws come apart before they pull
+    expect(rigid({ mounting: 'motor-above', load: 20, upward: 90 }, 60).message).toMatch(/hang from/);
+    expect(rigid({ mounting: 'horizontal', load: 20, upward: 90 }, 60)).toMatchObject({ value: exactly(20) });
+    const { mounting: _, ...untold } = PATH;
+    const anyhow = judgeMotorThrust(
+      { ...untold, load: 20, upward: 90 },
+      { axialLimit: 60, jam: 0, isPulled: true },
+      limitsInForce(),
+    );
+    expect(anyhow).toMatchObject({ value: exactly(90) });
+    expect(judge({ load: 20, span: 250, upward: 90 }, 60)!.message).toMatch(/^21 N .* stand on/);
+  });
+
   it('says that a jam is assumed to do no harm, where it pushes harder than is told to be carried', () => {
     const level = { mounting: 'horizontal', load: 5 } as const;
     expect(judge(level, 60, 60)!.message).toMatch(/may carry 60 N$/);

@@ -99,15 +99,26 @@ const bores: AxisCheck = {
 
 /** What a part may say of its neighbours, and what belongs to the axis as a whole. */
 const NEIGHBOURS = ['mounting', 'thrust_bearing', 'locating_holder', 'coupling', 'nut'];
-const DUTY_OF_THE_AXIS = ['axis', 'feed', 'ends', 'speed'];
-/** Forces that go whole through all but the nut, which may share them with another. */
-const WHOLE_FORCES = ['load', 'upward'] as const;
+const DUTY_OF_THE_AXIS = [
+  'axis',
+  'feed',
+  'ends',
+  'speed',
+  'shock',
+  'reversing',
+  'starts',
+  'moving',
+  'on_time',
+  'cycle',
+];
+/** Forces that go whole through all but nuts that share them, and the length that is free: how far a part may say less. */
+const NO_LESS = { load: 1, upward: 1, span: 1.05 } as const;
 
 /**
  * What a part says of its neighbours must be what is there, and what the axis says what its parts are.
  *
  *     n = fields on neighbours, duty and motor in which a part says another value than the axis,
- *         forces that a part other than a nut says smaller,
+ *         forces and spans that a part says smaller, but for a nut that shares the load with another,
  *         and fields in which the axis says another value than its mounting, its collar, its holder or its feed give
  */
 const oneStory: AxisCheck = {
@@ -165,14 +176,16 @@ function runsAs({ sheet: { mounting } }: AxisDesign): 'horizontal' | 'vertical' 
   return mounting && (mounting === 'horizontal' ? 'horizontal' : 'vertical');
 }
 
-/** Forces of the axis that a part is judged by less of. */
-function lighter({ role, own, facts }: AxisPart, { sheet, units }: AxisDesign): string[] {
-  if (facts.nut) return [];
-  const said = dutyOf(own.duty, WHOLE_FORCES, units);
-  return WHOLE_FORCES.flatMap((name) => {
-    const [value, whole] = [said[name], sheet.duty?.[name]];
-    return typeof value === 'number' && whole !== undefined && value < whole - 1e-9
-      ? [`${role} says duty.${name}: ${shown(value)} where it is ${shown(whole)}`]
+/** Forces and length of the axis that a part is judged by less of. */
+function lighter({ role, own, facts }: AxisPart, { sheet, follows, units, parts }: AxisDesign): string[] {
+  if (facts.nut && parts.filter((part) => part.facts.nut).length > 1) return [];
+  const names = Object.keys(NO_LESS) as (keyof typeof NO_LESS)[];
+  const said = dutyOf(own.duty, names, units);
+  const whole = { ...dutyOf(follows.duty, names, undefined), ...sheet.duty };
+  return names.flatMap((name) => {
+    const [value, ofAxis] = [said[name], whole[name]];
+    return typeof value === 'number' && typeof ofAxis === 'number' && value < ofAxis / NO_LESS[name] - 1e-9
+      ? [`${role} says duty.${name}: ${shown(value)} where it is ${shown(ofAxis)}`]
       : [];
   });
 }

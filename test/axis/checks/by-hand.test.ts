@@ -175,8 +175,8 @@ describe('what a part says of its neighbours', () => {
 
   it('counts of its duty what the whole axis does', () => {
     expect(said('nut', { duty: { ends: 'fixed-fixed', speed: 200 } }, { follows })).toMatchObject({ value: 2 });
-    // a nut's load, a span and a temperature are a part's own
-    expect(said('nut', { duty: { span: '100 mm', load: 5 } }, { follows }).value).toBe(0);
+    // a temperature is a part's own, and so is a load of which the axis tells nothing
+    expect(said('nut', { duty: { temperature: '80 C', load: 5 } }, { follows }).value).toBe(0);
     // a feed is read before it is compared: 10 mm/s is 10
     expect(said('nut', { duty: { feed: '10 mm/s' } }, { sheet: { duty: { feed: 10 } } }).value).toBe(0);
     expect(said('nut', { duty: { feed: 2 } }, { sheet: { duty: { feed: 10 } } }).message).toMatch(
@@ -202,7 +202,15 @@ describe('what a part says of its neighbours', () => {
     expect(said('coupling', { duty: { load: 200, upward: '60 N' } }, { sheet }).value).toBe(0);
     expect(said('coupling', light, { sheet: { duty: {} } }).value).toBe(0);
     const half = part('left', { nut: { floats: false, printed: true } }, { own: { duty: { load: 100 } } });
-    expect(found('axis-told', { parts: [half], sheet })!.value).toBe(0);
+    expect(found('axis-told', { parts: [half, { ...half, role: 'right' }], sheet, follows })!.value).toBe(0);
+    expect(found('axis-told', { parts: [half], sheet, follows })!.value).toBe(1);
+    // of 280 mm free by the lengths: 267 mm are those less a twentieth, 266 mm less than that
+    const span = (told: string) => said('end-holder', { duty: { span: told } }, { follows }).value;
+    expect([span('300 mm'), span('267 mm'), span('266 mm')]).toEqual([0, 0, 1]);
+    expect(said('nut', { duty: { span: 300 } }, { follows, sheet: { duty: { span: 400 } } }).value).toBe(1);
+    const work = { sheet: { duty: { shock: 'heavy', reversing: 'yes', moving: 0.5 } } };
+    expect(said('coupling', { duty: { shock: 'none', reversing: 'no' } }, work).value).toBe(2);
+    expect(said('nut', { duty: { moving: '10 %' } }, work).value).toBe(1);
     // 1 kgf is 9.81 N
     expect(said('collar', { duty: { load: '1 kgf' } }, { sheet: { duty: { load: 9.8 } } }).value).toBe(0);
     expect(said('collar', { duty: { load: '1 kgf' } }, { sheet: { duty: { load: 9.9 } } }).value).toBe(1);

@@ -1,3 +1,5 @@
+import { GREASED_LEAST } from '../../mechanics/friction.js';
+import { loweringTorque } from '../../mechanics/power-screw/lowering-torque.js';
 import type { CollarDesign } from './dimensions.js';
 import type { CollarPlan } from './plan.js';
 
@@ -14,12 +16,34 @@ const RUBS = 0.5;
  * @param force  F  along the screw [N]
  * @returns M [N·mm]
  */
-export function unscrewingTorque(
-  { finished, bearing }: Pick<CollarDesign, 'finished' | 'bearing'>,
-  force: number,
-): number {
+export function unscrewingTorque(design: Pick<CollarDesign, 'finished' | 'bearing'>, force: number): number {
+  return force * ((design.finished.thread?.lead ?? 0) / (2 * Math.PI)) + drag(design, force);
+}
+
+/**
+ * Torque that a clamp must hold against a threaded collar that turns along its screw, whose flanks are as slippery as grease makes them:
+ *
+ *     M = max(0, F·d₂/2·(l − π·f·d₂)/(π·d₂ + f·l)) + µ·F·r,  f = 0.05/cos α
+ *
+ * @param force  F  along the screw [N]
+ * @returns M [N·mm]
+ */
+export function slippingTorque(design: Pick<CollarDesign, 'finished' | 'bearing' | 'screw'>, force: number): number {
+  const { screw } = design;
+  if (!screw) return 0;
+  const held = loweringTorque({
+    axialForce: force,
+    meanDiameter: screw.pitchDiameter.likely,
+    lead: screw.lead,
+    flankAngle: screw.flankAngle,
+    friction: GREASED_LEAST,
+  });
+  return Math.max(0, -held) + drag(design, force);
+}
+
+function drag({ finished, bearing }: Pick<CollarDesign, 'finished' | 'bearing'>, force: number): number {
   const radius = bearing ? (bearing.bore + bearing.outside) / 4 : finished.outside / 2;
-  return force * ((finished.thread?.lead ?? 0) / (2 * Math.PI) + (bearing ? ROLLS : RUBS) * radius);
+  return (bearing ? ROLLS : RUBS) * force * radius;
 }
 
 /**

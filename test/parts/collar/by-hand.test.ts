@@ -5,7 +5,7 @@ import { frictionHold } from '../../../src/parts/collar/checks/hold.js';
 import { seatPressure } from '../../../src/parts/collar/checks/seat.js';
 import type { CollarDesign } from '../../../src/parts/collar/dimensions.js';
 import { heldIn } from '../../../src/parts/collar/held-in.js';
-import { pinPressure, unscrewingTorque } from '../../../src/parts/collar/pin.js';
+import { pinPressure, slippingTorque, unscrewingTorque } from '../../../src/parts/collar/pin.js';
 import type { CollarPlan } from '../../../src/parts/collar/plan.js';
 import { backing, washerOffset } from '../../../src/parts/collar/seat.js';
 import type { Shaft } from '../../../src/parts/common/bore.js';
@@ -92,6 +92,34 @@ describe('a collar with the thread of its screw, worked by hand', () => {
   it('turns off by load times lead over 2π and the drag of its bearing', () => {
     // 100 N on Tr8x2 and a bearing of 8 × 16: 100·2/6.2832 + 0.005·100·6 = 31.83 + 3
     expect(unscrewingTorque(collar(THREADED), 100)).toBeCloseTo(34.83, 2);
+  });
+
+  it('turns off along a greased thread where no pin keeps it, by F·d₂/2·tan(λ − ρ′) and what its bearing drags', () => {
+    const level = { mounting: 'horizontal', pin: undefined, motor: { torque: 0.6 } };
+    const fast = { ...level, screw: { designation: 'Tr8x8(P2)', major: '7.95 ± 0.03 mm' } };
+    // Tr8x8(P2): tan λ = 8/(7π) = 0.36378, tan ρ′ = 0.05/cos 15° = 0.05176: tan(λ − ρ′) = 0.31202/1.01883 = 0.30626;
+    // 405 · 3.5 · 0.30626 = 434.1, and 0.005 · 405 · 6 = 12.2 of F8-16
+    expect(slippingTorque(collar(THREADED, fast), 405)).toBeCloseTo(446.3, 1);
+    // Tr8x2: tan(λ − ρ′) = (0.09095 − 0.05176)/1.00471 = 0.03900; 100 · 3.5 · 0.03900 + 3 = 16.65
+    expect(slippingTorque(collar(THREADED, level), 100)).toBeCloseTo(16.65, 1);
+    // M8: tan λ = 1.25/(7.188π) = 0.05535 is below 0.05/cos 30° = 0.05774: it stays, and the bearing alone drags
+    const fine = { ...level, screw: { designation: 'M8', major: '7.9 mm' } };
+    expect(slippingTorque(collar(THREADED, fine), 100)).toBeCloseTo(3, 6);
+    // a jam of 0.6 N·m at a lead of 8 mm: 405 N
+    expect(finding(THREADED, 'turn-grip', fast)).toMatchObject({
+      word: 'but',
+      fail_limit: { min: expect.closeTo(66.1, 0) },
+    });
+    expect(finding(THREADED, 'turn-grip', fast)!.message).toMatch(/when the axis jams, 446 N·mm turn it; put a pin/);
+    expect(finding(THREADED, 'turn-grip', { ...fast, hold: { tightening: 0.02 } })).toMatchObject({
+      word: 'no',
+      value: 0,
+    });
+    // with a pin, on a standing screw, or with metal behind it, others judge it
+    expect(finding(THREADED, 'turn-grip', { mounting: 'horizontal' })).toBeUndefined();
+    expect(finding(THREADED, 'turn-grip', { pin: undefined })).toBeUndefined();
+    expect(finding(THREADED, 'turn-grip', { ...fast, backed_by: 'metal-collar' })).toBeUndefined();
+    expect(finding(PLAIN, 'turn-grip')).toBeUndefined();
   });
 
   it('presses its pin on a hole of the diameter d from r to R with 3·M·R/(2·d·(R³ − r³))', () => {

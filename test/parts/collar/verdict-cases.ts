@@ -1,6 +1,7 @@
 import { PLAIN, THREADED } from '../../support/collar-sheets.js';
 import type { VerdictCases } from '../../support/verdict-gate.js';
 
+const LEVEL_THREAD = { mounting: 'horizontal', pin: undefined };
 const CRESTS = { shaft: undefined, screw: 'Tr10x2' };
 
 /** A sheet for each word that each check can say. */
@@ -30,6 +31,12 @@ export const COLLAR_CASES: VerdictCases = {
     yes: [THREADED, {}],
     no: [THREADED, { duty: { load: 20_000 } }],
     'not-told': [THREADED, { duty: { load: undefined } }],
+  },
+  'turn-grip': {
+    yes: [THREADED, LEVEL_THREAD],
+    but: [THREADED, { ...LEVEL_THREAD, motor: { torque: 2 } }],
+    no: [THREADED, { ...LEVEL_THREAD, duty: { load: 900 } }],
+    'not-told': [THREADED, { ...LEVEL_THREAD, motor: undefined }],
   },
   'runs-on': {
     yes: [PLAIN, {}],

@@ -14,7 +14,7 @@ import { usedShare } from '../../common/load-cases.js';
 import { teethOf, toothBears } from '../../common/teeth.js';
 import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
-import { pinPressure, unscrewingTorque } from '../pin.js';
+import { pinPressure, slippingTorque, unscrewingTorque } from '../pin.js';
 import { boreEnd } from '../plan.js';
 import { untoldOf } from '../untold.js';
 
@@ -186,6 +186,39 @@ export const pinHold: CollarCheck = {
     return valued(
       exactly(worst.pressure),
       `${plain(worst.pressure, 2)} MPa by ${plain(worst.torque, 0)} N·mm that turn it off${worst.when}, no friction counted; it bears ${plain(pass.max ?? 0, 1)} MPa${cure}`,
+      own,
+    );
+  },
+};
+
+/** A level collar without a pin turns off along its own thread unless its clamp holds that, after years of giving. */
+export const turnGrip: CollarCheck = {
+  ...hold,
+  id: 'turn-grip',
+  title: 'Torque of the clamp that keeps it from turning off',
+  unit: 'N·mm',
+  source: 'derived: relaxation of held strains',
+  moves: `${LOAD}, motor.torque, pin, hold.clamp, hold.degreased, retighten, material`,
+  run: (design, inForce) => {
+    const { finished, axial, isBacked, jam = 0, retighten } = design;
+    if (!finished.thread || finished.pin || isBacked || axial.mounting !== 'horizontal') return undefined;
+    const view = heldIn(design);
+    const { clamp } = gripOfHeld(view.held[0]!, view);
+    const torque = clamp ? (retighten ? clamp.again : clamp.hot) : 0;
+    const needed = slippingTorque(design, pullAsked(axial).needed);
+    const jams = slippingTorque(design, jam);
+    const own = { pass: { min: Math.max(needed, jams) }, fail: { min: needed } };
+    const verdict = judge(exactly(torque), inForce.of(own));
+    const missing = untoldOf(design);
+    if (verdict !== 'fail' && missing.length > 0) return notJudged(...missing);
+    const turns = verdict === 'caution' ? `; when the axis jams, ${plain(jams, 0)} N·mm turn it` : '';
+    const cure =
+      verdict === 'pass'
+        ? ''
+        : `; put a pin through it (pin), or use ${pullCures(design.grip, 'hold', design).join(', ')}`;
+    return valued(
+      exactly(torque),
+      `the clamp holds ${plain(torque, 0)} N·mm; twice its load turns it with ${plain(needed, 0)}${turns}${cure}`,
       own,
     );
   },

@@ -5,7 +5,7 @@ import { heldChecks } from '../../common/held-checks.js';
 import { askedWhereItHangs } from '../../common/untold.js';
 import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
-import { axialGrip, frictionAlone, pinHold, threadHold } from './hold.js';
+import { axialGrip, frictionAlone, pinHold, threadHold, turnGrip } from './hold.js';
 import { bearingBore, bearingCentre, bearingRating, runsOn, seatBacking, seatPressure, seatRunout } from './seat.js';
 
 /** What holds for every body that is clamped on a shaft, and is asked of a collar, which takes no torque. */
@@ -37,6 +37,7 @@ export const COLLAR_CHECKS: readonly Check<CollarDesign>[] = askedWhereItHangs<C
     frictionAlone,
     threadHold,
     pinHold,
+    turnGrip,
     runsOn,
     bearingCentre,
     seatRunout,

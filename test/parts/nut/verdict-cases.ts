@@ -360,6 +360,10 @@ export const NUT_CASES: VerdictCases = {
     but: [FAMILY, { family: { kind: 'split', closed: 'ring' } }],
     'not-told': [FAMILY, { family: { kind: 'split' }, duty: { load: undefined } }],
   },
+  'mount-held': {
+    yes: 'it speaks only where no screws hold the nut',
+    but: [SOUND_NUT, { flange: undefined, holes: undefined, carriage: undefined }],
+  },
   'head-seat': {
     yes: [SOUND_NUT, {}],
     perhaps: [SOUND_NUT, { holes: { diameter: 5, fit: undefined } }],

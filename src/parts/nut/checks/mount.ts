@@ -1,4 +1,4 @@
-import { type Check, hard, type Limits, soft, valued } from '../../../judge/check.js';
+import { type Check, hard, type Limits, soft, told, valued } from '../../../judge/check.js';
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
@@ -60,6 +60,23 @@ export const holePosition: NutCheck = {
       limits,
     );
   },
+};
+
+/** A nut that nothing holds turns with its screw. */
+export const mountHeld: NutCheck = {
+  ...mount,
+  id: 'mount-held',
+  title: 'What holds the nut',
+  unit: '',
+  moves: 'holes, flange',
+  grave: true,
+  run: ({ holes }) =>
+    holes
+      ? undefined
+      : told(
+          'caution',
+          'no screws hold it, and what else may is not judged: its carriage must keep it from turning and from going along, with the motor stalled too; holes in a flange are judged',
+        ),
 };
 
 /** Load on the joint against what its screws clamp with. */

@@ -281,3 +281,15 @@ it('a nut that goes in nowhere with all of its screws has no room to align', () 
   expect(row.value).toBeLessThan(0);
   expect(row.message).toContain('no room to align: the nut goes in nowhere with all of its screws');
 });
+
+describe('a nut that no screws hold', () => {
+  it('is told that something else must keep it from turning', () => {
+    const bare = { holes: undefined, carriage: undefined };
+    for (const changes of [{ ...bare, flange: undefined }, bare]) {
+      const row = found('mount-held', changes);
+      expect(row).toMatchObject({ verdict: 'caution', word: 'but', grave: true });
+      expect(row.message).toContain('must keep it from turning');
+    }
+    expect(found('mount-held')).toBeUndefined();
+  });
+});

@@ -9,6 +9,7 @@ import type { NutDesign } from '../dimensions.js';
 import { fitFigures } from '../fit-figures.js';
 import { flanksMeet } from '../flanks-meet.js';
 import { lostByFloat } from '../float.js';
+import { playTakenBySlit } from '../variants/slit-takes.js';
 import { shiftOf } from '../variants/twin.js';
 
 type NutCheck = Check<NutDesign>;
@@ -179,8 +180,11 @@ export const threadBacklash: NutCheck = {
   moves: 'fit.axial, fit.diametral, float',
   run: (design, limits) => {
     const lost = lostByFloat(design);
-    const play = sum(fitFigures(design).play, lost);
+    const taken = playTakenBySlit(design);
+    const play = sum(lessTaken(fitFigures(design).play, taken), lost);
     const floats = lost.likely > 0 ? `, ${worked(lost.likely, 'mm')} mm of it by its float` : '';
+    const slit =
+      taken > 0 ? `, ${worked(taken, 'mm')} mm less with its slit closed as far as it goes and its back bears` : '';
     const { axis } = design.duty;
     const own = axis === 'vertical' ? 0.3 : 0.1;
     const { pass } = limits.of(soft({ max: own }));
@@ -197,11 +201,17 @@ export const threadBacklash: NutCheck = {
     }[axis ?? 'untold'];
     return valued(
       play,
-      `${worked(play.likely, 'mm')} mm of lost motion${floats}; up to ${plain(most)} mm ${most === own ? usual : 'is allowed by the sheet'}${cure}`,
+      `${worked(play.likely, 'mm')} mm of lost motion${floats}${slit}; up to ${plain(most)} mm ${most === own ? usual : 'is allowed by the sheet'}${cure}`,
       soft({ max: own }),
     );
   },
 };
+
+/** What is left of a play of which something is taken out; none is left where more is taken. */
+function lessTaken({ least, likely, most }: Measured, taken: number): Measured {
+  const left = (play: number) => Math.max(0, play - taken);
+  return { least: left(least), likely: left(likely), most: left(most) };
+}
 
 /** Crest of the screw against the root of the nut. */
 export const threadCrestGap: NutCheck = {

@@ -46,7 +46,9 @@ function unlessPointless(check: NutCheck): NutCheck {
 
 function isPointless(id: string, { family }: NutDesign): boolean {
   if (family?.kind === 'holder') return OF_A_THREAD.test(id);
-  if (family?.kind === 'anti-backlash' || family?.kind === 'clamped') return PLAY.includes(id);
+  if (family?.kind === 'anti-backlash') return PLAY.includes(id);
+  // what its slit takes out of the play is no loss of it
+  if (family?.kind === 'clamped') return id === 'thread-axial';
   return false;
 }
 

@@ -103,10 +103,8 @@ describe('two nuts with a spring, by hand', () => {
 
 describe('checks of the family, by hand', () => {
   it('leave play to a slit that takes it up', () => {
-    for (const id of ['thread-backlash', 'thread-axial']) {
-      expect(found(id, { family: { kind: 'clamped' } })).toBeUndefined();
-      expect(found(id, { family: { kind: 'split' } })).toBeDefined();
-    }
+    expect(found('thread-axial', { family: { kind: 'clamped' } })).toBeUndefined();
+    expect(found('thread-axial', { family: { kind: 'split' } })).toBeDefined();
   });
 
   it('turn holes out of the joint by half of their spacing', () => {

@@ -18,7 +18,11 @@ it.each<[string, Tree, Tree, number]>([
   ['a disc that it stands on', LOADED, {}, 1],
   ['a disc that it hangs below', LOADED, { mounting: 'motor-above' }, 0],
 ])('%s carries the screw along its axis: %s', (_, base, changes, count) => {
-  expect(places(base, changes)).toMatchObject({ value: count, verdict: count > 0 ? 'pass' : 'fail' });
+  expect(places(base, changes)).toMatchObject({ value: count, verdict: count === 1 ? 'pass' : 'fail' });
+});
+
+it('says that two places fight each other when the screw warms', () => {
+  expect(places(MOUNTED, { locating_holder: 'yes' })!.message).toContain('they fight each other');
 });
 
 it('asks for the coupling where nothing else carries, and nothing of a belt', () => {

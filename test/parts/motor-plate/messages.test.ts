@@ -107,6 +107,15 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
   ['motor-room', SIX, beside(26, 30), -1.5, /54 mm; let screws/],
   ['motor-room', SIX, beside(26, 26), -5.5, /54 mm; let screws/],
   ['motor-room', SIX, beside(30, 31), 0.5, /54 mm$/],
+  // (40 − 42.3)/2
+  [
+    'motor-opening',
+    MOUNTED,
+    { machine: { opening: 40 } },
+    -1.15,
+    /42.3 mm in an opening of 40 mm; widen it, or let the outer/,
+  ],
+  ['motor-opening', MOUNTED, { machine: { opening: 44 } }, 0.85, /in an opening of 44 mm$/],
   // M4 in a sheet of 3 mm: three quarters of a diameter, a nut has 0.8
   ['machine-thread', MOUNTED, { machine: { bare: 'tapped', thickness: 4 } }, 1, /^M4 in 4 mm of thread$/],
   [
@@ -384,6 +393,8 @@ describe('what checks of a motor plate say', () => {
     ['machine-thread', ADAPTED, {}],
     ['machine-thread', MOUNTED, { machine: { bare: 'tapped', holes: { screw: undefined, diameter: 20 } } }],
     ['motor-room', ADAPTED, {}],
+    ['motor-opening', MOUNTED, {}],
+    ['motor-opening', OUTER, {}],
     ['motor-room', MOUNTED, { machine: { bare: 'tapped' } }],
     ['slots', MOUNTED, {}],
     ['motor-room', MOUNTED, UNKNOWN],

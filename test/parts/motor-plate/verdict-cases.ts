@@ -39,6 +39,13 @@ export const MOTOR_PLATE_CASES: VerdictCases = {
     no: [MOUNTED, { motor_heads: 'proud', machine: { face: 'outer', opening: 46 } }],
     'not-told': [MOUNTED, { motor_heads: 'proud', machine: { face: 'outer' } }],
   },
+  // a body of 42.3 mm
+  'motor-opening': {
+    yes: [MOUNTED, { machine: { opening: 43.4 } }],
+    but: [MOUNTED, { machine: { opening: 43 } }],
+    no: [MOUNTED, { machine: { opening: 42 } }],
+    'not-told': [MOUNTED, { machine: { opening: 60 }, motor: { body: undefined } }],
+  },
   'motor-thrust': {
     yes: [LOADED, {}],
     no: [LOADED, { motor: { axial_limit: 10 } }],

@@ -151,6 +151,29 @@ const motorRoom: PlateCheck = {
   },
 };
 
+/**
+ * Where the plate lies on the machine with the motor's face, the motor stands in the machine's opening.
+ *
+ *     room = (machine.opening − side of the motor's body)/2
+ */
+const motorPasses: PlateCheck = {
+  ...about,
+  id: 'motor-opening',
+  title: 'Air around the motor in the opening',
+  limits: soft({ min: 0.5 }, { min: 0 }),
+  moves: 'machine.opening, machine.face, motor.body',
+  run: ({ machine, motor }, { pass }) => {
+    if (machine.face !== 'motor' || machine.opening === undefined) return undefined;
+    if (motor.body === undefined) return notJudged('motor.body');
+    const room = (machine.opening - motor.body) / 2;
+    const cure = keeps(room, pass) ? '' : '; widen it, or let the outer face lie on the machine (machine.face: outer)';
+    return valued(
+      exactly(room),
+      `a body of ${plain(motor.body, 1)} mm in an opening of ${plain(machine.opening, 1)} mm${cure}`,
+    );
+  },
+};
+
 /** Distance of a point to a square about the axis; negative inside. */
 function toSquare([x, y]: Point, half: number): number {
   const [dx, dy] = [Math.abs(x) - half, Math.abs(y) - half];
@@ -247,6 +270,7 @@ export const BOLT_CHECKS: readonly PlateCheck[] = [
   headSeat,
   headRoom,
   motorRoom,
+  motorPasses,
   insertRoom,
   machineThread,
   slots,

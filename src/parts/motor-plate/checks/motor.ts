@@ -189,8 +189,7 @@ const motorThrust: PlateCheck = {
 };
 
 /**
- * Something carries the screw along its axis: of jaws and other couplings that give, none does. Whether two places fight each
- * other is asked of the end holder and of the axis.
+ * One place carries the screw along its axis: of jaws and other couplings that give, none does, and two fight each other.
  *
  *     n = thrust bearing at the motor end + holder at the far end + rigid coupling + disc coupling above its motor, 1 for each
  */
@@ -201,7 +200,7 @@ const locating: PlateCheck = {
   question: 'holds',
   title: 'Places that carry the screw along its axis',
   unit: '',
-  limits: hard({ min: 1 }),
+  limits: hard({ min: 1, max: 1 }),
   moves: 'thrust_bearing, locating_holder, coupling, mounting',
   grave: true,
   run: ({ drive, joint, axial: { thrustBearing, locatingHolder, mounting } }, { pass }) => {

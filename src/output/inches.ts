@@ -1,6 +1,6 @@
 import type { Finding } from '../judge/check.js';
 import { plain } from '../units/format.js';
-import { valueText } from './figures.js';
+import { boundsText, figuresOf, valueText } from './figures.js';
 import type { Report } from './report.js';
 
 const INCH = 25.4;
@@ -18,12 +18,16 @@ const LENGTHS =
 const TEMPERATURES =
   /(?:([−-]?\d+(?:\.\d+)?) (to) )?([−-]?\d+(?:\.\d+)?)( ± (\d+(?:\.\d+)?))? °C(?! \([−\d][^)]* °F\))/g;
 
+/** The limit of a figure, told after it without its unit: `0.47 mm, at least 0.15`. */
+const LIMITS = /( mm| °C)(, (?:at least|at most|wanted|[−-]?\d+(?:\.\d+)? to) [−-]?\d+(?:\.\d+)?)(?=$|[),;]|\.$|\. )/g;
+
 /**
  * A text in which inches stand beside each length in mm, and °F beside °C.
  * @example besideInches('0.254 ± 0.05 mm at 80 °C') // '0.254 ± 0.05 mm (0.01 ± 0.002 in) at 80 °C (176 °F)'
  */
 export function besideInches(text: string): string {
-  const inches = beside(text, LENGTHS, 'in', { value: (mm) => mm / INCH, width: (mm) => mm / INCH, places: 4 });
+  const whole = text.replace(LIMITS, '$1$2$1');
+  const inches = beside(whole, LENGTHS, 'in', { value: (mm) => mm / INCH, width: (mm) => mm / INCH, places: 4 });
   return beside(inches, TEMPERATURES, '°F', {
     value: (warmth) => 32 + 1.8 * warmth,
     width: (half) => 1.8 * half,
@@ -54,6 +58,12 @@ export function inchSize(name: string, value: number | undefined): string {
 /** The value of a check, inches beside it where they are asked for. */
 export function valueBeside(finding: Finding, units: 'inch' | undefined): string {
   return units === 'inch' ? besideInches(valueText(finding)) : valueText(finding);
+}
+
+/** The limit of a check, with its unit and inches beside it where they are asked for. */
+export function limitBeside(finding: Finding, units: 'inch' | undefined): string {
+  const bounds = boundsText(figuresOf(finding).limit);
+  return units === 'inch' && bounds !== '' ? besideInches(`${bounds} ${finding.unit}`).trimEnd() : bounds;
 }
 
 /** A report whose texts state inches beside mm and °F beside °C; its figures stay mm and °C. */

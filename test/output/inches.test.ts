@@ -3,7 +3,10 @@ import { besideInches, inchFigure } from '../../src/output/inches.js';
 
 // 1 in = 25.4 mm; 0 °C = 32 °F, 5 K = 9 °F
 it.each([
-  ['0.254 ± 0.0508 mm, at least 0.15', '0.254 ± 0.0508 mm (0.01 ± 0.002 in), at least 0.15'],
+  ['0.254 ± 0.0508 mm, at least 0.127', '0.254 ± 0.0508 mm (0.01 ± 0.002 in), at least 0.127 mm (0.005 in)'],
+  ['gap (2.54 mm, 5.08 to 7.62).', 'gap (2.54 mm (0.1 in), 5.08 to 7.62 mm (0.2 to 0.3 in)).'],
+  ['40 °C, at most 80; cool it', '40 °C (104 °F), at most 80 °C (176 °F); cool it'],
+  ['2.54 mm, at most 3 screws', '2.54 mm (0.1 in), at most 3 screws'],
   ['25.4 to 50.8 mm are left', '25.4 to 50.8 mm (1 to 2 in) are left'],
   ['a wall of 2.54 mm; 12.7 mm of it', 'a wall of 2.54 mm (0.1 in); 12.7 mm (0.5 in) of it'],
   ['−0.127 mm', '−0.127 mm (−0.005 in)'],

@@ -1,7 +1,7 @@
 import type { Finding } from '../../judge/check.js';
 import { worked } from '../../units/format.js';
 import { boundsText, figuresOf } from '../figures.js';
-import { valueBeside } from '../inches.js';
+import { limitBeside, valueBeside } from '../inches.js';
 import type { Report } from '../report.js';
 import { xmlText } from '../xml-text.js';
 import { badge } from './html.js';
@@ -49,7 +49,7 @@ function checkRows(finding: Finding, order: number, units: 'inch' | undefined): 
   return [
     `<tbody${data.join('')}><tr><td>${badge(verdict)}</td>`,
     `<th scope="row"><button type="button" class="fold" aria-expanded="true" aria-controls="${more}">${xmlText(id)}</button></th>`,
-    `<td class="n">${xmlText(valueBeside(finding, units))}</td><td class="n">${boundsText(figuresOf(finding).limit)}</td>`,
+    `<td class="n">${xmlText(valueBeside(finding, units))}</td><td class="n">${xmlText(limitBeside(finding, units))}</td>`,
     `<td class="n">${margin === null ? '' : worked(margin, unit)}</td></tr>`,
     `<tr id="${more}"><td colspan="5"><dl>${details(finding)}</dl></td></tr></tbody>`,
   ].join('');

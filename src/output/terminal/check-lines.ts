@@ -1,14 +1,16 @@
 import type { Finding } from '../../judge/check.js';
 import { worked } from '../../units/format.js';
-import { boundsText, figuresOf } from '../figures.js';
-import { valueBeside } from '../inches.js';
+import { boundsText } from '../figures.js';
+import { limitBeside, valueBeside } from '../inches.js';
 import { beside, columns, WIDTH, wrapped } from './layout.js';
 import type { Paint } from './paint.js';
 
 /** A check that wants attention: its figures, what it means, and what moves it. */
 export function loudCheck(finding: Finding, { bold, bad, warn, dim }: Paint, width = WIDTH, units?: 'inch'): string[] {
   const name = finding.verdict === 'fail' ? bad(bold(finding.id)) : warn(bold(finding.id));
-  const figures = [valueBeside(finding, units), ...limitTexts(finding)].filter((part) => part !== '').join('   ');
+  const figures = [valueBeside(finding, units), ...limitTexts(finding, units)]
+    .filter((part) => part !== '')
+    .join('   ');
   return [
     ...headOf(finding.id, name, figures, width),
     ...wrapped(finding.title, 6, width),
@@ -26,9 +28,9 @@ function headOf(id: string, name: string, figures: string, width: number): strin
     : [`  ${name}`, ...wrapped(figures, 6, width)];
 }
 
-function limitTexts(finding: Finding): string[] {
+function limitTexts(finding: Finding, units?: 'inch'): string[] {
   const { margin, replaced_limit, verdict, unit } = finding;
-  const bounds = boundsText(figuresOf(finding).limit);
+  const bounds = limitBeside(finding, units);
   if (bounds === '') return [];
   return [
     `limit ${bounds}`,
@@ -50,7 +52,7 @@ export function quietChecks(findings: readonly Finding[], width = WIDTH, units?:
   const cells = measured.map((finding) => [
     `  ${finding.id}`.padEnd(column - 2),
     valueBeside(finding, units),
-    boundsText(figuresOf(finding).limit),
+    limitBeside(finding, units),
     finding.margin === null ? '' : `room ${worked(finding.margin, finding.unit)}`,
     finding.replaced_limit ? 'own limit' : '',
   ]);

@@ -4,7 +4,7 @@ import { clipped } from '../../solid/convex.js';
 import { circleOutline, hexagonOutline, type Outline, rectangleOutline, sidesFor } from '../../solid/outline.js';
 import { parallelKey } from '../../standards/shafts/parallel-key.js';
 import { fault } from '../../units/faults.js';
-import { rounded } from '../../units/format.js';
+import { plain, rounded } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
 import type { PrintSizes } from './print-sizes.js';
 import { formOf, type SHAFT_FORMS, type ShaftSheet } from './shaft-section.js';
@@ -38,10 +38,18 @@ export interface Bore {
   readonly diameter: number;
   readonly across?: number;
   readonly key?: { readonly width: number; readonly depth: number };
+  /** from the mouth inwards, where its flats begin: up to there it is round; of a D and of two flats */
+  readonly flatFrom?: number;
 }
 
 /** Play that a flat has more than the round, so that the round still centres the shaft, mm. @source common-practice */
 const FLAT_PLAY = 0.075;
+
+/** Left round behind a flat, where its cutter ran out, mm. @source common-practice */
+const RUN_OUT = 0.5;
+
+/** Flats of which less lies in the bore are left out of it, in diameters: they would be crushed. @source common-practice */
+const LEAST_FLAT = 1;
 
 /** Reads a shaft from its sheet; a keyway follows the diameter where it is not given. */
 export function resolveShaft(sheet: ShaftSheet, field: string, calipers: number, assumptions: Assumptions): Shaft {
@@ -90,13 +98,63 @@ export function boreFor(shaft: Shaft, diametralClearance: number): Bore {
   };
 }
 
+/** The bore for a shaft of which nobody knows yet how far it goes in: it may have to be round at its mouth. */
+export function roomyBoreFor(shaft: Shaft, diametralClearance: number): Bore {
+  const isFlat = shaft.form === 'd' || shaft.form === 'double-d';
+  const bore = boreFor(shaft, diametralClearance);
+  return isFlat && shaft.flatLength !== undefined ? { ...bore, flatFrom: 0 } : bore;
+}
+
+/** A shaft in its bore: how far it goes in from the mouth, and how long the bore is. */
+interface Inserted {
+  readonly depth: number;
+  readonly bored: number;
+}
+
+/**
+ * A shaft, and the bore for it, that goes in further than its flats are long: there the bore is round, or all along where too little of
+ * them lies in it. Of a flat or key, what lies in the bore counts: it is told from the end of the shaft, which may stand out of the bore.
+ */
+export function fitted(shaft: Shaft, roomy: Bore, { depth, bored }: Inserted): { shaft: Shaft; bore: Bore } {
+  const { form, flatLength } = shaft;
+  const { flatFrom: _from, ...bore } = roomy;
+  if (flatLength === undefined) return { shaft, bore };
+  const from = Math.max(0, depth - flatLength);
+  if (form !== 'd' && form !== 'double-d') return { shaft: { ...shaft, flatLength: Math.max(0, bored - from) }, bore };
+  const flatFrom = from > 0 ? rounded(from + RUN_OUT) : 0;
+  if (bored - flatFrom < LEAST_FLAT * shaft.diameter.likely) {
+    const { across: _, flatLength: _none, ...plain } = shaft;
+    return { shaft: { ...plain, form: 'round' }, bore: { form: 'round', diameter: bore.diameter } };
+  }
+  return {
+    shaft: { ...shaft, flatLength: bored - flatFrom },
+    bore: { ...bore, ...(flatFrom > 0 ? { flatFrom } : {}) },
+  };
+}
+
+/** A flat of which nobody tells how long it is reaches as far as its shaft goes in: that is listed. */
+export function noteUntoldFlat(
+  { form, flatLength }: Shaft,
+  field: string,
+  depth: number,
+  assumptions: Assumptions,
+): void {
+  if (flatLength !== undefined || (form !== 'd' && form !== 'double-d')) return;
+  assumptions.note(
+    `${field}.flat_length`,
+    plain(depth, 1),
+    'mm, as far as the shaft goes in: behind a shorter one, which is to be told, the bore is round',
+  );
+}
+
 /** The bore as it must stand in the file. */
 export function printedBore(bore: Bore, sizes: PrintSizes): Bore {
-  const { form, across, key } = bore;
+  const { form, across, key, flatFrom } = bore;
   return {
     form,
     diameter: sizes.inside(bore.diameter),
     ...(across === undefined ? {} : { across: sizes.inside(across) }),
+    ...(flatFrom === undefined ? {} : { flatFrom: sizes.along(flatFrom) }),
     ...(key === undefined
       ? {}
       : {
@@ -134,8 +192,9 @@ export function boreReach(bore: Bore): ReachBesideSlit & { readonly far: number;
     const corner = bore.across! / Math.sqrt(3);
     return { slit: bore.across! / 2, corner, far: bore.across! / 2, most: corner };
   }
-  if (bore.form === 'double-d') return { slit: bore.across! / 2, corner: radius, far: bore.across! / 2, most: radius };
-  if (bore.form === 'd') return { slit: radius, corner: radius, far: bore.across! - radius, most: radius };
+  const flat = bore.flatFrom === undefined ? bore.form : 'round';
+  if (flat === 'double-d') return { slit: bore.across! / 2, corner: radius, far: bore.across! / 2, most: radius };
+  if (flat === 'd') return { slit: radius, corner: radius, far: bore.across! - radius, most: radius };
   const far = radius + (bore.key?.depth ?? 0);
   return { slit: radius, corner: radius, far, most: bore.key ? Math.hypot(far, bore.key.width / 2) : radius };
 }

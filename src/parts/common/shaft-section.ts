@@ -16,7 +16,11 @@ const shaftFields = map({
     width: quantity('length', { above: 0, most: 12 }, 'b'),
     hub_depth: quantity('length', { above: 0, most: 6 }, 't2, depth of the keyway in the hub'),
   }).optional(),
-  flat_length: quantity('length', { above: 0, most: 100 }, 'length of the flat or of the key').optional(),
+  flat_length: quantity(
+    'length',
+    { above: 0, most: 100 },
+    'length of the flat or of the key, from the end of the shaft',
+  ).optional(),
   length: quantity('length', { above: 0, most: 500 }, 'free length that can enter the hub').optional(),
 }).superRefine((shaft, context) => {
   const refuse = (path: string, message: string) => context.addIssue({ code: 'custom', path: [path], message });

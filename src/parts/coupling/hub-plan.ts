@@ -1,6 +1,7 @@
 import type { LoftLevel } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, sidesFor, turnedOutline } from '../../solid/outline.js';
-import { type Bore, boreOutlines, printedBore } from '../common/bore.js';
+import { type Bore, printedBore } from '../common/bore.js';
+import { boreCut, flatsBehindRound } from '../common/bore-cut.js';
 import type { BoreCut, Carved } from '../common/carved.js';
 import { type Clamp, printedClamp } from '../common/clamp.js';
 import { OVERSHOOT } from '../common/cut.js';
@@ -81,7 +82,7 @@ export function carvedHub(hub: HubPlan, chordError: number): Carved {
     outline: hubOutline(hub, chordError),
     levels,
     broken: [0],
-    bores: [boreCut(hub, chordError)],
+    bores: boreCuts(hub, chordError),
     ...(slit ? { slit: { width: slit.width, from: 0, to: slit.to } } : {}),
     clamps: clamp ? [clamp] : [],
     ...(setScrew ? { setScrew } : {}),
@@ -101,18 +102,16 @@ function boreLevels({ chamfer, length, stop, jaws }: HubPlan): LoftLevel[] {
     : [...mouth, [end + OVERSHOOT / 2, 0]];
 }
 
-function boreCut(hub: HubPlan, chordError: number): BoreCut {
-  const [outline, keyway] = boreOutlines(hub.bore, chordError);
+function boreCuts(hub: HubPlan, chordError: number): BoreCut[] {
+  const { bore, stop } = hub;
   const end = hub.length - hub.jaws.recess;
-  const { stop } = hub;
-  return {
-    outline,
-    isRound: hub.bore.form === 'round' || hub.bore.form === 'keyed',
-    levels: boreLevels(hub),
-    broken: [0],
-    ...(keyway ? { keyway, keywayEnds: [-OVERSHOOT, stop ? stop.from : end + OVERSHOOT / 4] as const } : {}),
-    ends: [0, end],
-  };
+  const keywayEnds = [-OVERSHOOT, stop ? stop.from : end + OVERSHOOT / 4] as const;
+  return flatsBehindRound(
+    { ...boreCut(bore, { levels: boreLevels(hub), keywayEnds, ends: [0, end] }, chordError), broken: [0] },
+    bore,
+    'below',
+    chordError,
+  );
 }
 
 /** A notch in the outside whose lower edge stands where the shaft ends. */

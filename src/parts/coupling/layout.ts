@@ -5,7 +5,7 @@ import { Assumptions } from '../../sheet/assumptions.js';
 import type { FastenerSize } from '../../standards/fasteners/sizes.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
-import { type Bore, boreFor, boreReach, type Shaft } from '../common/bore.js';
+import { type Bore, boreReach, fitted, noteUntoldFlat, roomyBoreFor, type Shaft } from '../common/bore.js';
 import { borePlay } from '../common/bore-play.js';
 import { chooseClamp, clampWords, leastRadiusFor } from '../common/choose-clamp.js';
 import { clampHeights, fitClamp, leastClampRadius, SLIT_WIDTH } from '../common/clamp.js';
@@ -136,7 +136,7 @@ function wishFor(sheet: CouplingSheet, { name, shaft, task, radius }: WishInput,
   const kind = assumptions.or(own.grip, `${field}.grip`, 'clamp', 'holds better than a set screw, and marks no shaft');
   const clamped = kind !== 'set-screw';
   const { clearance, ...rubs } = holdFigures(own, { field, shaft, clamped, material }, assumptions);
-  const bore = boreFor(shaft, clearance);
+  const bore = roomyBoreFor(shaft, clearance);
   const setScrew = kind === 'clamp' ? undefined : (own.set_screw?.screw ?? setScrewFor(shaft));
   const joint = own.set_screw?.joint ?? 'nut';
   const base: Grip = {
@@ -426,6 +426,10 @@ function hubFor(sheet: CouplingSheet, { wish, radius, jaws, pad, gap }: HubInput
   const over = pad.kind === 'none' ? 0 : (gap - (pad.kind === 'soft' ? gap - 2 * D.axialGap : pad.thickness)) / 2;
   const stop = stops ? { from: length - end, drop } : undefined;
   const bored = stop ? stop.from : length - D.recess;
+  const depth = stop ? stop.from : length + over;
+  const { shaft: held, bore: fit } = fitted(shaft, bore, { depth, bored });
+  const shaftField = field === 'motor_hub' ? 'motor.shaft' : sheet.shaft ? 'shaft' : 'turned_end';
+  noteUntoldFlat(shaft, shaftField, depth, assumptions);
   const within = (shaft.length ?? Infinity) - Math.max(0, over) - (pad.kind === 'none' ? 0 : D.recess);
   const engagement = Math.max(0.1, Math.min(bored, within));
   const clamp = grip.clamp && fitClamp({ radius, bore: reach, slit: SLIT_WIDTH }, grip.clamp.screw, grip.clamp.washers);
@@ -433,7 +437,7 @@ function hubFor(sheet: CouplingSheet, { wish, radius, jaws, pad, gap }: HubInput
     outside: 2 * radius,
     length,
     chamfer: D.chamfer,
-    bore,
+    bore: fit,
     ...(stop ? { stop, mark: stop.from } : {}),
     ...(clamp && grip.clamp
       ? {
@@ -441,11 +445,10 @@ function hubFor(sheet: CouplingSheet, { wish, radius, jaws, pad, gap }: HubInput
           clamp: { ...clamp, heights: clampHeights(grip.clamp.screw, grip.clamp.count, grip.clamp.washers).heights },
         }
       : {}),
-    ...(grip.setScrew ? { setScrew: fitSetScrew(reach.far, grip.setScrew, wish.joint) } : {}),
+    ...(grip.setScrew ? { setScrew: fitSetScrew(boreReach(fit).far, grip.setScrew, wish.joint) } : {}),
     jaws,
   };
-  const depth = stop ? stop.from : length + over;
-  return { name: wish.name, shaft, clearance: wish.clearance, grip, engagement, reach: within, depth, finished };
+  return { name: wish.name, shaft: held, clearance: wish.clearance, grip, engagement, reach: within, depth, finished };
 }
 
 /** Between the shaft ends: the pad, or what both stops leave; undefined where nothing sets it. */

@@ -3,7 +3,7 @@ import type { Printer } from '../../presets/printer.js';
 import type { Assumptions } from '../../sheet/assumptions.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
-import { boreFor, boreReach, type Shaft } from '../common/bore.js';
+import { type Bore, boreFor, boreReach, fitted, noteUntoldFlat, roomyBoreFor, type Shaft } from '../common/bore.js';
 import { borePlay } from '../common/bore-play.js';
 import { chooseClamp, clampWords, leastRadiusFor } from '../common/choose-clamp.js';
 import { clampHeights, fitClamp, leastClampRadius, SLIT_WIDTH } from '../common/clamp.js';
@@ -81,7 +81,7 @@ interface Wish {
   readonly field: 'motor_end' | 'screw_end';
   readonly shaft: Shaft;
   readonly clearance: number;
-  readonly bore: ReturnType<typeof boreFor>;
+  readonly bore: Bore;
   readonly grip: Grip & { readonly clamp: NonNullable<Grip['clamp']> };
   readonly length: number;
 }
@@ -131,24 +131,30 @@ export function layOutClamp(sheet: SleeveSheet, task: ClampTask, assumptions: As
     ...fitClamp({ radius: outside / 2, bore: boreReach(bore), slit: SLIT_WIDTH }, clamp.screw, clamp.washers)!,
     heights: clampHeights(clamp.screw, clamp.count, clamp.washers).heights.map(place),
   });
+  const inEnd = ({ name, shaft, bore }: Wish, depth: number) => {
+    const shaftField = name === 'motor end' ? 'motor.shaft' : sheet.shaft ? 'shaft' : 'turned_end';
+    noteUntoldFlat(shaft, shaftField, depth, assumptions);
+    const bored = Math.min(depth, shaft.length ?? Infinity);
+    return fitted(shaft, bore, { depth: bored, bored });
+  };
+  const [low, high] = [inEnd(lower, lowerDepth), inEnd(upper, upperDepth)];
   const plan: SleevePlan = {
     outside,
     length,
     chamfer: D.chamfer,
     slit: SLIT_WIDTH,
     bores: [
-      { bore: lower.bore, depth: lowerDepth },
-      { bore: upper.bore, depth: upperDepth },
+      { bore: low.bore, depth: lowerDepth },
+      { bore: high.bore, depth: upperDepth },
     ],
     step: Math.min(D.step, 0.25 * lower.bore.diameter),
     clamps: [clampAt(lower, (height) => height), clampAt(upper, (height) => length - height)],
   };
-  const end = (wish: Wish, held: number): SleeveEnd => {
-    const { name, shaft, clearance, grip } = wish;
+  const end = ({ name, clearance, grip }: Wish, shaft: Shaft, held: number): SleeveEnd => {
     const reach = shaft.length ?? Infinity;
     return { name, shaft, clearance, grip, engagement: Math.min(held, reach), reach };
   };
-  return { plan, ends: [end(lower, lowerDepth), end(upper, upperDepth)] };
+  return { plan, ends: [end(lower, low.shaft, lowerDepth), end(upper, high.shaft, upperDepth)] };
 }
 
 function wishFor(
@@ -161,7 +167,7 @@ function wishFor(
   const own = sheet[field] ?? {};
   const { material } = life;
   const { clearance, ...rubs } = holdFigures(own, { field, shaft, clamped: true, material }, assumptions);
-  const bore = boreFor(shaft, clearance);
+  const bore = roomyBoreFor(shaft, clearance);
   const base: Grip = { ...rubs, ...(own.tightening === undefined ? {} : { tightening: own.tightening }) };
   const clamp = chooseClamp({
     shaft,

@@ -14,7 +14,7 @@ import { carvedSleeve } from './plan.js';
 const LOOSE = 0.01;
 const CHORD = 0.05;
 
-/** Tries both shafts in the sleeve at finished sizes, up to their stops, and a bush in the bore it fills. */
+/** Tries both shafts in the sleeve at finished sizes, up to their stops, round where their flats end, and a bush in the bore it fills. */
 export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
   const { finished, ends, shaft, fills } = design;
   const { base, cutters } = carvedShapes(carvedSleeve(finished, CHORD));
@@ -26,8 +26,14 @@ export function mateSleeve(design: SleeveDesign, kernel: Kernel): Finding[] {
     barIn(lower.bore, diameters[0]!, -5, ends.length > 0 ? lower.depth - LOOSE : finished.length + 5),
     ...(upper ? [barIn(upper.bore, diameters[1]!, finished.length - upper.depth + LOOSE, finished.length + 5)] : []),
   ];
+  const behind = finished.bores.flatMap(({ bore: { diameter, flatFrom } }, i): Shape[] => {
+    if (flatFrom === undefined) return [];
+    const reach = flatFrom - LOOSE;
+    const [from, to] = i === 0 ? [-5, reach] : [finished.length - reach, finished.length + 5];
+    return [barIn({ form: 'round', diameter }, diameters[i]!, from, to)];
+  });
   const around: Shape[] = fills === undefined ? [] : [ringAround(fills, finished.length)];
-  const volumes = [...bars, ...around].flatMap((other) => kernel.commonVolumes(sleeve, other, [{}]));
+  const volumes = [...bars, ...behind, ...around].flatMap((other) => kernel.commonVolumes(sleeve, other, [{}]));
   /**
    * Sleeve and shafts must not stand in each other.
    *

@@ -1,7 +1,7 @@
 import type { LoftLevel } from '../../solid/convex-loft.js';
 import { circleOutline, type Outline, sidesFor } from '../../solid/outline.js';
 import { type Bore, printedBore } from '../common/bore.js';
-import { boreCut } from '../common/bore-cut.js';
+import { boreCut, flatsBehindRound } from '../common/bore-cut.js';
 import type { BoreCut, Carved } from '../common/carved.js';
 import { type Clamp, printedClamp } from '../common/clamp.js';
 import { OVERSHOOT } from '../common/cut.js';
@@ -100,22 +100,18 @@ function boreCuts({ bores: [lower, upper], length, chamfer, step }: SleevePlan, 
     [lower.depth + step, -step],
     [floor + OVERSHOOT, -step],
   ];
+  const low = boreCut(
+    lower.bore,
+    { levels: [...mouth, ...narrow], keywayEnds: [-OVERSHOOT, lower.depth], ends: [0, floor] },
+    chordError,
+  );
+  const high = boreCut(
+    upper.bore,
+    { levels: [[floor, 0], ...way], keywayEnds: [floor, length + OVERSHOOT], ends: [floor, length] },
+    chordError,
+  );
   return [
-    {
-      ...boreCut(
-        lower.bore,
-        { levels: [...mouth, ...narrow], keywayEnds: [-OVERSHOOT, lower.depth], ends: [0, floor] },
-        chordError,
-      ),
-      broken: [0],
-    },
-    {
-      ...boreCut(
-        upper.bore,
-        { levels: [[floor, 0], ...way], keywayEnds: [floor, length + OVERSHOOT], ends: [floor, length] },
-        chordError,
-      ),
-      broken: [1],
-    },
+    ...flatsBehindRound({ ...low, broken: [0] }, lower.bore, 'below', chordError),
+    ...flatsBehindRound({ ...high, broken: [1] }, upper.bore, 'above', chordError),
   ];
 }

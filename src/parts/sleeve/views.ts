@@ -38,7 +38,12 @@ export function sleeveViews(design: SleeveDesign, choice: SizeChoice): PartViews
 function boreRows({ plan, design }: SleeveInSight): HoleRow[] {
   return plan.bores.map(({ bore, depth }, i): HoleRow => {
     const place = design.ends[i] ? `${noted(depth)} deep` : 'through';
-    return { label: `B${i + 1}`, at: [0, 0], diameter: bore.diameter, note: `${place}${FORM_WORDS[bore.form]}` };
+    return {
+      label: `B${i + 1}`,
+      at: [0, 0],
+      diameter: bore.diameter,
+      note: `${place}${FORM_WORDS[bore.form]}${bore.flatFrom === undefined ? '' : ` from ${noted(bore.flatFrom)}`}`,
+    };
   });
 }
 

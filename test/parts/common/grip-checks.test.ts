@@ -130,7 +130,7 @@ describe('the pressure of a flat, by hand', () => {
   const worn = (torque: number, changes: Changes = {}) =>
     sleeve(
       'flat-pressure',
-      changed({ motor: { torque, shaft: { flat_length: 10 } }, motor_end: { friction: 0.02 } }, changes),
+      changed({ motor: { torque, shaft: { flat_length: 10.5 } }, motor_end: { friction: 0.02 } }, changes),
     );
 
   it('grows along half of the flat in work', () => {
@@ -167,16 +167,16 @@ describe('the pressure of a flat, by hand', () => {
 
   it('is that of the worse end', () => {
     // 4 mm with a flat of 3.6: half the chord √(2² − 1.6²) = 1.2 mm, 15·1.2²/3 = 7.2 N·mm for a MPa
-    const thin = { motor: { torque: 2 }, shaft: { diameter: 4, flat: 3.6, flat_length: 15 } };
+    const thin = { motor: { torque: 2 }, shaft: { diameter: 4, flat: 3.6, flat_length: 15.5 } };
     const row = sleeve('flat-pressure', thin)!;
     expect(row.value).toBeCloseTo(2000 / 7.2, 3);
     expect(row.message).toContain('in the screw end');
     // both slip: 2000/7.5 at the motor, 2000/7.2 at the screw
-    const both = worn(2, { shaft: { diameter: 4, flat: 3.6, flat_length: 15 }, screw_end: { friction: 0.02 } })!;
+    const both = worn(2, { shaft: { diameter: 4, flat: 3.6, flat_length: 15.5 }, screw_end: { friction: 0.02 } })!;
     expect(both.value).toBeCloseTo(2000 / 7.2, 3);
     expect(both.message).toContain('in the screw end');
     // a deeper flat of 3.5 on 4 mm: half the chord √(2² − 1.5²), 15·1.75/3 = 8.75 N·mm for a MPa, less than the motor's
-    const deep = worn(2, { shaft: { diameter: 4, flat: 3.5, flat_length: 15 }, screw_end: { friction: 0.02 } })!;
+    const deep = worn(2, { shaft: { diameter: 4, flat: 3.5, flat_length: 15.5 }, screw_end: { friction: 0.02 } })!;
     expect(deep.value).toBeCloseTo(2000 / 7.5, 3);
     expect(deep.message).toContain('in the motor end');
   });

@@ -206,10 +206,11 @@ describe('grip', () => {
   });
 
   it('never adds a flat: one way the stronger of both counts, both ways the clamp alone', () => {
-    // w² = 4·0.5·4.5 = 9 mm²; 12 mm·9/12 = 9 mm³ a MPa
+    // w² = 4·0.5·4.5 = 9 mm²; 12 mm·9/12 = 9 mm³ a MPa; 0.5 mm of the flat are run out, and its end stands at the bore's
     const flat = {
       ...one,
-      motor: { torque: 0.03, shaft: { diameter: 5, flat: 4.5, flat_length: 12 } },
+      insert: { pad: 'none' },
+      motor: { torque: 0.03, shaft: { diameter: 5, flat: 4.5, flat_length: 12.5 } },
       motor_hub: { length: 20, clamp: { count: 1 }, friction: 0.02 },
     };
     const clamp = (byHand(stiff * c(43_800)) * 0.02) / 0.15;

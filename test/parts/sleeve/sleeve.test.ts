@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { SleeveDesign } from '../../../src/parts/sleeve/dimensions.js';
 import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
@@ -10,6 +11,13 @@ import { BUSH, CLAMP } from '../../support/sleeve-sheets.js';
 
 type Tree = { readonly [key: string]: unknown };
 const rowOf = (sheet: Tree, id: string) => findingOf(sheet, id);
+
+/** A D below and two flats above, each round behind where its flats end. */
+const SHORT_FLATS = {
+  length: 40,
+  motor: { shaft: { flat_length: 11 } },
+  shaft: { diameter: 8, flats: 7, flat_length: 12, length: 30 },
+};
 
 describe('a sleeve', () => {
   it.each([
@@ -29,6 +37,7 @@ describe('a sleeve', () => {
         motor: { torque: 0.05, shaft: { diameter: 6.35, flat: undefined, flat_length: undefined } },
       }),
     ],
+    ['clamp, both flats shorter than their bores', changed(CLAMP, SHORT_FLATS)],
     ['bush', BUSH],
     ['bush for a D shaft', { ...BUSH, shaft: { diameter: 5, flat: 4.5 } }],
     ['thin bush', { ...BUSH, bore: 6.35 }],
@@ -38,6 +47,26 @@ describe('a sleeve', () => {
     expect(report.checks.filter(({ verdict }) => verdict === 'fail')).toEqual([]);
     expect(files).toHaveLength(2);
     expect(report.bodies[0]!.closed).toBe(true);
+  });
+
+  it('is bored round behind flats that are shorter than their shafts go in', () => {
+    const { finished } = design(changed(CLAMP, SHORT_FLATS)) as SleeveDesign;
+    for (const [{ bore, depth }, flat] of [
+      [finished.bores[0], 11],
+      [finished.bores[1]!, 12],
+    ] as const) {
+      expect(depth).toBeGreaterThan(flat);
+      expect(bore.flatFrom).toBeCloseTo(depth - flat + 0.5, 6);
+    }
+    // a shaft of 9 mm stands with its end 9 mm in, and all of it is flat but 1 mm
+    const short = design(changed(CLAMP, { motor: { shaft: { length: 9, flat_length: 8 } } })) as SleeveDesign;
+    expect(short.finished.bores[0].bore.flatFrom).toBeCloseTo(1.5, 9);
+    // of a flat whose length nobody tells as much is listed as its shaft goes in
+    const untold = design(changed(CLAMP, { motor: { shaft: { flat_length: undefined } } })) as SleeveDesign;
+    const noted = (made: SleeveDesign) => made.assumptions.find(({ field }) => field === 'motor.shaft.flat_length');
+    expect(noted(untold)).toMatchObject({ value: untold.finished.bores[0].depth.toFixed(1) });
+    expect(untold.finished.bores[0].bore).toMatchObject({ form: 'd' });
+    expect(noted(short)).toBeUndefined();
   });
 
   // friction shared by torque and pull: 2·√(T² − working²)/d of the grip at the end of life

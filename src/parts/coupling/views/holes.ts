@@ -29,7 +29,7 @@ function hubRows(standing: Standing): HoleRow[] {
   const { clamps, set } = rowLabels(standing);
   const form = { round: '', d: ', flat', 'double-d': ', 2 flats', keyed: ', key', hexagon: ', hexagon' }[bore.form];
   return [
-    { label: letterOf(hub), at: [0, 0], diameter: bore.diameter, note: `shaft${form}` },
+    { label: letterOf(hub), at: [0, 0], diameter: bore.diameter, note: `shaft${form}${flatFromWords(bore)}` },
     ...(clamp?.heights ?? []).map(
       (height, i): HoleRow => ({
         label: clamps[i]!,
@@ -41,6 +41,11 @@ function hubRows(standing: Standing): HoleRow[] {
     ),
     ...(setScrew ? [setRow(standing, set!, nextSetScrewLength(outside / 2 - boreReach(bore).far))] : []),
   ];
+}
+
+/** Where the flats of a bore begin that is round before them. */
+function flatFromWords({ flatFrom }: Standing['plan']['bore']): string {
+  return flatFrom === undefined ? '' : ` from ${plain(flatFrom, 2)}`;
 }
 
 function setRow({ plan }: Standing, label: string, length: number): HoleRow {

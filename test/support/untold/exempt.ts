@@ -26,6 +26,7 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
     ['print-support', 'pocket-wall'],
     'which side lies on the bed follows from it: the part is judged as it is printed',
   ],
+  [['machine.opening'], ['motor-opening'], 'a motor that does not pass is seen while mounting'],
   [['carriage.spigot'], ['spigot-room'], 'a plate that rides on a ring is seen while mounting'],
   [
     ['carriage.bore', 'nut.stands', 'nut.thread', 'carriage.thread'],

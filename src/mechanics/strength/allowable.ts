@@ -30,7 +30,7 @@ export interface AskedStress {
  *
  * Tension that stands across the layers takes 0.75 of that besides; a glass in standing tension bears no more than its
  * strain limit, ε·E(T)·c(t, T), above which it crazes. Pressure takes 1.2 times the strength along the layers, of a soft plastic what it bears
- * before it sinks.
+ * before it sinks. What stands longer bears no more, and layers part no later than lines tear, whatever the figures say.
  *
  * @param plastic            its figures
  * @param asked.temperature  T  of the part  [°C]  −40 to 250
@@ -86,20 +86,18 @@ export function standingDuration(axis: 'vertical' | 'horizontal' | undefined): '
 function strengthOf(plastic: Plastic, kind: AskedStress['kind'], direction: Direction): number {
   if (kind === 'shear') return plastic.shear;
   if (kind === 'pressure') return confined(plastic);
-  return direction === 'across' ? plastic.tensileAcross : plastic.tensile;
+  return direction === 'across' ? Math.min(plastic.tensileAcross, plastic.tensile) : plastic.tensile;
 }
 
 function confined({ tensile, bearing = Infinity }: Pick<Plastic, 'tensile' | 'bearing'>): number {
   return Math.min(CONFINED * tensile, bearing);
 }
 
-function shareOf({ shares }: Plastic, duration: keyof typeof HOURS): number {
-  return {
-    hour: shares.hour,
-    'thousand-hours': shares.thousandHours,
-    level: shares.thousandHours,
-    years: shares.years,
-  }[duration];
+/** Share that stands: figures of a plastic that quarrel let none bear more for longer. */
+function shareOf({ shares: { hour, thousandHours, years } }: Plastic, duration: keyof typeof HOURS): number {
+  if (duration === 'hour') return hour;
+  if (duration === 'years') return Math.min(hour, thousandHours, years);
+  return Math.min(hour, thousandHours);
 }
 
 /** Stress at which a glass reaches the strain that crazes it in the end. */

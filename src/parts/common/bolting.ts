@@ -100,6 +100,24 @@ export interface BoltedPattern {
   readonly edge?: (along: readonly [number, number]) => number;
 }
 
+/**
+ * Threaded length that the plastic offers, in diameters: the least of inserts and tapped holes.
+ * @returns undefined where no screw ends in the plastic
+ */
+export function judgeEngagement(
+  patterns: readonly BoltedPattern[],
+  least: number,
+  thicker: string,
+): Outcome | undefined {
+  const lengths = patterns.flatMap(({ hole: { joint, screw }, length }) =>
+    screw !== undefined && (joint === 'insert' || joint === 'tapped') ? [length / fastenerThread(screw).diameter] : [],
+  );
+  if (lengths.length === 0) return undefined;
+  const found = Math.min(...lengths);
+  const cure = found < least ? `; a thicker ${thicker} holds more` : '';
+  return valued(exactly(found), `${plain(found, 2)} diameters of thread${cure}`);
+}
+
 /** What a clamp is judged by. */
 export interface Clamped extends Loaded {
   readonly material: Material;

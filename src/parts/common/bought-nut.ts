@@ -3,12 +3,24 @@ import { type Holding, holding } from '../../mechanics/power-screw/holding.js';
 import { map, quantity, reading, word } from '../../sheet/fields.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import { hexagonOutline, type Outline, rectangleOutline } from '../../solid/outline.js';
+import { plain } from '../../units/format.js';
 
 /** Room across the flats of a bought nut, on the diameter. @source common-practice */
 const NUT_ROOM = 0.2;
 
 /** How far a nut that stands by keeps off the working one, mm. @source common-practice */
 export const CATCH_GAP = { usual: 0.8, limits: { min: 0.5, max: 1 } };
+
+/** Turns of thread that a metal nut wants, to catch a load square. @source common-practice */
+const CATCH_TURNS = 2;
+
+/** Why a metal nut is too thin to catch what falls on it; undefined where it is not. */
+export function thinCatch(height: number, pitch: number): string | undefined {
+  const turns = height / pitch;
+  return turns < CATCH_TURNS
+    ? `the metal nut is ${plain(height, 1)} mm high, ${plain(turns, 1)} turns of its thread, and may not hold what falls on it; take one of ${CATCH_TURNS} turns or more (catch_nut.height)`
+    : undefined;
+}
 
 const measured = {
   shape: word(['hexagon', 'square']).optional(),

@@ -234,3 +234,23 @@ describe('stiffness', () => {
     expect(HOURS.years).toBe(43_800);
   });
 });
+
+describe('figures of a plastic that quarrel', () => {
+  const asked = { kind: 'tension', temperature: 23 } as const;
+  // 40 MPa · 0.30: what 1,000 hours bear, years do not bear more
+  it('let none bear more for longer', () => {
+    const odd: Plastic = { ...ABS, tensile: 40, heat: { standing: 70, moment: 85 } };
+    const bears = (shares: Plastic['shares'], duration: 'hour' | 'thousand-hours' | 'years') =>
+      allowableStress({ ...odd, shares }, { ...asked, duration });
+    expect(bears({ hour: 0.42, thousandHours: 0.3, years: 0.6 }, 'years')).toBeCloseTo(12, 9);
+    expect(bears({ hour: 0.2, thousandHours: 0.3, years: 0.6 }, 'years')).toBeCloseTo(8, 9);
+    expect(bears({ hour: 0.2, thousandHours: 0.3, years: 0.1 }, 'thousand-hours')).toBeCloseTo(8, 9);
+    expect(bears({ hour: 0.42, thousandHours: 0.3, years: 0.2 }, 'years')).toBeCloseTo(8, 9);
+  });
+
+  // 0.5 · 36 MPa along the layers
+  it('let layers part no later than lines tear', () => {
+    const odd: Plastic = { ...ABS, tensileAcross: 60 };
+    expect(allowableStress(odd, { ...asked, duration: 'moment', direction: 'across' })).toBeCloseTo(18, 9);
+  });
+});

@@ -360,6 +360,12 @@ export const NUT_CASES: VerdictCases = {
     but: [FAMILY, { family: { kind: 'split', closed: 'ring' } }],
     'not-told': [FAMILY, { family: { kind: 'split' }, duty: { load: undefined } }],
   },
+  // M3 tapped into so much flange
+  'hole-engagement': {
+    yes: [SOUND_NUT, { holes: { joint: 'tapped' }, flange: { thickness: 4.5 } }],
+    but: [SOUND_NUT, { holes: { joint: 'tapped' }, flange: { thickness: 4 } }],
+    no: [SOUND_NUT, { holes: { joint: 'tapped' }, flange: { thickness: 2.9 } }],
+  },
   'mount-held': {
     yes: 'it speaks only where no screws hold the nut',
     but: [SOUND_NUT, { flange: undefined, holes: undefined, carriage: undefined }],

@@ -9,6 +9,7 @@ import {
   clampForce,
   type HeadOnHole,
   judgeClamp,
+  judgeEngagement,
   judgeHeads,
   judgePosition,
   missRead,
@@ -275,17 +276,12 @@ export const threadLength: AdapterCheck = {
   unit: '',
   limits: soft({ min: 1.5 }, { min: 1 }),
   moves: 'plate.thickness',
-  run: (design, { pass: { min = 0 } }) => {
-    const lengths = [nutSide(design), carriageSide(design)].flatMap((drawn) => {
-      const { screw, joint: kind } = drawn?.holes.hole ?? {};
-      if (!drawn || screw === undefined || (kind !== 'insert' && kind !== 'tapped')) return [];
-      return [bolted(drawn).length / fastenerThread(screw).diameter];
-    });
-    if (lengths.length === 0) return undefined;
-    const least = Math.min(...lengths);
-    const cure = least < min ? '; a thicker plate holds more' : '';
-    return valued(exactly(least), `${plain(least, 2)} diameters of thread${cure}`);
-  },
+  run: (design, { pass: { min = 0 } }) =>
+    judgeEngagement(
+      [nutSide(design), carriageSide(design)].flatMap((drawn) => (drawn ? [bolted(drawn)] : [])),
+      min,
+      'plate',
+    ),
 };
 
 /**

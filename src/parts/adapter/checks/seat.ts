@@ -4,7 +4,7 @@ import { floatTurn } from '../../../mechanics/float.js';
 import { plain, worked } from '../../../units/format.js';
 import { exactly, smallest } from '../../../units/measured.js';
 import { USUAL_BACKLASH } from '../../common/backlash.js';
-import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding } from '../../common/bought-nut.js';
+import { CATCH_FINDING, CATCH_GAP, nutPocketReach, screwHolding, thinCatch } from '../../common/bought-nut.js';
 import { floatBacklash, floatWords } from '../../common/float.js';
 import { LEDGE } from '../../common/ledge.js';
 import { remedyWords } from '../../common/remedy-words.js';
@@ -220,7 +220,9 @@ export const catchNut: AdapterCheck = {
   moves: 'catch_nut',
   run: (design, { pass }) => {
     if (design.catchNut) {
-      const { gap } = design.catchNut;
+      const { gap, height } = design.catchNut;
+      const thin = design.screw && thinCatch(height, design.screw.pitch.likely);
+      if (thin) return told('caution', thin);
       const cure = keeps(gap, pass) ? '' : `; a catch_nut.gap of ${plain(CATCH_GAP.usual)} mm is usual`;
       return valued(
         exactly(gap),

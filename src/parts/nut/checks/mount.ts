@@ -7,6 +7,7 @@ import { exactly, type Measured, scaled, shifted, smallest, sum } from '../../..
 import {
   type HeadOnHole,
   judgeClamp,
+  judgeEngagement,
   judgeHeads,
   judgePosition,
   missRead,
@@ -91,6 +92,23 @@ export const boltClamp: NutCheck = {
     design.holes && !design.float
       ? judgeClamp(boltedPattern(design), { ...design, carries: 'away' }, limits)
       : undefined,
+};
+
+/**
+ * A thread needs length to hold.
+ *
+ *     l/d = thickness of the flange / ⌀screw, of inserts and tapped holes
+ */
+export const holeEngagement: NutCheck = {
+  ...mount,
+  id: 'hole-engagement',
+  question: 'holds',
+  title: 'Threaded length in the flange, in diameters',
+  unit: '',
+  limits: soft({ min: 1.5 }, { min: 1 }),
+  moves: 'flange.thickness, holes.screw, holes.joint',
+  run: (design, { pass: { min = 0 } }) =>
+    design.holes ? judgeEngagement([boltedPattern(design)], min, 'flange') : undefined,
 };
 
 /** What holds a floating flange down must not sink into it. */

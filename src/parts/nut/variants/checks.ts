@@ -2,7 +2,7 @@ import { type Check, hard, notJudged, soft, told, valued } from '../../../judge/
 import { keeps } from '../../../judge/judge.js';
 import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
-import { CATCH_FINDING, CATCH_GAP, screwHolding } from '../../common/bought-nut.js';
+import { CATCH_FINDING, CATCH_GAP, screwHolding, thinCatch } from '../../common/bought-nut.js';
 import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
 import { neededSpringForce, springForceOf } from './anti-backlash.js';
@@ -168,6 +168,8 @@ export const catchNut: NutCheck = {
       ...(duty.axis !== 'horizontal' && mounting === undefined ? ['mounting'] : []),
     ];
     if (catchPocket && missing.length > 0) return notJudged(...missing);
+    const thin = catchPocket && thinCatch(catchPocket.nut.height, screw.pitch.likely);
+    if (thin) return told('caution', thin);
     if (catchPocket) {
       const thread = finished.length - catchPocket.depth;
       const cure = keeps(catchPocket.gap, pass) ? '' : `; a catch_nut.gap of ${plain(CATCH_GAP.usual)} mm is usual`;

@@ -293,3 +293,16 @@ describe('a nut that no screws hold', () => {
     expect(found('mount-held')).toBeUndefined();
   });
 });
+
+describe('threads of the holes', () => {
+  // a flange of 3 mm has three quarters of an M4
+  it('want a flange as thick as they are wide', () => {
+    const tapped = (thickness: number) =>
+      found('hole-engagement', { holes: { screw: 'M4', joint: 'tapped', fit: undefined }, flange: { thickness } });
+    expect(tapped(3)).toMatchObject({ value: 0.75, verdict: 'fail' });
+    expect(tapped(3).message).toBe('0.75 diameters of thread; a thicker flange holds more');
+    expect(tapped(4)).toMatchObject({ value: 1, verdict: 'caution' });
+    expect(tapped(6)).toMatchObject({ value: 1.5, verdict: 'pass', message: '1.5 diameters of thread' });
+    expect(found('hole-engagement')).toBeUndefined();
+  });
+});

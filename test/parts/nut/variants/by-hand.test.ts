@@ -102,6 +102,16 @@ describe('two nuts with a spring, by hand', () => {
 });
 
 describe('checks of the family, by hand', () => {
+  // Tr8x2: two turns are 4 mm
+  it('want a metal nut of two turns to catch what falls', () => {
+    const caught = (height: number) =>
+      found('catch-nut', { catch_nut: { across_flats: 13, height }, mounting: 'flange-up' })!;
+    expect(caught(3.9)).toMatchObject({ verdict: 'caution', value: null });
+    expect(caught(3.9).message).toContain('3.9 mm high, 1.9 turns of its thread, and may not hold');
+    expect(caught(1.5).message).toContain('1.5 mm high, 0.8 turns of its thread');
+    expect(caught(4).message).toContain('bears nothing until');
+  });
+
   it('leave play to a slit that takes it up', () => {
     expect(found('thread-axial', { family: { kind: 'clamped' } })).toBeUndefined();
     expect(found('thread-axial', { family: { kind: 'split' } })).toBeDefined();

@@ -402,6 +402,8 @@ const ODD: readonly Odd[] = [
     { 'thread-hold': 'not-told', 'pin-hold': 'not-told', 'seat-pressure': 'not-told' },
   ],
   ['a pin that a jam breaks', THREADED, { motor: { torque: 12 } }, { 'pin-hold': 'no' }],
+  ['a level screw that nothing holds the other way', PLAIN, { pair: 'no' }, { 'both-ways': 'no' }],
+  ['a level screw of whose other way nobody tells', PLAIN, { pair: undefined }, { 'both-ways': 'not-told' }],
   ['a collar that rubs', PLAIN, { bearing: undefined }, { 'runs-on': 'but' }],
   // end holders
   [

@@ -19,6 +19,7 @@ export const PLAIN = {
   shaft: '9.99 ± 0.01 mm',
   mounting: 'horizontal',
   bearing: '51100',
+  pair: 'yes',
   hold: { clamp: { screw: 'M4', washers: 'yes' } },
   retighten: 'yes',
   material: 'pc',

@@ -35,6 +35,8 @@ export interface CollarDesign extends DesignBase {
   readonly bearing?: CollarBearing;
   /** a bought metal collar behind it carries what pulls */
   readonly isBacked: boolean;
+  /** whether a second one holds the screw the other way; undefined where nobody tells */
+  readonly isPaired?: boolean;
   readonly axial: AxialPath;
   /** that the stalled motor pushes with along the screw [N] */
   readonly jam?: number;
@@ -79,6 +81,7 @@ export function designCollar(sheet: CollarSheet, presets: PresetTexts): CollarDe
     clearance: laid.clearance,
     ...defined({ screw, fit: laid.fit, bearing, jam }),
     isBacked: sheet.backed_by === 'metal-collar',
+    ...(sheet.pair === undefined ? {} : { isPaired: sheet.pair === 'yes' }),
     axial,
     retighten,
     temperature,

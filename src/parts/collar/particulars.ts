@@ -92,6 +92,7 @@ function mountingOf(design: CollarDesign): Mounting {
       ...putIn(backRows(design), 'Behind it'),
       ...(design.isBacked ? [BACK] : []),
       PUSH,
+      ...(design.isPaired ? [PAIR] : []),
       ...tighteningWords(grip, material),
       ...pinWords(design),
       ...putIn(pinRows(design), 'The pin'),
@@ -105,6 +106,8 @@ const HALVES =
   'Put the halves around the shaft from the side and tighten the screws of both sides by turns, so that the gap between them is the same on either side.';
 const PUSH =
   'Push the collar up by hand with 5 to 10 N while it is tightened: an end play of 0 to 0.03 mm. More than 20 N of preload only makes the plastic give.';
+const PAIR =
+  'Set the second collar on its own bearing against the other side of what both stand in; the end play of both together is 0 to 0.03 mm.';
 const BACK =
   'Set the metal collar against this one and tighten it first. A set screw bruises the crests: put a pad or a brass tip under it.';
 

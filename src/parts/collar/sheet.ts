@@ -47,6 +47,10 @@ export const collarSchema = map({
     ['nothing', 'metal-collar'],
     'metal-collar: a bought clamp collar behind this one carries what pulls along the screw',
   ).optional(),
+  pair: word(
+    ['yes', 'no'],
+    'yes: a second collar, on a thrust bearing of its own on the other side, holds the screw the other way',
+  ).optional(),
   mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is').optional(),
   hold: map(clampFields).optional().describe('how it is clamped'),
   outside_diameter: quantity('length', { above: 0, most: 120 }).optional(),

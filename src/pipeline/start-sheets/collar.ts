@@ -16,6 +16,7 @@ pin: 1.5 mm                     # spring pin through collar and screw, drilled a
 # form: halves                  # two halves, put on from the side; slit: pushed on from the end
 # fit: close                    # left out: closer still, since the slit opens for the screw and the clamp closes it
 # backed_by: metal-collar       # a bought clamp collar behind this one carries what pulls
+# pair: yes                     # a second one on a bearing of its own holds a level screw the other way
 
 bearing: F8-16                  # or 51100, AXK0821 ...; or {bore: 8 mm, outside: 16 mm, height: 5 mm}
 

@@ -94,6 +94,24 @@ describe('a collar with the thread of its screw, worked by hand', () => {
     expect(unscrewingTorque(collar(THREADED), 100)).toBeCloseTo(34.83, 2);
   });
 
+  it('holds one way on its thrust bearing, and both ways with a second one', () => {
+    const ways = (changes: object) => finding(THREADED, 'both-ways', changes);
+    // what hangs pulls one way
+    expect(ways({})).toBeUndefined();
+    expect(ways({ mounting: 'horizontal' })).toMatchObject({ word: 'not-told' });
+    expect(ways({ mounting: 'horizontal', pair: 'no' })!.message).toMatch(
+      /^nothing: .*a level screw pushes both ways; put a second/,
+    );
+    expect(ways({ mounting: 'horizontal', pair: 'yes' })).toMatchObject({ word: 'yes' });
+    // 30 N and 300 mm of 8 mm steel, 1.15 N, weigh on a standing screw
+    const lifted = (upward: number) => ways({ mounting: 'motor-below', duty: { upward }, pair: 'no' });
+    expect(lifted(31)).toBeUndefined();
+    expect(lifted(31.3)!.message).toMatch(/^nothing: .* lifts the screw with 31\.3 N of which 31\.1 N weigh on it/);
+    expect(ways({ mounting: 'motor-below', duty: { upward: undefined } })).toBeUndefined();
+    // what runs on no bearing is told so by others
+    expect(ways({ mounting: 'horizontal', bearing: undefined })).toBeUndefined();
+  });
+
   it('turns off along a greased thread where no pin keeps it, by F·d₂/2·tan(λ − ρ′) and what its bearing drags', () => {
     const level = { mounting: 'horizontal', pin: undefined, motor: { torque: 0.6 } };
     const fast = { ...level, screw: { designation: 'Tr8x8(P2)', major: '7.95 ± 0.03 mm' } };

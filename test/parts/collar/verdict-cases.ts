@@ -22,6 +22,11 @@ export const COLLAR_CASES: VerdictCases = {
     no: [THREADED, { pin: undefined }],
     'not-told': [PLAIN, { mounting: undefined }],
   },
+  'both-ways': {
+    yes: [PLAIN, {}],
+    no: [PLAIN, { pair: 'no' }],
+    'not-told': [PLAIN, { pair: undefined }],
+  },
   'thread-hold': {
     yes: [THREADED, {}],
     no: [THREADED, { duty: { load: 2000 } }],

@@ -48,6 +48,7 @@ export const sensibleCollar: fc.Arbitrary<Record<string, unknown>> = fc
       pin: threaded ? r.pin : undefined,
       bearing: r.shaft === undefined ? (known ?? free) : free,
       mounting: r.mounting,
+      pair: 'yes',
       backed_by: r.backed ? 'metal-collar' : undefined,
       hold: given({
         clamp: given({ count: r.count, washers: r.washers }),

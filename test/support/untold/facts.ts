@@ -91,6 +91,7 @@ const PLACE = facts({
   bearing_on: ['plate', 'machine'],
   retighten: YES_NO,
   backed_by: ['nothing', 'metal-collar'],
+  pair: YES_NO,
   coupling: ['rigid', 'disc', 'flexible'],
   // as couplings that give take
   coupling_angle: where('coupling', (one) => one === 'flexible', ['1 deg', '3 deg']),

@@ -9,6 +9,7 @@ import { threadShear } from '../../../mechanics/thread/shear.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { loosePullOf, pullAsked, pullCures, pullOf } from '../../common/axial-grip.js';
+import { ownWeight } from '../../common/axial-path.js';
 import { gripOfHeld } from '../../common/held.js';
 import { usedShare } from '../../common/load-cases.js';
 import { teethOf, toothBears } from '../../common/teeth.js';
@@ -190,6 +191,38 @@ export const pinHold: CollarCheck = {
     );
   },
 };
+
+/**
+ * A thrust bearing carries one way: what a level screw pushes the other way takes a second one, and so does work that lifts a standing screw
+ * by more than weighs on it.
+ */
+export const bothWays: CollarCheck = {
+  ...hold,
+  id: 'both-ways',
+  title: 'What holds the screw the other way',
+  unit: '',
+  moves: 'pair, mounting, duty.load, duty.upward, duty.span',
+  run: ({ axial, bearing, isPaired }) => {
+    const pushed = otherWay(axial);
+    if (!bearing || pushed === undefined) return undefined;
+    if (isPaired) return told('pass', `a second collar on a bearing of its own; ${pushed}`);
+    if (isPaired === undefined) return notJudged('pair');
+    return told(
+      'fail',
+      `nothing: a thrust bearing carries one way, and ${pushed}; put a second collar on a bearing of its own on the other side of what it stands in (pair: yes)`,
+    );
+  },
+};
+
+/** What pushes a screw off its bearing, in words; undefined where nothing does, or nobody tells. */
+function otherWay(axial: CollarDesign['axial']): string | undefined {
+  const { mounting, load = 0, upward = 0 } = axial;
+  if (mounting === 'horizontal') return 'a level screw pushes both ways';
+  const weight = load + ownWeight(axial).force;
+  return mounting === 'motor-below' && upward > weight
+    ? `the work lifts the screw with ${plain(upward, 1)} N of which ${plain(weight, 1)} N weigh on it`
+    : undefined;
+}
 
 /** A level collar without a pin turns off along its own thread unless its clamp holds that, after years of giving. */
 export const turnGrip: CollarCheck = {

@@ -5,7 +5,7 @@ import { heldChecks } from '../../common/held-checks.js';
 import { askedWhereItHangs } from '../../common/untold.js';
 import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
-import { axialGrip, frictionAlone, pinHold, threadHold, turnGrip } from './hold.js';
+import { axialGrip, bothWays, frictionAlone, pinHold, threadHold, turnGrip } from './hold.js';
 import { bearingBore, bearingCentre, bearingRating, runsOn, seatBacking, seatPressure, seatRunout } from './seat.js';
 
 /** What holds for every body that is clamped on a shaft, and is asked of a collar, which takes no torque. */
@@ -35,6 +35,7 @@ export const COLLAR_CHECKS: readonly Check<CollarDesign>[] = askedWhereItHangs<C
     bearingBore,
     axialGrip,
     frictionAlone,
+    bothWays,
     threadHold,
     pinHold,
     turnGrip,

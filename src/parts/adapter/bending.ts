@@ -1,4 +1,5 @@
 import { screwShares } from '../../mechanics/bolt/screw-shares.js';
+import { looseRingBending } from '../../mechanics/flange/loose-ring.js';
 import { rootNotch } from '../../mechanics/strength/notch.js';
 import type { Pull } from '../../sheet/sections/duty.js';
 import { onceFor } from '../../units/once.js';
@@ -22,8 +23,8 @@ import { slabOf } from './slab.js';
 
 /** How the plate bends under one newton. */
 export interface PlateBending extends SlabBending {
-  /** what holds it */
-  readonly held: 'screws' | 'edge' | 'tipped';
+  /** what holds it; as a ring it turns inside out around its bore */
+  readonly held: 'screws' | 'edge' | 'tipped' | 'ring';
   /** between what holds it on either side of the weakest cut, mm */
   readonly span: number;
 }
@@ -49,7 +50,10 @@ function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
     const found = bendSlab({ slab, supports, ...load, pockets });
     if (!found) return [];
     const along = supports.map(({ at }) => dot(at, found.strip.along));
-    return [{ ...found, held, span: Math.max(Math.max(...along) - Math.min(...along), 2 * found.strip.arm) }];
+    const span = Math.max(Math.max(...along) - Math.min(...along), 2 * found.strip.arm);
+    const strip = { ...found, held, span };
+    const stress = load.backed === undefined ? ringStress(slab, supports, load.across / 2) : 0;
+    return stress > 0 ? [strip, { ...strip, strip: { ...found.strip, stress }, held: 'ring' }] : [strip];
   };
   const edges = pull === 'onto' ? edgePlaces(design, { slab, load }) : [];
   if (edges.length > 0) return worst(edges.flatMap((edge) => over(edge, 'edge')));
@@ -57,6 +61,18 @@ function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
   const found = over(supports, 'screws');
   const tipped = pull === 'away' ? tippedStrip({ slab, supports, ...load }, load) : undefined;
   return worst(tipped ? found.flatMap((one) => [one, { ...one, strip: tipped, held: 'tipped' as const }]) : found);
+}
+
+/**
+ * A plate that is held all round and backed by no flange turns inside out around its bore: as a ring that is as wide as the plate is
+ * where it is narrowest.
+ */
+function ringStress(slab: Slab, supports: readonly Support[], inner: number): number {
+  const outer = insideSimple(slab.outline, [0, 0]);
+  if (supports.length < 3 || outer <= inner) return 0;
+  const radius = supports.reduce((sum, { at, share }) => sum + share * Math.hypot(...at), 0);
+  const arm = Math.max(0, radius - inner);
+  return looseRingBending({ axialForce: 1, arm, inner, outer, thickness: slab.thickness });
 }
 
 /** The one of the most stress, with the most that any sags and leans. */

@@ -206,6 +206,26 @@ describe('plate-bending', () => {
     expect(row.verdict).toBe('fail');
   });
 
+  // hand: 80 N, screws 35 mm from the axis, a bore of 30 mm in a round plate of 80 × 4 mm: 6·F·a/(2π·t²·r_i·ln(r_o/r_i))
+  it('turns a round plate that no flange backs inside out around its bore', () => {
+    const round = (plate: Tree, holes: Tree = {}) => ({
+      kind: 'blank',
+      nut: undefined,
+      plate: { thickness: 4, bore: 30, outline: { shape: 'round', size: undefined, diameter: 80 }, ...plate },
+      carriage: { bore: undefined, holes: { count: 4, circle: 70, diameter: 3.4, screw: 'M3', ...holes } },
+      duty: { load: 80, temperature: 25, pull: 'away' },
+    });
+    const row = found('plate-bending', round({}))!;
+    expect(row.value).toBeCloseTo((6 * 80 * 20) / (2 * Math.PI * 16 * 15 * Math.log(40 / 15)), 2);
+    expect(row.message).toContain(
+      'pulled off the carriage, the plate turns inside out around its bore, as a loose ring',
+    );
+    const pressed = { ...round({}), duty: { load: 80, temperature: 25, pull: 'onto' } };
+    expect(found('plate-bending', pressed)!.message).toContain('pressed on the carriage, the plate turns inside out');
+    // two screws hold a bar, no ring
+    expect(found('plate-bending', round({}, { count: 2 }))!.message).toContain("between the carriage's screws");
+  });
+
   it('lets a stalled motor pull for a moment', () => {
     const stalled = found('plate-bending', {
       screw: 'Tr8x2',

@@ -81,6 +81,12 @@ function bornePlate(design: AdapterDesign, bent: PlateBending | undefined, one: 
   const corner = notch > 1 ? `, ${plain(notch, 1)} times that at its sharp corner` : '';
   const floor = strip.floor ? `, the floor of a recess${corner}` : '';
   const sharp = strip.corner > 1 ? `, ${plain(strip.corner, 1)} times that at its corner in plan` : '';
+  if (held === 'ring')
+    return {
+      value,
+      allowed,
+      words: `${worked(value, 'MPa')} MPa: ${one.pull === 'away' ? 'pulled off' : 'pressed on'} the carriage, the plate turns inside out around its bore, as a loose ring`,
+    };
   const how = one.pull === 'away' ? 'pulled off the carriage, it hangs' : 'pressed on the carriage, it bends';
   return {
     value,

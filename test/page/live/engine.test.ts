@@ -25,6 +25,8 @@ describe('the engine of the live page', () => {
       'Goes on?',
       'Turns?',
       'Holds?',
+      // of a nut without holes nobody told what holds it
+      'Mounts?',
       'Prints?',
       // of a screw that may let its axis down nobody told whether it is level
       'The axis?',

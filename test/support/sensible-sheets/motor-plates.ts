@@ -69,7 +69,8 @@ export const sensibleMotorPlate: fc.Arbitrary<Record<string, unknown>> = fc
             : { ...layout(r.form, { radius, count: r.count, aside: r.aside }), screw: r.bolts, fit: r.fit },
         face: r.face,
         joint: r.joint,
-        opening: r.opening,
+        // a motor on the machine's side stands in it
+        opening: r.opening && r.face === 'motor' ? tidy(body + r.opening / 40) : r.opening,
         thickness: 5,
       }),
       slots: slot === undefined ? undefined : { along: r.along, by: slot },

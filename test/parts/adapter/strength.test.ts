@@ -426,3 +426,19 @@ describe('a plate whose screws stand on one side', () => {
     expect(message).toContain('2 of them, 26 mm beside the load, which pries up to 1.8 times itself on each,');
   });
 });
+
+// by hand: 22/2 − 16/2 − 3.5/2 mm; 18.5/2 and a flat 6 mm from the axis, where the holes stand 8·sin 45° aside
+describe('nut-rim', () => {
+  it('is what a bought flange has beyond its holes', () => {
+    const sound = found('nut-rim')!;
+    expect(sound.verdict).toBe('pass');
+    expect(sound.value).toBeCloseTo(1.25, 2);
+    const narrow = found('nut-rim', { nut: { flange: { diameter: 18.5 } } })!;
+    expect(narrow.verdict).toBe('caution');
+    expect(narrow.value).toBeCloseTo(-0.5, 2);
+    expect(narrow.message).toMatch(/^-0\.5 mm of the bought flange beyond its holes; measure/);
+    expect(found('nut-rim', { nut: { flange: { flats: 12 } } })!.value).toBeCloseTo(6 - 8 / Math.SQRT2 - 1.75, 2);
+    const blank = { kind: 'blank', nut: undefined, plate: { bore: 10.2 }, carriage: { bore: undefined } };
+    expect(found('nut-rim', blank)).toBeUndefined();
+  });
+});

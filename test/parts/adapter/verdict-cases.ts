@@ -76,6 +76,11 @@ export const ADAPTER_CASES: VerdictCases = {
     yes: [PLAIN, {}],
     no: [PLAIN, { nut: { holes: { diameter: 2.9 } } }],
   },
+  // its holes of 3.5 mm reach to 9.75 mm from the axis
+  'nut-rim': {
+    yes: [PLAIN, {}],
+    but: [PLAIN, { nut: { flange: { diameter: 19 } } }],
+  },
   'hole-position-nut': {
     yes: [PLAIN, {}],
     perhaps: [PLAIN, { calipers: 0.3 }],

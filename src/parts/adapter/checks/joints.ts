@@ -1,4 +1,5 @@
 import { type Check, hard, type LimitsInForce, type Outcome, soft, told, valued } from '../../../judge/check.js';
+import { keeps } from '../../../judge/judge.js';
 import { pressureWhileTightening } from '../../../mechanics/strength/allowable.js';
 import type { Pull } from '../../../sheet/sections/duty.js';
 import { fastenerThread } from '../../../standards/fasteners/sizes.js';
@@ -26,7 +27,7 @@ import type { AdapterDesign } from '../dimensions.js';
 import { drilledWords } from '../drilled.js';
 import type { PatternHoles } from '../plan.js';
 import { carriageScrews, nutScrews, type Screws } from '../screws.js';
-import { flangeShape } from '../seated-nut.js';
+import { flangeShape, insideFlangeOf } from '../seated-nut.js';
 import type { Side } from '../sides.js';
 import { slabOf } from '../slab.js';
 
@@ -205,6 +206,28 @@ export const headSeat: AdapterCheck = {
     const heads = sides.flatMap(({ drawn, name }) => (drawn ? headsOf(drawn, name, design) : []));
     const untold = sides.flatMap(({ drawn, field }) => (drawn?.side.pattern.screwUnsure ? [field] : []));
     return judgeHeads(heads, untold, limits);
+  },
+};
+
+/**
+ * Heads lie on a bought flange as far as that reaches.
+ *
+ *     rim = middle of a hole to the edge of the flange − ⌀hole/2, the least
+ */
+export const nutRim: AdapterCheck = {
+  ...joint,
+  id: 'nut-rim',
+  question: 'meets-nut',
+  title: "Flange beyond the nut's holes",
+  unit: 'mm',
+  limits: soft({ min: 0 }),
+  moves: 'nut.flange, nut.holes',
+  run: ({ nut, kind }, { pass }) => {
+    if (!nut || kind !== 'joined') return undefined;
+    const { centres, diameter } = nut.pattern;
+    const rim = Math.min(...centres.map(insideFlangeOf(nut.flange))) - diameter.likely / 2;
+    const cure = keeps(rim, pass) ? '' : '; measure flange and holes again, or lay washers under the heads';
+    return valued(exactly(rim), `${plain(rim, 2)} mm of the bought flange beyond its holes${cure}`);
   },
 };
 

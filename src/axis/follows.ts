@@ -45,6 +45,8 @@ export function followsFrom({ sheet, parts, along, lead }: Given): Follows {
   const fields = {
     thrust_bearing: thrustBearing ? 'yes' : 'no',
     locating_holder: locates ? 'yes' : 'no',
+    // of one collar nobody knows whether another was bought; two hold the screw both ways
+    ...(facts.filter(({ collar }) => collar).length > 1 ? { pair: 'yes' } : {}),
     ...(joint ? { coupling: joint.kind } : {}),
     ...(joint?.motorDepth === undefined ? {} : { hub_depth: mm(joint.motorDepth) }),
     ...(nuts.length > 0 ? { nut: nuts.every(({ floats }) => floats) ? 'floating' : 'rigid' } : {}),

@@ -40,6 +40,11 @@ describe('what follows for the parts of an axis', () => {
     });
   });
 
+  it('holds the screw both ways where two collars stand on bearings, and leaves one alone', () => {
+    expect(follows([joint, { collar: true }, { collar: true }]).fields.pair).toBe('yes');
+    expect(follows([joint, { collar: true }, {}]).fields).not.toHaveProperty('pair');
+  });
+
   it('leaves out what nobody tells', () => {
     const { fields } = follows([], { lengths: undefined });
     expect(fields).toEqual({ thrust_bearing: 'no', locating_holder: 'no', duty: { ends: 'fixed-free' } });

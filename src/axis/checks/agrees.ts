@@ -98,7 +98,7 @@ const bores: AxisCheck = {
 };
 
 /** What a part may say of its neighbours, and what belongs to the axis as a whole. */
-const NEIGHBOURS = ['mounting', 'thrust_bearing', 'locating_holder', 'coupling', 'nut'];
+const NEIGHBOURS = ['mounting', 'thrust_bearing', 'locating_holder', 'pair', 'coupling', 'nut'];
 const DUTY_OF_THE_AXIS = [
   'axis',
   'feed',
@@ -195,7 +195,7 @@ function contradictions({ role, own, kind }: AxisPart, design: AxisDesign): stri
   const read = (motor: unknown) => motorOf(motor, design);
   const motor = { ...read(isFields(own.duty) ? own.duty.motor : undefined), ...read(own.motor) };
   // only a holder speaks of the coupling and the nut beside it; other kinds have fields of these names for themselves
-  const neighbours = kind.kind === 'end-holder' ? NEIGHBOURS : NEIGHBOURS.slice(0, 3);
+  const neighbours = kind.kind === 'end-holder' ? NEIGHBOURS : NEIGHBOURS.slice(0, 4);
   const said = {
     ...pick(own, neighbours),
     ...(PRINTED_NUTS.includes(kind.kind) ? { mounting: undefined } : {}),

@@ -253,5 +253,44 @@ const crestGrip: HeldCheck = {
   },
 };
 
+/**
+ * A strong clamp on a thin or short shaft sinks its bore in.
+ *
+ *     p = N/(l·d), N pressing one half of the bore with the screws as they are tightened, l held and d of the shaft
+ */
+const borePressure: HeldCheck = {
+  ...grip,
+  id: 'bore-pressure',
+  title: 'Pressure of a clamped bore on its shaft',
+  unit: 'MPa',
+  moves: 'HOLD.clamp, HOLD.tightening, motor.shaft, shaft',
+  run: (view, inForce) => {
+    const rows = view.held.flatMap((one) => {
+      const place = placeOf(one, view);
+      if (one.shaft.crests || !one.grip.clamp || !place.ring) return [];
+      const force = pressingForce(place.ring, BEDDED * gripOfHeld(one, view).preload * place.ring.counted);
+      return [{ one, pressure: force / (place.engagement * one.shaft.diameter.likely) }];
+    });
+    if (rows.length === 0) return undefined;
+    const { one, pressure } = rows.reduce((a, b) => (b.pressure > a.pressure ? b : a));
+    const own = soft({ max: pressureWhileTightening(view.material) });
+    const { max = Infinity } = inForce.of(own).pass;
+    const untold = rows.flatMap((row) => row.one.shaft.lengthField ?? []);
+    if (pressure <= max && untold.length > 0) return notJudged(...untold);
+    const cure =
+      pressure > max
+        ? ` of ${plain(max, 1)} MPa: it sinks in; use a smaller ${sectionOf(one)}.tightening, or a shaft that reaches further in`
+        : '';
+    return valued(exactly(pressure), `${plain(pressure, 1)} MPa on the bore of the ${one.name}${cure}`, own);
+  },
+};
+
 /** Checks of grips, whatever the part. */
-export const GRIP_CHECKS: readonly HeldCheck[] = [gripTorque, flatPressure, clampPressure, closing, crestGrip];
+export const GRIP_CHECKS: readonly HeldCheck[] = [
+  gripTorque,
+  flatPressure,
+  clampPressure,
+  closing,
+  crestGrip,
+  borePressure,
+];

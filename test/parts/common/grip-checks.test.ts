@@ -187,6 +187,23 @@ describe('the pressure of a flat, by hand', () => {
   });
 });
 
+describe('the pressure of a clamped bore, by hand', () => {
+  it('is the press of the screws over what is held of the shaft', () => {
+    expect(sleeve('bore-pressure', ROUND)!.word).toBe('yes');
+    // one screw over it presses a shaft of 9 mm as hard as one of 10, on less of it
+    const held = (length: number, more: Changes = {}) =>
+      sleeve('bore-pressure', changed(changed(ROUND, { motor: { shaft: { length } } }), more))!;
+    expect(held(9).value).toBeCloseTo((10 / 9) * held(10).value!, 3);
+    // M3 with washers on pc: 0.9 · 1014 N, by (e + R)/R = (5.91 + 8.5)/8.5 = 1.695: 1547 N on 10 · 5 mm
+    expect(held(10).value).toBeCloseTo(30.9, 0);
+    const strong = held(9, { motor_end: { clamp: { screw: 'M4' } } });
+    expect(strong).toMatchObject({ word: 'but', limit: { max: 34.5 }, fail_limit: null });
+    expect(strong.message).toMatch(/^[\d.]+ MPa on the bore of the motor end of 34\.5 MPa: it sinks in; use a smaller/);
+    const untold = sleeve('bore-pressure', { motor: { shaft: { length: undefined } } });
+    expect(untold).toMatchObject({ word: 'not-told', missing: ['motor.shaft.length'] });
+  });
+});
+
 describe('the pressure under clamp screws, by hand', () => {
   it('is that of the harder tightened one over the ring of its washer', () => {
     // 300 and 500 N·mm: 500/(0.2·3) = 833 N on π/4·(7² − 3.4²) = 29.405 mm²

@@ -42,6 +42,11 @@ export const COUPLING_CASES: VerdictCases = {
     yes: [PLAIN_COUPLING, { screw: 'Tr24x5' }],
     but: [PLAIN_COUPLING, { screw: 'Tr8x8(P2)' }],
   },
+  'bore-pressure': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { motor_hub: { clamp: { screw: 'M6', washers: 'yes' } } }],
+    'not-told': [PLAIN_COUPLING, { motor: { shaft: { length: undefined } } }],
+  },
   wall: {
     yes: [PLAIN_COUPLING, { motor_hub: { grip: 'set-screw' } }],
     but: [PLAIN_COUPLING, { printer: { nozzle: 0.6 } }],

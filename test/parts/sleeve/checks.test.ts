@@ -62,6 +62,13 @@ const GRIP: readonly VerdictCase<Tree>[] = [
   ['closing-strain', 'fail', clamp({ screw_end: { bore_clearance: 0.3 } }), 'a loose bore'],
   ['crest-grip', 'pass', clamp({ ...screw, length: 60, screw_end: { degreased: 'yes' } }), 'a long end'],
   ['crest-grip', 'caution', clamp(screw), 'grease on the crests'],
+  ['bore-pressure', 'pass', clamp(), 'long bores'],
+  [
+    'bore-pressure',
+    'caution',
+    clamp({ motor: { shaft: { length: 9 } }, motor_end: { clamp: { screw: 'M4' } } }),
+    'a short shaft',
+  ],
 ];
 
 const BODY: readonly VerdictCase<Tree>[] = [

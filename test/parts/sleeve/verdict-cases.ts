@@ -30,6 +30,11 @@ export const SLEEVE_CASES: VerdictCases = {
     yes: 'it speaks only where crests are held',
     but: [CLAMP, { shaft: undefined, screw: 'Tr8x2' }],
   },
+  'bore-pressure': {
+    yes: [CLAMP, {}],
+    but: [CLAMP, { motor: { shaft: { length: 9 } }, motor_end: { clamp: { screw: 'M4' } } }],
+    'not-told': [CLAMP, { motor: { shaft: { length: undefined } } }],
+  },
   wall: {
     yes: [CLAMP, { motor_end: { clamp: { screw: 'M4' } } }],
     but: [CLAMP, { printer: { nozzle: 0.6 } }],

@@ -56,6 +56,8 @@ const GRIP: readonly VerdictCase<Changes>[] = [
   ['crest-grip', 'pass', { screw_hub: { length: 40 } }, 'a long hub'],
   ['crest-grip', 'caution', greased, 'grease left on the screw'],
   ['crest-grip', 'caution', { screw_hub: { clamp: { screw: 'M5' } } }, 'crests that sink in'],
+  ['bore-pressure', 'pass', {}, 'a light clamp'],
+  ['bore-pressure', 'caution', { motor_hub: { clamp: { screw: 'M6', washers: 'yes' } } }, 'a strong clamp'],
   ['set-screw', 'caution', { screw_hub: { grip: 'set-screw' } }, 'a set screw by itself'],
 ];
 

@@ -9,7 +9,7 @@ export const THREADED = {
   bearing: 'F8-16',
   material: 'pc',
   motor: { torque: 0.01 },
-  duty: { load: 30, span: 300, temperature: 35 },
+  duty: { load: 30, upward: 0, span: 300, temperature: 35 },
 };
 
 /** A level shaft that is held by friction. */

@@ -65,7 +65,7 @@ export const collarSchema = map({
   }).optional(),
   duty: map({
     load: quantity('force', { least: 0, most: 20_000 }, 'along the screw').optional(),
-    upward: quantity('force', { least: 0, most: 20_000 }, 'with which the work lifts a standing screw').optional(),
+    upward: quantity('force', { least: 0, most: 20_000 }, 'with which the work lifts the screw').optional(),
     span: quantity('length', { above: 0, most: 5000 }, 'length of the screw that hangs on it').optional(),
     temperature: quantity(
       'temperature',

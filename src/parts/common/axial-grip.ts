@@ -1,6 +1,6 @@
 import { gripPull } from '../../mechanics/shaft/clamp-grip.js';
 import { plain } from '../../units/format.js';
-import { type AxialPath, ownWeight } from './axial-path.js';
+import { type AxialPath, isUpright, ownWeight } from './axial-path.js';
 import { type Grip, type GripTorque, gripOf } from './grip.js';
 import { type Held, type HeldView, lifeOf, loosePlaceOf } from './held.js';
 import { isGreased } from './hold-figures.js';
@@ -67,7 +67,7 @@ export function pullAsked(axial: AxialPath): PullAsked {
   const missing = [
     ...(mounting === undefined ? ['mounting'] : []),
     ...(axial.load === undefined ? ['duty.load'] : []),
-    ...(mounting === 'motor-below' && axial.upward === undefined ? ['duty.upward'] : []),
+    ...(isUpright(mounting) && axial.upward === undefined ? ['duty.upward'] : []),
   ];
   const weight = own.force + load;
   const parts = [...(load > 0 ? [`${plain(load, 1)} N`] : []), ...(own.force > 0 ? [own.words] : [])].join(' and ');

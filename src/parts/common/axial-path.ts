@@ -36,6 +36,11 @@ export interface AxialPath {
   readonly span?: number;
 }
 
+/** Whether a screw is known to stand or to hang. */
+export function isUpright(mounting: Mounting | undefined): boolean {
+  return mounting === 'motor-below' || mounting === 'motor-above';
+}
+
 /** What carries the screw in place of the coupling, in words; undefined where nothing does. */
 export function carriedWords({ thrustBearing, locatingHolder }: AxialPath): string | undefined {
   if (thrustBearing) return 'a thrust bearing carries the screw along its axis';
@@ -81,7 +86,7 @@ export function judgeStanding(path: AxialPath, pass: Bounds, cure: string): Outc
 export interface MotorThrust {
   readonly axialLimit: number | undefined;
   readonly jam: number | undefined;
-  /** joined so that work which lifts a standing screw pulls the motor's shaft; jaws come apart */
+  /** joined so that work which lifts the screw moves the motor's shaft; jaws come apart */
   readonly isPulled?: boolean;
 }
 
@@ -97,7 +102,7 @@ export function judgeMotorThrust(
 ): Outcome | undefined {
   const { load, mounting, upward } = path;
   if (carriedWords(path) !== undefined) return undefined;
-  const lifts = isPulled && (mounting ?? 'motor-below') === 'motor-below';
+  const lifts = isPulled && mounting !== 'horizontal';
   const missing = [
     ...(load === undefined ? ['duty.load'] : []),
     ...(axialLimit === undefined ? ['motor.axial_limit'] : []),
@@ -120,7 +125,9 @@ function strongest(path: AxialPath, load: number, upward: number): { readonly fo
   const { mounting } = path;
   const screw = mounting === 'horizontal' ? { force: 0, words: '' } : ownWeight(path);
   const force = load + screw.force;
-  if (upward > force) return { force: upward, words: `${plain(upward, 1)} N with which the work lifts the screw pull` };
+  const moves = mounting === 'motor-above' ? 'push' : 'pull';
+  if (upward > force)
+    return { force: upward, words: `${plain(upward, 1)} N with which the work lifts the screw ${moves}` };
   const parts = screw.force > 0 ? ` (${plain(load, 1)} N and ${screw.words})` : '';
   const acts = { 'motor-below': 'stand on', 'motor-above': 'hang from', horizontal: 'pull or push' };
   return { force, words: `${plain(force, 1)} N${parts} ${acts[mounting ?? 'motor-above']}` };

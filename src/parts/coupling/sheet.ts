@@ -87,7 +87,7 @@ export const couplingSchema = map({
   }).optional(),
   duty: map({
     load: quantity('force', { least: 0, most: 20_000 }, 'along the screw').optional(),
-    upward: quantity('force', { least: 0, most: 20_000 }, 'with which the work lifts a standing screw').optional(),
+    upward: quantity('force', { least: 0, most: 20_000 }, 'with which the work lifts the screw').optional(),
     span: quantity('length', { above: 0, most: 5000 }, 'free length of the screw').optional(),
     reversing: REVERSING,
     temperature: quantity('temperature', { least: -30, most: 120 }, 'around the coupling').optional(),

@@ -38,7 +38,7 @@ export const sleeveSchema = map({
   offset: quantity('length', { least: 0, most: 5 }, 'by which the two shafts are out of line').optional(),
   duty: map({
     load: quantity('force', { least: 0, most: 20_000 }, 'along the screw').optional(),
-    upward: quantity('force', { least: 0, most: 20_000 }, 'with which the work lifts a standing screw').optional(),
+    upward: quantity('force', { least: 0, most: 20_000 }, 'with which the work lifts the screw').optional(),
     span: quantity('length', { above: 0, most: 5000 }, 'free length of the screw').optional(),
     shock: word(
       Object.keys(SHOCK_FACTORS) as [keyof typeof SHOCK_FACTORS, ...(keyof typeof SHOCK_FACTORS)[]],

@@ -27,6 +27,7 @@ printer: {nozzle: 0.4 mm, layer: 0.16 mm, hole_offset: 0.15 mm, compensation: fi
 
 duty:
   load: 30 N                    # along the screw: on a standing axis the weight that hangs on it
+  upward: 0 N                   # with which the work lifts the screw, such as a drill that is pushed
   span: 300 mm                  # length of the screw: it has a weight too
   temperature: 35 C             # on a motor plate that of the motor's face
 `;

@@ -31,6 +31,7 @@ printer: {nozzle: 0.4 mm, layer: 0.16 mm, hole_offset: 0.15 mm, compensation: fi
 
 duty:
   load: 20 N                    # along the screw
+  upward: 0 N                   # with which the work lifts the screw
   span: 250 mm                  # free length of the screw: it has a weight too
   temperature: 25 C
   shock: none                   # none, light, medium, heavy

@@ -70,7 +70,7 @@ describe('a collar that holds by friction, worked by hand', () => {
   it('must hold twice the load, and the weight of a screw that stands', () => {
     expect(finding(PLAIN, 'axial-grip')!.limit).toEqual({ min: 80 });
     // π/4·10²·200 mm³ of steel, 7.85 g/cm³: 123.3 g, 1.21 N
-    const standing = { mounting: 'motor-above', duty: { load: 40, span: 200 } };
+    const standing = { mounting: 'motor-above', duty: { load: 40, upward: 0, span: 200 } };
     expect(finding(PLAIN, 'axial-grip', standing)!.limit!.min).toBeCloseTo(2 * (40 + 1.21), 1);
   });
 
@@ -108,6 +108,9 @@ describe('a collar with the thread of its screw, worked by hand', () => {
     expect(lifted(31)).toBeUndefined();
     expect(lifted(31.3)!.message).toMatch(/^nothing: .* lifts the screw with 31\.3 N of which 31\.1 N weigh on it/);
     expect(ways({ mounting: 'motor-below', duty: { upward: undefined } })).toBeUndefined();
+    // a drill that is pushed lifts what hangs too
+    expect(ways({ duty: { upward: 31 }, pair: 'no' })).toBeUndefined();
+    expect(ways({ duty: { upward: 31.3 }, pair: 'no' })).toMatchObject({ word: 'no' });
     // what runs on no bearing is told so by others
     expect(ways({ mounting: 'horizontal', bearing: undefined })).toBeUndefined();
   });

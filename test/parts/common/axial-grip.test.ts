@@ -74,11 +74,13 @@ describe('what is asked along a shaft: twice what pulls', () => {
     expect(asked({ mounting: 'horizontal' })).toMatchObject({ needed: 0, words: 'no load' });
   });
 
-  it('names what is not told: where the motor is, what the load is, and what lifts a screw that stands', () => {
+  it('names what is not told: where the motor is, what the load is, and what lifts a screw that does not lie', () => {
     const { mounting: _, ...nowhere } = path;
     expect(pullAsked({ ...nowhere, load: 5 }).missing).toEqual(['mounting']);
-    expect(asked({}).missing).toEqual(['duty.load']);
-    expect(asked({ load: 5 }).missing).toEqual([]);
+    expect(asked({ upward: 0 }).missing).toEqual(['duty.load']);
+    expect(asked({ load: 5 }).missing).toEqual(['duty.upward']);
+    expect(asked({ load: 5, upward: 0 }).missing).toEqual([]);
+    expect(asked({ load: 5, mounting: 'horizontal' }).missing).toEqual([]);
     expect(asked({ load: 5, mounting: 'motor-below' }).missing).toEqual(['duty.upward']);
     expect(asked({ load: 5, mounting: 'motor-below', upward: 0 }).missing).toEqual([]);
   });

@@ -106,8 +106,11 @@ describe("the motor's bearing", () => {
     // untold, a lift is asked for where it decides
     expect(rigid({ load: 20, span: 250 }, 60)).toMatchObject({ missing: ['duty.upward'] });
     expect(rigid({ load: 20, span: 250 }, 20)).toMatchObject({ kind: 'value' });
-    // what hangs or lies is not lifted, and jaws come apart before they pull
-    expect(rigid({ mounting: 'motor-above', load: 20, upward: 90 }, 60).message).toMatch(/hang from/);
+    // below its motor the screw is pushed into it; what lies is not lifted, and jaws come apart before they pull
+    const hung = { mounting: 'motor-above', load: 20, span: 250 } as const;
+    expect(rigid({ ...hung, upward: 90 }, 60).message).toMatch(/^90 N with which the work lifts the screw push the/);
+    expect(rigid({ ...hung, upward: 0 }, 60).message).toMatch(/hang from/);
+    expect(rigid(hung, 60)).toMatchObject({ missing: ['duty.upward'] });
     expect(rigid({ mounting: 'horizontal', load: 20, upward: 90 }, 60)).toMatchObject({ value: exactly(20) });
     const { mounting: _, ...untold } = PATH;
     const anyhow = judgeMotorThrust(

@@ -32,7 +32,7 @@ describe('a sleeve worked by hand', () => {
 
   it('holds twice the load and the screw that hangs on it', () => {
     // π/4·8²·300 mm³ of steel, 7.85 g/cm³, 9.81 N/kg: 1.16 N; 2·(10 + 1.16) = 22.3 N
-    const hung = finding(clamp({ mounting: 'motor-above', duty: { load: 10, span: 300 } }), 'axial-grip')!;
+    const hung = finding(clamp({ mounting: 'motor-above', duty: { load: 10, upward: 0, span: 300 } }), 'axial-grip')!;
     expect(hung.limit!.min).toBeCloseTo(22.32, 1);
     expect(hung.message).toContain('22 N are asked: 2 × 10 N and 1.2 N of its own weight (300 mm of it)');
     // lifted with 30 N, more than weighs on it: twice that
@@ -49,7 +49,7 @@ describe('a sleeve worked by hand', () => {
     expect(level.limit).toEqual({ min: 20 });
     expect(level.message).toMatch(/2 × 10 N$/);
     expect(finding(clamp({ duty: { load: 0 } }), 'axial-grip')!.message).toMatch(/2 × no load$/);
-    const hung = finding(clamp({ mounting: 'motor-above', duty: { load: 0, span: 300 } }), 'axial-grip')!;
+    const hung = finding(clamp({ mounting: 'motor-above', duty: { load: 0, upward: 0, span: 300 } }), 'axial-grip')!;
     expect(hung.message).toMatch(/2 × 1\.2 N of its own weight/);
   });
 

@@ -19,7 +19,7 @@ const AXIAL: readonly VerdictCase<Tree>[] = [
   ['axial-grip', 'pass', clamp({ duty: { load: 10 } }), 'a level shaft'],
   ['axial-grip', 'fail', clamp({ duty: { load: 300 } }), 'more than it holds'],
   ['axial-grip', 'fail', clamp({ mounting: undefined, duty: { load: 300 } }), 'it may hang, with more than it holds'],
-  ['axial-grip', 'pass', clamp({ ...above, duty: { load: 10, span: 300 } }), 'a screw that hangs'],
+  ['axial-grip', 'pass', clamp({ ...above, duty: { load: 10, upward: 0, span: 300 } }), 'a screw that hangs'],
   ['axial-grip', 'not-told', clamp({ ...below, duty: { load: 10 } }), 'nobody tells what lifts it'],
   ['axial-grip', 'pass', clamp({ ...below, duty: { load: 10, upward: 0 } }), 'nothing lifts it'],
   ['axial-grip', 'fail', clamp({ ...below, duty: { load: 10, upward: 300 } }), 'the work lifts it'],

@@ -76,7 +76,7 @@ describe('a sleeve', () => {
     const pull = (2 * Math.sqrt(motorEnd ** 2 - 250 ** 2)) / 5;
     expect(rowOf(sheet, 'axial-grip')!.value).toBeCloseTo(pull, 3);
     // asked: 2 × (14.5 N and 300 mm of 8 mm steel, 0.395 kg a metre)
-    const hung = changed(CLAMP, { mounting: 'motor-above', duty: { load: 14.5, span: 300 } });
+    const hung = changed(CLAMP, { mounting: 'motor-above', duty: { load: 14.5, upward: 0, span: 300 } });
     expect(rowOf(hung, 'axial-grip')!.limit!.min).toBeCloseTo(2 * (14.5 + 0.3 * 0.395 * 9.81), 1);
   });
 

@@ -57,8 +57,8 @@ const DUTY = facts({
   'duty.span': [100, 500, 1000],
   'duty.ends': ['fixed-free', 'supported', 'fixed-supported', 'fixed-fixed'],
   'duty.layer_heights': [[0.1], [0.13]],
-  // what lies or hangs is not lifted off
-  'duty.upward': where('mounting', (one) => one === undefined || one === 'motor-below', [0, 200]),
+  // what lies is not lifted off
+  'duty.upward': where('mounting', (one) => one !== 'horizontal', [0, 200]),
   'duty.reversing': YES_NO,
   // as fast as stepper motors turn screws
   'duty.speed': [100, 900],

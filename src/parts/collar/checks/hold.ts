@@ -9,7 +9,7 @@ import { threadShear } from '../../../mechanics/thread/shear.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { loosePullOf, pullAsked, pullCures, pullOf } from '../../common/axial-grip.js';
-import { ownWeight } from '../../common/axial-path.js';
+import { isUpright, ownWeight } from '../../common/axial-path.js';
 import { gripOfHeld } from '../../common/held.js';
 import { usedShare } from '../../common/load-cases.js';
 import { teethOf, toothBears } from '../../common/teeth.js';
@@ -193,8 +193,8 @@ export const pinHold: CollarCheck = {
 };
 
 /**
- * A thrust bearing carries one way: what a level screw pushes the other way takes a second one, and so does work that lifts a standing screw
- * by more than weighs on it.
+ * A thrust bearing carries one way: what a level screw pushes the other way takes a second one, and so does work that lifts the screw by more than
+ * weighs on it.
  */
 export const bothWays: CollarCheck = {
   ...hold,
@@ -219,7 +219,7 @@ function otherWay(axial: CollarDesign['axial']): string | undefined {
   const { mounting, load = 0, upward = 0 } = axial;
   if (mounting === 'horizontal') return 'a level screw pushes both ways';
   const weight = load + ownWeight(axial).force;
-  return mounting === 'motor-below' && upward > weight
+  return isUpright(mounting) && upward > weight
     ? `the work lifts the screw with ${plain(upward, 1)} N of which ${plain(weight, 1)} N weigh on it`
     : undefined;
 }

@@ -176,8 +176,14 @@ export const driveSag: NutCheck = {
   ...drive,
   ...SAG,
   id: 'drive-sag',
-  moves: 'duty.span, duty.ends, screw.major',
-  run: (design, limits) => (design.duty.axis === 'horizontal' ? judgeSag(design, limits) : undefined),
+  moves: 'duty.axis, duty.span, duty.ends, screw.major',
+  run: (design, limits) => {
+    const { axis } = design.duty;
+    if (axis === 'vertical') return undefined;
+    const found = judgeSag(design, limits);
+    if (axis === 'horizontal') return found;
+    return found?.kind === 'value' && allKeep(found.value, limits.pass) ? undefined : notJudged('duty.axis');
+  },
 };
 
 /**

@@ -53,7 +53,7 @@ function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
     const span = Math.max(Math.max(...along) - Math.min(...along), 2 * found.strip.arm);
     const strip = { ...found, held, span };
     const stress = load.backed === undefined ? ringStress(slab, supports, load.across / 2) : 0;
-    return stress > 0 ? [strip, { ...strip, strip: { ...found.strip, stress }, held: 'ring' }] : [strip];
+    return [strip, { ...strip, strip: { ...found.strip, stress }, held: 'ring' }];
   };
   const edges = pull === 'onto' ? edgePlaces(design, { slab, load }) : [];
   if (edges.length > 0) return worst(edges.flatMap((edge) => over(edge, 'edge')));

@@ -4,7 +4,7 @@ import { type StripPiece, stripSag } from '../../mechanics/flange/strip-sag.js';
 import { stripWidth } from '../../mechanics/flange/strip-width.js';
 import { PLAN_CORNER_NOTCH } from '../../mechanics/strength/notch.js';
 import { polar } from './hole-pattern.js';
-import { type CutLine, dot, materialAt, reachAlong, type Slab, type Span, sideOf } from './slab.js';
+import { type CutLine, dot, endsOn, materialAt, reachAlong, type Slab, type Span, sideOf } from './slab.js';
 
 type Point = readonly [number, number];
 
@@ -209,7 +209,7 @@ interface Spread {
 function stripsAt(slab: Slab, beyond: readonly Support[], at: At): Strip[] {
   const { along, distance, ring } = at;
   const pulled = ringBeyond(ring, distance) / beyond.reduce((sum, { share }) => sum + share, 0);
-  return groupsOf(spreadsAt(beyond, at)).map((group): Strip => {
+  return groupsOf(spreadsAt(slab, beyond, at)).map((group): Strip => {
     const spans = group.map(({ from, to }) => [from, to] as const);
     const section = sectionOf(materialAt(slab, { along, distance }, spans));
     const share = group.reduce((sum, { support }) => sum + support.share, 0);
@@ -253,14 +253,18 @@ function groupsOf(spreads: readonly Spread[]): Spread[][] {
   return groups;
 }
 
-/** How far each support spreads on a cut. A cut through a support's own hole shears there and does not bend. */
-function spreadsAt(beyond: readonly Support[], { along, distance, round }: At): Spread[] {
+/**
+ * How far each support spreads on a cut, from its foot there or from the edge that lies before that. A cut through a support's own hole
+ * shears there and does not bend.
+ */
+function spreadsAt(slab: Slab, beyond: readonly Support[], { along, distance, round }: At): Spread[] {
   const side = sideOf(along);
+  const [low, high] = endsOn(slab, { along, distance }) ?? [-Infinity, Infinity];
   return beyond.flatMap((support) => {
     const arm = dot(support.at, along) - distance;
     if (arm <= support.hole / 2 + 1e-9) return [];
     const half = stripWidth({ head: support.head, arm, ...round }) / 2;
-    const middle = dot(support.at, side);
+    const middle = Math.min(Math.max(dot(support.at, side), low), high);
     return [{ support, from: middle - half, to: middle + half }];
   });
 }

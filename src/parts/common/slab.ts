@@ -42,6 +42,13 @@ export function reachAlong(outline: Outline, along: Point): number {
   return reach;
 }
 
+/** Ends of a slab on a cut that runs through it; undefined where it does not. */
+export function endsOn({ outline }: Pick<Slab, 'outline'>, line: CutLine): Span | undefined {
+  const spans = spansOfOutline(outline, line);
+  const [first, last] = [spans[0], spans.at(-1)];
+  return first && last && [first[0], last[1]];
+}
+
 /** What a cut meets of an opening. */
 interface Gone {
   readonly spans: readonly Span[];

@@ -139,3 +139,81 @@ it('the flange of a floating nut backs nothing: a wider one leaves its plate as 
   // that of a joined one does
   expect(under('joined', 26).strip.arm).toBeCloseTo(under('joined', 22).strip.arm - 2, 6);
 });
+
+describe('a round plate of 72 × 5 mm', () => {
+  const round = (count: number, more: object = {}) =>
+    bendPlate(
+      design(
+        changed(WIDE, {
+          carriage: { holes: { count, circle: 60 } },
+          plate: { thickness: 5, outline: { shape: 'round', diameter: 72, size: undefined } },
+          ...more,
+        }),
+      ) as AdapterDesign,
+      'away',
+    )!;
+  const BLANK = { kind: 'blank', nut: undefined };
+  const blank = (count: number) =>
+    round(count, {
+      ...BLANK,
+      plate: { bore: 11, thickness: 5, outline: { shape: 'round', diameter: 72, size: undefined } },
+    });
+
+  it('turns inside out around its bore where three screws or more hold it all round, and none do on one line', () => {
+    // a loose ring from 11 to 72 mm, pulled 24.5 mm inside of its screws: 6·24.5/2π / (5²·5.5·ln(36/5.5))
+    const stress = (6 * 24.5) / (2 * Math.PI) / (25 * 5.5 * Math.log(36 / 5.5));
+    for (const count of [3, 4]) {
+      expect(blank(count).held).toBe('ring');
+      expect(blank(count).strip.stress).toBeCloseTo(stress, 4);
+    }
+    expect(blank(2).held).toBe('screws');
+  });
+
+  it('is backed by the flange of a nut that is screwed tight', () => {
+    expect(round(4).held).toBe('screws');
+  });
+});
+
+describe('a recess that the load may come in through', () => {
+  // three screws 8 mm from the axis, the first on the x axis, and a recess of 26.2 mm, 5 mm deep, for the carriage's ring
+  const sunk = (offset: readonly number[], start: number, holes: object = {}) =>
+    bendPlate(
+      design(
+        changed(WIDE, {
+          nut: { holes: { count: 3, start, ...holes } },
+          carriage: { spigot: 26, offset, holes: { count: 2, circle: 100 } },
+          register: { carriage: 'recess', depth: 5 },
+          clocking: 0,
+        }),
+      ) as AdapterDesign,
+      'away',
+    )!.strip.floor;
+
+  it('counts where all of the screws that draw the plate stand in it', () => {
+    // its middle 6 mm out: the other two are hypot(4 + 6, 6.93) = 12.2 mm from there, within 13.1; 8 mm out 13.9
+    expect(sunk([6, 0], 0)).toBeDefined();
+    expect(sunk([0, 6], 90)).toBeDefined();
+    expect(sunk([8, 0], 0)).toBeUndefined();
+    expect(sunk([0, 8], 90)).toBeUndefined();
+  });
+
+  it('is the one that the flange lies in, where it presses on its floor', () => {
+    const made = design(changed(WIDE, { register: { nut: 'recess', depth: 3 } })) as AdapterDesign;
+    expect(bendPlate(made, 'onto')!.strip.floor).toMatchObject({ thickness: 4 });
+  });
+});
+
+it('a nut draws its plate as wide as its outermost screws reach', () => {
+  const area = (at: readonly (readonly number[])[]) =>
+    bendPlate(
+      design(
+        changed(WIDE, { nut: { holes: { count: undefined, circle: undefined, start: undefined, at } }, clocking: 0 }),
+      ) as AdapterDesign,
+      'away',
+    )!.strip.section.area;
+  const [right, left] = [
+    [5, 0],
+    [-5, 0],
+  ];
+  expect(area([right, left, [0, 9]])).toBeGreaterThan(area([right, left]) + 20);
+});

@@ -309,6 +309,30 @@ describe('screws that bend a strip together', () => {
   });
 });
 
+describe('a screw whose foot on an oblique cut lies beside the slab', () => {
+  const corners: Point[] = [
+    [60, 25],
+    [-60, 25],
+    [-60, -25],
+    [60, -25],
+  ];
+  const bent = (size: readonly [number, number]) =>
+    bendSlab({
+      slab: { outline: rectangleOutline({ size }), thickness: 8, openings: [] },
+      supports: corners.map((place) => support(place, { share: 0.25 })),
+      reach: () => 11,
+      backed: 22,
+    })!;
+
+  // towards (60, 25) the foot of (60, −25) is 46.2 mm aside, where the edge lies 40.3 mm aside: half of its strip at least is there
+  it('bends the half of its strip that lies on the near side of the edge', () => {
+    const wide = bent([400, 400]);
+    expect(bent([136, 66]).strip.stress).toBeLessThanOrEqual(2 * wide.strip.stress + 1e-9);
+    expect(bent([136, 66]).strip.stress).toBeGreaterThanOrEqual(wide.strip.stress - 1e-9);
+    expect(bent([136, 66]).sag).toBeLessThan(Infinity);
+  });
+});
+
 describe('how far a slab sags', () => {
   // I = 20·6³/12 = 360 mm⁴, A = 120 mm², G = E/2.7
   const bends = (to: number, from: number, width = 20) => (0.5 * (to ** 3 - from ** 3)) / (3 * width * 18);

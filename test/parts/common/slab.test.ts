@@ -3,7 +3,7 @@ import { sectionOf } from '../../../src/mechanics/flange/section.js';
 import type { AdapterDesign } from '../../../src/parts/adapter/dimensions.js';
 import { slabOf } from '../../../src/parts/adapter/slab.js';
 import { bendSlab } from '../../../src/parts/common/held-slab.js';
-import { materialAt } from '../../../src/parts/common/slab.js';
+import { endsOn, materialAt } from '../../../src/parts/common/slab.js';
 import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
 import { flangeSlab } from '../../../src/parts/nut/flange-slab.js';
 import { design } from '../../../src/pipeline/design.js';
@@ -129,6 +129,24 @@ describe('sections against the solid', () => {
 const round = (radius: number) => () => radius;
 const screws = (places: readonly (readonly [number, number])[], head: number) =>
   places.map((at) => ({ at, head, hole: 0, share: 1 / places.length }));
+
+describe('ends of a slab on a cut', () => {
+  const slab = { outline: rectangleOutline({ size: [40, 20] }) };
+
+  it('lie on its outline, a quarter turn from the way that is cut', () => {
+    // x = 5: from y = −10 to 10; y = 4, where y runs to the left: from x = 20 to −20
+    expect(endsOn(slab, { along: [1, 0], distance: 5 })).toEqual([-10, 10]);
+    expect(endsOn(slab, { along: [0, 1], distance: 4 })).toEqual([-20, 20]);
+    // 0.6·x + 0.8·y = 12 meets x = 20 at y = 0 and y = 10 at x = 6.67: −0.8·x + 0.6·y
+    const [from, to] = endsOn(slab, { along: [0.6, 0.8], distance: 12 })!;
+    expect(from).toBeCloseTo(-16, 9);
+    expect(to).toBeCloseTo(6 - 0.8 * (4 / 0.6), 9);
+  });
+
+  it('are none where it lies beside the cut', () => {
+    expect(endsOn(slab, { along: [1, 0], distance: 21 })).toBeUndefined();
+  });
+});
 
 describe('held slabs', () => {
   it('take a narrow flange across the chord beside the body: 150 N on 46 × 14.5 × 3.6, 21.6 MPa', () => {

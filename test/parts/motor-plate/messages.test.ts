@@ -304,13 +304,21 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
   ],
   // from the motor's side into threads of a machine that lies beyond: 12.516 − 4.5
   ['motor-room', OUTER, { machine: { bare: 'tapped' } }, 8.016, /^washers of 9 mm beside a body of 42.3 mm$/],
-  // a washer of 10 mm on 5.5; inserts of the machine have no washers
+  // a washer of 10 mm on 5.5; that of M3 has 1.8 mm around 3.4 mm
   [
     'head-seat',
     MOTOR_PLATES['largest motor']!,
     { motor_heads: 'proud', machine: { holes: { screw: 'M3' }, joint: 'insert', bare: undefined } },
-    undefined,
-    /on the motor's holes, 10 mm across/,
+    1.8,
+    /^the washer on the machine's holes, 7 mm across, bears on a ring 1.8 mm wide/,
+  ],
+  // into inserts: washers of 9 mm lie on the machine's own holes, as they were measured
+  [
+    'head-seat',
+    OUTER,
+    { machine: { joint: 'insert', holes: { screw: 'M4', diameter: '9.6 ± 0.05 mm' } } },
+    -0.3,
+    /^the washer on the machine's holes, 9 mm across, falls through a hole of 9\.6 mm; use larger screws/,
   ],
   ['wall', SIX, { printer: { line_width: 0.5 } }, 6, /^thickness: 6 mm, 12 lines$/],
   // M3 in 3.4 mm and in at least 3.2 mm of the motor's own face: 0.2 + 0.1 mm of play

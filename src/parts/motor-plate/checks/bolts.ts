@@ -42,7 +42,7 @@ const machinePosition: PlateCheck = {
   },
 };
 
-/** What sits on a hole is held by it. */
+/** What sits on a hole is held by it; washers of screws that go into inserts of the plate sit on the machine's own holes. */
 const headSeat: PlateCheck = {
   ...about,
   id: 'head-seat',
@@ -52,7 +52,7 @@ const headSeat: PlateCheck = {
   run: (design, limits) => {
     const { pattern, finished, joints, motor } = design;
     const holeOf = (diameter: number) => shifted(holeResidual(design, diameter), diameter);
-    const ofMachine = pattern.screw !== undefined && joints.machine.joint === 'through';
+    const { screw } = pattern;
     const rows = [
       {
         what: `${seatName(joints.motor)} on the motor's holes`,
@@ -60,12 +60,12 @@ const headSeat: PlateCheck = {
         hole: holeOf(finished.motor.diameter),
         screw: motor.screwDiameter,
       },
-      ...(ofMachine
+      ...(screw
         ? [
             {
               what: "washer on the machine's holes",
-              across: seatDiameter(joints.machine),
-              hole: holeOf(finished.machine.diameter),
+              across: 2 * washerRadius(joints.machine),
+              hole: joints.machine.joint === 'insert' ? pattern.diameter : holeOf(finished.machine.diameter),
               screw: pattern.screwDiameter,
             },
           ]

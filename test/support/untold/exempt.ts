@@ -79,7 +79,11 @@ const AXIS_ROWS: typeof ROWS = [
     ['axis-locating', 'locating-bearings'],
     'an axis lists its parts; that no collar is among them is assumed and listed',
   ],
-  [['thrust_bearing'], ['axis-told'], 'untold it follows from the collar that is there; a no contradicts it'],
+  [
+    ['thrust_bearing', ...['axis', 'ends', 'feed', 'load', 'shock', 'speed', 'starts'].map((name) => `duty.${name}`)],
+    ['axis-told'],
+    'it asks whether what is told agrees: what is not told follows from collar, mounting, holders and feed, or from the axis',
+  ],
   [
     ['lengths.screw'],
     ['axis-screw-length', 'end-room'],

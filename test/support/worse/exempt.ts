@@ -49,6 +49,11 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
     ['crest-grip'],
     'a hub that is laid out for more, or without washers, bears on more crests or presses them less',
   ],
+  [
+    ['motor.shaft.flat_length', 'shaft.flat_length'],
+    ['flat-pressure'],
+    'too short a flat is left out of the bore, and the clamp alone holds',
+  ],
   [['machine.opening'], ['heads-clear'], 'heads sink into a wide opening'],
   [
     ['motor.shaft.length'],

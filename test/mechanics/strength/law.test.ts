@@ -246,6 +246,7 @@ describe('figures of a plastic that quarrel', () => {
     expect(bears({ hour: 0.2, thousandHours: 0.3, years: 0.6 }, 'years')).toBeCloseTo(8, 9);
     expect(bears({ hour: 0.2, thousandHours: 0.3, years: 0.1 }, 'thousand-hours')).toBeCloseTo(8, 9);
     expect(bears({ hour: 0.42, thousandHours: 0.3, years: 0.2 }, 'years')).toBeCloseTo(8, 9);
+    expect(bears({ hour: 0.42, thousandHours: 0.3, years: 0.2 }, 'hour')).toBeCloseTo(16.8, 9);
   });
 
   // 0.5 · 36 MPa along the layers

@@ -341,6 +341,26 @@ describe('adapter', () => {
     expect(finding(caught.report, 'catch-nut')).toMatchObject({ verdict: 'pass', value: 0.8 });
   });
 
+  it('wants two turns of a catch nut', () => {
+    const caught = (height: number) =>
+      judged({
+        ...PLAIN,
+        screw: 'Tr8x2',
+        nut: {
+          ...PLAIN.nut,
+          stands: 'away',
+          holes: { ...PLAIN.nut.holes, circle: 25 },
+          flange: { ...PLAIN.nut.flange, diameter: 40 },
+        },
+        carriage: { ...PLAIN.carriage, holes: { ...PLAIN.carriage.holes, circle: 60 } },
+        plate: { thickness: 12, outline: { shape: 'hull' } },
+        register: { nut: 'none' },
+        catch_nut: { across_flats: 13, height, gap: 0.8 },
+      });
+    expect(finding(caught(3.9), 'catch-nut')!.verdict).toBe('caution');
+    expect(finding(caught(4), 'catch-nut')!.verdict).toBe('pass');
+  });
+
   it('offers a catch nut where the screw does not hold', () => {
     const sheet = { ...PLAIN, screw: 'Tr8x8(P2)', duty: { ...PLAIN.duty, axis: 'vertical' } };
     expect(finding(judged(sheet), 'catch-nut')!.verdict).toBe('caution');

@@ -440,5 +440,9 @@ describe('nut-rim', () => {
     expect(found('nut-rim', { nut: { flange: { flats: 12 } } })!.value).toBeCloseTo(6 - 8 / Math.SQRT2 - 1.75, 2);
     const blank = { kind: 'blank', nut: undefined, plate: { bore: 10.2 }, carriage: { bore: undefined } };
     expect(found('nut-rim', blank)).toBeUndefined();
+    expect(found('nut-rim', { kind: 'floating' })).toBeUndefined();
+    // of holes on the axes those towards the flats are nearer: 18/2 − 8 − 1.75
+    const cross = { nut: { flange: { flats: 18 }, holes: { start: 0 } } };
+    expect(found('nut-rim', cross)!.value).toBeCloseTo(-0.75, 2);
   });
 });

@@ -136,6 +136,13 @@ describe('a collar with the thread of its screw, worked by hand', () => {
       word: 'no',
       value: 0,
     });
+    // what its load alone turns off fails, whatever the motor that nobody told
+    const untold = { ...fast, motor: { torque: undefined } };
+    expect(finding(THREADED, 'turn-grip', { ...untold, hold: { tightening: 0.02 } })!.word).toBe('no');
+    expect(finding(THREADED, 'turn-grip', untold)!.missing).toEqual(['motor.torque']);
+    const weak = finding(THREADED, 'turn-grip', { ...level, motor: { torque: 0.02 } })!;
+    expect(weak.word).toBe('yes');
+    expect(weak.message).not.toContain('jams');
     // with a pin, on a standing screw, or with metal behind it, others judge it
     expect(finding(THREADED, 'turn-grip', { mounting: 'horizontal' })).toBeUndefined();
     expect(finding(THREADED, 'turn-grip', { pin: undefined })).toBeUndefined();

@@ -3,6 +3,7 @@ import { limitsInForce } from '../../../src/judge/limits-in-force.js';
 import {
   type AxialPath,
   carriedWords,
+  isUpright,
   judgeMotorThrust,
   judgeStanding,
   ownWeight,
@@ -35,6 +36,11 @@ describe('the weight of a screw', () => {
     const { screw: _, ...unknown } = PATH;
     expect(ownWeight(unknown).force).toBe(0);
   });
+});
+
+it('a screw stands or hangs where its motor is below or above', () => {
+  expect([isUpright('motor-below'), isUpright('motor-above')]).toEqual([true, true]);
+  expect([isUpright('horizontal'), isUpright(undefined)]).toEqual([false, false]);
 });
 
 describe('a standing screw', () => {

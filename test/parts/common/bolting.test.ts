@@ -4,6 +4,7 @@ import {
   clampForce,
   clampLeft,
   judgeClamp,
+  judgeEngagement,
   judgeHeads,
   judgePosition,
   missRead,
@@ -173,6 +174,31 @@ describe('heads on holes', () => {
     expect(judgeHeads([head(7, 6.6)], untold, limitsInForce())).toMatchObject({ kind: 'value' });
     // 7 mm on 6.5: a ring of 0.25 mm, just held
     expect(judgeHeads([head(7, 6.5)], untold, limitsInForce())).toMatchObject({ kind: 'not-judged' });
+  });
+});
+
+describe('threads in the plastic', () => {
+  const pattern = (joint: JointHole['joint'], length: number, screw: JointHole['screw'] = 'M4') =>
+    ({ hole: { joint, diameter: 4, ...(screw ? { screw } : {}) }, length }) as Parameters<
+      typeof judgeEngagement
+    >[0][number];
+
+  it('are as many diameters long as the shortest is, tapped or in an insert', () => {
+    expect(judgeEngagement([pattern('tapped', 10), pattern('insert', 6)], 1, 'plate')).toMatchObject({
+      value: { likely: 1.5 },
+      message: '1.5 diameters of thread',
+    });
+    expect(judgeEngagement([pattern('tapped', 4)], 1, 'plate')).toMatchObject({ message: '1 diameters of thread' });
+    expect(judgeEngagement([pattern('tapped', 3)], 1, 'plate')).toMatchObject({
+      message: '0.75 diameters of thread; a thicker plate holds more',
+    });
+  });
+
+  it('are none of screws that go through, nor of holes without one', () => {
+    expect(judgeEngagement([pattern('through', 3), pattern('tapped', 3, undefined)], 1, 'plate')).toMatchObject({
+      message: '0.75 diameters of thread; a thicker plate holds more',
+    });
+    expect(judgeEngagement([pattern('through', 3)], 1, 'plate')).toBeUndefined();
   });
 });
 

@@ -111,6 +111,21 @@ describe('the weakest cut of a band', () => {
     expect(aside.floor).toEqual({ thickness: 3, notch: 1.5 });
   });
 
+  it('is as wide at the rim of a pocket as its load has spread there, of what backs it', () => {
+    const pocket = { at: [0, 0] as const, radius: 20, from: 3, to: 6, notch: 9 };
+    const area = (spread: number | undefined, backed: number | undefined) =>
+      bendSlab({
+        slab: { outline: rectangleOutline({ size: [120, 120] }), thickness: 6, openings: [] },
+        supports: [support([50, 0]), support([-50, 0])],
+        reach: () => 5,
+        ...(backed === undefined ? {} : { backed }),
+        pockets: [{ ...pocket, ...(spread === undefined ? {} : { spread }) }],
+      })!.strip.section.area;
+    expect(area(30, 10)).toBeGreaterThan(area(undefined, 10) + 1);
+    expect(area(10, 10)).toBeCloseTo(area(undefined, 10), 9);
+    expect(area(30, undefined)).toBeCloseTo(area(undefined, undefined), 9);
+  });
+
   it('is not the floor of a pocket that what pulls covers, nor one whose rim the heads hold', () => {
     const none = band([]).strip;
     const gone = { from: 1, to: 6, notch: 2, at: [0, 0] as const };

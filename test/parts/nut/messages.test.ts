@@ -243,6 +243,28 @@ describe('a fit that a tight nut is told', () => {
   });
 });
 
+describe('a level screw beside its nut', () => {
+  const sag = (changes: Changes) => findingOf(nutSheet({ duty: { ends: 'fixed-free', ...changes } }), 'drive-sag');
+
+  // 40 · 10 mm
+  it('is judged where it lies, and asked for where nobody tells and it would sag', () => {
+    expect(sag({ axis: 'horizontal', span: 410 })!.word).toBe('but');
+    expect(sag({ axis: 'horizontal', span: 390 })!.word).toBe('yes');
+    expect(sag({ axis: undefined, span: 410 })!.missing).toEqual(['duty.axis']);
+    expect(sag({ axis: undefined, span: undefined })!.missing).toEqual(['duty.axis']);
+    expect(sag({ axis: undefined, span: 390 })).toBeUndefined();
+    expect(sag({ axis: 'vertical', span: 410 })).toBeUndefined();
+  });
+});
+
+it('a clamped nut takes out of its play what its slit gives, and says so', () => {
+  const play = (family: object | undefined) =>
+    findingOf({ ...FAMILY_BASE, ...(family ? { family } : {}) }, 'thread-backlash')!;
+  expect(play({ kind: 'clamped' }).value).toBeLessThan(play(undefined).value!);
+  expect(play({ kind: 'clamped' }).message).toContain(' mm less with its slit closed as far as it goes');
+  expect(play(undefined).message).not.toContain('slit');
+});
+
 describe('a twin nut whose threads are set off too far', () => {
   const twin = (shift: number, more: Changes = {}) => ({
     ...FAMILY_BASE,

@@ -44,6 +44,33 @@ describe('a sleeve worked by hand', () => {
     expect(lifted.message).toContain('2 × 30 N with which the work lifts it');
   });
 
+  it('hands what the work lifts with to the motor', () => {
+    const lifted = clamp({
+      mounting: 'motor-below',
+      motor: { axial_limit: 60 },
+      duty: { load: 20, span: 250, upward: 90 },
+    });
+    expect(finding(lifted, 'motor-thrust')).toMatchObject({ word: 'no', value: 90 });
+  });
+
+  it('presses its bore by what its screws pull, over the length and the diameter that they press on', () => {
+    const pressed = (more: Record<string, unknown>) => finding(clamp(more), 'bore-pressure')!;
+    const one = pressed({});
+    expect(one.message).toMatch(/MPa on the bore of the motor end$/);
+    // a shaft of 5 mm is pressed more than one of 8 mm, and nearly twice as much on half of its length
+    const short = pressed({ motor: { shaft: { length: 24 / 2 } }, length: 48 });
+    expect(short.value! / pressed({ length: 48 }).value!).toBeGreaterThan(1.5);
+    expect(pressed({ motor: { shaft: { length: undefined } } })).toMatchObject({ missing: ['motor.shaft.length'] });
+    const tight = pressed({ limits: { 'bore-pressure': { max: one.value! / 2 } } });
+    expect(tight.message).toMatch(/ MPa: it sinks in; use a smaller motor_end.tightening, or a shaft that reaches/);
+    const bare = clamp({
+      shaft: undefined,
+      screw: { designation: 'Tr8x2', major: 7.95 },
+      motor: { shaft: { length: 24 } },
+    });
+    expect(finding(bare, 'bore-pressure')!.message).toMatch(/of the motor end$/);
+  });
+
   it('of a level screw holds the load alone, or nothing', () => {
     const level = finding(clamp({ duty: { load: 10 } }), 'axial-grip')!;
     expect(level.limit).toEqual({ min: 20 });

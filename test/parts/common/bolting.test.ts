@@ -178,10 +178,10 @@ describe('heads on holes', () => {
 });
 
 describe('threads in the plastic', () => {
-  const pattern = (joint: JointHole['joint'], length: number, screw: JointHole['screw'] = 'M4') =>
-    ({ hole: { joint, diameter: 4, ...(screw ? { screw } : {}) }, length }) as Parameters<
-      typeof judgeEngagement
-    >[0][number];
+  const pattern = (joint: JointHole['joint'], length: number) => ({
+    hole: { joint, diameter: 4, screw: 'M4' as const },
+    length,
+  });
 
   it('are as many diameters long as the shortest is, tapped or in an insert', () => {
     expect(judgeEngagement([pattern('tapped', 10), pattern('insert', 6)], 1, 'plate')).toMatchObject({
@@ -195,10 +195,11 @@ describe('threads in the plastic', () => {
   });
 
   it('are none of screws that go through, nor of holes without one', () => {
-    expect(judgeEngagement([pattern('through', 3), pattern('tapped', 3, undefined)], 1, 'plate')).toMatchObject({
-      message: '0.75 diameters of thread; a thicker plate holds more',
+    const bare = { hole: { joint: 'tapped' as const, diameter: 4 }, length: 3 };
+    expect(judgeEngagement([pattern('through', 3), bare, pattern('tapped', 8)], 1, 'plate')).toMatchObject({
+      message: '2 diameters of thread',
     });
-    expect(judgeEngagement([pattern('through', 3)], 1, 'plate')).toBeUndefined();
+    expect(judgeEngagement([pattern('through', 3), bare], 1, 'plate')).toBeUndefined();
   });
 });
 

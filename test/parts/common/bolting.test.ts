@@ -180,6 +180,7 @@ describe('heads on holes', () => {
 describe('threads in the plastic', () => {
   const pattern = (joint: JointHole['joint'], length: number) => ({
     hole: { joint, diameter: 4, screw: 'M4' as const },
+    centres: [],
     length,
   });
 
@@ -195,7 +196,7 @@ describe('threads in the plastic', () => {
   });
 
   it('are none of screws that go through, nor of holes without one', () => {
-    const bare = { hole: { joint: 'tapped' as const, diameter: 4 }, length: 3 };
+    const bare = { hole: { joint: 'tapped' as const, diameter: 4 }, centres: [], length: 3 };
     expect(judgeEngagement([pattern('through', 3), bare, pattern('tapped', 8)], 1, 'plate')).toMatchObject({
       message: '2 diameters of thread',
     });

@@ -71,6 +71,21 @@ describe('a sleeve worked by hand', () => {
     expect(finding(bare, 'bore-pressure')!.message).toMatch(/of the motor end$/);
   });
 
+  it('presses it nearly twice as much with two screws, and its crests as others tell', () => {
+    const strong = { motor: { shaft: { length: 40 } }, length: 70 };
+    const by = (count: number) =>
+      finding(clamp({ ...strong, motor_end: { clamp: { screw: 'M3', count, washers: 'yes' } } }), 'bore-pressure')!;
+    expect(by(2).value! / by(1).value!).toBeGreaterThan(1.5);
+    // thin crests beside a thick motor's shaft
+    const thick = {
+      motor: { shaft: { diameter: 14, flat: undefined, flat_length: undefined, length: 40 } },
+      length: 70,
+    };
+    const screwed = clamp({ ...thick, shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 } });
+    expect(finding(screwed, 'bore-pressure')!.message).toMatch(/of the motor end$/);
+    expect(finding(BUSH, 'bore-pressure')).toBeUndefined();
+  });
+
   it('of a level screw holds the load alone, or nothing', () => {
     const level = finding(clamp({ duty: { load: 10 } }), 'axial-grip')!;
     expect(level.limit).toEqual({ min: 20 });

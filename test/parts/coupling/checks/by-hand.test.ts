@@ -241,6 +241,11 @@ describe('strength and heat', () => {
     // M3 on 5 mm
     expect(found('set-screw', { motor_hub: { grip: 'set-screw' } })!.message).toContain('of 0.6 shaft diameters');
     expect(found('set-screw', { motor_hub: { grip: 'both' } })).toBeUndefined();
+    // only a clamp presses all of its bore
+    const plain = { screw: undefined, shaft: { diameter: 8, length: 40 } };
+    const set = { grip: 'set-screw', clamp: undefined };
+    expect(found('bore-pressure', { ...plain, motor_hub: set })!.message).toMatch(/on the bore of the screw hub$/);
+    expect(found('bore-pressure', { ...plain, motor_hub: set, screw_hub: set })).toBeUndefined();
     expect(found('set-screw')).toBeUndefined();
     const flat = { shaft: { diameter: 5, flat: 4.5, flat_length: 15 } };
     const slips = found('flat-pressure', { motor: flat, motor_hub: { grip: 'set-screw', clamp: undefined } })!;

@@ -454,3 +454,12 @@ describe('what checks of a motor plate say', () => {
     },
   );
 });
+
+it('counts what a printed hole may come out off under washers, not what a drilled one is', () => {
+  const ring = (joint: string) =>
+    findingOf(changed(OUTER, { machine: { joint, holes: { screw: 'M4', diameter: '8.2 ± 0 mm' } } }), 'head-seat')!;
+  // (9 − 8.2)/2 mm either way
+  expect(ring('through').value).toBeCloseTo(0.4, 2);
+  expect(ring('through').uncertainty).toBeGreaterThan(0);
+  expect(ring('insert')).toMatchObject({ value: expect.closeTo(0.4, 9), uncertainty: 0 });
+});

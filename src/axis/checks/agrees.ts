@@ -98,7 +98,7 @@ const bores: AxisCheck = {
 };
 
 /** What a part may say of its neighbours, and what belongs to the axis as a whole. */
-const NEIGHBOURS = ['mounting', 'thrust_bearing', 'locating_holder', 'pair', 'coupling', 'nut'];
+const NEIGHBOURS = ['mounting', 'thrust_bearing', 'locating_holder', 'pair'];
 const DUTY_OF_THE_AXIS = [
   'axis',
   'feed',
@@ -111,14 +111,14 @@ const DUTY_OF_THE_AXIS = [
   'on_time',
   'cycle',
 ];
-/** Forces that go whole through all but nuts that share them, and the length that is free: how far a part may say less. */
+/** Forces that go whole through all, but for a load that nuts share, and the length that is free: how far a part may say less. */
 const NO_LESS = { load: 1, upward: 1, span: 1.05 } as const;
 
 /**
  * What a part says of its neighbours must be what is there, and what the axis says what its parts are.
  *
  *     n = fields on neighbours, duty and motor in which a part says another value than the axis,
- *         forces and spans that a part says smaller, but for a nut that shares the load with another,
+ *         forces and spans that a part says smaller, of nuts the load that they say together,
  *         and fields in which the axis says another value than its mounting, its collar, its holder or its feed give
  */
 const oneStory: AxisCheck = {
@@ -131,6 +131,7 @@ const oneStory: AxisCheck = {
     const found = [
       ...againstCollar(design),
       ...againstDuty(design),
+      ...againstNuts(design),
       ...design.parts.flatMap((part) => [...contradictions(part, design), ...lighter(part, design)]),
     ];
     return valued(
@@ -153,8 +154,10 @@ function againstDuty(design: AxisDesign): string[] {
   const { sheet, parts, follows } = design;
   const { axis, ends, speed } = sheet.duty ?? {};
   const runs = runsAs(design);
-  const holder = parts.find(({ facts }) => facts.holder);
-  const stiffest = holder?.facts.holder?.role === 'free' ? 'fixed-free' : 'fixed-supported';
+  const holders = parts.filter(({ facts }) => facts.holder);
+  const leads = holders.find(({ facts }) => facts.holder?.role !== 'free');
+  const holder = leads ?? holders[0];
+  const stiffest = leads ? 'fixed-supported' : 'fixed-free';
   const turns = isFields(follows.duty) ? follows.duty.speed : undefined;
   return [
     ...(axis && runs && axis !== runs
@@ -177,12 +180,12 @@ function runsAs({ sheet: { mounting } }: AxisDesign): 'horizontal' | 'vertical' 
 }
 
 /** Forces and length of the axis that a part is judged by less of. */
-function lighter({ role, own, facts }: AxisPart, { sheet, follows, units, parts }: AxisDesign): string[] {
-  if (facts.nut && parts.filter((part) => part.facts.nut).length > 1) return [];
+function lighter({ role, own, facts }: AxisPart, { sheet, follows, units }: AxisDesign): string[] {
   const names = Object.keys(NO_LESS) as (keyof typeof NO_LESS)[];
   const said = dutyOf(own.duty, names, units);
   const whole = { ...dutyOf(follows.duty, names, undefined), ...sheet.duty };
   return names.flatMap((name) => {
+    if (name === 'load' && facts.nut) return [];
     const [value, ofAxis] = [said[name], whole[name]];
     return typeof value === 'number' && typeof ofAxis === 'number' && value < ofAxis / NO_LESS[name] - 1e-9
       ? [`${role} says duty.${name}: ${shown(value)} where it is ${shown(ofAxis)}`]
@@ -190,12 +193,25 @@ function lighter({ role, own, facts }: AxisPart, { sheet, follows, units, parts 
   });
 }
 
+/** Nuts that together are judged by less than the load of the axis; one that is told nothing bears the whole. */
+function againstNuts({ sheet: { duty = {} }, units, parts }: AxisDesign): string[] {
+  const { load: whole } = duty;
+  const nuts = parts.filter(({ facts }) => facts.nut);
+  if (whole === undefined || nuts.length === 0) return [];
+  const shares = nuts.map(({ own }) => dutyOf(own.duty, ['load'], units).load ?? whole).map(Number);
+  const borne = shares.reduce((sum, one) => sum + one, 0);
+  const say = nuts.length === 1 ? 'says' : 'together say';
+  return borne < whole - 1e-9
+    ? [`${nuts.map(({ role }) => role).join(', ')} ${say} duty.load: ${shown(borne)} where it is ${shown(whole)}`]
+    : [];
+}
+
 function contradictions({ role, own, kind }: AxisPart, design: AxisDesign): string[] {
   const { follows, sheet, units } = design;
   const read = (motor: unknown) => motorOf(motor, design);
   const motor = { ...read(isFields(own.duty) ? own.duty.motor : undefined), ...read(own.motor) };
   // only a holder speaks of the coupling and the nut beside it; other kinds have fields of these names for themselves
-  const neighbours = kind.kind === 'end-holder' ? NEIGHBOURS : NEIGHBOURS.slice(0, 4);
+  const neighbours = kind.kind === 'end-holder' ? [...NEIGHBOURS, 'coupling', 'nut'] : NEIGHBOURS;
   const said = {
     ...pick(own, neighbours),
     ...(PRINTED_NUTS.includes(kind.kind) ? { mounting: undefined } : {}),

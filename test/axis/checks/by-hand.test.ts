@@ -204,6 +204,13 @@ describe('what a part says of its neighbours', () => {
     const half = part('left', { nut: { floats: false, printed: true } }, { own: { duty: { load: 100 } } });
     expect(found('axis-told', { parts: [half, { ...half, role: 'right' }], sheet, follows })!.value).toBe(0);
     expect(found('axis-told', { parts: [half, JOINT], sheet, follows })!.value).toBe(1);
+    // together they bear what the axis tells, each that tells nothing the whole
+    const nuts = (...loads: (number | undefined)[]) =>
+      loads.map((load, i) => part(`n${i}`, { nut: { floats: false, printed: true } }, { own: { duty: { load } } }));
+    const shared = (...loads: (number | undefined)[]) => found('axis-told', { parts: nuts(...loads), sheet, follows })!;
+    expect(shared(120, 80).value).toBe(0);
+    expect(shared(5, undefined).value).toBe(0);
+    expect(shared(120, 75).message).toMatch(/^n0, n1 together say duty\.load: 195 where it is 200; /);
     // of 280 mm free by the lengths: 267 mm are those less a twentieth, 266 mm less than that
     const span = (told: string) => said('end-holder', { duty: { span: told } }, { follows }).value;
     expect([span('300 mm'), span('267 mm'), span('266 mm')]).toEqual([0, 0, 1]);
@@ -235,6 +242,7 @@ describe('what a part says of its neighbours', () => {
         message: `the axis says duty.ends: ${ends} where ring leaves fixed-free at best; leave it out, and it follows from the axis`,
       });
     expect(axis({ duty: { ends: 'fixed-free' } }, [holder('free')]).value).toBe(0);
+    expect(axis({ duty: { ends: 'fixed-supported' } }, [holder('free'), holder('guiding')]).value).toBe(0);
     expect(axis({ duty: { ends: 'fixed-fixed' } }, [holder('guiding')]).message).toContain('fixed-supported at best');
     expect(axis({ duty: { ends: 'fixed-fixed' } }, [holder('locating')]).value).toBe(1);
     expect(axis({ duty: { ends: 'fixed-supported' } }, [holder('guiding')]).value).toBe(0);

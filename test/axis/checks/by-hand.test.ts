@@ -204,6 +204,10 @@ describe('what a part says of its neighbours', () => {
     const half = part('left', { nut: { floats: false, printed: true } }, { own: { duty: { load: 100 } } });
     expect(found('axis-told', { parts: [half, { ...half, role: 'right' }], sheet, follows })!.value).toBe(0);
     expect(found('axis-told', { parts: [half, JOINT], sheet, follows })!.value).toBe(1);
+    expect(found('axis-told', { parts: [half], sheet, follows })!.message).toMatch(/^left says duty\.load: 100 where/);
+    expect(found('axis-told', { parts: [JOINT], sheet, follows })!.value).toBe(0);
+    const short = part('left', half.facts, { own: { duty: { span: '100 mm' } } });
+    expect(found('axis-told', { parts: [short], sheet, follows })!.message).toMatch(/^left says duty\.span: 100 where/);
     // together they bear what the axis tells, each that tells nothing the whole
     const nuts = (...loads: (number | undefined)[]) =>
       loads.map((load, i) => part(`n${i}`, { nut: { floats: false, printed: true } }, { own: { duty: { load } } }));

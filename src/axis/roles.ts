@@ -76,7 +76,7 @@ export function roleSheet(
   const head = { part: kind.kind, name: `${String(axis.name)}-${role}` };
   const around = () => ['parts', role];
   const below = [
-    { fields: follows.fields, from: around },
+    { fields: meantBy(follows.fields, kind), from: around },
     ...sharedLayers(axis),
     ...asWarmAsMotor(axis, kind),
     { fields: follows.ofKind[kind.kind] ?? {}, from: around },
@@ -102,6 +102,16 @@ const SHARED = [
   'printer',
   'duty',
 ] as const;
+
+/** Words on a neighbour that only some kinds mean so: the nut of an adapter is its own, a map of readings. */
+const MEANT_BY: ReadonlyMap<string, readonly string[]> = new Map([
+  ['nut', ['end-holder']],
+  ['coupling', ['end-holder', 'motor-plate']],
+]);
+
+function meantBy(fields: Fields, { kind }: KnownKind): Fields {
+  return Object.fromEntries(Object.entries(fields).filter(([key]) => MEANT_BY.get(key)?.includes(kind) ?? true));
+}
 
 /** What the axis says of all its parts, in the places where the kinds have it. */
 function sharedLayers(axis: Fields): Layer[] {

@@ -89,6 +89,24 @@ describe('what parts inherit', () => {
     expect(sheetOf('collar', { parts: { collar: cool } }).duty).toMatchObject({ temperature: '30 C' });
   });
 
+  it('an adapter keeps the bought nut that it is told, a map of readings, beside a holder that asks how the nut sits', () => {
+    const nut = {
+      body: 10.2,
+      length: 15,
+      flange: { diameter: 22, thickness: 3.5 },
+      holes: { count: 4, circle: 16, start: '45 deg', diameter: 3.5, screw: 'M3' },
+    };
+    const carriage = {
+      bore: 10.8,
+      thickness: 8,
+      holes: { count: 4, circle: 29, start: '0 deg', diameter: 3.4, screw: 'M3' },
+    };
+    const adapter = { nut, carriage, plate: { thickness: 7 } };
+    const axis = designed({ screw: 'Tr8x2', parts: { nut: null, adapter } });
+    expect(axis.parts.find(({ role }) => role === 'adapter')!.sheet.nut).toEqual(nut);
+    expect(axis.parts.find(({ role }) => role === 'end-holder')!.sheet.nut).toBe('rigid');
+  });
+
   it('inches are inches in every section', () => {
     const inch = {
       ...axisWith(),

@@ -87,6 +87,15 @@ describe('the whole sheet of a part', () => {
     expect(sheet).toMatchObject({ nut: 'floating', thrust_bearing: 'yes', coupling: 'disc' });
   });
 
+  it('takes of what follows on its neighbours only what its kind calls so: the nut of an adapter is its own', () => {
+    const follows = { fields: { nut: 'rigid', coupling: 'disc' }, ofKind: {} };
+    const nut = { body: '10.2 mm', flange: { diameter: '22 mm', thickness: '3.5 mm' } };
+    expect(whole({}, 'adapter', { nut }, follows).sheet.nut).toEqual(nut);
+    expect(whole({}, 'adapter', {}, follows).sheet).not.toHaveProperty('nut');
+    expect(whole({}, 'motor-plate', {}, follows).sheet).toMatchObject({ coupling: 'disc' });
+    expect(whole({}, 'end-holder', {}, follows).sheet).toMatchObject({ nut: 'rigid', coupling: 'disc' });
+  });
+
   it('lets what follows for its kind go before the words of the axis', () => {
     const follows = { fields: {}, ofKind: { 'motor-plate': { motor: { shaft: { length: '33 mm' } } } } };
     const motor = { preset: 'frame-23', shaft: { length: '25 mm' } };

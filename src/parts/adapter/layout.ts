@@ -2,7 +2,7 @@ import { hexNut } from '../../standards/fasteners/nuts.js';
 import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { nutPocketReach } from '../common/bought-nut.js';
 import { type HolePlaces, turned } from '../common/hole-pattern.js';
-import { type Joint, type JointHole, type Pocket, pocketOf, threadReach } from '../common/joints.js';
+import { holdsThread, type Joint, type JointHole, type Pocket, pocketOf, threadReach } from '../common/joints.js';
 import { type Roof, takesRoof } from '../common/roof.js';
 import { screwLengthWithin } from '../common/screw-length.js';
 import { type Clocking, clockingAt, solveClocking } from './clocking.js';
@@ -161,12 +161,12 @@ function drafted(input: LayoutInput, turn: number): PlateSizes {
 
 /** The face on which a pocket or a mouth opens: what holds a thread opens to the nut, what holds a head away from it. */
 function nutMouth({ seat, hole }: NonNullable<LayoutInput['nut']>): 'low' | 'high' {
-  const toNut = hole.joint === 'insert' || hole.joint === 'tapped' || hole.joint === 'through';
+  const toNut = holdsThread(hole.joint) || hole.joint === 'through';
   return toNut === (seat === 'outside') ? 'high' : 'low';
 }
 
 function carriageMouth(joint: Joint): 'low' | 'high' {
-  return joint === 'insert' || joint === 'tapped' ? 'low' : 'high';
+  return holdsThread(joint) ? 'low' : 'high';
 }
 
 /** Faces between which the nut's holes run: steps and a solid rim move them. */
@@ -211,10 +211,7 @@ function patternHoles(
 ): PatternHoles {
   const plain = pocketOf(hole);
   const pocket = plain && (hole.joint === 'hexagon' ? nutPocket(plain, hole, to - from, clamped) : plain);
-  const reach =
-    hole.screw !== undefined && (hole.joint === 'insert' || hole.joint === 'tapped')
-      ? threadReach(hole.screw) + 1
-      : Infinity;
+  const reach = hole.screw !== undefined && holdsThread(hole.joint) ? threadReach(hole.screw) + 1 : Infinity;
   return {
     centres,
     ...(isRectangle ? { isRectangle } : {}),

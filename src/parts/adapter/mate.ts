@@ -9,7 +9,7 @@ import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import { type FloatTrial, floatFinding, floatPins, LEAST_TRIED } from '../common/float-mate.js';
 import { turned } from '../common/hole-pattern.js';
-import { boreOf } from '../common/joints.js';
+import { boreOf, holdsThread } from '../common/joints.js';
 import { TRUE_SIZES } from '../common/print-sizes.js';
 import type { AdapterDesign } from './dimensions.js';
 import { finishedFloat, floatStop } from './float-stop.js';
@@ -92,7 +92,7 @@ function pinsOf({ nut, carriage, layout: { plate, clocking } }: AdapterDesign): 
 
 function pins(centres: readonly Point[], holes: PatternHoles): Shape[] {
   const { hole, opens, from, to, blind } = holes;
-  const held = hole.joint === 'insert' || hole.joint === 'tapped';
+  const held = holdsThread(hole.joint);
   const diameter =
     hole.screw === undefined ? hole.diameter - 0.1 : held ? boreOf(hole) - 0.05 : fastenerThread(hole.screw).diameter;
   const length = Math.min(to - from, blind ?? Infinity) - 0.1;

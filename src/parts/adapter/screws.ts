@@ -3,6 +3,7 @@ import { type FastenerSize, fastenerThread } from '../../standards/fasteners/siz
 import { washer } from '../../standards/fasteners/washer.js';
 import { floatGrip, floatHardware } from '../common/float.js';
 import { capScrews, WASHER } from '../common/hardware-names.js';
+import { holdsThread } from '../common/joints.js';
 import { nextCapScrewLength, screwLengthWithin } from '../common/screw-length.js';
 import type { HardwareRow } from '../part-kind.js';
 import type { AdapterDesign } from './dimensions.js';
@@ -59,7 +60,7 @@ function lengthsFor(
   const held = Math.min(depth, blind ?? Infinity);
   const sunk = pocket?.depth ?? 0;
   const end = nut + ring + 1.5 * pitch;
-  if (hole.joint === 'insert' || hole.joint === 'tapped')
+  if (holdsThread(hole.joint))
     return beyond === undefined ? undefined : [beyond + Math.min(1.5 * diameter, held), beyond + held];
   if (hole.joint === 'hexagon')
     return beyond === undefined ? undefined : [beyond + depth - sunk + nut + pitch, beyond + depth];

@@ -14,7 +14,7 @@ import { fastenerThread } from '../../standards/fasteners/sizes.js';
 import { seatingTorque } from '../../standards/fasteners/tightening.js';
 import { plain, upwards, worked } from '../../units/format.js';
 import { difference, exactly, type Measured, shifted, sum, widened } from '../../units/measured.js';
-import { boreOf, type JointHole, seatDiameter, threadReach } from './joints.js';
+import { boreOf, holdsThread, type JointHole, seatDiameter, threadReach } from './joints.js';
 import { judgedTemperature, type LoadCase, type Loaded, loadCases, missingOf } from './load-cases.js';
 import { PLACE_SCATTER } from './residual.js';
 
@@ -48,7 +48,7 @@ export interface ClampForce extends Hold {
 function holdOf(hole: JointHole, length: number): Hold | undefined {
   const { screw, joint } = hole;
   if (screw === undefined) return undefined;
-  if (joint === 'insert' || joint === 'tapped') {
+  if (holdsThread(joint)) {
     const { diameter } = fastenerThread(screw);
     const held = joint === 'insert' ? boreOf(hole) : diameter;
     const perMPa = pullOutForce({ diameter: held, length: Math.min(length, threadReach(screw)), shear: 1 });
@@ -110,7 +110,7 @@ export function judgeEngagement(
   thicker: string,
 ): Outcome | undefined {
   const lengths = patterns.flatMap(({ hole: { joint, screw }, length }) =>
-    screw !== undefined && (joint === 'insert' || joint === 'tapped') ? [length / fastenerThread(screw).diameter] : [],
+    screw !== undefined && holdsThread(joint) ? [length / fastenerThread(screw).diameter] : [],
   );
   if (lengths.length === 0) return undefined;
   const found = Math.min(...lengths);

@@ -46,6 +46,11 @@ export function pocketOf({ joint, screw, roof }: JointHole): Pocket | undefined 
   return { kind: 'hexagon', acrossFlats: acrossFlats + NUT_ROOM, depth: height };
 }
 
+/** Whether the plate itself holds the screw's thread: nothing lies under a nut then, and the hole leaves no play. */
+export function holdsThread(joint: Joint): boolean {
+  return joint === 'insert' || joint === 'tapped';
+}
+
 /** Diameter of the hole itself: inserts and threads want their own bores. */
 export function boreOf({ joint, screw, diameter }: JointHole): number {
   if (screw === undefined) return diameter;

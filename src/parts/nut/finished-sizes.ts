@@ -8,6 +8,7 @@ import type { HolePlaces } from '../common/hole-pattern.js';
 import type { Carriage, Holes, NutDesign } from './nut-design.js';
 import type { Flange, NutSizes } from './nut-sizes.js';
 import { type BodyPlan, bodyOutline, type FlangePlan, flangeOutline, wallBeside } from './plan.js';
+import { boreOf } from './pockets.js';
 import { requireRoom, requireSense, requireTooth } from './require-nut.js';
 import type { NutSheet } from './sheet.js';
 
@@ -46,7 +47,7 @@ export function finishedSizes(sheet: NutSheet, known: Known, assumptions: Assump
     body,
     length: sheet.body.length,
     ...(flange ? { flange } : {}),
-    ...(holes ? { holes: placesIn(holes, holes.diameter.likely) } : {}),
+    ...(holes ? { holes: placesIn(holes, boreOf(holes)) } : {}),
     ...ends,
   };
 }

@@ -8,6 +8,7 @@ import { appliedWords } from '../common/applied.js';
 import { crackCautions, DRIVE_CAUTIONS, GREASE_ALONE, LOCK_BY_NUTS, roofCautions } from '../common/cautions.js';
 import { type Float, floatCare, floatGrip, floatHardware } from '../common/float.js';
 import { capScrews, WASHER } from '../common/hardware-names.js';
+import { holdsThread } from '../common/joints.js';
 import { CENTRE, meltIn, putIn, SEAT, withoutInserts } from '../common/mounting.js';
 import { nextCapScrewLength } from '../common/screw-length.js';
 import type { HardwareRow, Mounting, Particulars } from '../part-kind.js';
@@ -88,11 +89,11 @@ function hardware({ holes, finished, carriage, float }: NutDesign): HardwareRow[
   const washers = washersOn(screw, holes, carriage);
   const grip = plate - (joint === 'counterbore' ? depth : 0) + washers * washer(screw).thickness;
   const nutAndEnd = hexNut(screw).height + 1.5 * fastenerThread(screw).pitch;
-  const beyond = joint === 'insert' ? -plate / 3 : joint === 'hexagon' ? nutAndEnd - depth : nutAndEnd;
+  const beyond = holdsThread(joint) ? -plate / 3 : joint === 'hexagon' ? nutAndEnd - depth : nutAndEnd;
   const length = carriage.thickness ? nextCapScrewLength(screw, grip + carriage.thickness.likely + beyond) : undefined;
   const rows: HardwareRow[] = [capScrews(screw, length, count, ...untold(carriage.thickness))];
   if (joint === 'insert') rows.push({ item: 'heat-set insert', size: screw, count });
-  else rows.push({ item: 'hexagon nut ISO 4032', size: screw, count });
+  else if (joint !== 'tapped') rows.push({ item: 'hexagon nut ISO 4032', size: screw, count });
   if (washers > 0) rows.push({ item: WASHER, size: screw, count: washers * count });
   return rows;
 }

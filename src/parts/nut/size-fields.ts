@@ -1,3 +1,4 @@
+import { holdsThread } from '../common/joints.js';
 import { DERIVED, type FieldsOfSizes, fieldFrom } from '../size-field.js';
 import type { NutDesign } from './dimensions.js';
 
@@ -14,7 +15,6 @@ const FIELDS: FieldsOfSizes = {
   flange_flats: 'flange.flats',
   flange_thickness: 'flange.thickness',
   flange_offset: 'flange.offset',
-  hole_diameter: 'holes.diameter',
   hole_circle: 'holes.circle',
   holes_along_x: 'holes.rectangle',
   holes_along_y: 'holes.rectangle',
@@ -47,8 +47,9 @@ const OF_FLANGE = {
 } as const;
 
 /** The field of a nut's sheet that a size shows. */
-export function sizeField(name: string, { finished: { body, flange } }: NutDesign): string | undefined {
+export function sizeField(name: string, { finished: { body, flange }, holes }: NutDesign): string | undefined {
   if (name === 'body_diameter') return OF_BODY[body.shape];
   if (name === 'flange_diameter') return flange && OF_FLANGE[flange.shape];
+  if (name === 'hole_diameter') return holes && holdsThread(holes.joint) ? DERIVED : 'holes.diameter';
   return fieldFrom(FIELDS)(name);
 }

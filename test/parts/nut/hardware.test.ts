@@ -6,6 +6,7 @@ import { nutSheet } from '../../support/nut-sheets.js';
 const hardwareOf = (changes = {}) => check(design(nutSheet({ flange: FLANGE, ...changes }))).hardware!;
 const FLANGE = { diameter: 40, thickness: 4 };
 const CARRIAGE = { thickness: 8, holes: { count: 4, circle: 27, start: 45, diameter: 3.4, screw: 'M3' } };
+const holesOf = (joint: string) => ({ count: 4, circle: 27, start: 45, screw: 'M3', joint });
 const screwsOf = (changes: object) => hardwareOf(changes).find(({ item }) => item.startsWith('socket'))!.size;
 const washersOf = (changes: object) => hardwareOf(changes).find(({ item }) => item.startsWith('plain washer'))?.count;
 
@@ -23,5 +24,24 @@ describe('screws of a nut', () => {
     const wide = { ...CARRIAGE, holes: { ...CARRIAGE.holes, diameter: 7.2 } };
     expect(washersOf({ carriage: wide })).toBe(4);
     expect(screwsOf({ carriage: wide })).toBe('M3x16');
+  });
+
+  it.each(['insert', 'tapped'])('want no nut behind holes of the joint %s', (joint) => {
+    const items = hardwareOf({ carriage: CARRIAGE, flange: { ...FLANGE, thickness: 8 }, holes: holesOf(joint) });
+    expect(items.map(({ item }) => item)).toEqual([
+      'socket cap screw ISO 4762',
+      ...(joint === 'insert' ? ['heat-set insert'] : []),
+    ]);
+  });
+});
+
+// tap drill of M3: ISO 2306, 2.5 mm; ISO 273 medium for M3: 3.4
+describe('holes of a nut', () => {
+  it.each([
+    ['tapped', 2.5],
+    ['through', 3.4],
+  ])('of the joint %s are told as they are made', (joint, diameter) => {
+    const { dimensions } = check(design(nutSheet({ flange: FLANGE, holes: { ...holesOf(joint), fit: 'medium' } })));
+    expect(dimensions.finished.hole_diameter).toBe(diameter);
   });
 });

@@ -18,7 +18,7 @@ import {
 } from '../../common/bolting.js';
 import { floatHead } from '../../common/float.js';
 import { turned } from '../../common/hole-pattern.js';
-import { headRadius, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
+import { headRadius, holdsThread, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
 import { judgeFloors, type PocketedPattern } from '../../common/pocket-floor.js';
 import { remedyWords } from '../../common/remedy-words.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
@@ -81,7 +81,7 @@ function position(drawn: Drawn | undefined, design: AdapterDesign, limits: Limit
   if (!drawn || screw === undefined) return undefined;
   const { pattern, tapped } = drawn.side;
   const nominal = fastenerThread(screw).diameter;
-  const held = drawn.holes.hole.joint === 'insert' || drawn.holes.hole.joint === 'tapped';
+  const held = holdsThread(drawn.holes.hole.joint);
   const { diameter } = drawn.holes.hole;
   const plate = held ? exactly(0) : shifted(holeResidual(design, diameter), diameter - nominal);
   const bought = tapped ? 0 : pattern.diameter.likely - pinOf(drawn, design);
@@ -236,7 +236,7 @@ function headsOf(drawn: Drawn, name: string, design: AdapterDesign): HeadOnHole[
   const { hole } = holes;
   if (hole.screw === undefined) return [];
   const screw = fastenerThread(hole.screw).diameter;
-  const held = hole.joint === 'insert' || hole.joint === 'tapped';
+  const held = holdsThread(hole.joint);
   const ours = {
     what: seatName(hole),
     across: seatDiameter(hole),

@@ -3,6 +3,7 @@ import { allKeep } from '../../../judge/judge.js';
 import { plain, worked } from '../../../units/format.js';
 import { scaled, shifted, smallest } from '../../../units/measured.js';
 import type { NutDesign } from '../dimensions.js';
+import { openingRadius } from '../pockets.js';
 import { widestBore } from '../variants/twin.js';
 import { besideBore, holesToBore } from '../walls.js';
 
@@ -30,7 +31,7 @@ export const wall: NutCheck = {
     const bore = widestBore(finished, family);
     const spread = scaled(shifted(screw.major, -screw.major.likely), -0.5);
     const beside = besideBore(finished, bore);
-    const inFlange = holes ? holesToBore(holes.centres, holes.diameter.likely / 2, bore) : Infinity;
+    const inFlange = holes ? holesToBore(holes.centres, openingRadius(holes), bore) : Infinity;
     const least = smallest(shifted(spread, beside), shifted(spread, inFlange));
     const lines = least.likely / printer.lineWidth;
     const own = limitsFor(printer.nozzle);

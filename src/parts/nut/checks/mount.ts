@@ -16,7 +16,7 @@ import {
 } from '../../common/bolting.js';
 import { floatHead, floatWords } from '../../common/float.js';
 import type { HolePattern } from '../../common/hole-pattern.js';
-import { headRadius as bareHead, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
+import { headRadius as bareHead, holdsThread, seatDiameter, seatName, washerRadius } from '../../common/joints.js';
 import { judgeCases, judgedTemperature } from '../../common/load-cases.js';
 import { fitPatterns } from '../../common/pattern-fit.js';
 import { judgeFloors } from '../../common/pocket-floor.js';
@@ -45,7 +45,7 @@ export const holePosition: NutCheck = {
   run: (design, limits) => {
     const { holes, carriage } = design;
     if (!holes || holes.screwDiameter === 0) return undefined;
-    if (isHeld(holes) && !carriage.holes) return undefined;
+    if (holdsThread(holes.joint) && !carriage.holes) return undefined;
     const fit = carriage.holes ? mismatch(holes, carriage.holes) : undefined;
     const miss = fit?.miss ?? exactly(0);
     const cause =
@@ -173,14 +173,18 @@ export const headSeat: NutCheck = {
             },
           ]
         : [];
-    const head = isHeld(holes) || holes.joint === 'hexagon';
+    const head = holdsThread(holes.joint) || holes.joint === 'hexagon';
     const theirs = carriage.holes && {
       what: head ? 'head on the carriage' : 'washer on the carriage',
       across: 2 * (head ? bareHead(joint) : washerRadius(joint)),
       hole: carriage.holes.diameter,
       screw: holes.screwDiameter,
     };
-    return judgeHeads([...(isHeld(holes) ? [] : [ours]), ...(theirs ? [theirs] : []), ...sleeve], untold, limits);
+    return judgeHeads(
+      [...(holdsThread(holes.joint) ? [] : [ours]), ...(theirs ? [theirs] : []), ...sleeve],
+      untold,
+      limits,
+    );
   },
 };
 
@@ -205,13 +209,8 @@ function halfPlay(design: NutDesign): Measured {
   const holes = design.holes!;
   // what is tightened on the carriage stands still while the nut floats
   const theirs = carriage.holes && !design.float ? carriage.holes.diameter.likely - holes.screwDiameter : 0;
-  const ours = isHeld(holes) ? exactly(0) : shifted(printedHole(design, holes), -pinOf(design, holes));
+  const ours = holdsThread(holes.joint) ? exactly(0) : shifted(printedHole(design, holes), -pinOf(design, holes));
   return scaled(shifted(ours, theirs), 0.5);
-}
-
-/** Whether the nut itself holds the screw's thread, which leaves no play. */
-function isHeld({ joint }: Holes): boolean {
-  return joint === 'insert' || joint === 'tapped';
 }
 
 /** Distance by which the worst hole misses when the nut is turned and shifted as a whole, and that shift. */
@@ -396,7 +395,7 @@ export function lessPattern(design: NutDesign, inHoles: Measured): Measured {
 
 function sidewaysRoom(design: NutDesign, left: (inHoles: Measured) => Measured): Measured | undefined {
   const { holes, carriage } = design;
-  if (!holes || holes.screwDiameter === 0 || isHeld(holes)) return undefined;
+  if (!holes || holes.screwDiameter === 0 || holdsThread(holes.joint)) return undefined;
   const inHoles = left(
     carriage.holes ? sum(scaled(mismatch(holes, carriage.holes).miss, -1), halfPlay(design)) : halfPlay(design),
   );

@@ -7,8 +7,6 @@ import { directionOf, type NutInSight } from './in-sight.js';
 import type { Member } from './member.js';
 import { showsRound } from './side-sizes.js';
 
-/** Half the last figure of a size, mm. */
-const SAME = 0.005;
 /** How far beside its hole's direction a leader meets the pitch circle, degrees. */
 const BESIDE = 24;
 
@@ -53,7 +51,7 @@ function holeSizes(nut: NutInSight, holes: NonNullable<NutInSight['sizes']['hole
   const at = centres.reduce((best, one) => (one[0] - one[1] > best[0] - best[1] + 1e-6 ? one : best));
   const angle = directionOf(at);
   const edge = polar(diameter / 2, angle);
-  const clear: SizeMark = {
+  const drilled: SizeMark = {
     name: 'hole_diameter',
     value: diameter,
     sign: `${centres.length} × ⌀`,
@@ -63,9 +61,7 @@ function holeSizes(nut: NutInSight, holes: NonNullable<NutInSight['sizes']['hole
     alike: centres,
     side: 'leader',
   };
-  // holes for inserts and taps are not those that a screw goes through: the table states them
-  const isClear = Math.abs(nut.holes[0]!.diameter - diameter) < SAME;
-  return [...(isClear ? [clear] : []), ...placeSizes(nut, holes, angle)];
+  return [drilled, ...placeSizes(nut, holes, angle)];
 }
 
 function placeSizes(nut: NutInSight, holes: HolePlaces, angle: number): SizeMark[] {

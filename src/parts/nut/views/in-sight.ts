@@ -5,7 +5,6 @@ import { type PrintSizes, printSizes, TRUE_SIZES } from '../../common/print-size
 import type { Point, SizeChoice } from '../../part-views.js';
 import type { NutDesign, NutSizes } from '../dimensions.js';
 import { bodyOutline, flangeOutline } from '../plan.js';
-import { boreOf } from '../pockets.js';
 import { endsOf } from '../solid.js';
 import { nutBodies } from '../variants/bodies.js';
 
@@ -46,7 +45,7 @@ export function inSight(design: NutDesign, choice: SizeChoice): NutInSight {
     ...endsOf(sizes),
     body: bodyOutline(sizes.body, chordError),
     plate: sizes.flange && flangeOutline(sizes.flange, chordError),
-    holes: holesOf(design, sizes, print),
+    holes: holesOf(design, sizes),
     bodies: () => {
       bodies ??= nutBodies(design, choice).map(({ recipe }) => recipe);
       return bodies;
@@ -55,9 +54,9 @@ export function inSight(design: NutDesign, choice: SizeChoice): NutInSight {
   };
 }
 
-function holesOf({ holes }: NutDesign, sizes: NutSizes, { inside }: PrintSizes): HoleInSight[] {
+function holesOf({ holes }: NutDesign, sizes: NutSizes): HoleInSight[] {
   if (!holes || !sizes.holes) return [];
-  const diameter = inside(boreOf(holes));
+  const { diameter } = sizes.holes;
   const { bottom, top } = endsOf(sizes);
   const ends = sizes.flange ? ([0, sizes.flange.thickness] as const) : ([bottom, top] as const);
   return sizes.holes.centres.map((at): HoleInSight => ({ at, diameter, ends }));

@@ -6,6 +6,7 @@ import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
 import { THRUST_DESIGNATIONS } from '../../standards/bearings/thrust-bearing.js';
+import { PAIR } from '../common/axial-section.js';
 import { fitSection } from '../common/fit-section.js';
 import { gripFields, RETIGHTEN } from '../common/grip-section.js';
 import { shaftSection } from '../common/shaft-section.js';
@@ -47,10 +48,7 @@ export const collarSchema = map({
     ['nothing', 'metal-collar'],
     'metal-collar: a bought clamp collar behind this one carries what pulls along the screw',
   ).optional(),
-  pair: word(
-    ['yes', 'no'],
-    'yes: a second collar, on a thrust bearing of its own on the other side, holds the screw the other way',
-  ).optional(),
+  pair: PAIR,
   mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is').optional(),
   hold: map(clampFields).optional().describe('how it is clamped'),
   outside_diameter: quantity('length', { above: 0, most: 120 }).optional(),

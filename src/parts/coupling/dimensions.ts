@@ -49,6 +49,8 @@ export interface CouplingDesign extends DesignBase {
   readonly shaftGap?: number;
   /** what acts along the screw, and what carries it */
   readonly axial: AxialPath & { readonly mounting: Mounting };
+  /** whether a second collar holds the screw the other way; undefined where nobody tells */
+  readonly isPaired?: boolean;
   readonly motor: {
     readonly torque: number;
     readonly axialLimit?: number;
@@ -153,6 +155,7 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
         span: duty.span,
       }),
     },
+    ...(sheet.pair === undefined ? {} : { isPaired: sheet.pair === 'yes' }),
     motor: {
       torque: motor.torque,
       ...defined({ axialLimit: motor.axial_limit, jam: screw && stallForce({ duty: { motor }, screw }) }),

@@ -6,6 +6,7 @@ import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
+import { LOCATING_HOLDER, PAIR, THRUST_BEARING } from '../common/axial-section.js';
 import { gripFields, RETIGHTEN, REVERSING } from '../common/grip-section.js';
 import { shaftSection } from '../common/shaft-section.js';
 
@@ -72,8 +73,9 @@ export const couplingSchema = map({
   shaft: shaftSection.optional().describe('the driven shaft, where its end is turned down or it is no screw'),
   turned_end: shaftSection.optional().describe('end of the screw that is turned down, held in place of its crests'),
   mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is'),
-  thrust_bearing: word(['yes', 'no'], 'a bearing and collar carry the screw along its axis').optional(),
-  locating_holder: word(['yes', 'no'], 'a holder at the other end carries the screw along its axis').optional(),
+  thrust_bearing: THRUST_BEARING,
+  pair: PAIR,
+  locating_holder: LOCATING_HOLDER,
   retighten: RETIGHTEN,
   hubs: map({ outside_diameter: size(120, 'of both hubs; of a bought one measured over its jaws') }).optional(),
   motor_hub: hubSection.optional(),

@@ -8,6 +8,7 @@ import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
 import { FASTENER_SIZES } from '../../standards/fasteners/sizes.js';
+import { LOCATING_HOLDER, THRUST_BEARING } from '../common/axial-section.js';
 import { shaftSection } from '../common/shaft-section.js';
 
 const size = quantity('length', { above: 0, most: 300 });
@@ -80,12 +81,12 @@ export const motorPlateSchema = map({
   coupling_angle: quantity('angle', { above: 0, most: 10 }, 'that the coupling takes').optional(),
   hub_depth: along('of shaft that goes into the coupling'),
   mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is').optional(),
-  thrust_bearing: word(['yes', 'no'], 'a bearing and collar carry the screw along its axis').optional(),
+  thrust_bearing: THRUST_BEARING,
   bearing_on: word(
     ['plate', 'machine'],
     'what the thrust bearing stands in: this plate, or a part of the machine',
   ).optional(),
-  locating_holder: word(['yes', 'no'], 'a holder at the other end carries the screw along its axis').optional(),
+  locating_holder: LOCATING_HOLDER,
   screw: screwSection.optional().describe('that the motor turns; gives the force of a stalled motor'),
   calipers: calipersField,
   material: materialSection.optional(),

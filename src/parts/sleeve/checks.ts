@@ -6,6 +6,7 @@ import { exactly, halfWidth, plusMinus } from '../../units/measured.js';
 import { loosePullOf, pullAsked, pullCures, pullForJam, pullOf } from '../common/axial-grip.js';
 import { carriedWords, judgeMotorThrust, UNTOLD_SPAN } from '../common/axial-path.js';
 import { boreReach } from '../common/bore.js';
+import { BOTH_WAYS, judgeBesideJoint } from '../common/both-ways.js';
 import { shrinkAppliedOnce } from '../common/checks.js';
 import { finerNozzle, oneOf } from '../common/finer-print.js';
 import { gripOfHeld, type Held, type HeldView, sectionOf } from '../common/held.js';
@@ -159,6 +160,25 @@ const locating: SleeveCheck = {
         ),
 };
 
+/** A thrust bearing carries one way; the other way a rigid sleeve hands on to the motor, as far as it grips and the motor bears it. */
+const bothWays: SleeveCheck = {
+  ...body,
+  ...BOTH_WAYS,
+  id: 'both-ways',
+  moves: `${BOTH_WAYS.moves}, thrust_bearing, locating_holder, motor.axial_limit`,
+  run: (design) => {
+    const view = heldIn(design);
+    const { axialLimit = 0 } = design;
+    if (!view) return undefined;
+    return judgeBesideJoint(design, ({ force = Infinity, words }) => {
+      const { pull } = weakerEnd(design, view, 2 * force);
+      return force <= axialLimit && 2 * force <= pull
+        ? `${words}; the sleeve hands ${plain(force, 1)} N to the motor shaft, which may carry ${plain(axialLimit, 1)} N`
+        : undefined;
+    });
+  },
+};
+
 /**
  * Printed sleeves are not balanced.
  *
@@ -270,6 +290,7 @@ export const SLEEVE_CHECKS: readonly SleeveCheck[] = askedWhereItHangs(
     motorThrust,
     overConstraint,
     locating,
+    bothWays,
     speed,
     bushWall,
     bushRunout,

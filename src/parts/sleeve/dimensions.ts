@@ -44,6 +44,8 @@ export interface SleeveDesign extends DesignBase {
   readonly reversing: boolean;
   /** what acts along the screw, and what carries it */
   readonly axial: AxialPath;
+  /** whether a second collar holds it the other way; undefined where nobody tells */
+  readonly isPaired?: boolean;
   /** that the motor's bearing may carry along its shaft [N] */
   readonly axialLimit?: number;
   /** force along the screw when the axis jams; undefined where a shaft is no screw [N] */
@@ -121,6 +123,7 @@ export function designSleeve(sheet: SleeveSheet, presets: PresetTexts): SleeveDe
     retighten,
     reversing,
     axial,
+    ...(sheet.pair === undefined ? {} : { isPaired: sheet.pair === 'yes' }),
     material,
     printer,
     dimensions: { finished: named(laid.plan), printed: named(printed) },

@@ -6,6 +6,7 @@ import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
+import { LOCATING_HOLDER, PAIR, THRUST_BEARING } from '../common/axial-section.js';
 import { gripFields, RETIGHTEN, REVERSING } from '../common/grip-section.js';
 import { shaftSection } from '../common/shaft-section.js';
 
@@ -24,8 +25,9 @@ export const sleeveSchema = map({
     temperature: quantity('temperature', { least: -20, most: 150 }, 'of its shaft').optional(),
   }).optional(),
   mounting: word(['motor-below', 'motor-above', 'horizontal'], 'where the motor is').optional(),
-  thrust_bearing: word(['yes', 'no'], 'a bearing and collar carry the screw along its axis').optional(),
-  locating_holder: word(['yes', 'no'], 'a holder at the other end carries the screw along its axis').optional(),
+  thrust_bearing: THRUST_BEARING,
+  pair: PAIR,
+  locating_holder: LOCATING_HOLDER,
   retighten: RETIGHTEN,
   shaft: shaftSection.optional().describe('the other shaft; of a bush, the shaft it is pushed on'),
   screw: screwSection.optional().describe('in place of shaft: a screw, held over its crests'),
@@ -66,6 +68,7 @@ export const sleeveSchema = map({
       'retighten',
       'mounting',
       'thrust_bearing',
+      'pair',
       'locating_holder',
     ] as const)
       if (sheet[key] !== undefined) refuse([key], 'does not belong to a bush');

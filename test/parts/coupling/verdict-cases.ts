@@ -8,6 +8,15 @@ export const COUPLING_CASES: VerdictCases = {
     no: [PLAIN_COUPLING, { mounting: 'motor-above' }],
     'not-told': [PLAIN_COUPLING, { duty: { load: 0 } }],
   },
+  'locating-bearings': {
+    yes: [PLAIN_COUPLING, { thrust_bearing: 'yes' }],
+    no: [PLAIN_COUPLING, { thrust_bearing: 'yes', locating_holder: 'yes' }],
+  },
+  'both-ways': {
+    yes: [PLAIN_COUPLING, { mounting: 'horizontal', thrust_bearing: 'yes', pair: 'yes' }],
+    no: [PLAIN_COUPLING, { mounting: 'horizontal', thrust_bearing: 'yes', pair: 'no' }],
+    'not-told': [PLAIN_COUPLING, { mounting: 'horizontal', thrust_bearing: 'yes' }],
+  },
   'motor-thrust': {
     yes: [PLAIN_COUPLING, { duty: { load: 40, span: 300 }, motor: { axial_limit: 60 } }],
     no: [PLAIN_COUPLING, { duty: { load: 40 }, motor: { axial_limit: 10 } }],

@@ -10,6 +10,10 @@ const clamp = (changes: Tree = {}): Tree => changed(CLAMP, changes);
 const above = { mounting: 'motor-above' };
 const below = { mounting: 'motor-below' };
 const screw = { shaft: undefined, screw: { designation: 'Tr8x2', major: 7.95 } };
+const onBearing = { ...above, thrust_bearing: 'yes' };
+// 300 mm of the shaft weigh 1.2 N: 30 − 20 − 1.2 = 8.8 N are pushed on to the motor, or 579 N
+const LIFTED = { load: 20, upward: 30, span: 300 };
+const PUSHED = { ...LIFTED, upward: 600 };
 const untold = { duty: { temperature: undefined } };
 
 const AXIAL: readonly VerdictCase<Tree>[] = [
@@ -25,6 +29,12 @@ const AXIAL: readonly VerdictCase<Tree>[] = [
   ['axial-grip', 'fail', clamp({ ...below, duty: { load: 10, upward: 300 } }), 'the work lifts it'],
   ['axial-grip', 'pass', clamp({ ...above, thrust_bearing: 'yes', duty: { load: 300 } }), 'a bearing'],
   ['axial-grip', 'pass', clamp({ ...above, locating_holder: 'yes', duty: { load: 300 } }), 'a holder'],
+  ['both-ways', 'pass', clamp({ ...onBearing, pair: 'yes', duty: LIFTED }), 'a second collar'],
+  ['both-ways', 'pass', clamp({ ...onBearing, pair: 'no', motor: { axial_limit: 15 }, duty: LIFTED }), 'the motor'],
+  ['both-ways', 'fail', clamp({ ...onBearing, pair: 'no', motor: { axial_limit: 5 }, duty: LIFTED }), 'a weak motor'],
+  ['both-ways', 'fail', clamp({ ...onBearing, pair: 'no', motor: { axial_limit: 900 }, duty: PUSHED }), 'it slips'],
+  ['both-ways', 'not-told', clamp({ ...onBearing, duty: LIFTED }), 'nobody tells of a second collar'],
+  ['both-ways', 'not-told', clamp({ ...onBearing, duty: { load: 20 } }), 'nobody tells what lifts it'],
   ['motor-thrust', 'not-told', clamp({ duty: { load: 10 } }), 'no limit of the motor'],
   ['motor-thrust', 'pass', clamp({ motor: { axial_limit: 15 }, duty: { load: 10 } }), 'a limit that suffices'],
   ['motor-thrust', 'fail', clamp({ motor: { axial_limit: 15 }, duty: { load: 20 } }), 'more than the motor carries'],

@@ -63,6 +63,11 @@ export const SLEEVE_CASES: VerdictCases = {
     no: [CLAMP, { duty: { load: 100 } }],
     'not-told': [CLAMP, { retighten: 'no' }],
   },
+  'both-ways': {
+    yes: [CLAMP, { mounting: 'horizontal', thrust_bearing: 'yes', pair: 'yes' }],
+    no: [CLAMP, { mounting: 'horizontal', thrust_bearing: 'yes', pair: 'no' }],
+    'not-told': [CLAMP, { mounting: 'horizontal', thrust_bearing: 'yes' }],
+  },
   'motor-thrust': {
     yes: [CLAMP, { duty: { load: 5 }, motor: { axial_limit: 20 } }],
     no: [CLAMP, { duty: { load: 50 }, motor: { axial_limit: 20 } }],

@@ -9,7 +9,7 @@ import { threadShear } from '../../../mechanics/thread/shear.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { loosePullOf, pullAsked, pullCures, pullOf } from '../../common/axial-grip.js';
-import { isUpright, ownWeight } from '../../common/axial-path.js';
+import { BOTH_WAYS, judgeBothWays, otherWay } from '../../common/both-ways.js';
 import { gripOfHeld } from '../../common/held.js';
 import { usedShare } from '../../common/load-cases.js';
 import { teethOf, toothBears } from '../../common/teeth.js';
@@ -192,37 +192,16 @@ export const pinHold: CollarCheck = {
   },
 };
 
-/**
- * A thrust bearing carries one way: what a level screw pushes the other way takes a second one, and so does work that lifts the screw by more than
- * weighs on it.
- */
+/** A thrust bearing carries one way: what pushes the screw the other way takes a second one. */
 export const bothWays: CollarCheck = {
   ...hold,
+  ...BOTH_WAYS,
   id: 'both-ways',
-  title: 'What holds the screw the other way',
-  unit: '',
-  moves: 'pair, mounting, duty.load, duty.upward, duty.span',
   run: ({ axial, bearing, isPaired }) => {
     const pushed = otherWay(axial);
-    if (!bearing || pushed === undefined) return undefined;
-    if (isPaired) return told('pass', `a second collar on a bearing of its own; ${pushed}`);
-    if (isPaired === undefined) return notJudged('pair');
-    return told(
-      'fail',
-      `nothing: a thrust bearing carries one way, and ${pushed}; put a second collar on a bearing of its own on the other side of what it stands in (pair: yes)`,
-    );
+    return bearing && pushed ? judgeBothWays(pushed, isPaired) : undefined;
   },
 };
-
-/** What pushes a screw off its bearing, in words; undefined where nothing does, or nobody tells. */
-function otherWay(axial: CollarDesign['axial']): string | undefined {
-  const { mounting, load = 0, upward = 0 } = axial;
-  if (mounting === 'horizontal') return 'a level screw pushes both ways';
-  const weight = load + ownWeight(axial).force;
-  return isUpright(mounting) && upward > weight
-    ? `the work lifts the screw with ${plain(upward, 1)} N of which ${plain(weight, 1)} N weigh on it`
-    : undefined;
-}
 
 /** A level collar without a pin turns off along its own thread unless its clamp holds that, after years of giving. */
 export const turnGrip: CollarCheck = {

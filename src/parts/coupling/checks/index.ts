@@ -10,8 +10,10 @@ import { jawBare, jawBending, jawShear, printLines } from './jaws.js';
 import {
   assemblyEntry,
   assemblyRoom,
+  bothWays,
   couplingAxial,
   insertThrust,
+  locating,
   matchedHalf,
   motorThrust,
   shaftGap,
@@ -22,6 +24,8 @@ import {
 export const COUPLING_CHECKS: readonly Check<CouplingDesign>[] = askedWhereItHangs(
   [
     couplingAxial,
+    locating,
+    bothWays,
     motorThrust,
     insertThrust,
     ...holdingChecks,

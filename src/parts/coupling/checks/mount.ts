@@ -4,6 +4,8 @@ import { polygonArea } from '../../../solid/outline.js';
 import { plain, worked } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
 import { type AxialPath, carriedWords, judgeMotorThrust, judgeStanding, ownWeight } from '../../common/axial-path.js';
+import { BOTH_WAYS, judgeBesideJoint } from '../../common/both-ways.js';
+import { judgeLocating, locatingPlaces } from '../../common/locating.js';
 import { judgeSpeed, UNBALANCED } from '../../common/turning-speed.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { insertOutline } from '../insert.js';
@@ -12,6 +14,7 @@ import { squeezeAt } from '../misalignment.js';
 type CouplingCheck = Check<CouplingDesign>;
 const mount = { group: 'mount', question: 'carries', source: 'common practice' } as const;
 
+const HOLDER = 'the holder at its other end (locating_holder)';
 const CURE =
   'carry the screw by a thrust bearing and a collar (thrust_bearing: yes) or by a holder that locates it (locating_holder: yes), or join the shafts by a rigid clamp sleeve (part: sleeve)';
 
@@ -55,6 +58,34 @@ function lying(load: number | undefined, pass: Bounds): Outcome {
     `the screw pulls one way and the other with ${plain(load, 0)} N, ${apartWords(load, pass)}`,
   );
 }
+
+/** A thrust bearing carries one way, and jaws none. */
+export const bothWays: CouplingCheck = {
+  ...mount,
+  ...BOTH_WAYS,
+  id: 'both-ways',
+  moves: `${BOTH_WAYS.moves}, thrust_bearing, locating_holder`,
+  run: (design) => judgeBesideJoint(design),
+};
+
+/**
+ * A bearing at each end of a screw fight each other.
+ *
+ *     n = 1 for the thrust bearing + 1 for the holder that locates it
+ */
+export const locating: CouplingCheck = {
+  ...mount,
+  id: 'locating-bearings',
+  title: 'Places that carry the screw along its axis',
+  unit: '',
+  limits: hard({ min: 1, max: 1 }),
+  moves: 'locating_holder, thrust_bearing',
+  grave: true,
+  run: ({ axial: { locatingHolder, thrustBearing } }, { pass }) =>
+    locatingHolder || thrustBearing
+      ? judgeLocating(locatingPlaces({ holders: locatingHolder ? [HOLDER] : [], thrustBearing }), pass, CURE)
+      : undefined,
+};
 
 /** The motor's own bearing. */
 export const motorThrust: CouplingCheck = {

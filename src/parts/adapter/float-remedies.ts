@@ -3,6 +3,7 @@ import type { LimitsInForce } from '../../judge/check.js';
 import { rounded } from '../../units/format.js';
 import { exactly, type Measured, scaled, sum } from '../../units/measured.js';
 import { holeResidual } from '../common/residual.js';
+import { boresEntered } from './bores-entered.js';
 import { sleeveStand } from './checks/joints.js';
 import type { AdapterDesign } from './dimensions.js';
 import { roomBeside } from './drilled.js';
@@ -12,14 +13,16 @@ const check = 'mount-float';
 
 /**
  * What stops a floating nut sideways, each way: what stands in its holes, less what the printed pattern may come out off; the
- * plate's bore around its body, the step around its flange.
+ * plate's bore around its body, the step around its flange, the carriage's opening around what reaches into it.
  */
 export function floatRooms(design: AdapterDesign): {
   readonly holes: Measured;
   readonly bore?: Measured;
   readonly step?: Measured;
+  readonly carriage?: Measured;
 } {
   const { nut, layout } = design;
+  const entered = boresEntered(design).find(({ of }) => of === 'carriage');
   const { bore, outerStep } = layout.plate;
   const beside = (opening: number, body: Measured) =>
     scaled(sum(exactly(opening), sum(holeResidual(design, opening), scaled(body, -1))), 0.5);
@@ -27,6 +30,7 @@ export function floatRooms(design: AdapterDesign): {
     holes: leftInHoles(design),
     ...(nut?.stands === 'through' ? { bore: beside(bore, nut.body) } : {}),
     ...(nut && outerStep ? { step: beside(outerStep.diameter, exactly(nut.flange.size[0])) } : {}),
+    ...(entered ? { carriage: scaled(entered.room, 0.5) } : {}),
   };
 }
 
@@ -42,6 +46,7 @@ export function floatRemedies(design: AdapterDesign, { pass }: LimitsInForce): r
     Math.min(Math.max(wanted, min + likely - least), Math.max(0, max - (most - likely)));
   const isTight = holes.least < min;
   const opened = openedFor(design, aim, min);
+  const open = openWords(opened);
   const short = 2 * (aim(holes) - holes.likely);
   const drill = upTenths(nut.pattern.diameter.likely + short);
   const drilled = isTight && drill <= roomBeside(nut) + 1e-9 ? { 'nut.holes.diameter': drill } : {};
@@ -53,8 +58,8 @@ export function floatRemedies(design: AdapterDesign, { pass }: LimitsInForce): r
   const sleeves = isTight ? 'thinner sleeves' : 'thicker sleeves';
   const ways: readonly (readonly [string, Remedy['set']])[] = [
     ['drill the holes of the nut', drilled],
-    ['open the plate wider', opened],
-    ['drill the holes of the nut and open the plate wider', { ...drilled, ...opened }],
+    [open, opened],
+    [`drill the holes of the nut and ${open}`, { ...drilled, ...opened }],
     ...(spacers.spacer === 'sleeve' && misses
       ? ([
           [sleeves, { 'float.sleeve': pin, ...opened }],
@@ -89,20 +94,28 @@ export function sleeveRemedies(design: AdapterDesign, limits: LimitsInForce): re
   ];
 }
 
-/** Bore and step of the plate where they leave the nut less than it should have. */
+/** Bore and step of the plate, and the carriage's bore, where they leave the nut less than it should have. */
 function openedFor(
   design: AdapterDesign,
   aim: (room: Measured) => number,
   min: number,
 ): Readonly<Record<string, number>> {
-  const { bore, step } = floatRooms(design);
-  const { plate } = design.layout;
+  const { bore, step, carriage: beyond } = floatRooms(design);
+  const { layout, carriage } = design;
+  const { plate } = layout;
   const wider = (path: string, size: number, room: Measured | undefined) =>
     room && room.least < min ? { [path]: upTenths(size + 2 * (aim(room) - room.likely)) } : {};
   return {
     ...wider('plate.bore', plate.bore, bore),
     ...(plate.outerStep ? wider('plate.step.diameter', plate.outerStep.diameter, step) : {}),
+    ...(carriage.bore ? wider('carriage.bore', carriage.bore.likely, beyond) : {}),
   };
+}
+
+function openWords(opened: Readonly<Record<string, number>>): string {
+  const ofCarriage = Object.keys(opened).filter((path) => path.startsWith('carriage.')).length;
+  if (ofCarriage === 0) return 'open the plate wider';
+  return ofCarriage < Object.keys(opened).length ? 'open plate and carriage wider' : 'open the carriage wider';
 }
 
 function upTenths(value: number): number {

@@ -50,7 +50,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
   const { thread, lead, length } = printed;
   requireFacetBudget({ thread, lead, length, chordError: printer.chordError });
   const duty = sheet.duty ?? {};
-  const family = variantOf(sheet.family, { finished, screw, duty }, assumptions);
+  const family = variantOf(sheet.family, { finished, screw, duty, printer }, assumptions);
   const catchPocket = catchPocketOf(sheet.catch_nut, finished, assumptions);
   if (catchPocket && family?.kind === 'twin')
     throw fault(

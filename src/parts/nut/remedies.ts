@@ -2,8 +2,8 @@ import type { Remedy } from '../../judge/advice.js';
 import type { LimitsInForce } from '../../judge/check.js';
 import { rounded } from '../../units/format.js';
 import { planeResidual } from '../common/residual.js';
+import { LEAST_WALL } from '../common/walls.js';
 import { boreRoom, enteringBore, widest } from './bore.js';
-import { LEAST_WALL } from './checks/body.js';
 import type { NutDesign } from './nut-design.js';
 
 const MOUNT_BORE = 'mount-bore';

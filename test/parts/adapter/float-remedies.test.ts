@@ -5,6 +5,7 @@ import { design } from '../../../src/pipeline/design.js';
 import { startSheet } from '../../../src/pipeline/start-sheets.js';
 import { readYaml } from '../../../src/sheet/read-yaml.js';
 import { changed } from '../../support/nut-sheets.js';
+import { findingOf } from '../../support/one-finding.js';
 
 type Tree = Readonly<Record<string, unknown>>;
 
@@ -40,6 +41,27 @@ describe('cures of an adapter whose nut floats', () => {
     const cures = curesOf('mount-float', { ...holes(5.7), plate: { bore: 10.4 } });
     // 10.2 mm and twice 0.3 mm
     expect(cures.map(({ set }) => set)).toContainEqual({ 'plate.bore': 10.8 });
+  });
+
+  // (10.4 − 10.2)/2 = 0.1 mm each way, 3.5 mm deep in the carriage; 10.2 mm and twice 0.3 mm
+  it('widen the carriage where its opening is what stops the nut', () => {
+    const narrow = { ...holes(5.7), plate: { bore: 11 }, carriage: { bore: 10.4 } };
+    const row = findingOf(changed(PLATE, narrow), 'mount-float')!;
+    expect(row.value).toBeCloseTo(0.1, 6);
+    expect(row.message).toContain(
+      "the carriage's opening, which it reaches into, stops it first; open the carriage wider",
+    );
+    expect(curesOf('mount-float', narrow).map(({ set }) => set)).toContainEqual({ 'carriage.bore': 10.8 });
+    const slot = { ...narrow, carriage: { bore: undefined, slot: [10.4, 30] } };
+    expect(findingOf(changed(PLATE, slot), 'mount-float')!.message).toContain(
+      'a wider opening in the carriage, or a plate',
+    );
+    // 0.2 mm aside: nothing is left, whichever way
+    const aside = { ...narrow, carriage: { bore: 10.6, offset: [0.2, 0] } };
+    expect(findingOf(changed(PLATE, aside), 'mount-float')!.value).toBeCloseTo(0, 6);
+    // a plate of 12 mm keeps 11.5 mm of body to itself
+    const thick = { ...narrow, plate: { bore: 11, thickness: 12 } };
+    expect(findingOf(changed(PLATE, thick), 'mount-float')!.message).not.toContain('carriage');
   });
 
   // M3 on 2.5 mm of thread: 304 N on π/4·(5² − 3.4²) are 28.8 MPa of 26.4; π/4·(d² − 3.4²) = 304/26.4 at 5.12 mm

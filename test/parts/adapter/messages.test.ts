@@ -159,7 +159,12 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     /until its screws stop it; no sleeves, its screws never tightened \(float.spacer: bare, nut.holes.diameter: 3.7 mm\)$/,
   ],
   // on 20 mm 0.2 %·20/2: 6.2 − 2·0.35
-  ['mount-float', FREE, nut({ holes: { diameter: 6.2 } }), /: 0.6 mm .*; thicker sleeves \(float.sleeve: 5.5 mm\)$/],
+  [
+    'mount-float',
+    FREE,
+    { ...nut({ holes: { diameter: 6.2 } }), carriage: { bore: 12 } },
+    /: 0.6 mm .*; thicker sleeves \(float.sleeve: 5.5 mm\)$/,
+  ],
   // bare M3: 0.1 mm in the bore, which is to leave 0.3 around 10.2 mm; 3 + 2·0.346 in the holes
   [
     'mount-float',
@@ -174,7 +179,7 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     /: 0.25 mm sideways.*; drill the holes of the nut \(nut.holes.diameter: 3.8 mm\)$/,
   ],
   // twice 0.4/4 of an angle: 11.46°
-  ['mount-float', KEYED, {}, /^0.4 mm each way and 11.46° of turning play; keys keep it/],
+  ['mount-float', KEYED, { carriage: { bore: 12 } }, /^0.4 mm each way and 11.46° of turning play; keys keep it/],
   [
     'mount-float',
     EXACT,

@@ -445,4 +445,16 @@ describe('nut-rim', () => {
     const cross = { nut: { flange: { flats: 18 }, holes: { start: 0 } } };
     expect(found('nut-rim', cross)!.value).toBeCloseTo(-0.75, 2);
   });
+
+  // 22/2 − 27/2 = −2.5 mm, and the hole's radius of 1.75 mm beyond; on the edge itself half of each head lies
+  it('fails where the middles of the holes lie beside the flange', () => {
+    const beside = (circle: number) => found('nut-rim', { nut: { holes: { circle } } })!;
+    expect(beside(27)).toMatchObject({ verdict: 'fail', grave: true });
+    expect(beside(27).value).toBeCloseTo(-4.25, 2);
+    expect(beside(27).message).toMatch(
+      /^the middles of the nut's holes lie 2\.5 mm beside its flange, and nothing holds/,
+    );
+    expect(beside(21.8).verdict).toBe('caution');
+    expect(beside(22.1).verdict).toBe('fail');
+  });
 });

@@ -80,6 +80,7 @@ export const ADAPTER_CASES: VerdictCases = {
   'nut-rim': {
     yes: [PLAIN, {}],
     but: [PLAIN, { nut: { flange: { diameter: 19 } } }],
+    no: [PLAIN, { nut: { flange: { diameter: 15 } } }],
   },
   'hole-position-nut': {
     yes: [PLAIN, {}],

@@ -210,9 +210,9 @@ export const headSeat: AdapterCheck = {
 };
 
 /**
- * Heads lie on a bought flange as far as that reaches.
+ * Heads lie on a bought flange as far as that reaches; where the middle of a hole lies beside it, less than half a head does.
  *
- *     rim = middle of a hole to the edge of the flange − ⌀hole/2, the least
+ *     rim = middle of a hole to the edge of the flange − ⌀hole/2, the least, against −⌀hole/2
  */
 export const nutRim: AdapterCheck = {
   ...joint,
@@ -220,14 +220,22 @@ export const nutRim: AdapterCheck = {
   question: 'meets-nut',
   title: "Flange beyond the nut's holes",
   unit: 'mm',
-  limits: soft({ min: 0 }),
   moves: 'nut.flange, nut.holes',
-  run: ({ nut, kind }, { pass }) => {
+  grave: true,
+  run: ({ nut, kind }, limits) => {
     if (!nut || kind !== 'joined') return undefined;
     const { centres, diameter } = nut.pattern;
-    const rim = Math.min(...centres.map(insideFlangeOf(nut.flange))) - diameter.likely / 2;
-    const cure = keeps(rim, pass) ? '' : '; measure flange and holes again, or lay washers under the heads';
-    return valued(exactly(rim), `${plain(rim, 2)} mm of the bought flange beyond its holes${cure}`);
+    const radius = diameter.likely / 2;
+    const own = soft({ min: 0 }, { min: -radius });
+    const toEdge = Math.min(...centres.map(insideFlangeOf(nut.flange)));
+    const rim = toEdge - radius;
+    const found =
+      toEdge < 0
+        ? `the middles of the nut's holes lie ${worked(-toEdge, 'mm')} mm beside its flange, and nothing holds it by them`
+        : `${plain(rim, 2)} mm of the bought flange beyond its holes`;
+    const washers = toEdge < 0 ? '' : ', or lay washers under the heads';
+    const cure = keeps(rim, limits.of(own).pass) ? '' : `; measure flange and holes again${washers}`;
+    return valued(exactly(rim), `${found}${cure}`, own);
   },
 };
 

@@ -78,17 +78,26 @@ export const mountFloat: AdapterCheck = {
   title: 'Sideways float, each way',
   unit: 'mm',
   limits: soft(USUAL_FLOAT),
-  moves: 'float, nut.holes.diameter, plate.bore, hold',
+  moves: 'float, nut.holes.diameter, plate.bore, carriage.bore, hold',
   run: (design, { pass }) => {
     const { nut, float, hold, spacers } = design;
     if (!nut || float === undefined) return undefined;
-    const { holes, bore, step } = floatRooms(design);
-    const value = smallest(holes, ...(bore ? [bore] : []), ...(step ? [step] : []));
+    const { holes, bore, step, carriage } = floatRooms(design);
+    const value = smallest(holes, ...[bore, step, carriage].flatMap((room) => room ?? []));
     const { min = 0 } = pass;
+    const inCarriage = carriage !== undefined && carriage.likely <= value.likely;
+    const where = inCarriage ? "; the carriage's opening, which it reaches into, stops it first" : '';
     const usual = 'another float, from 0.2 to 0.5 mm, is usual';
-    const none = spacers && value.likely < min ? drilledWords(design).replace(/^; /, '') : usual;
+    const narrow = 'a wider opening in the carriage, or a plate so thick that the nut ends in it, lets it float';
+    const none =
+      inCarriage && value.likely < min
+        ? narrow
+        : spacers && value.likely < min
+          ? drilledWords(design).replace(/^; /, '')
+          : usual;
     const cure = allKeep(value, pass) ? '' : spacers ? remedyWords(design, 'mount-float', none) : `; ${usual}`;
-    if (spacers) return valued(value, `${floatWords(spacers, { ...floatStop(design), sideways: value })}${cure}`);
+    if (spacers)
+      return valued(value, `${floatWords(spacers, { ...floatStop(design), sideways: value })}${where}${cure}`);
     const turn = floatTurn({ float: Math.max(0, value.likely), radius: floatStop(design).radius });
     const keep =
       hold === 'keys'
@@ -96,7 +105,7 @@ export const mountFloat: AdapterCheck = {
         : 'no listed screw passes its holes';
     return valued(
       value,
-      `${worked(value.likely, 'mm')} mm each way and ${plain(2 * turn, 2)}° of turning play; ${keep}${cure}`,
+      `${worked(value.likely, 'mm')} mm each way and ${plain(2 * turn, 2)}° of turning play; ${keep}${where}${cure}`,
     );
   },
 };

@@ -12,6 +12,9 @@ const SPRING_ROOM = 0.4;
 const KEY_AIR = 0.3;
 const KEY_GRIP = 4;
 
+/** What turns and pushes the pair. */
+type Driven = Omit<VariantBase, 'printer'>;
+
 /** Two nuts that a spring keeps apart, keyed to each other. */
 export function antiBacklashOf(
   sheet: VariantSheet,
@@ -72,7 +75,7 @@ export function antiBacklashOf(
 }
 
 /** Length at which the spring keeps the nuts apart with one and a half times what pushes them together. */
-function workingLength(given: NonNullable<VariantSheet['spring']>, base: VariantBase, notes: Assumptions): number {
+function workingLength(given: NonNullable<VariantSheet['spring']>, base: Driven, notes: Assumptions): number {
   const [least, most] = [given.solid + 1, given.free.value - 0.5];
   if (least > most)
     throw fault(
@@ -106,7 +109,7 @@ export function springForceOf({ spring: { rate, free, working } }: Pick<AntiBack
  * Force that pushes the two nuts together: the load when it reverses, and the friction of the keys under the torque
  * that turns the follower. Undefined where the load is not known.
  */
-export function neededSpringForce({ duty, screw, finished }: VariantBase): number | undefined {
+export function neededSpringForce({ duty, screw, finished }: Driven): number | undefined {
   if (duty.load === undefined) return undefined;
   const torque = raisingTorque({
     axialForce: duty.load,

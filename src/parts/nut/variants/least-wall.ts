@@ -8,7 +8,7 @@ import { besideBore } from '../walls.js';
 import { pinHoles } from './pin-holes.js';
 import { pinReach } from './split.js';
 import type { AntiBacklash, Variant } from './types.js';
-import { aroundNut, holesToJoint } from './walls.js';
+import { aroundNut, holesToJoint, pinToBore } from './walls.js';
 
 /** Where a nut's holes stand, as they are in the file. */
 export interface HolesInFile {
@@ -63,11 +63,11 @@ function splitWalls(
   print: PrintSizes,
 ): Wall[] {
   const pins = pinHoles(family.pins, print);
-  const beyond = Math.sqrt(Math.max(0, pinReach(sizes, pins.height) ** 2 - (pins.offset + pins.radius) ** 2));
+  const beyond = Math.sqrt(Math.max(0, pinReach(sizes, pins) ** 2 - (pins.offset + pins.radius) ** 2));
   const { clamp } = family;
   return [
     { where: 'holes to joint and pins', size: holesToJoint(pins, centres, opening) },
-    { where: 'pin to bore', size: pins.offset - pins.radius - sizes.thread.major / 2 },
+    { where: 'pin to bore', size: pinToBore(pins, sizes.thread.major / 2) },
     { where: 'pin to the end', size: pins.height - pins.radius },
     { where: 'pin to outside', size: beyond - pins.reach },
     ...(clamp ? closingWalls(clamp, { sizes, print, slit: 0, low: pins.height + pins.radius }) : []),

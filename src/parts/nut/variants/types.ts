@@ -1,3 +1,4 @@
+import type { Printer } from '../../../presets/printer.js';
 import type { Screw } from '../../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../../sheet/sections/duty.js';
 import type { NutPocket } from '../../common/bought-nut.js';
@@ -75,4 +76,5 @@ export interface VariantBase {
   readonly finished: NutSizes;
   readonly screw: Screw;
   readonly duty: DutySheet;
+  readonly printer: Pick<Printer, 'nozzle'>;
 }

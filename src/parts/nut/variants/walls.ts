@@ -14,6 +14,11 @@ export function holesToJoint({ radius, offset, reach }: PinHoles, centres: reado
   return Math.min(...walls) - opening;
 }
 
+/** From the bore of a pin to what is bored on the axis. */
+export function pinToBore({ offset, radius }: Pick<PinHoles, 'offset' | 'radius'>, boreRadius: number): number {
+  return offset - radius - boreRadius;
+}
+
 /** From the corners of a bought nut to the outside of the body, and to holes through it. */
 export function aroundNut(
   pocket: Pick<NutPocket, 'shape' | 'acrossFlats'>,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { NutDesign } from '../../../../src/parts/nut/dimensions.js';
-import type { AntiBacklash } from '../../../../src/parts/nut/variants/types.js';
+import type { AntiBacklash, Variant } from '../../../../src/parts/nut/variants/types.js';
 import { design } from '../../../../src/pipeline/design.js';
 import { InputError } from '../../../../src/units/faults.js';
 import { FAMILY_BASE, METAL, SPRING } from '../../../support/family-sheet.js';
@@ -115,6 +115,51 @@ describe('checks of the family, by hand', () => {
   it('leave play to a slit that takes it up', () => {
     expect(found('thread-axial', { family: { kind: 'clamped' } })).toBeUndefined();
     expect(found('thread-axial', { family: { kind: 'split' } })).toBeDefined();
+  });
+
+  // thread 8.8/2 = 4.4 and its lead-in 0.5; four lines 1.6; a pin's bore is 0.1 wider: 8 mm stand 4.9 + 1.6 + 4.05 = 10.55 off the axis
+  it('set pins off the thread by their own radius', () => {
+    const halves = (more: Changes) => sheet({ family: { kind: 'split', closed: 'ring', ...more } });
+    const thick = { diameter: 8, length: 6 };
+    const { pins } = (design(halves({ pins: thick })) as NutDesign).family as Variant & { kind: 'split' };
+    expect(pins.offset).toBeCloseTo(10.55, 6);
+    // 0.8 mm nozzle: 3.2 for 1.6
+    const wide = { ...halves({ pins: { diameter: 4, length: 6 } }), printer: { nozzle: 0.8, layer: 0.2 } };
+    const apart = ((design(wide) as NutDesign).family as Variant & { kind: 'split' }).pins.offset;
+    expect(apart).toBeCloseTo(4.9 + 3.2 + 2.05, 6);
+    // closing screws of M3 leave less beside a pin of 6 mm: 4.9 + 1.6 + 3.05
+    const byScrews = {
+      ...sheet({ family: { kind: 'split', pins: { diameter: 6, length: 6 } } }),
+      body: { diameter: 32, length: 30 },
+    };
+    expect(((design(byScrews) as NutDesign).family as Variant & { kind: 'split' }).pins.offset).toBeCloseTo(9.55, 6);
+    // 4.9 + 1.6 + 10.1 + 1.6 = 18.2 of 16
+    expect(refusal(halves({ pins: { diameter: 10, length: 6 } }))).toMatch(
+      /^family\.pins\.diameter: 10 mm; leaves no room between thread and outside, of which it needs 18\.2 mm/,
+    );
+  });
+
+  it('judge pins against the thread as the outside', () => {
+    const bare = { lead_in: 0, family: { kind: 'split', closed: 'ring' } };
+    // 1.6 by where the pins are put, without a lead-in
+    expect(found('wall', bare)!.value).toBeCloseTo(1.6, 6);
+    // crests read ± 0.2: half of that may be missing
+    const unsure = found('wall', { ...bare, screw: { designation: 'Tr8x2', hand: 'right', major: '7.9 ± 0.2 mm' } })!;
+    expect(unsure.least).toBeCloseTo(1.5, 6);
+    expect(unsure.message).toContain('beside the pins; a deeper lead_in sets them off');
+    // 0.5 deep they stand 2.1 off, (32 − 8.8)/2 = 11.6 beside the body
+    expect(found('wall', { family: { kind: 'split', closed: 'ring' } })!.value).toBeCloseTo(2.1, 6);
+  });
+
+  // 4.05 + 1.6 is the pin's middle, 4.05 + 1.6 on: a flange of 10 mm would let its bore out on top
+  it('count only the body where a pin stands out of the flange', () => {
+    const thick = {
+      flange: { diameter: 52, thickness: 10 },
+      family: { kind: 'split', closed: 'ring', pins: { diameter: 8, length: 12 } },
+    };
+    // √(16² − 14.6²) − 1.6 = 4.945; twice that less 0.5
+    expect(refusal(sheet(thick))).toContain('must be at most 9.4 mm long');
+    expect(refusal(sheet({ ...thick, flange: { diameter: 52, thickness: 11.4 } }))).toBe('');
   });
 
   it('turn holes out of the joint by half of their spacing', () => {

@@ -50,7 +50,7 @@ export function judgeCarriageWall(
     wall.likely > 0
       ? `${worked(wall.likely, 'mm')} mm between its holes and ${size} mm`
       : `its holes lie in ${size} mm, where screws hold on to nothing`;
-  const cure = wall.least < (pass.min ?? 0) ? '; use holes further out, or a carriage with a smaller opening' : '';
+  const cure = wall.least < (pass.min ?? 0) ? '; use holes further out, or a smaller opening' : '';
   return valued(wall, `${found}${cure}`);
 }
 

@@ -69,7 +69,7 @@ export function designMotorPlate(sheet: MotorPlateSheet, presets: PresetTexts): 
   const finished = layOut(sheet, { motor, sunk, pattern, joint: machineJoint }, assumptions);
   const printed = printedPlate(finished, printSizes(material, printer));
   const drive = assumptions.or(sheet.drive, 'drive', 'coupling', 'the shaft drives a screw through a coupling');
-  const duty = dutyOf(sheet, motor);
+  const duty = dutyOf(sheet, motor, assumptions);
   return {
     part: 'motor-plate',
     name: sheet.name,
@@ -126,15 +126,30 @@ function angleOf({ coupling, coupling_angle, drive }: MotorPlateSheet, assumptio
 }
 
 /** The plate is as warm as the face of its motor; where the motor is says how the axis runs. */
-function dutyOf({ duty = {}, mounting }: MotorPlateSheet, motor: Motor): DutySheet {
+function dutyOf({ duty = {}, mounting }: MotorPlateSheet, motor: Motor, assumptions: Assumptions): DutySheet {
   const axis =
     duty.axis ?? (mounting === undefined ? undefined : mounting === 'horizontal' ? 'horizontal' : 'vertical');
   return {
     ...duty,
     ...(axis === undefined ? {} : { axis }),
-    ...(motor.torque === undefined ? {} : { motor: { ...duty.motor, torque: motor.torque } }),
+    ...(motor.torque === undefined
+      ? {}
+      : { motor: { ...duty.motor, torque: strongerTorque(motor.torque, duty, assumptions) } }),
     temperature: plateTemperature(duty, motor.temperature),
   };
+}
+
+/** Where motor and duty tell the torque of the motor apart, the stronger is judged. */
+function strongerTorque(torque: number, { motor: told }: DutySheet, assumptions: Assumptions): number {
+  const other = told?.torque ?? torque;
+  const stronger = Math.max(torque, other);
+  if (torque !== other)
+    assumptions.note(
+      'motor.torque',
+      stronger,
+      `motor.torque and duty.motor.torque differ: the stronger, ${plain(stronger)} N·mm`,
+    );
+  return stronger;
 }
 
 function plateTemperature(duty: DutySheet | undefined, face: number): number {

@@ -26,6 +26,7 @@ export interface Motor extends MotorHeat {
   readonly weight?: number;
   /** from its face */
   readonly shaftLength?: number;
+  readonly shaftDiameter?: Measured;
   /** N·mm */
   readonly torque?: number;
   /** N */
@@ -54,6 +55,7 @@ export function resolveMotor(
       length: motor.length,
       weight: motor.weight,
       shaftLength: motor.shaft?.length,
+      shaftDiameter: motor.shaft?.diameter && measured(motor.shaft.diameter, calipers),
       torque: motor.torque,
       axialLimit: motor.axial_limit,
     }),

@@ -43,7 +43,7 @@ describe('what a carriage has beside its opening', () => {
     expect(wallOf({ bore: exactly(16) }).message).toBe('3.8 mm between its holes and a bore of 16 mm');
     expect(wallOf({ slot: [20.2, 20] }).message).toBe('1.7 mm between its holes and a slot of 20.2 × 20 mm');
     expect(wallOf({ bore: exactly(22) }).message).toBe(
-      '0.8 mm between its holes and a bore of 22 mm; use holes further out, or a carriage with a smaller opening',
+      '0.8 mm between its holes and a bore of 22 mm; use holes further out, or a smaller opening',
     );
     const anyRoom = { pass: {}, of: (own: object) => own } as never;
     const asked = (bore: number) =>

@@ -22,6 +22,17 @@ export const COUPLING_CASES: VerdictCases = {
     no: [PLAIN_COUPLING, { duty: { load: 40 }, motor: { axial_limit: 10 } }],
     'not-told': [PLAIN_COUPLING, { duty: { load: 0 } }],
   },
+  // shafts of 5 and 7.95 mm and a disc of 8 mm; the flat of the motor's reaches 2 mm
+  'pad-room': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [PLAIN_COUPLING, { insert: { hole: 8.1 } }],
+    no: [PLAIN_COUPLING, { insert: { hole: 7.9 } }],
+  },
+  'pad-aside': {
+    yes: [PLAIN_COUPLING, { insert: { hole: 8.6, pad: { kind: 'ball', diameter: 6.7 } } }],
+    but: [PLAIN_COUPLING, { insert: { hole: 8.6, pad: { kind: 'ball', diameter: 6.5 } } }],
+    no: [PLAIN_COUPLING, { insert: { hole: 8.6, pad: { kind: 'ball', diameter: 4.5 } } }],
+  },
   'insert-thrust': {
     yes: [PLAIN_COUPLING, {}],
     but: [PLAIN_COUPLING, { insert: { pad: 'soft' }, duty: { load: 5 } }],

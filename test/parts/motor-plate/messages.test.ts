@@ -116,6 +116,16 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
     /42.3 mm in an opening of 40 mm; widen it, or let the outer/,
   ],
   ['motor-opening', MOUNTED, { machine: { opening: 44 } }, 0.85, /in an opening of 44 mm$/],
+  // the shaft of 5 mm, or the pilot of 22 mm where it stands out of a plate of 6 mm
+  ['motor-opening', OUTER, { machine: { opening: 4 } }, -0.5, /^a shaft of 5 mm in an opening of 4 mm; widen it$/],
+  [
+    'motor-opening',
+    OUTER,
+    { machine: { opening: 20 }, motor: { pilot_height: 6.5 }, plate: { thickness: 6 } },
+    -1,
+    /^a pilot higher than the plate, of 22 mm in an opening of 20 mm; widen it, or make the plate thicker$/,
+  ],
+  ['machine-wall', MOUNTED, { machine: { opening: 78 } }, 1.176, /^1.18 mm between its holes and a bore of 78 mm$/],
   // M4 in a sheet of 3 mm: three quarters of a diameter, a nut has 0.8
   ['machine-thread', MOUNTED, { machine: { bare: 'tapped', thickness: 4 } }, 1, /^M4 in 4 mm of thread$/],
   [
@@ -410,7 +420,9 @@ describe('what checks of a motor plate say', () => {
     ['machine-thread', MOUNTED, { machine: { bare: 'tapped', holes: { screw: undefined, diameter: 20 } } }],
     ['motor-room', ADAPTED, {}],
     ['motor-opening', MOUNTED, {}],
-    ['motor-opening', OUTER, {}],
+    ['motor-opening', OUTER, { machine: { opening: undefined } }],
+    ['motor-opening', OUTER, { motor: { shaft: undefined } }],
+    ['machine-wall', MOUNTED, {}],
     ['motor-room', MOUNTED, { machine: { bare: 'tapped' } }],
     ['slots', MOUNTED, {}],
     ['motor-room', MOUNTED, UNKNOWN],

@@ -238,6 +238,13 @@ describe('a motor plate', () => {
     expect(rowOf(changed(LOADED, { thrust_bearing: 'yes' }), 'motor-stall')).toBeUndefined();
   });
 
+  it('judges the stronger of two torques that are told of one motor', () => {
+    const both = (torque: string) => changed(LOADED, { screw: 'Tr8x2', duty: { motor: { torque } } });
+    // 2 N·m beside 0.4 N·m: five times 797.06 N
+    expect(rowOf(both('2 N m'), 'motor-stall').value).toBeCloseTo(3985.3, 0);
+    expect(rowOf(both('0.1 N m'), 'motor-stall').value).toBeCloseTo(797.06, 1);
+  });
+
   it.each([
     [LOADED, { mounting: undefined }, 'mounting'],
     [LOADED, { motor: { weight: undefined } }, 'motor.weight'],

@@ -46,6 +46,12 @@ export const MOTOR_PLATE_CASES: VerdictCases = {
     no: [MOUNTED, { machine: { opening: 42 } }],
     'not-told': [MOUNTED, { machine: { opening: 60 }, motor: { body: undefined } }],
   },
+  // ISO 273 medium for M4: holes of 4.5 mm at 30·√2 = 42.43 mm leave 1.18, 0.68 and −0.82 mm
+  'machine-wall': {
+    yes: [MOUNTED, { machine: { opening: 78 } }],
+    but: [MOUNTED, { machine: { opening: 79 } }],
+    no: [MOUNTED, { machine: { opening: 82 } }],
+  },
   'motor-thrust': {
     yes: [LOADED, {}],
     no: [LOADED, { motor: { axial_limit: 10 } }],

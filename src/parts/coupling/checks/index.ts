@@ -19,6 +19,7 @@ import {
   shaftGap,
   speed,
 } from './mount.js';
+import { padAside, padRoom } from './pad.js';
 
 /** Every check of a coupling, in the order of the report. */
 export const COUPLING_CHECKS: readonly Check<CouplingDesign>[] = askedWhereItHangs(
@@ -39,7 +40,9 @@ export const COUPLING_CHECKS: readonly Check<CouplingDesign>[] = askedWhereItHan
     jawBending,
     jawShear,
     jawBare,
+    padAside,
     shaftGap,
+    padRoom,
     assemblyRoom,
     assemblyEntry,
     matchedHalf,

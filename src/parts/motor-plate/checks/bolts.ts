@@ -1,8 +1,9 @@
 import { type Check, notJudged, soft, told, valued } from '../../../judge/check.js';
-import { keeps } from '../../../judge/judge.js';
+import { allKeep, keeps } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { exactly, scaled, shifted } from '../../../units/measured.js';
 import { judgeHeads, judgePosition, patternError } from '../../common/bolting.js';
+import { CARRIAGE_WALL, judgeCarriageWall } from '../../common/carriage-wall.js';
 import { shrinkAppliedOnce } from '../../common/checks.js';
 import { boreOf, headRadius, seatDiameter, seatName, threadReach, washerRadius } from '../../common/joints.js';
 import { holeResidual, planeResidual } from '../../common/residual.js';
@@ -152,26 +153,71 @@ const motorRoom: PlateCheck = {
 };
 
 /**
- * Where the plate lies on the machine with the motor's face, the motor stands in the machine's opening.
+ * What passes the machine's opening: the motor, where the plate lies on the machine with the motor's face; else a pilot that is higher than the plate, or
+ * the shaft.
  *
- *     room = (machine.opening − side of the motor's body)/2
+ *     room = (machine.opening − side of the motor's body, ⌀pilot or ⌀shaft)/2
  */
 const motorPasses: PlateCheck = {
   ...about,
   id: 'motor-opening',
   title: 'Air around the motor in the opening',
   limits: soft({ min: 0.5 }, { min: 0 }),
-  moves: 'machine.opening, machine.face, motor.body',
-  run: ({ machine, motor }, { pass }) => {
-    if (machine.face !== 'motor' || machine.opening === undefined) return undefined;
-    if (motor.body === undefined) return notJudged('motor.body');
-    const room = (machine.opening - motor.body) / 2;
-    const cure = keeps(room, pass) ? '' : '; widen it, or let the outer face lie on the machine (machine.face: outer)';
+  moves: 'machine.opening, machine.face, motor.body, motor.pilot_height, plate.thickness',
+  run: (design, { pass }) => {
+    const { opening } = design.machine;
+    const through = passes(design);
+    if (through === undefined || (opening === undefined && !through.asks)) return undefined;
+    if (opening === undefined) return notJudged('machine.opening');
+    if (through.across === undefined) return notJudged('motor.body');
+    const room = scaled(shifted(scaled(through.across, -1), opening), 0.5);
+    const cure = allKeep(room, pass) ? '' : `; widen it${through.cure}`;
     return valued(
-      exactly(room),
-      `a body of ${plain(motor.body, 1)} mm in an opening of ${plain(machine.opening, 1)} mm${cure}`,
+      room,
+      `${through.what} of ${plain(through.across.likely, 1)} mm in an opening of ${plain(opening, 1)} mm${cure}`,
     );
   },
+};
+
+/** What passes the opening, and whether it is to be told where something does. */
+function passes({ machine, motor, finished }: MotorPlateDesign) {
+  if (machine.face === 'motor')
+    return {
+      what: 'a body',
+      across: motor.body === undefined ? undefined : exactly(motor.body),
+      asks: false,
+      cure: ', or let the outer face lie on the machine (machine.face: outer)',
+    };
+  if (motor.pilotHeight > finished.thickness)
+    return {
+      what: 'a pilot higher than the plate,',
+      across: motor.pilot,
+      asks: true,
+      cure: ', or make the plate thicker',
+    };
+  return motor.shaftDiameter && { what: 'a shaft', across: motor.shaftDiameter, asks: false, cure: '' };
+}
+
+/**
+ * Bolts hold on to the machine beside its opening.
+ *
+ *     wall = middle of a hole to the axis − machine.opening/2 − ⌀hole/2, the least
+ */
+const machineWall: PlateCheck = {
+  ...CARRIAGE_WALL,
+  question: 'bolts-on',
+  group: 'bolts',
+  id: 'machine-wall',
+  title: 'Machine left beside its opening',
+  moves: 'machine.opening, machine.holes',
+  run: ({ machine: { opening }, finished, pattern }, limits) =>
+    opening === undefined
+      ? undefined
+      : judgeCarriageWall(
+          { bore: exactly(opening), offset: [0, 0] },
+          { centres: finished.machine.centres, across: pattern.diameter },
+          limits,
+        ),
 };
 
 /** Distance of a point to a square about the axis; negative inside. */
@@ -271,6 +317,7 @@ export const BOLT_CHECKS: readonly PlateCheck[] = [
   headRoom,
   motorRoom,
   motorPasses,
+  machineWall,
   insertRoom,
   machineThread,
   slots,

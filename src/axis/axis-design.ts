@@ -3,7 +3,7 @@ import type { Design } from '../pipeline/design.js';
 import type { Assumption } from '../sheet/assumptions.js';
 import type { Fields } from '../sheet/fields-map.js';
 import type { Screw } from '../sheet/resolve-screw.js';
-import type { DutySheet } from '../sheet/sections/duty.js';
+import type { CarriedDuty } from '../sheet/sections/duty.js';
 import type { LimitsSheet } from '../sheet/sections/limits.js';
 import type { PartFacts } from './facts.js';
 import type { Along } from './lengths.js';
@@ -27,7 +27,7 @@ export interface AxisDesign {
   readonly screw: Screw;
   readonly old?: { readonly screw?: Screw; readonly stepsPerMm?: number };
   /** what the axis does, its free length and its ends counted */
-  readonly duty: DutySheet;
+  readonly duty: CarriedDuty;
   readonly drive: DriveNumbers;
   readonly thrustBearing: boolean;
   readonly along: Along;

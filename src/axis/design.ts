@@ -15,7 +15,7 @@ import { inInches } from '../sheet/inches.js';
 import { dotted } from '../sheet/path.js';
 import { readYaml } from '../sheet/read-yaml.js';
 import { resolveScrew, type Screw } from '../sheet/resolve-screw.js';
-import type { DutySheet } from '../sheet/sections/duty.js';
+import type { CarriedDuty } from '../sheet/sections/duty.js';
 import { validate } from '../sheet/validate.js';
 import { type Fault, InputError } from '../units/faults.js';
 import { plain } from '../units/format.js';
@@ -144,8 +144,8 @@ function dutyOf(
   { ends }: ReturnType<typeof followsFrom>,
   along: Along,
   assumptions: Assumptions,
-): DutySheet {
-  const { reversing: _r, starts: _s, shock: _h, speed: _v, upward: _u, ...drive } = duty;
+): CarriedDuty {
+  const { reversing: _r, starts: _s, shock: _h, speed: _v, ...drive } = duty;
   const { preset: _p, shaft: _f, axial_limit: _l, temperature: _t, ...driven } = motor ?? {};
   const span = figureOf(along.span);
   const why = 'by what holds it at motor and far end';

@@ -43,6 +43,30 @@ describe('figures', () => {
     expect(steps?.message).toMatch(/set 1600 steps per mm instead of 400.*direction/i);
   });
 
+  it('work that lifts more than weighs on the nut pushes on its screw, and asks for torque', () => {
+    // 650 − 30 N in place of 600
+    const [standing, lifted] = [
+      found('axis-column', { duty: { load: '600 N' } })!,
+      found('axis-column', { duty: { upward: '650 N' } })!,
+    ];
+    expect(lifted).toMatchObject({ word: 'but', value: expect.closeTo((standing.value! * 620) / 600, 3) });
+    expect(lifted.message).toMatch(/^lifted by the work, with 620 N more than weighs on it: /);
+    const bought = { parts: { nut: null } };
+    const torque = (upward: string) => found('axis-torque', { ...bought, duty: { load: '20 N', upward } });
+    // at friction 0.2 as at 0.5 torque goes with force: 90 − 20 N is as 70 N standing
+    expect(torque('90 N')?.value).toBeCloseTo(found('axis-torque', { ...bought, duty: { load: '70 N' } })!.value!, 3);
+    expect(torque('0 N')?.word).toBe('yes');
+  });
+
+  it('is asked of a screw that hangs or stands, and of none that lies', () => {
+    const untold = { duty: { upward: null } };
+    for (const mounting of ['motor-below', 'motor-above'])
+      expect(found('axis-column', { mounting, ...untold })).toMatchObject({ missing: ['duty.upward'] });
+    expect(found('axis-column', { mounting: 'horizontal', ...untold })?.word).toBe('yes');
+    // what fails does so all the more
+    expect(found('axis-column', { duty: { upward: null, load: '900 N' } })?.word).toBe('no');
+  });
+
   it('two places that fight each other are both named', () => {
     const two = found('axis-locating', { parts: { collar: COLLAR } });
     expect(two?.value).toBe(2);

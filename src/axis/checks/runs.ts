@@ -1,7 +1,12 @@
 import { controllerChange } from '../../drive/controller-change.js';
+import { driveNumbers } from '../../drive/drive-numbers.js';
 import { type Check, notJudged, soft, told, valued } from '../../judge/check.js';
+import { verdictOf } from '../../judge/run-checks.js';
 import { USABLE_TORQUE_SHARE } from '../../mechanics/stepper.js';
+import { isUpright } from '../../parts/common/axial-path.js';
 import { BELOW_BUCKLING, BELOW_WHIRL, judgeColumn, judgeWhirl } from '../../parts/common/drive-limits.js';
+import { driveDuty, driveView } from '../../parts/common/drive-view.js';
+import { liftedDuty, liftedToo } from '../../parts/common/lifted.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import type { AxisDesign } from '../axis-design.js';
@@ -82,7 +87,7 @@ const feed: AxisCheck = {
   id: 'axis-feed',
   title: 'Feed',
   unit: 'mm/s',
-  moves: 'duty.feed, motor.speed, screw, lengths',
+  moves: 'duty.feed, duty.load, motor.speed, screw, lengths',
   run: ({ duty, drive }, limits) => {
     const { value, set_by } = drive.feed_limit;
     if (duty.feed === undefined) return notJudged('duty.feed');
@@ -109,6 +114,7 @@ const whirl: AxisCheck = {
   run: judgeWhirl,
 };
 
+/** Work that lifts more than weighs on the nut pushes on the screw too: of a screw that hangs or stands that is asked. */
 const column: AxisCheck = {
   ...about,
   id: 'axis-column',
@@ -116,7 +122,11 @@ const column: AxisCheck = {
   unit: '',
   limits: BELOW_BUCKLING,
   moves: 'duty.load, lengths, end holder, screw.minor',
-  run: (design, limits) => judgeColumn(design, limits) ?? notJudged('duty.span'),
+  run: (design, limits) => {
+    const found = judgeColumn(design, limits) ?? notJudged('duty.span');
+    const isAsked = isUpright(design.sheet.mounting) && design.duty.upward === undefined;
+    return isAsked && verdictOf(column, found, limits) === 'pass' ? notJudged('duty.upward') : found;
+  },
 };
 
 /**
@@ -149,4 +159,10 @@ const torque: AxisCheck = {
 };
 
 /** Whether it moves as it is told. */
-export const RUN_CHECKS: readonly AxisCheck[] = [steps, oldSteps, feed, whirl, column, torque];
+export const RUN_CHECKS: readonly AxisCheck[] = liftedToo([steps, oldSteps, feed, whirl, column, torque], asLiftedAxis);
+
+/** The same axis as the work lifts what its nut carries; undefined where the weight keeps it down. */
+function asLiftedAxis(design: AxisDesign): AxisDesign | undefined {
+  const duty = liftedDuty(design.duty);
+  return duty && { ...design, duty, drive: driveNumbers(driveView(design.screw), driveDuty(duty)) };
+}

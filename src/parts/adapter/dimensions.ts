@@ -3,11 +3,12 @@ import type { Printer } from '../../presets/printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
-import type { DutySheet, Pull } from '../../sheet/sections/duty.js';
+import type { CarriedDuty, Pull } from '../../sheet/sections/duty.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { CATCH_GAP } from '../common/bought-nut.js';
 import { type Float, floatOf } from '../common/float.js';
+import { noteLift } from '../common/lifted.js';
 import { pullsOf } from '../common/load-cases.js';
 import { type PrintSizes, printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import type { Roof } from '../common/roof.js';
@@ -49,7 +50,7 @@ export interface AdapterDesign extends DesignBase {
   readonly seatHeight: number;
   readonly material: Material;
   readonly printer: Printer;
-  readonly duty: DutySheet;
+  readonly duty: CarriedDuty;
   /** ways in which the standing load must be borne */
   readonly pulls: readonly Pull[];
   readonly calipers: number;
@@ -104,6 +105,7 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
   const seatHeight = seatOf(input);
   const duty = sheet.duty ?? {};
   const pulls = pullsOf(duty, undefined, notes);
+  noteLift(duty, notes);
   return {
     part: 'adapter',
     name: sheet.name,

@@ -1,3 +1,4 @@
+import { asLifted, liftedToo } from '../common/lifted.js';
 import { AXIS, HOLDS, PRINTS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { ADAPTER_CHECKS } from './checks/index.js';
@@ -17,7 +18,7 @@ export const adapterKind: PartKind<AdapterSheet, AdapterDesign> = {
   kind: 'adapter',
   schema: adapterSchema,
   design: designAdapter,
-  checks: ADAPTER_CHECKS,
+  checks: liftedToo(ADAPTER_CHECKS, asLifted),
   questions: [
     { id: 'meets-nut', title: 'Meets the nut?' },
     { id: 'meets-carriage', title: 'Meets the carriage?' },

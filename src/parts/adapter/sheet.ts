@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
 import { calipersField, partName } from '../../sheet/sections/common.js';
-import { dutySection } from '../../sheet/sections/duty.js';
+import { carriedDutySection } from '../../sheet/sections/duty.js';
 import { floatSection } from '../../sheet/sections/float.js';
 import { patternSection } from '../../sheet/sections/holes.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
@@ -132,7 +132,7 @@ export const adapterSchema = map({
   calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
-  duty: dutySection.optional(),
+  duty: carriedDutySection.optional(),
   limits: limitsSection.optional(),
 }).superRefine((sheet, context) => {
   const refuse = (path: string[], message: string) => context.addIssue({ code: 'custom', path, message });

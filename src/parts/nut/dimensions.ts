@@ -11,6 +11,7 @@ import { requireFacetBudget } from '../common/facet-budget.js';
 import { resolveFit } from '../common/fit-classes.js';
 import { measuredPattern, ownPattern } from '../common/hole-pattern.js';
 import type { Joint } from '../common/joints.js';
+import { noteLift } from '../common/lifted.js';
 import { pullsOf } from '../common/load-cases.js';
 import { printSizes, TRUE_SIZES } from '../common/print-sizes.js';
 import { workshopOf } from '../common/workshop.js';
@@ -68,6 +69,7 @@ export function designNut(sheet: NutSheet, presets: PresetTexts): NutDesign {
     ...(holes ? { holes } : {}),
     ...(family ? { family } : {}),
   });
+  noteLift(duty, assumptions);
   const drive = nutDrive({ screw, fit, duty, material });
   const pulls = holes ? pullsOf(duty, mountedPull(sheet), assumptions) : PULLS;
   return {

@@ -1,3 +1,4 @@
+import { asLifted, liftedToo } from '../common/lifted.js';
 import { AXIS, GOES_ON, HOLDS, PRINTS, TURNS } from '../common/questions.js';
 import type { PartKind } from '../part-kind.js';
 import { NUT_CHECKS } from './checks/index.js';
@@ -20,7 +21,7 @@ export const nutKind: PartKind<NutSheet, NutDesign> = {
   kind: 'nut',
   schema: nutSchema,
   design: designNut,
-  checks: withVariantChecks(NUT_CHECKS),
+  checks: liftedToo(withVariantChecks(NUT_CHECKS), asLifted),
   questions: [GOES_ON, TURNS, HOLDS, { id: 'mounts', title: 'Mounts?' }, PRINTS, AXIS],
   particulars: (design) => withVariantWords(design, nutParticulars(design)),
   bodies: nutBodies,

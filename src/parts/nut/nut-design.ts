@@ -2,7 +2,7 @@ import type { DriveNumbers } from '../../drive/numbers.js';
 import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
-import type { DutySheet, Pull } from '../../sheet/sections/duty.js';
+import type { CarriedDuty, Pull } from '../../sheet/sections/duty.js';
 import type { Effects } from '../../sheet/sections/effects.js';
 import type { Measured } from '../../units/measured.js';
 import type { NutPocket } from '../common/bought-nut.js';
@@ -48,7 +48,7 @@ export interface NutDesign extends DesignBase {
   readonly mark?: Mark;
   readonly material: Material;
   readonly printer: Printer;
-  readonly duty: DutySheet;
+  readonly duty: CarriedDuty;
   /** ways in which the standing load must be borne */
   readonly pulls: readonly Pull[];
   /** effects of the printer that the predicted fit counts */

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { map, orShort, quantity, reading, word } from '../../sheet/fields.js';
 import { calipersField, partName } from '../../sheet/sections/common.js';
-import { dutySection } from '../../sheet/sections/duty.js';
+import { carriedDutySection } from '../../sheet/sections/duty.js';
 import { effectsSection } from '../../sheet/sections/effects.js';
 import { floatSection } from '../../sheet/sections/float.js';
 import { holesSection, patternSection } from '../../sheet/sections/holes.js';
@@ -116,7 +116,7 @@ export const nutSchema = map({
   calipers: calipersField,
   material: materialSection.optional(),
   printer: printerSection.optional(),
-  duty: dutySection.optional(),
+  duty: carriedDutySection.optional(),
   effects: effectsSection.optional(),
   limits: limitsSection.optional(),
 });

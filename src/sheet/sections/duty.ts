@@ -59,3 +59,13 @@ export const dutySection = map({
     refuse('moving', `does not agree with on_time over cycle, ${plain((100 * on_time) / cycle, 1)} %`);
 }, EVEN_IF_WRONG);
 export type DutySheet = z.output<typeof dutySection>;
+
+/** The same of what a nut carries: work may lift it. */
+export const carriedDutySection = dutySection.safeExtend({
+  upward: quantity(
+    'force',
+    { least: 0, most: 20000 },
+    'with which the work lifts what the nut carries, against the weight on it',
+  ).optional(),
+});
+export type CarriedDuty = z.output<typeof carriedDutySection>;

@@ -105,7 +105,7 @@ const springForce: NutCheck = {
   title: 'Spring force over what it moves',
   unit: '',
   limits: soft({ min: 1.2 }, { min: 1 }),
-  moves: 'family.spring.working, family.spring.rate',
+  moves: 'duty.load, family.spring.working, family.spring.rate',
   run: (design, { pass: { min = 1 } }) => {
     const { family } = design;
     if (family?.kind !== 'anti-backlash') return undefined;

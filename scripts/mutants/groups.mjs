@@ -61,6 +61,7 @@ export const FOLDERS = {
     'test/parts/nut/variants/*.test.ts',
   ],
   'parts/nut/variants/nut-held.ts': ['test/parts/nut/variants/nut-held.test.ts'],
+  'parts/nut/variants/key-bending.ts': ['test/parts/nut/variants/by-hand.test.ts'],
   'parts/nut/variants/slit-takes.ts': ['test/parts/nut/variants/slit-takes.test.ts'],
   'parts/adapter/checks': [
     'test/parts/adapter/{adapter,messages,strength,verdicts}.test.ts',

@@ -311,6 +311,22 @@ export const NUT_CASES: VerdictCases = {
       { duty: { load: undefined }, family: { kind: 'anti-backlash', spring: { ...SPRING, working: 18 } } },
     ],
   },
+  // 18 N at a rate of 3 bend them with 4.5 MPa where grease is, with 9.4 MPa and up to 20 dry
+  'key-bending': {
+    yes: [FAMILY, { family: { kind: 'anti-backlash', spring: { ...SPRING, rate: 1, working: 14 } } }],
+    perhaps: [
+      FAMILY,
+      { duty: { grease: 'dry' }, family: { kind: 'anti-backlash', spring: { ...SPRING, rate: 0.7, working: 14 } } },
+    ],
+    no: [FAMILY, { family: { kind: 'anti-backlash', spring: { ...SPRING, working: 14 } } }],
+    'not-told': [
+      FAMILY,
+      {
+        duty: { temperature: undefined },
+        family: { kind: 'anti-backlash', spring: { ...SPRING, rate: 1, working: 14 } },
+      },
+    ],
+  },
   'twin-binding': {
     yes: [TWIN, {}],
     but: [TWIN, { family: { lever: 45 } }],

@@ -10,7 +10,8 @@ import type { AntiBacklash, Variant, VariantBase } from './types.js';
 
 const SPRING_ROOM = 0.4;
 const KEY_AIR = 0.3;
-const KEY_GRIP = 4;
+/** How far the keys reach into the slots of the follower, mm. */
+export const KEY_GRIP = 4;
 
 /** What turns and pushes the pair. */
 type Driven = Omit<VariantBase, 'printer'>;

@@ -6,6 +6,7 @@ import { CATCH_FINDING, CATCH_GAP, screwHolding, thinCatch } from '../../common/
 import type { NutDesign } from '../dimensions.js';
 import { openingRadius } from '../pockets.js';
 import { neededSpringForce, springForceOf } from './anti-backlash.js';
+import { keyBending } from './key-bending.js';
 import { nutHeld } from './nut-held.js';
 import { nutSeat } from './nut-seat.js';
 import { pinHoles } from './pin-holes.js';
@@ -33,6 +34,7 @@ export function withVariantChecks(checks: readonly NutCheck[]): readonly NutChec
     nutHeld,
     springForce,
     springTravel,
+    keyBending,
     twinBinding,
     twinPressure,
     catchNut,

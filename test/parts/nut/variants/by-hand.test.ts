@@ -93,6 +93,26 @@ describe('two nuts with a spring, by hand', () => {
     expect(weak.message).toContain('; 74.4 N are wanted');
   });
 
+  /**
+   * 18 N at 14 mm; torques at friction 0.2, 0.5 and 1.1: 1.0630, 2.2352, 4.8014 times the force, on both keys 2·6.316 mm apart;
+   * 16 mm of arm to the middle of the slot on 2.032·4²/6 = 5.419 mm³.
+   */
+  it('bend the keys by what the screw turns the follower with', () => {
+    const keys = (grease: string | undefined, rate = 3, more: Changes = {}) =>
+      findingOf(sprung({ working: 14, rate }, { duty: { grease, ...more } }), 'key-bending')!;
+    expect(keys('greased').value).toBeCloseTo(4.473, 2);
+    expect(keys('dry').value).toBeCloseTo(9.405, 2);
+    expect(keys('dry').most).toBeCloseTo(20.2, 1);
+    expect(keys(undefined).value).toBeCloseTo(9.405, 2);
+    // across the layers again and again PETG bears 0.12·22 = 2.64 MPa cold: 18·2.56/4.473 = 10.3 N
+    expect(keys('greased')).toMatchObject({ verdict: 'fail', word: 'no' });
+    expect(keys('greased').message).toMatch(/; 10\.3 N of spring are borne: a softer or shorter one/);
+    expect(keys('greased', 1).verdict).toBe('pass');
+    expect(keys('dry').message).toContain(', grease, or');
+    expect(keys('greased', 1, { temperature: undefined }).missing).toEqual(['duty.temperature']);
+    expect(keys('greased', 3, { temperature: undefined }).verdict).toBe('fail');
+  });
+
   it('leave the spring a millimetre of travel', () => {
     const travel = (working: number) => findingOf(sprung({ working }), 'spring-travel')!;
     expect(travel(7.5)).toMatchObject({ value: 0.5, verdict: 'caution' });

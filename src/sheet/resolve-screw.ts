@@ -4,7 +4,7 @@ import type { LeastRoot } from '../standards/tolerances/least-root.js';
 import { plain } from '../units/format.js';
 import { halfWidth, type Measured } from '../units/measured.js';
 import type { Assumptions } from './assumptions.js';
-import { requireAgreement, requireOrder } from './screw/contradictions.js';
+import { requireAgreement, requireNamedFlanks, requireOrder } from './screw/contradictions.js';
 import { majorOf, minorOf, pitchDiameterOf, thinnestRoot } from './screw/diameters.js';
 import type { Given } from './screw/given.js';
 import { readLead, readPitch, startsOf, surerPitch } from './screw/pitch-and-lead.js';
@@ -67,6 +67,7 @@ export function resolveScrew(sheet: ScrewSheet, instrument: number, assumptions:
     basic: { major, pitchDiameter, minor, pitch },
     read: readSizes(sheet, pitch),
   });
+  requireNamedFlanks(given, pitchDiameter, inHand);
   noteClass(given, inHand);
   return {
     ...(named ? { designation: nameOf(named, turn.starts, assumptions) } : {}),

@@ -11,14 +11,23 @@ const NUT_ROOM = 0.2;
 /** How far a nut that stands by keeps off the working one, mm. @source common-practice */
 export const CATCH_GAP = { usual: 0.8, limits: { min: 0.5, max: 1 } };
 
-/** Turns of thread that a metal nut wants, to catch a load square. @source common-practice */
-const CATCH_TURNS = 2;
+/** Turns of thread that a metal nut wants, to take a load square. @source common-practice */
+const LEAST_TURNS = 2;
 
 /** Why a metal nut is too thin to catch what falls on it; undefined where it is not. */
 export function thinCatch(height: number, pitch: number): string | undefined {
+  return thinNut(height, pitch, { holds: 'what falls on it', field: 'catch_nut.height' });
+}
+
+/** Why a metal nut is too thin for what it must hold; undefined where it is not. */
+export function thinNut(
+  height: number,
+  pitch: number,
+  { holds, field }: { readonly holds: string; readonly field: string },
+): string | undefined {
   const turns = height / pitch;
-  return turns < CATCH_TURNS
-    ? `the metal nut is ${plain(height, 1)} mm high, ${plain(turns, 1)} turns of its thread, and may not hold what falls on it; take one of ${CATCH_TURNS} turns or more (catch_nut.height)`
+  return turns < LEAST_TURNS
+    ? `the metal nut is ${plain(height, 1)} mm high, ${plain(turns, 1)} turns of its thread, and may not hold ${holds}; take one of ${LEAST_TURNS} turns or more (${field})`
     : undefined;
 }
 

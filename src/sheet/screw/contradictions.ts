@@ -5,6 +5,7 @@ import type { Measured } from '../../units/measured.js';
 import type { ScrewSheet } from '../sections/screw.js';
 import type { Given } from './given.js';
 import { apart } from './pitch-and-lead.js';
+import { type ScrewInHand, toothSpread } from './screw-in-hand.js';
 
 /** @throws InputError the sheet says one thing twice, and not the same */
 export function requireAgreement({ sheet, named }: Given, pitch: Measured, lead: Measured | undefined): void {
@@ -74,6 +75,26 @@ export function requireOrder(
     const path = sheet.wires ? 'screw.wires' : 'screw.pitch_diameter';
     throw fault(path, mm(pitchDiameter), `must lie between minor ${mm(minor)} and major ${mm(major)}`);
   }
+}
+
+/**
+ * Flanks that were read must be those of the name: worn ones may be thinner by three times what crest and flank are usually apart,
+ * ones of another class thicker by as much once.
+ * @throws InputError they are further off than reading, wear and rolling explain
+ */
+export function requireNamedFlanks(
+  { sheet, named }: Given,
+  { least, likely, most }: Measured,
+  { namedFlanks: own }: ScrewInHand,
+): void {
+  if (!named || !own || (!sheet.pitch_diameter && !sheet.wires)) return;
+  const spread = toothSpread(named.pitch);
+  if (most >= own.least - 3 * spread && least <= own.most + spread) return;
+  throw fault(
+    sheet.pitch_diameter ? 'screw.pitch_diameter' : 'screw.wires',
+    mm(likely),
+    `does not agree with ${named.text}, whose pitch diameter is ${plain(own.least, 2)} to ${mm(own.most)}`,
+  );
 }
 
 function mm(length: number): string {

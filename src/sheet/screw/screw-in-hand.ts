@@ -25,6 +25,8 @@ export interface ScrewInHand extends Readonly<Record<ClassedSize, Measured>> {
   readonly level: readonly ClassedSize[];
   /** the class that stands for what was not read */
   readonly tolerance?: { readonly class: string; readonly source: LimitsSource };
+  /** pitch diameter that a screw of its name has, whatever was read */
+  readonly namedFlanks?: Measured;
 }
 
 /** What was read of a screw, and what its basic sizes are. */
@@ -52,6 +54,7 @@ export function screwInHand(screw: ReadScrew): ScrewInHand {
     pitch: pick('pitch'),
     crest: named || read.includes('pitchDiameter') ? exactly(0) : own.crest,
     level: classed,
+    ...(named ? { namedFlanks: own.pitchDiameter } : {}),
     ...(found && !read.includes('pitchDiameter') ? { tolerance: found.tolerance } : {}),
   };
 }

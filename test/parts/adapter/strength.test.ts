@@ -427,6 +427,28 @@ describe('a plate whose screws stand on one side', () => {
   });
 });
 
+describe('machine-thread', () => {
+  // M4 has 4 mm: 8, 3 and 1.9 mm of carriage; the nut's flange of 3.5 mm for M3
+  it('is what tapped carriages and nuts have of it, in diameters', () => {
+    const tapped = (thickness?: number, nut?: string) =>
+      found('machine-thread', { carriage: { thread: 'tapped', thickness }, nut: { thread: nut, joint: 'through' } });
+    expect(tapped(8)!.value).toBeCloseTo(2, 6);
+    expect(tapped(3)).toMatchObject({ value: 0.75, verdict: 'caution' });
+    expect(tapped(3)!.message).toBe('M4 in 3 mm of the carriage; put nuts behind clear holes, or take smaller screws');
+    expect(tapped(1.9)!.verdict).toBe('fail');
+    expect(tapped()!.missing).toEqual(['carriage.thickness']);
+    expect(tapped(8, 'tapped')!.value).toBeCloseTo(3.5 / 3, 6);
+    expect(tapped(8, 'tapped')!.message).toBe("M3 in 3.5 mm of the nut's flange");
+    // what fails, fails whatever the other is
+    const thin = { carriage: { thread: 'tapped', thickness: undefined }, nut: { thread: 'tapped', joint: 'through' } };
+    expect(found('machine-thread', { ...thin, nut: { ...thin.nut, flange: { thickness: 1.4 } } })!.verdict).toBe(
+      'fail',
+    );
+    expect(found('machine-thread', thin)!.missing).toEqual(['carriage.thickness']);
+    expect(found('machine-thread')).toBeUndefined();
+  });
+});
+
 // by hand: 22/2 − 16/2 − 3.5/2 mm; 18.5/2 and a flat 6 mm from the axis, where the holes stand 8·sin 45° aside
 describe('nut-rim', () => {
   it('is what a bought flange has beyond its holes', () => {

@@ -102,6 +102,12 @@ export const ADAPTER_CASES: VerdictCases = {
     but: [PLAIN, { plate: { thickness: 3 } }],
     no: [PLAIN, { plate: { thickness: 2.5 } }],
   },
+  'machine-thread': {
+    yes: [PLAIN, { carriage: { thread: 'tapped' } }],
+    but: [PLAIN, { carriage: { thread: 'tapped', thickness: 2 } }],
+    no: [PLAIN, { carriage: { thread: 'tapped', thickness: 1 } }],
+    'not-told': [PLAIN, { carriage: { thread: 'tapped', thickness: undefined } }],
+  },
   'pocket-wall': {
     yes: [
       PLAIN,

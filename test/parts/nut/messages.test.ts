@@ -31,6 +31,33 @@ const SAID: readonly [string, Changes, RegExp][] = [
   ['screw-series', screw({ major: 9.95 }), /^Tr10x2, major −0.05 mm and pitch \+0 mm off$/],
   ['screw-series', screw({ major: 9.2 }), /^no series.* nearest is Tr9x2, major \+0.2 mm/],
   ['screw-series', {}, /^readings agree with Tr10x2$/],
+  // Tr10x2-7e has 8.739 to 8.929 mm, and up to 0.1 mm more without its allowance
+  [
+    'screw-series',
+    screw({ designation: 'Tr10x2', major: 9.95, pitch_diameter: '8.6 ± 0.03 mm' }),
+    /^the pitch diameter of 8.6 mm is not that of Tr10x2, 8.74 to 8.93 mm: worn, or another screw/,
+  ],
+  [
+    'screw-series',
+    screw({ designation: 'Tr10x2', major: 9.95, pitch_diameter: '8.72 ± 0.03 mm' }),
+    /^readings agree with Tr10x2$/,
+  ],
+  [
+    'screw-series',
+    screw({ designation: 'Tr10x2', major: 9.95, pitch_diameter: '9.05 ± 0.03 mm' }),
+    /^readings agree with Tr10x2$/,
+  ],
+  [
+    'screw-series',
+    screw({ designation: 'Tr10x2', major: 9.95, pitch_diameter: '9.07 ± 0.03 mm' }),
+    /^the pitch diameter of 9.07 mm/,
+  ],
+  [
+    'screw-series',
+    screw({ designation: 'Tr8x2', major: 9 }),
+    /^the readings are those of Tr9x2, not of Tr8x2: measure again, or say Tr9x2$/,
+  ],
+
   // ISO 965 6g: 4.826 to 4.976 mm at 0.8; UNF no. 10: up to 4.826 mm at 25.4/32 = 0.794
   [
     'screw-series',

@@ -54,6 +54,22 @@ describe('a sheet that contradicts itself', () => {
     expect(() => resolved(sheet)).toThrow(message);
   });
 
+  // ISO 2903: Tr 9x2-7e has 7.739 to 7.929 mm, so Tr8x2 6.739 to 6.929; 0.1 + 0.042·2 = 0.184 mm: three times below, once above
+  it('refuses flanks that neither class, wear nor reading explain', () => {
+    const flanks = (read: string | number) => resolved({ designation: 'Tr8x2', major: 7.95, pitch_diameter: read });
+    expect(() => flanks('5.8 mm')).toThrow(
+      /screw\.pitch_diameter: 5\.8 mm; does not agree with Tr8x2, whose pitch diameter is 6\.74 to 6\.929 mm/,
+    );
+    expect(() => flanks('6.15 ± 0.03 mm')).toThrow(/screw\.pitch_diameter/);
+    expect(flanks('6.17 ± 0.03 mm').screw.pitchDiameter.likely).toBe(6.17);
+    expect(flanks('7.13 ± 0.03 mm').screw.pitchDiameter.likely).toBe(7.13);
+    expect(() => flanks('7.15 ± 0.03 mm')).toThrow(/screw\.pitch_diameter/);
+    // a screw without a name is what it reads
+    expect(resolved({ form: 'trapezoidal', major: 7.95, pitch: 2, pitch_diameter: 6 }).screw.pitchDiameter.likely).toBe(
+      6,
+    );
+  });
+
   it('tells all that a name contradicts at once', () => {
     const all = /screw\.pitch: 4 mm[\s\S]*screw\.major: 12 mm[\s\S]*screw\.form: acme/;
     expect(() => resolved({ designation: 'Tr8x2', pitch: 4, major: 12, form: 'acme' })).toThrow(all);

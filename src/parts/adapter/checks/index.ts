@@ -3,6 +3,7 @@ import { heat, shrinkAppliedOnce } from '../../common/checks.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { carriageWall } from './carriage-wall.js';
 import {
+  boughtThread,
   carriageClamp,
   carriagePosition,
   floorBending,
@@ -44,6 +45,7 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   carriagePosition,
   screwLength,
   threadLength,
+  boughtThread,
   insertWall,
   pocketFloor,
   floorBending,

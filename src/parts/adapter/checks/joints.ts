@@ -1,4 +1,13 @@
-import { type Check, hard, type LimitsInForce, type Outcome, soft, told, valued } from '../../../judge/check.js';
+import {
+  type Check,
+  hard,
+  type LimitsInForce,
+  notJudged,
+  type Outcome,
+  soft,
+  told,
+  valued,
+} from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { pressureWhileTightening } from '../../../mechanics/strength/allowable.js';
 import type { Pull } from '../../../sheet/sections/duty.js';
@@ -314,6 +323,50 @@ export const threadLength: AdapterCheck = {
       'plate',
     ),
 };
+
+/**
+ * A thin sheet has few turns of thread for the screws that hold on to it.
+ *
+ *     l/d = carriage.thickness / ⌀screw, of a tapped nut nut.flange.thickness / ⌀screw, the least
+ */
+export const boughtThread: AdapterCheck = {
+  ...joint,
+  id: 'machine-thread',
+  title: 'Thread in tapped holes of carriage and nut, in diameters',
+  unit: '',
+  limits: soft({ min: 1 }, { min: 0.5 }),
+  moves: 'carriage.thickness, carriage.thread, nut.thread, carriage.holes.screw, nut.holes.screw',
+  run: ({ nut, carriage }, { pass, fail }) => {
+    const rows = [
+      ...tappedRow(nut, { name: "the nut's flange", thickness: nut?.flangeThickness, field: 'nut.flange.thickness' }),
+      ...tappedRow(carriage, {
+        name: 'the carriage',
+        thickness: carriage.thickness?.likely,
+        field: 'carriage.thickness',
+      }),
+    ];
+    const known = rows.flatMap((row) => (row.turns === undefined ? [] : [{ ...row, turns: row.turns }]));
+    const untold = rows.filter(({ turns }) => turns === undefined).map(({ field }) => field);
+    const [worst] = known.toSorted((a, b) => a.turns - b.turns);
+    const fails = worst !== undefined && !keeps(worst.turns, fail ?? pass);
+    if (untold.length > 0 && !fails) return notJudged(...untold);
+    if (!worst) return undefined;
+    const cure = keeps(worst.turns, pass) ? '' : '; put nuts behind clear holes, or take smaller screws';
+    return valued(exactly(worst.turns), `${worst.words}${cure}`);
+  },
+};
+
+/** Turns of thread of a tapped side, in diameters; not known where its thickness is not. */
+function tappedRow(
+  side: Side | undefined,
+  { name, thickness, field }: { readonly name: string; readonly thickness: number | undefined; readonly field: string },
+) {
+  const screw = side?.pattern.screw;
+  if (!side?.tapped || screw === undefined) return [];
+  if (thickness === undefined) return [{ field, words: '', turns: undefined }];
+  const turns = thickness / fastenerThread(screw).diameter;
+  return [{ field, turns, words: `${screw} in ${plain(thickness, 1)} mm of ${name}` }];
+}
 
 /**
  * What holds an insert must not burst.

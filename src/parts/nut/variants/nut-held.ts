@@ -1,6 +1,7 @@
 import { type Check, notJudged, told } from '../../../judge/check.js';
 import { PULLS } from '../../../sheet/sections/duty.js';
 import { plain } from '../../../units/format.js';
+import { thinNut } from '../../common/bought-nut.js';
 import type { NutDesign } from '../dimensions.js';
 import type { Variant } from './types.js';
 
@@ -14,18 +15,29 @@ export const nutHeld: Check<NutDesign> = {
   title: 'The metal nut in its pocket',
   unit: '',
   source: 'derived: the way of the load through nut and flange',
-  moves: 'mounting, stands, duty.axis, duty.pull, family.pocket, carriage.bore',
+  moves: 'mounting, stands, duty.axis, duty.pull, family.pocket, family.nut.height, carriage.bore',
   grave: true,
   run: (design) => {
-    const { family, duty, pulls, stands } = design;
+    const { family, screw } = design;
     if (family?.kind !== 'holder') return undefined;
-    // the nut bears on the floor of its pocket while the carriage pulls that floor towards it
-    const pressed = family.opens === 'end' && stands === 'away' ? 'onto' : 'away';
-    const asked = duty.axis === 'horizontal' ? PULLS : pulls;
-    if (asked.every((pull) => pull === pressed)) return told('pass', 'the load presses it into its pocket');
-    return family.opens === 'face' ? onCarriage(design, family) : openPocket(design);
+    const found = heldIn(design, family);
+    const thin = thinNut(family.pocket.nut.height, screw.pitch.likely, {
+      holds: 'its load',
+      field: 'family.nut.height',
+    });
+    return thin && found.kind === 'told' && found.verdict === 'pass' ? told('caution', thin) : found;
   },
 };
+
+/** Whether the load, or the carriage, keeps the nut in its pocket. */
+function heldIn(design: NutDesign, family: Holder) {
+  const { duty, pulls, stands } = design;
+  // the nut bears on the floor of its pocket while the carriage pulls that floor towards it
+  const pressed = family.opens === 'end' && stands === 'away' ? 'onto' : 'away';
+  const asked = duty.axis === 'horizontal' ? PULLS : pulls;
+  if (asked.every((pull) => pull === pressed)) return told('pass', 'the load presses it into its pocket');
+  return family.opens === 'face' ? onCarriage(design, family) : openPocket(design);
+}
 
 function openPocket({ duty, pulls, mounting }: NutDesign) {
   if (duty.axis === undefined) return notJudged('duty.axis');

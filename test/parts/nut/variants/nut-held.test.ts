@@ -10,7 +10,8 @@ type Changes = Readonly<Record<string, unknown>>;
 const held = (opens: 'end' | 'face', stands: 'through' | 'away', changes: Changes = {}) =>
   nutHeld.run(
     {
-      family: { kind: 'holder', opens, pocket: { nut: { acrossFlats: 13 } } },
+      family: { kind: 'holder', opens, pocket: { nut: { acrossFlats: 13, height: 6.5 } } },
+      screw: { pitch: exactly(2) },
       duty: { axis: 'vertical' },
       pulls: ['away'],
       stands,
@@ -30,6 +31,22 @@ describe('a metal nut in its pocket', () => {
     expect(held('end', 'away')).toMatchObject({ verdict: 'fail' });
     expect(held('end', 'away', { pulls: ['onto'] })).toMatchObject(PRESSED);
     expect(held('end', 'through', { pulls: ['onto'] })).toMatchObject({ verdict: 'fail' });
+  });
+
+  // a pitch of 2 mm: two turns are 4 mm
+  it('has two turns of thread, or is a caution where nothing worse is', () => {
+    const high = (height: number, more: Changes = {}) =>
+      held('end', 'through', {
+        family: { kind: 'holder', opens: 'end', pocket: { nut: { acrossFlats: 13, height } } },
+        ...more,
+      });
+    expect(high(4)).toMatchObject(PRESSED);
+    expect(high(3.9)).toMatchObject({ verdict: 'caution' });
+    expect(high(1)).toMatchObject({
+      message:
+        'the metal nut is 1 mm high, 0.5 turns of its thread, and may not hold its load; take one of 2 turns or more (family.nut.height)',
+    });
+    expect(high(1, { pulls: ['onto'] })).toMatchObject({ verdict: 'fail' });
   });
 
   it('may come out of an open end on a level axis, and is asked for where nobody knows which way it is pulled', () => {

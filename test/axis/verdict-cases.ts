@@ -1,6 +1,7 @@
 import type { Word } from '../../src/judge/check.js';
 import type { Fields } from '../../src/sheet/fields-map.js';
 
+const RING_HOLES = { rectangle: ['40 mm', '40 mm'], screw: 'M4', fit: 'coarse' };
 const MEASURED = {
   screw: { designation: null, form: 'trapezoidal', major: '9.94 mm', pitch: '2 mm', starts: 1 },
 };
@@ -36,7 +37,15 @@ export const AXIS_CASES: Readonly<Record<string, Readonly<Partial<Record<Word, F
     yes: {},
     no: { parts: { 'end-holder': { coupling: 'flexible' } } },
   },
-  'axis-parts': { yes: {}, but: { parts: { nut: null } } },
+  'axis-parts': {
+    yes: {},
+    but: { parts: { nut: null } },
+    no: {
+      parts: {
+        ring: { part: 'end-holder', role: 'free', runout: '0.3 mm', frame: { thickness: '6 mm' }, holes: RING_HOLES },
+      },
+    },
+  },
   'axis-travel': {
     yes: {},
     // 330 − 52.90 − 18 − 5 − 5 = 249.10

@@ -296,6 +296,23 @@ it('an axis is complete with a nut and a coupling', () => {
   expect(found('axis-parts', { parts: [] })!.message).toMatch(/^without a nut .* and a coupling .* nobody looks/);
 });
 
+it('an axis has one part at a place that one finds room at', () => {
+  const crowded = (...parts: AxisPart[]) => found('axis-parts', { parts: [NUT, JOINT, ...parts] })!;
+  const holder = (name: string, role: 'free' | 'guiding' | 'locating') =>
+    part(name, { holder: { role, thickness: 5, nutGap: 5 } });
+  expect(crowded(part('sleeve', { joint: { kind: 'rigid' } }))).toMatchObject({
+    word: 'no',
+    message:
+      'coupling and sleeve stand between motor and screw, where one has room; leave out all but one, or make them two axes',
+  });
+  expect(crowded(part('a', { plate: 8 }), part('b', { plate: 6 })).message).toMatch(/^a and b stand under the motor, /);
+  expect(crowded(holder('a', 'free'), holder('b', 'free')).message).toMatch(/^a and b stand around the end /);
+  expect(crowded(holder('a', 'guiding'), holder('b', 'locating')).message).toMatch(/^a and b stand at the end /);
+  // a guard ring may stand beside a bearing; two collars hold both ways, and two nuts share a load
+  const many = [holder('a', 'guiding'), holder('b', 'free'), part('c', { collar: true }), part('d', { collar: true })];
+  expect(crowded(...many, part('nut-2', NUT.facts)).word).toBe('yes');
+});
+
 describe('lengths along the screw', () => {
   const missing = (...fields: string[]): Known => ({ missing: fields });
   const along = (more: Partial<Along>): Some => ({

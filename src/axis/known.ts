@@ -1,4 +1,4 @@
-import { difference, exactly, type Measured, sum } from '../units/measured.js';
+import { difference, exactly, larger, type Measured, sum } from '../units/measured.js';
 
 /** A length that is known, or the fields of the sheet without which it is not. */
 export type Known = { readonly value: Measured } | { readonly missing: readonly string[] };
@@ -7,6 +7,11 @@ export type Known = { readonly value: Measured } | { readonly missing: readonly 
 export function told(value: Measured | number | undefined, field: string): Known {
   if (value === undefined) return { missing: [field] };
   return { value: typeof value === 'number' ? exactly(value) : value };
+}
+
+/** A length, but no less than another one where that is known. */
+export function noLess(length: Known, floor: Known): Known {
+  return 'missing' in length || 'missing' in floor ? length : { value: larger(length.value, floor.value) };
 }
 
 export function missingOf(known: Known): readonly string[] {

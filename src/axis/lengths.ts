@@ -3,7 +3,7 @@ import { measured } from '../sheet/measured-field.js';
 import { exactly, type Measured, shifted, smallest } from '../units/measured.js';
 import type { Quantity } from '../units/quantity.js';
 import type { Holder, Joint, PartFacts } from './facts.js';
-import { figureOf, type Known, left, missingOf, told, total } from './known.js';
+import { figureOf, type Known, left, missingOf, noLess, told, total } from './known.js';
 import type { AxisSheet } from './sheet.js';
 
 /** Room before what must not be touched: the coupling, a guard ring, the end of a free screw, mm. @source common-practice */
@@ -22,11 +22,11 @@ export interface Along {
   readonly screwStart: Known;
   /** where the coupling ends */
   readonly jointEnd: Known;
-  /** the first place that the nut may come to */
+  /** the first place that the nut may come to: as told, but not inside the coupling */
   readonly near: Known;
   /** the last place that it may come to; where the far end is free, the end of the screw or what is before it */
   readonly far: Known;
-  /** how long what moves is; `least` alone is known where only the nut's own length is */
+  /** how long what moves is: as told, but no shorter than its nut */
   readonly moving: Known;
   readonly nutLength?: number;
   /** between both places, less what moves: travel with no room at either end */
@@ -63,13 +63,13 @@ export function alongScrew(
   const jointEnd = total(screwStart, screwDepth);
   const hasCollar = parts.some(({ facts }) => facts.collar);
   const start = read(lengths.start);
-  const near = start || hasCollar ? told(start, 'lengths.start') : jointEnd;
+  const near = start || hasCollar ? noLess(told(start, 'lengths.start'), jointEnd) : jointEnd;
   const screw = read(lengths.screw);
   const screwEnd = total(screwStart, told(screw, 'lengths.screw'));
   const clear = told(read(lengths.clear), 'lengths.clear');
   const far = holder ? clear : freeEnd(clear, screwEnd);
   const nutLength = longestNut(parts);
-  const moving = told(read(lengths.moving), 'lengths.moving');
+  const moving = noLess(told(read(lengths.moving), 'lengths.moving'), told(nutLength, ''));
   const held = holder && holder.role !== 'free';
   return {
     shaftRoom: left(shaft, motorDepth),

@@ -6,6 +6,7 @@ import { besides, fitting } from '../sheet/layers.js';
 import { holds, replaced } from '../sheet/merge.js';
 import { nearest } from '../sheet/nearest.js';
 import { fieldsAt } from '../sheet/schema-keys.js';
+import { dutySection } from '../sheet/sections/duty.js';
 import { longForm } from '../sheet/short-forms.js';
 import { type Fault, shown } from '../units/faults.js';
 import type { Follows } from './follows.js';
@@ -134,13 +135,21 @@ function sharedLayers(axis: Fields): Layer[] {
 }
 
 /**
- * A collar lies on the motor's plate, and is as warm as the motor unless its own section says otherwise: of a motor that tells nothing
- * nobody knows how warm, whatever is said of the room.
+ * A collar lies on the motor's plate, and is as warm as the motor, or as warmer air around it, unless its own section says otherwise: of a
+ * motor that tells nothing nobody knows how warm, whatever is said of the room.
  */
-function asWarmAsMotor({ motor }: Fields, { kind }: KnownKind): Layer[] {
+function asWarmAsMotor({ motor, duty }: Fields, { kind }: KnownKind): Layer[] {
   if (kind !== 'collar' || motor === undefined) return [];
   const temperature = (isFields(motor) ? motor.temperature : undefined) ?? null;
+  const around = isFields(duty) ? duty.temperature : undefined;
+  if (isWarmer(around, temperature)) return [];
   return [{ fields: { duty: { temperature } }, from: () => ['motor', 'temperature'] }];
+}
+
+/** Whether the air is warmer than a motor, where both are told. */
+function isWarmer(around: unknown, motor: unknown): boolean {
+  const [air, face] = [around, motor].map((told) => dutySection.shape.temperature.safeParse(told).data);
+  return air !== undefined && face !== undefined && air > face;
 }
 
 /** Two kinds may use one field for different words: a part takes only those that its own kind knows, and short forms that it has. */

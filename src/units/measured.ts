@@ -58,6 +58,11 @@ export function widened(value: Measured, half: number): Measured {
   return { least: value.least - half, likely: value.likely, most: value.most + half };
 }
 
+/** The larger of two values, bound by bound. */
+export function larger(a: Measured, b: Measured): Measured {
+  return { least: Math.max(a.least, b.least), likely: Math.max(a.likely, b.likely), most: Math.max(a.most, b.most) };
+}
+
 /** The smallest of several values, bound by bound. */
 export function smallest(...values: readonly Measured[]): Measured {
   return {

@@ -29,6 +29,23 @@ describe('figures', () => {
     expect(found('axis-travel')?.value).toBeCloseTo(249.1, 2);
   });
 
+  it('what is left for travel, with a start and a length that are told shorter than what is there', () => {
+    // 330 − 52.90 − 18 − 5 − 5 as above, whatever is told
+    const row = found('axis-travel', { lengths: { start: '30 mm', moving: '5 mm' } })!;
+    expect(row.value).toBeCloseTo(249.1, 2);
+    expect(row.message).toContain('lengths.start, 30 mm, lies inside the coupling: it ends at 52.9');
+    expect(row.message).toContain('lengths.moving, 5 mm, is less than the nut alone: it is 18 long');
+    expect(found('axis-travel', { lengths: { start: '53 mm' } })?.message).not.toMatch(/lengths\./);
+  });
+
+  it('the heat of air that is warmer than the motor', () => {
+    // pc softens at 125: 125 − 110, not 125 − 20
+    const hot = { motor: { temperature: '20 C' }, duty: { temperature: '110 C' } };
+    expect(found('axis-heat', hot)).toMatchObject({ word: 'no', value: 15 });
+    expect(found('axis-heat', hot)?.message).toContain('the air at the motor is at 110 °C');
+    expect(found('axis-heat', { duty: { temperature: '50 C' } })?.value).toBe(125 - 58);
+  });
+
   it('the screw to order', () => {
     expect(found('axis-screw-length')?.value).toBe(310);
     // free end: from 28 mm on it carries the coupling to 52.05, 5 + 18 + 240 + 5 mm for the nut

@@ -43,6 +43,21 @@ it('counts the span of a held screw to its holder, and a frame before it', () =>
   expect(along.farGap).toBe(24);
 });
 
+// by hand: the coupling ends at 52, the nut is 18 long: a start at 30 and 5 mm that move leave 330 − 52 − 18, not 330 − 30 − 5
+it('takes no start inside the coupling, and nothing that moves for shorter than its nut', () => {
+  const told = { ...lengths, start: mm(30, 0.1), moving: mm(5, 0.1) };
+  const along = alongScrew({ lengths: told }, parts(joint, nut, ring), reading);
+  expect(figureOf(along.near)?.likely).toBe(52);
+  expect(figureOf(along.moving)?.likely).toBe(18);
+  expect(figureOf(along.room)).toEqual({ least: 259.5, likely: 260, most: 260.5 });
+  // 60 and 20 are more than both, and stand; without a coupling or a nut nobody can tell
+  const more = alongScrew({ lengths: { ...lengths, start: mm(60, 0.1) } }, parts(joint, nut, ring), reading);
+  expect(figureOf(more.near)?.likely).toBe(60);
+  expect(figureOf(more.moving)?.likely).toBe(20);
+  const bare = alongScrew({ lengths: told }, parts(ring), reading);
+  expect([figureOf(bare.near)?.likely, figureOf(bare.moving)?.likely]).toEqual([30, 5]);
+});
+
 it('names what it would have to know', () => {
   const along = alongScrew({ lengths: { travel: 240 } }, parts(joint, nut, ring), reading);
   expect(missingOf(along.room)).toEqual(['lengths.clear', 'lengths.moving']);

@@ -163,6 +163,15 @@ describe('the whole sheet of a part', () => {
     expect(whole({ motor }, 'nut').sheet.duty).not.toHaveProperty('temperature');
   });
 
+  it('of a collar is as warm as air that is warmer than the motor: 110 of 20 °C, 140 °F (60 °C) of 58', () => {
+    const at = (air: unknown, motor: unknown) =>
+      whole({ motor: { temperature: motor }, duty: { temperature: air } }, 'collar').sheet.duty;
+    expect(at('110 C', '20 C')).toEqual({ temperature: '110 C' });
+    expect(at('140 F', '58 C')).toEqual({ temperature: '140 F' });
+    expect(at('130 F', '58 C')).toEqual({ temperature: '58 C' });
+    expect(at('hot', '58 C')).toEqual({ temperature: '58 C' });
+  });
+
   it('of a collar at a motor that does not tell its heat is not as warm as the room', () => {
     const duty = { temperature: '25 C' };
     for (const motor of [{ torque: '1 N m' }, 'frame-17'])

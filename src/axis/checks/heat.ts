@@ -1,7 +1,7 @@
 import { type Check, valued } from '../../judge/check.js';
 import { keeps } from '../../judge/judge.js';
 import { heat as ofPart } from '../../parts/common/checks.js';
-import { MOTOR_HEAT } from '../../parts/common/motor-heat.js';
+import { besideMotor, MOTOR_HEAT } from '../../parts/common/motor-heat.js';
 import { askedWhereItHangs } from '../../parts/common/untold.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
@@ -10,7 +10,7 @@ import type { AxisDesign } from '../axis-design.js';
 /**
  * Whatever sits at the motor gets as warm as its face.
  *
- *     reserve = softening − motor.temperature, by the part at the motor that softens first
+ *     reserve = softening − the warmer of motor and air, by the part at the motor that softens first
  */
 const heat: Check<AxisDesign> = {
   id: 'axis-heat',
@@ -20,14 +20,16 @@ const heat: Check<AxisDesign> = {
   unit: 'K',
   source: 'common practice',
   limits: ofPart.limits!,
-  moves: 'motor.temperature, material of coupling, collar and motor plate',
+  moves: 'motor.temperature, duty.temperature, material of coupling, collar and motor plate',
   grave: true,
-  run: ({ parts, sheet: { motor } }, { pass }) => {
+  run: ({ parts, sheet: { motor, duty } }, { pass }) => {
     const near = parts.flatMap(({ role, facts: { isAtMotor, material } }) =>
       isAtMotor && material ? [{ role, material }] : [],
     );
     if (near.length === 0) return undefined;
-    const temperature = motor?.temperature ?? MOTOR_HEAT.most;
+    const face = motor?.temperature ?? MOTOR_HEAT.most;
+    const temperature = besideMotor(face, duty?.temperature);
+    const where = temperature > face ? 'the air at the motor is at' : "the motor's shaft and face get";
     const weakest = near.reduce((a, b) => (b.material.softening < a.material.softening ? b : a));
     const { name, softening } = weakest.material;
     const reserve = softening - temperature;
@@ -36,7 +38,7 @@ const heat: Check<AxisDesign> = {
       : '; a material that softens later there, less current, or a gasket of 2 mm under the motor';
     return valued(
       exactly(reserve),
-      `${weakest.role} of ${name} softens at ${plain(softening, 0)} °C, the motor's shaft and face get ${plain(temperature, 0)} °C${cure}`,
+      `${weakest.role} of ${name} softens at ${plain(softening, 0)} °C, ${where} ${plain(temperature, 0)} °C${cure}`,
     );
   },
 };

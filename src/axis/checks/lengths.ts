@@ -18,13 +18,15 @@ const about = {
  *
  *     travel = last place of the nut − first − length that moves − rooms at both ends
  *     room = 5 mm at the motor; at the far end what the holder wants, else 5 mm
+ *     first place, and what moves: as told, but not inside the coupling and no shorter than the nut
  */
 const travel: AxisCheck = {
   ...about,
   id: 'axis-travel',
   title: 'Travel left after the swap',
   moves: 'lengths.travel, lengths.clear, lengths.screw, lengths.moving, nut',
-  run: ({ along }, limits) => {
+  run: (design, limits) => {
+    const { along } = design;
     const gaps = along.nearGap + along.farGap;
     const room = figureOf(along.room) ?? roomAtMost(along);
     const wanted = along.travel;
@@ -38,9 +40,24 @@ const travel: AxisCheck = {
     if (untold.length > 0 && !fails) return notJudged(...untold);
     const words = `${plain(value.likely, 1)} mm after ${plain(along.nearGap, 0)} mm of room at the motor and ${plain(along.farGap, 0)} mm at the far end; ${plain(min, 0)} mm are wanted`;
     const cure = value.least >= min ? '' : '; a shorter nut or coupling, a longer screw or frame, or less travel';
-    return valued(value, `${words}${cure}`, own);
+    return valued(value, `${words}${againstTold(design)}${cure}`, own);
   },
 };
+
+/** Lengths that are told shorter than what is there, in words: the longer is judged. */
+function againstTold({ along: { jointEnd, nutLength = 0 }, sheet: { lengths = {} } }: AxisDesign): string {
+  const { start, moving } = lengths;
+  const coupled = start && figureOf(jointEnd)?.likely;
+  const inside = start && coupled !== undefined && start.value < coupled - 1e-9;
+  const short = moving && moving.value < nutLength - 1e-9;
+  return [
+    inside && `; lengths.start, ${plain(start.value, 2)} mm, lies inside the coupling: it ends at ${plain(coupled, 2)}`,
+    short &&
+      `; lengths.moving, ${plain(moving.value, 2)} mm, is less than the nut alone: it is ${plain(nutLength, 2)} long`,
+  ]
+    .filter(Boolean)
+    .join('');
+}
 
 /** Where nobody tells what moves, it is at least as long as its nut. */
 function roomAtMost({ far, near, nutLength }: Along): Measured | undefined {

@@ -13,6 +13,7 @@ import { type HolePattern, measuredPattern } from '../common/hole-pattern.js';
 import { type JointHole, washerRadius } from '../common/joints.js';
 import type { JointKind } from '../common/locating.js';
 import { COUPLING_ANGLE } from '../common/motor-figures.js';
+import { besideMotor } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
@@ -98,7 +99,7 @@ export function designMotorPlate(sheet: MotorPlateSheet, presets: PresetTexts): 
       }),
     },
     duty,
-    ...(motor.coolest === undefined ? {} : { coolest: plateTemperature(sheet.duty, motor.coolest) }),
+    ...(motor.coolest === undefined ? {} : { coolest: besideMotor(motor.coolest, sheet.duty?.temperature) }),
     material,
     printer,
     dimensions: { finished: namedSizes(finished), printed: namedSizes(printed) },
@@ -135,7 +136,7 @@ function dutyOf({ duty = {}, mounting }: MotorPlateSheet, motor: Motor, assumpti
     ...(motor.torque === undefined
       ? {}
       : { motor: { ...duty.motor, torque: strongerTorque(motor.torque, duty, assumptions) } }),
-    temperature: plateTemperature(duty, motor.temperature),
+    temperature: besideMotor(motor.temperature, duty.temperature),
   };
 }
 
@@ -150,10 +151,6 @@ function strongerTorque(torque: number, { motor: told }: DutySheet, assumptions:
       `motor.torque and duty.motor.torque differ: the stronger, ${plain(stronger)} N·mm`,
     );
   return stronger;
-}
-
-function plateTemperature(duty: DutySheet | undefined, face: number): number {
-  return Math.max(face, duty?.temperature ?? face);
 }
 
 /** The same plate on the coolest motor that is usual; undefined where its temperature is told. */

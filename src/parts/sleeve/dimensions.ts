@@ -14,7 +14,7 @@ import { crestShaft } from '../common/crest-shaft.js';
 import { defined } from '../common/defined.js';
 import { type GripDemand, gripDemand, noteUntoldShock } from '../common/grip-demand.js';
 import type { HubTemperature } from '../common/held.js';
-import { motorHeat } from '../common/motor-heat.js';
+import { besideMotor, motorHeat } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
 import { stallForce } from '../common/stall-force.js';
 import { workshopOf } from '../common/workshop.js';
@@ -164,7 +164,7 @@ function heatOf({ motor, duty }: SleeveSheet, assumptions: Assumptions): SleeveH
   const heat = motorHeat(motor?.temperature, assumptions);
   const coolest = motor === undefined ? around : heat.coolest;
   const beside = (shaft: number): HubTemperature => ({
-    at: Math.max(shaft, around ?? -Infinity),
+    at: besideMotor(shaft, around),
     known: around !== undefined,
   });
   return {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { motorHeat } from '../../../src/parts/common/motor-heat.js';
+import { besideMotor, motorHeat } from '../../../src/parts/common/motor-heat.js';
 import { Assumptions } from '../../../src/sheet/assumptions.js';
 
 it('a motor is as warm as the sheet says, and nothing is assumed', () => {
@@ -12,4 +12,8 @@ it('a motor that nobody measured is judged at 80 Â°C, and may be as cool as 50 Â
   const notes = new Assumptions();
   expect(motorHeat(undefined, notes)).toEqual({ temperature: 80, coolest: 50 });
   expect(notes.list).toMatchObject([{ field: 'motor.temperature', value: 80 }]);
+});
+
+it('what touches a motor is as warm as its face or the air, whichever is warmer', () => {
+  expect([besideMotor(58, 25), besideMotor(20, 110), besideMotor(58, undefined)]).toEqual([58, 110, 58]);
 });

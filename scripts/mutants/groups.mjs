@@ -92,7 +92,9 @@ export const FOLDERS = {
   'axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.ts': [
     'test/axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.test.ts',
   ],
-  'fleet/{pair-facts,pairs,odd-readings}.ts': ['test/fleet/{pair-facts,pairs,odd-readings}.test.ts'],
+  'fleet/{pair-facts,pair-motors,pair-screws,pair-story,neighbours,odd-readings}.ts': [
+    'test/fleet/{pair-facts,pairs,odd-readings}.test.ts',
+  ],
 };
 
 /** The sources of a group, as a glob. */

@@ -2,8 +2,9 @@ import type { PlannedMachine } from './machines.js';
 import type { Outcome, RememberedPart } from './made-part.js';
 import type { MachineRow, MachineRows, ManifestRow, Standing } from './manifest-rows.js';
 import { partFolder, placements } from './names.js';
+import type { Neighbour } from './neighbours.js';
 import type { OddReading } from './odd-readings.js';
-import { type Neighbour, pairFindings } from './pairs.js';
+import { pairFindings } from './pairs.js';
 import type { PlannedPart } from './plan.js';
 import { worstOf } from './tally.js';
 import { filamentOf, hardwareOf } from './totals.js';
@@ -39,10 +40,10 @@ export function unreached({ wrong, unmeasured }: PlannedPart): Outcome | undefin
 }
 
 function machineRow(machine: PlannedMachine, parts: readonly ReachedPart[], odd: readonly OddReading[]): MachineRow {
-  const made = parts.flatMap(({ part, outcome }): (Neighbour & { quantity: number })[] => {
+  const made = parts.flatMap(({ part, outcome }): (Neighbour & { quantity: number; made: RememberedPart })[] => {
     if (outcome.state !== 'made' || outcome.made.verdict === 'fail') return [];
     const { role, axis, quantity, spare } = part;
-    return [{ role, axis, quantity: quantity + spare, made: outcome.made }];
+    return [{ role, axis, pieces: quantity, quantity: quantity + spare, made: outcome.made }];
   });
   const pairs = pairFindings(made, machine.motorShaft);
   const lacks = lackedRoles(

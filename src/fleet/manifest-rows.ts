@@ -1,7 +1,7 @@
 import type { Verdict } from '../judge/check.js';
 import type { HardwareRow } from '../parts/part-kind.js';
+import type { PairFinding } from './neighbours.js';
 import type { OddReading } from './odd-readings.js';
-import type { PairFinding } from './pairs.js';
 import type { MaterialMass } from './totals.js';
 
 /** How a part or a machine stands: judged, or not made at all. */

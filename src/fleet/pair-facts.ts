@@ -1,80 +1,103 @@
-import { partFacts } from '../axis/facts.js';
+import { type PartFacts, partFacts } from '../axis/facts.js';
 import type { PairedScrew } from '../drive/axis-pair.js';
+import type { AxialPath, Mounting } from '../parts/common/axial-path.js';
 import { driveView } from '../parts/common/drive-view.js';
-import type { CouplingDesign } from '../parts/coupling/dimensions.js';
 import type { MotorPlateDesign } from '../parts/motor-plate/dimensions.js';
 import type { NutDesign } from '../parts/nut/dimensions.js';
 import type { DesignBase } from '../parts/part-kind.js';
+import type { DutySheet } from '../sheet/sections/duty.js';
 import type { Measured } from '../units/measured.js';
 
+/** What a part says of the axis that it is on; only what its sheet tells. */
+export interface Says {
+  readonly mounting?: Mounting;
+  readonly axis?: 'horizontal' | 'vertical';
+  /** a bearing and collar at the motor end, or a holder at the far one, carry the screw */
+  readonly thrustBearing?: true;
+  readonly locatingHolder?: true;
+  /** N, along the screw; and with which the work lifts it */
+  readonly load?: number;
+  readonly upward?: number;
+}
+
 /** What other parts of a machine must suit; empty where a part says nothing of its neighbours. */
-export interface PairFacts {
-  /** the screw of a nut, with the nut's clearances */
+export interface PairFacts extends Pick<PartFacts, 'joint' | 'holder' | 'collar'> {
+  /** the screw of a printed nut, with the nut's clearances */
   readonly nut?: PairedScrew;
-  /** shafts that a coupling is bored for, their diameters  [mm] */
-  readonly motorShaft?: Measured;
-  readonly screwShaft?: Measured;
+  /** holds a bought nut */
+  readonly holdsNut?: true;
   /** the screw that any other part is made for */
   readonly screw?: PairedScrew;
-  /** how far the motor's shaft goes into what joins it  [mm] */
-  readonly motorDepth?: number;
-  /** how far the motor's shaft stands out of its plate  [mm] */
+  /** the shaft of the motor that a motor plate is made for, and how far it stands out of the plate  [mm] */
+  readonly motorShaft?: Measured;
   readonly standsOut?: number;
-  /** how it carries the screw along its axis */
-  readonly carries?: 'holder' | 'collar' | 'sleeve';
+  readonly says?: Says;
 }
 
 /** Reads from a design what its neighbours must suit. */
 export function pairFacts(design: DesignBase): PairFacts {
+  return { ...runsOn(design), ...atPlaces(design), ...motorOf(design), ...saysOf(design) };
+}
+
+/** What an axis as a whole says: of its nut, of its coupling, of what carries its screw. */
+export function axisFacts({ parts }: { readonly parts: readonly { readonly design: DesignBase }[] }): PairFacts {
+  const facts = parts.map(({ design }) => pairFacts(design));
+  const says: Says = Object.assign({}, ...facts.map((one) => one.says));
+  return { ...Object.assign({}, ...facts), ...(Object.keys(says).length > 0 ? { says } : {}) };
+}
+
+/** The screw that it runs on. */
+function runsOn(design: DesignBase): PairFacts {
   if (isNut(design)) {
     const { diametral, axial } = design.fit;
     const clearances = { diametralClearance: Math.max(0, diametral), axialClearance: Math.max(0, axial) };
     return { nut: { ...driveView(design.screw), ...clearances } };
   }
-  return { ...besideNut(design), ...boresOf(design), ...alongShaft(design) };
+  const { screw, nut } = partFacts(design);
+  return { ...(screw ? { screw: driveView(screw) } : {}), ...(nut && !nut.printed ? { holdsNut: true } : {}) };
 }
 
-/** What neighbours on one screw must agree on: the screw, and who carries it. */
-function besideNut(design: DesignBase): PairFacts {
-  const { screw, collar, holder, joint } = partFacts(design);
-  const carries = collar
-    ? 'collar'
-    : holder?.role === 'locating'
-      ? 'holder'
-      : joint?.kind === 'rigid'
-        ? 'sleeve'
-        : undefined;
-  return { ...(screw ? { screw: driveView(screw) } : {}), ...(carries ? { carries } : {}) };
+/** What it joins, holds or carries. */
+function atPlaces(design: DesignBase): PairFacts {
+  const { joint, holder, collar } = partFacts(design);
+  return { ...(joint ? { joint } : {}), ...(holder ? { holder } : {}), ...(collar ? { collar } : {}) };
 }
 
-/** Lengths along the motor's shaft: what its plate leaves of it, and what a coupling wants. */
-function alongShaft(design: DesignBase): PairFacts {
-  const { joint } = partFacts(design);
-  if (joint?.motorDepth !== undefined) return { motorDepth: joint.motorDepth };
-  if (!isMotorPlate(design) || design.motor.shaftLength === undefined) return {};
-  return { standsOut: design.motor.shaftLength - design.finished.thickness };
+/** The motor of a plate. */
+function motorOf(design: DesignBase): PairFacts {
+  if (!isMotorPlate(design)) return {};
+  const { shaftDiameter, shaftLength } = design.motor;
+  return {
+    ...(shaftDiameter ? { motorShaft: shaftDiameter } : {}),
+    ...(shaftLength === undefined ? {} : { standsOut: shaftLength - design.finished.thickness }),
+  };
+}
+
+/** What it says of the axis, wherever its design keeps it. */
+function saysOf(design: DesignBase): PairFacts {
+  const { axial, duty, ...own } = design as Partial<{ axial: AxialPath; duty: DutySheet } & AxialPath>;
+  const mounting = axial?.mounting ?? own.mounting;
+  const path = { ...duty, ...axial };
+  const says: Says = {
+    ...(isOfMotor(mounting) ? { mounting } : {}),
+    ...(duty?.axis ? { axis: duty.axis } : {}),
+    ...(axial?.thrustBearing || own.thrustBearing === true ? { thrustBearing: true } : {}),
+    ...(axial?.locatingHolder ? { locatingHolder: true } : {}),
+    ...(path.load === undefined ? {} : { load: path.load }),
+    ...(path.upward === undefined ? {} : { upward: path.upward }),
+  };
+  return Object.keys(says).length > 0 ? { says } : {};
+}
+
+/** A nut's `mounting` says how its flange lies. */
+function isOfMotor(mounting: string | undefined): mounting is Mounting {
+  return mounting === 'motor-below' || mounting === 'motor-above' || mounting === 'horizontal';
 }
 
 function isMotorPlate(design: DesignBase): design is MotorPlateDesign {
   return design.part === 'motor-plate' && 'motor' in design;
 }
 
-function boresOf(design: DesignBase): PairFacts {
-  if (!isCoupling(design)) return {};
-  const bore = (name: string) => design.hubs.find((hub) => hub.name === name)?.shaft.diameter;
-  const [motorShaft, screwShaft] = [bore('motor-hub'), bore('screw-hub')];
-  return { ...(motorShaft ? { motorShaft } : {}), ...(screwShaft ? { screwShaft } : {}) };
-}
-
-/** What an axis as a whole says: of its nut, and of its coupling. */
-export function axisFacts({ parts }: { readonly parts: readonly { readonly design: DesignBase }[] }): PairFacts {
-  return Object.assign({}, ...parts.map(({ design }) => pairFacts(design)));
-}
-
 function isNut(design: DesignBase): design is NutDesign {
   return (design.part === 'nut' || design.part === 'twin-nut') && 'screw' in design && 'fit' in design;
-}
-
-function isCoupling(design: DesignBase): design is CouplingDesign {
-  return design.part === 'coupling' && 'hubs' in design;
 }

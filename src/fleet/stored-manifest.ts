@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { fault } from '../units/faults.js';
+import { PAIR_IDS } from './neighbours.js';
 
 const count = z.number();
 const text = z.string();
@@ -22,7 +23,7 @@ const machineRow = z.object({
     .default([]),
   pairs: z.array(
     z.object({
-      id: z.enum(['axis-pair', 'axis-fit', 'coupling-motor', 'coupling-screw']),
+      id: z.enum(PAIR_IDS),
       verdict: z.enum(['pass', 'caution', 'fail']),
       roles: z.array(text),
       message: text,

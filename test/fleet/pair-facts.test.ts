@@ -56,12 +56,11 @@ describe('what neighbours must suit', () => {
     const hub = (name: string, diameter: number) => ({ name, depth: 20, shaft: { diameter: exactly(diameter) } });
     const coupling = (...hubs: readonly object[]) => facts('coupling', { hubs, insert: { pad: { kind: 'none' } } });
     expect(coupling(hub('screw-hub', 8), hub('motor-hub', 5))).toEqual({
-      motorShaft: exactly(5),
-      screwShaft: exactly(8),
-      motorDepth: 20,
+      joint: { kind: 'flexible', motorBore: exactly(5), motorDepth: 20, screwBore: exactly(8), screwDepth: 20 },
     });
-    expect(coupling(hub('screw-hub', 8))).toEqual({ screwShaft: exactly(8) });
-    expect(coupling(hub('motor-hub', 5))).toEqual({ motorShaft: exactly(5), motorDepth: 20 });
+    expect(coupling(hub('screw-hub', 8))).toEqual({
+      joint: { kind: 'flexible', screwBore: exactly(8), screwDepth: 20 },
+    });
     expect(facts('gauge', { hubs: [hub('motor-hub', 5)] })).toEqual({});
   });
 
@@ -70,6 +69,8 @@ describe('what neighbours must suit', () => {
       facts('motor-plate', { motor: shaftLength === undefined ? {} : { shaftLength }, finished: { thickness: 6 } });
     expect(plate(20.5)).toEqual({ standsOut: 14.5 });
     expect(plate()).toEqual({});
+    const told = { motor: { shaftDiameter: exactly(5) }, finished: { thickness: 6 } };
+    expect(facts('motor-plate', told)).toEqual({ motorShaft: exactly(5) });
     expect(facts('gauge', { motor: { shaftLength: 20.5 }, finished: { thickness: 6 } })).toEqual({});
     expect(facts('motor-plate', { finished: { thickness: 6 } })).toEqual({});
   });
@@ -77,7 +78,7 @@ describe('what neighbours must suit', () => {
 
 describe('what carries a screw along its axis', () => {
   it('is a collar on its bearing, and no collar without one', () => {
-    expect(facts('collar', { bearing: { name: 'F8-16' } })).toEqual({ carries: 'collar' });
+    expect(facts('collar', { bearing: { name: 'F8-16' } })).toEqual({ collar: true });
     expect(facts('collar')).toEqual({});
   });
 
@@ -88,7 +89,9 @@ describe('what carries a screw along its axis', () => {
       finished: { length: 50, bores: [{ depth: 22 }, { depth: 24 }] },
       ends: [end('motor end'), end('screw end')],
     };
-    expect(facts('sleeve', sleeve)).toEqual({ carries: 'sleeve', motorDepth: 22 });
+    expect(facts('sleeve', sleeve)).toMatchObject({
+      joint: { kind: 'rigid', motorDepth: 22, motorBore: exactly(5), screwBore: exactly(5) },
+    });
     expect(facts('sleeve', { ...sleeve, form: 'bush' })).toEqual({});
   });
 
@@ -101,8 +104,8 @@ describe('what carries a screw along its axis', () => {
         bearing: { bore: 8 },
         finished: { thickness: 11, bore: 18.5 },
       });
-    expect(holder('locating')).toEqual({ carries: 'holder' });
-    expect(holder('guiding')).toEqual({});
+    expect(holder('locating')).toMatchObject({ holder: { role: 'locating' } });
+    expect(holder('guiding')).toMatchObject({ holder: { role: 'guiding' } });
   });
 
   it('of an axis is what any of its parts says', () => {
@@ -110,7 +113,34 @@ describe('what carries a screw along its axis', () => {
       { design: design('nut', nut(0.3, 0.1)) },
       { design: design('collar', { bearing: { name: 'F8-16' } }) },
     ];
-    expect(axisFacts({ parts })).toMatchObject({ nut: { lead: 4 }, carries: 'collar' });
+    expect(axisFacts({ parts })).toMatchObject({ nut: { lead: 4 }, collar: true });
     expect(axisFacts({ parts: [] })).toEqual({});
+  });
+});
+
+describe('what a part says of its axis', () => {
+  it('is read wherever its design keeps it, and nothing that its sheet does not tell', () => {
+    const axial = { mounting: 'motor-above', thrustBearing: true, locatingHolder: false, load: 20, upward: 0 };
+    expect(facts('collar', { axial })).toEqual({
+      says: { mounting: 'motor-above', thrustBearing: true, load: 20, upward: 0 },
+    });
+    expect(
+      facts('gauge', { mounting: 'horizontal', thrustBearing: true, duty: { axis: 'horizontal', load: 9 } }),
+    ).toEqual({
+      says: { mounting: 'horizontal', axis: 'horizontal', thrustBearing: true, load: 9 },
+    });
+    expect(facts('collar', { axial: { thrustBearing: false, locatingHolder: true } })).toEqual({
+      says: { locatingHolder: true },
+    });
+    // a nut's mounting says how its flange lies
+    expect(facts('gauge', { mounting: 'flange-up', duty: {} })).toEqual({});
+  });
+
+  it('of an axis is what all of its parts say', () => {
+    const parts = [
+      { design: design('gauge', { duty: { load: 9 } }) },
+      { design: design('collar', { axial: { thrustBearing: false, locatingHolder: false, mounting: 'horizontal' } }) },
+    ];
+    expect(axisFacts({ parts })).toEqual({ says: { load: 9, mounting: 'horizontal' } });
   });
 });

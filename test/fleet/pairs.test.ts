@@ -5,10 +5,12 @@ import { pairFindings } from '../../src/fleet/pairs.js';
 import { check } from '../../src/pipeline/check.js';
 import { design } from '../../src/pipeline/design.js';
 import { startSheet } from '../../src/pipeline/start-sheets.js';
+import { exactly } from '../../src/units/measured.js';
 import { THREADED } from '../support/collar-sheets.js';
 import { GUIDED, LOCATED } from '../support/end-holder-sheets.js';
 import { MOUNTED } from '../support/motor-plate-sheets.js';
 import { nutSheet } from '../support/nut-sheets.js';
+import { CLAMP } from '../support/sleeve-sheets.js';
 
 function made(sheet: string | object): RememberedPart {
   const worked = design(sheet);
@@ -66,19 +68,19 @@ describe('pairFindings', () => {
   it('lets one place alone carry a screw along its axis', () => {
     const carried = { role: 'collar', axis: 'z', made: made(THREADED) };
     const located = { role: 'end', axis: 'z', made: made(LOCATED) };
-    expect(found([carried], undefined)).toEqual([['axis-fit', 'pass']]);
-    expect(found([carried, located], undefined)).toEqual([['axis-fit', 'fail']]);
-    expect(found([carried, { ...located, axis: 'y' }], undefined)).toEqual([
-      ['axis-fit', 'pass'],
-      ['axis-fit', 'pass'],
-    ]);
-    const guided = { role: 'end', axis: 'z', made: made(GUIDED) };
-    expect(found([guided], undefined)).toEqual([]);
+    const verdicts = (...parts: Parameters<typeof pairFindings>[0]) =>
+      pairFindings(parts, undefined)
+        .filter(({ message }) => message.startsWith('The screw is carried by '))
+        .map(({ verdict }) => verdict);
+    expect(verdicts(carried)).toEqual(['pass']);
+    expect(verdicts(carried, located)).toEqual(['fail']);
+    expect(verdicts(carried, { ...located, axis: 'y' })).toEqual(['pass', 'pass']);
+    expect(verdicts({ role: 'end', axis: 'z', made: made({ ...GUIDED, thrust_bearing: 'no' }) })).toEqual([]);
   });
 
   it('keeps a coupling off the plate that the motor’s shaft comes out of', () => {
     const coupling = { role: 'coupling', axis: 'z', made: made(startSheet('coupling')) };
-    const depth = coupling.made.facts.motorDepth!;
+    const depth = coupling.made.facts.joint!.motorDepth!;
     expect(depth).toBeGreaterThan(5);
     const plate = (beyond: number, axis = 'z') => {
       const sheet = {
@@ -89,22 +91,47 @@ describe('pairFindings', () => {
       return { role: 'plate', axis, made: made(sheet) };
     };
     // common practice: a millimetre of air, and none is a hub that rubs
-    expect(found([coupling, plate(1.01)], undefined)).toEqual([['axis-fit', 'pass']]);
-    expect(found([coupling, plate(0.9)], undefined)).toEqual([['axis-fit', 'caution']]);
-    expect(found([coupling, plate(-0.1)], undefined)).toEqual([['axis-fit', 'fail']]);
-    expect(found([coupling, plate(-0.1, 'y')], undefined)).toEqual([]);
+    const room = (...parts: Parameters<typeof pairFindings>[0]) =>
+      pairFindings(parts, undefined).filter(({ message }) => message.startsWith('Of '));
+    expect(room(coupling, plate(1.01))).toMatchObject([{ id: 'axis-fit', verdict: 'pass' }]);
+    expect(room(coupling, plate(0.9))).toMatchObject([{ verdict: 'caution' }]);
+    expect(room(coupling, plate(-0.1))).toMatchObject([{ verdict: 'fail' }]);
+    expect(room(coupling, plate(-0.1, 'y'))).toEqual([]);
   });
 
   it('compares a coupling’s bores with the motor and with the screw of its axis', () => {
     // the sheet says a motor shaft of 5 mm and a Tr8x2 of 7.95 mm
     const coupling = { role: 'coupling', axis: 'z', made: made(startSheet('coupling')) };
-    expect(found([coupling], 5)).toEqual([['coupling-motor', 'pass']]);
-    expect(found([coupling], 5.1)).toEqual([['coupling-motor', 'caution']]);
-    expect(found([coupling], 6.35)).toEqual([['coupling-motor', 'fail']]);
+    const bores = (...given: Parameters<typeof pairFindings>) =>
+      found(...given).filter(([id]) => id === 'coupling-motor' || id === 'coupling-screw');
+    expect(bores([coupling], 5)).toEqual([['coupling-motor', 'pass']]);
+    expect(bores([coupling], 5.1)).toEqual([['coupling-motor', 'caution']]);
+    expect(bores([coupling], 6.35)).toEqual([['coupling-motor', 'fail']]);
     const screw = (major: string) => nut({ screw: { designation: 'Tr8x2', major } });
-    expect(found([coupling, screw('7.93 mm')], undefined)).toEqual([['coupling-screw', 'pass']]);
-    expect(found([coupling, screw('7.70 mm')], undefined)).toEqual([['coupling-screw', 'fail']]);
-    expect(found([coupling, nut()], undefined)).toEqual([['coupling-screw', 'caution']]);
+    expect(bores([coupling, screw('7.93 mm')], undefined)).toEqual([['coupling-screw', 'pass']]);
+    expect(bores([coupling, screw('7.70 mm')], undefined)).toEqual([['coupling-screw', 'fail']]);
+    expect(bores([coupling, nut()], undefined)).toEqual([['coupling-screw', 'caution']]);
+    // made for a Tr8x2, whatever its end may be turned to
+    expect(found([coupling, nut()], undefined)).toContainEqual(['axis-fit', 'fail']);
+  });
+
+  it('compares a sleeve and a motor plate with motor and screw as it does a coupling', () => {
+    // bored for shafts of 5 and of 10 mm
+    const sleeve = {
+      role: 'sleeve',
+      axis: 'z',
+      made: made({ ...CLAMP, shaft: { diameter: 10, length: 30 } }),
+    };
+    const nuts = [nut({ screw: { designation: 'Tr8x2', major: 7.95 } })];
+    expect(found([sleeve, ...nuts], undefined)).toContainEqual(['coupling-screw', 'fail']);
+    expect(found([sleeve], 8)).toContainEqual(['coupling-motor', 'fail']);
+    expect(found([sleeve], 5)).toContainEqual(['coupling-motor', 'pass']);
+    const motor = { ...MOUNTED.motor, shaft: { diameter: 5, length: 24 } };
+    const plate = { role: 'plate', axis: 'z', made: made({ ...MOUNTED, motor }) };
+    expect(found([plate], 5)).toContainEqual(['plate-motor', 'pass']);
+    expect(found([plate], 6.35)).toContainEqual(['plate-motor', 'fail']);
+    const other = { ...plate, made: made({ ...MOUNTED, motor: { ...motor, shaft: { diameter: 6.35, length: 24 } } }) };
+    expect(found([sleeve, other], undefined)).toContainEqual(['coupling-motor', 'fail']);
   });
 });
 
@@ -128,7 +155,7 @@ describe('pairs of plain facts', () => {
   const nutOf = (role: string, more: object = {}, axis?: string) => one(role, { nut: { ...screw, ...more } }, axis);
 
   it('tells how far a hub goes on the shaft that stands out of a plate, and what cures one that rubs', () => {
-    const hub = (axis?: string) => one('hub', { motorDepth: 18 }, axis);
+    const hub = (axis?: string) => one('hub', { joint: { kind: 'flexible', motorDepth: 18 } }, axis);
     const plate = (standsOut: number) => one('plate', { standsOut });
     const words = 'mm of shaft that stand out of plate, hub takes 18 mm';
     expect(pairFindings([hub(), plate(20)], undefined)).toEqual([
@@ -155,19 +182,19 @@ describe('pairs of plain facts', () => {
   });
 
   it('holds nothing against a nut of no axis', () => {
-    const bored = { screwShaft: { least: 8, likely: 8, most: 8 } };
-    const loose = [nutOf('n'), one('h', { screw }), one('c', bored)].map((part) => ({ ...part, axis: undefined }));
+    const joint = { kind: 'flexible', screwBore: exactly(8) };
+    const loose = [nutOf('n'), one('h', { screw }), one('c', { joint })].map((part) => ({ ...part, axis: undefined }));
     expect(pairFindings(loose, undefined)).toEqual([]);
   });
 
   it('tells which shaft a coupling is bored for, and by how much it may be off', () => {
     const motor = (bored: number, shaft: number) =>
-      pairFindings([one('c', { motorShaft: { least: bored, likely: bored, most: bored } })], shaft)[0]!;
+      pairFindings([one('c', { joint: { kind: 'flexible', motorBore: exactly(bored) } })], shaft)[0]!;
     expect(motor(5, 5)).toEqual({
       id: 'coupling-motor',
       verdict: 'pass',
       roles: ['c'],
-      message: "The coupling is bored for a motor shaft of 5 mm, the machine's has 5 mm.",
+      message: "It is bored for a motor shaft of 5 mm, the machine's has 5 mm.",
     });
     // practice: 0.05 mm, and 0.2 at the most, to either side
     expect([5.05, 5.1, 5.2, 5.3, 4.95, 4.9, 4.7].map((bored) => motor(bored, 5).verdict)).toEqual([
@@ -185,11 +212,10 @@ describe('pairs of plain facts', () => {
   it('lets a coupling be bored for a turned end, and says so', () => {
     const bored = (diameter: number, axis?: string) =>
       pairFindings(
-        [one('c', { screwShaft: { least: diameter, likely: diameter, most: diameter } }, axis), nutOf('n')],
+        [one('c', { joint: { kind: 'flexible', screwBore: exactly(diameter) } }, axis), nutOf('n')],
         undefined,
       );
-    const words = (diameter: number) =>
-      `The coupling is bored for ${diameter} mm, the screw of n has 8 mm over its crests.`;
+    const words = (diameter: number) => `It is bored for ${diameter} mm, the screw of n has 8 mm over its crests.`;
     expect(bored(8)).toEqual([{ id: 'coupling-screw', verdict: 'pass', roles: ['c', 'n'], message: words(8) }]);
     // up to 0.1 mm below the crests a screw goes in; below that its end is turned down
     expect(bored(7.92)).toMatchObject([{ verdict: 'pass', message: words(7.92) }]);
@@ -219,38 +245,98 @@ describe('pairs of plain facts', () => {
     expect(pairFindings([nutOf('n'), holder({}, 'y')], undefined)).toEqual([]);
     expect(pairFindings([nutOf('n'), { ...holder(), axis: undefined }], undefined)).toEqual([]);
     expect(pairFindings([one('x', {}), holder()], undefined)).toEqual([]);
+    // without a nut the first that is made for a screw stands for it
+    expect(pairFindings([one('k', { screw }), holder({ pitch: 3 })], undefined)).toMatchObject([
+      { id: 'axis-fit', verdict: 'fail', roles: ['h', 'k'] },
+    ]);
+    // what joins a screw runs on no thread: either hand suits it
+    const joins = one('c', { screw: { ...screw, hand: 'left' }, joint: { kind: 'flexible' } });
+    expect(pairFindings([nutOf('n'), joins], undefined)).toMatchObject([{ id: 'axis-fit', verdict: 'pass' }]);
   });
 
-  it('lets one way alone carry a screw, and names all that do', () => {
-    const by = (carries: string, role: string, axis?: string) => one(role, { carries }, axis);
-    expect(pairFindings([by('collar', 'k'), one('x', {})], undefined)).toEqual([
+  it('lets one place alone carry a screw, and names all that do', () => {
+    const collar = one('k', { collar: true });
+    const holder = (role: string, axis?: string) => one(role, { holder: { role: 'locating' } }, axis);
+    const joint = (kind: string, says: object = {}) => one('c', { joint: { kind }, says });
+    const verdicts = (...parts: ReturnType<typeof one>[]) =>
+      pairFindings(parts, undefined)
+        .filter(({ message }) => message.startsWith('The screw is carried by '))
+        .map(({ verdict, roles }) => [verdict, ...roles]);
+    expect(pairFindings([collar, one('x', {})], undefined)).toEqual([
       {
         id: 'axis-fit',
         verdict: 'pass',
         roles: ['k'],
-        message: 'The screw is carried by a collar on a thrust bearing.',
+        message: 'The screw is carried by the thrust bearing at the motor end.',
       },
     ]);
-    expect(pairFindings([by('collar', 'k'), by('holder', 'h')], undefined)).toEqual([
+    expect(pairFindings([collar, holder('h')], undefined)).toEqual([
       {
         id: 'axis-fit',
         verdict: 'fail',
-        roles: ['k', 'h'],
+        roles: ['h', 'k'],
         message:
-          'The screw is carried by a collar on a thrust bearing and an end holder that locates it: they fight each other when it warms, keep one.',
+          'The screw is carried by the end holder h and the thrust bearing at the motor end: they fight each other when it warms, keep one.',
       },
     ]);
-    // of one way there may be two: each carries a screw of its own
-    expect(pairFindings([by('holder', 'h'), by('holder', 'g')], undefined)).toMatchObject([
-      { verdict: 'pass', roles: ['h', 'g'] },
+    // a screw that stands on its disc is carried there
+    const disc = joint('disc', { mounting: 'motor-below' });
+    expect(verdicts(disc)).toEqual([['pass', 'c']]);
+    expect(verdicts(disc, collar)).toEqual([['fail', 'k', 'c']]);
+    expect(verdicts(disc, holder('h'))).toEqual([['fail', 'h', 'c']]);
+    expect(verdicts(joint('disc', { mounting: 'motor-above' }), collar)).toEqual([['pass', 'k']]);
+    // a part may tell of what is not among the parts
+    const told = joint('flexible', { thrustBearing: true });
+    expect(verdicts(told, collar)).toEqual([['pass', 'c', 'k']]);
+    expect(verdicts(told, holder('h'))).toEqual([['fail', 'h', 'c']]);
+    expect(verdicts(joint('flexible', { locatingHolder: true }), collar)).toEqual([['fail', 'c', 'k']]);
+    // the motor's own bearing behind a rigid sleeve gives way to one at the same end
+    expect(verdicts(joint('rigid'), collar)).toEqual([['pass', 'k', 'c']]);
+    expect(verdicts(joint('rigid'), holder('h'))).toEqual([['fail', 'h', 'c']]);
+    // one screw has one end that is held; of two nobody tells which part is on which
+    expect(verdicts(nutOf('a'), holder('h'), holder('g'))).toEqual([['fail', 'h', 'g']]);
+    expect(verdicts(nutOf('a'), nutOf('b'), holder('h'), holder('g'))).toEqual([['pass', 'h', 'g']]);
+    expect(verdicts(nutOf('a'), nutOf('b'), joint('rigid'), holder('h'))).toEqual([['caution', 'h', 'c']]);
+    expect(verdicts(Object.assign(nutOf('a'), { pieces: 2 }), collar, holder('h'))).toEqual([['caution', 'h', 'k']]);
+    expect(verdicts(collar, holder('h', 'y'))).toHaveLength(2);
+  });
+
+  it('lets parts of one axis say one thing of it', () => {
+    const says = (role: string, says: object) => one(role, { says });
+    const loaded = (role: string, load: number) => one(role, { nut: screw, says: { load } });
+    const story = (...parts: ReturnType<typeof one>[]) =>
+      pairFindings(parts, undefined).filter(({ id }) => id === 'axis-told');
+    expect(
+      story(says('c', { mounting: 'motor-below', load: 25 }), says('p', { mounting: 'motor-below', load: 25 })),
+    ).toEqual([]);
+    expect(story(says('c', { mounting: 'motor-below' }), says('p', { mounting: 'horizontal' }))).toEqual([
+      {
+        id: 'axis-told',
+        verdict: 'fail',
+        roles: ['c', 'p'],
+        message: 'They do not say the same mounting: c motor-below, p horizontal.',
+      },
     ]);
-    // two screws, and nobody tells which part is on which
-    const two = [nutOf('a'), nutOf('b'), by('sleeve', 's'), by('holder', 'h')];
-    expect(pairFindings(two, undefined).filter(({ id }) => id === 'axis-fit')).toMatchObject([
-      { verdict: 'caution', roles: ['s', 'h'] },
+    expect(story(says('c', { mounting: 'motor-below' }), says('n', { axis: 'horizontal' }))).toMatchObject([
+      { message: 'They do not say the same duty.axis: c vertical, n horizontal.' },
     ]);
-    const single = [nutOf('a'), by('sleeve', 's'), by('holder', 'h')];
-    expect(pairFindings(single, undefined)).toMatchObject([{ verdict: 'fail' }]);
-    expect(pairFindings([by('collar', 'k'), by('holder', 'h', 'y')], undefined)).toHaveLength(2);
+    expect(story(says('c', { mounting: 'motor-above' }), says('n', { axis: 'vertical' }))).toEqual([]);
+    expect(story(says('c', { upward: 0 }), says('k', { upward: 120 }))).toMatchObject([
+      { verdict: 'fail', message: 'They do not say the same duty.upward: c 0 N, k 120 N.' },
+    ]);
+    // forces go whole through all
+    expect(story(loaded('n', 25), says('c', { load: 1 }))).toMatchObject([
+      { verdict: 'fail', roles: ['n', 'c'], message: 'They do not say the same duty.load: n 25 N, c 1 N.' },
+    ]);
+    expect(story(loaded('n', 1), says('c', { load: 25 }))).toHaveLength(1);
+    // a nut that is told nothing bears the whole
+    expect(story(nutOf('n'), says('c', { load: 25 }))).toEqual([]);
+    // two nuts share it, or each has a screw of its own
+    expect(story(loaded('a', 20), loaded('b', 20), says('c', { load: 40 }))).toEqual([]);
+    expect(story(loaded('a', 20), loaded('b', 20), says('c', { load: 20 }))).toEqual([]);
+    expect(story(loaded('a', 20), loaded('b', 20), says('c', { load: 19 }))).toMatchObject([{ verdict: 'caution' }]);
+    expect(story(loaded('a', 20), loaded('b', 20), says('c', { load: 41 }))).toMatchObject([{ verdict: 'caution' }]);
+    const held = one('m', { holdsNut: true, says: { load: 30 } });
+    expect(story(held, says('c', { load: 25 }))).toMatchObject([{ verdict: 'fail', roles: ['m', 'c'] }]);
   });
 });

@@ -6,7 +6,7 @@ import { resolveMaterial } from '../../presets/resolve-material.js';
 import { resolvePrinter } from '../../presets/resolve-printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
-import { resolveScrew } from '../../sheet/resolve-screw.js';
+import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { onceFor } from '../../units/once.js';
@@ -61,6 +61,7 @@ export interface CouplingDesign extends DesignBase {
   readonly demand: GripDemand;
   readonly retighten: boolean;
   readonly reversing: boolean;
+  readonly screw?: Screw;
   /** travel per turn of the driven screw */
   readonly lead?: number;
   readonly misalignment: { readonly angular: number; readonly parallel: number; readonly axial: number };
@@ -164,7 +165,7 @@ export function designCoupling(sheet: CouplingSheet, presets: PresetTexts): Coup
     demand,
     retighten,
     reversing,
-    ...(screw ? { lead: screw.lead } : {}),
+    ...(screw ? { screw, lead: screw.lead } : {}),
     misalignment,
     duty: defined({
       load: duty.load,

@@ -51,6 +51,7 @@ export const FOLDERS = {
     'test/parts/coupling/{coupling,jaw-load}.test.ts',
   ],
   'parts/collar/{pin,seat,held-in,untold}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
+  'parts/collar/thread-fit.ts': ['test/parts/collar/thread-fit.test.ts'],
   'parts/nut/checks': [
     'test/parts/nut/{bore,checks,messages,strength,flange,float}.test.ts',
     'test/parts/nut/checks/*.test.ts',
@@ -76,7 +77,7 @@ export const FOLDERS = {
     'test/parts/sleeve/{by-hand,checks,held-in,least-wall,sleeve,verdicts}.test.ts',
     'test/parts/common/axial-path.test.ts',
   ],
-  'parts/collar/checks': ['test/parts/collar/{by-hand,messages,verdicts}.test.ts'],
+  'parts/collar/checks': ['test/parts/collar/{by-hand,messages,thread-fit,verdicts}.test.ts'],
   'parts/common/bearing-rating.ts': ['test/parts/common/bearing-rating.test.ts'],
   'parts/common/pocket-floor.ts': ['test/parts/common/pocket-floor.test.ts'],
   'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],

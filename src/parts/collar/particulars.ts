@@ -87,7 +87,7 @@ function mountingOf(design: CollarDesign): Mounting {
       finished.halves
         ? HALVES
         : finished.thread
-          ? 'Turn the collar on up to the bearing.'
+          ? 'Turn the collar on up to the bearing; where it goes tight, spread its slit a little with a blade.'
           : 'Push the collar on up to the bearing.',
       ...putIn(backRows(design), 'Behind it'),
       ...(design.isBacked ? [BACK] : []),

@@ -13,6 +13,16 @@ export function planeResidual(
   return plusMinus(left, (plane.most - plane.likely) * size);
 }
 
+/** The same of a length along the print axis. */
+export function axialResidual(
+  { printer, material }: { readonly printer: Printer; readonly material: Material },
+  length: number,
+): Measured {
+  const { axial } = material.shrink;
+  const left = printer.compensation.shrink === 'none' ? -axial.likely * length : 0;
+  return plusMinus(left, (axial.most - axial.likely) * length);
+}
+
 /**
  * How a printed hole comes out against what was wanted, on the diameter: shrink, and what is left of the printer's own hole
  * offset, or all of it where nobody compensates.

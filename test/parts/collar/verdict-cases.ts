@@ -11,6 +11,29 @@ export const COLLAR_CASES: VerdictCases = {
     perhaps: [PLAIN, { shaft: '9.98 ± 0.05 mm' }],
     no: [PLAIN, { bearing: 'F8-16' }],
   },
+  'thread-clearance': {
+    yes: [THREADED, {}],
+    // a thick body spreads by little, and where no standard places flanks against crests they are in doubt by 0.18 mm
+    perhaps: [THREADED, { screw: { designation: undefined, flank_angle: 15, pitch: 2 }, outside_diameter: 60 }],
+    no: [THREADED, { fit: { diametral: -0.2, axial: 0.1 } }],
+  },
+  'thread-pitch-error': {
+    yes: [THREADED, {}],
+    but: [THREADED, { length: 12 }],
+    no: [THREADED, { length: 60 }],
+  },
+  'print-layers': {
+    // a pitch of 2 mm has 12.5, 8.3 and 5 layers
+    yes: [THREADED, { printer: { layer: 0.16 } }],
+    but: [THREADED, { printer: { layer: 0.24 } }],
+    no: [THREADED, { printer: { layer: 0.4, nozzle: 0.8 } }],
+  },
+  'print-thread-depth': {
+    // 1 mm deep, lines of 0.45, 0.675 and 1.1 mm
+    yes: [THREADED, {}],
+    but: [THREADED, { printer: { nozzle: 0.6 } }],
+    no: [THREADED, { printer: { nozzle: 1, line_width: 1.1 } }],
+  },
   'axial-grip': {
     yes: [PLAIN, {}],
     but: [PLAIN, { ...CRESTS, motor: { torque: 2 }, hold: { degreased: 'yes' } }],

@@ -7,6 +7,7 @@ import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
 import { axialGrip, bothWays, frictionAlone, pinHold, threadHold, turnGrip } from './hold.js';
 import { bearingBore, bearingCentre, bearingRating, runsOn, seatBacking, seatPressure, seatRunout } from './seat.js';
+import { THREAD_CHECKS } from './thread.js';
 
 /** What holds for every body that is clamped on a shaft, and is asked of a collar, which takes no torque. */
 const OF_HELD = [
@@ -33,6 +34,7 @@ const softens: Check<CollarDesign> = {
 export const COLLAR_CHECKS: readonly Check<CollarDesign>[] = askedWhereItHangs<CollarDesign>(
   [
     bearingBore,
+    ...THREAD_CHECKS,
     axialGrip,
     frictionAlone,
     bothWays,

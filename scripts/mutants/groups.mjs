@@ -57,11 +57,12 @@ export const FOLDERS = {
     'test/parts/nut/checks/*.test.ts',
     'test/parts/common/{slab,bolting,pocket-floor,profile-checks}.test.ts',
   ],
-  'parts/nut/variants/{checks,twin-checks,twin,split-hold,nut-seat,anti-backlash,borne-share}.ts': [
+  'parts/nut/variants/{checks,twin-checks,twin,split-hold,nut-seat,anti-backlash}.ts': [
     'test/parts/nut/{family,by-hand}.test.ts',
     'test/parts/nut/variants/*.test.ts',
   ],
   'parts/nut/variants/nut-held.ts': ['test/parts/nut/variants/nut-held.test.ts'],
+  'parts/common/borne-share.ts': ['test/parts/nut/{family,by-hand}.test.ts', 'test/parts/nut/variants/*.test.ts'],
   'parts/nut/variants/key-bending.ts': ['test/parts/nut/variants/by-hand.test.ts'],
   'parts/nut/variants/slit-takes.ts': ['test/parts/nut/variants/slit-takes.test.ts'],
   'parts/adapter/checks': [

@@ -27,6 +27,7 @@ import { type CarriageSide, carriageSide, type NutSide, nutSide, type Registers,
 
 /** A metal nut that takes over if the working one fails. */
 export interface CatchNut {
+  readonly acrossFlats: number;
   readonly height: number;
   readonly gap: number;
 }
@@ -120,7 +121,13 @@ export function designAdapter(sheet: AdapterSheet, presets: PresetTexts): Adapte
     ...(spacers ? { spacers } : {}),
     ...(screw ? { screw } : {}),
     ...(sheet.catch_nut
-      ? { catchNut: { height: sheet.catch_nut.height.value, gap: sheet.catch_nut.gap ?? CATCH_GAP.usual } }
+      ? {
+          catchNut: {
+            acrossFlats: sheet.catch_nut.across_flats.value,
+            height: sheet.catch_nut.height.value,
+            gap: sheet.catch_nut.gap ?? CATCH_GAP.usual,
+          },
+        }
       : {}),
     seatHeight,
     material,

@@ -26,6 +26,7 @@ export function boreRemedies(design: AdapterDesign, { pass }: LimitsInForce): re
 /** The bore that lets the nut in, by its field; a slot has no diameter. */
 function widened({ layout, carriage }: AdapterDesign, { of, room }: BoreEntered, least: number): [string, number][] {
   const missing = least - room.least;
+  if (of === 'step') return [['plate.step.diameter', tenths(layout.plate.outerStep!.diameter + missing)]];
   if (of === 'plate') return [['plate.bore', tenths(layout.plate.bore + missing)]];
   return carriage.bore ? [['carriage.bore', tenths(carriage.bore.likely + missing)]] : [];
 }

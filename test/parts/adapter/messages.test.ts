@@ -127,6 +127,19 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     },
     /^0.5 mm in the carriage's opening/,
   ],
+  // flange 22 mm: its step is wider, or the flange rides on its edge
+  [
+    'mount-bore',
+    EXACT,
+    { register: { nut: 'none' }, plate: { step: { diameter: 21.6, depth: 2 } } },
+    /^-0\.4 mm in the plate's step, on whose floor the flange is to lie; .*\(plate\.step\.diameter: 22\.2 mm\)/,
+  ],
+  [
+    'mount-bore',
+    EXACT,
+    { register: { nut: 'none' }, plate: { step: { diameter: 24, depth: 2 }, bore: 10.7 } },
+    /^0\.5 mm in the plate's bore$/,
+  ],
   // on sleeves of 5 mm: (5.6 − 5)/2 in the holes, (10.6 − 10.2)/2 in the bore, (30.3 − 30)/2 in the step
   ['mount-float', FREE, {}, /^the nut floats on sleeves: 0.3 mm sideways/],
   ['mount-float', FREE, bore(10.6), /^the nut floats on sleeves: 0.2 mm sideways/],

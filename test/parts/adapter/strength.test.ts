@@ -427,6 +427,52 @@ describe('a plate whose screws stand on one side', () => {
   });
 });
 
+describe('nut-seat', () => {
+  const caught = (changes: Tree = {}) =>
+    found(
+      'nut-seat',
+      changed(
+        {
+          screw: 'Tr8x2',
+          catch_nut: { across_flats: 13, height: 6.5 },
+          nut: { flange: { diameter: 32 }, stands: 'away', holes: { circle: 25 } },
+          register: { nut: 'none' },
+          plate: { thickness: 12, bore: 9, outline: { shape: 'round', size: undefined, diameter: 130 } },
+          carriage: { bore: 14 },
+          duty: { load: 100, temperature: 23 },
+        },
+        changes,
+      ),
+    )!;
+
+  // 12 − 6.5 − 0.8 = 4.7 mm; twice 100 N on a foot of 13·π = 40.84 mm: τ 1.042, (13 − 9)/4 = 1 mm of arm: 6·1.042/4.7 = 1.330 MPa;
+  // 2·√(1.330² + 3·1.042²) = 4.483 MPa, of half of 44 MPa for a moment; standing half of it, 2.241 MPa, of 0.2·44 for years
+  it('is the ledge that a catch nut falls on', () => {
+    // what crazes it is a little less than that
+    expect(caught().value).toBeGreaterThan(2.241 / (0.2 * 44));
+    expect(caught().value).toBeLessThan(2.241 / (0.18 * 44));
+    expect(caught().verdict).toBe('pass');
+    expect(caught().message).toMatch(/^2\.24 MPa of tension on a floor of 4\.7 mm under 100 N/);
+  });
+
+  // 0.85 mm: τ 2.881 and 20.33 MPa under 100 N, 2·√(20.33² + 3·2.881²) = 41.9 MPa
+  it('fails where its pocket leaves a skin', () => {
+    const skin = caught({ plate: { thickness: 8.15 } });
+    expect(skin).toMatchObject({ verdict: 'fail', grave: true });
+    expect(skin.value! / caught().value!).toBeCloseTo(41.88 / 2.241, 1);
+    expect(skin.message).toContain('on a floor of 0.85 mm');
+  });
+
+  it('presses alone where the carriage is under all of the nut', () => {
+    // π/4·(13² − 9²) = 69.1 mm²
+    expect(caught({ plate: { thickness: 8.15 }, carriage: { bore: 12 } }).message).toMatch(
+      /^(1\.45|2\.89) MPa of pressure/,
+    );
+    expect(caught({ plate: { thickness: 8.15 }, carriage: { bore: 12, offset: [0.6, 0] } }).verdict).toBe('fail');
+    expect(found('nut-seat')).toBeUndefined();
+  });
+});
+
 describe('machine-thread', () => {
   // M4 has 4 mm: 8, 3 and 1.9 mm of carriage; the nut's flange of 3.5 mm for M3
   it('is what tapped carriages and nuts have of it, in diameters', () => {

@@ -42,6 +42,15 @@ export const FLOATING = {
   carriage: { holes: { count: 4, circle: 44, diameter: 3.4, screw: 'M3' } },
   plate: { thickness: 8, outline: { shape: 'round', diameter: 58 } },
 } as const;
+/** A metal nut in the plate, under a nut that stands away. */
+const CAUGHT = {
+  screw: 'Tr8x8(P2)',
+  catch_nut: METAL,
+  nut: { flange: { diameter: 32 }, stands: 'away', holes: { circle: 25 } },
+  carriage: { bore: 28, joint: 'counterbore', holes: { circle: 40 } },
+  plate: { thickness: 12, outline: { shape: 'hull', diameter: undefined } },
+  register: { nut: 'none' },
+} as const;
 /** The nut between two keys, free to lift. */
 const KEYS = {
   kind: 'floating',
@@ -221,6 +230,12 @@ export const ADAPTER_CASES: VerdictCases = {
     yes: [PLAIN, {}],
     no: [PLAIN, { duty: { load: 800 } }],
     'not-told': [PLAIN, { duty: undefined }],
+  },
+  // a pocket of 7.3 mm leaves 4.7 mm of 12, over an opening of 28 mm
+  'nut-seat': {
+    yes: [PLAIN, CAUGHT],
+    no: [PLAIN, { ...CAUGHT, plate: { ...CAUGHT.plate, thickness: 8.5 }, duty: { load: 200 } }],
+    'not-told': [PLAIN, { ...CAUGHT, duty: { load: undefined } }],
   },
   'catch-nut': {
     yes: [PLAIN, { screw: 'Tr8x2' }],

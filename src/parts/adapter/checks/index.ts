@@ -2,6 +2,7 @@ import type { Check } from '../../../judge/check.js';
 import { heat, shrinkAppliedOnce } from '../../common/checks.js';
 import type { AdapterDesign } from '../dimensions.js';
 import { carriageWall } from './carriage-wall.js';
+import { catchSeat } from './catch-seat.js';
 import {
   boughtThread,
   carriageClamp,
@@ -66,6 +67,7 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   plateBending,
   plateSag,
   endStop,
+  catchSeat,
   catchNut,
   printSupport,
   shrinkAppliedOnce,

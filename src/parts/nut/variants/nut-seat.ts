@@ -1,10 +1,7 @@
 import { type Check, hard } from '../../../judge/check.js';
 import { plain } from '../../../units/format.js';
+import { borneShare, SUDDEN } from '../../common/borne-share.js';
 import type { NutDesign } from '../dimensions.js';
-import { borneShare } from './borne-share.js';
-
-/** A metal nut that takes over falls onto its seat: twice the load for a moment. @source textbook-design, sudden load */
-const SUDDEN = 2;
 
 /** What a bought nut rests on: the floor of its pocket. */
 export function seatOf({ family, catchPocket, finished }: NutDesign) {

@@ -4,9 +4,9 @@ import { spreadForce } from '../../../mechanics/thread/spread.js';
 import { socketCapScrew } from '../../../standards/fasteners/cap-screw.js';
 import { washer } from '../../../standards/fasteners/washer.js';
 import { plain, worked } from '../../../units/format.js';
+import { borneShare } from '../../common/borne-share.js';
 import { stallForce } from '../../common/stall-force.js';
 import type { NutDesign } from '../dimensions.js';
-import { borneShare } from './borne-share.js';
 
 /** The screw wedges halves and slit open; the closing screws' heads press on the plastic against it. */
 export const splitHold: Check<NutDesign> = {

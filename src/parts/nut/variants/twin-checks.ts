@@ -1,9 +1,9 @@
 import { type Check, notJudged, soft, valued } from '../../../judge/check.js';
 import { DRY_PRINT_MOST, DRY_PRINT_WORDS, FRICTION } from '../../../mechanics/friction.js';
 import { plain } from '../../../units/format.js';
+import { borneShare } from '../../common/borne-share.js';
 import { CREST_SHARE } from '../../common/hold-figures.js';
 import type { NutDesign } from '../dimensions.js';
-import { borneShare } from './borne-share.js';
 
 type NutCheck = Check<NutDesign>;
 const about = { group: 'family', source: 'derived: moments about the screw', unit: '' } as const;

@@ -1,11 +1,23 @@
-import { type Bounds, notJudged, type Outcome, valued } from '../../../judge/check.js';
-import { type AskedStress, allowableStress, standingDuration } from '../../../mechanics/strength/allowable.js';
-import { ROOM } from '../../../mechanics/strength/plastic.js';
-import { plain, worked } from '../../../units/format.js';
-import { exactly } from '../../../units/measured.js';
-import { usedShare } from '../../common/load-cases.js';
-import { stallForce } from '../../common/stall-force.js';
-import type { NutDesign } from '../dimensions.js';
+import { type Bounds, notJudged, type Outcome, valued } from '../../judge/check.js';
+import { type AskedStress, allowableStress, standingDuration } from '../../mechanics/strength/allowable.js';
+import { ROOM } from '../../mechanics/strength/plastic.js';
+import type { Material } from '../../presets/material.js';
+import type { Screw } from '../../sheet/resolve-screw.js';
+import type { DutySheet } from '../../sheet/sections/duty.js';
+import { plain, worked } from '../../units/format.js';
+import { exactly } from '../../units/measured.js';
+import { usedShare } from './load-cases.js';
+import { stallForce } from './stall-force.js';
+
+/** A metal nut that takes over falls onto its seat: twice the load for a moment. @source textbook-design, sudden load */
+export const SUDDEN = 2;
+
+/** What bears the load of a nut. */
+interface Bearing {
+  readonly duty: DutySheet;
+  readonly material: Material;
+  readonly screw: Screw;
+}
 
 /** Stresses that a force on the nut sets up somewhere in it. */
 export type StressesUnder = (
@@ -20,7 +32,7 @@ export type StressesUnder = (
  * @param sudden  how many times the load comes down at once, 1 where it does not
  */
 export function borneShare(
-  design: NutDesign,
+  design: Bearing,
   { max = 1 }: Bounds,
   { stresses, sudden, where, cure }: { stresses: StressesUnder; sudden: number; where: string; cure: string },
 ): Outcome {

@@ -17,6 +17,7 @@ import { readYaml } from '../sheet/read-yaml.js';
 import { resolveScrew, type Screw } from '../sheet/resolve-screw.js';
 import type { CarriedDuty } from '../sheet/sections/duty.js';
 import { validate } from '../sheet/validate.js';
+import { withoutField } from '../sheet/without-field.js';
 import { type Fault, InputError } from '../units/faults.js';
 import { plain } from '../units/format.js';
 import { CALIPERS } from '../units/measured.js';
@@ -82,9 +83,9 @@ function worked(written: unknown, locate: Locate, { presets = SHIPPED, kinds = K
     sheet.old?.screw && resolved(sheet.old.screw, 'old.screw', { calipers, presets, assumptions: new Assumptions() });
   const before = followsOf(sheet, first, screw, calipers);
   // who joins and who holds is known now; what a holder wants of its neighbours moves the lengths once more
-  const second = designsOf(typed, roles, before.follows, presets);
+  const second = designsOf(bySpan(typed, sheet, before.along), roles, before.follows, presets);
   const { along, follows } = followsOf(sheet, second, screw, calipers);
-  const parts = designsOf(typed, roles, follows, presets);
+  const parts = designsOf(bySpan(typed, sheet, along), roles, follows, presets);
   const duty = dutyOf(sheet, follows, along, assumptions);
   noteNeighbours(sheet, along, follows.thrustBearing, assumptions);
   const made: AxisDesign = {
@@ -120,6 +121,11 @@ function followsOf(sheet: AxisSheet, parts: readonly AxisPart[], screw: Screw, c
   return { along, follows: followsFrom({ sheet, parts, along, lead: screw.lead }) };
 }
 
+/** What parts read of the axis: a free length that is told shorter than its lengths give is left out, and follows from these. */
+function bySpan(typed: Fields, { duty }: AxisSheet, { span }: Along): Fields {
+  return (figureOf(span)?.most ?? 0) > (duty?.span ?? Infinity) ? withoutField(typed, ['duty', 'span']) : typed;
+}
+
 /** What is taken to stand at the motor end, where nobody says more than which parts the axis has. */
 function noteNeighbours(
   { thrust_bearing: told, lengths = {} }: AxisSheet,
@@ -152,7 +158,7 @@ function dutyOf(
   return {
     ...drive,
     ...(mounting === undefined ? {} : { axis: mounting === 'horizontal' ? 'horizontal' : 'vertical' }),
-    ...(duty.span === undefined && span ? { span: span.most } : {}),
+    ...(span && span.most > (duty.span ?? 0) ? { span: span.most } : {}),
     ends: assumptions.or(duty.ends, 'duty.ends', ends, why),
     motor: driven,
   };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { AXIS_CHECKS, AXIS_QUESTIONS } from '../../src/axis/checks/index.js';
-import { found } from '../support/axis-sheets.js';
+import { designed, found } from '../support/axis-sheets.js';
 import { AXIS_CASES, COLLAR, HELD } from './verdict-cases.js';
 
 describe('checks across the parts of an axis', () => {
@@ -36,6 +36,36 @@ describe('figures', () => {
     expect(row.message).toContain('lengths.start, 30 mm, lies inside the coupling: it ends at 52.9');
     expect(row.message).toContain('lengths.moving, 5 mm, is less than the nut alone: it is 18 long');
     expect(found('axis-travel', { lengths: { start: '53 mm' } })?.message).not.toMatch(/lengths\./);
+  });
+
+  it('a free length that is told shorter than the lengths give does not count', () => {
+    // the ring ends at 335 ± 0.03 mm, the coupling at 52.9: 282.13 at most
+    const told = (span: string) => found('axis-column', { duty: { span } })!.value!;
+    const byLengths = found('axis-column')!.value!;
+    expect(told('200 mm')).toBe(byLengths);
+    // Euler: as the square of the length
+    expect(told('564.26 mm')).toBeCloseTo(4 * byLengths, 2);
+    const spanOf = (span: string) => {
+      const { sheet } = designed({ duty: { span } }).parts.find(({ role }) => role === 'nut')!;
+      return (sheet.duty as { span: unknown }).span;
+    };
+    expect([spanOf('200 mm'), spanOf('300 mm')]).toEqual(['282.13 mm', '300 mm']);
+    expect(found('axis-span', { duty: { span: '260 mm' } })?.message).toContain('the longer is judged');
+  });
+
+  it('a frame that leaves no room at all is a travel that fails, and no span that nobody told', () => {
+    // the coupling ends at 52.9
+    expect(found('axis-travel', { lengths: { clear: '40 mm' } })?.word).toBe('no');
+  });
+
+  it('less warmth, and less grit, than around the axis is a contradiction; more warmth is none', () => {
+    const said = (duty: object, axis: object = {}) => found('axis-told', { duty: axis, parts: { nut: { duty } } })!;
+    expect(said({ temperature: '15 C' }).message).toBe(
+      'nut says duty.temperature: 15 where it is 26; leave it out, and it follows from the axis',
+    );
+    expect(said({ temperature: '40 C' }).word).toBe('yes');
+    expect(said({ dust: 'no' }, { dust: 'yes' }).word).toBe('no');
+    expect(said({ dust: 'no' }).word).toBe('yes');
   });
 
   it('the heat of air that is warmer than the motor', () => {

@@ -6,6 +6,7 @@ import { driveView } from '../../parts/common/drive-view.js';
 import { type Fields, isFields } from '../../sheet/fields-map.js';
 import { inInches } from '../../sheet/inches.js';
 import { dotted } from '../../sheet/path.js';
+import type { Screw } from '../../sheet/resolve-screw.js';
 import { shown } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
@@ -19,7 +20,8 @@ const about = { group: 'agrees', question: 'agrees', unit: '', source: 'derived:
 /**
  * One screw runs through every part.
  *
- *     n = parts whose screw is not the axis's in form, starts, major (by over 0.1 mm) or pitch (by over 0.005 mm)
+ *     n = parts whose screw is not the axis's in form, starts, major (by over 0.1 mm), pitch (by over 0.005 mm), or in pitch or minor
+ *         diameter (by over 0.05 mm beyond what both are uncertain by)
  */
 const sameScrew: AxisCheck = {
   ...about,
@@ -31,7 +33,9 @@ const sameScrew: AxisCheck = {
   run: ({ parts, screw }) => {
     const own = driveView(screw);
     const others = parts.flatMap(({ role, facts }) => {
-      const differs = facts.screw ? threadDifferences(own, driveView(facts.screw)) : [];
+      const differs = facts.screw
+        ? [...threadDifferences(own, driveView(facts.screw)), ...flankDifferences(screw, facts.screw)]
+        : [];
       return differs.length === 0 ? [] : [`${role}: ${differs.join(', ')}`];
     });
     const made = parts.filter(({ facts }) => facts.screw).map(({ role }) => role);
@@ -39,6 +43,22 @@ const sameScrew: AxisCheck = {
     return valued(exactly(others.length), `${found}${others.length === 0 ? '' : '; say the screw once, above'}`);
   },
 };
+
+/** Two readings of one diameter, beyond what both are uncertain by, mm. @source common-practice */
+const SAME_DIAMETER = 0.05;
+
+/** Diameters of the flanks and roots in which two screws are not one: by them a nut is cut, whatever their crests measure. */
+function flankDifferences(a: Screw, b: Screw): string[] {
+  const sizes = [
+    ['pitch diameter', a.pitchDiameter, b.pitchDiameter],
+    ['minor diameter', a.minor, b.minor],
+  ] as const;
+  return sizes.flatMap(([name, one, other]) =>
+    Math.max(one.least - other.most, other.least - one.most) > SAME_DIAMETER
+      ? [`${name} ${plain(one.likely, 2)} and ${plain(other.likely, 2)} mm`]
+      : [],
+  );
+}
 
 /**
  * A nut of the other hand does not go on.
@@ -110,15 +130,18 @@ const DUTY_OF_THE_AXIS = [
   'moving',
   'on_time',
   'cycle',
+  'grease',
+  'regrease',
+  'dust',
 ];
-/** Forces that go whole through all, but for a load that nuts share, and the length that is free: how far a part may say less. */
-const NO_LESS = { load: 1, upward: 1, span: 1.05 } as const;
+/** Forces that go whole through all, but for a load that nuts share, the length that is free, the air: how far a part may say less. */
+const NO_LESS = { load: 1, upward: 1, span: 1.05, temperature: 1 } as const;
 
 /**
  * What a part says of its neighbours must be what is there, and what the axis says what its parts are.
  *
  *     n = fields on neighbours, duty and motor in which a part says another value than the axis,
- *         forces and spans that a part says smaller, of nuts the load that they say together,
+ *         forces, spans and warmth that a part says smaller, of nuts the load that they say together,
  *         and fields in which the axis says another value than its mounting, its collar, its holder or its feed give
  */
 const oneStory: AxisCheck = {
@@ -179,7 +202,7 @@ function runsAs({ sheet: { mounting } }: AxisDesign): 'horizontal' | 'vertical' 
   return mounting && (mounting === 'horizontal' ? 'horizontal' : 'vertical');
 }
 
-/** Forces and length of the axis that a part is judged by less of. */
+/** Forces, length and warmth of the axis that a part is judged by less of. */
 function lighter({ role, own, facts }: AxisPart, { sheet, follows, units }: AxisDesign): string[] {
   const names = Object.keys(NO_LESS) as (keyof typeof NO_LESS)[];
   const said = dutyOf(own.duty, names, units);

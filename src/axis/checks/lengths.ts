@@ -142,7 +142,7 @@ const shaftRoom: AxisCheck = {
 };
 
 /**
- * A span that somebody tells should be that of the lengths.
+ * A span that somebody tells should be that of the lengths; the longer of both is judged.
  *
  *     ratio = (place of the holder, or of the screw's free end, − end of the coupling) / duty.span
  */
@@ -158,7 +158,8 @@ const span: AxisCheck = {
     const value = figureOf(along.span);
     const given = sheet.duty?.span;
     if (given === undefined || !value) return undefined;
-    const cure = value.most > 1.05 * given ? '; leave duty.span out, and it follows from the lengths' : '';
+    const cure =
+      value.most > 1.05 * given ? '; the longer is judged: leave duty.span out, and it follows from the lengths' : '';
     return valued(
       scaled(value, 1 / given),
       `${plain(value.likely, 0)} mm by the lengths, ${plain(given, 0)} mm told${cure}`,

@@ -51,6 +51,20 @@ describe('one screw through all', () => {
     expect(row.message).toMatch(/^axis and old-nut: .*; say the screw once, above$/);
   });
 
+  it('is one by its flanks and roots too, beyond what both readings are uncertain by and 0.05 mm', () => {
+    const axis = screw('Tr10x2', { pitchDiameter: plusMinus(8.9, 0.03), minor: plusMinus(7.6, 0.03) });
+    const with_ = (more: Some) =>
+      found('axis-screw', { screw: axis, parts: [part('nut', { screw: { ...axis, ...more } as typeof TR10 })] })!;
+    // 8.9 − 0.03 − (8.2 + 0.03) = 0.64
+    const other = with_({ pitchDiameter: plusMinus(8.2, 0.03) });
+    expect(other).toMatchObject({ word: 'no', value: 1 });
+    expect(other.message).toContain('nut: pitch diameter 8.9 and 8.2 mm');
+    expect(with_({ minor: plusMinus(7, 0.03) }).message).toContain('nut: minor diameter 7.6 and 7 mm');
+    // 0.04 and 0.06 mm beyond 0.03 on either side
+    expect(with_({ pitchDiameter: plusMinus(9, 0.03) }).word).toBe('yes');
+    expect(with_({ pitchDiameter: plusMinus(9.02, 0.03) }).word).toBe('no');
+  });
+
   it('has one hand', () => {
     expect(found('axis-hand')).toMatchObject({ word: 'yes', value: 0, message: 'all are right-hand' });
     const left = part('left', { screw: screw('Tr10x2-LH') });
@@ -447,7 +461,7 @@ describe('lengths along the screw', () => {
       found('axis-span', { along: { span: value }, sheet: given === undefined ? {} : { duty: { span: given } } });
     expect(span(280)).toMatchObject({ word: 'yes', value: 1, message: '280 mm by the lengths, 280 mm told' });
     expect(span(250)).toMatchObject({ word: 'but', value: 1.12 });
-    expect(span(250)!.message).toMatch(/; leave duty.span out/);
+    expect(span(250)!.message).toMatch(/; the longer is judged: leave duty.span out/);
     expect(span(undefined)).toBeUndefined();
     expect(span(280, missing('lengths.clear'))).toBeUndefined();
     expect(found('axis-span', { along: { span: told(280, '') } })).toBeUndefined();

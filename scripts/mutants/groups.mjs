@@ -78,7 +78,7 @@ export const FOLDERS = {
     'test/parts/sleeve/{by-hand,checks,held-in,least-wall,sleeve,verdicts}.test.ts',
     'test/parts/common/axial-path.test.ts',
   ],
-  'parts/collar/checks': ['test/parts/collar/{by-hand,messages,thread-fit,verdicts}.test.ts'],
+  'parts/collar/checks': ['test/parts/collar/{by-hand,flats,messages,thread-fit,verdicts}.test.ts'],
   'parts/common/bearing-rating.ts': ['test/parts/common/bearing-rating.test.ts'],
   'parts/common/pocket-floor.ts': ['test/parts/common/pocket-floor.test.ts'],
   'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],

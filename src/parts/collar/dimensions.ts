@@ -4,6 +4,8 @@ import type { Printer } from '../../presets/printer.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
+import { fault } from '../../units/faults.js';
+import { plain } from '../../units/format.js';
 import { pullAsked } from '../common/axial-grip.js';
 import type { AxialPath } from '../common/axial-path.js';
 import { resolveShaft, roundShaft, type Shaft } from '../common/bore.js';
@@ -66,6 +68,7 @@ export function designCollar(sheet: CollarSheet, presets: PresetTexts): CollarDe
     ...defined({ mounting: sheet.mounting, load: duty.load, upward: duty.upward, span: duty.span }),
   };
   const bearing = bearingOf(sheet, shaft);
+  requireReach(sheet, bearing);
   const life = { material, retighten, reversing: true, temperature: temperature.at };
   const task = { shaft, screw, bearing, pull: pullAsked(axial).needed, life, printer };
   const laid = layOutCollar({ ...sheet, bore: kind }, task, assumptions);
@@ -76,7 +79,7 @@ export function designCollar(sheet: CollarSheet, presets: PresetTexts): CollarDe
     name: sheet.name,
     finished: laid.plan,
     printed,
-    shaft,
+    shaft: laid.shaft,
     grip: laid.grip,
     clearance: laid.clearance,
     ...defined({ screw, fit: laid.fit, bearing, jam }),
@@ -92,6 +95,17 @@ export function designCollar(sheet: CollarSheet, presets: PresetTexts): CollarDe
     limits: sheet.limits ?? {},
     densities: { [material.name]: material.density },
   };
+}
+
+/** A shaft that ends in the bearing does not reach the collar behind it. */
+function requireReach({ shaft, turned_end }: CollarSheet, bearing: CollarBearing | undefined): void {
+  const length = (shaft ?? turned_end)?.length;
+  if (length === undefined || !bearing || length > bearing.height) return;
+  throw fault(
+    `${shaft ? 'shaft' : 'turned_end'}.length`,
+    `${plain(length)} mm`,
+    `must be above the ${plain(bearing.height)} mm of the bearing, behind which the collar holds it`,
+  );
 }
 
 /** A screw by its crests or its thread, its turned end, or a shaft; the keyway of a keyed one is left to its hub. */

@@ -6,6 +6,11 @@ import { ownWalls } from './walls.js';
 /** A collar is not turned against its shaft: nothing is asked of its torque. */
 const NO_TORQUE = { working: 0, words: 'no torque', motor: 0, falls: false };
 
+/** Length over which the shaft fills its collar: what its told length leaves behind the bearing. */
+export function engagedIn({ finished, shaft, bearing }: CollarDesign): number {
+  return Math.min(boreEnd(finished), (shaft.length ?? Infinity) - (bearing?.height ?? 0));
+}
+
 /** The shaft in its collar. */
 export function heldIn(design: CollarDesign): HeldView {
   const { finished, shaft, grip, clearance, temperature, material, printer, retighten } = design;
@@ -16,7 +21,7 @@ export function heldIn(design: CollarDesign): HeldView {
     shaft,
     grip,
     clearance,
-    engagement: boreEnd(finished),
+    engagement: engagedIn(design),
     outside,
     bore,
     slit: { width: slit, length, web: false, ...(halves ? { through: true as const } : {}) },

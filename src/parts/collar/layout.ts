@@ -7,7 +7,7 @@ import type { Screw } from '../../sheet/resolve-screw.js';
 import { SPRING_PINS } from '../../standards/fasteners/spring-pin.js';
 import { fault } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
-import { type Bore, boreFor, boreReach, type Shaft } from '../common/bore.js';
+import { type Bore, boreReach, fittedThrough, noteUntoldFlat, roomyBoreFor, type Shaft } from '../common/bore.js';
 import { borePlay } from '../common/bore-play.js';
 import { chooseClamp, clampWords, leastRadiusFor } from '../common/choose-clamp.js';
 import { type Clamp, clampHeights, fitClamp, leastClampRadius, SLIT_WIDTH } from '../common/clamp.js';
@@ -36,6 +36,8 @@ const D = {
 /** A collar laid out at finished sizes. */
 export interface LaidCollar {
   readonly plan: CollarPlan;
+  /** round where its flats do not reach through the collar */
+  readonly shaft: Shaft;
   readonly grip: Grip & { readonly clamp: ClampScrews };
   readonly clearance: number;
   readonly fit?: Fit;
@@ -67,19 +69,22 @@ export function layOutCollar(sheet: CollarSheet, task: CollarTask, assumptions: 
   const outside = outsideFor(sheet, { bore: held.bore, clamp: grip.clamp, bearing: task.bearing, lip }, assumptions);
   const pin = pinOf(sheet, task.screw);
   const { clamp, length } = clampIn(sheet, { ...held, outside, clamp: grip.clamp, lip, pin, task }, assumptions);
+  const through = length - (lip?.depth ?? 0);
+  const { shaft, bore } = fittedThrough(task.shaft, held.bore, through);
+  noteUntoldFlat(task.shaft, sheet.shaft ? 'shaft' : 'turned_end', through, assumptions);
   const plan: CollarPlan = {
     outside,
     length,
     chamfer: D.chamfer,
     slit: SLIT_WIDTH,
     halves,
-    bore: held.bore,
+    bore,
     ...(held.thread ? { thread: held.thread } : {}),
     clamp,
-    ...(pin === undefined ? {} : { pin: { hole: pin, height: (length - (lip?.depth ?? 0)) / 2 } }),
+    ...(pin === undefined ? {} : { pin: { hole: pin, height: through / 2 } }),
     ...(lip ? { lip } : {}),
   };
-  return { plan, grip, clearance: held.clearance, ...(held.fit ? { fit: held.fit } : {}) };
+  return { plan, shaft, grip, clearance: held.clearance, ...(held.fit ? { fit: held.fit } : {}) };
 }
 
 interface HeldBore {
@@ -94,7 +99,7 @@ function boreOf(sheet: CollarSheet, { shaft, screw, life: { material } }: Collar
   if (sheet.bore !== 'thread' || !screw) {
     const place = { field: 'hold', shaft, clamped: true, material };
     const { clearance, friction } = holdFigures(sheet.hold ?? {}, place, notes);
-    return { bore: boreFor(shaft, clearance), clearance, friction };
+    return { bore: roomyBoreFor(shaft, clearance), clearance, friction };
   }
   const fit = threadFit(sheet, notes);
   const tooth = nutThread({

@@ -122,14 +122,26 @@ export function fitted(shaft: Shaft, roomy: Bore, { depth, bored }: Inserted): {
   const from = Math.max(0, depth - flatLength);
   if (form !== 'd' && form !== 'double-d') return { shaft: { ...shaft, flatLength: Math.max(0, bored - from) }, bore };
   const flatFrom = from > 0 ? rounded(from + RUN_OUT) : 0;
-  if (bored - flatFrom < LEAST_FLAT * shaft.diameter.likely) {
-    const { across: _, flatLength: _none, ...plain } = shaft;
-    return { shaft: { ...plain, form: 'round' }, bore: { form: 'round', diameter: bore.diameter } };
-  }
+  if (bored - flatFrom < LEAST_FLAT * shaft.diameter.likely) return withoutFlats(shaft, bore);
   return {
     shaft: { ...shaft, flatLength: bored - flatFrom },
     bore: { ...bore, ...(flatFrom > 0 ? { flatFrom } : {}) },
   };
+}
+
+/** A round shaft, and the bore for it, in place of one whose flats are not to be used. */
+function withoutFlats(shaft: Shaft, bore: Bore): { shaft: Shaft; bore: Bore } {
+  const { across: _, flatLength: _none, ...plain } = shaft;
+  return { shaft: { ...plain, form: 'round' }, bore: { form: 'round', diameter: bore.diameter } };
+}
+
+/**
+ * The same where flats are told that do not reach all through a bore, which may stand anywhere on its shaft: that is round all along.
+ */
+export function fittedThrough(shaft: Shaft, roomy: Bore, length: number): { shaft: Shaft; bore: Bore } {
+  const { flatFrom: _from, ...bore } = roomy;
+  const isFlat = shaft.form === 'd' || shaft.form === 'double-d';
+  return isFlat && (shaft.flatLength ?? length) < length - 1e-9 ? withoutFlats(shaft, bore) : { shaft, bore };
 }
 
 /** A flat of which nobody tells how long it is reaches as far as its shaft goes in: that is listed. */

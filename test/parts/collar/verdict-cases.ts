@@ -95,6 +95,12 @@ export const COLLAR_CASES: VerdictCases = {
     no: [PLAIN, { duty: { load: 20_000 } }],
     'not-told': [PLAIN, { duty: { temperature: undefined } }],
   },
+  'shaft-engagement': {
+    // behind a bearing of 9 mm
+    yes: [PLAIN, { shaft: { diameter: '9.99 ± 0.01 mm', length: 40 } }],
+    but: [PLAIN, { shaft: { diameter: '9.99 ± 0.01 mm', length: 19 }, length: 14 }],
+    no: [PLAIN, { shaft: { diameter: '9.99 ± 0.01 mm', length: 12 }, length: 14 }],
+  },
   'clamp-pressure': {
     yes: [PLAIN, { hold: { tightening: '0.5 N m' } }],
     no: [PLAIN, { hold: { tightening: '4 N m' } }],

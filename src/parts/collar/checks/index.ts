@@ -5,6 +5,7 @@ import { heldChecks } from '../../common/held-checks.js';
 import { askedWhereItHangs } from '../../common/untold.js';
 import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
+import { shaftEngagement } from './engagement.js';
 import { axialGrip, bothWays, frictionAlone, pinHold, threadHold, turnGrip } from './hold.js';
 import { bearingBore, bearingCentre, bearingRating, runsOn, seatBacking, seatPressure, seatRunout } from './seat.js';
 import { THREAD_CHECKS } from './thread.js';
@@ -47,6 +48,7 @@ export const COLLAR_CHECKS: readonly Check<CollarDesign>[] = askedWhereItHangs<C
     seatBacking,
     seatPressure,
     bearingRating,
+    shaftEngagement,
     ...holding,
     softens,
     shrinkAppliedOnce,

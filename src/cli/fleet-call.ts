@@ -31,7 +31,7 @@ import { startMaker } from '../work/fleet/start-maker.js';
 import { readTable } from '../work/read-input.js';
 import { writeNewFile } from '../work/writer/files.js';
 import { EXIT } from './exit-codes.js';
-import { fleetLines, foreseenLines, lackLine, shortening, troubleLines } from './fleet-lines.js';
+import { fleetLines, foreseenLines, lackLine, pairLine, shortening, troubleLines } from './fleet-lines.js';
 import { progressLines } from './fleet-progress.js';
 import { type Io, widthOf } from './io.js';
 import { requireFormats } from './require-formats.js';
@@ -192,18 +192,25 @@ async function showForeseen(
   io: Io,
   least: number,
 ): Promise<number> {
-  const parts = await foresee(plan, stores, { kinds: KINDS, presets });
+  const { parts, pairs } = await foresee(plan, stores, { kinds: KINDS, presets });
   const odd = [...oddReadings(plan.parts)].flatMap(([{ machine }, found]) => found.map((one) => ({ machine, ...one })));
   const lacks = [...partsByMachine(plan)].flatMap((one) =>
     lackedRoles(one.machine, one.parts).map((role) => ({ machine: one.machine.name, role })),
   );
-  const lines = [...odd.map(({ machine, role, message }) => `${machine} ${role}: ${message}`), ...lacks.map(lackLine)];
+  const lines = [
+    ...odd.map(({ machine, role, message }) => `${machine} ${role}: ${message}`),
+    ...lacks.map(lackLine),
+    ...pairs.map(pairLine),
+  ];
   io.stdout.write(
     json
-      ? jsonText({ fleet: plan.fleet, parts, odd, lacks })
+      ? jsonText({ fleet: plan.fleet, parts, odd, lacks, pairs })
       : `${foreseenLines(parts, lines, widthOf(io)).join('\n')}\n`,
   );
-  const isWhole = lacks.length === 0 && parts.every(({ would }) => would === 'make' || would === 'reuse');
+  const isWhole =
+    lacks.length === 0 &&
+    parts.every(({ would }) => would === 'make' || would === 'reuse') &&
+    pairs.every(({ verdict }) => verdict !== 'fail');
   return Math.max(least, isWhole ? EXIT.done : EXIT.failed);
 }
 

@@ -1,5 +1,7 @@
 import { leftWords, STANDING_WORDS } from '../fleet/counts.js';
+import { acceptedAmong } from '../fleet/made-part.js';
 import type { MachineRows, Standing } from '../fleet/manifest.js';
+import type { PairFinding } from '../fleet/neighbours.js';
 import { WIDTH, wrapped } from '../output/terminal/layout.js';
 import { howMany, plain } from '../units/format.js';
 import type { Foreseen } from '../work/fleet/foresee.js';
@@ -29,23 +31,35 @@ export function fleetLines(
   return lines.flatMap((line) => fitted(line, width));
 }
 
-/** One line for everything that keeps a machine from being complete. */
+/** One line for everything that keeps a machine from being complete, and for each failed check that is accepted. */
 export function troubleLines({ machine: row, parts }: MachineRows): string[] {
   const { machine, lacks, odd, pairs } = row;
   return [
     ...odd.map(({ role, message }) => `  ${machine} ${role}: ${message}`),
     ...lacks.map((role) => `  ${lackLine({ machine, role })}`),
-    ...pairs
-      .filter(({ verdict }) => verdict !== 'pass')
-      .map(({ roles, verdict, message }) => `  ${machine}: ${loud(verdict)} ${roles.join(' and ')}: ${message}`),
+    ...pairs.filter(({ verdict }) => verdict !== 'pass').map((pair) => `  ${pairLine({ machine, ...pair })}`),
     ...parts
-      .filter(({ file }) => file === null)
-      .flatMap(({ role, verdict, reasons }) =>
-        reasons
-          .filter((reason) => !odd.some(({ message }) => message === reason))
-          .map((reason) => `  ${machine} ${role}: ${loud(verdict)} ${reason}`),
-      ),
+      .filter(({ role }, i) => parts.findIndex((other) => other.role === role) === i)
+      .flatMap((part) => partLines(part, odd)),
   ];
+}
+
+/** Why a part is not there, and what somebody accepted of it. */
+function partLines(
+  { machine, role, verdict, reasons, file }: MachineRows['parts'][number],
+  odd: MachineRows['machine']['odd'],
+): string[] {
+  const accepted = acceptedAmong(reasons);
+  const others = reasons.filter((one) => !accepted.includes(one) && !odd.some(({ message }) => message === one));
+  return [
+    ...accepted.map((reason) => `  ${machine} ${role}: ${reason}`),
+    ...(file === null ? others.map((reason) => `  ${machine} ${role}: ${loud(verdict)} ${reason}`) : []),
+  ];
+}
+
+/** What does not go together between parts of a machine. */
+export function pairLine({ machine, roles, verdict, message }: PairFinding & { readonly machine: string }): string {
+  return `${machine}: ${loud(verdict)} ${roles.join(' and ')}: ${message}`;
 }
 
 /** A part that a machine's kind lists and the machine has not. */
@@ -56,13 +70,13 @@ export function lackLine({ machine, role }: { readonly machine: string; readonly
 /** What a run would do, below what is odd or lacking. */
 export function foreseenLines(parts: readonly Foreseen[], minded: readonly string[] = [], width?: number): string[] {
   const count = (would: Foreseen['would']) => parts.filter((part) => part.would === would).length;
-  const rows = parts.map(({ would, name, wanted, reasons }) => {
+  const rows = parts.map(({ would, name, wanted, reasons, accepted }) => {
     const named = wanted.slice(0, MOST_NAMED).map(({ machine, role, pieces }) => `${machine} ${role}${times(pieces)}`);
     const more = wanted.length - named.length;
     const machines = more > 0 ? [...named, `${more} more`] : named;
     return [
       `  ${would.padEnd(7)} ${name === '' ? '' : `${name}: `}${machines.join(', ')}`,
-      ...reasons.map((reason) => `          ${reason}`),
+      ...[...accepted, ...reasons].map((reason) => `          ${reason}`),
     ].join('\n');
   });
   const unmeasured = count('measure') > 0 ? `, ${count('measure')} not measured` : '';

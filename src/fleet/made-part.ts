@@ -39,6 +39,18 @@ export type Outcome =
   /** not reached: the run was stopped, or another share makes it */
   | { readonly state: 'missing'; readonly reason: string };
 
+/** A failed check that somebody stands by, as reasons tell it. */
+export function acceptedWords({ check, reason }: Report['accepted'][number]): string {
+  return `${check}${ACCEPTED}${reason}`;
+}
+
+/** Of reasons those that tell what is accepted. */
+export function acceptedAmong(reasons: readonly string[]): string[] {
+  return reasons.filter((reason) => /^\S+$/.test(reason.split(ACCEPTED, 1)[0]!) && reason.includes(ACCEPTED));
+}
+
+const ACCEPTED = ' accepted: ';
+
 /** What a report says that the fleet goes on using. */
 export function rememberedPart(
   address: string,
@@ -47,7 +59,7 @@ export function rememberedPart(
   files: readonly DigestedFile[],
 ): RememberedPart {
   const telling = report.verdict === 'pass' ? [] : report.checks.filter(({ verdict }) => verdict === report.verdict);
-  const accepted = report.accepted.map(({ check, reason }) => `${check} accepted: ${reason}`);
+  const accepted = report.accepted.map(acceptedWords);
   return {
     address,
     part: report.part,

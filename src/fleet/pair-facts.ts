@@ -1,3 +1,5 @@
+import { isAxis } from '../axis/any.js';
+import type { AxisDesign } from '../axis/axis-design.js';
 import { type PartFacts, partFacts } from '../axis/facts.js';
 import type { PairedScrew } from '../drive/axis-pair.js';
 import type { AxialPath, Mounting } from '../parts/common/axial-path.js';
@@ -34,14 +36,10 @@ export interface PairFacts extends Pick<PartFacts, 'joint' | 'holder' | 'collar'
   readonly says?: Says;
 }
 
-/** Reads from a design what its neighbours must suit. */
-export function pairFacts(design: DesignBase): PairFacts {
-  return { ...runsOn(design), ...atPlaces(design), ...motorOf(design), ...saysOf(design) };
-}
-
-/** What an axis as a whole says: of its nut, of its coupling, of what carries its screw. */
-export function axisFacts({ parts }: { readonly parts: readonly { readonly design: DesignBase }[] }): PairFacts {
-  const facts = parts.map(({ design }) => pairFacts(design));
+/** Reads what its neighbours must suit from the design of a part, or of an axis as a whole: of its nut, of what joins and carries its screw. */
+export function pairFacts(worked: DesignBase | AxisDesign): PairFacts {
+  if (!isAxis(worked)) return { ...runsOn(worked), ...atPlaces(worked), ...motorOf(worked), ...saysOf(worked) };
+  const facts = worked.parts.map(({ design }) => pairFacts(design));
   const says: Says = Object.assign({}, ...facts.map((one) => one.says));
   return { ...Object.assign({}, ...facts), ...(Object.keys(says).length > 0 ? { says } : {}) };
 }

@@ -9,6 +9,7 @@ import { SHIPPED } from '../../src/presets/shipped.js';
 import { readYaml } from '../../src/sheet/read-yaml.js';
 import { call, callFolder } from '../support/call.js';
 import { accounts, filesBelow, folderOf } from '../support/fleet-folder.js';
+import { nutSheet } from '../support/nut-sheets.js';
 import { smallFleet } from '../support/small-fleet.js';
 import { threeMfFaults } from '../support/threemf-faults.js';
 
@@ -134,6 +135,40 @@ three,camera,rings,tr8x4-p2,pa12,nozzle-0.4-layer-0.12,,
     ]);
     expect(JSON.parse((await dry('--json')).stdout).lacks).toEqual([{ machine: 'lacking', role: 'guard' }]);
     expect((await dry('--only', 'one')).code).toBe(0);
+  });
+
+  it('tells before anything is made what does not go together, and ends as the run would', async () => {
+    // one axis cannot travel 2 and 3 mm a turn
+    const nut = (screw: string) => ({ axis: 'z', part: nutSheet({ name: screw.toLowerCase(), screw }) });
+    const machines = { one: { parts: { left: nut('Tr10x2'), right: nut('Tr10x3') } } };
+    const cwd = folderOf({ 'fleet.yaml': JSON.stringify({ fleet: 'quarrel', machines }) });
+    const quarrel = '  one: FAIL left and right: The leads differ, 2 and 3 mm';
+    const dry = await call(cwd, ['fleet', 'fleet.yaml', '--dry-run', ...STL]);
+    expect([dry.code, dry.stdout]).toEqual([1, expect.stringContaining(quarrel)]);
+    const { pairs } = JSON.parse((await call(cwd, ['fleet', 'fleet.yaml', '--dry-run', '--json', ...STL])).stdout);
+    expect(pairs).toMatchObject([{ machine: 'one', id: 'axis-pair', verdict: 'fail', roles: ['left', 'right'] }]);
+    const run = await call(cwd, ['fleet', 'fleet.yaml', ...STL]);
+    expect([run.code, run.stdout]).toEqual([1, expect.stringContaining(quarrel)]);
+    // out of the store as well
+    const again = await call(cwd, ['fleet', 'fleet.yaml', '--dry-run', ...STL]);
+    expect([again.code, again.stdout]).toEqual([1, expect.stringContaining(quarrel)]);
+    expect(again.stdout).toContain('0 parts to make, 2 to reuse, 0 refused');
+  });
+
+  it('tells which failed checks are accepted, before, when made and out of the store', async () => {
+    // a screw that hangs in its jaws
+    const sheet = { ...(readYaml(startSheet('coupling')).value as object), mounting: 'motor-above' };
+    const accept = { 'coupling-axial': 'an own bearing carries the screw' };
+    const machines = { one: { parts: { joint: { part: sheet, accept } } } };
+    const cwd = folderOf({ 'fleet.yaml': JSON.stringify({ fleet: 'stood-by', machines }) });
+    const told = 'coupling-axial accepted: an own bearing carries the screw';
+    const dry = async () =>
+      (await call(cwd, ['fleet', 'fleet.yaml', '--dry-run', ...STL])).stdout.split('\n').slice(1, 3);
+    expect(await dry()).toEqual([expect.stringMatching(/^ {2}make .*: one joint$/), `          ${told}`]);
+    const { code, stdout } = await call(cwd, ['fleet', 'fleet.yaml', ...STL]);
+    expect(code).toBe(0);
+    expect(stdout.split('\n').filter((line) => line.includes('accepted'))).toEqual([`  one joint: ${told}`]);
+    expect(await dry()).toEqual([expect.stringMatching(/^ {2}reuse .*: one joint$/), `          ${told}`]);
   });
 
   it('a share of some machines holds their parts alone, and no folder of a whole run', async () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { axisFacts, pairFacts } from '../../src/fleet/pair-facts.js';
+import type { AxisDesign } from '../../src/axis/axis-design.js';
+import { pairFacts } from '../../src/fleet/pair-facts.js';
 import type { DesignBase } from '../../src/parts/part-kind.js';
 import { exactly } from '../../src/units/measured.js';
 
@@ -30,6 +31,7 @@ const VIEW = {
 };
 const design = (part: string, fields: object = {}) => ({ part, ...fields }) as unknown as DesignBase;
 const facts = (part: string, fields: object = {}) => pairFacts(design(part, fields));
+const ofAxis = (parts: readonly object[]) => pairFacts({ part: 'axis', along: {}, parts } as unknown as AxisDesign);
 const nut = (diametral: number, axial: number) => ({
   screw: SCREW,
   fit: { diametral, axial },
@@ -113,8 +115,8 @@ describe('what carries a screw along its axis', () => {
       { design: design('nut', nut(0.3, 0.1)) },
       { design: design('collar', { bearing: { name: 'F8-16' } }) },
     ];
-    expect(axisFacts({ parts })).toMatchObject({ nut: { lead: 4 }, collar: true });
-    expect(axisFacts({ parts: [] })).toEqual({});
+    expect(ofAxis(parts)).toMatchObject({ nut: { lead: 4 }, collar: true });
+    expect(ofAxis([])).toEqual({});
   });
 });
 
@@ -141,6 +143,6 @@ describe('what a part says of its axis', () => {
       { design: design('gauge', { duty: { load: 9 } }) },
       { design: design('collar', { axial: { thrustBearing: false, locatingHolder: false, mounting: 'horizontal' } }) },
     ];
-    expect(axisFacts({ parts })).toEqual({ says: { load: 9, mounting: 'horizontal' } });
+    expect(ofAxis(parts)).toEqual({ says: { load: 9, mounting: 'horizontal' } });
   });
 });

@@ -1,5 +1,9 @@
 import { checkAny, designAny } from '../../axis/any.js';
-import type { DistinctPart, FleetPlan } from '../../fleet/plan.js';
+import { acceptedAmong, acceptedWords, type RememberedPart } from '../../fleet/made-part.js';
+import type { PairFinding } from '../../fleet/neighbours.js';
+import { type PairFacts, pairFacts } from '../../fleet/pair-facts.js';
+import { pairFindings } from '../../fleet/pairs.js';
+import { type DistinctPart, type FleetPlan, partsByMachine } from '../../fleet/plan.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
 import type { PresetTexts } from '../../presets/texts.js';
 import { InputError } from '../../units/faults.js';
@@ -15,26 +19,36 @@ export interface Foreseen {
   readonly would: 'make' | 'reuse' | 'refuse' | 'measure';
   /** why it would be refused, or what must be measured */
   readonly reasons: readonly string[];
+  /** failed checks that are accepted, and why */
+  readonly accepted: readonly string[];
   /** machine and part that want it, and how many pieces, spare ones included */
   readonly wanted: readonly { readonly machine: string; readonly role: string; readonly pieces: number }[];
+}
+
+/** What a run would do with a fleet. */
+export interface Foresight {
+  readonly parts: readonly Foreseen[];
+  /** what does not go together between the parts of a machine that would be made */
+  readonly pairs: readonly (PairFinding & { readonly machine: string })[];
 }
 
 /** What a run would make, reuse and refuse; nothing is written. A solid may still show what no check foresees. */
 export async function foresee(
   plan: FleetPlan,
   stores: readonly EntryStore[],
-  options: { readonly kinds: readonly KnownKind[]; readonly presets: PresetTexts },
-): Promise<Foreseen[]> {
+  options: JudgeOptions,
+): Promise<Foresight> {
   const wanted = new Map<string, Foreseen['wanted'][number][]>();
   const unread: Foreseen[] = [];
   for (const { machine, role, quantity, spare, address, wrong, unmeasured } of plan.parts) {
     const own = { machine, role, pieces: quantity + spare };
     const reasons = wrong ?? unmeasured;
     const would = wrong ? 'refuse' : 'measure';
-    if (reasons) unread.push({ name: '', address: '', would, reasons, wanted: [own] });
+    if (reasons) unread.push({ name: '', address: '', would, reasons, accepted: [], wanted: [own] });
     else if (!wanted.get(address)?.push(own)) wanted.set(address, [own]);
   }
   const parts: Foreseen[] = [];
+  const factsAt = new Map<string, PairFacts>();
   for await (const [part, kept] of atHand(plan.distinct, stores)) {
     const { address } = part;
     const about = {
@@ -42,25 +56,60 @@ export async function foresee(
       address,
       wanted: wanted.get(address) ?? [],
     };
-    const reasons = kept ? kept.made.reasons : refusals(part, options);
-    if (kept && kept.made.verdict !== 'fail') parts.push({ ...about, would: 'reuse', reasons: [] });
-    else parts.push({ ...about, would: reasons.length > 0 ? 'refuse' : 'make', reasons });
+    const { reasons, accepted, facts } = kept ? recalledOf(kept.made) : judged(part, options);
+    const would = reasons.length > 0 ? 'refuse' : kept ? 'reuse' : 'make';
+    if (facts && would !== 'refuse') factsAt.set(address, facts);
+    parts.push({ ...about, would, reasons, accepted });
   }
-  return [...unread, ...parts];
+  return { parts: [...unread, ...parts], pairs: quarrels(plan, factsAt) };
 }
 
-function refusals(
-  { accept, whole }: DistinctPart,
-  options: { readonly kinds: readonly KnownKind[]; readonly presets: PresetTexts },
-): readonly string[] {
+interface JudgeOptions {
+  readonly kinds: readonly KnownKind[];
+  readonly presets: PresetTexts;
+}
+
+/** What is known of a distinct part before it is made. */
+interface Judged {
+  /** why it is refused */
+  readonly reasons: readonly string[];
+  readonly accepted: readonly string[];
+  readonly facts?: PairFacts;
+}
+
+function recalledOf({ verdict, reasons, facts }: RememberedPart): Judged {
+  return {
+    reasons: verdict === 'fail' ? reasons : [],
+    accepted: verdict === 'fail' ? [] : acceptedAmong(reasons),
+    facts,
+  };
+}
+
+function judged({ accept, whole }: DistinctPart, options: JudgeOptions): Judged {
   const { sheet, find } = whole();
   try {
-    const { checks } = checkAny(designAny(sheet, options), { ...options, accept });
-    return checks
-      .filter(({ verdict, accepted }) => verdict === 'fail' && accepted === undefined)
-      .map(({ id, message }) => `${id}: ${message}`);
+    const worked = designAny(sheet, options);
+    const { checks, accepted } = checkAny(worked, { ...options, accept });
+    const failed = checks.filter(({ verdict, accepted: reason }) => verdict === 'fail' && reason === undefined);
+    return {
+      reasons: failed.map(({ id, message }) => `${id}: ${message}`),
+      accepted: accepted.map(acceptedWords),
+      facts: pairFacts(worked),
+    };
   } catch (error) {
-    if (error instanceof InputError) return error.faults.map((one) => placedLine(one, find));
+    if (error instanceof InputError) return { reasons: error.faults.map((one) => placedLine(one, find)), accepted: [] };
     throw error;
   }
+}
+
+/** What the run would find between the parts of each machine. */
+function quarrels(plan: FleetPlan, factsAt: ReadonlyMap<string, PairFacts>): Foresight['pairs'] {
+  return [...partsByMachine(plan)].flatMap(({ machine: { name, motorShaft }, parts }) => {
+    const neighbours = parts.flatMap(({ role, axis, quantity, address }) => {
+      const facts = factsAt.get(address);
+      return facts ? [{ role, axis, pieces: quantity, made: { facts } }] : [];
+    });
+    const found = pairFindings(neighbours, motorShaft).filter(({ verdict }) => verdict !== 'pass');
+    return found.map((one) => ({ machine: name, ...one }));
+  });
 }

@@ -1,7 +1,7 @@
 import { designAny, isAxis } from '../../axis/any.js';
 import { makeAxis } from '../../axis/make.js';
 import { type RememberedPart, rememberedPart } from '../../fleet/made-part.js';
-import { axisFacts, pairFacts } from '../../fleet/pair-facts.js';
+import { pairFacts } from '../../fleet/pair-facts.js';
 import type { Acceptance } from '../../judge/accept.js';
 import type { Format } from '../../output/formats.js';
 import type { KnownKind } from '../../pipeline/known-kind.js';
@@ -82,8 +82,7 @@ async function attempt(
     const all: PartFile[] =
       picture && files.length > 0 ? [...files, { name: 'picture.png', bytes: picture }] : [...files];
     const digested = all.map(({ name, bytes }) => ({ name, size: bytes.length, digest: sha256(bytes) }));
-    const facts = isAxis(worked) ? axisFacts(worked) : pairFacts(worked);
-    return { part: rememberedPart(address, report, facts, digested), files: all };
+    return { part: rememberedPart(address, report, pairFacts(worked), digested), files: all };
   } catch (error) {
     if (error instanceof InputError) return { state: 'wrong', faults: error.faults };
     return { state: 'broken', message: asError(error).message };

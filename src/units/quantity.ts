@@ -89,7 +89,15 @@ function inBaseUnits(
   if (factor === undefined)
     return new Refused(`unit must be one of ${unitChoices(dimension)}${meantUnit(dimension, number, folded)}`);
   const value = (toNumber(number) - (what === 'value' ? (zeros[folded] ?? 0) : 0)) * factor;
-  return Number.isFinite(value) ? { value } : notAQuantity(dimension);
+  if (!Number.isFinite(value)) return notAQuantity(dimension);
+  return { value: dimension === 'length' && factor !== 1 ? withoutDust(value) : value };
+}
+
+/** So finely lengths of other units come to mm: 0.31496063 in are 8 mm, and lie on no other side of a limit. */
+const DUST = 1e7;
+
+function withoutDust(mm: number): number {
+  return Math.round(mm * DUST) / DUST;
 }
 
 /** Units of daily speech, in small letters, and what they mean. */

@@ -49,7 +49,21 @@ export function urgency({ word, accepted, grave }: Urgent): number {
   return { perhaps: 3, but: grave ? 1.5 : 1, yes: 0 }[word];
 }
 
-/** The first that can hurt; where none can, the first. */
+/** Of those that can hurt the fail furthest beyond its limit; where none can, the first. */
 export function gravest(findings: readonly Finding[]): Finding | undefined {
-  return findings.find(({ grave }) => grave) ?? findings[0];
+  const grave = findings.filter(({ grave: hurts }) => hurts);
+  return grave.length === 0
+    ? findings[0]
+    : grave.reduce((worst, next) => (timesBeyond(next) > timesBeyond(worst) ? next : worst));
+}
+
+/** How many times its limit a fail is beyond it; without bound where nothing is left, or nothing was measured, and 1 of what does not fail. */
+function timesBeyond({ word, value, limit, fail_limit }: Finding): number {
+  if (word !== 'no') return 1;
+  const bounds = fail_limit ?? limit;
+  if (value === null || !bounds) return Number.POSITIVE_INFINITY;
+  const { min, max } = bounds;
+  const over = max === undefined || value <= max ? 1 : max > 0 ? value / max : Number.POSITIVE_INFINITY;
+  const under = min === undefined || value >= min ? 1 : value > 0 ? min / value : Number.POSITIVE_INFINITY;
+  return Math.max(over, under);
 }

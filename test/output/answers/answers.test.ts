@@ -144,6 +144,18 @@ describe('sentence', () => {
       [no, row('parts', 0.2, 0.1, { title: 'Parts', grave: true })],
       /^Do not print it yet, because 2 checks fail, above all: parts /,
     ],
+    [
+      [
+        row('near', 0.4, 0.1, { title: 'Near', grave: true }),
+        row('gone', -0.2, 0.1, { title: 'Gone', grave: true }),
+        row('parts', 0.2, 0.1, { title: 'Parts', grave: true }),
+      ],
+      /above all: gone /,
+    ],
+    [
+      [row('near', 0.4, 0.1, { title: 'Near', grave: true }), row('parts', 0.2, 0.1, { title: 'Parts', grave: true })],
+      /above all: parts /,
+    ],
     [[yes, untold, but], /^It fits, as far as it can be judged without duty\.load\.$/],
     [[untold, perhaps], /^It fits if all turns out as is likely, since this is not sure: gap \(1\.05/],
     [[perhaps, row('breaks', 1.05, 0.1, { title: 'Breaks', grave: true })], / since this is not sure: breaks \(/],

@@ -2,6 +2,7 @@ import type { Assumptions } from '../../sheet/assumptions.js';
 import { measured } from '../../sheet/measured-field.js';
 import { polygonArea } from '../../solid/outline.js';
 import { fault } from '../../units/faults.js';
+import { plain } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
 import { type HolePattern, measuredPattern } from '../common/hole-pattern.js';
 import type { Joint } from '../common/joints.js';
@@ -53,6 +54,12 @@ export function nutSide(sheet: AdapterSheet, calipers: number, notes: Assumption
   const { flange } = given;
   const shape = notes.or(flange.shape, 'nut.flange.shape', 'round', 'not given');
   const across = flange.diameter?.value ?? 0;
+  if (given.length && given.length.value < flange.thickness.value)
+    throw fault(
+      'nut.length',
+      `${plain(given.length.value)} mm`,
+      `must be at least ${plain(flange.thickness.value)} mm, the thickness of its flange: it is measured over all`,
+    );
   return {
     pattern: measuredPattern(given.holes, 'nut.holes', notes, calipers),
     joint: notes.or<Joint>(

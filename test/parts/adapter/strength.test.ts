@@ -427,6 +427,20 @@ describe('a plate whose screws stand on one side', () => {
   });
 });
 
+describe('mount-seat', () => {
+  // flange 60 mm on a plate of 21 mm across, bored 10.7: 10.5 − 5.35
+  it('ends where the plate does', () => {
+    const wide = { nut: { flange: { diameter: 60 } }, plate: { bore: 10.7 } };
+    expect(found('mount-seat', wide)!.value).toBeCloseTo(5.15, 6);
+    expect(found('mount-seat', { plate: { bore: 10.7, outline: { size: [116, 40] } } })!.value).toBeCloseTo(5.65, 6);
+  });
+
+  it('wants a nut that is as long as its flange', () => {
+    expect(() => found('mount-seat', { nut: { length: 3 } })).toThrow(/nut\.length: 3 mm; must be at least 3\.5 mm/);
+    expect(found('mount-seat', { nut: { length: 3.5 } })).toBeDefined();
+  });
+});
+
 describe('nut-seat', () => {
   const caught = (changes: Tree = {}) =>
     found(

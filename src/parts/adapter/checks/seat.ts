@@ -13,7 +13,7 @@ import type { AdapterDesign } from '../dimensions.js';
 import { drilledWords, USUAL_FLOAT } from '../drilled.js';
 import { floatRooms } from '../float-remedies.js';
 import { floatStop } from '../float-stop.js';
-import { isSolidRim, rimThickness } from '../plan.js';
+import { insideEdge, isSolidRim, rimThickness } from '../plan.js';
 import { bedFace, hanging } from '../print-advice.js';
 
 type AdapterCheck = Check<AdapterDesign>;
@@ -22,7 +22,7 @@ const seat = { group: 'mount', question: 'meets-nut', source: 'common practice' 
 /**
  * A flange that lies on a narrow ring tilts.
  *
- *     ring = (least width across the flange − ⌀bore)/2; from the corners of a catch nut's pocket where they reach further
+ *     ring = lesser of least width across the flange/2 and axis to the plate's edge, − ⌀bore/2; from the corners of a catch nut's pocket where they reach further
  */
 export const mountSeat: AdapterCheck = {
   ...seat,
@@ -33,7 +33,10 @@ export const mountSeat: AdapterCheck = {
   moves: 'plate.bore, nut.flange',
   run: ({ nut, layout: { plate }, seatHeight, registers }, { pass: { min = 0 } }) => {
     if (!nut) return undefined;
-    const side = Math.min(...nut.flange.size, nut.flange.flats ?? Infinity) / 2;
+    const side = Math.min(
+      ...[...nut.flange.size, nut.flange.flats ?? Infinity].map((one) => one / 2),
+      insideEdge(plate)([0, 0]),
+    );
     const opening = Math.max(plate.bore / 2, plate.catchPocket ? nutPocketReach(plate.catchPocket) : 0);
     const ring = side - opening;
     const off = registers.nut === 'none' ? '' : `, within ${worked(registers.clearance / 2, 'mm')} mm of the middle`;

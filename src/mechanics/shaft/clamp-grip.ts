@@ -36,27 +36,6 @@ export function gripTorque(p: {
 }
 
 /**
- * Force that presses a slit hub on its shaft: the hub is a lever about its back.
- *
- *     N = F·(e + R) / R
- *
- * @param p.force   F  of all screws across the slit        [N]   0 or above
- * @param p.offset  e  of the screws from the axis          [mm]  > 0
- * @param p.radius  R  middle of the wall at the back       [mm]  > 0
- * @returns N [N]
- * @throws InputError  a value is outside its range
- * @validity the slit is not closed, and no web holds it open
- * @source derived: lever with its hinge at the back
- * @example leverForce({ force: 405.9, offset: 14, radius: 9.5 }) // 1004
- */
-export function leverForce(p: { readonly force: number; readonly offset: number; readonly radius: number }): number {
-  requireNotNegative('force', p.force);
-  requirePositive('offset', p.offset);
-  requirePositive('radius', p.radius);
-  return (p.force * (p.offset + p.radius)) / p.radius;
-}
-
-/**
  * Force across the slit of a printed hub that is left to grip: preload and the force that closes the hub are both
  * strains held in the same plastic, and relax alike.
  *

@@ -1,4 +1,4 @@
-import { leverForce } from '../../mechanics/shaft/clamp-grip.js';
+import { leverForce, thinLever } from '../../mechanics/shaft/ring-closing.js';
 import { clearanceHole } from '../../standards/fasteners/clearance-hole.js';
 import { type Bore, boreReach } from './bore.js';
 import { clampHeights, clampOffset, leastClampRadius } from './clamp.js';
@@ -26,8 +26,13 @@ export interface ClampRing {
  * @param ring  the ring
  * @param force of all screws on one side [N]
  */
-export function pressingForce({ offset, radius, halves }: ClampRing, force: number): number {
-  return halves ? 2 * force : leverForce({ force, offset, radius });
+export function pressingForce(ring: ClampRing, force: number): number {
+  return ring.halves ? 2 * force : leverForce({ ...ring, force });
+}
+
+/** The most that it may press with, which the shaft sinks in under: the same by the lever of a thin ring. */
+export function greatestPressing(ring: ClampRing, force: number): number {
+  return ring.halves ? 2 * force : thinLever(ring) * force;
 }
 
 /** What a ring is worked out from. */

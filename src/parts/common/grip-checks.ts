@@ -9,7 +9,7 @@ import { stiffnessShare } from '../../mechanics/strength/stiffness.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import { clampWords } from './choose-clamp.js';
-import { type ClampRing, isOver, pressingForce } from './clamp-ring.js';
+import { type ClampRing, greatestPressing, isOver } from './clamp-ring.js';
 import { formPressure, formTorque, type GripTorque, gripOf, seatPressure } from './grip.js';
 import { gripCure, hopelessWords } from './grip-cure.js';
 import { gripLimits } from './grip-demand.js';
@@ -235,7 +235,7 @@ const crestGrip: HeldCheck = {
     const place = placeOf(one, view);
     const { ring } = place;
     const { preload } = gripOfHeld(one, view);
-    const force = pressingForce(ring!, BEDDED * preload * ring!.counted);
+    const force = greatestPressing(ring!, BEDDED * preload * ring!.counted);
     const pressure = force / (CREST_SHARE * place.engagement * one.shaft.diameter.likely);
     const own = soft({ max: pressureWhileTightening(view.material) });
     const { max = Infinity } = inForce.of(own).pass;
@@ -268,7 +268,7 @@ const borePressure: HeldCheck = {
     const rows = view.held.flatMap((one) => {
       const place = placeOf(one, view);
       if (one.shaft.crests || !one.grip.clamp || !place.ring) return [];
-      const force = pressingForce(place.ring, BEDDED * gripOfHeld(one, view).preload * place.ring.counted);
+      const force = greatestPressing(place.ring, BEDDED * gripOfHeld(one, view).preload * place.ring.counted);
       return [{ one, pressure: force / (place.engagement * one.shaft.diameter.likely) }];
     });
     if (rows.length === 0) return undefined;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { gripPull, gripTorque, keptForce, leverForce } from '../../../src/mechanics/shaft/clamp-grip.js';
+import { gripPull, gripTorque, keptForce } from '../../../src/mechanics/shaft/clamp-grip.js';
 import { flatTorque } from '../../../src/mechanics/shaft/flat-torque.js';
-import { closingForce, closingStrain } from '../../../src/mechanics/shaft/ring-closing.js';
+import { closingForce, closingStrain, leverForce } from '../../../src/mechanics/shaft/ring-closing.js';
 import { setScrewTorque } from '../../../src/mechanics/shaft/set-screw.js';
 
 describe('clamp', () => {
@@ -76,6 +76,42 @@ describe('a slit hub', () => {
   });
 });
 
+// finite elements: half a hub in plane stress, 4800 elements of four nodes, nu 0.38, the slit 1.5 wide; E 2000, a play of 0.1 mm, 1 mm long
+describe('a slit hub with a thick wall', () => {
+  const hub = (outside: number, bore: number, offset: number) => ({
+    offset,
+    radius: (outside + bore) / 4,
+    thickness: (outside - bore) / 2,
+  });
+  const closing = (ring: ReturnType<typeof hub>) => closingForce({ ...ring, play: 0.1, length: 1, modulus: 2000 });
+
+  it('is a curved beam, worked for a bore of 5 in 60, the screw 5.9 from the axis', () => {
+    // R 16.25, h 27.5, ē = 16.25 − 27.5/ln 12 = 5.183: 0.96·0.1·2000·27.5·5.183/(2·16.25·(5.9 + 12.763)) = 45.1
+    expect(closing(hub(60, 5, 5.9))).toBeCloseTo(45.1, 1);
+    // (1 + 4·5.9/(π·16.25))/(1 + 2·1.1·27.5·5.183/(π·16.25²)) = 1.4623/1.3780
+    expect(leverForce({ ...hub(60, 5, 5.9), force: 1 })).toBeCloseTo(1.0612, 3);
+  });
+
+  it.each([
+    [29, 8, 7.4, 8.266, 1.844],
+    [35, 5, 5.9, 23.71, 1.4143],
+    [45, 4.5, 5.4, 36.182, 1.18],
+    [60, 5, 5.9, 43.321, 1.081],
+    [100, 5, 5.9, 63.704, 0.883],
+    [60, 10, 8.4, 21.048, 1.39],
+    [26, 12, 14, 1.658, 2.623],
+  ])(
+    'of %s mm with a bore of %s mm takes what finite elements take, and presses no more',
+    (outside, bore, e, force, lever) => {
+      const ring = hub(outside, bore, e);
+      expect(closing(ring) / force).toBeGreaterThan(0.98);
+      expect(closing(ring) / force).toBeLessThan(1.14);
+      expect(leverForce({ ...ring, force: 1 }) / lever).toBeLessThan(1.01);
+      expect(leverForce({ ...ring, force: 1 }) / lever).toBeGreaterThan(0.93);
+    },
+  );
+});
+
 describe('flat and set screw', () => {
   it('5 mm shaft, flat 0.5 deep and 12 long at 30 MPa carries about 0.27 N·m (common practice)', () => {
     expect(flatTorque({ diameter: 5, flatDepth: 0.5, length: 12, pressure: 30 })).toBeCloseTo(270, 6);
@@ -90,7 +126,7 @@ it('refuses values outside their ranges', () => {
   // @ts-expect-error a script may pass any word
   expect(() => gripTorque({ normalForce: 1, diameter: 8, friction: 0.1, contact: 'some' })).toThrow(/^contact: /);
   expect(() => keptForce({ preload: 1, closing: 0, kept: 2 })).toThrow(/^kept: /);
-  expect(() => leverForce({ force: 1, offset: 5, radius: 0 })).toThrow(/^radius: /);
+  expect(() => leverForce({ force: 1, offset: 5, radius: 0, thickness: 1 })).toThrow(/^radius: /);
   expect(() => closingStrain({ play: -0.1, offset: 5, radius: 5, thickness: 3 })).toThrow(/^play: /);
   expect(() => closingForce({ play: 0.1, offset: 5, radius: 5, thickness: 3, length: 0, modulus: 1 })).toThrow(
     /^length: /,

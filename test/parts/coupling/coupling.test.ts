@@ -5,6 +5,7 @@ import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
 import { measureMesh } from '../../../src/solid/measure.js';
 import { InputError } from '../../../src/units/faults.js';
+import { closedByHand, pressedByHand } from '../../support/clamp-by-hand.js';
 import { BOUGHT_HUBS, couplingSheet } from '../../support/coupling-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 import { sharedKernel } from '../../support/shared-kernel.js';
@@ -165,9 +166,9 @@ describe('grip', () => {
     const [R, h, e, L] = [(2.525 + 15) / 2, 15 - 2.525, 2.525 + 1.7 + 1.7, 17.6];
     // clearance 0.05, hole ± 0.05, PC ± 0.3 % of 5.05, calipers ± 0.03
     const play = 0.05 + 0.05 + 0.003 * 5.05 + 0.03;
-    const closing = (((Math.PI * play * e) / R) * 2200 * ((L * h ** 3) / 12)) / (Math.PI * R * (2 * e ** 2 + R ** 2));
+    const closing = closedByHand({ R, h, e, L, E: 2200, play });
     const force = kept * (0.9 * preload - closing);
-    return 0.15 * 5 * ((force * (e + R)) / R);
+    return 0.15 * 5 * force * pressedByHand({ R, h, e });
   }
   // E falls to 0.93 at 60 °C and 0.88 at 80 °C; n = 0.0296·(147 − 23)/(147 − 70)
   const [stiff, n] = [0.905, (0.0296 * 124) / 77];
@@ -343,7 +344,14 @@ describe('from small to large', () => {
     ],
     [
       '60 mm, six jaws',
-      { hubs: { outside_diameter: 60 }, jaws: { count: 6 }, mounting: 'horizontal', retighten: 'yes' },
+      {
+        hubs: { outside_diameter: 60 },
+        jaws: { count: 6 },
+        mounting: 'horizontal',
+        retighten: 'yes',
+        motor: { shaft: { diameter: 14, flat: undefined } },
+        screw: { designation: 'Tr16x4', major: 15.9 },
+      },
     ],
     ['two curved jaws', { jaws: { count: 2, flank: 'curved' } }],
     ['both grips, a ball', { motor_hub: { grip: 'both', set_screw: { joint: 'insert' } }, insert: { pad: 'ball' } }],
@@ -382,7 +390,11 @@ describe('what cannot be', () => {
 
 describe('the turned end of a screw', () => {
   it('is held in place of the crests, while the screw still tells torque and weight', () => {
-    const turned = { turned_end: 6, mounting: 'motor-above', duty: { load: 25, span: 500, shock: 'none' } };
+    const turned = {
+      turned_end: { diameter: 6, length: 30 },
+      mounting: 'motor-above',
+      duty: { load: 25, span: 500, shock: 'none' },
+    };
     const made = design(couplingSheet(turned));
     expect(made.dimensions.finished.screw_hub).toMatchObject({ bore_diameter: 6.05 });
     expect(rowOf(turned, 'crest-grip')).toBeUndefined();

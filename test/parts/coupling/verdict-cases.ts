@@ -41,7 +41,7 @@ export const COUPLING_CASES: VerdictCases = {
   },
   'grip-torque': {
     yes: [PLAIN_COUPLING, {}],
-    but: [PLAIN_COUPLING, { hubs: { outside_diameter: 50 } }],
+    but: [PLAIN_COUPLING, { hubs: { outside_diameter: 36 } }],
     no: [PLAIN_COUPLING, { material: 'pla' }],
     'not-told': [PLAIN_COUPLING, { motor_hub: { degreased: undefined } }],
   },

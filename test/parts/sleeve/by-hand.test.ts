@@ -131,6 +131,7 @@ describe('a sleeve worked by hand', () => {
       shaft: undefined,
       screw: { designation: 'Tr8x2', major: 7.95 },
       screw_end: { degreased: undefined },
+      motor_end: { clamp: { count: 2 } },
       duty: { load: 10 },
     };
     const found = finding(clamp(screw), 'axial-grip')!;
@@ -154,17 +155,17 @@ describe('a sleeve worked by hand', () => {
         'axial-grip',
       )!;
     // each end alone, beside one that holds more
-    const [thin, thick] = [pull(0.14, 0.3).value!, pull(0.3, 0.1).value!];
+    const [thin, thick] = [pull(0.14, 0.3).value!, pull(0.3, 0.085).value!];
     expect(thick).toBeLessThan(thin);
     // 3.5·(8 + 0.0518·π·7)/(π·7 − 0.0518·8) = 1.4825 mm: 168.6 N along, and 38 of 250 N·mm in work: on 5 mm
     // √(168.6² + (2/5)²·(250² − 38²)) = 195.5 N, on 8 mm 179.6 N
     expect(thick / 179.6).toBeGreaterThan(thin / 195.5);
-    const jammed = pull(0.14, 0.1);
+    const jammed = pull(0.14, 0.085);
     expect(jammed).toMatchObject({ word: 'but', value: thin });
     expect(jammed.limit!.min).toBeCloseTo(195.5, 1);
     // 2 × 100 N are more than it holds for good
     const lifted = { mounting: 'motor-below', duty: { load: 10, span: 300, upward: 100 } };
-    expect(pull(0.14, 0.1, lifted)).toMatchObject({ word: 'no', value: thick });
+    expect(pull(0.14, 0.085, lifted)).toMatchObject({ word: 'no', value: thick });
   });
 
   it('tells what a sheet asks of it in place of twice its load', () => {

@@ -48,7 +48,7 @@ const AXIAL: readonly VerdictCase<Tree>[] = [
 
 const GRIP: readonly VerdictCase<Tree>[] = [
   ['grip-torque', 'pass', clamp(), 'washers and a second tightening'],
-  ['grip-torque', 'caution', clamp({ motor: { torque: 0.36 } }), 'it slips when jammed'],
+  ['grip-torque', 'caution', clamp({ motor: { torque: 0.32 } }), 'it slips when jammed'],
   ['grip-torque', 'fail', clamp({ motor: { torque: 0.9 } }), 'a strong motor'],
   ['grip-torque', 'fail', clamp({ ...above, motor: { torque: 0.36 } }), 'the axis falls where it slips'],
   ['grip-torque', 'fail', clamp({ mounting: undefined, motor: { torque: 0.36 } }), 'nobody tells that it lies'],

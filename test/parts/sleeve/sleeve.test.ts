@@ -15,7 +15,7 @@ const rowOf = (sheet: Tree, id: string) => findingOf(sheet, id);
 /** A D below and two flats above, each round behind where its flats end. */
 const SHORT_FLATS = {
   length: 40,
-  motor: { shaft: { flat_length: 11 } },
+  motor: { torque: 0.2, shaft: { flat_length: 11 } },
   shaft: { diameter: 8, flats: 7, flat_length: 12, length: 30 },
 };
 

@@ -5,7 +5,7 @@ import type { VerdictCases } from '../../support/verdict-gate.js';
 export const SLEEVE_CASES: VerdictCases = {
   'grip-torque': {
     yes: [CLAMP, {}],
-    but: [CLAMP, { outside_diameter: 40 }],
+    but: [CLAMP, { outside_diameter: 48 }],
     no: [CLAMP, { material: 'pla' }],
     'not-told': [CLAMP, { duty: undefined }],
   },

@@ -23,7 +23,7 @@ export interface Says {
 }
 
 /** What other parts of a machine must suit; empty where a part says nothing of its neighbours. */
-export interface PairFacts extends Pick<PartFacts, 'joint' | 'holder' | 'collar'> {
+export interface PairFacts extends Pick<PartFacts, 'joint' | 'holder' | 'collar' | 'plate'> {
   /** the screw of a printed nut, with the nut's clearances */
   readonly nut?: PairedScrew;
   /** holds a bought nut */
@@ -57,8 +57,13 @@ function runsOn(design: DesignBase): PairFacts {
 
 /** What it joins, holds or carries. */
 function atPlaces(design: DesignBase): PairFacts {
-  const { joint, holder, collar } = partFacts(design);
-  return { ...(joint ? { joint } : {}), ...(holder ? { holder } : {}), ...(collar ? { collar } : {}) };
+  const { joint, holder, collar, plate } = partFacts(design);
+  return {
+    ...(joint ? { joint } : {}),
+    ...(holder ? { holder } : {}),
+    ...(collar ? { collar } : {}),
+    ...(plate === undefined ? {} : { plate }),
+  };
 }
 
 /** The motor of a plate. */

@@ -1,8 +1,23 @@
+import { crowds } from '../axis/one-place.js';
 import { isUpright } from '../parts/common/axial-path.js';
 import { locatingPlaces } from '../parts/common/locating.js';
 import { plain } from '../units/format.js';
 import { isNut, mostScrews, type Neighbour, type PairFinding, piecesOf } from './neighbours.js';
 import type { Says } from './pair-facts.js';
+
+/** Each place along a screw has room for one part; half a coupling joins nothing by itself. */
+export function onePlaceEach(on: readonly Neighbour[]): PairFinding[] {
+  const parts = on.map(({ role, pieces = 1, made: { facts } }) => {
+    const { joint, ...others } = facts;
+    return { role, pieces, facts: joint?.motorBore && joint.screwBore ? facts : others };
+  });
+  return crowds(parts, mostScrews(on)).map(({ place, roles }) => ({
+    id: 'axis-fit',
+    verdict: 'fail',
+    roles,
+    message: `More than one stands ${place}, where one has room.`,
+  }));
+}
 
 /** One place carries a screw along its axis; of an axis that may have two screws nobody tells which part is on which. */
 export function carriedOnce(on: readonly Neighbour[]): PairFinding[] {

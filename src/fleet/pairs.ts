@@ -1,7 +1,7 @@
 import { axesOf, type Neighbour, type PairFinding } from './neighbours.js';
 import { jointFindings, motorFindings } from './pair-motors.js';
 import { nutPairs, sameScrew, screwBores } from './pair-screws.js';
-import { carriedOnce, oneStory } from './pair-story.js';
+import { carriedOnce, onePlaceEach, oneStory } from './pair-story.js';
 
 /**
  * Compares the parts of a machine that belong together. On one axis: the nuts by lead, hand and clearance (within 0.05 mm), what else
@@ -20,6 +20,7 @@ export function pairFindings(neighbours: readonly Neighbour[], motorShaft: numbe
     ...axes.flatMap((on) => [
       ...nutPairs(on),
       ...sameScrew(on),
+      ...onePlaceEach(on),
       ...carriedOnce(on),
       ...oneStory(on),
       ...jointFindings(on),

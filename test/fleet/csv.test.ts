@@ -64,6 +64,23 @@ describe('tables without end', () => {
   });
 });
 
+describe('a table with decimal commas', () => {
+  const rows = (...cells: string[]) =>
+    `machine;role;duty.load\n${cells.map((cell, i) => `m${i};p;${cell}`).join('\n')}\n`;
+
+  // beside a decimal comma a point may part thousands
+  it.each(['1.200', '1.200 N', '12.000.000'])('is asked what %s means', (cell) => {
+    expect(() => rowMachines(rows('150,5', cell), 'rows.csv')).toThrow(
+      `may mean ${cell.replace('.', ',')} or ${cell.replaceAll('.', '')}`,
+    );
+    expect(() => rowMachines(rows('150.5', cell), 'rows.csv')).not.toThrow();
+  });
+
+  it.each(['0.125', '1.20', '1.2345', '7.95 mm'])('takes %s as it stands', (cell) => {
+    expect(() => rowMachines(rows('150,5', cell), 'rows.csv')).not.toThrow();
+  });
+});
+
 describe('cellValue', () => {
   it.each<[string, boolean, unknown]>([
     ['8', false, 8],

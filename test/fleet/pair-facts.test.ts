@@ -69,12 +69,12 @@ describe('what neighbours must suit', () => {
   it('is what a motor plate leaves of the shaft', () => {
     const plate = (shaftLength?: number) =>
       facts('motor-plate', { motor: shaftLength === undefined ? {} : { shaftLength }, finished: { thickness: 6 } });
-    expect(plate(20.5)).toEqual({ standsOut: 14.5 });
-    expect(plate()).toEqual({});
+    expect(plate(20.5)).toEqual({ plate: 6, standsOut: 14.5 });
+    expect(plate()).toEqual({ plate: 6 });
     const told = { motor: { shaftDiameter: exactly(5) }, finished: { thickness: 6 } };
-    expect(facts('motor-plate', told)).toEqual({ motorShaft: exactly(5) });
+    expect(facts('motor-plate', told)).toEqual({ plate: 6, motorShaft: exactly(5) });
     expect(facts('gauge', { motor: { shaftLength: 20.5 }, finished: { thickness: 6 } })).toEqual({});
-    expect(facts('motor-plate', { finished: { thickness: 6 } })).toEqual({});
+    expect(facts('motor-plate', { finished: { thickness: 6 } })).toEqual({ plate: 6 });
   });
 });
 

@@ -301,6 +301,31 @@ describe('pairs of plain facts', () => {
     expect(verdicts(collar, holder('h', 'y'))).toHaveLength(2);
   });
 
+  it('has room for one part at each place of a screw', () => {
+    const joint = { kind: 'flexible', motorBore: exactly(5), screwBore: exactly(8) };
+    const joins = (role: string, more: object = {}) => one(role, { joint: { ...joint, ...more } });
+    const crowds = (...parts: ReturnType<typeof one>[]) =>
+      pairFindings(parts, undefined).filter(({ message }) => message.startsWith('More than one'));
+    expect(crowds(nutOf('n'), joins('c'), joins('s'))).toEqual([
+      {
+        id: 'axis-fit',
+        verdict: 'fail',
+        roles: ['c', 's'],
+        message: 'More than one stands between motor and screw, where one has room.',
+      },
+    ]);
+    expect(crowds(nutOf('n'), joins('c'))).toEqual([]);
+    expect(crowds(nutOf('n'), Object.assign(joins('c'), { pieces: 2 }))).toHaveLength(1);
+    // two nuts may be two screws
+    expect(crowds(nutOf('a'), nutOf('b'), joins('c'), joins('s'))).toEqual([]);
+    // halves of one coupling, each made by a sheet of its own
+    expect(crowds(joins('c', { screwBore: undefined }), joins('s', { motorBore: undefined }))).toEqual([]);
+    expect(crowds(one('p', { plate: 6 }), one('q', { plate: 8 }))).toMatchObject([{ roles: ['p', 'q'] }]);
+    const holder = (role: string) => one(role, { holder: { role: 'guiding' } });
+    expect(crowds(holder('g'), one('r', { holder: { role: 'free' } }))).toEqual([]);
+    expect(crowds(holder('g'), holder('h'))).toMatchObject([{ verdict: 'fail', roles: ['g', 'h'] }]);
+  });
+
   it('lets parts of one axis say one thing of it', () => {
     const says = (role: string, says: object) => one(role, { says });
     const loaded = (role: string, load: number) => one(role, { nut: screw, says: { load } });

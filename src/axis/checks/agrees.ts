@@ -11,7 +11,8 @@ import { shown } from '../../units/faults.js';
 import { plain } from '../../units/format.js';
 import { exactly } from '../../units/measured.js';
 import type { AxisDesign, AxisPart } from '../axis-design.js';
-import { type PartFacts, PRINTED_NUTS } from '../facts.js';
+import { PRINTED_NUTS } from '../facts.js';
+import { crowds } from '../one-place.js';
 import { axisDuty, motorSection } from '../sheet.js';
 
 type AxisCheck = Check<AxisDesign>;
@@ -304,22 +305,6 @@ function at(fields: unknown, path: readonly string[]): unknown {
   return path.reduce<unknown>((value, key) => (isFields(value) ? value[key] : undefined), fields);
 }
 
-/** Places that hold one part each, and which parts stand there. */
-const PLACES: readonly (readonly [place: string, stands: (facts: PartFacts) => boolean])[] = [
-  ['between motor and screw', ({ joint }) => joint !== undefined],
-  ['under the motor', ({ plate }) => plate !== undefined],
-  ['around the end of the screw', ({ holder }) => holder?.role === 'free'],
-  ['at the end that is held', ({ holder }) => holder !== undefined && holder.role !== 'free'],
-];
-
-/** Parts of which only one finds its place, a line for each place. */
-function twice(parts: readonly AxisPart[]): string[] {
-  return PLACES.flatMap(([place, stands]) => {
-    const there = parts.filter(({ facts }) => stands(facts)).map(({ role }) => role);
-    return there.length > 1 ? [`${there.join(' and ')} stand ${place}, where one has room`] : [];
-  });
-}
-
 /** An axis without something that it needs is told so, and one with two parts where one has room fails. */
 const complete: AxisCheck = {
   ...about,
@@ -328,7 +313,9 @@ const complete: AxisCheck = {
   source: 'common practice',
   moves: 'parts',
   run: ({ parts }) => {
-    const crowded = twice(parts);
+    const crowded = crowds(parts).map(
+      ({ place, roles }) => `${roles.join(' and ')} stand ${place}, where one has room`,
+    );
     if (crowded.length > 0) return told('fail', `${crowded.join('; ')}; leave out all but one, or make them two axes`);
     const has = (key: 'nut' | 'joint') => parts.some(({ facts }) => facts[key]);
     const lacks = [

@@ -8,8 +8,15 @@ const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i;
 /** A quantity with decimal commas: `7,95`, `-0,5 mm`, `7,95 ± 0,02 mm`. */
 const COMMA_QUANTITY =
   /^[+-]?\d+,\d+(?:\s*(?:±|\+\/-)\s*\d+(?:,\d+)?)?(?:\s*[^\d\s,][^,]*)?$|^[+-]?\d+\s*(?:±|\+\/-)\s*\d+,\d+(?:\s*[^\d\s,][^,]*)?$/;
+/** Whether a cell is a quantity with a decimal comma. */
+export function hasDecimalComma(cell: string): boolean {
+  return COMMA_QUANTITY.test(cell);
+}
+
 /** Digits in threes, set apart by commas. */
 const THREES = /^[+-]?\d{1,3}(?:,\d{3})+$/;
+/** Digits in threes, set apart by points; none begins with a nought. */
+const THREES_BY_POINT = /^[+-]?[1-9]\d{0,2}(?:\.\d{3})+(?!\d)/;
 const BOTH_SIGNS = /^[+-]?\d+(?:[.,]\d{3})*[.,]\d+/;
 
 /**
@@ -18,9 +25,14 @@ const BOTH_SIGNS = /^[+-]?\d+(?:[.,]\d{3})*[.,]\d+/;
  *
  * @param cell the trimmed text, not empty
  * @param decimalComma whether another sign than a comma parts the cells, so that `1,250` is one and a quarter
+ * @param hasCommas    whether other cells have decimal commas, so that `1.200` may be twelve hundred
  * @example cellValue('7,95 mm', true) // { value: '7.95 mm' }
  */
-export function cellValue(cell: string, decimalComma: boolean): CellValue {
+export function cellValue(cell: string, decimalComma: boolean, hasCommas = false): CellValue {
+  if (hasCommas && THREES_BY_POINT.test(cell)) {
+    const [comma, none] = [cell.replace('.', ','), cell.replaceAll('.', '')];
+    return { allowed: `may mean ${comma} or ${none}, since other cells have decimal commas; write it so` };
+  }
   if (NUMBER.test(cell)) return finite(cell);
   if (/^[=@\t\r]|^[+-][^\d.]/.test(cell))
     return { allowed: 'begins like a formula; a spreadsheet must save its value' };

@@ -2,7 +2,7 @@ import type { Fields } from '../../sheet/fields-map.js';
 import { nearest } from '../../sheet/nearest.js';
 import { type Fault, InputError, type Place, shown } from '../../units/faults.js';
 import type { BareMachine, Entry, Find } from '../machines.js';
-import { cellValue } from './cell-value.js';
+import { cellValue, hasDecimalComma } from './cell-value.js';
 import { readTable, type Table, type TableRow } from './read-table.js';
 
 /** Columns that are about the machine, not fields of the part's sheet. */
@@ -31,32 +31,36 @@ const PATH = /^[a-z_][a-z0-9_-]*(?:\.[a-z_][a-z0-9_-]*)*$/i;
  * @throws InputError every mistake at once; line and column are the row and column of the spreadsheet
  */
 export function rowMachines(text: string, file: string): BareMachine[] {
-  const table = readTable(text);
+  const read = readTable(text);
+  const table = { ...read, hasCommas: read.decimalComma && read.rows.some(({ cells }) => cells.some(hasDecimalComma)) };
   requireColumns(table.columns);
   const faults: Fault[] = [];
   const machines = new Map<string, BareMachine & { readonly parts: Map<string, Entry> }>();
   const fieldColumns = table.columns.filter((name) => !isOwn(name) && !name.startsWith(ACCEPT));
   for (const row of table.rows) {
-    const read = readRow(row, table, fieldColumns, file, faults);
-    if (!read) continue;
-    const known = machines.get(read.machine);
+    const one = readRow(row, table, fieldColumns, file, faults);
+    if (!one) continue;
+    const known = machines.get(one.machine);
     const machine = known ?? {
-      name: read.machine,
-      kind: read.kind,
-      group: read.group,
+      name: one.machine,
+      kind: one.kind,
+      group: one.group,
       parts: new Map(),
-      find: read.entry.find,
+      find: one.entry.find,
     };
-    if (known) faults.push(...disagreements(known, read, row, table));
-    if (machine.parts.has(read.role)) faults.push(twice(read, row, table));
-    machine.parts.set(read.role, read.entry);
-    machines.set(read.machine, machine);
+    if (known) faults.push(...disagreements(known, one, row, table));
+    if (machine.parts.has(one.role)) faults.push(twice(one, row, table));
+    machine.parts.set(one.role, one.entry);
+    machines.set(one.machine, machine);
   }
   if (faults.length > 0) throw new InputError(faults.slice(0, MOST_FAULTS));
   return [...machines.values()];
 }
 
 const MOST_FAULTS = 100;
+
+/** A table of which is known whether any cell has a decimal comma. */
+type CommaTable = Table & { readonly hasCommas: boolean };
 
 interface ReadRow {
   readonly machine: string;
@@ -90,7 +94,7 @@ function isShallow(name: string): boolean {
 
 function readRow(
   row: TableRow,
-  { columns, decimalComma }: Table,
+  { columns, decimalComma, hasCommas }: CommaTable,
   fieldColumns: readonly string[],
   file: string,
   faults: Fault[],
@@ -104,7 +108,7 @@ function readRow(
     if (isOwn(name)) own[name] = cell;
     else if (name.startsWith(ACCEPT)) accept[name.slice(ACCEPT.length)] = cell;
     else {
-      const read = TEXT_FIELDS.includes(name) ? { value: cell } : cellValue(cell, decimalComma);
+      const read = TEXT_FIELDS.includes(name) ? { value: cell } : cellValue(cell, decimalComma, hasCommas);
       if ('value' in read) fields = withField(fields, name.split('.'), read.value);
       else faults.push({ path: name, value: cell, allowed: read.allowed, at: { line: row.number, column: i + 1 } });
     }

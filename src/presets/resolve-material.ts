@@ -8,6 +8,7 @@ import type { PresetData } from './kinds.js';
 import type { Material } from './material.js';
 import { readPreset } from './read-preset.js';
 import type { PresetTexts } from './texts.js';
+import { LEAST_STRAIN, untoldStrength } from './untold-strength.js';
 
 /** The material of a part whose sheet names none. */
 export const DEFAULT_MATERIAL = 'pa12';
@@ -26,14 +27,14 @@ export function resolveMaterial(
   const { preset: named, ...own } = sheet ?? {};
   const changed = Object.values(own).some((figure) => figure !== undefined);
   if (named === undefined && changed) {
-    const custom = merged('custom', own, materialPreset(DEFAULT_MATERIAL, presets, 'material'), assumptions);
+    const custom = merged('custom', own, materialPreset(DEFAULT_MATERIAL, presets, 'material'), assumptions, true);
     return TELLING.every((key) => own[key] !== undefined) ? custom : { ...custom, unnamed: true };
   }
   const why = 'no material given; slides well and keeps its size';
   const name = assumptions.or(named, 'material', DEFAULT_MATERIAL, why);
   const field = changed ? 'material.preset' : 'material';
   const base = materialPreset(name, presets, field);
-  return merged(base.name, own, base, undefined);
+  return merged(base.name, own, base, assumptions, false);
 }
 
 type Figures = Omit<MaterialSheet, 'preset'>;
@@ -90,11 +91,19 @@ function heatLoss(heat: NonNullable<Figures['heat']>): HeatLoss | undefined {
   return standing === undefined || moment === undefined ? undefined : { standing, moment };
 }
 
-/** Own figures before those of `base`; where assumptions are passed, every figure taken from `base` is listed. */
-function merged(name: string, own: Figures, base: Material, assumptions: Assumptions | undefined): Material {
+/** Own figures before those of `base`; of a plastic of the sheet's own every figure taken from there is listed. */
+function merged(name: string, own: Figures, base: Material, notes: Assumptions, isOwn: boolean): Material {
+  const assumptions = isOwn ? notes : undefined;
   const take = (key: string, figure: number | undefined, other: number): number => {
     if (figure === undefined)
       assumptions?.note(`material.${key}`, figureText(key, other), `as ${base.name}; not given`);
+    return figure ?? other;
+  };
+  const tensile = take('tensile', own.tensile, base.tensile);
+  const untold = untoldStrength(base, tensile, isOwn);
+  const least = (key: string, figure: number | undefined, other: number, why: string): number => {
+    const isChanged = isOwn || tensile < base.tensile;
+    if (figure === undefined && isChanged) notes.note(`material.${key}`, figureText(key, other), why);
     return figure ?? other;
   };
   const shrink = (key: 'plane' | 'axial'): Measured => {
@@ -111,9 +120,9 @@ function merged(name: string, own: Figures, base: Material, assumptions: Assumpt
     shrink: { plane: shrink('plane'), axial: shrink('axial') },
     density: take('density', own.density, base.density),
     softening: take('softening', own.softening, base.softening),
-    tensile: take('tensile', own.tensile, base.tensile),
-    tensileAcross: take('tensile_across', own.tensile_across, base.tensileAcross),
-    shear: take('shear', own.shear, base.shear),
+    tensile,
+    tensileAcross: least('tensile_across', own.tensile_across, untold.tensileAcross, untold.why),
+    shear: least('shear', own.shear, untold.shear, untold.why),
     ...(bearing === undefined ? {} : { bearing }),
     compressive: take('compressive', own.compressive, base.compressive),
     modulus: take('modulus', own.modulus, base.modulus),
@@ -133,7 +142,7 @@ function merged(name: string, own: Figures, base: Material, assumptions: Assumpt
     creep: {
       hour: take('creep.hour', own.creep?.hour, base.creep.hour),
       exponent: take('creep.exponent', own.creep?.exponent, base.creep.exponent),
-      strain: take('creep.strain', own.creep?.strain, base.creep.strain),
+      strain: own.creep?.strain ?? takeStrain(base, assumptions),
     },
     stiffness: STIFFNESS_ROWS.map(([temperature, key], i) => {
       const share = take(`stiffness.${key}`, own.stiffness?.[key], base.stiffness[i]![1]);
@@ -142,6 +151,13 @@ function merged(name: string, own: Figures, base: Material, assumptions: Assumpt
     ...(wear === undefined ? {} : { wear }),
     moistureGrowth: take('moisture_growth', own.moisture_growth, base.moistureGrowth),
   };
+}
+
+/** The strain that a plastic of the sheet's own takes for good, where that is not given. */
+function takeStrain(base: Material, assumptions: Assumptions | undefined): number {
+  if (!assumptions) return base.creep.strain;
+  assumptions.note('material.creep.strain', percent(LEAST_STRAIN), 'the least that is usual; not given');
+  return LEAST_STRAIN;
 }
 
 /** A glass of one's own is taken to crack where nothing is said of it. */

@@ -68,6 +68,40 @@ describe('resolveMaterial', () => {
     expect(listed).toEqual([]);
   });
 
+  it('lets a preset keep its shares of a smaller tensile strength, and says so', () => {
+    // abs: 17.5 and 17 of 35 MPa; half of both is left of 17.5 MPa
+    const { material, listed } = resolve({ preset: 'abs', tensile: '17.5 MPa' });
+    expect(material).toMatchObject({ tensile: 17.5, tensileAcross: 8.75, shear: 8.5 });
+    expect(material.creep.strain).toBeCloseTo(0.007, 12);
+    expect(listed).toEqual(['material.tensile_across', 'material.shear']);
+    // pom: 18 of 45 MPa across
+    expect(resolve({ preset: 'pom', tensile: '30 MPa' }).material.tensileAcross).toBeCloseTo(12, 9);
+    // more along the layers is not more across them
+    const strong = resolve({ preset: 'abs', tensile: '60 MPa' });
+    expect(strong.material).toMatchObject({ tensileAcross: 17.5, shear: 17 });
+    expect(strong.listed).toEqual([]);
+    const told = resolve({ preset: 'abs', tensile: '17.5 MPa', tensile_across: '12 MPa', shear: '11 MPa' });
+    expect(told).toMatchObject({ material: { tensileAcross: 12, shear: 11 }, listed: [] });
+  });
+
+  it('takes a plastic of one’s own for the least that is usual, whatever PA12 has', () => {
+    // common practice: 0.4 of the tensile strength across layers (POM) and in shear (nylon), 0.5 % of strain (PLA)
+    const { material, assumptions } = resolve({ tensile: '18 MPa', softening: 90, heat: { glass: 100 } });
+    expect(material.tensileAcross).toBeCloseTo(7.2, 9);
+    expect(material.shear).toBeCloseTo(7.2, 9);
+    expect(material.creep).toMatchObject({ hour: 0.75, strain: 0.005 });
+    const why = (field: string) => assumptions.list.find((one) => one.field === field);
+    expect(why('material.tensile_across')).toMatchObject({
+      why: expect.stringMatching(/^0\.4 of its tensile, the least/),
+    });
+    expect(why('material.shear')).toMatchObject({ why: expect.stringMatching(/^0\.4 of its tensile, the least/) });
+    expect(why('material.creep.strain')).toMatchObject({ value: '0.5 %', why: expect.stringMatching(/^the least/) });
+    const told = resolve({ tensile: '18 MPa', tensile_across: '9 MPa', shear: '10 MPa', creep: { strain: '0.8 %' } });
+    expect(told.material).toMatchObject({ tensileAcross: 9, shear: 10, creep: { strain: 0.008 } });
+    for (const field of ['material.tensile_across', 'material.shear', 'material.creep.strain'])
+      expect(told.listed).not.toContain(field);
+  });
+
   it('keeps the spread of the preset for a shrink without ±, and takes the sheet’s own with it', () => {
     const { material } = resolve({ preset: 'pa12', shrink: { plane: '1 %', axial: '0.6 ± 0.1 %' } });
     expect(material.shrink.plane.likely).toBe(0.01);

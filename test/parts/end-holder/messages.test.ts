@@ -189,6 +189,23 @@ describe('a check of an end holder', () => {
     expect(most).toBeCloseTo(0.5505 * 0.06 + 0.04752, 4);
   });
 
+  it('lets a bearing lie loose where its nylon takes up room air', () => {
+    const pressed = (material: string) =>
+      found('press-hot', PRESSED, { material, duty: { temperature: 20 }, fit: { pocket: '21.9 ± 0 mm' } })!;
+    // PA6 keeps 0.70·43,800^−0.064 = 0.353 of 0.1 mm, or of 9 µm less, and 22 mm grow by 0.9 %, half of it as likely: 0.198 mm
+    const pa6 = pressed('pa6');
+    expect(pa6.value).toBeCloseTo(0.0353 - 0.099, 3);
+    expect(pa6.least).toBeCloseTo(0.353 * 0.091 - 0.198, 3);
+    expect(pa6.most).toBeCloseTo(0.0353, 3);
+    expect(pa6.word).toBe('no');
+    expect(pa6.message).toMatch(
+      /; room air opens the pocket by up to 0\.2 mm from dry, half of it taken as likely; a plate/,
+    );
+    // PA12 by 0.2 %, and it keeps 0.75·43,800^−0.0677 = 0.364
+    expect(pressed('pa12').value).toBeCloseTo(0.0364 - 0.022, 3);
+    expect(pressed('petg').message).not.toContain('room air');
+  });
+
   it('needs an end that is held by speed and by load', () => {
     const { cut } = holder(GUIDED).screw.leastRoot;
     const standing = (duty: Tree) => found('holding-needed', GUIDED, { ...STANDS, duty })!.value;

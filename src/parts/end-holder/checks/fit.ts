@@ -65,7 +65,12 @@ function pushWords({
   return `, pressed in by some ${plain(push, 0)} N`;
 }
 
-/** Plastic grows away from steel when it warms, and what it was strained by for years it springs back by in part alone. */
+/**
+ * Plastic grows away from steel when it warms and when it takes up room air, and what it was strained by for years it springs back by in
+ * part alone.
+ *
+ *     i = c·i₀ − (ε + μ)·D        μ from none to all of the growth from dry to room air, half of it as likely
+ */
 const pressHot: HolderCheck = {
   id: 'press-hot',
   group: 'bearing',
@@ -81,24 +86,29 @@ const pressHot: HolderCheck = {
     if (duty.temperature === undefined) return notJudged('duty.temperature');
     const { temperature } = duty;
     const kept = strainKept(material, { hours: HOURS.years, temperature });
-    const left = (of: number, expansion: number) =>
+    const left = (of: number, expansion: number, damp: number) =>
       interferenceWarm({
         interference: of,
         diameter: bearing.outside,
-        growth: thermalGrowth({ temperature, expansion }),
+        growth: thermalGrowth({ temperature, expansion }) + damp,
         kept,
       });
+    const swells = material.moistureGrowth;
     const { least, likely, most } = PLASTIC_EXPANSION;
     const value: Measured = {
-      least: Math.min(left(interference.least, least), left(interference.least, most)),
-      likely: left(interference.likely, likely),
-      most: Math.max(left(interference.most, least), left(interference.most, most)),
+      least: Math.min(left(interference.least, least, swells), left(interference.least, most, swells)),
+      likely: left(interference.likely, likely, swells / 2),
+      most: Math.max(left(interference.most, least, 0), left(interference.most, most, 0)),
     };
     const holds = keeps(value.least, pass);
-    const cure = holds ? '' : '; a plate over the outer ring holds it whatever the heat (held_by: plate)';
+    const cure = holds ? '' : '; a plate over the outer ring holds it whatever heat and damp do (held_by: plate)';
+    const damp =
+      swells > 0
+        ? `; room air opens the pocket by up to ${worked(swells * bearing.outside, 'mm')} mm from dry, half of it taken as likely`
+        : '';
     return valued(
       value,
-      `of ${worked(interference.likely, 'mm')} mm years leave ${plain(100 * kept, 0)} %, and ${plain(temperature, 0)} °C ${worked(value.likely, 'mm')} mm${cure}`,
+      `of ${worked(interference.likely, 'mm')} mm years leave ${plain(100 * kept, 0)} %, and ${plain(temperature, 0)} °C ${worked(value.likely, 'mm')} mm${damp}${cure}`,
     );
   },
 };

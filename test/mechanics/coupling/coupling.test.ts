@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { plasticPreload } from '../../../src/mechanics/bolt/plastic-preload.js';
+import { crownedShare } from '../../../src/mechanics/coupling/crowned-lobe.js';
 import { elastomerModulus } from '../../../src/mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../src/mechanics/coupling/insert-stress.js';
 import { jawArm, jawRadius, jawStresses } from '../../../src/mechanics/coupling/jaw-strength.js';
@@ -146,5 +147,37 @@ describe('hubs', () => {
     expect(force).toBeLessThan(500);
     expect(plasticPreload({ ...m3, headDiameter: 7 }).heldBy).toBe('nut');
     expect(plasticPreload({ ...m3, tightening: 200 })).toEqual({ force: 200, heldBy: 'tightening' });
+  });
+});
+
+describe('a lobe with crowned sides between straight flanks', () => {
+  // squeezed by S in its middle and S − 2c·x² beside it, layer by layer p = E·s/w
+  it.each([
+    [0.3, 0.4],
+    [0.5, 0.4],
+    [0.9, 0.2],
+  ])('touches %d of its length under the sum of what its layers bear', (t, crown) => {
+    const [width, modulus, steps] = [6, 40, 2000];
+    const layers = Array.from({ length: steps }, (_, i) => ((i + 0.5) / steps) * t);
+    const squeeze = 2 * crown * t ** 2;
+    const sum = layers.reduce((all, x) => all + (modulus * (squeeze - 2 * crown * x ** 2)) / width, 0);
+    const stress = (sum / steps) * t;
+    expect(crownedShare({ stress, width, modulus, crown })).toBeCloseTo(t, 4);
+  });
+
+  it('touches all along where it is pressed flat, or has no crown', () => {
+    // 4/3·40·0.4/6 = 3.556 MPa press it flat
+    const at = (stress: number, crown = 0.4) => crownedShare({ stress, width: 6, modulus: 40, crown });
+    expect(at(3.56)).toBe(1);
+    expect(at(3.54)).toBeLessThan(1);
+    expect(at(0.1, 0)).toBe(1);
+    expect(at(0, 0)).toBe(1);
+    expect(at(0)).toBe(0);
+  });
+
+  it('refuses what cannot be', () => {
+    const one = { stress: 1, width: 6, modulus: 40, crown: 0.4 };
+    for (const wrong of [{ stress: -1 }, { width: 0 }, { modulus: 0 }, { crown: -0.1 }])
+      expect(() => crownedShare({ ...one, ...wrong })).toThrow();
   });
 });

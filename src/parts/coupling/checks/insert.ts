@@ -1,5 +1,6 @@
 import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.js';
 import { allKeep, keeps } from '../../../judge/judge.js';
+import { crownedShare } from '../../../mechanics/coupling/crowned-lobe.js';
 import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
 import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
 import { temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
@@ -33,6 +34,22 @@ function allowanceOf({ insert: { modulus } }: CouplingDesign) {
   return lobeAllowance({ modulus, reference: elastomerModulus({ hardness: 95, scale: 'A' }) });
 }
 
+/**
+ * Pressure where lobes touch: barrelled ones meet flanks that are less hollow in their middle alone.
+ *
+ *     σ/t        σ = pressure as if they touched all along, t = share of that in which they do
+ */
+function pressed(design: CouplingDesign, factor: number) {
+  const { insert: own, jaws, motor } = design;
+  const even = factor * lobeStress({ torque: motor.torque, ...contactOf(design) });
+  const crown = Math.max(0, own.finished.barrel - jaws.hollow);
+  const share = crownedShare({ stress: even, width: 2 * own.finished.halfWidth, modulus: own.modulus, crown });
+  const stress = even > 0 ? even / share : 0;
+  const words = share < 1 ? ` on ${plain(100 * share, 0)} % of a barrelled lobe` : '';
+  const cure = share < 1 ? '; straight lobes (insert.lobes), curved flanks (jaws.flank),' : ';';
+  return { stress, words, cure: `${cure} a larger outside, a higher insert or a harder one carries it` };
+}
+
 /** Lobes that are crushed in steady running. */
 export const insertStress: CouplingCheck = {
   ...insert,
@@ -40,19 +57,19 @@ export const insertStress: CouplingCheck = {
   title: 'Pressure on lobes, running',
   unit: 'MPa',
   source: 'DIN 740-2 factors; allowance: common practice',
-  moves: 'motor.torque, hubs.outside_diameter, insert.height, insert.hardness',
+  moves: 'motor.torque, hubs.outside_diameter, insert.height, insert.hardness, insert.lobes',
   run: (design, limits) => {
     const { warm, known } = factors(design);
-    const stress = warm * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
+    const { stress, words, cure: carries } = pressed(design, warm);
     const { normal } = allowanceOf(design);
     const own = hard({ max: normal });
     const { pass } = limits.of(own);
     const holds = keeps(stress, pass);
     if (holds && !known) return notJudged('duty.temperature');
-    const cure = holds ? '' : '; a larger outside, a higher insert or a harder one carries it';
+    const cure = holds ? '' : carries;
     return valued(
       exactly(stress),
-      `${plain(stress, 2)} MPa with temperature factor ${plain(warm, 1)}; ${design.insert.hardness} carries ${plain(pass.max!, 2)} MPa${cure}`,
+      `${plain(stress, 2)} MPa${words} with temperature factor ${plain(warm, 1)}; ${design.insert.hardness} carries ${plain(pass.max!, 2)} MPa${cure}`,
       own,
     );
   },
@@ -69,16 +86,16 @@ export const insertPeak: CouplingCheck = {
   run: (design, limits) => {
     const { warm, known, start, shock } = factors(design);
     const factor = warm * Math.max(start * 1.5, shock);
-    const stress = factor * lobeStress({ torque: design.motor.torque, ...contactOf(design) });
+    const { stress, words, cure: carries } = pressed(design, factor);
     const { peak } = allowanceOf(design);
     const own = hard({ max: peak });
     const { pass } = limits.of(own);
     const holds = keeps(stress, pass);
     if (holds && !known) return notJudged('duty.temperature');
-    const cure = holds ? '' : '; a larger outside, a higher insert or a harder one carries it';
+    const cure = holds ? '' : carries;
     return valued(
       exactly(stress),
-      `${plain(stress, 2)} MPa at ${plain(factor, 2)} × the motor torque; ${design.insert.hardness} carries ${plain(pass.max!, 2)} MPa${cure}`,
+      `${plain(stress, 2)} MPa${words} at ${plain(factor, 2)} × the motor torque; ${design.insert.hardness} carries ${plain(pass.max!, 2)} MPa${cure}`,
       own,
     );
   },

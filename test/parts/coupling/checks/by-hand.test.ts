@@ -186,6 +186,26 @@ describe('strength and heat', () => {
     expect(found('insert-stress')!.message).toContain('with temperature factor 1.5');
   });
 
+  it('press barrelled lobes between straight flanks in their middle alone', () => {
+    const barrelled = { insert: { lobes: 'barrelled' } };
+    for (const id of ['insert-stress', 'insert-stress-peak']) {
+      const even = found(id)!.value!;
+      const { finished, modulus } = made(barrelled).insert;
+      const flat = (4 * modulus * finished.barrel) / (3 * 2 * finished.halfWidth);
+      const share = Math.cbrt(even / flat);
+      expect(share).toBeLessThan(1);
+      expect(found(id, barrelled)!.value! / (even / share)).toBeCloseTo(1, 2);
+      expect(found(id, barrelled)!.message).toContain(` on ${Math.round(100 * share)} % of a barrelled lobe`);
+      expect(found(id)!.message).not.toContain('barrelled');
+      // hollow flanks meet them all along
+      expect(found(id, { jaws: { flank: 'curved' } })!.message).not.toContain('barrelled lobe');
+    }
+    const weak = { ...barrelled, limits: { 'insert-stress': { max: 0.01 } } };
+    expect(found('insert-stress', weak)!.message).toMatch(
+      /; straight lobes \(insert\.lobes\), curved flanks \(jaws\.flank\), a larger outside, a higher insert or a harder one/,
+    );
+  });
+
   it('find the hub on the motor hotter than its neighbour', () => {
     expect(found('heat', { material: 'pla' })!.message).toMatch(/^pla softens at 52 °C, 70 °C at the motor shaft; use/);
     const half = { motor: { shaft: undefined }, motor_hub: undefined, material: 'pla' };

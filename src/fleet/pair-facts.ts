@@ -7,7 +7,7 @@ import { driveView } from '../parts/common/drive-view.js';
 import type { MotorPlateDesign } from '../parts/motor-plate/dimensions.js';
 import type { NutDesign } from '../parts/nut/dimensions.js';
 import type { DesignBase } from '../parts/part-kind.js';
-import type { DutySheet } from '../sheet/sections/duty.js';
+import type { CarriedDuty } from '../sheet/sections/duty.js';
 import type { Measured } from '../units/measured.js';
 
 /** What a part says of the axis that it is on; only what its sheet tells. */
@@ -78,7 +78,7 @@ function motorOf(design: DesignBase): PairFacts {
 
 /** What it says of the axis, wherever its design keeps it. */
 function saysOf(design: DesignBase): PairFacts {
-  const { axial, duty, ...own } = design as Partial<{ axial: AxialPath; duty: DutySheet } & AxialPath>;
+  const { axial, duty, ...own } = design as Partial<{ axial: AxialPath; duty: CarriedDuty } & AxialPath>;
   const mounting = axial?.mounting ?? own.mounting;
   const path = { ...duty, ...axial };
   const says: Says = {

@@ -64,8 +64,9 @@ export function oneStory(on: readonly Neighbour[]): PairFinding[] {
     ...(differ(mountings)
       ? [{ field: 'mounting', told: mountings }]
       : ofOneRun(on).map((runs) => ({ field: 'duty.axis', told: runs }))),
-    ...(differ(told('upward')) ? [{ field: 'duty.upward', told: told('upward') }] : []),
-    ...(lighter(on) ? [{ field: 'duty.load', told: told('load') }] : []),
+    ...(['load', 'upward'] as const).flatMap((force) =>
+      lighter(on, force) ? [{ field: `duty.${force}`, told: told(force) }] : [],
+    ),
   ];
   return found.map(({ field, told: by }) => ({
     id: 'axis-told',
@@ -99,12 +100,12 @@ function ofOneRun(on: readonly Neighbour[]): Told[][] {
 }
 
 /** Whether any part is judged by less than goes along the screw: at least what a nut bears, and what nuts may bear together. */
-function lighter(on: readonly Neighbour[]): boolean {
-  const load = ({ made }: Neighbour) => made.facts.says?.load;
+function lighter(on: readonly Neighbour[], force: 'load' | 'upward'): boolean {
+  const own = ({ made }: Neighbour) => made.facts.says?.[force];
   const nuts = on.filter(isNut);
-  const others = on.filter((one) => !isNut(one)).flatMap((one) => load(one) ?? []);
-  const borne = nuts.flatMap((one) => load(one) ?? []);
+  const others = on.filter((one) => !isNut(one)).flatMap((one) => own(one) ?? []);
+  const borne = nuts.flatMap((one) => own(one) ?? []);
   const whole = Math.max(0, ...others, ...(borne.length > 0 ? [Math.min(...borne)] : []));
-  const together = nuts.reduce((sum, one) => sum + piecesOf([one]) * (load(one) ?? whole), 0);
+  const together = nuts.reduce((sum, one) => sum + piecesOf([one]) * (own(one) ?? whole), 0);
   return others.some((one) => one < whole - 1e-9) || (nuts.length > 0 && together < whole - 1e-9);
 }

@@ -134,6 +134,8 @@ describe('what a part says of its axis', () => {
     expect(facts('collar', { axial: { thrustBearing: false, locatingHolder: true } })).toEqual({
       says: { locatingHolder: true },
     });
+    // a nut is told of what lifts it in its duty
+    expect(facts('gauge', { duty: { load: 9, upward: 4 } })).toEqual({ says: { load: 9, upward: 4 } });
     // a nut's mounting says how its flange lies
     expect(facts('gauge', { mounting: 'flange-up', duty: {} })).toEqual({});
   });

@@ -349,6 +349,10 @@ describe('pairs of plain facts', () => {
     expect(story(says('c', { upward: 0 }), says('k', { upward: 120 }))).toMatchObject([
       { verdict: 'fail', message: 'They do not say the same duty.upward: c 0 N, k 120 N.' },
     ]);
+    // the work lifts what weighs on two nuts by both of them
+    const lifted = (role: string, upward: number) => one(role, { nut: screw, says: { upward } });
+    expect(story(lifted('a', 60), lifted('b', 60), says('k', { upward: 120 }))).toEqual([]);
+    expect(story(lifted('n', 60), says('k', { upward: 120 }))).toHaveLength(1);
     // forces go whole through all
     expect(story(loaded('n', 25), says('c', { load: 1 }))).toMatchObject([
       { verdict: 'fail', roles: ['n', 'c'], message: 'They do not say the same duty.load: n 25 N, c 1 N.' },

@@ -56,7 +56,7 @@ export function flankClearance(design: ThreadedCollar): Measured {
   const bore = shifted(holeResidual(design, cut), cut);
   const { least, most } = difference(bore, sum(pitchDiameter, crest));
   const likely = bore.likely - screw.pitchDiameter.likely;
-  return { least: Math.min(least, likely), likely, most: Math.max(most, likely) };
+  return { least: Math.min(least, likely), likely, most };
 }
 
 /**

@@ -15,6 +15,8 @@ const found = (id: string, changes: Tree = {}) => findingOf(changed(THREADED, ch
 describe('the thread of a collar on its screw, by hand', () => {
   it('is none of a plain bore', () => {
     expect(threadedCollar(design(PLAIN) as CollarDesign)).toBeUndefined();
+    const overCrests = changed(PLAIN, { shaft: undefined, screw: 'Tr10x2' });
+    expect(threadedCollar(design(overCrests) as CollarDesign)).toBeUndefined();
     for (const id of ['thread-clearance', 'thread-pitch-error', 'print-layers', 'print-thread-depth'])
       expect(findingOf(PLAIN, id)).toBeUndefined();
   });
@@ -24,6 +26,14 @@ describe('the thread of a collar on its screw, by hand', () => {
     const { least, likely } = flankClearance(collar(THREADED));
     expect(likely).toBeCloseTo(0.1, 6);
     expect(least).toBeCloseTo(0.1 - 0.05 - 0.003 * 7.1 + 0.071, 3);
+  });
+
+  it('is never surer than what is cut, though the class leaves more', () => {
+    // Tr10x2 in petg: 0.071 mm less by its class, 0.05 and 0.2 % of 9.1 mm taken
+    const tr10 = { screw: { designation: 'Tr10x2', major: '9.93 ± 0.02 mm' }, bearing: 'F10-18', material: 'petg' };
+    expect(0.071 - 0.05 - 0.002 * 9.1).toBeGreaterThan(0);
+    expect(flankClearance(collar(THREADED, tr10)).least).toBeCloseTo(0.1, 6);
+    expect(flankClearance(collar(THREADED, tr10)).most).toBeGreaterThan(0.16);
   });
 
   it('is cut for the middle, and comes out smaller where nobody compensates', () => {
@@ -96,6 +106,13 @@ describe('the thread of a collar on its screw, by hand', () => {
     expect(found('thread-pitch-error', { length: 60 })!.message).toMatch(
       / less 0\.24 mm of pitch error over 60 mm; a shorter collar, a fit\.axial .* larger or a wider fit\.diametral leaves more$/,
     );
+  });
+
+  it('says how much more along the axis would do', () => {
+    const { value, message } = found('thread-pitch-error', { length: 60 })!;
+    const lacks = Number(/a fit\.axial (\S+) mm larger/.exec(message)![1]);
+    expect(lacks).toBeGreaterThanOrEqual(0.05 - value!);
+    expect(lacks).toBeLessThan(0.06 - value! + 1e-9);
   });
 
   it('wants layers and lines as the thread of a nut does', () => {

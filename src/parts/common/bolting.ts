@@ -1,9 +1,9 @@
 import { hard, type LimitsInForce, notJudged, type Outcome, soft, told, valued } from '../../judge/check.js';
 import { besideScrews } from '../../mechanics/bolt/beside-screws.js';
 import { forcedScrewLoad } from '../../mechanics/bolt/forced-screw.js';
+import { mostShare } from '../../mechanics/bolt/lever-shares.js';
 import { preloadFromTorque, pressureUnderHead, torqueForPreload } from '../../mechanics/bolt/preload.js';
 import { pullOutForce } from '../../mechanics/bolt/pull-out.js';
-import { screwShares } from '../../mechanics/bolt/screw-shares.js';
 import { allowableStress, pressureWhileTightening } from '../../mechanics/strength/allowable.js';
 import { HOURS, ROOM } from '../../mechanics/strength/plastic.js';
 import { BEDDED, BEDDED_ON_BRIDGE, strainKept } from '../../mechanics/strength/relaxation.js';
@@ -98,6 +98,8 @@ export interface BoltedPattern {
   readonly length: number;
   /** how far what they hold lies on its seat along a unit vector, mm */
   readonly edge?: (along: readonly [number, number]) => number;
+  /** from the axis to where the load acts, which is on it where none is told, mm */
+  readonly lever?: number | undefined;
 }
 
 /**
@@ -129,41 +131,52 @@ export interface Clamped extends Loaded {
  * Clamp force that the screws of a pattern keep, against the load that pulls on them: the joint must not open, and the load
  * itself, which never relaxes, must not crush the plastic under the heads.
  */
-export function judgeClamp(
-  { hole, centres, length, edge }: BoltedPattern,
-  clamped: Clamped,
-  limits: LimitsInForce,
-): Outcome | undefined {
+export function judgeClamp(pattern: BoltedPattern, clamped: Clamped, limits: LimitsInForce): Outcome | undefined {
+  const { hole, centres, length } = pattern;
   const { material, duty, carries } = clamped;
   const clamp = clampForce(hole, length, material);
   if (!clamp) return undefined;
   const missing = missingOf(duty);
-  const cases = loadCases(clamped).filter(({ pull }) => pull === carries);
+  const cases = loadCases(clamped).flatMap((one) => {
+    const most = pulledWith(pattern, one.pull === carries);
+    return most > 0 ? [{ ...one, most }] : [];
+  });
   if (cases.length === 0) {
     if (duty.load === undefined) return notJudged(...missing);
     return told('pass', 'the load presses the flange on its seat, which carries it; the screws only keep their place');
   }
   const temperature = judgedTemperature(duty);
   const left = clampLeft(clamp, material, temperature);
-  const most = Math.max(...screwShares(centres, edge));
-  const rows = cases.flatMap((one) => reservesOf(one, { clamp, left, most, material, temperature }));
+  const most = Math.max(...cases.map((one) => one.most));
+  const rows = cases.flatMap((one) => reservesOf(one, { clamp, left, most: one.most, material, temperature }));
   const worst = rows.reduce((a, b) => (b.value / b.needed < a.value / a.needed ? b : a));
   const own = hard({ min: worst.needed });
   const fails = worst.value < (limits.of(own).pass.min ?? worst.needed);
   if (missing.length > 0 && !fails) return notJudged(...missing);
   const around = besideScrews(centres) ? 'screws on the other side too, ' : '';
   const cure = fails ? `; use ${around}more or larger screws, washers, inserts, or a plastic that creeps less` : '';
-  const standing = Math.max(0, ...cases.map(({ force, duration }) => (duration === 'moment' ? 0 : force)));
-  const loose = left < SHAKES_LOOSE * most * standing ? `; ${LOOSE_WORDS}` : '';
+  const standing = Math.max(0, ...cases.map((one) => (one.duration === 'moment' ? 0 : one.most * one.force)));
+  const loose = left < SHAKES_LOOSE * standing ? `; ${LOOSE_WORDS}` : '';
   return valued(
     exactly(worst.value),
-    `${hole.screw} at ${plain(clamp.torque / 1000, 2)} N·m clamps ${plain(clamp.fresh, 0)} N, set by ${clamp.setBy}, and ${plain(left, 0)} N after years at ${plain(temperature, 0)} °C; ${centres.length} of them${pried(centres, most)} ${worst.words}${loose}${cure}`,
+    `${hole.screw} at ${plain(clamp.torque / 1000, 2)} N·m clamps ${plain(clamp.fresh, 0)} N, set by ${clamp.setBy}, and ${plain(left, 0)} N after years at ${plain(temperature, 0)} °C; ${centres.length} of them${pried(pattern, most)} ${worst.words}${loose}${cure}`,
     own,
   );
 }
 
-/** In words, what a load beside a line of screws does to them. */
-function pried(centres: BoltedPattern['centres'], most: number): string {
+/**
+ * Share of the load that pulls most on a screw: of one that the seat carries, what a lever lifts on its other side, which is what it would pull
+ * less what is pressed.
+ */
+function pulledWith({ centres, lever = 0, edge }: BoltedPattern, isCarried: boolean): number {
+  if (isCarried) return mostShare(centres, lever, edge);
+  return lever === 0 ? 0 : Math.max(0, mostShare(centres, lever, edge) - 2 / centres.length);
+}
+
+/** In words, what a load beside a line of screws does to them, or one with a lever. */
+function pried({ centres, lever = 0 }: BoltedPattern, most: number): string {
+  if (lever > 0)
+    return `, the load ${plain(lever)} mm beside, which pulls up to ${plain(most, 2)} times itself on each,`;
   const beside = besideScrews(centres);
   if (!beside) return '';
   return `, ${plain(beside.distance, 1)} mm beside the load, which pries up to ${plain(most, 1)} times itself on each,`;

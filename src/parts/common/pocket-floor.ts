@@ -1,5 +1,5 @@
 import type { LimitsInForce, Outcome } from '../../judge/check.js';
-import { screwShares } from '../../mechanics/bolt/screw-shares.js';
+import { mostShare } from '../../mechanics/bolt/lever-shares.js';
 import { ledgeStress } from '../../mechanics/flange/ledge.js';
 import { allowableStress } from '../../mechanics/strength/allowable.js';
 import { plain } from '../../units/format.js';
@@ -16,6 +16,8 @@ export interface PocketedPattern {
   readonly floor: number;
   /** how far what they hold lies on its seat along a unit vector, mm */
   readonly edge?: (along: readonly [number, number]) => number;
+  /** from the axis to where the load acts, mm */
+  readonly lever?: number;
 }
 
 /**
@@ -50,12 +52,12 @@ export function judgeFloors(
 }
 
 /** Stress at the corner of the pocket that bears most, for one newton on the pattern; without bound where nothing is left, MPa. */
-export function floorStress({ hole, centres, pocket, floor, edge }: PocketedPattern): number {
+export function floorStress({ hole, centres, pocket, floor, edge, lever = 0 }: PocketedPattern): number {
   if (floor <= 0) return Infinity;
   const wall = (pocket.kind === 'round' ? pocket.diameter : pocket.acrossFlats) / 2;
   const seat = (seatDiameter(hole) + boreOf(hole)) / 4;
   return ledgeStress({
-    force: Math.max(...screwShares(centres, edge)),
+    force: mostShare(centres, lever, edge),
     arm: Math.max(0, wall - seat),
     root: 2 * Math.PI * wall,
     thickness: floor,

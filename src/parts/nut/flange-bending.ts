@@ -1,4 +1,4 @@
-import { screwShares } from '../../mechanics/bolt/screw-shares.js';
+import { leverShares } from '../../mechanics/bolt/lever-shares.js';
 import { looseRingBending } from '../../mechanics/flange/loose-ring.js';
 import { rootNotch } from '../../mechanics/strength/notch.js';
 import type { Pull } from '../../sheet/sections/duty.js';
@@ -13,6 +13,7 @@ import type { NutDesign } from './dimensions.js';
 import { flangeSlab } from './flange-slab.js';
 import { bodyOutline } from './plan.js';
 import { jointOf } from './pockets.js';
+import { leverOf } from './variants/twin.js';
 
 type Point = readonly [number, number];
 
@@ -53,14 +54,16 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
   const edge = pull === 'onto' && carriage.bore ? roundEdge(carriage.bore.most, holes.centres[0]!) : undefined;
   const places = edge ? edge.places.filter((at) => insideBy(slab.outline, at) > 0) : holes.centres;
   const sizes = edge ? { head: edge.length, hole: 0 } : { head: seatDiameter(joint), hole: boreOf(joint) };
-  const shares = screwShares(places);
   const around = bodyOutline(body, CHORD);
   const across = Math.min(body.across, body.flats ?? Infinity);
-  const supports = places.map((at, i) => ({ at, ...sizes, share: shares[i]! }));
   const reach = (along: Point) => reachAlong(around, along);
-  const found = bendSlab({ slab, supports, reach, backed: across });
-  if (!found) return undefined;
-  const { strip: weakest, sag } = found;
+  const ways = leverShares(places, leverOf(design)).flatMap((shares) => {
+    const supports = places.map((at, i) => ({ at, ...sizes, share: shares[i]! }));
+    const found = bendSlab({ slab, supports, reach, backed: across });
+    return found ? [{ ...found, supports }] : [];
+  });
+  if (ways.length === 0) return undefined;
+  const { strip: weakest, sag, supports } = ways.reduce((a, b) => (b.strip.stress > a.strip.stress ? b : a));
   const { arm, crowding } = turnOf(weakest, {
     thickness: slab.thickness,
     reach: reach(weakest.along),
@@ -71,14 +74,14 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
     times === 1 ? '' : `, ${plain(times, 1)} times that at its root (fillet ${plain(finished.fillet, 2)} mm)`;
   const words = (strip: Strip) => stripWords(strip, slab.thickness);
   const tipped = pull === 'away' ? tippedStrip({ slab, supports, reach }, { across, notch }) : undefined;
-  const ways = [
+  const worst = [
     { stress: notch * weakest.stress, words: `${words(weakest)}${root(notch)}` },
     { stress: ringStress(design, places), words: 'the flange as a loose ring' },
     ...(tipped
       ? [{ stress: tipped.stress, words: `tipped about its edge, ${words(tipped)}${root(tipped.corner)}` }]
       : []),
   ];
-  return { ...ways.reduce((a, b) => (b.stress > a.stress ? b : a)), sag, arm, crowding };
+  return { ...worst.reduce((a, b) => (b.stress > a.stress ? b : a)), sag, arm, crowding };
 }
 
 /** How the load on a strip turns the body: its arm from there, and how it crowds on the strip. */

@@ -3,6 +3,7 @@ import type { PocketedPattern } from '../common/pocket-floor.js';
 import { reachAlong } from '../common/slab.js';
 import type { Holes, NutDesign } from './nut-design.js';
 import { bodyOutline, flangeOutline } from './plan.js';
+import { leverOf } from './variants/twin.js';
 
 /** Fine enough for an edge that a nut tips about, mm. */
 const CHORD = 0.02;
@@ -42,11 +43,22 @@ export function headRadius(holes: Holes): number {
 }
 
 /** Holes with a pocket for head or nut, and the plastic under it. */
-export function pocketedOf({ holes, finished }: Pick<NutDesign, 'holes' | 'finished'>): PocketedPattern | undefined {
+export function pocketedOf({
+  holes,
+  finished,
+  family,
+}: Pick<NutDesign, 'holes' | 'finished' | 'family'>): PocketedPattern | undefined {
   const pocket = holes && pocketOf(holes)?.pocket;
   if (!pocket) return undefined;
   const floor = (finished.flange?.thickness ?? finished.length) - pocket.depth;
-  return { hole: jointOf(holes), centres: holes.centres, pocket, floor, edge: edgeOf(finished) };
+  return {
+    hole: jointOf(holes),
+    centres: holes.centres,
+    pocket,
+    floor,
+    edge: edgeOf(finished),
+    lever: leverOf({ family }),
+  };
 }
 
 /** How far flange or body lies on its seat along a unit vector. */

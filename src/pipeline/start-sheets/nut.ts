@@ -87,6 +87,8 @@ export const FAMILY_STARTS = {
     axis: 'horizontal',
     load: '8 N',
     body: '{shape: round, diameter: 32 mm, length: 50 mm}            # round, square, hexagon; length over all',
+    // what a lever bends at the foot of the body
+    flange: '{shape: round, diameter: 52 mm, thickness: 10 mm}',
     family: `family:
   apart: 34 mm                  # from the middle of one thread to that of the other
   lever: 15 mm                  # beside the screw, where the load acts

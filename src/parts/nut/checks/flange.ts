@@ -23,6 +23,7 @@ import { bendFlange, type FlangeBending, isDrawnOut } from '../flange-bending.js
 import { bodyOutline, flangeOutline } from '../plan.js';
 import { boreOf, pocketedOf } from '../pockets.js';
 import { seatOf, seatStresses } from '../variants/nut-seat.js';
+import { leverOf } from '../variants/twin.js';
 
 type NutCheck = Check<NutDesign>;
 const strength = { group: 'strength', question: 'holds', unit: 'MPa', source: 'common practice' } as const;
@@ -94,9 +95,19 @@ function rootOf(design: NutDesign, pull: Pull): Root {
   const area = barrelArea(design);
   const turned = turnedBy(design, bendFlange(design, pull), { wall, radius: (across + bore) / 4 });
   const notch = isDrawnOut(design, pull) ? rootNotch({ fillet, thickness: wall }) : 1;
+  const bent = leverOf(design) / sectionModulus({ outside: across, bore });
+  const beside = bent > 0 ? `, bent by a lever of ${plain(leverOf(design))} mm` : '';
   const more = turned > 1 ? `, ${plain(turned, 1)} times that as its flange turns it` : '';
   const corner = notch > 1 ? `, ${plain(notch, 1)} times at its corner` : '';
-  return { stress: (notch * turned) / area, words: `${plain(area, 0)} mm² of body beside its bore${more}${corner}` };
+  return {
+    stress: (notch * turned) / area + rootNotch({ fillet, thickness: wall }) * bent,
+    words: `${plain(area, 0)} mm² of body beside its bore${more}${corner}${beside}`,
+  };
+}
+
+/** Of the ring around the bore: (π/32)·(D⁴ − d⁴)/D, mm³. */
+function sectionModulus({ outside, bore }: { readonly outside: number; readonly bore: number }): number {
+  return (Math.PI / 32) * ((outside ** 4 - bore ** 4) / outside);
 }
 
 /** How much more than its section the skin of the wall bears as its flange turns it. */

@@ -1,6 +1,6 @@
 import { type Check, hard, type Limits, soft, told, valued } from '../../../judge/check.js';
 import { allKeep, keeps } from '../../../judge/judge.js';
-import { screwShares } from '../../../mechanics/bolt/screw-shares.js';
+import { mostShare } from '../../../mechanics/bolt/lever-shares.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
 import { plain, upwards, worked } from '../../../units/format.js';
 import { exactly, type Measured, scaled, shifted, smallest, sum } from '../../../units/measured.js';
@@ -27,6 +27,7 @@ import type { Holes, NutDesign } from '../dimensions.js';
 import { outsideBody } from '../edges.js';
 import { stopOf } from '../float.js';
 import { boreOf, edgeOf, headRadius, jointOf, openingRadius, pocketedOf, pocketOf } from '../pockets.js';
+import { leverOf } from '../variants/twin.js';
 import { holesApart, holesToBore, holesToEdge } from '../walls.js';
 
 type NutCheck = Check<NutDesign>;
@@ -123,7 +124,7 @@ export const floatPull: NutCheck = {
   run: (design, limits) => {
     const { holes, float, material } = design;
     if (!holes || !float) return undefined;
-    const most = Math.max(...screwShares(holes.centres, edgeOf(design.finished)));
+    const most = mostShare(holes.centres, leverOf(design), edgeOf(design.finished));
     const hole = printedHole(design, holes).most;
     const ring = (Math.PI / 4) * (floatHead(float) ** 2 - hole ** 2);
     const temperature = judgedTemperature(design.duty);
@@ -193,9 +194,15 @@ function printedHole(design: NutDesign, { diameter }: Holes): Measured {
   return sum(diameter, holeResidual(design, diameter.likely));
 }
 
-function boltedPattern({ holes, finished }: NutDesign) {
+function boltedPattern({ holes, finished, family }: NutDesign) {
   const plate = finished.flange?.thickness ?? finished.length;
-  return { hole: jointOf(holes!), centres: holes!.centres, length: plate, edge: edgeOf(finished) };
+  return {
+    hole: jointOf(holes!),
+    centres: holes!.centres,
+    length: plate,
+    edge: edgeOf(finished),
+    lever: leverOf({ family }),
+  };
 }
 
 /** Outside of what stands in the nut's holes: a screw, or the sleeve around it. */

@@ -53,6 +53,11 @@ export function shiftOf({ family }: { readonly family?: Variant }): number {
   return family?.kind === 'twin' ? family.shift : 0;
 }
 
+/** From the screw to where the load acts on a twin nut: on the screw where nobody tells, mm. */
+export function leverOf({ family }: { readonly family?: Variant | undefined }): number {
+  return family?.kind === 'twin' ? (family.lever ?? 0) : 0;
+}
+
 /** Radius of the widest stretch of the bore; sizes of one kind. */
 export function widestBore(
   { thread }: Pick<NutSizes, 'thread'>,

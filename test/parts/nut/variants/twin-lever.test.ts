@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { FAMILY_BASE } from '../../../support/family-sheet.js';
+import { changed } from '../../../support/nut-sheets.js';
+import { findingOf } from '../../../support/one-finding.js';
+
+type Tree = Record<string, unknown>;
+/** 150 N that pulls a flange of 60 × 5 mm off, 40 mm beside the screw; a body of 32 mm, four M4 on 48 mm with washers of 9 mm. */
+const TWIN: Tree = {
+  ...FAMILY_BASE,
+  material: 'pa12',
+  body: { diameter: 32, length: 50 },
+  flange: { diameter: 60, thickness: 5 },
+  holes: { count: 4, circle: 48, start: 45, screw: 'M4', head: 'flange' },
+  carriage: { bore: 33, thickness: 8 },
+  family: { kind: 'twin', apart: 34, lever: 40 },
+  duty: { axis: 'vertical', load: 150, temperature: 25, grease: 'greased', pull: 'away' },
+};
+const found = (id: string, changes: Tree = {}) => findingOf(changed(TWIN, changes), id)!;
+const straight = { family: { lever: 0.000001 } };
+
+describe('the lever of a twin nut', () => {
+  // towards a screw 1/4 + 40/(2·24) = 1.0833 of the load pulls on it, in place of a quarter
+  it('pulls on its screws', () => {
+    expect(found('bolt-clamp', straight).value! / found('bolt-clamp').value!).toBeCloseTo(1.0833 / 0.25, 3);
+    expect(found('bolt-clamp').message).toContain('the load 40 mm beside, which pulls up to 1.08 times itself on each');
+    // on the seat it presses a quarter on each less, and still lifts the other side: 1.0833 − 2/4
+    const onto = found('bolt-clamp', { duty: { pull: 'onto' } });
+    expect(onto.value! / found('bolt-clamp').value!).toBeCloseTo(1.0833 / 0.5833, 3);
+    expect(found('bolt-clamp', { ...straight, duty: { pull: 'onto' } }).message).toMatch(
+      /^the load presses the flange/,
+    );
+  });
+
+  // 1.0833 · 150 N on 8 mm of arm, 9 + 2·8 mm wide and 5 mm thick
+  it('bends its flange: 12.48 MPa, which PA12 does not bear for years', () => {
+    const row = found('flange-bending');
+    expect(row.value).toBeCloseTo((1.08333 * 150 * 8 * 6) / (25 * 25), 2);
+    expect(row.message).toContain('8 mm of arm on a section of 25 × 5 mm');
+    expect(row.verdict).toBe('fail');
+    expect(found('flange-bending', straight).verdict).toBe('pass');
+  });
+
+  // 6,000 N·mm on (π/32)·32³ less the bore's half per cent, twice at the sharp corner
+  it('bends its body where that leaves the flange', () => {
+    const [bent, plain] = [found('barrel-pull'), found('barrel-pull', straight)];
+    expect(bent.value! - plain.value!).toBeGreaterThan((2 * 6000) / ((Math.PI / 32) * 32 ** 3));
+    expect(bent.message).toContain('bent by a lever of 40 mm');
+  });
+});

@@ -1,7 +1,9 @@
-import type { Measured } from '../../units/measured.js';
+import { threadPressure } from '../../mechanics/thread/bearing-pressure.js';
+import { exactly, type Measured } from '../../units/measured.js';
 import { type Teeth, type ThreadStretch, teethOf } from '../common/teeth.js';
 import type { NutDesign } from './dimensions.js';
 import { springForceOf } from './variants/anti-backlash.js';
+import { sideOf } from './variants/twin-side.js';
 
 /** One thread of a nut, and what it is pushed with. */
 interface Thread {
@@ -37,6 +39,18 @@ export function worstTeeth(design: NutDesign, force: number, formula: TeethFormu
     return { name, force: axialForce, value: { least: at(major.most), likely: at(major.likely), most: at(least) } };
   });
   return rows.reduce((worst, next) => (next.value.likely > worst.value.likely ? next : worst));
+}
+
+/** What rubs hardest under a force: the worst of the teeth, or what a lever presses sideways. */
+export function rubbedHardest(design: NutDesign, force: number): TeethStress {
+  const teeth = worstTeeth(design, force, threadPressure);
+  const side = sideOf(design, force);
+  if (!side || side.pressure <= teeth.value.likely) return teeth;
+  return {
+    name: ' sideways on either thread, by the lever of the load,',
+    force: side.force,
+    value: exactly(side.pressure),
+  };
 }
 
 /** What gives the nut's threads more flank, in words. */

@@ -9,7 +9,8 @@ import type { Measured } from '../../units/measured.js';
 import { onceFor } from '../../units/once.js';
 import type { Untold } from '../common/untold.js';
 import type { NutDesign } from './dimensions.js';
-import { worstTeeth } from './engagement.js';
+import { rubbedHardest, worstTeeth } from './engagement.js';
+import { sideOf } from './variants/twin-side.js';
 
 /** Pressure and speed of the flanks while the axis runs, half the turns carrying. */
 export interface Rubbing {
@@ -18,7 +19,7 @@ export interface Rubbing {
   readonly speed: number;
   /** MPa·m/s */
   readonly pv: Measured;
-  /** N, on the thread that rubs hardest */
+  /** N, all that rubs, of two threads that may carry alone on one */
   readonly force: number;
   readonly words: string;
 }
@@ -28,7 +29,9 @@ export function speedOf({ screw, finished }: NutDesign, feed: number): number {
 }
 
 export function rubbingOf(design: NutDesign, load: number, feed: number): Rubbing {
-  const { name, force, value: pressure } = worstTeeth(design, load, threadPressure);
+  const { name, value: pressure } = rubbedHardest(design, load);
+  // what a lever presses sideways rubs on both threads, beside the load on one
+  const force = worstTeeth(design, load, threadPressure).force + 2 * (sideOf(design, load)?.force ?? 0);
   const speed = speedOf(design, feed);
   const at = (value: number) => pressureVelocity({ pressure: value, slidingSpeed: speed });
   const pv = { least: at(pressure.least), likely: at(pressure.likely), most: at(pressure.most) };

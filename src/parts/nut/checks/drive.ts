@@ -12,6 +12,7 @@ import { exactly } from '../../../units/measured.js';
 import { COLUMN, judgeColumn, judgeSag, judgeWhirl, SAG, WHIRL } from '../../common/drive-limits.js';
 import type { NutDesign } from '../dimensions.js';
 import { springForceOf } from '../variants/anti-backlash.js';
+import { sideOf } from '../variants/twin-side.js';
 
 type NutCheck = Check<NutDesign>;
 const drive = { group: 'drive', question: 'axis', source: 'common practice' } as const;
@@ -71,7 +72,9 @@ function raisedBy(design: NutDesign, friction: number): number {
   const axialForce = duty.load! + spring;
   const lifted = axialForce === 0 ? 0 : raisingTorque({ ...thread, axialForce, friction });
   const dragged = spring === 0 ? 0 : loweringTorque({ ...thread, axialForce: spring, friction });
-  return lifted + Math.max(0, dragged);
+  // both threads are pressed sideways on the screw, half its major diameter out
+  const beside = friction * (sideOf(design, duty.load!)?.force ?? 0) * screw.major.likely;
+  return lifted + Math.max(0, dragged) + beside;
 }
 
 /**

@@ -11,7 +11,7 @@ import { stallForce } from '../../common/stall-force.js';
 import { PRINTED_SURFACE, toothBears } from '../../common/teeth.js';
 import { askingFor } from '../../common/untold.js';
 import type { NutDesign } from '../dimensions.js';
-import { longer, type TeethFormula, worstTeeth } from '../engagement.js';
+import { longer, rubbedHardest, type TeethFormula, worstTeeth } from '../engagement.js';
 import { teethHeat, UNTOLD_RESTS } from '../warmth.js';
 
 type NutCheck = Check<NutDesign>;
@@ -29,7 +29,7 @@ export const threadPressureCheck: NutCheck = askingFor(UNTOLD_RESTS, {
   run: (design, limits) => {
     const { duty, material } = design;
     if (duty.load === undefined) return notJudged('duty.load');
-    const { name, value } = worstTeeth(design, duty.load, threadPressure);
+    const { name, value } = rubbedHardest(design, duty.load);
     const { at, words } = teethHeat(design);
     const warm = momentHeatShare(material, at);
     const usual = warm * PRINTED_SURFACE * material.pressureLimit;

@@ -2,8 +2,8 @@ import { type Check, notJudged, soft, valued } from '../../../judge/check.js';
 import { DRY_PRINT_MOST, DRY_PRINT_WORDS, FRICTION } from '../../../mechanics/friction.js';
 import { plain } from '../../../units/format.js';
 import { borneShare } from '../../common/borne-share.js';
-import { CREST_SHARE } from '../../common/hold-figures.js';
 import type { NutDesign } from '../dimensions.js';
+import { sideOf } from './twin-side.js';
 
 type NutCheck = Check<NutDesign>;
 const about = { group: 'family', source: 'derived: moments about the screw', unit: '' } as const;
@@ -47,13 +47,11 @@ export const twinPressure: NutCheck = {
   limits: soft({ max: 1 }, { max: 1 }),
   moves: 'family.lever, family.apart, body.length, duty.load',
   run: (design, { pass }) => {
-    const { family, finished } = design;
+    const { family } = design;
     if (family?.kind !== 'twin') return undefined;
-    const { lever, apart, each } = family;
-    if (lever === undefined) return notJudged('family.lever');
-    const area = CREST_SHARE * each * finished.thread.minor;
+    if (family.lever === undefined) return notJudged('family.lever');
     return borneShare(design, pass, {
-      stresses: (force) => [{ kind: 'pressure', stress: (force * lever) / apart / area }],
+      stresses: (force) => [{ kind: 'pressure', stress: sideOf(design, force)!.pressure }],
       sudden: 1,
       where: 'sideways on each thread',
       cure: 'set the threads further apart, make them longer, or guide the carriage',

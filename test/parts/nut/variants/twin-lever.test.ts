@@ -46,4 +46,39 @@ describe('the lever of a twin nut', () => {
     expect(bent.value! - plain.value!).toBeGreaterThan((2 * 6000) / ((Math.PI / 32) * 32 ** 3));
     expect(bent.message).toContain('bent by a lever of 40 mm');
   });
+
+  /** 25 N, 40 mm beside the screw: 25·40/34 = 29.41 N sideways on either thread, each 50 − 34 = 16 mm long. */
+  const running = {
+    material: 'petg',
+    screw: { designation: 'Tr8x2', hand: 'right', major: 7.95, pitch_diameter: '7 ± 0.03 mm' },
+    flange: { thickness: 12 },
+    duty: { load: 25, feed: 8, motor: { torque: 0.2 } },
+  };
+
+  // at friction 0.5 and 3.975 mm out, on two threads
+  it('drags on its screw: 117 N·mm more', () => {
+    const more = found('drive-torque', running).value! - found('drive-torque', { ...running, ...straight }).value!;
+    expect(more).toBeCloseTo(0.5 * 29.41 * 7.95, 1);
+  });
+
+  // on crests of 0.37 · 16 mm, the nut's minor diameter 7.95 − 2 + 0.3 mm across: 0.795 MPa; at 8 mm/s of feed √(7²·π² + 2²)/2 = 11.04 times that
+  it('presses and heats its flanks as they slide', () => {
+    const pressed = found('thread-pressure', running);
+    expect(pressed.value).toBeCloseTo(29.41 / (0.37 * 16 * 6.25), 3);
+    expect(pressed.verdict).toBe('fail');
+    expect(pressed.message).toMatch(/^0\.79 MPa sideways on either thread, by the lever of the load,/);
+    expect(found('wear-peak', running).value).toBeCloseTo(0.7949 * 0.08832, 3);
+    // 25 N and twice 29.41 rub in place of 25
+    const warmed = (changes: Tree) => Number(/warms by up to (\d+) K/.exec(found('wear-heat', changes).message)![1]);
+    const hot = { ...running, duty: { ...running.duty, feed: 60, moving: '100 %' } };
+    expect(warmed(hot) / warmed({ ...hot, ...straight })).toBeCloseTo((25 + 2 * 29.41) / 25, 0);
+  });
+
+  it('is left out where the flanks rub harder, and where nobody tells it', () => {
+    expect(found('thread-pressure', { ...running, family: { lever: 10 } }).message).toContain('in one of both threads');
+    expect(found('thread-pressure', { ...running, family: { lever: undefined } }).value).toBeCloseTo(
+      found('thread-pressure', { ...running, ...straight }).value!,
+      9,
+    );
+  });
 });

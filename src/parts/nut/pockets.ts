@@ -42,6 +42,11 @@ export function headRadius(holes: Holes): number {
   return holes.head === 'none' ? 0 : joints.headRadius(jointOf(holes));
 }
 
+/** Radius that lies on that side: of the head, or of the washer under it; 0 where nothing sits. */
+export function seatRadius(holes: Holes): number {
+  return holes.head === 'none' ? 0 : Math.max(headRadius(holes), joints.seatDiameter(jointOf(holes)) / 2);
+}
+
 /** Holes with a pocket for head or nut, and the plastic under it. */
 export function pocketedOf({
   holes,

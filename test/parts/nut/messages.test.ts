@@ -177,7 +177,7 @@ describe('what a check of a nut says', () => {
       holes({ head: 'body', circle: 26 }),
       2,
       /^.*; ([\d.]+) mm are missing/,
-      2 - (13 - 8.5 - 1 - 2.75),
+      2 - (13 - 8.5 - 1 - 3.5),
     ],
     // edge (31.5 − 27)/2 = 2.25 mm; 1.5 × M3 and no less than half a washer or hole and 1.2 mm
     ['hole-edge', { flange: { diameter: 31.5 } }, undefined, /; ([\d.]+) mm more of edge/, 4.5 - 2.25],
@@ -329,12 +329,12 @@ describe('a twin nut whose threads are set off too far', () => {
 });
 
 describe('screws and heads of a nut by hand', () => {
-  // pattern on 27 mm, body 17 mm, fillet 1 mm; holes of 3.6 mm, M3 heads in 5.5 mm
+  // pattern on 27 mm, body 17 mm, fillet 1 mm; holes of 3.6 mm, M3 with washers of 7 mm
   it.each([
     [{ holes: { head: 'none' } }, 13.5 - 8.5 - 1 - 1.8],
     [{ holes: { head: 'none' }, fillet: 0 }, 13.5 - 8.5 - 1.8],
-    [{ holes: { head: 'body' } }, 13.5 - 8.5 - 1 - 2.75],
-    [{ holes: { head: 'body' }, fillet: 0 }, 13.5 - 8.5 - 2.75],
+    [{ holes: { head: 'body' } }, 13.5 - 8.5 - 1 - 3.5],
+    [{ holes: { head: 'body' }, fillet: 0 }, 13.5 - 8.5 - 3.5],
     [{ holes: { head: 'flange' } }, 13.5 - 8.5 - 1 - 1.8],
   ])('gap to the body of %j', (changes, gap) => {
     expect(found('hole-clearance', changes).value).toBeCloseTo(gap, 9);

@@ -26,7 +26,7 @@ import { boreRoom, enteringBore, sidewaysInBore } from '../bore.js';
 import type { Holes, NutDesign } from '../dimensions.js';
 import { outsideBody } from '../edges.js';
 import { stopOf } from '../float.js';
-import { boreOf, edgeOf, headRadius, jointOf, openingRadius, pocketedOf, pocketOf } from '../pockets.js';
+import { boreOf, edgeOf, jointOf, openingRadius, pocketedOf, pocketOf, seatRadius } from '../pockets.js';
 import { leverOf } from '../variants/twin.js';
 import { holesApart, holesToBore, holesToEdge } from '../walls.js';
 
@@ -231,7 +231,7 @@ function mismatch(own: HolePattern, theirs: HolePattern): { readonly miss: Measu
  * Heads that meet the body, or holes that do.
  *
  *     gap = lesser of centre to body − fillet − r and centre to bore with its lead-in, or to a stub, − r; worst hole
- *     r = greatest of head (with its float), pocket and hole there, by the bore any pocket; no flange: bore only
+ *     r = greatest of head or its washer (with its float), pocket and hole there, by the bore any pocket; no flange: bore only
  */
 export const holeClearance: NutCheck = {
   ...mount,
@@ -244,7 +244,7 @@ export const holeClearance: NutCheck = {
     if (!holes) return undefined;
     const { body, flange, fillet, thread, leadIn } = finished;
     // a floating flange comes nearer to its heads by its float
-    const head = float && holes.head !== 'none' ? floatHead(float) / 2 + float.sideways : headRadius(holes);
+    const head = float && holes.head !== 'none' ? floatHead(float) / 2 + float.sideways : seatRadius(holes);
     const opening = openingRadius(holes);
     const gaps = holes.centres.map((centre) => {
       const toBore = Math.hypot(...centre) - thread.major / 2 - leadIn;
@@ -304,7 +304,7 @@ export const holeEdge: NutCheck = {
 /**
  * Holes that run into each other.
  *
- *     ligament = least distance of two centres − 2 · greater of r and (radius of the head − 0.6 mm)
+ *     ligament = least distance of two centres − 2 · greater of r and (radius of the head or its washer − 0.6 mm)
  *     r = radius of the hole's largest opening
  */
 export const holeSpacing: NutCheck = {
@@ -316,10 +316,13 @@ export const holeSpacing: NutCheck = {
   moves: 'holes.count, holes.circle, holes.screw',
   run: ({ holes }, { pass }) => {
     if (!holes || holes.centres.length < 2) return undefined;
-    const reach = Math.max(openingRadius(holes), headRadius(holes) - LEAST_LIGAMENT / 2);
+    const reach = Math.max(openingRadius(holes), seatRadius(holes) - LEAST_LIGAMENT / 2);
     const ligament = holesApart(holes.centres, reach);
     const cure = keeps(ligament, pass) ? '' : '; use fewer or smaller screws, or a larger circle';
-    return valued(exactly(ligament), `${worked(ligament, 'mm')} mm between holes, their pockets and heads${cure}`);
+    return valued(
+      exactly(ligament),
+      `${worked(ligament, 'mm')} mm between holes, their pockets, heads and washers${cure}`,
+    );
   },
 };
 

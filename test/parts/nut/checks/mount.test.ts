@@ -133,12 +133,12 @@ describe('gaps of heads and holes by hand', () => {
   const counterbore = (5.68 + 0.5) / 2;
   const bare = { flange: undefined, body: { diameter: 40 } };
   it.each<[string, Changes, number]>([
-    ['without a flange, a head', bare, 7.6 - 2.75],
+    ['without a flange, the washer of a head', bare, 7.6 - 3.5],
     ['without a flange, a hole', { ...bare, holes: { head: 'none' } }, 7.6 - 1.8],
     ['without a flange, a washer that floats', { ...bare, ...sleeves }, 7.6 - 3.5 - 0.3],
     ['without a flange, a floating hole', { ...bare, float: 0.3, holes: { fit: undefined, head: 'none' } }, 7.6 - 2.8],
     ['a head opposite the body', {}, 5 - 1.8],
-    ['a head beside a stub', { flange: { offset: 6 } }, 5 - 2.75],
+    ['the washer of a head beside a stub', { flange: { offset: 6 } }, 5 - 3.5],
     ['a hole beside a stub', { flange: { offset: 6 }, holes: { head: 'none' } }, 5 - 1.8],
     ['a nut on the body side', { holes: { joint: 'hexagon' } }, 5 - hexagon],
     ['a nut on the far side', { holes: { joint: 'hexagon', head: 'body' } }, 5 - 2.75],
@@ -232,7 +232,7 @@ describe('edges and ligaments by hand', () => {
   });
 
   it.each<[string, Changes, number]>([
-    ['two heads of 5.5 mm, which may come within 1.2 mm less', { head: 'flange' }, 27 - (5.5 - 1.2)],
+    ['two washers of 7 mm, which may come within 1.2 mm less', { head: 'flange' }, 27 - (7 - 1.2)],
     ['two holes of 3.6 mm', { head: 'none' }, 27 - 3.6],
     ['two nuts of 5.5 + 0.2 mm, over corners', { joint: 'hexagon' }, 27 - (2 * 5.7) / Math.sqrt(3)],
   ])('between %s, 27 mm apart', (_, changes, ligament) => {

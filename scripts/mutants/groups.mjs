@@ -19,8 +19,8 @@ export const FOLDERS = {
   'parts/common/{held-slab,slab,bolting,load-cases,stall-force}.ts': [
     'test/parts/common/{held-slab,slab,bolting,bolting-words,load-cases,material-at,stall-force}.test.ts',
   ],
-  'parts/common/{carriage-wall,tipped-slab,turning-speed,sliding-limits,plastic-told,both-ways}.ts': [
-    'test/parts/common/{carriage-wall,tipped-slab,turning-speed,sliding-limits,plastic-told,both-ways}.test.ts',
+  'parts/common/{carriage-wall,tipped-slab,turning-speed,sliding-limits,plastic-told,both-ways,turned-end}.ts': [
+    'test/parts/common/{carriage-wall,tipped-slab,turning-speed,sliding-limits,plastic-told,both-ways,turned-end}.test.ts',
   ],
   'parts/common/{held-checks,checks,profile-checks,pattern-fit,joints,residual}.ts': [
     'test/parts/common/{profile-checks,pattern-fit,joints,held-checks,bore-play,bolting}.test.ts',

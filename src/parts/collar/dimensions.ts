@@ -16,6 +16,7 @@ import { defined } from '../common/defined.js';
 import type { Fit } from '../common/fit-classes.js';
 import type { HubTemperature } from '../common/held.js';
 import { stallForce } from '../common/stall-force.js';
+import { turnedEnd } from '../common/turned-end.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { type LaidCollar, layOutCollar } from './layout.js';
@@ -114,7 +115,7 @@ function heldShaft(sheet: CollarSheet, screw: Screw | undefined, calipers: numbe
   if (screw && !sheet.turned_end) return crestShaft(screw, sheet.screw?.major !== undefined);
   const shaft = sheet.shaft
     ? resolveShaft(sheet.shaft, 'shaft', calipers, notes)
-    : resolveShaft(sheet.turned_end!, 'turned_end', calipers, notes);
+    : turnedEnd(sheet.turned_end!, screw, calipers, notes);
   if (shaft.form !== 'keyed') return shaft;
   const { key: _, ...round } = shaft;
   return { ...round, form: 'round' };

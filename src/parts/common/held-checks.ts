@@ -31,7 +31,7 @@ export function heldChecks<Design>(
     ...fields.holds.map((hold) => ({ field: `${hold}.degreased`, worse: (view: HeldView) => greasy(view, hold) })),
     ...LENGTHS.map((field) => ({ field, worse: (view: HeldView) => short(view, field) })),
   ]);
-  return [...grips, wall, shaftEngagement, boreRunout, toolAccess, headInside, printBridge].map(
+  return [...grips, wall, shaftEngagement, boreEntry, boreRunout, toolAccess, headInside, printBridge].map(
     (check): Check<Design> => ({
       ...check,
       moves: movesOf(check.moves, fields),
@@ -127,6 +127,34 @@ const shaftEngagement: HeldCheck = {
     if (ratio >= min && untold.length > 0) return notJudged(...untold);
     const cure = ratio < min ? '; the shaft must reach further in, or the bore be longer' : '';
     return valued(exactly(ratio), `${plain(one.engagement, 1)} mm in the ${one.name}${cure}`);
+  },
+};
+
+/**
+ * A bore that comes out too narrow does not go on, or only where it is forced open.
+ *
+ *     play = ⌀bore as it comes out of the printer − ⌀shaft, the least of all that are held
+ */
+const boreEntry: HeldCheck = {
+  ...body,
+  id: 'bore-entry',
+  question: 'goes-on',
+  title: 'Play of the shaft as it goes in',
+  unit: 'mm',
+  limits: soft({ min: 0 }, { min: -0.1 }),
+  moves: 'HOLD.bore_clearance, printer.compensation, printer.hole_offset',
+  grave: true,
+  run: (view, { pass: { min = 0 } }) => {
+    const rows = view.held.map((one) => ({ one, play: borePlay(one, view).likely }));
+    const { one, play } = rows.reduce((a, b) => (b.play < a.play ? b : a));
+    const cure =
+      play < min
+        ? `; let slicer or file compensate (printer.compensation), or more ${sectionOf(one)}.bore_clearance`
+        : '';
+    return valued(
+      exactly(play),
+      `the bore of the ${one.name} comes out ${plain(one.shaft.diameter.likely + play, 2)} mm wide${cure}`,
+    );
   },
 };
 

@@ -2,6 +2,7 @@ import type { Assumptions } from '../../sheet/assumptions.js';
 import type { Screw } from '../../sheet/resolve-screw.js';
 import { resolveShaft, type Shaft } from '../common/bore.js';
 import { crestShaft } from '../common/crest-shaft.js';
+import { turnedEnd } from '../common/turned-end.js';
 import type { CouplingSheet } from './sheet.js';
 
 /** The motor's shaft; undefined where its hub is not made. */
@@ -17,6 +18,6 @@ export function screwShaft(
   assumptions: Assumptions,
 ): Shaft | undefined {
   if (sheet.shaft) return resolveShaft(sheet.shaft, 'shaft', calipers, assumptions);
-  if (sheet.turned_end) return resolveShaft(sheet.turned_end, 'turned_end', calipers, assumptions);
+  if (sheet.turned_end) return turnedEnd(sheet.turned_end, screw, calipers, assumptions);
   return screw && crestShaft(screw, sheet.screw?.major !== undefined);
 }

@@ -14,6 +14,7 @@ import { defined } from '../common/defined.js';
 import { type HolePattern, ownPattern } from '../common/hole-pattern.js';
 import { printSizes } from '../common/print-sizes.js';
 import { holeResidual } from '../common/residual.js';
+import { requireTurnedDown } from '../common/turned-end.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { type Bearing, resolveBearing } from './bearing.js';
@@ -67,6 +68,7 @@ export function designEndHolder(sheet: EndHolderSheet, presets: PresetTexts): En
   const held: Shaft = sheet.turned_end
     ? { form: 'round', diameter: measured(sheet.turned_end, calipers) }
     : crestShaft(screw, sheet.screw.major !== undefined);
+  if (sheet.turned_end) requireTurnedDown(held.diameter, screw, 'turned_end');
   const bearing = sheet.bearing && resolveBearing(sheet.bearing);
   const heldBy = bearing && assumptions.or(sheet.held_by, 'held_by', 'press', 'the pocket itself');
   const pattern = ownPattern(sheet.holes, 'holes', assumptions);

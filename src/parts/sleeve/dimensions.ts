@@ -17,6 +17,7 @@ import type { HubTemperature } from '../common/held.js';
 import { besideMotor, motorHeat } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
 import { stallForce } from '../common/stall-force.js';
+import { turnedEnd } from '../common/turned-end.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { layOutBush, layOutClamp } from './layout.js';
@@ -147,7 +148,7 @@ function axialOf({ mounting, thrust_bearing, locating_holder, duty = {} }: Sleev
 function drivenShaft(sheet: SleeveSheet, screw: Screw | undefined, calipers: number, assumptions: Assumptions): Shaft {
   if (!screw) return resolveShaft(sheet.shaft!, 'shaft', calipers, assumptions);
   return sheet.turned_end
-    ? resolveShaft(sheet.turned_end, 'turned_end', calipers, assumptions)
+    ? turnedEnd(sheet.turned_end, screw, calipers, assumptions)
     : crestShaft(screw, sheet.screw?.major !== undefined);
 }
 

@@ -77,6 +77,19 @@ export const COUPLING_CASES: VerdictCases = {
     no: [PLAIN_COUPLING, { motor: { shaft: { length: 5 } } }],
     'not-told': [PLAIN_COUPLING, { motor: { shaft: { length: undefined } } }],
   },
+  // PLA shrinks by 0.3 %, and its holes by 0.15 mm
+  'bore-entry': {
+    yes: [PLAIN_COUPLING, {}],
+    but: [
+      PLAIN_COUPLING,
+      {
+        motor_hub: { bore_clearance: 0.15 },
+        screw_hub: { bore_clearance: 0.15 },
+        printer: { compensation: 'none' },
+      },
+    ],
+    no: [PLAIN_COUPLING, { printer: { compensation: 'none' } }],
+  },
   'bore-runout': {
     yes: [PLAIN_COUPLING, {}],
     perhaps: [PLAIN_COUPLING, { motor_hub: { bore_clearance: 0.15 } }],

@@ -104,6 +104,18 @@ const BODY: readonly VerdictCase<Tree>[] = [
   ['bush-wall', 'pass', bush(), 'a wall of lines'],
   ['bush-wall', 'caution', bush({ bore: 6.4 }), 'a wall of hardly two lines'],
   ['bush-wall', 'fail', bush({ bore: 6.05, printer: { nozzle: 0.6, layer: 0.2 } }), 'a wall below one line'],
+  ['bore-entry', 'pass', clamp(), 'bores that are compensated'],
+  ['bore-entry', 'fail', clamp({ printer: { compensation: 'none' } }), 'bores that nobody compensates'],
+  [
+    'bore-entry',
+    'caution',
+    clamp({
+      printer: { compensation: 'none' },
+      motor_end: { bore_clearance: 0.15 },
+      screw_end: { bore_clearance: 0.15 },
+    }),
+    'wide ones',
+  ],
   ['bore-runout', 'pass', bush({ shaft: '5 ± 0.01 mm', material: 'pla' }), 'close fits'],
   ['bore-runout', 'caution', bush({ shaft: 19, bore: 40, length: 40, material: 'pa12' }), 'a wide bush of nylon'],
   ['heat', 'pass', clamp(), 'PC on a warm motor'],

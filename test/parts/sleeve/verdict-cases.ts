@@ -91,6 +91,18 @@ export const SLEEVE_CASES: VerdictCases = {
     but: [BUSH, { bore: 6.2 }],
     no: [BUSH, { bore: 6 }],
   },
+  'bore-entry': {
+    yes: [CLAMP, {}],
+    but: [
+      CLAMP,
+      {
+        motor_end: { bore_clearance: 0.15 },
+        screw_end: { bore_clearance: 0.15 },
+        printer: { compensation: 'none' },
+      },
+    ],
+    no: [CLAMP, { printer: { compensation: 'none' } }],
+  },
   'bore-runout': {
     yes: [BUSH, { shaft: '5 ± 0.01 mm', bore: 6 }],
     perhaps: [BUSH, { bore: 12 }],

@@ -112,17 +112,19 @@ export const insertThrust: CouplingCheck = {
   moves: 'insert.pad, duty.load, thrust_bearing',
   run: ({ axial, insert, hubs, printer }, { pass }) => {
     const { load } = axial;
-    if (axial.mounting !== 'motor-below') return undefined;
     const { kind, diameter, thickness } = insert.pad;
     const carried = carriedWords(axial);
+    const isRigid = kind === 'disc' || kind === 'ball';
+    // a screw between a holder and a disc grows onto the motor, however it lies
+    if (axial.mounting !== 'motor-below' && !(axial.locatingHolder && isRigid)) return undefined;
     if (carried !== undefined)
-      return kind === 'disc' || kind === 'ball'
+      return isRigid
         ? told(
             'fail',
             `${carried}, and it stands on a ${kind} besides, so that nobody knows what the motor carries; ${LIFTED}`,
           )
         : undefined;
-    if (kind === 'disc' || kind === 'ball') {
+    if (isRigid) {
       const size = kind === 'ball' ? plain(diameter) : `${plain(diameter)} × ${plain(thickness)}`;
       return valued(exactly(0), `both shaft ends stand on a rigid ${kind} of ${size} mm`);
     }

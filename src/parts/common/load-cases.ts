@@ -24,14 +24,17 @@ export interface LoadCase {
   readonly duration: LoadDuration;
 }
 
-/** Direction of the standing load: as told or known, else both, and that is listed. */
+/** Direction of the standing load: as told or known; both where nobody tells, or the two disagree, and that is listed. */
 export function pullsOf(duty: DutySheet, known: Pull | undefined, notes: Assumptions): readonly Pull[] {
   const pull = duty.pull ?? known;
-  if (pull !== undefined) return [pull];
+  const disagrees = known !== undefined && pull !== known;
+  if (pull !== undefined && !disagrees) return [pull];
   notes.note(
     'duty.pull',
     'away or onto',
-    'not told whether the load pulls the flange off its carriage: the worse is judged',
+    disagrees
+      ? `told ${pull}, where a load that weighs on it so mounted goes ${known}: the worse is judged`
+      : 'not told whether the load pulls the flange off its carriage: the worse is judged',
   );
   return PULLS;
 }

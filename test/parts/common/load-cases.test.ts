@@ -40,11 +40,15 @@ describe('the force of a stalled motor', () => {
 describe('load cases', () => {
   it('pull as told, as known, or either way, which is listed', () => {
     const notes = new Assumptions();
-    expect(pullsOf({ pull: 'onto' }, 'away', notes)).toEqual(['onto']);
+    expect(pullsOf({ pull: 'onto' }, 'onto', notes)).toEqual(['onto']);
+    expect(pullsOf({ pull: 'onto' }, undefined, notes)).toEqual(['onto']);
     expect(pullsOf({}, 'away', notes)).toEqual(['away']);
     expect(notes.list).toEqual([]);
     expect(pullsOf({}, undefined, notes)).toHaveLength(2);
     expect(notes.list.map(({ field }) => field)).toEqual(['duty.pull']);
+    // told and mounted are at odds: whichever is worse
+    expect(pullsOf({ pull: 'onto' }, 'away', notes)).toHaveLength(2);
+    expect(notes.list[1]!.why).toMatch(/^told onto, .* goes away: the worse is judged$/);
   });
 
   it('are the load for its time, and the stall for a moment either way', () => {

@@ -15,7 +15,7 @@ const refusal = (sheet: object) => {
 
 it('refuses an end wider than the screw that it is turned from', () => {
   const turned = (diameter: string) => couplingSheet({ turned_end: { diameter, length: 20 } });
-  expect(refusal(turned('9.98 ± 0.03 mm'))).toMatch(/turned_end\.diameter: 9\.98 mm; must be at most 7\.9[58] mm/);
-  expect(refusal(turned('7.96 ± 0.03 mm'))).toBe('');
+  expect(refusal(turned('9.98 ± 0.03 mm'))).toMatch(/turned_end\.diameter: 9\.98 mm; must be at most 8\.1[58] mm/);
+  expect(refusal(turned('8.1 ± 0.03 mm'))).toBe('');
   expect(refusal(changed(LOCATED, { turned_end: 60 }))).toMatch(/turned_end: 60 mm; must be at most/);
 });

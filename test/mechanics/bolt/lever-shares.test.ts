@@ -43,3 +43,31 @@ it('tips two screws about the edge on the other side', () => {
 it('wants no lever below 0', () => {
   expect(() => leverShares(PAIR, -1)).toThrow(/lever/);
 });
+
+// 6 mm along +Y of three screws about their middle, Σy² = 600: 1/3 + y·6/600
+it('counts a load on its own side', () => {
+  const three = [
+    [20, 10],
+    [-20, 10],
+    [0, -20],
+  ] as const;
+  const quarter = leverShares(three, 6)[6]!;
+  expect(quarter[0]).toBeCloseTo(1 / 3 + 0.1, 9);
+  expect(quarter[1]).toBeCloseTo(1 / 3 + 0.1, 9);
+  expect(quarter[2]).toBeCloseTo(1 / 3 - 0.2, 9);
+});
+
+// the same line of two, along X: across it the edge lies 25 mm off, along it 40 mm
+it('tips about the edge that lies on its way', () => {
+  const along = [
+    [20, 0],
+    [-20, 0],
+  ] as const;
+  expect(mostShare(along, 10, ([, v]) => (Math.abs(v) > 0.5 ? 25 : 40))).toBeCloseTo(0.6768 * 1.2828, 3);
+  // a line at 45°, the load 10 mm along +X: 1/2 + 19.80·7.071/(2·19.80²) = 0.6786
+  const diagonal = [
+    [14, 14],
+    [-14, -14],
+  ] as const;
+  expect(Math.max(...leverShares(diagonal, 10, () => 25)[0]!)).toBeCloseTo(0.6786 * 1.2828, 3);
+});

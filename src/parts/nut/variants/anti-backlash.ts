@@ -24,9 +24,12 @@ export function antiBacklashOf(
 ): Variant {
   const given = sheet.spring!;
   const reach = given.inside.value / 2 - SPRING_ROOM;
-  const width = Math.max(3, Math.round(screw.major.likely * 5) / 10);
   const inner = boreReach(finished) + 0.4;
-  const outer = Math.sqrt(Math.max(0, reach ** 2 - (width / 2) ** 2));
+  const { width, outer } = strongestKey({
+    inner,
+    reach,
+    narrowest: Math.max(3, Math.round(screw.major.likely * 5) / 10),
+  });
   if (outer - inner < LEAST_WALL)
     throw fault(
       'family.spring.inside',
@@ -73,6 +76,29 @@ export function antiBacklashOf(
     follower: length,
     tongue: { inner, outer, width, height: working + KEY_GRIP, slotDepth, air: KEY_AIR },
   };
+}
+
+/** In half millimetres. */
+const KEY_STEP = 0.5;
+
+/** The key that bends least between thread and spring, as wide as half the screw or wider, as long as a wall is left along the radius. */
+function strongestKey({
+  inner,
+  reach,
+  narrowest,
+}: {
+  readonly inner: number;
+  readonly reach: number;
+  readonly narrowest: number;
+}) {
+  const keyOf = (width: number) => ({ width, outer: Math.sqrt(Math.max(0, reach ** 2 - (width / 2) ** 2)) });
+  const strength = ({ width, outer }: ReturnType<typeof keyOf>) => (outer - inner) * width ** 2;
+  const wider = Array.from({ length: Math.max(0, Math.floor((2 * reach - narrowest) / KEY_STEP)) }, (_, i) =>
+    keyOf(narrowest + (i + 1) * KEY_STEP),
+  );
+  return wider
+    .filter(({ outer }) => outer - inner >= LEAST_WALL)
+    .reduce((best, next) => (strength(next) > strength(best) ? next : best), keyOf(narrowest));
 }
 
 /** Length at which the spring keeps the nuts apart with one and a half times what pushes them together. */

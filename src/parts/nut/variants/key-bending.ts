@@ -4,6 +4,7 @@ import { DRY_PRINT_MOST, DRY_PRINT_WORDS, FRICTION } from '../../../mechanics/fr
 import { raisingTorque } from '../../../mechanics/power-screw/raising-torque.js';
 import { canBeRaised } from '../../../mechanics/power-screw/thread.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
+import { rootNotch } from '../../../mechanics/strength/notch.js';
 import { plain, worked } from '../../../units/format.js';
 import { judgedTemperature } from '../../common/load-cases.js';
 import type { NutDesign } from '../dimensions.js';
@@ -14,9 +15,10 @@ import type { AntiBacklash } from './types.js';
  * The screw turns the follower with what its spring presses on the flanks; two keys that stand on the main nut hold it, one way
  * and the other with every move, and bend across their layers.
  *
- *     σ = T/(2·r) · (s + g/2) / (t·w²/6)
+ *     σ = K · T/(2·r) · (s + g/2) / (t·w²/6)
  *     T = torque under the spring's force; friction = 0.2 greased, else 0.5, at most 1.1
- *     r = middle of a key from the axis, s = length of the spring, g = 4 mm in the slot, t = along the radius, w = width
+ *     r = middle of a key from the axis, s = length of the spring, g = 4 mm in the slot, t = along the radius, w = width;
+ *     K = 2, the sharp corner at the foot
  */
 export const keyBending: Check<NutDesign> = {
   id: 'key-bending',
@@ -70,5 +72,6 @@ function bentBy({ screw, finished }: NutDesign, family: AntiBacklash, friction: 
   if (!canBeRaised(thread)) return undefined;
   const { inner, outer, width } = family.tongue;
   const force = raisingTorque({ ...thread, axialForce: springForceOf(family) }) / (inner + outer);
-  return (force * (family.spring.working + KEY_GRIP / 2)) / (((outer - inner) * width ** 2) / 6);
+  const section = ((outer - inner) * width ** 2) / 6;
+  return (rootNotch({ fillet: 0, thickness: width }) * force * (family.spring.working + KEY_GRIP / 2)) / section;
 }

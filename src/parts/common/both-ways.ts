@@ -50,13 +50,14 @@ export function judgeBothWays({ words }: OtherWay, isPaired: boolean | undefined
   );
 }
 
-/** The same beside a joint: it asks what lifts a screw. @param carries what else carries the other way, in words */
+/** The same beside a joint: it asks where the motor is and what lifts a screw. @param carries what else carries the other way, in words */
 export function judgeBesideJoint(
   { axial, isPaired }: { readonly axial: AxialPath; readonly isPaired?: boolean },
   carries?: (pushed: OtherWay) => string | undefined,
 ): Outcome | undefined {
   // a holder that locates the screw carries both ways
   if (!axial.thrustBearing || axial.locatingHolder) return undefined;
+  if (axial.mounting === undefined && !isPaired) return notJudged('mounting');
   const pushed = otherWay(axial);
   if (!pushed) return isPaired || axial.upward !== undefined ? undefined : notJudged('duty.upward');
   const besides = isPaired ? undefined : carries?.(pushed);

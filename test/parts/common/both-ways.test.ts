@@ -37,6 +37,9 @@ describe('a joint beside a thrust bearing', () => {
   it('asks what lifts the screw, unless two collars hold it', () => {
     expect(judgeBesideJoint({ axial: upright })).toMatchObject({ kind: 'not-judged', missing: ['duty.upward'] });
     expect(judgeBesideJoint({ axial: upright, isPaired: true })).toBeUndefined();
+    const { mounting: _, ...unplaced } = { ...upright, upward: 0 };
+    expect(judgeBesideJoint({ axial: unplaced })).toMatchObject({ kind: 'not-judged', missing: ['mounting'] });
+    expect(judgeBesideJoint({ axial: unplaced, isPaired: true })).toBeUndefined();
     expect(judgeBesideJoint({ axial: { ...upright, upward: 0 } })).toBeUndefined();
   });
 

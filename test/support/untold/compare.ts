@@ -93,7 +93,12 @@ export function findsOf(sheet: Sheet): string[] {
 /** The facts that a sheet of its kind may tell. */
 export function factsOf(sheet: Sheet): Fact[] {
   const schema = sheet.part === 'axis' ? axisSchema : KINDS.find(({ kind }) => kind === sheet.part)!.schema;
-  return FACTS.filter(({ path }) => fieldsAt(schema, path.split('.')).length > 0);
+  return FACTS.filter(({ path }) => fieldsAt(schema, path.split('.')).length > 0 && !isToldBeside(sheet, path));
+}
+
+/** The motor of a plate is told by its own section; what the duty says of it besides is for parts without one. */
+function isToldBeside(sheet: Sheet, path: string): boolean {
+  return path === 'duty.motor.torque' && sheet.part !== 'axis' && at(sheet, 'motor.torque') !== undefined;
 }
 
 /** A find in a line. */

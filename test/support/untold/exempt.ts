@@ -11,7 +11,7 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
   [['duty.motor.torque'], ['bolt-clamp'], 'of a locating holder: its bearing and its end of travel ask for it already'],
   [
     ['thrust_bearing', 'locating_holder'],
-    ['insert-thrust', 'locating-bearings'],
+    ['insert-thrust', 'locating-bearings', 'both-ways'],
     'a disc or a sleeve that is told carries the screw; a second place that does asks for the first in its own sheet',
   ],
   [['machine.bare'], ['machine-thread'], 'holes without a thread of their own are listed with their nuts'],
@@ -60,7 +60,12 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
     ['print-support', 'pocket-wall'],
     'which side lies on the bed follows from it: the part is judged as it is printed',
   ],
-  [['machine.opening'], ['motor-opening'], 'a motor that does not pass is seen while mounting'],
+  [
+    ['machine.opening'],
+    ['motor-opening', 'machine-wall'],
+    'what does not pass, or has nothing to hold on to, is seen while mounting',
+  ],
+  [['family.lever'], 'all', 'whether a twin nut binds under it asks for it already'],
   [['carriage.spigot'], ['spigot-room'], 'a plate that rides on a ring is seen while mounting'],
   [
     ['carriage.bore', 'nut.stands', 'nut.thread', 'carriage.thread'],
@@ -122,6 +127,11 @@ const AXIS_ROWS: typeof ROWS = [
     ['lengths.screw'],
     ['axis-screw-length', 'end-room'],
     'a screw that is not there yet is cut as long as is worked out',
+  ],
+  [
+    ['motor.shaft.length'],
+    ['axis-travel', 'nut-distance'],
+    'the coupling asks for it; where the nut starts is told, or follows from the coupling and is listed',
   ],
   [
     ['lengths.start'],

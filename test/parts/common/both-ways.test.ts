@@ -14,6 +14,8 @@ describe('what pushes a screw off its thrust bearing', () => {
     expect(otherWay({ ...upright, upward: 150 })!.force).toBeCloseTo(150 - 40 - 1.161, 2);
     expect(otherWay({ ...upright, upward: 41.2 })!.force).toBeCloseTo(0.039, 2);
     expect(otherWay({ ...upright, upward: 41.1 })).toBeUndefined();
+    const { span: _, ...endless } = upright;
+    expect(otherWay({ ...endless, upward: 40 })).toBeUndefined();
     expect(otherWay({ ...upright, mounting: 'motor-below', upward: 42 })!.words).toMatch(/42 N of which 41\.2 N weigh/);
   });
 
@@ -25,6 +27,7 @@ describe('what pushes a screw off its thrust bearing', () => {
     expect(otherWay({ ...light, upward: 3 })!.force).toBeCloseTo(3 - 1.161, 2);
     expect(otherWay(upright)).toBeUndefined();
     expect(otherWay({ ...unplaced, upward: 500 })).toBeUndefined();
+    expect(otherWay({ ...light, upward: 1 })).toBeUndefined();
   });
 
   it('is the load of a level screw, known or not', () => {

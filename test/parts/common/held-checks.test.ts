@@ -4,7 +4,7 @@ import { limitsInForce } from '../../../src/judge/limits-in-force.js';
 import { heat, shrinkAppliedOnce } from '../../../src/parts/common/checks.js';
 import type { HeldView } from '../../../src/parts/common/held.js';
 import { heldChecks } from '../../../src/parts/common/held-checks.js';
-import { holeResidual, planeResidual } from '../../../src/parts/common/residual.js';
+import { axialResidual, holeResidual, planeResidual } from '../../../src/parts/common/residual.js';
 import type { SleeveDesign } from '../../../src/parts/sleeve/dimensions.js';
 import { heldIn } from '../../../src/parts/sleeve/held-in.js';
 import { design } from '../../../src/pipeline/design.js';
@@ -301,4 +301,50 @@ describe('heat and compensation', () => {
     expect(hole.most - hole.likely).toBeCloseTo(0.15 + 0.05, 9);
     expect(holeResidual({ printer: printer('file'), material }, 50).likely).toBeCloseTo(0, 9);
   });
+});
+
+// PC shrinks by 0.65 % in the plane, and holes come out 0.15 mm narrow: 5.05 · 0.9935 − 0.15 = 4.87 of 5, 8.05 · 0.9935 − 0.15 = 7.85 of 8
+describe('the bore as a shaft goes in', () => {
+  const raw = { printer: { compensation: 'none' } };
+
+  it('comes out as wide as it was wanted where somebody compensates', () => {
+    expect(sleeve('bore-entry')).toMatchObject({ word: 'yes', value: 0.05 });
+    expect(sleeve('bore-entry')!.message).toMatch(/^the bore of the (motor|screw) end comes out [58]\.05 mm wide$/);
+  });
+
+  it('is the narrowest of all that are held, less what nobody compensates', () => {
+    const { value, message } = sleeve('bore-entry', raw)!;
+    const { shrink } = (design(changed(CLAMP, raw)) as SleeveDesign).material;
+    expect(value).toBeCloseTo(0.05 - shrink.plane.likely * 8.05 - 0.15, 4);
+    expect(message).toMatch(
+      /^the bore of the screw end comes out 7\.8\d mm wide; let slicer or file compensate \(printer\.compensation\), or more screw_end\.bore_clearance$/,
+    );
+    const wide = sleeve('bore-entry', changed(raw, { screw_end: { bore_clearance: 0.2 } }))!;
+    expect(wide.message).toMatch(/motor_end\.bore_clearance$/);
+    expect(wide.value).toBeCloseTo(0.05 - shrink.plane.likely * 5.05 - 0.15, 4);
+  });
+
+  it('needs no more than to be as wide as its shaft', () => {
+    const close = { motor_end: { bore_clearance: 0 }, screw_end: { bore_clearance: 0 } };
+    expect(sleeve('bore-entry', close)).toMatchObject({ word: 'yes', value: 0 });
+    expect(sleeve('bore-entry', close)!.message).not.toMatch(/compensate/);
+  });
+});
+
+it('leaves a length as the spread of its shrink, or all of it where nobody compensates', () => {
+  const { material, printer } = design(changed(CLAMP, {})) as SleeveDesign;
+  const axial = { least: 0.002, likely: 0.003, most: 0.005 };
+  const of = (shrink: 'file' | 'none') =>
+    axialResidual(
+      {
+        material: { ...material, shrink: { ...material.shrink, axial } },
+        printer: { ...printer, compensation: { ...printer.compensation, shrink } },
+      },
+      50,
+    );
+  // 50 mm by 0.2 % to either side, about −0.15 mm
+  expect(of('file').most).toBeCloseTo(0.1, 9);
+  expect(of('file').likely).toBe(0);
+  expect(of('none').likely).toBeCloseTo(-0.15, 9);
+  expect(of('none').least).toBeCloseTo(-0.25, 9);
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { ReachBesideSlit } from '../../../src/parts/common/bore.js';
 import type { Clamp } from '../../../src/parts/common/clamp.js';
 import { clampWalls, type HeldBody, heldWalls } from '../../../src/parts/common/hub-walls.js';
-import { thinnest, type Wall } from '../../../src/parts/common/walls.js';
+import { fourLines, thinnest, type Wall } from '../../../src/parts/common/walls.js';
 
 /** Round figures: one M3 10 mm from the axis, its head's seat 6 mm below the slit, its nut's 5 mm above it. */
 const CLAMP: Clamp = {
@@ -103,4 +103,8 @@ describe('walls of a body that holds a shaft, by hand', () => {
     expect(thinnest([wall('a', 3), wall('b', 2), wall('c', 2.5)]).where).toBe('b');
     expect(thinnest([wall('a', 2), wall('b', 2)]).where).toBe('a');
   });
+});
+
+it('wants four lines of a nozzle, and 1.6 mm at least', () => {
+  expect([0.25, 0.4, 0.6, 0.8].map(fourLines)).toEqual([1.6, 1.6, 2.4, 3.2]);
 });

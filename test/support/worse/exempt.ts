@@ -40,7 +40,7 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
   ],
   [
     ['carriage.bore'],
-    ['mount-bore', 'mount-seat', 'end-stop', 'barrel-pull'],
+    ['mount-bore', 'mount-seat', 'end-stop', 'barrel-pull', 'mount-float'],
     'a wide bore lets the body in, with the fillet that the sheet wants',
   ],
   [['plate.thickness'], ['sleeve-seat'], 'screws that hold in less of a plate are tightened less'],
@@ -54,7 +54,8 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
     ['flat-pressure'],
     'too short a flat is left out of the bore, and the clamp alone holds',
   ],
-  [['machine.opening'], ['heads-clear'], 'heads sink into a wide opening'],
+  [['machine.opening'], ['heads-clear', 'motor-opening'], 'heads sink into a wide opening, and motor or shaft pass it'],
+  [['thrust_bearing'], ['both-ways'], 'it asks what the bearing does not hold; that there is none is told by others'],
   [
     ['motor.shaft.length'],
     ['nut-distance', 'axis-travel', 'plate-bending', 'bolt-clamp', 'bolt-clamp-motor'],

@@ -32,7 +32,7 @@ describe('what pushes a screw off its thrust bearing', () => {
 
   it('is the load of a level screw, known or not', () => {
     expect(otherWay({ ...level, load: 25 })).toMatchObject({ force: 25 });
-    expect(otherWay(level)).toEqual({ words: 'a level screw pushes both ways' });
+    expect(otherWay(level)).toStrictEqual({ words: 'a level screw pushes both ways' });
   });
 });
 

@@ -159,6 +159,11 @@ describe('room for a cure', () => {
     expect(said(1, { outside })).not.toMatch(/outside/);
   });
 
+  it('is that of a slit all through where the body has none yet', () => {
+    const { slit: _, ...bare } = { ...WEAK, place: { ...WEAK.place, engagement: 15 } };
+    expect(gripCure(bare, 1)).toBe(gripCure({ ...bare, slit: { length: 15, web: false } }, 1));
+  });
+
   it('may be nowhere', () => {
     expect(hopelessWords(WEAK)).toBe(
       'no clamp of abs up to two M6 holds it on 8 mm: use metal hubs with the printed insert (leave both shafts out of the sheet, give hubs.outside_diameter and jaws as measured), a thicker shaft, a shaft with a flat or a key, less heat, or a stronger material',

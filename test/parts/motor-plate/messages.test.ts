@@ -125,6 +125,14 @@ const SAID: readonly [string, object, Tree, number | undefined, RegExp][] = [
     -1,
     /^a pilot higher than the plate, of 22 mm in an opening of 20 mm; widen it, or make the plate thicker$/,
   ],
+  // a pilot as high as the plate ends with it: (20 − 5)/2
+  [
+    'motor-opening',
+    OUTER,
+    { machine: { opening: 20 }, motor: { pilot_height: 6 }, plate: { thickness: 6 } },
+    7.5,
+    /^a shaft of 5 mm in an opening of 20 mm$/,
+  ],
   ['machine-wall', MOUNTED, { machine: { opening: 78 } }, 1.176, /^1.18 mm between its holes and a bore of 78 mm$/],
   // M4 in a sheet of 3 mm: three quarters of a diameter, a nut has 0.8
   ['machine-thread', MOUNTED, { machine: { bare: 'tapped', thickness: 4 } }, 1, /^M4 in 4 mm of thread$/],
@@ -453,6 +461,12 @@ describe('what checks of a motor plate say', () => {
     ['plate-bending', LOADED, { motor: { weight: undefined } }, ['motor.weight']],
     ['motor-room', MOUNTED, { motor: { body: undefined } }, ['motor.body']],
     ['heads-clear', OUTER, { machine: { opening: undefined } }, ['machine.opening']],
+    [
+      'motor-opening',
+      OUTER,
+      { machine: { opening: undefined }, motor: { pilot_height: 6.5 }, plate: { thickness: 6 } },
+      ['machine.opening'],
+    ],
   ])('%s names what it misses, and that alone (case %#)', (id, base, changes, fields) => {
     expect(found(id, base, changes)).toMatchObject({ word: 'not-told', missing: fields });
   });

@@ -197,6 +197,11 @@ describe('strength and heat', () => {
       expect(found(id, barrelled)!.value! / (even / share)).toBeCloseTo(1, 2);
       expect(found(id, barrelled)!.message).toContain(` on ${Math.round(100 * share)} % of a barrelled lobe`);
       expect(found(id)!.message).not.toContain('barrelled');
+      const crushed = { ...barrelled, limits: { [id]: { max: 0.01 } } };
+      expect(found(id, crushed)!.message).toContain(
+        '; straight lobes (insert.lobes), curved flanks (jaws.flank), a larger',
+      );
+      expect(found(id, { limits: { [id]: { max: 0.01 } } })!.message).toContain('; a larger outside');
       // hollow flanks meet them all along
       expect(found(id, { jaws: { flank: 'curved' } })!.message).not.toContain('barrelled lobe');
     }

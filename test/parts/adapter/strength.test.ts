@@ -485,6 +485,12 @@ describe('nut-seat', () => {
     expect(caught({ plate: { thickness: 8.15 }, carriage: { bore: 12, offset: [0.6, 0] } }).verdict).toBe('fail');
     expect(found('nut-seat')).toBeUndefined();
   });
+
+  // a recess of 2 mm for the carriage's ring leaves 4.7 − 2 mm
+  it('lies on what a recess leaves of the plate', () => {
+    const ringed = { carriage: { spigot: 20 }, register: { carriage: 'recess', depth: 2 } };
+    expect(caught(ringed).message).toContain('on a floor of 2.7 mm');
+  });
 });
 
 describe('machine-thread', () => {

@@ -3,34 +3,30 @@ import type { Material } from '../../presets/material.js';
 import type { Printer } from '../../presets/printer.js';
 import { type Measured, plusMinus, sum } from '../../units/measured.js';
 
+interface Printed {
+  readonly printer: Printer;
+  readonly material: Material;
+}
+
 /** How shrink changes an in-plane size from what was wanted: its spread, or all of it where nobody compensates. */
-export function planeResidual(
-  { printer, material }: { readonly printer: Printer; readonly material: Material },
-  size: number,
-): Measured {
-  const { plane } = material.shrink;
-  const left = printer.compensation.shrink === 'none' ? -plane.likely * size : 0;
-  return plusMinus(left, (plane.most - plane.likely) * size);
+export function planeResidual({ printer, material }: Printed, size: number): Measured {
+  return leftOf(material.shrink.plane, printer, size);
 }
 
 /** The same of a length along the print axis. */
-export function axialResidual(
-  { printer, material }: { readonly printer: Printer; readonly material: Material },
-  length: number,
-): Measured {
-  const { axial } = material.shrink;
-  const left = printer.compensation.shrink === 'none' ? -axial.likely * length : 0;
-  return plusMinus(left, (axial.most - axial.likely) * length);
+export function axialResidual({ printer, material }: Printed, length: number): Measured {
+  return leftOf(material.shrink.axial, printer, length);
+}
+
+function leftOf({ likely, most }: Measured, { compensation }: Printer, size: number): Measured {
+  return plusMinus(compensation.shrink === 'none' ? -likely * size : 0, (most - likely) * size);
 }
 
 /**
  * How a printed hole comes out against what was wanted, on the diameter: shrink, and what is left of the printer's own hole
  * offset, or all of it where nobody compensates.
  */
-export function holeResidual(
-  part: { readonly printer: Printer; readonly material: Material },
-  diameter: number,
-): Measured {
+export function holeResidual(part: Printed, diameter: number): Measured {
   const { holeOffset, holeSpread, compensation } = part.printer;
   const left = compensation.holes === 'none' ? -offsetAt(holeOffset, diameter) : 0;
   return sum(planeResidual(part, diameter), plusMinus(left, holeSpread));

@@ -1,5 +1,5 @@
 import { leftWords, STANDING_WORDS } from '../fleet/counts.js';
-import { acceptedAmong } from '../fleet/made-part.js';
+import { stoodByAmong } from '../fleet/made-part.js';
 import type { MachineRows, Standing } from '../fleet/manifest.js';
 import type { PairFinding } from '../fleet/neighbours.js';
 import { WIDTH, wrapped } from '../output/terminal/layout.js';
@@ -49,10 +49,10 @@ function partLines(
   { machine, role, verdict, reasons, file }: MachineRows['parts'][number],
   odd: MachineRows['machine']['odd'],
 ): string[] {
-  const accepted = acceptedAmong(reasons);
-  const others = reasons.filter((one) => !accepted.includes(one) && !odd.some(({ message }) => message === one));
+  const stood = stoodByAmong(reasons);
+  const others = reasons.filter((one) => !stood.includes(one) && !odd.some(({ message }) => message === one));
   return [
-    ...accepted.map((reason) => `  ${machine} ${role}: ${reason}`),
+    ...stood.map((reason) => `  ${machine} ${role}: ${reason}`),
     ...(file === null ? others.map((reason) => `  ${machine} ${role}: ${loud(verdict)} ${reason}`) : []),
   ];
 }
@@ -70,13 +70,13 @@ export function lackLine({ machine, role }: { readonly machine: string; readonly
 /** What a run would do, below what is odd or lacking. */
 export function foreseenLines(parts: readonly Foreseen[], minded: readonly string[] = [], width?: number): string[] {
   const count = (would: Foreseen['would']) => parts.filter((part) => part.would === would).length;
-  const rows = parts.map(({ would, name, wanted, reasons, accepted }) => {
+  const rows = parts.map(({ would, name, wanted, reasons, stood }) => {
     const named = wanted.slice(0, MOST_NAMED).map(({ machine, role, pieces }) => `${machine} ${role}${times(pieces)}`);
     const more = wanted.length - named.length;
     const machines = more > 0 ? [...named, `${more} more`] : named;
     return [
       `  ${would.padEnd(7)} ${name === '' ? '' : `${name}: `}${machines.join(', ')}`,
-      ...[...accepted, ...reasons].map((reason) => `          ${reason}`),
+      ...[...stood, ...reasons].map((reason) => `          ${reason}`),
     ].join('\n');
   });
   const unmeasured = count('measure') > 0 ? `, ${count('measure')} not measured` : '';

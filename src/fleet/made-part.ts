@@ -1,4 +1,5 @@
 import type { Verdict } from '../judge/check.js';
+import { boundsText } from '../output/figures.js';
 import type { BodyRow, Report } from '../output/report.js';
 import type { HardwareRow, PrintAdvice } from '../parts/part-kind.js';
 import type { PairFacts } from './pair-facts.js';
@@ -39,17 +40,21 @@ export type Outcome =
   /** not reached: the run was stopped, or another share makes it */
   | { readonly state: 'missing'; readonly reason: string };
 
-/** A failed check that somebody stands by, as reasons tell it. */
-export function acceptedWords({ check, reason }: Report['accepted'][number]): string {
-  return `${check}${ACCEPTED}${reason}`;
+/** What somebody stands by, as reasons tell it: failed checks that are accepted, and those that a limit of the sheet lets pass. */
+export function stoodBy({ accepted, checks }: Pick<Report, 'accepted' | 'checks'>): string[] {
+  const eased = checks.filter(({ usual_verdict }) => usual_verdict === 'fail');
+  return [
+    ...accepted.map(({ check, reason }) => `${check} accepted: ${reason}`),
+    ...eased.map(({ id, replaced_limit = {}, unit }) =>
+      `${id} by a limit of the sheet: usually ${boundsText(replaced_limit)} ${unit}`.trimEnd(),
+    ),
+  ];
 }
 
-/** Of reasons those that tell what is accepted. */
-export function acceptedAmong(reasons: readonly string[]): string[] {
-  return reasons.filter((reason) => /^\S+$/.test(reason.split(ACCEPTED, 1)[0]!) && reason.includes(ACCEPTED));
+/** Of reasons those that tell what somebody stands by. */
+export function stoodByAmong(reasons: readonly string[]): string[] {
+  return reasons.filter((reason) => /^\S+ (accepted|by a limit of the sheet): /.test(reason));
 }
-
-const ACCEPTED = ' accepted: ';
 
 /** What a report says that the fleet goes on using. */
 export function rememberedPart(
@@ -59,13 +64,12 @@ export function rememberedPart(
   files: readonly DigestedFile[],
 ): RememberedPart {
   const telling = report.verdict === 'pass' ? [] : report.checks.filter(({ verdict }) => verdict === report.verdict);
-  const accepted = report.accepted.map(acceptedWords);
   return {
     address,
     part: report.part,
     name: report.name,
     verdict: report.verdict,
-    reasons: [...accepted, ...telling.map(({ id, message }) => `${id}: ${message}`)],
+    reasons: [...stoodBy(report), ...telling.map(({ id, message }) => `${id}: ${message}`)],
     bodies: report.bodies,
     hardware: report.hardware,
     ...(report.print ? { print: report.print } : {}),

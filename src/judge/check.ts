@@ -91,6 +91,8 @@ export interface Finding {
   readonly moves: string;
   /** the limit that the sheet replaced */
   readonly replaced_limit?: Bounds;
+  /** what it comes to by the limit that the sheet replaced, where that is worse */
+  readonly usual_verdict?: Verdict;
   /** fields of the sheet without which it could not be judged */
   readonly missing?: readonly string[];
   readonly grave?: true;

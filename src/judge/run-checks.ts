@@ -1,6 +1,6 @@
 import { rounded } from '../units/format.js';
 import { halfWidth } from '../units/measured.js';
-import type { Bounds, Check, CheckFacts, Finding, LimitsInForce, Outcome, Verdict, Word } from './check.js';
+import type { Bounds, Check, CheckFacts, Finding, Limits, LimitsInForce, Outcome, Verdict, Word } from './check.js';
 import { VERDICTS } from './check.js';
 import { judge, margin, wordOf } from './judge.js';
 import { limitsInForce } from './limits-in-force.js';
@@ -81,9 +81,15 @@ export function finding(check: CheckFacts, outcome: Outcome, change?: Bounds): F
     margin: room,
     uncertainty,
     source: change ? `the sheet (${source} replaced)` : source,
-    ...(change ? { replaced_limit: roundedBounds(own.pass) } : {}),
+    ...(change ? replaced(own, judge(value, own), judge(value, limits)) : {}),
     ...marks,
   };
+}
+
+/** What a sheet's bounds stand in place of, and the verdict that they spare the part. */
+function replaced(own: Limits, usual: Verdict, verdict: Verdict): Pick<Finding, 'replaced_limit' | 'usual_verdict'> {
+  const isSpared = VERDICTS.indexOf(usual) > VERDICTS.indexOf(verdict);
+  return { replaced_limit: roundedBounds(own.pass), ...(isSpared ? { usual_verdict: usual } : {}) };
 }
 
 /** Nothing that a report could hold: the message tells why, the verdict is that of the value as it is. */

@@ -155,6 +155,21 @@ three,camera,rings,tr8x4-p2,pa12,nozzle-0.4-layer-0.12,,
     expect(again.stdout).toContain('0 parts to make, 2 to reuse, 0 refused');
   });
 
+  it('tells what a limit of a sheet lets pass, before, when made and out of the store', async () => {
+    const sheet = { ...(readYaml(startSheet('coupling')).value as object), mounting: 'motor-above' };
+    const part = { ...sheet, limits: { 'coupling-axial': { max: 1000 } } };
+    const machines = { one: { parts: { joint: { part } } } };
+    const cwd = folderOf({ 'fleet.yaml': JSON.stringify({ fleet: 'own-limit', machines }) });
+    const told = 'coupling-axial by a limit of the sheet: usually ≤ 0 N';
+    const dry = async () =>
+      (await call(cwd, ['fleet', 'fleet.yaml', '--dry-run', ...STL])).stdout.split('\n').slice(1, 3);
+    expect(await dry()).toEqual([expect.stringMatching(/^ {2}make .*: one joint$/), `          ${told}`]);
+    const { code, stdout } = await call(cwd, ['fleet', 'fleet.yaml', ...STL]);
+    expect(code).toBe(0);
+    expect(stdout.split('\n').filter((line) => line.includes('by a limit'))).toEqual([`  one joint: ${told}`]);
+    expect(await dry()).toEqual([expect.stringMatching(/^ {2}reuse .*: one joint$/), `          ${told}`]);
+  });
+
   it('tells which failed checks are accepted, before, when made and out of the store', async () => {
     // a screw that hangs in its jaws
     const sheet = { ...(readYaml(startSheet('coupling')).value as object), mounting: 'motor-above' };

@@ -122,6 +122,17 @@ describe('finding', () => {
     });
   });
 
+  it('tells what a part comes to by the limit that the sheet replaced, where that is worse', () => {
+    const by = (value: number, change: Bounds) =>
+      finding({ ...FACTS, limits: soft({ min: 1 }, { min: 0.5 }) }, valued(exactly(value), ''), change).usual_verdict;
+    expect([by(0.4, { min: 0.3 }), by(0.8, { min: 0.3 })]).toEqual(['fail', 'caution']);
+    expect([by(1.2, { min: 0.3 }), by(1.2, { min: 2 }), by(0.4, { min: 0.45 })]).toEqual([
+      undefined,
+      undefined,
+      undefined,
+    ]);
+  });
+
   it('lets the limits of an outcome go before those of the check', () => {
     const own = valued(exactly(3), '', hard({ max: 2 }));
     expect(finding({ ...FACTS, limits: hard({ max: 5 }) }, own)).toMatchObject({ verdict: 'fail', limit: { max: 2 } });

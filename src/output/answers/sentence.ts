@@ -15,12 +15,19 @@ export function sentence(findings: readonly Finding[], promise = 'It fits'): str
     return 'Do not print it: the solid is not what was worked out, which is our own fault; please report it.';
   if (open.length > 0) return `Do not print it yet, because ${failing(open)}.`;
   const accepted = findings.filter(({ accepted: reason }) => reason !== undefined);
+  const eased = findings.filter(({ usual_verdict }) => usual_verdict === 'fail');
   const condition = conditionOf(findings);
-  if (accepted.length > 0) {
-    const names = accepted.map(({ id }) => id).join(', ');
-    return `${promise} only as far as you stand by what you accepted although it fails: ${names}${condition.startsWith(' if') ? `, and${condition}` : ''}.`;
-  }
+  const stood = [
+    ...(accepted.length > 0 ? [`what you accepted although it fails: ${idsOf(accepted)}`] : []),
+    ...(eased.length > 0 ? [`limits of your own, without which it fails: ${idsOf(eased)}`] : []),
+  ];
+  if (stood.length > 0)
+    return `${promise} only as far as you stand by ${stood.join(', and by ')}${condition.startsWith(' if') ? `, and${condition}` : ''}.`;
   return condition === '' ? `${promise}: every check passes.` : `${promise}${condition}.`;
+}
+
+function idsOf(findings: readonly Finding[]): string {
+  return findings.map(({ id }) => id).join(', ');
 }
 
 function failing(open: readonly Finding[]): string {

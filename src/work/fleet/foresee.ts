@@ -1,5 +1,5 @@
 import { checkAny, designAny } from '../../axis/any.js';
-import { acceptedAmong, acceptedWords, type RememberedPart } from '../../fleet/made-part.js';
+import { type RememberedPart, stoodBy, stoodByAmong } from '../../fleet/made-part.js';
 import type { PairFinding } from '../../fleet/neighbours.js';
 import { type PairFacts, pairFacts } from '../../fleet/pair-facts.js';
 import { pairFindings } from '../../fleet/pairs.js';
@@ -19,8 +19,8 @@ export interface Foreseen {
   readonly would: 'make' | 'reuse' | 'refuse' | 'measure';
   /** why it would be refused, or what must be measured */
   readonly reasons: readonly string[];
-  /** failed checks that are accepted, and why */
-  readonly accepted: readonly string[];
+  /** what somebody stands by: failed checks that are accepted, limits of the sheet's own */
+  readonly stood: readonly string[];
   /** machine and part that want it, and how many pieces, spare ones included */
   readonly wanted: readonly { readonly machine: string; readonly role: string; readonly pieces: number }[];
 }
@@ -44,7 +44,7 @@ export async function foresee(
     const own = { machine, role, pieces: quantity + spare };
     const reasons = wrong ?? unmeasured;
     const would = wrong ? 'refuse' : 'measure';
-    if (reasons) unread.push({ name: '', address: '', would, reasons, accepted: [], wanted: [own] });
+    if (reasons) unread.push({ name: '', address: '', would, reasons, stood: [], wanted: [own] });
     else if (!wanted.get(address)?.push(own)) wanted.set(address, [own]);
   }
   const parts: Foreseen[] = [];
@@ -56,10 +56,10 @@ export async function foresee(
       address,
       wanted: wanted.get(address) ?? [],
     };
-    const { reasons, accepted, facts } = kept ? recalledOf(kept.made) : judged(part, options);
+    const { reasons, stood, facts } = kept ? recalledOf(kept.made) : judged(part, options);
     const would = reasons.length > 0 ? 'refuse' : kept ? 'reuse' : 'make';
     if (facts && would !== 'refuse') factsAt.set(address, facts);
-    parts.push({ ...about, would, reasons, accepted });
+    parts.push({ ...about, would, reasons, stood });
   }
   return { parts: [...unread, ...parts], pairs: quarrels(plan, factsAt) };
 }
@@ -73,14 +73,14 @@ interface JudgeOptions {
 interface Judged {
   /** why it is refused */
   readonly reasons: readonly string[];
-  readonly accepted: readonly string[];
+  readonly stood: readonly string[];
   readonly facts?: PairFacts;
 }
 
 function recalledOf({ verdict, reasons, facts }: RememberedPart): Judged {
   return {
     reasons: verdict === 'fail' ? reasons : [],
-    accepted: verdict === 'fail' ? [] : acceptedAmong(reasons),
+    stood: verdict === 'fail' ? [] : stoodByAmong(reasons),
     facts,
   };
 }
@@ -89,15 +89,15 @@ function judged({ accept, whole }: DistinctPart, options: JudgeOptions): Judged 
   const { sheet, find } = whole();
   try {
     const worked = designAny(sheet, options);
-    const { checks, accepted } = checkAny(worked, { ...options, accept });
-    const failed = checks.filter(({ verdict, accepted: reason }) => verdict === 'fail' && reason === undefined);
+    const report = checkAny(worked, { ...options, accept });
+    const failed = report.checks.filter(({ verdict, accepted: reason }) => verdict === 'fail' && reason === undefined);
     return {
       reasons: failed.map(({ id, message }) => `${id}: ${message}`),
-      accepted: accepted.map(acceptedWords),
+      stood: stoodBy(report),
       facts: pairFacts(worked),
     };
   } catch (error) {
-    if (error instanceof InputError) return { reasons: error.faults.map((one) => placedLine(one, find)), accepted: [] };
+    if (error instanceof InputError) return { reasons: error.faults.map((one) => placedLine(one, find)), stood: [] };
     throw error;
   }
 }

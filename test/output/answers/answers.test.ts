@@ -103,6 +103,25 @@ describe('firstThings', () => {
     expect(things[0]).toMatchObject({ word: 'no', accepted: 'for a trial', text: 'Gap: gap no' });
   });
 
+  it('tells what only a limit of the sheet lets pass, the worse by far the sooner', () => {
+    const eased = (id: string, value: number) =>
+      finding({ ...FACTS, id }, valued(exactly(value), `gap ${id}`), { min: 0.1 });
+    const things = firstThings([yes, eased('thin', 0.8), untold, eased('spared', 0.3), grave, no]);
+    expect(things.map(({ checks }) => checks[0])).toEqual(['no', 'spared', 'grave', 'untold', 'thin']);
+    expect(things[1]).toEqual({
+      word: 'yes',
+      checks: ['spared'],
+      text: 'Gap: gap spared; by the limit of the sheet alone: usually ≥ 1 mm',
+    });
+    expect(sentence([yes, eased('thin', 0.8)])).toBe('It fits: every check passes.');
+    expect(sentence([but, eased('spared', 0.3)])).toBe(
+      'It fits only as far as you stand by limits of your own, without which it fails: spared.',
+    );
+    expect(sentence([accepted, eased('spared', 0.3), grave])).toBe(
+      'It fits only as far as you stand by what you accepted although it fails: accepted, and by limits of your own, without which it fails: spared, and if duty.temperature allows it, which nobody told.',
+    );
+  });
+
   it('asks for a section once, and not for what is in it besides', () => {
     const asking = (id: string, field: string) => finding({ ...FACTS, id, grave: true }, notJudged(field));
     const rows = [asking('stall', 'duty.motor.torque'), asking('drive', 'duty.motor'), asking('like', 'duty.motors')];

@@ -11,6 +11,7 @@ export const FOLDERS = {
   'mechanics/shaft': ['test/mechanics/shaft/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/thread': ['test/mechanics/{thread,print}/*.test.ts', 'test/docs-examples.test.ts'],
   'standards/bearings': ['test/standards/bearings/*.test.ts', 'test/docs-examples.test.ts'],
+  'standards/fasteners/{set-screw-holding,tightening}.ts': ['test/standards/fasteners/*.test.ts'],
   'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
   'parts/common/{grip,axial-path,clamp-ring,grip-demand,grip-checks,hold-figures}.ts': [
     'test/parts/common/{grip,axial-path,clamp,grip-demand,grip-checks,hold-figures}.test.ts',
@@ -35,6 +36,7 @@ export const FOLDERS = {
     [
       'test/parts/common/{untold,motor-heat,thread-in-print,finer-print,locating,drive-limits,crest-shaft,wall-in-file,fit-classes}.test.ts',
     ],
+  'parts/common/{lifted,bore,bought-nut}.ts': ['test/parts/common/{lifted,bore,bought-nut}.test.ts'],
   'parts/nut/{bore,flanks-meet,stack,fit-figures,fit-block,float-remedies}.ts': [
     'test/parts/nut/{bore,flanks-meet,stack,fit-figures,fit-block,float-remedies}.test.ts',
   ],
@@ -46,6 +48,7 @@ export const FOLDERS = {
   'parts/adapter/{bending,cutouts,necks,float-stop}.ts': [
     'test/parts/adapter/{bending,cutouts,necks,strength}.test.ts',
   ],
+  'parts/adapter/{bores-entered,drilled,float-remedies}.ts': ['test/parts/adapter/{float-remedies,messages}.test.ts'],
   'parts/coupling/{jaw-load,misalignment,peak-torque,temperatures}.ts': [
     'test/parts/coupling/checks/*.test.ts',
     'test/parts/coupling/{coupling,jaw-load}.test.ts',
@@ -61,6 +64,7 @@ export const FOLDERS = {
     'test/parts/nut/{family,by-hand}.test.ts',
     'test/parts/nut/variants/*.test.ts',
   ],
+  'parts/nut/variants/twin-side.ts': ['test/parts/nut/variants/twin-side.test.ts'],
   'parts/nut/variants/nut-held.ts': ['test/parts/nut/variants/nut-held.test.ts'],
   'parts/common/borne-share.ts': ['test/parts/nut/{family,by-hand}.test.ts', 'test/parts/nut/variants/*.test.ts'],
   'parts/nut/variants/key-bending.ts': ['test/parts/nut/variants/by-hand.test.ts'],
@@ -82,6 +86,7 @@ export const FOLDERS = {
   'parts/common/bearing-rating.ts': ['test/parts/common/bearing-rating.test.ts'],
   'parts/common/pocket-floor.ts': ['test/parts/common/pocket-floor.test.ts'],
   'parts/end-holder/checks': ['test/parts/end-holder/*.test.ts'],
+  'parts/end-holder/loads.ts': ['test/parts/end-holder/loads.test.ts'],
   'parts/end-holder/bearing.ts': ['test/parts/end-holder/bearing.test.ts'],
   'parts/motor-plate/checks': ['test/parts/motor-plate/{locating,messages,motor-plate,verdicts}.test.ts'],
   'parts/motor-plate/{bending,loads,motor-screw}.ts': [

@@ -34,7 +34,7 @@ export interface DesignBase {
   readonly profile?: ProfileUse;
   /** what is told states inches beside mm */
   readonly units?: 'inch';
-  /** ways to cure what misses its limit, tried on the sheet; absent where all that has such ways passes */
+  /** ways to cure what misses its limit, tried on the sheet; absent as long as nobody tried */
   readonly remedies?: readonly TriedRemedy[];
 }
 

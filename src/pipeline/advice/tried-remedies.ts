@@ -16,7 +16,7 @@ const SHARED = ['screw', 'material', 'printer', 'profile', 'duty', 'calipers', '
  * @param made what the sheet came to
  * @param kind its kind
  * @param sheet the same sheet as plain data
- * @returns those that hold, in the kind's order; nothing where the kind has none to try
+ * @returns those that hold, in the kind's order
  */
 export function triedRemedies(
   made: DesignBase,
@@ -25,7 +25,7 @@ export function triedRemedies(
   options: DesignOptions,
 ): Pick<DesignBase, 'remedies'> {
   const ways = kind.remedies(made, resolveLimits(made.limits, judgedBy(kind, made)));
-  if (ways.length === 0) return {};
+  if (ways.length === 0) return { remedies: [] };
   const attemptOf = trier(sheet, options);
   const before = trialOf(made, options);
   const holds = ({ check, set, another }: Remedy) => {

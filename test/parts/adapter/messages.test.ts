@@ -55,6 +55,13 @@ const drilled = (circle: number, diameter: number) => ({
   float: { sideways: 0.3, spacer: 'sleeve', sleeve: 5 },
   nut: { body: 10.2, holes: { circle, diameter } },
 });
+/** On shoulders of 6 mm, ISO 7379, which no other screw of M5 replaces: its body of 10.2 mm in a bore of 12. */
+const shouldered = (diameter: number, carriage: Tree = {}, circle = 30) => ({
+  float: { spacer: 'shoulder' },
+  nut: { flange: { diameter: 44 }, holes: { circle, screw: 'M5', diameter } },
+  carriage: { bore: undefined, holes: { circle: 60 }, ...carriage },
+  plate: { outline: { diameter: 76 } },
+});
 const bore = (size: number) => ({ plate: { bore: size } });
 const limit = (id: string, bounds: Tree) => ({ limits: { [id]: bounds } });
 const square = (half: number) => [
@@ -190,6 +197,35 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     EXACT,
     { kind: 'floating', ...bore(12), ...limit('mount-float', { min: 0.25 }) },
     /: 0.25 mm sideways.*; drill the holes of the nut \(nut.holes.diameter: 3.8 mm\)$/,
+  ],
+  // (10.5 − 10.2)/2 in a slot, which nothing but the carriage widens; (6.6 − 6)/2 in the holes; a body read to 0.03 mm may leave less
+  // than (10.6 − 10.2)/2
+  [
+    'mount-float',
+    FREE,
+    shouldered(6.6, { slot: [20, 10.5] }),
+    /: 0.15 mm sideways.*; the carriage's opening, which it reaches into, stops it first; a wider opening in the carriage, or/,
+  ],
+  [
+    'mount-float',
+    FREE,
+    shouldered(6.6, { slot: [20, 10.6] }),
+    /: 0.2 mm sideways.*; a wider opening in the carriage, or/,
+  ],
+  // too far in either: (7.6 − 6)/2, (11.6 − 10.2)/2
+  [
+    'mount-float',
+    FREE,
+    shouldered(7.6, { slot: [20, 11.6] }),
+    /: 0.7 mm sideways.*, stops it first; another float, from 0.2 to 0.5 mm, is usual$/,
+  ],
+  ['mount-float', FREE, shouldered(7.6), /: 0.8 mm sideways[^;]*; another float, from 0.2 to 0.5 mm, is usual$/],
+  // 6 + 2·0.346 beside a body that leaves 2·(8 − 5.1) mm
+  [
+    'mount-float',
+    FREE,
+    shouldered(6.2, {}, 16),
+    /: 0.1 mm sideways[^;]*; holes of 6.7 mm cut into the nut's body: take thinner sleeves/,
   ],
   // twice 0.4/4 of an angle: 11.46°
   ['mount-float', KEYED, { carriage: { bore: 12 } }, /^0.4 mm each way and 11.46° of turning play; keys keep it/],

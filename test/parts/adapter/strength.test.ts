@@ -442,22 +442,16 @@ describe('mount-seat', () => {
 });
 
 describe('nut-seat', () => {
-  const caught = (changes: Tree = {}) =>
-    found(
-      'nut-seat',
-      changed(
-        {
-          screw: 'Tr8x2',
-          catch_nut: { across_flats: 13, height: 6.5 },
-          nut: { flange: { diameter: 32 }, stands: 'away', holes: { circle: 25 } },
-          register: { nut: 'none' },
-          plate: { thickness: 12, bore: 9, outline: { shape: 'round', size: undefined, diameter: 130 } },
-          carriage: { bore: 14 },
-          duty: { load: 100, temperature: 23 },
-        },
-        changes,
-      ),
-    )!;
+  const base = {
+    screw: 'Tr8x2',
+    catch_nut: { across_flats: 13, height: 6.5 },
+    nut: { flange: { diameter: 32 }, stands: 'away', holes: { circle: 25 } },
+    register: { nut: 'none' },
+    plate: { thickness: 12, bore: 9, outline: { shape: 'round', size: undefined, diameter: 130 } },
+    carriage: { bore: 14 },
+    duty: { load: 100, temperature: 23 },
+  };
+  const caught = (changes: Tree = {}) => found('nut-seat', changed(base, changes))!;
 
   // 12 − 6.5 − 0.8 = 4.7 mm; twice 100 N on a foot of 13·π = 40.84 mm: τ 1.042, (13 − 9)/4 = 1 mm of arm: 6·1.042/4.7 = 1.330 MPa;
   // 2·√(1.330² + 3·1.042²) = 4.483 MPa, of half of 44 MPa for a moment; standing half of it, 2.241 MPa, of 0.2·44 for years
@@ -486,6 +480,14 @@ describe('nut-seat', () => {
     expect(found('nut-seat')).toBeUndefined();
   });
 
+  // flats of 13 mm that end where the opening does lie on a line alone
+  it('bends where the carriage ends with its flats, or nobody tells how it is open', () => {
+    const skin = { plate: { thickness: 8.15 } };
+    expect(caught({ ...skin, carriage: { bore: '13 ± 0 mm' } }).message).toContain('MPa of tension');
+    expect(caught({ ...skin, carriage: { bore: '12.9 ± 0 mm' } }).message).toContain('MPa of pressure');
+    expect(found('nut-seat', { ...base, carriage: { bore: undefined } })!.message).toContain('MPa of tension');
+  });
+
   // a recess of 2 mm for the carriage's ring leaves 4.7 − 2 mm
   it('lies on what a recess leaves of the plate', () => {
     const ringed = { carriage: { spigot: 20 }, register: { carriage: 'recess', depth: 2 } };
@@ -505,12 +507,19 @@ describe('machine-thread', () => {
     expect(tapped()!.missing).toEqual(['carriage.thickness']);
     expect(tapped(8, 'tapped')!.value).toBeCloseTo(3.5 / 3, 6);
     expect(tapped(8, 'tapped')!.message).toBe("M3 in 3.5 mm of the nut's flange");
-    // what fails, fails whatever the other is
+    // the worse of 3/4 and 3.5/3, told first or last
+    expect(tapped(3, 'tapped')).toMatchObject({ value: 0.75, verdict: 'caution' });
+    expect(found('machine-thread', { carriage: { thread: 'tapped', holes: { diameter: 1, screw: undefined } } })).toBe(
+      undefined,
+    );
+    // what fails, fails whatever the other is; 2.4/3 of a diameter does not
     const thin = { carriage: { thread: 'tapped', thickness: undefined }, nut: { thread: 'tapped', joint: 'through' } };
     expect(found('machine-thread', { ...thin, nut: { ...thin.nut, flange: { thickness: 1.4 } } })!.verdict).toBe(
       'fail',
     );
     expect(found('machine-thread', thin)!.missing).toEqual(['carriage.thickness']);
+    const short = { ...thin, nut: { ...thin.nut, flange: { thickness: 2.4 } } };
+    expect(found('machine-thread', short)!.missing).toEqual(['carriage.thickness']);
     expect(found('machine-thread')).toBeUndefined();
   });
 });
@@ -532,6 +541,16 @@ describe('nut-rim', () => {
     // of holes on the axes those towards the flats are nearer: 18/2 − 8 − 1.75
     const cross = { nut: { flange: { flats: 18 }, holes: { start: 0 } } };
     expect(found('nut-rim', cross)!.value).toBeCloseTo(-0.75, 2);
+  });
+
+  // a square of 22 mm ends 11 mm from the axis, where half of each head lies; washers help what lies there, and nothing beside it
+  it('lays washers under heads as long as the flange is under their middles', () => {
+    const square = { diameter: undefined, shape: 'square', size: [22, 22] };
+    const at = (circle: number) => found('nut-rim', { nut: { flange: square, holes: { circle, start: 0 } } })!;
+    expect(at(22)).toMatchObject({ verdict: 'caution', value: -1.75 });
+    expect(at(22).message).toMatch(/^-1\.75 mm of the bought flange .*, or lay washers under the heads$/);
+    expect(at(21).message).toMatch(/^-1\.25 mm of the bought flange .*, or lay washers under the heads$/);
+    expect(at(23).message).toMatch(/lie 0\.5 mm beside its flange, .*; measure flange and holes again$/);
   });
 
   // 22/2 − 27/2 = −2.5 mm, and the hole's radius of 1.75 mm beyond; on the edge itself half of each head lies

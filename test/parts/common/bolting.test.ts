@@ -141,6 +141,51 @@ describe('bolt-clamp', () => {
   });
 });
 
+// a square of 34 mm and a load 34 mm from its axis, towards a corner: 1/4 + 2·17·(34/√2)/(4·17²) = 0.25 + 0.7071 of it; the other way round
+// the seat bears it, and the far screw holds 0.7071 − 0.25
+describe('bolt-clamp of a load with a lever', () => {
+  const SQUARE = [
+    [17, 17],
+    [17, -17],
+    [-17, 17],
+    [-17, -17],
+  ] as const;
+  const judged = (lever: number, more: object) =>
+    judgeClamp(
+      { ...bolted, centres: SQUARE, lever },
+      { material: ABS, duty: { load: 100, temperature: 23 }, ...away, ...more },
+      limitsInForce(),
+    )! as { kind: string; message: string; value: { likely: number } };
+  const left = clampLeft(clampForce(washered, 8, ABS)!, ABS, 23);
+
+  it('is that of the screw which it lifts most, either way', () => {
+    const carried = judged(34, {});
+    expect(carried.value.likely).toBeCloseTo(left / 95.71, 2);
+    expect(carried.message).toContain('4 of them, the load 34 mm beside, which pulls up to 0.96 times itself on each,');
+    const seated = judged(34, { pulls: ['onto'] });
+    expect(seated.value.likely).toBeCloseTo(left / 45.71, 2);
+    expect(seated.message).toContain('which pulls up to 0.46 times itself');
+    const both = judged(34, { pulls: ['away', 'onto'] });
+    expect(both.value.likely).toBe(carried.value.likely);
+    expect(both.message).toBe(carried.message);
+  });
+
+  // 5 mm beside: 0.25 − 17·2·(5/√2)/1156 = 0.146 of it press there
+  it('is none where the seat stays pressed, with a lever or beside a line of screws', () => {
+    expect(judged(5, { pulls: ['onto'] })).toMatchObject({ kind: 'told', verdict: 'pass' });
+    const LINE_ASIDE = [
+      [20, 10],
+      [20, -10],
+    ] as const;
+    const pressed = judgeClamp(
+      { ...bolted, centres: LINE_ASIDE, edge: () => 22 },
+      { material: ABS, duty: { load: 100, temperature: 23 }, pulls: ['onto'], carries: 'away' },
+      limitsInForce(),
+    );
+    expect(pressed).toMatchObject({ kind: 'told', verdict: 'pass' });
+  });
+});
+
 describe('heads on holes', () => {
   const head = (across: number, hole: number, screw = 3) => ({
     what: 'washer',

@@ -50,6 +50,22 @@ describe('setScrewHolding', () => {
     expect(setScrewHolding({ diameter: 3 }).size).toBe('#4');
     expect(() => setScrewHolding({ diameter: 1 })).toThrow(/1.5 to 26/);
   });
+
+  // 1/4 in are 6.35 mm, 1 in 25.4: 7000 lbf are 31.14 kN; the table ends at 26 mm
+  it('reads a size itself, up to the end of the table', () => {
+    expect(setScrewHolding({ diameter: 6.35 })).toMatchObject({ size: '1/4', diameter: 6.35 });
+    expect(setScrewHolding({ diameter: 6.34 }).size).toBe('#10');
+    expect(setScrewHolding({ diameter: 26 })).toMatchObject({ size: '1', force: expect.closeTo(31_137.6, 0) });
+    expect(() => setScrewHolding({ diameter: 26.1 })).toThrow(/1.5 to 26/);
+  });
+});
+
+describe('seatingTorque', () => {
+  // the tightening chart: M3 2.1 N·m as a clamp screw, 0.92 as a set screw; M8 39 and 17
+  it('is that of clamp or set screw', () => {
+    expect([seatingTorque('M3', 'clamp'), seatingTorque('M3', 'set')]).toEqual([2100, 920]);
+    expect([seatingTorque('M8', 'clamp'), seatingTorque('M8', 'set')]).toEqual([39_000, 17_000]);
+  });
 });
 
 describe('shoulder screws', () => {

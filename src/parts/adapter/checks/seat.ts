@@ -92,12 +92,8 @@ export const mountFloat: AdapterCheck = {
     const where = inCarriage ? "; the carriage's opening, which it reaches into, stops it first" : '';
     const usual = 'another float, from 0.2 to 0.5 mm, is usual';
     const narrow = 'a wider opening in the carriage, or a plate so thick that the nut ends in it, lets it float';
-    const none =
-      inCarriage && value.likely < min
-        ? narrow
-        : spacers && value.likely < min
-          ? drilledWords(design).replace(/^; /, '')
-          : usual;
+    const tight = inCarriage ? narrow : drilledWords(design).replace(/^; /, '');
+    const none = value.least < min ? tight : usual;
     const cure = allKeep(value, pass) ? '' : spacers ? remedyWords(design, 'mount-float', none) : `; ${usual}`;
     if (spacers)
       return valued(value, `${floatWords(spacers, { ...floatStop(design), sideways: value })}${where}${cure}`);

@@ -14,7 +14,7 @@ export interface SideForce {
  *
  *     S = F·l/a   p = S/(0.37·L·⌀minor)   l = lever, a = distance of the threads, L = length of each
  *
- * @returns undefined of other nuts, and where nobody told the lever
+ * @returns S [N] and p [MPa]; undefined of other nuts, and where nobody told the lever
  */
 export function sideOf(
   { family, finished }: Pick<NutDesign, 'family' | 'finished'>,

@@ -32,14 +32,21 @@ function worksOutForce(file: string): boolean {
   return /^ \* @returns .*\[(N|N·mm|MPa)\]/m.test(readFileSync(join(ROOT, file), 'utf8'));
 }
 
+/** Laws that the reference tells, each with its file. */
+const TOLD = [...readFileSync(join(ROOT, 'docs/reference/laws.md'), 'utf8').matchAll(/^`(src\/[^`]+)`$/gm)].map(
+  ([, file]) => file!,
+);
+
 it('every law and every check is in a group of mutants', () => {
   const groups = Object.keys(FOLDERS).map((group) => globbed(sourcesOf(group)));
   const isJudge = (file: string) =>
     JUDGES.some((one) => one.test(file)) ||
+    TOLD.includes(file) ||
     worksOutForce(file) ||
     (findsOutcome(file) && !MEASURES.some((one) => one.test(file)));
   const judges = sources.filter(isJudge);
   expect(judges.length).toBeGreaterThan(100);
+  expect(TOLD.length).toBeGreaterThan(50);
   expect(judges.filter((file) => !groups.some((group) => group.test(file)))).toEqual([]);
   expect(sources.filter((file) => /-?checks\.ts$/.test(file) && !judges.includes(file))).toEqual([]);
 });

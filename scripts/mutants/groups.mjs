@@ -11,6 +11,10 @@ export const FOLDERS = {
   'mechanics/shaft': ['test/mechanics/shaft/*.test.ts', 'test/docs-examples.test.ts'],
   'mechanics/thread': ['test/mechanics/{thread,print}/*.test.ts', 'test/docs-examples.test.ts'],
   'standards/bearings': ['test/standards/bearings/*.test.ts', 'test/docs-examples.test.ts'],
+  'standards/threads/{acme,metric-v,trapezoidal}.ts': [
+    'test/standards/threads/*.test.ts',
+    'test/docs-examples.test.ts',
+  ],
   'standards/fasteners/{set-screw-holding,tightening}.ts': ['test/standards/fasteners/*.test.ts'],
   'mechanics/*.ts': ['test/mechanics/*.test.ts', 'test/docs-examples.test.ts'],
   'parts/common/{grip,axial-path,clamp-ring,grip-demand,grip-checks,hold-figures}.ts': [
@@ -93,6 +97,7 @@ export const FOLDERS = {
     'test/parts/motor-plate/{bending,loads,messages,motor-plate,verdicts}.test.ts',
   ],
   'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
+  'parts/coupon/print-time.ts': ['test/docs-examples.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
   'axis/checks': ['test/axis/lengths.test.ts', 'test/axis/checks/*.test.ts'],
   // what works a whole axis out takes ten seconds, so each of these is noticed by its own test

@@ -94,7 +94,7 @@ function strongestKey({
   const keyOf = (width: number) => ({ width, outer: Math.sqrt(Math.max(0, reach ** 2 - (width / 2) ** 2)) });
   const strength = ({ width, outer }: ReturnType<typeof keyOf>) => (outer - inner) * width ** 2;
   const wider = Array.from({ length: Math.max(0, Math.floor((2 * reach - narrowest) / KEY_STEP)) }, (_, i) =>
-    keyOf(narrowest + (i + 1) * KEY_STEP),
+    keyOf(narrowest + i * KEY_STEP),
   );
   return wider
     .filter(({ outer }) => outer - inner >= LEAST_WALL)

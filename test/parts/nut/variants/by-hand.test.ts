@@ -47,6 +47,13 @@ describe('two nuts with a spring, by hand', () => {
     expect(follower).toBe(11);
   });
 
+  // within 19.6/2 − 0.4: (√(9.4² − w²/4) − 5.3)·w² comes to 281.1, 282.5 and 278.8 mm³ at widths of 11, 11.5 and 12 mm
+  it('have the keys that bend least where room is plenty', () => {
+    const { tongue } = pair(sprung({ inside: 19.6, outside: 23 }));
+    expect(tongue.width).toBe(11.5);
+    expect(tongue.outer).toBeCloseTo(7.436, 3);
+  });
+
   it.each([
     // 2·(√((5.3 + 1.6)² + 2²) + 0.4) = 15.17
     ['family.spring.inside', /at least 15\.2 mm/, sprung({ inside: 15.1 }), sprung({ inside: 15.2 })],

@@ -38,12 +38,14 @@ describe('a shaft whose flat is shorter than it goes in', () => {
     expect(inBore(D_SHAFT, 15).shaft.flatLength).toBe(15);
     expect(inBore({ ...D_SHAFT, flatLength: 40 }, 15).shaft.flatLength).toBe(15);
     const { flatLength: _, ...untold } = D_SHAFT;
-    expect(inBore(untold, 22.3, 16.6)).toMatchObject({ shaft: untold, bore: { form: 'd' } });
+    expect(inBore(untold, 22.3, 16.6)).toStrictEqual({ shaft: untold, bore: boreFor(untold, 0.1) });
   });
 
   it('loses flats of which less than a diameter lies in the bore', () => {
     // 16.6 − (22.3 − 11.2 + 0.5) = 5 mm, and 4.9
     expect(inBore({ ...D_SHAFT, flatLength: 11.2 }, 22.3, 16.6).bore.form).toBe('d');
+    // 10 − (20 − 15.5 + 0.5) is a diameter to the last bit
+    expect(inBore({ ...D_SHAFT, flatLength: 15.5 }, 20, 10).bore.form).toBe('d');
     const { shaft, bore } = inBore({ ...D_SHAFT, flatLength: 11.1 }, 22.3, 16.6);
     expect(bore).toEqual({ form: 'round', diameter: 5.1 });
     expect(shaft).toEqual(roundShaft(exactly(5)));
@@ -67,6 +69,9 @@ describe('a shaft whose flat is shorter than it goes in', () => {
     expect(roomyBoreFor(untold, 0.1)).toEqual(boreFor(untold, 0.1));
     expect(fitted(two, roomyBoreFor(two, 0.1), { depth: 15, bored: 15 }).bore).toEqual(boreFor(two, 0.1));
     expect(roomyBoreFor(roundShaft(exactly(5)), 0.1).flatFrom).toBeUndefined();
+    expect(roomyBoreFor(D_SHAFT, 0.1).flatFrom).toBe(0);
+    const keyed: Shaft = { form: 'keyed', diameter: exactly(8), key: { width: 2, depth: 1 }, flatLength: 12 };
+    expect(roomyBoreFor(keyed, 0.1).flatFrom).toBeUndefined();
   });
 
   it('has its walls beside the round, which reaches further than the flat', () => {
@@ -85,7 +90,7 @@ describe('a shaft as it was measured', () => {
 
   it('has the error of the calipers, and of its length the field where that is not told', () => {
     const { shaft, noted } = read({ diameter: { value: 5 } });
-    expect(shaft).toEqual({
+    expect(shaft).toStrictEqual({
       form: 'round',
       diameter: { least: expect.closeTo(4.97, 9), likely: 5, most: expect.closeTo(5.03, 9) },
       lengthField: 'shaft.length',
@@ -131,6 +136,7 @@ describe('a shaft as it was measured', () => {
     expect(noted(D_SHAFT)).toEqual([]);
     expect(noted(roundShaft(exactly(5)))).toEqual([]);
     expect(roundShaft(exactly(5), 30).length).toBe(30);
+    expect(roundShaft(exactly(5))).toStrictEqual({ form: 'round', diameter: exactly(5) });
   });
 });
 
@@ -169,9 +175,9 @@ describe('the bore for a shaft', () => {
     expect(d.diameter).toBeCloseTo(5.25, 9);
     expect(d.across).toBeCloseTo(4.745, 9);
     expect(d.flatFrom).toBeCloseTo(10.2, 9);
-    const keyed = inFile({ form: 'keyed', diameter: 8, key: { width: 2, depth: 1 } });
+    const keyed = inFile({ form: 'keyed', diameter: 8, key: { width: 2, depth: 1.8 } });
     expect(keyed.key!.width).toBeCloseTo(2.22, 9);
-    expect(keyed.key!.depth).toBeCloseTo(1.01, 9);
+    expect(keyed.key!.depth).toBeCloseTo(1.818, 9);
     expect(Object.keys(inFile({ form: 'round', diameter: 5 }))).toEqual(['form', 'diameter']);
   });
 
@@ -191,6 +197,9 @@ describe('the bore for a shaft', () => {
       [-4, 4, -4, 4],
       [-5, 0, -1, 1],
     ]);
+    // chords stand around the round, so that its shaft goes in
+    const [round] = boreOutlines({ form: 'round', diameter: 5 }, 0.001);
+    expect(Math.abs(polygonArea(round))).toBeGreaterThan(Math.PI * 6.25);
     const [hexagon] = boreOutlines({ form: 'hexagon', diameter: 12 / 1.7320508, across: 6 }, 0.001);
     expect(Math.abs(polygonArea(hexagon))).toBeCloseTo((1.7320508 / 2) * 36, 5);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Check, hard, notJudged, valued } from '../../../src/judge/check.js';
+import { type Check, hard, notJudged, soft, told, valued } from '../../../src/judge/check.js';
 import { runChecks } from '../../../src/judge/run-checks.js';
 import { asLifted, liftedToo, liftOf, noteLift } from '../../../src/parts/common/lifted.js';
 import { Assumptions } from '../../../src/sheet/assumptions.js';
@@ -78,6 +78,38 @@ describe('a check that hangs on the load', () => {
     expect(run(LOAD, 20, 35)).toMatchObject({ word: 'yes', value: 20, message: '20 N' });
     expect(run(LOAD, 60, 65)).toMatchObject({ word: 'no', value: 60 });
     expect(run(LOAD, 20, 0)).toMatchObject({ value: 20, message: '20 N' });
+    // 20 N either way
+    expect(run(LOAD, 20, 40)).toMatchObject({ value: 20, message: '20 N' });
+  });
+
+  it.each([
+    // a fifth of the one limit is left, a twentieth of the other, though that is more in N
+    [{ max: 10 }, 8, { max: 100 }, 95],
+    [{ min: 10 }, 12, { min: 100 }, 105],
+  ])('takes what has least left of its own limit: %o, %d, %o, %d', (a, first, b, second) => {
+    const own = (standing: boolean): Check<Part> => ({
+      ...LOAD,
+      run: ({ duty }) => {
+        const [limits, value] = (duty.load === 20) === standing ? [a, first] : [b, second];
+        return valued(exactly(value), `${value}`, hard(limits));
+      },
+    });
+    expect(run(own(true), 20, 120)!.value).toBe(second);
+    expect(run(own(false), 20, 120)!.value).toBe(second);
+  });
+
+  it('keeps a caution without a figure before one with it', () => {
+    const warns: Check<Part> = {
+      ...LOAD,
+      limits: soft({ max: 5 }),
+      run: ({ duty: { load = 0 } }) => (load === 20 ? told('caution', 'stands') : valued(exactly(load), `${load} N`)),
+    };
+    expect(run(warns, 20, 120)).toMatchObject({ verdict: 'caution', message: 'stands' });
+    const passes: Check<Part> = {
+      ...warns,
+      run: ({ duty }) => (duty.load === 20 ? told('pass', 'stands') : valued(exactly(1), '1')),
+    };
+    expect(run(passes, 20, 120)).toMatchObject({ verdict: 'pass', value: 1 });
   });
 
   it('asks what is asked of the lift, and speaks where only the lift does', () => {

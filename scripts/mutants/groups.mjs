@@ -101,7 +101,7 @@ export const FOLDERS = {
     'test/parts/motor-plate/{bending,loads,messages,motor-plate,verdicts}.test.ts',
   ],
   'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
-  'parts/coupon/print-time.ts': ['test/docs-examples.test.ts'],
+  'parts/coupon/print-time.ts': ['test/parts/coupon/print-time.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
   'axis/checks': ['test/axis/lengths.test.ts', 'test/axis/checks/*.test.ts'],
   // what works a whole axis out takes ten seconds, so each of these is noticed by its own test

@@ -33,7 +33,7 @@ describe('the walls of an end holder', () => {
 
   it.each<[string, number, Partial<HolderPlan>]>([
     // 30 − 24 − 2.25; 12 − 9; 5 − 4.5; 14.5 − 2.25 − 11.3464; 12 − 11.3464
-    ['hole and edge', 3.75, {}],
+    ['hole and edge', 3.75, holes([24, 12], [-20, -12])],
     ['thickness', 3, { pocket: { diameter: 22, depth: 9, leadIn: 0.6 } }],
     ['holes', 0.5, holes([24, 2.5], [24, -2.5], [-24, 0])],
     ['middle and hole', 0.9036, holes([-24, 0], [14.5, 0])],

@@ -30,6 +30,15 @@ it('walls beside holes are those of the hole that stands nearest', () => {
   expect(holesToBore(centres, 2, 5)).toBe(1);
   expect(holesToEdge({ body: round(17), flange: flange('round', 37) }, centres, 2)).toBe(1.5);
   expect(holesApart(centres, 2)).toBe(1);
+  expect(
+    holesApart(
+      [
+        [3, 1],
+        [9, 1],
+      ],
+      2,
+    ),
+  ).toBe(2);
   expect(holesApart([[0, 10]], 2)).toBe(Number.POSITIVE_INFINITY);
 });
 
@@ -37,10 +46,10 @@ it('a place lies inside the flange, or the body where there is none', () => {
   expect(edgeDistance({ body: round(17), flange: flange('round', 37, 30) }, [0, 10])).toBe(5);
   expect(edgeDistance({ body: round(17), flange: flange('round', 37, 30) }, [0, -10])).toBe(5);
   expect(edgeDistance({ body: round(17), flange: flange('round', 37, 30) }, [10, 0])).toBe(8.5);
-  expect(edgeDistance({ body: round(17), flange: flange('square', 37) }, [10, 4])).toBeCloseTo(8.5, 9);
+  expect(edgeDistance({ body: round(17), flange: flange('square', 37) }, [10, 9])).toBeCloseTo(8.5, 9);
   expect(edgeDistance({ body: round(40) }, [12, 0])).toBe(8);
   expect(edgeDistance({ body: round(40, 30) }, [0, 12])).toBe(3);
   expect(outsideBody(round(40, 30), [25, 0])).toBe(5);
   expect(outsideBody(round(40, 30), [0, -16])).toBe(1);
-  expect(outsideBody({ shape: 'square', across: 40 }, [25, 0])).toBeCloseTo(5, 9);
+  expect(outsideBody({ shape: 'square', across: 40 }, [25, 15])).toBeCloseTo(5, 9);
 });

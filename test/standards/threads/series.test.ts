@@ -81,6 +81,9 @@ describe('acmeSizes', () => {
     expect(Math.abs(sizes.nutMinor - nutMinor * 25.4)).toBeLessThan(tolerance);
     expect(Math.abs(sizes.screwMinor - screwMinor * 25.4)).toBeLessThan(tolerance);
     expect(Math.abs(sizes.nutMajor - nutMajor * 25.4)).toBeLessThan(tolerance);
+    // P/2 and 0.3707·P
+    expect(sizes.engagement).toBeCloseTo(12.7 / tpi, 5);
+    expect(sizes.crestFlat).toBeCloseTo(9.41578 / tpi, 5);
   });
 
   it('takes 0.020 in from 10 threads an inch on', () => {
@@ -105,5 +108,8 @@ describe('vSizes', () => {
     expect(sizes.pitchDiameter).toBeCloseTo(d2, 3);
     expect(sizes.nutMinor).toBeCloseTo(d1, 3);
     expect(sizes.screwMinor).toBeCloseTo(d3, 3);
+    // H1 and the crest of the basic profile
+    expect(sizes.engagement).toBeCloseTo(0.541266 * pitch, 5);
+    expect(sizes.crestFlat).toBeCloseTo(0.125 * pitch, 5);
   });
 });

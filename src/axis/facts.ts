@@ -10,6 +10,7 @@ import type { DesignBase } from '../parts/part-kind.js';
 import type { SleeveDesign } from '../parts/sleeve/dimensions.js';
 import type { Material } from '../presets/material.js';
 import type { Screw } from '../sheet/resolve-screw.js';
+import type { ThrustBearing } from '../standards/bearings/thrust-bearing.js';
 import type { Measured } from '../units/measured.js';
 
 /** What joins the motor's shaft with the screw, as its neighbours see it. */
@@ -44,6 +45,7 @@ export interface PartFacts {
   readonly holder?: Holder;
   /** carries the screw on a bearing at the motor end */
   readonly collar?: true;
+  readonly bearing?: ThrustBearing;
   /** a printed or bought nut: its length over all, and whether it floats */
   readonly nut?: { readonly length?: number; readonly floats: boolean; readonly printed: boolean };
   readonly material?: Material;
@@ -78,7 +80,7 @@ function isScrew(value: unknown): value is Screw {
 function own(design: DesignBase): PartFacts {
   if (isOf<CouplingDesign>(design, 'coupling')) return { joint: couplingJoint(design) };
   if (isOf<SleeveDesign>(design, 'sleeve')) return design.form === 'clamp' ? { joint: sleeveJoint(design) } : {};
-  if (isOf<CollarDesign>(design, 'collar')) return design.bearing ? { collar: true } : {};
+  if (isOf<CollarDesign>(design, 'collar')) return design.bearing ? { collar: true, bearing: design.bearing } : {};
   if (isNut(design))
     return { nut: { length: design.finished.length, floats: design.float !== undefined, printed: true } };
   if (isOf<AdapterDesign>(design, 'adapter')) return design.nut ? { nut: boughtNut(design, design.nut) } : {};

@@ -1,6 +1,7 @@
 import type { ScrewEnds } from '../mechanics/ends.js';
 import { endsOf } from '../parts/common/locating.js';
 import type { Fields } from '../sheet/fields-map.js';
+import type { ThrustBearing } from '../standards/bearings/thrust-bearing.js';
 import { plain } from '../units/format.js';
 import type { PartFacts } from './facts.js';
 import { figureOf } from './known.js';
@@ -58,12 +59,18 @@ export function followsFrom({ sheet, parts, along, lead }: Given): Follows {
       ...(feed === undefined || lead === undefined ? {} : { speed: Math.round((60 * feed) / lead) }),
     },
   };
-  // the axis counts from the face that the shaft stands out of, a plate from the motor's own face
-  const ofKind =
-    plate === undefined || shaft === undefined
-      ? {}
-      : { 'motor-plate': { motor: { shaft: { length: mm(shaft + plate) } } } };
+  const bearing = facts.find((one) => one.bearing)?.bearing;
+  const ofPlate = {
+    // the axis counts from the face that the shaft stands out of, a plate from the motor's own face
+    ...(plate === undefined || shaft === undefined ? {} : { motor: { shaft: { length: mm(shaft + plate) } } }),
+    ...(bearing === undefined ? {} : { bearing: sizesOf(bearing) }),
+  };
+  const ofKind = Object.keys(ofPlate).length === 0 ? {} : { 'motor-plate': ofPlate };
   return { fields, ofKind, ends, thrustBearing };
+}
+
+function sizesOf({ bore, outside, height }: ThrustBearing): Fields {
+  return { bore: mm(bore), outside: mm(outside), height: mm(height) };
 }
 
 /** What is free behind the end of the screw, by the least of the readings; one that is cut to order ends as it is ordered. */

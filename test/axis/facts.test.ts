@@ -128,7 +128,8 @@ describe('what moves, carries and bears', () => {
   });
 
   it('is a collar with a bearing, and the plate under a motor', () => {
-    expect(facts('collar', { bearing: { name: 'F8-16' } })).toEqual({ isAtMotor: true, collar: true });
+    const bearing = { bore: 8, outside: 16, height: 5 };
+    expect(facts('collar', { bearing })).toEqual({ isAtMotor: true, collar: true, bearing });
     expect(facts('collar', {})).toEqual({ isAtMotor: true });
     expect(facts('motor-plate', { finished: { thickness: 8 } })).toEqual({ isAtMotor: true, plate: 8 });
   });

@@ -80,6 +80,13 @@ describe('who carries and who gives', () => {
     expect(follows([joint], { thrust_bearing: 'no' }).thrustBearing).toBe(false);
   });
 
+  it('is a bearing of known sizes, which a motor plate must bear where it stands in it', () => {
+    const bearing = { bore: 8, outside: 16, height: 5 };
+    const sizes = { bore: '8 mm', outside: '16 mm', height: '5 mm' };
+    expect(follows([joint, { collar: true, bearing }]).ofKind).toEqual({ 'motor-plate': { bearing: sizes } });
+    expect(follows([joint, { collar: true }]).ofKind).toEqual({});
+  });
+
   it('is a holder that locates', () => {
     const located: PartFacts = { holder: { role: 'locating', thickness: 12, nutGap: 24 } };
     expect(follows([joint, located]).fields.locating_holder).toBe('yes');

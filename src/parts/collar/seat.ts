@@ -1,7 +1,8 @@
 import { keeps } from '../../judge/judge.js';
-import { type ThrustBearing, type ThrustDesignation, thrustBearing } from '../../standards/bearings/thrust-bearing.js';
+import type { ThrustBearing, ThrustDesignation } from '../../standards/bearings/thrust-bearing.js';
 import type { Measured } from '../../units/measured.js';
 import type { Shaft } from '../common/bore.js';
+import { thrustSizes } from '../common/thrust-section.js';
 import type { CollarPlan } from './plan.js';
 import type { CollarSheet } from './sheet.js';
 
@@ -25,9 +26,7 @@ export interface CollarBearing extends ThrustBearing {
 export function bearingOf({ bearing }: CollarSheet, shaft: Shaft): CollarBearing | undefined {
   if (!bearing) return undefined;
   const { designation } = bearing;
-  const sizes: ThrustBearing = designation
-    ? thrustBearing(designation)
-    : { bore: bearing.bore!, outside: bearing.outside!, height: bearing.height! };
+  const sizes = thrustSizes(bearing);
   const play = sizes.bore - shaft.diameter.likely;
   return {
     ...sizes,

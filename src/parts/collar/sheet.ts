@@ -1,30 +1,17 @@
 import * as z from 'zod';
-import { map, orShort, quantity, word } from '../../sheet/fields.js';
+import { map, quantity, word } from '../../sheet/fields.js';
 import { calipersField, partName } from '../../sheet/sections/common.js';
 import { limitsSection } from '../../sheet/sections/limits.js';
 import { materialSection } from '../../sheet/sections/material.js';
 import { printerSection } from '../../sheet/sections/printer.js';
 import { screwSection } from '../../sheet/sections/screw.js';
-import { THRUST_DESIGNATIONS } from '../../standards/bearings/thrust-bearing.js';
 import { PAIR } from '../common/axial-section.js';
 import { fitSection } from '../common/fit-section.js';
 import { gripFields, RETIGHTEN } from '../common/grip-section.js';
 import { shaftSection } from '../common/shaft-section.js';
+import { refuseBearing, thrustSection } from '../common/thrust-section.js';
 
 const { grip: _, set_screw: __, ...clampFields } = gripFields;
-
-const bearingSection = orShort(
-  map({
-    designation: z
-      .preprocess((input) => (typeof input === 'number' ? String(input) : input), word(THRUST_DESIGNATIONS))
-      .optional(),
-    bore: quantity('length', { least: 2, most: 60 }, 'of the washer that sits on the shaft').optional(),
-    outside: quantity('length', { least: 4, most: 100 }, 'of the washer that lies in the plate').optional(),
-    height: quantity('length', { least: 1, most: 40 }, 'of balls or needles and both washers together').optional(),
-  }),
-  (short) => ({ designation: short }),
-  'quantity',
-);
 
 /** Sheet of a collar: a slit clamp that holds a screw or a shaft along its axis, with the seat of a thrust bearing. */
 export const collarSchema = map({
@@ -43,7 +30,7 @@ export const collarSchema = map({
     'slit: pushed on from the end, closed by the screws of one side; halves: put on from the side, screws on both',
   ).optional(),
   pin: quantity('length', { above: 0, most: 6 }, 'diameter of a spring pin through collar and screw').optional(),
-  bearing: bearingSection.optional().describe('thrust bearing that the collar runs on'),
+  bearing: thrustSection.optional().describe('thrust bearing that the collar runs on'),
   backed_by: word(
     ['nothing', 'metal-collar'],
     'metal-collar: a bought clamp collar behind this one carries what pulls along the screw',
@@ -88,14 +75,6 @@ export const collarSchema = map({
   for (const key of ['bore_clearance', 'friction', 'degreased'] as const)
     if (isThreaded && sheet.hold?.[key] !== undefined)
       refuse(['hold', key], 'does not belong to a threaded bore, which holds by its flanks');
-  if (!bearing) return;
-  const sizes = (['bore', 'outside', 'height'] as const).filter((key) => bearing[key] !== undefined);
-  if (bearing.designation !== undefined)
-    for (const key of sizes) refuse(['bearing', key], 'is told by the designation; give one or the other');
-  else if (sizes.length < 3)
-    for (const key of ['bore', 'outside', 'height'] as const)
-      if (bearing[key] === undefined) refuse(['bearing', key], 'is missing; give all three sizes, or a designation');
-  if (bearing.bore !== undefined && bearing.outside !== undefined && bearing.outside < 1.3 * bearing.bore)
-    refuse(['bearing', 'outside'], 'must be at least 1.3 times the bore');
+  refuseBearing(bearing, refuse);
 });
 export type CollarSheet = z.output<typeof collarSchema>;

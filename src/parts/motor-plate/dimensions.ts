@@ -4,6 +4,7 @@ import type { PresetTexts } from '../../presets/texts.js';
 import { Assumptions } from '../../sheet/assumptions.js';
 import { resolveScrew, type Screw } from '../../sheet/resolve-screw.js';
 import type { DutySheet } from '../../sheet/sections/duty.js';
+import type { ThrustBearing } from '../../standards/bearings/thrust-bearing.js';
 import { plain } from '../../units/format.js';
 import { onceFor } from '../../units/once.js';
 import type { AxialPath } from '../common/axial-path.js';
@@ -15,6 +16,7 @@ import type { JointKind } from '../common/locating.js';
 import { COUPLING_ANGLE } from '../common/motor-figures.js';
 import { besideMotor } from '../common/motor-heat.js';
 import { printSizes } from '../common/print-sizes.js';
+import { thrustSizes } from '../common/thrust-section.js';
 import { workshopOf } from '../common/workshop.js';
 import type { DesignBase } from '../part-kind.js';
 import { layOut, motorJoint } from './layout.js';
@@ -43,6 +45,8 @@ export interface MotorPlateDesign extends DesignBase {
   readonly axial: AxialPath;
   /** what the thrust bearing stands in; undefined without one, or where nobody tells */
   readonly bearingOn?: 'plate' | 'machine';
+  /** the thrust bearing, where its sizes are told */
+  readonly bearing?: ThrustBearing;
   readonly screw?: Screw;
   readonly duty: DutySheet;
   /** of the plate on the coolest motor that is usual, where nobody tells how warm its own gets */
@@ -87,7 +91,7 @@ export function designMotorPlate(sheet: MotorPlateSheet, presets: PresetTexts): 
     drive,
     ...defined({ beltPull: sheet.belt_pull, angle: angleOf(sheet, assumptions), hubDepth: sheet.hub_depth, screw }),
     ...defined({ joint: sheet.coupling }),
-    ...defined({ bearingOn: sheet.bearing_on }),
+    ...defined({ bearingOn: sheet.bearing_on, bearing: sheet.bearing && thrustSizes(sheet.bearing) }),
     axial: {
       thrustBearing: sheet.thrust_bearing === 'yes',
       locatingHolder: sheet.locating_holder === 'yes',

@@ -10,6 +10,7 @@ import { screwSection } from '../../sheet/sections/screw.js';
 import { FASTENER_SIZES } from '../../standards/fasteners/sizes.js';
 import { LOCATING_HOLDER, THRUST_BEARING } from '../common/axial-section.js';
 import { shaftSection } from '../common/shaft-section.js';
+import { refuseBearing, thrustSection } from '../common/thrust-section.js';
 
 const size = quantity('length', { above: 0, most: 300 });
 const along = (about: string) => quantity('length', { above: 0, most: 300 }, about).optional();
@@ -86,6 +87,7 @@ export const motorPlateSchema = map({
     ['plate', 'machine'],
     'what the thrust bearing stands in: this plate, or a part of the machine',
   ).optional(),
+  bearing: thrustSection.optional().describe('thrust bearing that stands in this plate'),
   locating_holder: LOCATING_HOLDER,
   screw: screwSection.optional().describe('that the motor turns; gives the force of a stalled motor'),
   calipers: calipersField,
@@ -101,6 +103,7 @@ export const motorPlateSchema = map({
     refuse(['machine', 'holes', 'screw'], 'is missing; an insert needs a screw size');
   if (machine.joint === 'insert' && machine.bare === 'tapped')
     refuse(['machine', 'joint'], 'two threads cannot hold each other; use joint: through');
+  refuseBearing(sheet.bearing, refuse);
   if (drive === 'belt')
     for (const field of ['coupling', 'coupling_angle', 'hub_depth'] as const)
       if (sheet[field] !== undefined) refuse([field], 'belongs to drive: coupling');

@@ -211,6 +211,19 @@ describe('a motor plate', () => {
     expect(rowOf(on, 'motor-thrust')).toBeUndefined();
   });
 
+  it('asks which bearing stands in it, and whether its hole lets that through', () => {
+    const on = (changes: object) => rowOf(changed(MOUNTED, { bearing_on: 'plate', ...changes }), 'bearing-seat');
+    // 22.3 mm around the pilot: (17 − 22.3)/2 of a row between 10 and 24 mm
+    expect(on({ bearing: '51100' })).toMatchObject({ word: 'no', value: -2.65 });
+    expect(on({ bearing: '51204' })).toMatchObject({ word: 'yes', value: 3.85 });
+    expect(on({}).missing).toEqual(['bearing']);
+    expect(on({ bearing_on: undefined }).missing).toEqual(['bearing_on']);
+    expect(on({ bearing_on: 'machine' })).toBeUndefined();
+    expect(on({ thrust_bearing: 'no' })).toBeUndefined();
+    expect(rowOf(changed(BELTED, { bearing_on: 'plate', thrust_bearing: 'yes' }), 'bearing-seat')).toBeUndefined();
+    expect(() => made({ ...MOUNTED, bearing: { bore: 8, outside: 16 } })).toThrow(/bearing.height: is missing/);
+  });
+
   it('asks what the bearing stands in only where the verdict hangs on it', () => {
     const untold = (changes: object) =>
       changed(MOUNTED, { bearing_on: undefined, screw: 'Tr8x2', duty: { load: 20, span: 300 }, ...changes });

@@ -62,6 +62,14 @@ export const MOTOR_PLATE_CASES: VerdictCases = {
     no: [MOUNTED, { thrust_bearing: 'no' }],
     'not-told': [LOADED, { mounting: undefined }],
   },
+  // a hole of 22.3 mm: rows at 27.5, 23.5, 24.3 and 12 mm leave 2.6, 0.6, 1.0 and −5.15 mm under them
+  'bearing-seat': {
+    yes: [MOUNTED, { bearing_on: 'plate', bearing: { bore: 20, outside: 35, height: 10 } }],
+    but: [MOUNTED, { bearing_on: 'plate', bearing: { bore: 15, outside: 32, height: 12 } }],
+    perhaps: [MOUNTED, { bearing_on: 'plate', bearing: { bore: 17, outside: 31.6, height: 12 } }],
+    no: [MOUNTED, { bearing_on: 'plate', bearing: 'F8-16' }],
+    'not-told': [MOUNTED, { bearing_on: 'plate' }],
+  },
   heat: {
     yes: [MOUNTED, {}],
     no: [MOUNTED, { motor: { temperature: 60 } }],

@@ -14,6 +14,11 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
     ['insert-thrust', 'locating-bearings', 'both-ways'],
     'a disc or a sleeve that is told carries the screw; a second place that does asks for the first in its own sheet',
   ],
+  [
+    ['thrust_bearing'],
+    ['bearing-seat'],
+    'a sheet that tells of no bearing has none; nothing that carries the screw is a fail',
+  ],
   [['machine.bare'], ['machine-thread'], 'holes without a thread of their own are listed with their nuts'],
   [
     ['duty.upward'],

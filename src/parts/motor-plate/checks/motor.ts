@@ -218,6 +218,39 @@ const locating: PlateCheck = {
   },
 };
 
+/**
+ * A thrust bearing that stands in the plate stands around the hole of the pilot: under its row of balls or needles must be plastic,
+ * or its washer bends through, and a small one falls in.
+ *
+ *     land = ((d + D)/2 − hole of the pilot)/2
+ */
+const bearingSeat: PlateCheck = {
+  ...about,
+  id: 'bearing-seat',
+  group: 'mount',
+  question: 'holds',
+  title: 'Plate under the thrust bearing, in from its row of balls or needles',
+  limits: soft({ min: 1 }, { min: 0 }),
+  moves: 'bearing, bearing_on, motor.pilot',
+  grave: true,
+  run: (design, { pass }) => {
+    const { drive, axial, bearingOn, bearing, finished } = design;
+    if (drive === 'belt' || !axial.thrustBearing || bearingOn === 'machine') return undefined;
+    if (bearingOn === undefined) return notJudged('bearing_on');
+    if (!bearing) return notJudged('bearing');
+    const row = (bearing.bore + bearing.outside) / 2;
+    const hole = shifted(holeResidual(design, finished.pilot), finished.pilot);
+    const land = scaled(difference(exactly(row), hole), 0.5);
+    const cure = keeps(land.least, pass)
+      ? ''
+      : '; stand it in a plate of the machine with a bore of its own (bearing_on: machine), or take a wider one';
+    return valued(
+      land,
+      `a row of ⌀${plain(row, 1)} mm over the hole of ⌀${plain(finished.pilot, 1)} for the pilot${cure}`,
+    );
+  },
+};
+
 /** Whether the motor goes on, and drives what it is for. */
 export const MOTOR_CHECKS: readonly PlateCheck[] = [
   pilotFit,
@@ -226,5 +259,6 @@ export const MOTOR_CHECKS: readonly PlateCheck[] = [
   shaftLeft,
   headsClear,
   locating,
+  bearingSeat,
   motorThrust,
 ];

@@ -15,7 +15,7 @@ import { turned } from '../common/hole-pattern.js';
 import { boreOf, seatDiameter } from '../common/joints.js';
 import { insideSimple } from '../common/polygon-distance.js';
 import { dot, reachAlong, type Slab } from '../common/slab.js';
-import { tippedStrip } from '../common/tipped-slab.js';
+import { tipSlab } from '../common/tipped-slab.js';
 import type { AdapterDesign } from './dimensions.js';
 import type { Point, Step } from './plan.js';
 import { type FlangeSizes, flangeShape } from './seated-nut.js';
@@ -59,8 +59,8 @@ function bent(design: AdapterDesign, pull: Pull): PlateBending | undefined {
   if (edges.length > 0) return worst(edges.flatMap((edge) => over(edge, 'edge')));
   const supports = screwSupports(design);
   const found = over(supports, 'screws');
-  const tipped = pull === 'away' ? tippedStrip({ slab, supports, ...load }, load) : undefined;
-  return worst(tipped ? found.flatMap((one) => [one, { ...one, strip: tipped, held: 'tipped' as const }]) : found);
+  const tipped = pull === 'away' ? tipSlab({ slab, supports, ...load }, load) : undefined;
+  return worst(tipped ? found.flatMap((one) => [one, { ...one, ...tipped, held: 'tipped' as const }]) : found);
 }
 
 /**

@@ -1,10 +1,12 @@
+import { besideScrews } from '../../mechanics/bolt/beside-screws.js';
 import { screwShares } from '../../mechanics/bolt/screw-shares.js';
 import { onceFor } from '../../units/once.js';
 import { bendSlab, type SlabBending, type Support } from '../common/held-slab.js';
 import { boreOf, type JointHole, seatDiameter } from '../common/joints.js';
-import { dot, type Slab } from '../common/slab.js';
+import { dot, reachAlong, type Slab } from '../common/slab.js';
+import { tipSlab } from '../common/tipped-slab.js';
 import type { MotorPlateDesign } from './dimensions.js';
-import { motorGrip, type Point } from './plan.js';
+import { type MotorPlatePlan, motorGrip, type Point } from './plan.js';
 import { plateOutline, slotOutline } from './solid.js';
 
 /** Fine enough for a section whose stress a limit hangs on, mm. */
@@ -20,14 +22,17 @@ export interface PlateBending extends Pick<SlabBending, 'strip' | 'lean'> {
  * The plate hangs between the motor's screws and those of the machine. Where the machine's stand further out they hold it, and
  * the load comes in at the motor's; where they stand further in, the other way round. Between the motor's screws its stiff face
  * backs the plate; what lies behind the rest of it is left out. Their holes stand apart, so that one or the other reaches further out.
+ * Bolts in a line beside the load do not hold it by pull alone: the plate tips about its edge.
  */
 export const bendPlate = onceFor((design: MotorPlateDesign): PlateBending => {
   const { finished, joints } = design;
   const slab = slabOf(design);
   const [motor, machine] = [finished.motor.centres, finished.machine.centres];
+  const held = { slab, supports: supportsAt(machine, joints.machine), ...heldBetween(motor) };
   const bent = [
-    bendSlab({ slab, supports: supportsAt(machine, joints.machine), ...heldBetween(motor) }),
+    bendSlab(held),
     bendSlab({ slab, supports: supportsAt(motor, joints.motor), ...heldBetween(machine) }),
+    tipSlab(held, { across: held.backed }),
   ].filter((one) => one !== undefined);
   return {
     perMoment: 1 / leverOf(design),
@@ -51,14 +56,27 @@ function heldBetween(centres: readonly Point[]): { reach: (along: Point) => numb
 
 /**
  * A moment M across the shaft pulls the screws on one side and presses on the other like a thrust of M / Σ s·|d|, with s the share
- * of a screw and d its distance from the axis. Where they stand in a row the plate leans on its edge.
+ * of a screw and d its distance from their middle. Where they stand in a row the plate leans on its nearer edge; where that row is
+ * beside the load, the moment turns the plate by as much from where the motor's screws end.
  */
-function leverOf({ finished: { motor, machine, length, width } }: MotorPlateDesign): number {
+function leverOf({ finished }: MotorPlateDesign): number {
+  const { motor, machine, length, width, middle: plate } = finished;
+  const beside = besideScrews(machine.centres);
   const lever = (centres: readonly Point[], axis: 0 | 1) => {
-    const sum = centres.reduce((total, at) => total + Math.abs(at[axis]), 0) / centres.length;
-    return Math.max(sum, [length, width][axis]! / 4);
+    const mean = (of: (at: Point) => number) => centres.reduce((sum, at) => sum + of(at), 0) / centres.length;
+    const middle = mean((at) => at[axis]);
+    const edge = [length, width][axis]! / 2 - Math.abs(middle - plate[axis]);
+    const tips = beside && centres === machine.centres && beside.along[axis] ** 2 > 0.5;
+    const spread = mean((at) => Math.abs(at[axis] - middle));
+    return Math.max(spread, tips ? heldBetween(motor.centres).reach(beside.along) : edge / 2);
   };
   return Math.min(...([0, 1] as const).flatMap((axis) => [lever(motor.centres, axis), lever(machine.centres, axis)]));
+}
+
+/** How far a plate reaches on its seat along a unit vector, from the axis, mm. */
+export function plateReach(finished: MotorPlatePlan): (along: Point) => number {
+  const outline = plateOutline(finished, CHORD);
+  return (along) => reachAlong(outline, along);
 }
 
 function slabOf({ finished }: MotorPlateDesign): Slab {

@@ -8,7 +8,7 @@ import { onceFor } from '../../units/once.js';
 import { bendSlab, roundEdge, type Strip } from '../common/held-slab.js';
 import { boreOf, seatDiameter } from '../common/joints.js';
 import { reachAlong } from '../common/slab.js';
-import { tippedStrip } from '../common/tipped-slab.js';
+import { tipSlab } from '../common/tipped-slab.js';
 import type { NutDesign } from './dimensions.js';
 import { flangeSlab } from './flange-slab.js';
 import { bodyOutline } from './plan.js';
@@ -73,15 +73,25 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
   const root = (times: number) =>
     times === 1 ? '' : `, ${plain(times, 1)} times that at its root (fillet ${plain(finished.fillet, 2)} mm)`;
   const words = (strip: Strip) => stripWords(strip, slab.thickness);
-  const tipped = pull === 'away' ? tippedStrip({ slab, supports, reach }, { across, notch }) : undefined;
+  const tipped = pull === 'away' ? tipSlab({ slab, supports, reach }, { across, notch }) : undefined;
   const worst = [
     { stress: notch * weakest.stress, words: `${words(weakest)}${root(notch)}` },
     { stress: ringStress(design, places), words: 'the flange as a loose ring' },
     ...(tipped
-      ? [{ stress: tipped.stress, words: `tipped about its edge, ${words(tipped)}${root(tipped.corner)}` }]
+      ? [
+          {
+            stress: tipped.strip.stress,
+            words: `tipped about its edge, ${words(tipped.strip)}${root(tipped.strip.corner)}`,
+          },
+        ]
       : []),
   ];
-  return { ...worst.reduce((a, b) => (b.stress > a.stress ? b : a)), sag, arm, crowding };
+  return {
+    ...worst.reduce((a, b) => (b.stress > a.stress ? b : a)),
+    sag: Math.max(sag, tipped?.sag ?? 0),
+    arm,
+    crowding,
+  };
 }
 
 /** How the load on a strip turns the body: its arm from there, and how it crowds on the strip. */

@@ -37,13 +37,13 @@ describe('a plate whose motor’s screws stand further out than the machine’s'
       expect(stress).toBeCloseTo((0.5 * 23 * 6) / ((16 * Math.PI - 4.5) * 6 ** 2), 6);
   });
 
-  it('bends on that side the more where the machine’s stand aside, 5 mm beyond the motor’s on the other', () => {
-    // half of the load 35 mm out against all of it at 5; 40 mm across between two: π/2·40 wide, less the pilot
+  it('tips about its edge where the machine’s stand in a line beside the load, 5 mm beyond the motor’s', () => {
+    // all of the load 40 mm out, on 70 mm between the motor’s and 5 more on either side, less two holes of 4.5
     const strip = bent([
       [40, 10],
       [40, -10],
     ]);
-    expect(strip).toMatchObject({ share: 0.5, arm: 35, along: [-1, 0], distance: 0 });
-    expect(strip.stress).toBeCloseTo((0.5 * 35 * 6) / ((20 * Math.PI - 10) * 6 ** 2), 6);
+    expect(strip).toMatchObject({ share: 1, arm: 40, along: [1, 0], distance: 40 });
+    expect(strip.stress).toBeCloseTo((40 * 6) / ((80 - 2 * 4.5) * 6 ** 2), 6);
   });
 });

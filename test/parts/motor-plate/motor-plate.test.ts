@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { creepModulus } from '../../../src/mechanics/strength/stiffness.js';
 import { clampForce, clampLeft } from '../../../src/parts/common/bolting.js';
+import { bendPlate } from '../../../src/parts/motor-plate/bending.js';
 import type { MotorPlateDesign } from '../../../src/parts/motor-plate/dimensions.js';
 import { hasUsualScrew, motorScrewLength } from '../../../src/parts/motor-plate/motor-screw.js';
 import { check } from '../../../src/pipeline/check.js';
@@ -209,6 +210,35 @@ describe('a motor plate', () => {
     // the motor's screws carry its 3 N alone: no part of the load, no jam
     expect(rowOf(on, 'bolt-clamp-motor').value).toBe(rowOf(beside, 'bolt-clamp-motor').value);
     expect(rowOf(on, 'motor-thrust')).toBeUndefined();
+  });
+
+  it('tips about its edge on bolts in a line beside the shaft', () => {
+    const at = [
+      [34, 26],
+      [34, -26],
+    ];
+    const holes = { rectangle: undefined, at, screw: 'M4' };
+    const sheet = changed(LOADED, { machine: { holes }, plate: { thickness: 12 } });
+    const worked = made(sheet);
+    const { length, middle } = worked.finished;
+    const edge = middle[0] + length / 2;
+    // F·e/(e − 34) on two of them
+    const clamp = clampForce(worked.joints.machine, 12, worked.material)!;
+    const left = clampLeft(clamp, worked.material, worked.duty.temperature!);
+    expect(rowOf(sheet, 'bolt-clamp').value).toBeCloseTo(left / ((23 * edge) / (edge - 34) / 2), 6);
+    // beside them the motor that lies turns it by as much as where its screws end, 15.5 mm out
+    expect(bendPlate(worked).perMoment).toBeCloseTo(1 / 15.5, 6);
+  });
+
+  it('takes a moment by how far screws stand from their own middle', () => {
+    const at = [30, 40].flatMap((x) => [
+      [x, 26],
+      [x, -26],
+    ]);
+    const worked = made(changed(LOADED, { machine: { holes: { rectangle: undefined, at, screw: 'M4' } } }));
+    // 5 mm to either side of x = 35, or half of what the plate has beyond that
+    const { length, middle } = worked.finished;
+    expect(bendPlate(worked).perMoment).toBeCloseTo(1 / Math.max(5, (middle[0] + length / 2 - 35) / 2), 6);
   });
 
   it('asks which bearing stands in it, and whether its hole lets that through', () => {

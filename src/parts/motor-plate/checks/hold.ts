@@ -13,7 +13,7 @@ import { judgeCases, judgedTemperature, type LoadCase } from '../../common/load-
 import { askingPlastic } from '../../common/plastic-told.js';
 import { judgeFloors } from '../../common/pocket-floor.js';
 import { stallForce } from '../../common/stall-force.js';
-import { bendPlate } from '../bending.js';
+import { bendPlate, plateReach } from '../bending.js';
 import type { MotorPlateDesign } from '../dimensions.js';
 import { goesIntoMotor, goesIntoPlate, loaded, thrustOf, untoldLoads, untoldSeat } from '../loads.js';
 import { motorGrip } from '../plan.js';
@@ -119,7 +119,7 @@ function machinePattern({ joints, finished }: MotorPlateDesign): BoltedPattern {
   const hole = machine.slot
     ? { ...joints.machine, diameter: Math.sqrt((4 * machine.diameter * across) / Math.PI) }
     : joints.machine;
-  return { hole, centres: machine.centres, length: thickness };
+  return { hole, centres: machine.centres, length: thickness, edge: plateReach(finished) };
 }
 
 function motorPattern({ joints, finished }: MotorPlateDesign): BoltedPattern {

@@ -20,7 +20,7 @@ export const PLAIN = {
   mounting: 'horizontal',
   bearing: '51100',
   pair: 'yes',
-  hold: { clamp: { screw: 'M4', washers: 'yes' } },
+  hold: { degreased: 'yes', clamp: { screw: 'M4', washers: 'yes' } },
   retighten: 'yes',
   material: 'pc',
   duty: { load: 40, temperature: 30 },

@@ -90,7 +90,7 @@ export function layOutCollar(sheet: CollarSheet, task: CollarTask, assumptions: 
 interface HeldBore {
   readonly bore: Bore;
   readonly clearance: number;
-  readonly friction: number;
+  readonly rubs: Pick<Grip, 'friction' | 'greaseUntold'>;
   readonly thread?: CollarThread;
   readonly fit?: Fit;
 }
@@ -98,8 +98,8 @@ interface HeldBore {
 function boreOf(sheet: CollarSheet, { shaft, screw, life: { material } }: CollarTask, notes: Assumptions): HeldBore {
   if (sheet.bore !== 'thread' || !screw) {
     const place = { field: 'hold', shaft, clamped: true, material };
-    const { clearance, friction } = holdFigures(sheet.hold ?? {}, place, notes);
-    return { bore: roomyBoreFor(shaft, clearance), clearance, friction };
+    const { clearance, ...rubs } = holdFigures(sheet.hold ?? {}, place, notes);
+    return { bore: roomyBoreFor(shaft, clearance), clearance, rubs };
   }
   const fit = threadFit(sheet, notes);
   const tooth = nutThread({
@@ -115,7 +115,7 @@ function boreOf(sheet: CollarSheet, { shaft, screw, life: { material } }: Collar
     bore: { form: 'round', diameter: tooth.major + 2 * D.leadIn },
     clearance: closesBy(tooth, { fit, screw }),
     // the clamp only keeps the thread from shaking loose: nothing is counted on its friction
-    friction: GREASED_LEAST,
+    rubs: { friction: GREASED_LEAST },
     thread: { tooth, lead: screw.lead, leadIn: D.leadIn },
     fit,
   };
@@ -143,12 +143,12 @@ function closesBy(
 
 function gripFor(
   sheet: CollarSheet,
-  { bore, clearance, friction, thread }: HeldBore,
+  { bore, clearance, rubs, thread }: HeldBore,
   { shaft, pull, life, printer }: CollarTask,
   notes: Assumptions,
 ): LaidCollar['grip'] {
   const own = sheet.hold ?? {};
-  const base: Grip = { friction, ...(own.tightening === undefined ? {} : { tightening: own.tightening }) };
+  const base: Grip = { ...rubs, ...(own.tightening === undefined ? {} : { tightening: own.tightening }) };
   const diameter = shaft.diameter.likely;
   const clamp = chooseClamp({
     shaft,

@@ -1,6 +1,5 @@
 import { type Check, hard, notJudged, soft, valued } from '../../judge/check.js';
 import { keeps } from '../../judge/judge.js';
-import { GREASED_LEAST } from '../../mechanics/friction.js';
 import { socketCapScrew } from '../../standards/fasteners/cap-screw.js';
 import { hexNut } from '../../standards/fasteners/nuts.js';
 import { washer } from '../../standards/fasteners/washer.js';
@@ -10,6 +9,7 @@ import { borePlay } from './bore-play.js';
 import type { Clamp } from './clamp.js';
 import { GRIP_CHECKS } from './grip-checks.js';
 import { type HeldView, sectionOf } from './held.js';
+import { greasedGrip } from './hold-figures.js';
 import { heldWalls } from './hub-walls.js';
 import { askedWhereWorse } from './untold.js';
 import { LEAST_WALL, thinnest } from './walls.js';
@@ -49,7 +49,7 @@ const greasy = (view: HeldView, hold: string): HeldView | undefined =>
     ? {
         ...view,
         held: view.held.map((one) =>
-          sectionOf(one) === hold ? { ...one, grip: { ...one.grip, friction: GREASED_LEAST } } : one,
+          sectionOf(one) === hold ? { ...one, grip: greasedGrip(one.grip) ?? one.grip } : one,
         ),
       }
     : undefined;

@@ -13,6 +13,13 @@ export function isGreased({ friction }: { readonly friction: number }): boolean 
   return friction === GREASED_LEAST;
 }
 
+/** The same grip with grease on a shaft of which nobody tells; undefined where the sheet does. */
+export function greasedGrip<Own extends { readonly friction: number; readonly greaseUntold?: true | undefined }>(
+  grip: Own,
+): Own | undefined {
+  return grip.greaseUntold ? { ...grip, friction: GREASED_LEAST } : undefined;
+}
+
 /** What a sheet says of a bore. */
 interface HoldSheet {
   readonly bore_clearance?: number | undefined;

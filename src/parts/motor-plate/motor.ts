@@ -1,6 +1,8 @@
 import type { Assumptions } from '../../sheet/assumptions.js';
 import { measured } from '../../sheet/measured-field.js';
 import { type FastenerSize, fastenerThread } from '../../standards/fasteners/sizes.js';
+import { fault } from '../../units/faults.js';
+import { plain } from '../../units/format.js';
 import type { Measured } from '../../units/measured.js';
 import { defined } from '../common/defined.js';
 import { type MotorHeat, motorHeat } from '../common/motor-heat.js';
@@ -42,6 +44,7 @@ export function resolveMotor(
   calipers: number,
   assumptions: Assumptions,
 ): Motor {
+  requirePilot(motor);
   return {
     square: measured(motor.square, calipers),
     pilot: measured(motor.pilot, calipers),
@@ -61,4 +64,11 @@ export function resolveMotor(
     }),
     ...motorHeat(motor.temperature, assumptions),
   };
+}
+
+/** The shaft comes out through the pilot. */
+function requirePilot({ pilot, shaft }: MotorPlateSheet['motor']): void {
+  const inner = shaft?.diameter?.value;
+  if (inner !== undefined && inner >= pilot.value)
+    throw fault('motor.pilot', `${plain(pilot.value, 2)} mm`, `must be above the ${plain(inner, 2)} mm of its shaft`);
 }

@@ -11,11 +11,12 @@ import { shrinkAppliedOnce } from '../common/checks.js';
 import { finerNozzle, oneOf } from '../common/finer-print.js';
 import { gripOfHeld, type Held, type HeldView, sectionOf } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
+import { greasedGrip } from '../common/hold-figures.js';
 import { judgeLocating, locatingPlaces } from '../common/locating.js';
 import { askingPlastic } from '../common/plastic-told.js';
 import { holeResidual, planeResidual } from '../common/residual.js';
 import { judgeSpeed, UNBALANCED } from '../common/turning-speed.js';
-import { askedWhereItHangs } from '../common/untold.js';
+import { askedWhereItHangs, askedWhereWorse } from '../common/untold.js';
 import { besideCoolest, neverStruck, type SleeveDesign } from './dimensions.js';
 import { heldIn } from './held-in.js';
 
@@ -23,10 +24,8 @@ type SleeveCheck = Check<SleeveDesign>;
 const body = { group: 'body', question: 'holds', source: 'common practice' } as const;
 
 /** What holds for every body that holds a shaft; a bush holds nothing by itself. */
-const holding = heldChecks<SleeveDesign>(heldIn, {
-  outside: 'outside_diameter',
-  holds: ['motor_end', 'screw_end'],
-});
+const HOLDS = ['motor_end', 'screw_end'];
+const holding = heldChecks<SleeveDesign>(heldIn, { outside: 'outside_diameter', holds: HOLDS });
 
 /**
  * Two shafts held rigidly have two bearings each.
@@ -85,7 +84,7 @@ const axialGrip: SleeveCheck = {
   unit: 'N',
   source: 'derived: relaxation of held strains',
   moves:
-    'mounting, thrust_bearing, motor.torque, duty.load, duty.upward, duty.span, motor_end.clamp, screw_end.clamp, retighten, material',
+    'mounting, thrust_bearing, motor.torque, duty.load, duty.upward, duty.span, motor_end.clamp, screw_end.clamp, motor_end.degreased, screw_end.degreased, retighten, material',
   grave: true,
   run: (design, inForce) => {
     const view = heldIn(design);
@@ -165,7 +164,7 @@ const bothWays: SleeveCheck = {
   ...body,
   ...BOTH_WAYS,
   id: 'both-ways',
-  moves: `${BOTH_WAYS.moves}, thrust_bearing, locating_holder, motor.axial_limit`,
+  moves: `${BOTH_WAYS.moves}, thrust_bearing, locating_holder, motor.axial_limit, motor_end.degreased, screw_end.degreased`,
   run: (design) => {
     const view = heldIn(design);
     const { axialLimit = 0 } = design;
@@ -282,15 +281,29 @@ const heat: SleeveCheck = askingPlastic({
   },
 });
 
+/** The same sleeve with grease on a shaft of which nobody tells; undefined where the sheet does. */
+const greasy = (design: SleeveDesign, hold: string): SleeveDesign | undefined => {
+  const isUntold = design.ends.some((one) => sectionOf(one) === hold && one.grip.greaseUntold);
+  const ends = design.ends.map((one) =>
+    sectionOf(one) === hold ? { ...one, grip: greasedGrip(one.grip) ?? one.grip } : one,
+  );
+  return isUntold ? { ...design, ends } : undefined;
+};
+
+/** What is held by friction along the screw hangs on whether it is greased. */
+const pulled = askedWhereWorse(
+  [axialGrip, bothWays],
+  HOLDS.map((hold) => ({ field: `${hold}.degreased`, worse: (design: SleeveDesign) => greasy(design, hold) })),
+);
+
 /** Every check of a sleeve, in the order of the report. */
 export const SLEEVE_CHECKS: readonly SleeveCheck[] = askedWhereItHangs(
   [
     ...holding.filter(({ id }) => id !== 'bore-runout'),
-    axialGrip,
+    ...pulled,
     motorThrust,
     overConstraint,
     locating,
-    bothWays,
     speed,
     bushWall,
     bushRunout,

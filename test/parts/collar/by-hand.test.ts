@@ -45,6 +45,21 @@ describe('a collar that holds by friction, worked by hand', () => {
     expect(frictionHold(made)).toBeGreaterThan(0);
   });
 
+  it('asks whether a shaft is washed where what it holds hangs on that', () => {
+    const held = (load: number, degreased?: string) =>
+      finding(PLAIN, 'axial-grip', { hold: { degreased, clamp: { count: 1 } }, duty: { load } });
+    // friction 0.05 in place of 0.2 and less: a third of the pull
+    const washed = held(40, 'yes')!.value!;
+    const greasy = held(40, 'no')!.value!;
+    expect(greasy).toBeLessThan(washed / 2);
+    const between = (washed + greasy) / 4;
+    expect(held(between, 'yes')).toMatchObject({ word: 'yes' });
+    expect(held(between, 'no')).toMatchObject({ word: 'no' });
+    expect(held(between)).toMatchObject({ word: 'not-told', missing: ['hold.degreased'] });
+    expect(held(greasy / 2.1)).toMatchObject({ word: 'yes' });
+    expect(held(washed)).toMatchObject({ word: 'no' });
+  });
+
   it('holds as well by two halves, whose screws pull on both sides and bend nothing', () => {
     const made = collar(HALVES, { duty: { load: 0, temperature: 23 } });
     const { clamp, friction } = made.grip;
@@ -60,7 +75,7 @@ describe('a collar that holds by friction, worked by hand', () => {
 
   it('counts a greasy screw with a friction of 0.05, a washed one with 0.15', () => {
     const crests = { shaft: undefined, screw: 'Tr10x2' };
-    const greasy = collar(PLAIN, crests);
+    const greasy = collar(PLAIN, { ...crests, hold: { degreased: undefined } });
     const washed = collar(PLAIN, { ...crests, hold: { degreased: 'yes' } });
     expect(greasy.grip.friction).toBe(0.05);
     expect(washed.grip.friction).toBe(0.15);

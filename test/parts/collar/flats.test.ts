@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { CollarDesign } from '../../../src/parts/collar/dimensions.js';
 import { engagedIn } from '../../../src/parts/collar/held-in.js';
 import { design } from '../../../src/pipeline/design.js';
-import { PLAIN } from '../../support/collar-sheets.js';
+import { PLAIN, THREADED } from '../../support/collar-sheets.js';
 import { changed } from '../../support/nut-sheets.js';
 import { findingOf } from '../../support/one-finding.js';
 
@@ -45,7 +45,9 @@ describe('a shaft that ends in its collar', () => {
     expect(findingOf(changed(PLAIN, { length: 14, ...long(19) }), 'shaft-engagement')!.message).toMatch(
       /^10 mm of 14 mm behind the bearing; a shorter collar or a longer shaft fills it$/,
     );
-    expect(findingOf(PLAIN, 'shaft-engagement')).toBeUndefined();
+    expect(findingOf(PLAIN, 'shaft-engagement')).toMatchObject({ missing: ['shaft.length'] });
+    // a screw goes through
+    expect(findingOf(THREADED, 'shaft-engagement')).toBeUndefined();
   });
 
   it('is refused where it ends in the bearing', () => {

@@ -100,6 +100,7 @@ export const COLLAR_CASES: VerdictCases = {
     yes: [PLAIN, { shaft: { diameter: '9.99 ± 0.01 mm', length: 40 } }],
     but: [PLAIN, { shaft: { diameter: '9.99 ± 0.01 mm', length: 19 }, length: 14 }],
     no: [PLAIN, { shaft: { diameter: '9.99 ± 0.01 mm', length: 12 }, length: 14 }],
+    'not-told': [PLAIN, {}],
   },
   'clamp-pressure': {
     yes: [PLAIN, { hold: { tightening: '0.5 N m' } }],

@@ -241,6 +241,12 @@ describe('a motor plate', () => {
     expect(bendPlate(worked).perMoment).toBeCloseTo(1 / Math.max(5, (middle[0] + length / 2 - 35) / 2), 6);
   });
 
+  it('has its shaft come out through its pilot', () => {
+    const motor = (pilot: number) => ({ ...MOUNTED, motor: { ...MOUNTED.motor, pilot } });
+    expect(() => made(motor(5))).toThrow(/motor\.pilot.*must be above the 5 mm of its shaft/);
+    expect(() => made(motor(6))).not.toThrow();
+  });
+
   it('asks which bearing stands in it, and whether its hole lets that through', () => {
     const on = (changes: object) => rowOf(changed(MOUNTED, { bearing_on: 'plate', ...changes }), 'bearing-seat');
     // 22.3 mm around the pilot: (17 − 22.3)/2 of a row between 10 and 24 mm

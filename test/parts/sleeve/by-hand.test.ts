@@ -168,6 +168,24 @@ describe('a sleeve worked by hand', () => {
     expect(pull(0.14, 0.085, lifted)).toMatchObject({ word: 'no', value: thick });
   });
 
+  it('asks whether shafts are washed where what hangs on their friction hangs on that', () => {
+    // the screw count stays: 250 N·mm of a motor ask for it
+    const held = (load: number, ends: readonly [string | undefined, string | undefined]) => {
+      const [motor, screw] = ends.map((degreased) => ({ clamp: { screw: 'M3', count: 2 }, degreased }));
+      return finding(clamp({ motor_end: motor, screw_end: screw, duty: { load } }), 'axial-grip')!;
+    };
+    const [washed, greasy] = [held(10, ['yes', 'yes']).value!, held(10, ['no', 'no']).value!];
+    expect(greasy).toBeLessThan(washed / 2);
+    // twice the load lies between them
+    const between = (washed + greasy) / 4;
+    expect(held(between, ['no', 'yes']).word).toBe('no');
+    expect(held(between, [undefined, 'yes'])).toMatchObject({ word: 'not-told', missing: ['motor_end.degreased'] });
+    expect(held(between, ['yes', undefined])).toMatchObject({ word: 'not-told', missing: ['screw_end.degreased'] });
+    expect(held(between, [undefined, undefined]).missing).toEqual(['motor_end.degreased', 'screw_end.degreased']);
+    // and where both are below it nothing hangs on that
+    expect(held(greasy / 2.1, [undefined, undefined]).word).toBe(held(greasy / 2.1, ['yes', 'yes']).word);
+  });
+
   it('tells what a sheet asks of it in place of twice its load', () => {
     const asked = clamp({ duty: { load: 10 }, limits: { 'axial-grip': { min: 400 } } });
     expect(finding(asked, 'axial-grip')!.message).toMatch(/ 400 N are asked by the sheet/);

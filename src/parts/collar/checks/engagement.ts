@@ -1,4 +1,4 @@
-import { type Check, soft, valued } from '../../../judge/check.js';
+import { type Check, notJudged, soft, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
@@ -21,7 +21,8 @@ export const shaftEngagement: Check<CollarDesign> = {
   limits: soft({ min: 1 }, { min: 0.5 }),
   moves: 'shaft.length, turned_end.length, length, bearing',
   run: (design, { pass }) => {
-    if (design.shaft.length === undefined) return undefined;
+    const { length, lengthField } = design.shaft;
+    if (length === undefined) return lengthField === undefined ? undefined : notJudged(lengthField);
     const [engaged, bored] = [engagedIn(design), boreEnd(design.finished)];
     const share = engaged / bored;
     const behind = design.bearing ? ' behind the bearing' : '';

@@ -2,9 +2,10 @@ import type { Check } from '../../../judge/check.js';
 import { UNTOLD_SPAN } from '../../common/axial-path.js';
 import { heat, shrinkAppliedOnce } from '../../common/checks.js';
 import { heldChecks } from '../../common/held-checks.js';
-import { askedWhereItHangs } from '../../common/untold.js';
+import { askedWhereItHangs, askedWhereWorse } from '../../common/untold.js';
 import type { CollarDesign } from '../dimensions.js';
 import { heldIn } from '../held-in.js';
+import { USUAL_SHAFT } from '../untold.js';
 import { shaftEngagement } from './engagement.js';
 import { axialGrip, bothWays, frictionAlone, pinHold, threadHold, turnGrip } from './hold.js';
 import { bearingBore, bearingCentre, bearingRating, runsOn, seatBacking, seatPressure, seatRunout } from './seat.js';
@@ -36,7 +37,7 @@ export const COLLAR_CHECKS: readonly Check<CollarDesign>[] = askedWhereItHangs<C
   [
     bearingBore,
     ...THREAD_CHECKS,
-    axialGrip,
+    ...askedWhereWorse([axialGrip], [USUAL_SHAFT]),
     frictionAlone,
     bothWays,
     threadHold,

@@ -1,6 +1,7 @@
 import { difference, exactly, type Measured, shifted, sum } from '../../units/measured.js';
 import { holeResidual } from '../common/residual.js';
 import type { AdapterDesign } from './dimensions.js';
+import { widest } from './seated-nut.js';
 
 /** A bore that the nut enters, with the room it has there on the diameter. */
 export interface BoreEntered {
@@ -38,19 +39,11 @@ export function boresEntered(design: AdapterDesign): BoreEntered[] {
           {
             of: 'step' as const,
             where: "the plate's step, on whose floor the flange is to lie",
-            room: shifted(
-              sum(exactly(step.diameter), holeResidual(design, step.diameter)),
-              -Math.hypot(...wide(nut.flange)),
-            ),
+            room: shifted(sum(exactly(step.diameter), holeResidual(design, step.diameter)), -widest(nut.flange)),
           },
         ]
       : []),
     ...(opening && bodyReaches ? [inCarriage(difference(opening, nut.body))] : []),
-    ...(opening && nut.seat === 'carriage' ? [inCarriage(shifted(opening, -Math.hypot(...wide(nut.flange))))] : []),
+    ...(opening && nut.seat === 'carriage' ? [inCarriage(shifted(opening, -widest(nut.flange)))] : []),
   ];
-}
-
-/** A round flange is as wide as it is; others over their corners. */
-function wide({ shape, size }: NonNullable<AdapterDesign['nut']>['flange']): readonly number[] {
-  return shape === 'round' ? [size[0]] : size;
 }

@@ -8,6 +8,7 @@ import { sleeveStand } from './checks/joints.js';
 import type { AdapterDesign } from './dimensions.js';
 import { roomBeside } from './drilled.js';
 import { leftInHoles } from './float-stop.js';
+import { widest } from './seated-nut.js';
 
 const check = 'mount-float';
 
@@ -29,7 +30,7 @@ export function floatRooms(design: AdapterDesign): {
   return {
     holes: leftInHoles(design),
     ...(nut?.stands === 'through' ? { bore: beside(bore, nut.body) } : {}),
-    ...(nut && outerStep ? { step: beside(outerStep.diameter, exactly(nut.flange.size[0])) } : {}),
+    ...(nut?.seat === 'outside' && outerStep ? { step: beside(outerStep.diameter, exactly(widest(nut.flange))) } : {}),
     ...(entered ? { carriage: scaled(entered.room, 0.5) } : {}),
   };
 }
@@ -59,7 +60,9 @@ export function floatRemedies(design: AdapterDesign, { pass }: LimitsInForce): r
   const ways: readonly (readonly [string, Remedy['set']])[] = [
     ['drill the holes of the nut', drilled],
     [open, opened],
-    [`drill the holes of the nut and ${open}`, { ...drilled, ...opened }],
+    ...(isSet(drilled) && isSet(opened)
+      ? ([[`drill the holes of the nut and ${open}`, { ...drilled, ...opened }]] as const)
+      : []),
     ...(spacers.spacer === 'sleeve' && misses
       ? ([
           [sleeves, { 'float.sleeve': pin, ...opened }],
@@ -70,8 +73,11 @@ export function floatRemedies(design: AdapterDesign, { pass }: LimitsInForce): r
       ? ([['sleeves', { 'float.spacer': 'sleeve', 'float.sleeve': pin, ...opened }]] as const)
       : []),
   ];
-  const told = ways.filter(([, set], i) => Object.keys(set).length > (i === 2 ? 1 : 0));
-  return told.map(([say, set]) => ({ check, say, set }));
+  return ways.filter(([, set]) => isSet(set)).map(([say, set]) => ({ check, say, set }));
+}
+
+function isSet(changes: Remedy['set']): boolean {
+  return Object.keys(changes).length > 0;
 }
 
 /** Ways to carry sleeves that press too hard: on brass, or on a wider ring, for which the nut's holes are drilled. */

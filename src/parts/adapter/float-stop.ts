@@ -3,6 +3,7 @@ import { missRead, playLeft } from '../common/bolting.js';
 import { type FloatStop, floatIn } from '../common/float.js';
 import { planeResidual } from '../common/residual.js';
 import type { AdapterDesign } from './dimensions.js';
+import { widest } from './seated-nut.js';
 
 /** Where a floating nut is stopped: by what stands in its holes, or by the ends of its keys. */
 export function floatStop({ nut, float, spacers, input }: AdapterDesign): FloatStop {
@@ -34,6 +35,6 @@ export function finishedFloat(design: AdapterDesign): number {
   return Math.min(
     floatStop(design).sideways.likely,
     nut!.stands === 'through' ? (bore - nut!.body.likely) / 2 : Infinity,
-    outerStep && nut!.seat === 'outside' ? (outerStep.diameter - nut!.flange.size[0]) / 2 : Infinity,
+    outerStep && nut!.seat === 'outside' ? (outerStep.diameter - widest(nut!.flange)) / 2 : Infinity,
   );
 }

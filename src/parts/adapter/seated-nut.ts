@@ -25,6 +25,11 @@ export interface FlangeSizes {
   readonly flats?: number;
 }
 
+/** Across a flange where it is widest: of a round one its diameter, of others over their corners. */
+export function widest({ shape, size }: FlangeSizes): number {
+  return shape === 'round' ? size[0] : Math.hypot(...size);
+}
+
 /** The flange drawn, at no turn. */
 export function flangeShape({ shape, size, flats }: FlangeSizes): Outline {
   const plain = shape === 'round' ? circleOutline({ radius: size[0] / 2, sides: 360 }) : rectangleOutline({ size });

@@ -157,6 +157,29 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     { plate: { bore: 12, step: { diameter: 30.3, depth: 1 } }, ...nut({ holes: { diameter: 5.8 } }) },
     /: 0.15 mm sideways.*; open the plate wider \(plate.step.diameter: 30.6 mm\)$/,
   ],
+  // a square of 30 mm is 42.43 mm over its corners; on the carriage's side it lies in no step of the outer face
+  [
+    'mount-float',
+    FREE,
+    {
+      register: { nut: 'none' },
+      plate: { bore: 12, step: { diameter: 42.6, depth: 1 } },
+      ...nut({ flange: { diameter: undefined, shape: 'square', size: [30, 30] }, holes: { diameter: 5.8 } }),
+      carriage: { bore: 12, holes: { circle: 60 } },
+    },
+    /: 0.087 mm sideways/,
+  ],
+  [
+    'mount-float',
+    FREE,
+    {
+      register: { nut: 'none' },
+      plate: { bore: 12, step: { diameter: 24, depth: 1 } },
+      ...nut({ seat: 'carriage', holes: { diameter: 5.8 } }),
+      carriage: { bore: 32 },
+    },
+    /: 0.4 mm sideways/,
+  ],
   // 0.2 mm are left at the least of 0.2 + 0.03/2 + 0.03/2 + 0.2 %·16/2 + 0.1 = 0.346: 5.7 mm for sleeves of 5 mm, 3.7 mm for M3;
   // beside a body of 10.2 mm a circle of 16 leaves 2·(8 − 5.1) = 5.8 mm, of 15 mm 4.8 mm
   [

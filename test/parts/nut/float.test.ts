@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { floatFinding, floatPins } from '../../../src/parts/common/float-mate.js';
 import type { NutDesign } from '../../../src/parts/nut/dimensions.js';
+import { stopOf } from '../../../src/parts/nut/float.js';
 import { nutBodies } from '../../../src/parts/nut/variants/bodies.js';
 import { advise } from '../../../src/pipeline/advise.js';
 import { check } from '../../../src/pipeline/check.js';
 import { design } from '../../../src/pipeline/design.js';
 import { makePart } from '../../../src/pipeline/make.js';
+import { workOut } from '../../../src/pipeline/work-out.js';
 import type { Shape } from '../../../src/solid/recipe.js';
 import { InputError } from '../../../src/units/faults.js';
 import { nutSheet } from '../../support/nut-sheets.js';
@@ -49,6 +51,20 @@ describe('a nut that floats', () => {
     expect(row({}, 'thread-backlash').value! - tight).toBeCloseTo(lost, 6);
     expect(reportOf().fit!.backlash.likely - fixed.fit!.backlash.likely).toBeCloseTo(lost, 6);
     expect(reportOf().drive!.play!.axial - fixed.drive!.play!.axial).toBeCloseTo(lost, 5);
+  });
+
+  it('turns as far as the screw lets it that stands farthest out', () => {
+    const at = [
+      [12, 0],
+      [-12, 0],
+      [0, 13.5],
+      [0, -13.5],
+    ];
+    const own = { ...FLOATING.holes, circle: undefined, count: undefined, start: undefined, at };
+    const { float, holes, material, printer } = workOut(
+      nutSheet({ ...FLOATING, holes: own, carriage: undefined }),
+    ) as NutDesign;
+    expect(stopOf({ float: float!, holes: holes!, material, printer }).radius).toBe(13.5);
   });
 
   it('holds its load on the rings under its washers, not by a clamp', () => {

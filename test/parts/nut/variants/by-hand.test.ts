@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { limitsInForce } from '../../../../src/judge/limits-in-force.js';
 import type { NutDesign } from '../../../../src/parts/nut/dimensions.js';
+import { keyBending } from '../../../../src/parts/nut/variants/key-bending.js';
 import type { AntiBacklash, Variant } from '../../../../src/parts/nut/variants/types.js';
 import { design } from '../../../../src/pipeline/design.js';
+import { workOut } from '../../../../src/pipeline/work-out.js';
 import { InputError } from '../../../../src/units/faults.js';
 import { FAMILY_BASE, METAL, SPRING } from '../../../support/family-sheet.js';
 import { changed } from '../../../support/nut-sheets.js';
@@ -115,9 +118,28 @@ describe('two nuts with a spring, by hand', () => {
     expect(keys('greased')).toMatchObject({ verdict: 'fail', word: 'no' });
     expect(keys('greased').message).toMatch(/; 9\.3 N of spring are borne: a softer or shorter one/);
     expect(keys('greased', 1).verdict).toBe('pass');
+    expect(keys('greased', 1).message).not.toContain('of spring are borne');
     expect(keys('dry').message).toContain(', grease, or');
     expect(keys('greased', 1, { temperature: undefined }).missing).toEqual(['duty.temperature']);
     expect(keys('greased', 3, { temperature: undefined }).verdict).toBe('fail');
+  });
+
+  // π·7·cos 15° = 21.24 mm: a lead of that over the friction locks, 42.5 mm at 0.5 and 19.3 mm at 1.1
+  it('lock on a lead that friction does not let turn', () => {
+    const keys = (lead: number, grease: string) => {
+      const made = workOut(sprung({ working: 14 }, { duty: { grease } })) as NutDesign;
+      return keyBending.run({ ...made, finished: { ...made.finished, lead } }, limitsInForce())!;
+    };
+    const LOCKS = {
+      kind: 'told',
+      verdict: 'fail',
+      message: expect.stringMatching(/^at friction 0\.5 the screw locks/),
+    };
+    expect(keys(43, 'dry')).toMatchObject(LOCKS);
+    expect(keys(43, 'greased')).toMatchObject({ kind: 'value' });
+    expect(keys(42, 'dry')).toMatchObject({ kind: 'value' });
+    expect(keys(20, 'dry')).toMatchObject({ value: { most: 1e9 } });
+    expect(keys(19, 'dry')).not.toMatchObject({ value: { most: 1e9 } });
   });
 
   it('leave the spring a millimetre of travel', () => {

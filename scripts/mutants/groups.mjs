@@ -62,6 +62,7 @@ export const FOLDERS = {
   'parts/nut/checks': [
     'test/parts/nut/{bore,checks,messages,strength,flange,float}.test.ts',
     'test/parts/nut/checks/*.test.ts',
+    'test/parts/nut/variants/{by-hand,twin-lever}.test.ts',
     'test/parts/common/{slab,bolting,pocket-floor,profile-checks}.test.ts',
   ],
   'parts/nut/variants/{checks,twin-checks,twin,split-hold,nut-seat,anti-backlash}.ts': [

@@ -171,13 +171,13 @@ describe('what a check of a nut says', () => {
   });
 
   it.each([
-    // heads of a 7 mm washer and a body of 17 mm: 27/2 − 17/2 − 1 of fillet − 3.5
+    // heads of a 7 mm washer and a body of 17 mm: 26.4/2 − 17/2 − 1 of fillet − 3.5
     [
       'hole-clearance',
-      holes({ head: 'body', circle: 26 }),
+      holes({ head: 'body', circle: 26.4 }),
       2,
       /^.*; ([\d.]+) mm are missing/,
-      2 - (13 - 8.5 - 1 - 3.5),
+      2 - (13.2 - 8.5 - 1 - 3.5),
     ],
     // edge (31.5 − 27)/2 = 2.25 mm; 1.5 × M3 and no less than half a washer or hole and 1.2 mm
     ['hole-edge', { flange: { diameter: 31.5 } }, undefined, /; ([\d.]+) mm more of edge/, 4.5 - 2.25],

@@ -8,7 +8,7 @@ import type { PresetData } from './kinds.js';
 import type { Material } from './material.js';
 import { readPreset } from './read-preset.js';
 import type { PresetTexts } from './texts.js';
-import { LEAST_STRAIN, untoldStrength } from './untold-strength.js';
+import { LEAST_STRAIN, untoldSliding, untoldStrength } from './untold-strength.js';
 
 /** The material of a part whose sheet names none. */
 export const DEFAULT_MATERIAL = 'pa12';
@@ -28,7 +28,7 @@ export function resolveMaterial(
   const changed = Object.values(own).some((figure) => figure !== undefined);
   if (named === undefined && changed) {
     const custom = merged('custom', own, materialPreset(DEFAULT_MATERIAL, presets, 'material'), assumptions, true);
-    return TELLING.every((key) => own[key] !== undefined) ? custom : { ...custom, unnamed: true };
+    return isTold(own) ? custom : { ...custom, unnamed: true };
   }
   const why = 'no material given; slides well and keeps its size';
   const name = assumptions.or(named, 'material', DEFAULT_MATERIAL, why);
@@ -41,6 +41,11 @@ type Figures = Omit<MaterialSheet, 'preset'>;
 
 /** Figures that tell one plastic from another, as far as heat and load go. */
 const TELLING: readonly (keyof Figures)[] = ['softening', 'heat', 'tensile'];
+
+/** Whether a plastic of the sheet's own is told from any other; of one that is not, checks ask. */
+function isTold(own: Figures): boolean {
+  return TELLING.every((key) => own[key] !== undefined);
+}
 
 function materialPreset(name: string, presets: PresetTexts, field: string): Material {
   const { id, data } = readPreset('material', name, presets, field);
@@ -91,6 +96,15 @@ function heatLoss(heat: NonNullable<Figures['heat']>): HeatLoss | undefined {
   return standing === undefined || moment === undefined ? undefined : { standing, moment };
 }
 
+/** Figures of sliding and standing, by their keys in a sheet. */
+const SLIDES = {
+  pressure_limit: 'pressureLimit',
+  pressure_cap: 'pressureCap',
+  pv_limit: 'pvLimit',
+  speed_limit: 'speedLimit',
+  standing_limit: 'standingLimit',
+} as const;
+
 /** Own figures before those of `base`; of a plastic of the sheet's own every figure taken from there is listed. */
 function merged(name: string, own: Figures, base: Material, notes: Assumptions, isOwn: boolean): Material {
   const assumptions = isOwn ? notes : undefined;
@@ -105,6 +119,13 @@ function merged(name: string, own: Figures, base: Material, notes: Assumptions, 
     const isChanged = isOwn || tensile < base.tensile;
     if (figure === undefined && isChanged) notes.note(`material.${key}`, figureText(key, other), why);
     return figure ?? other;
+  };
+  const slides = isOwn && isTold(own) ? untoldSliding(base, own.heat?.glass) : undefined;
+  const slide = (key: 'pressure_limit' | 'pressure_cap' | 'pv_limit' | 'speed_limit' | 'standing_limit') => {
+    const of = SLIDES[key];
+    return slides && slides[of] < base[of]
+      ? least(key, own[key], slides[of], 'the least that is usual; not given')
+      : take(key, own[key], base[of]);
   };
   const shrink = (key: 'plane' | 'axial'): Measured => {
     const typed = own.shrink?.[key];
@@ -126,10 +147,10 @@ function merged(name: string, own: Figures, base: Material, notes: Assumptions, 
     ...(bearing === undefined ? {} : { bearing }),
     compressive: take('compressive', own.compressive, base.compressive),
     modulus: take('modulus', own.modulus, base.modulus),
-    pressureLimit: take('pressure_limit', own.pressure_limit, base.pressureLimit),
-    pressureCap: take('pressure_cap', own.pressure_cap, base.pressureCap),
-    pvLimit: take('pv_limit', own.pv_limit, base.pvLimit),
-    speedLimit: take('speed_limit', own.speed_limit, base.speedLimit),
+    pressureLimit: slide('pressure_limit'),
+    pressureCap: slide('pressure_cap'),
+    pvLimit: slide('pv_limit'),
+    speedLimit: slide('speed_limit'),
     heatCapacity: take('heat_capacity', own.heat_capacity, base.heatCapacity),
     stressCracks: takeCracks(own, base, assumptions),
     shares: {
@@ -138,7 +159,7 @@ function merged(name: string, own: Figures, base: Material, notes: Assumptions, 
       years: take('creep_share', own.creep_share, base.shares.years),
     },
     heat: takeHeat(own.heat, base, assumptions),
-    standingLimit: take('standing_limit', own.standing_limit, base.standingLimit),
+    standingLimit: slide('standing_limit'),
     creep: {
       hour: take('creep.hour', own.creep?.hour, base.creep.hour),
       exponent: take('creep.exponent', own.creep?.exponent, base.creep.exponent),

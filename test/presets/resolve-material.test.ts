@@ -102,6 +102,28 @@ describe('resolveMaterial', () => {
       expect(told.listed).not.toContain(field);
   });
 
+  it('takes one that is told apart for the least that slides and stands, where it does not say', () => {
+    // common practice: PLA 0.3 MPa, 0.02 MPa·m/s, 100 mm/s; TPU 1 MPa whatever the share; PC stands up to 105 of 147 °C
+    const told = { tensile: '50 MPa', softening: 52, heat: { glass: 58 } };
+    const { material, assumptions } = resolve(told);
+    expect(material).toMatchObject({ pressureLimit: 0.3, pressureCap: 1, pvLimit: 0.02, speedLimit: 100 });
+    expect(material.standingLimit).toBeCloseTo(0.71 * 58, 9);
+    for (const key of ['pressure_limit', 'pressure_cap', 'pv_limit', 'speed_limit', 'standing_limit'])
+      expect(assumptions.list.find(({ field }) => field === `material.${key}`)?.why).toMatch(
+        /^the least that is usual/,
+      );
+    // a glass that stands more heat than PA12 is taken for that
+    const glass = resolve({ ...told, heat: { glass: 200 } });
+    expect(glass.material.standingLimit).toBe(80);
+    const own = { pressure_limit: '1 MPa', pressure_cap: '3 MPa', pv_limit: '0.05 MPa m/s', speed_limit: '200 mm/s' };
+    const said = resolve({ ...told, ...own, standing_limit: 50 });
+    expect(said.material).toMatchObject({ pressureLimit: 1, pressureCap: 3, pvLimit: 0.05, standingLimit: 50 });
+    expect(said.material.speedLimit).toBe(200);
+    expect(said.listed).not.toContain('material.pv_limit');
+    // of one that is not told apart checks ask
+    expect(resolve({ tensile: '50 MPa' }).material).toMatchObject({ pressureLimit: 2, standingLimit: 80 });
+  });
+
   it('keeps the spread of the preset for a shrink without ±, and takes the sheet’s own with it', () => {
     const { material } = resolve({ preset: 'pa12', shrink: { plane: '1 %', axial: '0.6 ± 0.1 %' } });
     expect(material.shrink.plane.likely).toBe(0.01);

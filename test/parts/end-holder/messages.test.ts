@@ -331,6 +331,23 @@ describe('bending of a located holder', () => {
     expect(flanged.message).toMatch(/^132 mm² of the body bend/);
   });
 
+  it('tips about its edge on bolts in a line beside the screw', () => {
+    const at = [
+      [30, 12],
+      [30, -12],
+    ];
+    const beside = { body: { length: 80, width: 70, cover: 3 }, holes: { rectangle: undefined, at, screw: 'M4' } };
+    // 20 N at 30 mm, spread from the opening of 18.5 mm to 60 mm, less two holes of 4.5, 3 mm thick
+    expect(bending(beside)).toMatchObject({
+      value: expect.closeTo((20 * 30) / ((51 * 3 ** 2) / 6), 5),
+      message: expect.stringMatching(/^153 mm² of the plate bend at 30 mm from the axis/),
+    });
+    // 40/(40 − 30) times half of it on each
+    expect(found('bolt-clamp', LOCATED, beside)!.message).toMatch(
+      /2 of them, 30 mm beside the load, which pries up to 2 times itself on each, against/,
+    );
+  });
+
   it('fails by a thin plate where the body would carry', () => {
     const thin = bending({ body: { cover: 2 }, duty: { load: 80 } });
     expect(thin.verdict).toBe('fail');

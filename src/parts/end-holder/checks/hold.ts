@@ -11,7 +11,8 @@ import { heat } from '../../common/checks.js';
 import { bendSlab } from '../../common/held-slab.js';
 import type { JointHole } from '../../common/joints.js';
 import { judgeCases, judgeCrash, judgedTemperature, type LoadCase, usedShare } from '../../common/load-cases.js';
-import type { Slab } from '../../common/slab.js';
+import { reachAlong, type Slab } from '../../common/slab.js';
+import { tipSlab } from '../../common/tipped-slab.js';
 import type { Bearing } from '../bearing.js';
 import type { EndHolderDesign } from '../dimensions.js';
 import { usualWall } from '../layout.js';
@@ -22,6 +23,7 @@ import { holderOutline } from '../solid.js';
 import { wallAround } from '../walls.js';
 
 type HolderCheck = Check<EndHolderDesign>;
+type Point = readonly [number, number];
 const about = { group: 'body', question: 'holds', unit: 'MPa', source: 'derived: one law of strength' } as const;
 
 /** Fine enough for a section whose stress a limit hangs on, mm. */
@@ -97,7 +99,10 @@ const bodyBending: HolderCheck = {
   },
 };
 
-/** Of body and plate the one that bends more; the ring presses on each no nearer to its bolts than at the edge of its opening. */
+/**
+ * Of body and plate the one that bends more; the ring presses on each no nearer to its bolts than at the edge of its opening. On bolts
+ * in a line beside the screw both tip about their edge.
+ */
 function weakestStrip(design: EndHolderDesign) {
   const { bore, cover } = design.finished;
   const bent = [
@@ -106,8 +111,10 @@ function weakestStrip(design: EndHolderDesign) {
       ? [{ what: 'the plate', cure: 'make the plate thicker (body.cover)', slab: coverOf(design), opening: cover.bore }]
       : []),
   ].flatMap(({ slab, opening, ...told }) => {
-    const found = bendSlab({ slab, supports: supportsOf(design), reach: () => opening / 2 });
-    return found ? [{ ...told, strip: found.strip }] : [];
+    const held = { slab, supports: supportsOf(design), reach: () => opening / 2 };
+    return [bendSlab(held), tipSlab(held, { across: opening })].flatMap((found) =>
+      found ? [{ ...told, strip: found.strip }] : [],
+    );
   });
   return bent.reduce<(typeof bent)[number] | undefined>(
     (worst, next) => (worst && worst.strip.stress >= next.strip.stress ? worst : next),
@@ -293,7 +300,13 @@ const boltClamp: HolderCheck = {
   run: (design, limits) => {
     const { role, finished, material } = design;
     if (role !== 'locating') return undefined;
-    const pattern = { hole: jointOf(design), centres: finished.holes.centres, length: gripOf(finished) };
+    const outline = holderOutline(finished, CHORD);
+    const pattern = {
+      hole: jointOf(design),
+      centres: finished.holes.centres,
+      length: gripOf(finished),
+      edge: (along: Point) => reachAlong(outline, along),
+    };
     return judgeClamp(pattern, { ...loaded(design), material, carries: 'away' }, limits);
   },
 };

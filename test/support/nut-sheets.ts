@@ -20,7 +20,7 @@ export const SOUND_NUT = {
     grease: 'greased',
     dust: 'no',
     feed: 6,
-    motor: { steps: 200, microsteps: 16, torque: '0.13 N m' },
+    motor: { steps: 200, microsteps: 16, torque: '0.12 N m' },
     span: 260,
     ends: 'fixed-free',
     layer_heights: [0.1, 0.2],

@@ -122,6 +122,45 @@ export const teethHeat = onceFor((design: NutDesign): TeethHeat => {
   return { at, words: `${warm}, to which ${by}`, warmed: `, and ${by}` };
 });
 
+/** How much friction warms the barrel of a nut over the air [K]. */
+export interface BodyHeat {
+  /** where screw and carriage take their share of the heat */
+  readonly likely: number;
+  /** where they take none: the teeth are judged by it, and all that bears beside them */
+  readonly whole: number;
+  /** the same where friction is the highest that a dry print may reach */
+  readonly most: number;
+}
+
+/** What is left of the warmth of a nut whose screw and carriage take heat from it: somewhere between none and all. @source derived */
+const SHARED_HEAT = 0.5;
+
+/**
+ * How much friction warms the barrel of a nut, whose lumped heat is the same from thread to outside: see `nutWarmth`.
+ *
+ *     ΔT = f·F·v·s/(h·A)     ΔT/2 likely     ΔT·f_most/f at most
+ *
+ * f friction that is likely, f_most that of a dry print at worst, F force that rubs [N], v sliding speed [m/s], s share by the rests told,
+ * h·A loss to free air [W/K]. None is counted of a bought nut, which rubs on metal, nor where load or feed is not told.
+ */
+export const bodyHeat = onceFor((design: NutDesign): BodyHeat => {
+  const { load, feed } = design.duty;
+  if (load === undefined || feed === undefined || design.family?.kind === 'holder')
+    return { likely: 0, whole: 0, most: 0 };
+  const { mean, reached } = frictionWarmth(design, rubbingOf(design, load, feed));
+  return { likely: SHARED_HEAT * mean, whole: mean, most: reached * mean };
+});
+
+/** Less is not told of, K. */
+const NOTICED = 0.5;
+
+/** The same nut where it is warmer by so much, in the room where nobody tells the air. */
+export function warmer(design: NutDesign, by: number): NutDesign {
+  if (by < NOTICED) return design;
+  const { temperature = ROOM } = design.duty;
+  return { ...design, duty: { ...design.duty, temperature: Math.min(HOTTEST, temperature + by) } };
+}
+
 /** The rests of the axis, which cool its nut: as much as can be where nobody tells how long it runs. */
 export const UNTOLD_RESTS: readonly Untold<NutDesign>[] = [
   { field: 'duty.on_time', milder: (design) => (isTold(design, 'on_time', 'moving') ? undefined : restedLong(design)) },

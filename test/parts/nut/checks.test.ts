@@ -176,7 +176,7 @@ describe('what a check reports', () => {
   });
 
   it('states one range, in the check and in the predicted fit', () => {
-    const report = check(design(nutSheet({ screw: 'Tr8x8(P2)', body: { diameter: 15 } })));
+    const report = check(design(nutSheet({ screw: 'Tr8x8(P2)', body: { diameter: 15 }, duty: { feed: undefined } })));
     const row = report.checks.find(({ id }) => id === 'thread-backlash')!;
     expect([row.least, row.value, row.most]).toEqual(
       [report.fit!.backlash.least, report.fit!.backlash.likely, report.fit!.backlash.most].map((figure) =>

@@ -151,7 +151,7 @@ describe('barrel-pull', () => {
     expect(found('barrel-pull', quiet({}, { load: 800 }))!.verdict).toBe('fail');
     expect(found('barrel-pull', quiet({}, { load: undefined }))!.word).toBe('not-told');
     // PA12 at 30 °C, 90 N: 90/135.4·3.969 = 2.64 MPa; for years 21·0.2·0.75·e^(−7/70) = 2.85, back and forth 21·0.12·e^(−7/85) = 2.32
-    const told = { load: 90, pull: 'away' };
+    const told = { load: 90, pull: 'away', feed: undefined };
     expect(found('barrel-pull', quiet({}, told))!.verdict).toBe('pass');
     expect(found('barrel-pull', quiet({}, { ...told, axis: undefined }))!.verdict).toBe('fail');
   });
@@ -191,7 +191,7 @@ describe('seat-pressure', () => {
 describe('end-stop', () => {
   /** What breaks first, and at how much, with a motor that breaks it. */
   const first = (changes: Record<string, unknown>) => {
-    const row = found('end-stop', nutSheet({ ...changes, duty: { motor: { torque: '5 N m' } } }))!;
+    const row = found('end-stop', nutSheet({ ...changes, duty: { feed: undefined, motor: { torque: '5 N m' } } }))!;
     const [, what, force] = /stall force, and (the [a-z ]+) may break at (\d+) N/.exec(row.message)!;
     return { what, force: Number(force) };
   };
@@ -202,7 +202,9 @@ describe('end-stop', () => {
     const wide = { holes: { circle: 36 }, body: { diameter: 26 } };
     const thin = { ...wide, material: { tensile_across: '500 MPa' }, flange: { thickness: 3, diameter: 46 } };
     const bent = Math.max(
-      ...['away', 'onto'].map((pull) => found('flange-bending', quiet(thin, { load: 30, pull }))?.value ?? 0),
+      ...['away', 'onto'].map(
+        (pull) => found('flange-bending', quiet(thin, { load: 30, pull, feed: undefined }))?.value ?? 0,
+      ),
     );
     expect(first(thin).what).toBe('the flange');
     expect(first(thin).force / ((30 * 42 * moment) / bent)).toBeCloseTo(1, 2);

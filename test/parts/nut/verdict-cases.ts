@@ -37,6 +37,7 @@ export const NUT_CASES: VerdictCases = {
   'thread-pitch-error': {
     yes: [SOUND_NUT, {}],
     no: [SOUND_NUT, { fit: { axial: 0.02 } }],
+    perhaps: [SOUND_NUT, { fit: { axial: 0.1 }, duty: { grease: 'dry', feed: 20 } }],
   },
   'thread-axial': {
     yes: [SOUND_NUT, {}],
@@ -188,7 +189,7 @@ export const NUT_CASES: VerdictCases = {
     'not-told': [FAMILY, { duty: { load: 5 } }],
   },
   'flange-bending': {
-    yes: [SOUND_NUT, {}],
+    yes: [SOUND_NUT, { duty: { motor: { torque: '0.12 N m' } } }],
     no: [SOUND_NUT, { material: 'tpu95a' }],
     'not-told': [SOUND_NUT, { duty: undefined }],
   },
@@ -357,7 +358,7 @@ export const NUT_CASES: VerdictCases = {
     yes: [SOUND_NUT, {}],
     perhaps: [SOUND_NUT, { fit: { axial: 0.02 } }],
     but: [SOUND_NUT, { printer: { layer: 0.2 } }],
-    'not-told': [SOUND_NUT, { fit: { axial: 0.06 }, duty: { temperature: undefined } }],
+    'not-told': [SOUND_NUT, { fit: { axial: 0.08 }, duty: { temperature: undefined } }],
   },
   'nut-seat': {
     yes: [FAMILY, { family: { kind: 'holder', nut: METAL } }],
@@ -395,7 +396,7 @@ export const NUT_CASES: VerdictCases = {
     'not-told': [SOUND_NUT, { holes: { screw: undefined, fit: undefined, diameter: 4 } }],
   },
   'barrel-pull': {
-    yes: [SOUND_NUT, { duty: { motor: { torque: '0.13 N m' } } }],
+    yes: [SOUND_NUT, { duty: { motor: { torque: '0.12 N m' } } }],
     no: [SOUND_NUT, { duty: { load: 600 } }],
     'not-told': [SOUND_NUT, { duty: undefined }],
   },

@@ -1,8 +1,9 @@
 import type { Check } from '../../../judge/check.js';
 import { onceFor } from '../../../units/once.js';
 import { heat, shrinkAppliedOnce } from '../../common/checks.js';
-import { askedWhereWorse } from '../../common/untold.js';
+import { askedWhereWorse, askingFor } from '../../common/untold.js';
 import type { NutDesign } from '../dimensions.js';
+import { UNTOLD_RESTS } from '../warmth.js';
 import { mountBinding } from './binding.js';
 import { wall } from './body.js';
 import { carriageWall } from './carriage-wall.js';
@@ -40,6 +41,7 @@ import {
   threadRootGap,
   threadRunningIn,
 } from './thread.js';
+import { inBodyWarmth, inFlangeWarmth } from './warmed.js';
 import { greaseCheck, moistureCheck, wearDepthCheck, wearDust, wearLimit } from './wear.js';
 
 /** As warm as cabinets and covered machines get, °C. @source common-practice */
@@ -61,7 +63,15 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   screwSeries,
   screwHand,
   ...askedWhereWorse(
-    [threadClearance, threadPitchError, threadAxial, threadBacklash, threadCrestGap, threadRootGap, threadRunningIn],
+    [
+      threadClearance,
+      askingFor(UNTOLD_RESTS, threadPitchError),
+      threadAxial,
+      threadBacklash,
+      threadCrestGap,
+      threadRootGap,
+      askingFor(UNTOLD_RESTS, threadRunningIn),
+    ],
     [{ field: 'duty.temperature', worse: inTheWarmth }],
   ),
   threadLeadIn,
@@ -76,25 +86,24 @@ export const NUT_CHECKS: readonly Check<NutDesign>[] = [
   holeSpacing,
   pocketWall,
   pocketFloor,
-  floorBending,
+  ...inFlangeWarmth([floorBending]),
   mountBore,
   carriageWall,
   mountSeat,
   mountFloat,
   mountHeld,
   headSeat,
-  boltClamp,
+  ...inFlangeWarmth([boltClamp]),
   holeEngagement,
-  floatPull,
+  ...inFlangeWarmth([floatPull]),
   mountBinding,
   threadPressureCheck,
   threadShearCheck,
   threadBendingCheck,
   threadStallCheck,
-  flangeBendingCheck,
-  barrelPull,
-  seatPressure,
-  endStop,
+  ...inBodyWarmth([flangeBendingCheck, barrelPull]),
+  ...inFlangeWarmth([seatPressure]),
+  ...inBodyWarmth([endStop]),
   creepCheck,
   wearPv,
   wearPeak,

@@ -3,14 +3,16 @@ import { allKeep, keeps } from '../../../judge/judge.js';
 import { axialPlay } from '../../../mechanics/thread/nut-thread.js';
 import { howMany, plain, upwards, worked } from '../../../units/format.js';
 import { exactly, type Measured, plusMinus, sum } from '../../../units/measured.js';
+import { onceFor } from '../../../units/once.js';
 import { finerLayer, oneOf } from '../../common/finer-print.js';
 import { FIT_CLASSES, type FitClass } from '../../common/fit-classes.js';
 import type { NutDesign } from '../dimensions.js';
-import { fitFigures } from '../fit-figures.js';
+import { type FitFigures, fitFigures } from '../fit-figures.js';
 import { flanksMeet } from '../flanks-meet.js';
 import { lostByFloat } from '../float.js';
 import { playTakenBySlit } from '../variants/slit-takes.js';
 import { shiftOf } from '../variants/twin.js';
+import { type BodyHeat, bodyHeat, warmer } from '../warmth.js';
 
 type NutCheck = Check<NutDesign>;
 const thread = { group: 'thread', question: 'goes-on', unit: 'mm', source: 'common practice' } as const;
@@ -38,7 +40,52 @@ export const threadClearance: NutCheck = {
   },
 };
 
-/** Play that is eaten by the pitch drifting over the engaged length: what one nut in forty is left with. */
+/** How much friction warms a nut whose fit counts heat, K. */
+function fitHeat(design: NutDesign): Pick<BodyHeat, 'likely' | 'most'> {
+  return design.effects.temperature ? bodyHeat(design) : { likely: 0, most: 0 };
+}
+
+/** The fit of a nut as friction warms it. */
+const warmFits = onceFor((design: NutDesign) => {
+  const { likely, most } = fitHeat(design);
+  return { likely: fitFigures(warmer(design, likely)), most: fitFigures(warmer(design, most)) };
+});
+
+/** A figure of the fit: what is likely in work, and the range from the air to the warmest that the nut may get. */
+function inWork(design: NutDesign, figure: (fit: FitFigures) => Measured): Measured {
+  const { likely, most } = warmFits(design);
+  const all = [fitFigures(design), likely, most].map(figure);
+  return {
+    least: Math.min(...all.map((one) => one.least)),
+    likely: figure(likely).likely,
+    most: Math.max(...all.map((one) => one.most)),
+  };
+}
+
+/** What one nut in forty is left with over its whole length, in work. */
+const leftInWork = (design: NutDesign) => inWork(design, ({ axial }) => exactly(axial.least));
+
+/** What friction does to a play, in words; empty where it does nothing. */
+function warmedWords(design: NutDesign, { least }: Measured): string {
+  const { most } = fitHeat(design);
+  return warmer(design, most) === design
+    ? ''
+    : `; its own friction may warm it by up to ${plain(most, 0)} K, which leaves ${worked(least, 'mm')} mm`;
+}
+
+/** What keeps a nut cool that has its play in the air; empty where it has none there either. */
+function coolCure(design: NutDesign, isCold: boolean): string {
+  if (!isCold) return '';
+  const grease = design.duty.grease === 'greased' ? '' : 'grease, ';
+  return `${grease}a slower feed, less load or longer rests keep it cool; `;
+}
+
+/**
+ * Play that is eaten by the pitch drifting over the engaged length: what one nut in forty is left with, between the air and the warmest that its own friction
+ * may make it.
+ *
+ *     left = play − |drift of the pitch| − (α_p − α_s)·ΔT·L, ΔT by friction from 0 to f·F·v·s/(h·A), half of it likely; see `bodyHeat`
+ */
 export const threadPitchError: NutCheck = {
   ...thread,
   id: 'thread-pitch-error',
@@ -46,14 +93,16 @@ export const threadPitchError: NutCheck = {
   title: 'Least play left over the whole length',
   limits: hard({ min: 0.05 }),
   moves:
-    'fit.axial, fit.diametral, family.shift, body.length, material.shrink.axial, screw.pitch_diameter, screw.wires',
+    'fit.axial, fit.diametral, family.shift, body.length, material.shrink.axial, screw.pitch_diameter, screw.wires, duty.temperature, duty.load, duty.feed, duty.on_time, duty.cycle, duty.grease',
   run: (design, { pass }) => {
     const { play, axial } = fitFigures(design);
-    const less = lessShift(design, pass.min! - axial.least);
-    const cure = keeps(axial.least, pass) ? '' : `; ${less ? `${less} gives it` : tightCure(design, pass.min!)}`;
+    const left = leftInWork(design);
+    const less = lessShift(design, pass.min! - left.least);
+    const cool = coolCure(design, keeps(axial.least, pass));
+    const cure = allKeep(left, pass) ? '' : `; ${cool}${less ? `${less} gives it` : tightCure(design, pass.min!)}`;
     return valued(
-      exactly(axial.least),
-      `${rangeWords(play)} mm of play less the pitch error over ${plain(design.finished.length)} mm leaves ${rangeWords(axial)} mm in 19 of 20 nuts${cure}`,
+      left,
+      `${rangeWords(play)} mm of play less the pitch error over ${plain(design.finished.length)} mm leaves ${rangeWords(axial)} mm in 19 of 20 nuts${warmedWords(design, left)}${cure}`,
     );
   },
 };
@@ -65,20 +114,22 @@ export const threadRunningIn: NutCheck = {
   question: 'turns',
   title: 'Play fresh from the printer',
   limits: soft({ min: 0 }),
-  moves: 'printer.layer, fit.axial, family.shift, body.length',
+  moves:
+    'printer.layer, fit.axial, family.shift, body.length, duty.temperature, duty.load, duty.feed, duty.on_time, duty.cycle, duty.grease',
   run: (design, { pass }) => {
     const { freshAxial, layers } = fitFigures(design);
     if (layers === 0) return undefined;
-    const cure = allKeep(freshAxial, pass)
+    const left = inWork(design, (fit) => fit.freshAxial);
+    const cure = allKeep(left, pass)
       ? ''
       : oneOf(
           'run it in on the screw, dry, in short turns back and forth',
           finerLayer(design.printer, design.printer.layer),
-          `take ${lessShift(design, pass.min! - freshAxial.least) ?? 'a larger fit.axial'}`,
+          `take ${lessShift(design, pass.min! - left.least) ?? 'a larger fit.axial'}`,
         );
     return valued(
-      freshAxial,
-      `the edges of the layers take ${worked(layers, 'mm')} mm until the screw has worn them off; ${rangeWords(freshAxial)} mm are left over the whole length${cure}`,
+      left,
+      `the edges of the layers take ${worked(layers, 'mm')} mm until the screw has worn them off; ${rangeWords(freshAxial)} mm are left over the whole length${warmedWords(design, left)}${cure}`,
     );
   },
 };
@@ -91,7 +142,7 @@ function lessShift(design: NutDesign, lack: number): string | undefined {
 /** What frees a nut that may be too tight: the size that was not read, or the fit that is enough without it. */
 function tightCure(design: NutDesign, wanted: number): string {
   const { inHand } = design.screw;
-  const isEnough = (fit: FitClass) => fitFigures(withFit(design, fit)).axial.least >= wanted;
+  const isEnough = (fit: FitClass) => leftInWork(withFit(design, fit)).least >= wanted;
   const named = Object.entries(FIT_CLASSES).find(([, fit]) => isEnough(fit));
   const enough = named ? `fit: ${named[0]} is enough` : ownFit(design, isEnough);
   if (!inHand.level.includes('pitchDiameter')) return `a shorter nut or a larger fit.axial leaves more: ${enough}`;

@@ -6,7 +6,7 @@ const word = (id: string, changes: Record<string, unknown>) => findingOf(strongN
 
 describe('what a nut is not told', () => {
   it.each([
-    ['thread-running-in', 'duty.temperature', { fit: { axial: 0.06 } }, 'temperature', 23, 60],
+    ['thread-running-in', 'duty.temperature', { fit: { axial: 0.08 } }, 'temperature', 23, 60],
     ['wear-depth', 'duty.dust', { material: 'pla' }, 'dust', 'no', 'yes'],
   ])('is asked for where the worst that may be comes to a worse word: %s, %s', (id, field, changes, key, mild, bad) => {
     const told = (value: unknown) => word(id, { ...changes, duty: { [key]: value } });

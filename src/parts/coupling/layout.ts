@@ -93,6 +93,7 @@ export function layOut(sheet: CouplingSheet, task: Task, assumptions: Assumption
   const { insert, flankClearance } = insertFor(sheet, { jaws, hole, radius }, assumptions);
   const gap = gapFor(jaws, insert.height);
   const hubs = wishes.map((wish) => hubFor(sheet, { wish, radius, jaws, pad, gap }, assumptions));
+  requireThinPad(hubs, pad, gap);
   const shaftGap = shaftGapOf(hubs, pad, gap);
   return {
     hubs,
@@ -449,6 +450,18 @@ function hubFor(sheet: CouplingSheet, { wish, radius, jaws, pad, gap }: HubInput
     jaws,
   };
   return { name: wish.name, shaft: held, clearance: wish.clearance, grip, engagement, reach: within, depth, finished };
+}
+
+/** A rigid pad that does not enter a bore stands on the floors of both hubs, and must leave them their distance. */
+function requireThinPad(hubs: readonly LaidHub[], pad: PadPlan, gap: number): void {
+  const isRigid = pad.kind === 'disc' || pad.kind === 'ball';
+  const stands = hubs.some(({ finished }) => pad.diameter > finished.bore.diameter);
+  if (isRigid && stands && pad.thickness > gap)
+    throw fault(
+      pad.kind === 'ball' ? 'insert.pad.diameter' : 'insert.pad.thickness',
+      `${plain(pad.thickness, 2)} mm`,
+      `must be at most the ${plain(gap, 2)} mm between the floors of the hubs; a ${pad.kind} of ${plain(pad.diameter, 2)} mm enters no bore`,
+    );
 }
 
 /** Between the shaft ends: the pad, or what both stops leave; undefined where nothing sets it. */

@@ -375,6 +375,11 @@ describe('what cannot be', () => {
     [{ hubs: { outside_diameter: 29 }, insert: { hole: 28 } }, 'hubs.outside_diameter', /larger outside/],
     [{ insert: { hardness: 'blue' } }, 'insert.hardness', /Shore/],
     [{ insert: { center: 'solid', pad: 'ball' } }, 'insert.center', /wants a ring/],
+    [
+      { insert: { pad: { kind: 'disc', thickness: 25 } } },
+      'insert.pad.thickness',
+      /between the floors.* enters no bore/,
+    ],
     [{ motor: { shaft: { diameter: 5, flat: 1 } } }, 'motor.shaft.flat', /of the diameter/],
     [{ motor: { shaft: { form: 'keyed', diameter: 5, flat: undefined } } }, 'motor.shaft.diameter', /above 6 mm/],
     [{ insert: { material: 'tpu99' } }, 'insert.material', /no material preset/],

@@ -57,7 +57,7 @@ export const FOLDERS = {
     'test/parts/coupling/checks/*.test.ts',
     'test/parts/coupling/{coupling,jaw-load}.test.ts',
   ],
-  'parts/collar/{pin,seat,held-in,untold}.ts': ['test/parts/collar/{by-hand,messages}.test.ts'],
+  'parts/collar/{pin,seat,held-in,untold}.ts': ['test/parts/collar/{by-hand,flats,messages}.test.ts'],
   'parts/collar/thread-fit.ts': ['test/parts/collar/thread-fit.test.ts'],
   'parts/nut/checks': [
     'test/parts/nut/{bore,checks,messages,strength,flange,float}.test.ts',

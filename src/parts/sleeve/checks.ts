@@ -170,7 +170,7 @@ const bothWays: SleeveCheck = {
     const { axialLimit = 0 } = design;
     if (!view) return undefined;
     return judgeBesideJoint(design, ({ force = Infinity, words }) => {
-      const { pull } = weakerEnd(design, view, 2 * force);
+      const pull = Math.min(...view.held.map((one) => pullOf(gripOfHeld(one, view), one, view)));
       return force <= axialLimit && 2 * force <= pull
         ? `${words}; the sleeve hands ${plain(force, 1)} N to the motor shaft, which may carry ${plain(axialLimit, 1)} N`
         : undefined;

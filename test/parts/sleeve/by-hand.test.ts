@@ -182,6 +182,18 @@ describe('a sleeve worked by hand', () => {
     expect(held(between, [undefined, 'yes'])).toMatchObject({ word: 'not-told', missing: ['motor_end.degreased'] });
     expect(held(between, ['yes', undefined])).toMatchObject({ word: 'not-told', missing: ['screw_end.degreased'] });
     expect(held(between, [undefined, undefined]).missing).toEqual(['motor_end.degreased', 'screw_end.degreased']);
+    // of two screws and one, twice a load between these hangs on that with one
+    const uneven = (load: number, ends: readonly [number, number]) =>
+      finding(
+        clamp({
+          motor_end: { clamp: { screw: 'M3', count: ends[0] }, degreased: undefined },
+          screw_end: { clamp: { screw: 'M3', count: ends[1] }, degreased: undefined },
+          duty: { load },
+        }),
+        'axial-grip',
+      )!;
+    expect(uneven(greasy / 2.1, [1, 2]).missing).toEqual(['motor_end.degreased']);
+    expect(uneven(greasy / 2.1, [2, 1]).missing).toEqual(['screw_end.degreased']);
     // and where both are below it nothing hangs on that
     expect(held(greasy / 2.1, [undefined, undefined]).word).toBe(held(greasy / 2.1, ['yes', 'yes']).word);
   });

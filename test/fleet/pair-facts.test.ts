@@ -54,6 +54,11 @@ describe('what neighbours must suit', () => {
     expect(facts('gauge', nut(0.3, 0.1))).toEqual({ screw: VIEW });
   });
 
+  it('is of an adapter that it holds a bought nut, where it does', () => {
+    expect(facts('adapter', { nut: { length: 15 }, kind: 'joined' })).toEqual({ holdsNut: true });
+    expect(facts('adapter', { kind: 'blank' })).toEqual({});
+  });
+
   it('is what a coupling is bored for, and how far the motor goes in', () => {
     const hub = (name: string, diameter: number) => ({ name, depth: 20, shaft: { diameter: exactly(diameter) } });
     const coupling = (...hubs: readonly object[]) => facts('coupling', { hubs, insert: { pad: { kind: 'none' } } });
@@ -136,6 +141,8 @@ describe('what a part says of its axis', () => {
     });
     // a nut is told of what lifts it in its duty
     expect(facts('gauge', { duty: { load: 9, upward: 4 } })).toEqual({ says: { load: 9, upward: 4 } });
+    for (const mounting of ['motor-below', 'motor-above', 'horizontal'])
+      expect(facts('collar', { axial: { mounting } })).toEqual({ says: { mounting } });
     // a nut's mounting says how its flange lies
     expect(facts('gauge', { mounting: 'flange-up', duty: {} })).toEqual({});
   });

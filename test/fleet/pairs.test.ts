@@ -168,6 +168,22 @@ describe('pairs of plain facts', () => {
     expect(pairFindings(loose, undefined)).toEqual([]);
   });
 
+  it('compares the bore of a hub with the shaft of the plate beside it', () => {
+    const hub = one('c', { joint: { kind: 'flexible', motorBore: exactly(5) } });
+    expect(pairFindings([hub, one('p', { motorShaft: exactly(5) })], undefined)).toEqual([
+      {
+        id: 'coupling-motor',
+        verdict: 'pass',
+        roles: ['c', 'p'],
+        message: 'It is bored for a motor shaft of 5 mm, the motor of p has 5 mm.',
+      },
+    ]);
+    expect(pairFindings([hub, one('p', { motorShaft: exactly(6.35) })], undefined)).toMatchObject([
+      { verdict: 'fail', roles: ['c', 'p'] },
+    ]);
+    expect(pairFindings([hub, one('p', {})], undefined)).toEqual([]);
+  });
+
   it('names both nuts that it compares, each pair once', () => {
     const pairs = pairFindings([nutOf('a'), one('x', {}), nutOf('b'), nutOf('c')], undefined);
     expect(pairs.map(({ roles }) => roles)).toEqual([
@@ -245,6 +261,9 @@ describe('pairs of plain facts', () => {
     expect(pairFindings([nutOf('n'), holder({}, 'y')], undefined)).toEqual([]);
     expect(pairFindings([nutOf('n'), { ...holder(), axis: undefined }], undefined)).toEqual([]);
     expect(pairFindings([one('x', {}), holder()], undefined)).toEqual([]);
+    // an axis that is one part among others has a nut and all that runs on its screw
+    const whole = one('w', { nut: screw, screw: { ...screw, pitch: 3 } });
+    expect(pairFindings([nutOf('n'), whole], undefined).map(({ id }) => id)).toEqual(['axis-pair']);
     // without a nut the first that is made for a screw stands for it
     expect(pairFindings([one('k', { screw }), holder({ pitch: 3 })], undefined)).toMatchObject([
       { id: 'axis-fit', verdict: 'fail', roles: ['h', 'k'] },
@@ -290,6 +309,17 @@ describe('pairs of plain facts', () => {
     expect(verdicts(told, collar)).toEqual([['pass', 'c', 'k']]);
     expect(verdicts(told, holder('h'))).toEqual([['fail', 'h', 'c']]);
     expect(verdicts(joint('flexible', { locatingHolder: true }), collar)).toEqual([['fail', 'c', 'k']]);
+    // a holder that two count on is one, and the one that is there is it
+    const counts = one('m', { says: { locatingHolder: true } });
+    expect(verdicts(joint('flexible', { locatingHolder: true }), counts)).toEqual([['pass', 'c']]);
+    expect(verdicts(joint('flexible', { locatingHolder: true }), holder('h'))).toEqual([['pass', 'h']]);
+    expect(pairFindings([counts], undefined)).toMatchObject([
+      { message: 'The screw is carried by the end holder that m counts on.' },
+    ]);
+    // where the motor is, what joins the shafts says first, and any other where that does not
+    const above = one('k', { says: { mounting: 'motor-above' } });
+    expect(verdicts(above, disc)).toEqual([['pass', 'c']]);
+    expect(verdicts(joint('disc'), one('k', { says: { mounting: 'motor-below' } }))).toEqual([['pass', 'c']]);
     // the motor's own bearing behind a rigid sleeve gives way to one at the same end
     expect(verdicts(joint('rigid'), collar)).toEqual([['pass', 'k', 'c']]);
     expect(verdicts(joint('rigid'), holder('h'))).toEqual([['fail', 'h', 'c']]);
@@ -367,5 +397,14 @@ describe('pairs of plain facts', () => {
     expect(story(loaded('a', 20), loaded('b', 20), says('c', { load: 41 }))).toMatchObject([{ verdict: 'caution' }]);
     const held = one('m', { holdsNut: true, says: { load: 30 } });
     expect(story(held, says('c', { load: 25 }))).toMatchObject([{ verdict: 'fail', roles: ['m', 'c'] }]);
+    // a bought nut shares with a printed one; the lighter of two nuts is the least that both bear
+    expect(story(loaded('a', 20), one('m', { holdsNut: true, says: { load: 20 } }), says('c', { load: 40 }))).toEqual(
+      [],
+    );
+    expect(story(loaded('a', 20), loaded('b', 30), says('c', { load: 25 }))).toEqual([]);
+    // who says nothing of it counts nothing
+    expect(story(says('c', { mounting: 'motor-below' }), says('n', { load: 5 }))).toEqual([]);
+    expect(story(loaded('n', 25), says('c', { load: 1 }), says('x', { axis: 'vertical' }))).toHaveLength(1);
+    expect(story(nutOf('a'), loaded('b', 20), says('c', { load: 19 }))).toHaveLength(1);
   });
 });

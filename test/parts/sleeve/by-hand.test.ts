@@ -198,6 +198,35 @@ describe('a sleeve worked by hand', () => {
     expect(held(greasy / 2.1, [undefined, undefined]).word).toBe(held(greasy / 2.1, ['yes', 'yes']).word);
   });
 
+  it('hands on what pushes it beside a thrust bearing as far as the weaker of its clamps holds twice that', () => {
+    const clamps = (motor: number, end: number) => ({
+      motor_end: { clamp: { screw: 'M3', count: motor } },
+      screw_end: { clamp: { screw: 'M3', count: end } },
+    });
+    const pull = (motor: number, end: number) =>
+      finding(clamp({ ...clamps(motor, end), duty: { load: 10 } }), 'axial-grip')!.value!;
+    const [weak, strong] = [pull(1, 2), pull(2, 2)];
+    expect(weak).toBeLessThan(strong - 20);
+    const pushed = (force: number, motor: number, end: number) =>
+      finding(
+        clamp({
+          ...clamps(motor, end),
+          mounting: 'motor-above',
+          thrust_bearing: 'yes',
+          pair: 'no',
+          motor: { axial_limit: 900 },
+          // 300 mm of the shaft weigh 1.2 N
+          duty: { load: 20, span: 300, upward: 21.2 + force },
+        }),
+        'both-ways',
+      )!.verdict;
+    const between = (weak + strong) / 4;
+    expect(pushed(between, 2, 2)).toBe('pass');
+    expect(pushed(between, 1, 2)).toBe('fail');
+    expect(pushed(between, 2, 1)).toBe('fail');
+    expect(pushed(weak / 2.1, 1, 2)).toBe('pass');
+  });
+
   it('tells what a sheet asks of it in place of twice its load', () => {
     const asked = clamp({ duty: { load: 10 }, limits: { 'axial-grip': { min: 400 } } });
     expect(finding(asked, 'axial-grip')!.message).toMatch(/ 400 N are asked by the sheet/);

@@ -45,6 +45,10 @@ describe('the lever of a twin nut', () => {
     const [bent, plain] = [found('barrel-pull'), found('barrel-pull', straight)];
     expect(bent.value! - plain.value!).toBeGreaterThan((2 * 6000) / ((Math.PI / 32) * 32 ** 3));
     expect(bent.message).toContain('bent by a lever of 40 mm');
+    // 742 mm² are π/4·(32² − 8.9²): (π/32)·(32⁴ − 8.9⁴)/32 = 3,198 mm³, and 12,000/3,198 = 3.753 MPa beside what the load alone does
+    const [area, turned] = /on (\d+) mm².*?, ([\d.]+) times/.exec(bent.message)!.slice(1).map(Number);
+    expect(area).toBe(742);
+    expect(Math.abs(bent.value! - (150 * turned!) / area! - 3.753)).toBeLessThan(0.02);
   });
 
   /** 25 N, 40 mm beside the screw: 25·40/34 = 29.41 N sideways on either thread, each 50 − 34 = 16 mm long. */

@@ -52,7 +52,7 @@ const CAUGHT = {
   register: { nut: 'none' },
 } as const;
 /** The nut between two keys, free to lift. */
-const KEYS = {
+export const KEYS = {
   kind: 'floating',
   hold: 'keys',
   nut: { flange: { diameter: 30, flats: 24, thickness: 3.5 } },
@@ -181,6 +181,11 @@ export const ADAPTER_CASES: VerdictCases = {
     yes: [PLAIN, { ...KEYS, duty: { axis: 'vertical', pull: 'onto' } }],
     no: [PLAIN, { ...KEYS, duty: { axis: 'vertical', pull: 'away' } }],
     'not-told': [PLAIN, { ...KEYS, duty: { axis: 'vertical' } }],
+  },
+  'key-bending': {
+    yes: [PLAIN, { ...KEYS, screw: 'Tr8x2', duty: { motor: { torque: '0.06 N m' } } }],
+    no: [PLAIN, { ...KEYS, screw: 'Tr8x2', duty: { motor: { torque: '0.5 N m' } } }],
+    'not-told': [PLAIN, { ...KEYS, screw: 'Tr8x2' }],
   },
   'spigot-room': {
     // a recess of its own is 0.2 mm wider

@@ -19,6 +19,7 @@ import {
   sleeveSeat,
   threadLength,
 } from './joints.js';
+import { keyBending } from './key-bending.js';
 import { nutKept } from './nut-kept.js';
 import { clocking, headRoom, holeEdge, mountRoom, plateNeck } from './place.js';
 import {
@@ -60,6 +61,7 @@ export const ADAPTER_CHECKS: readonly Check<AdapterDesign>[] = [
   carriageWall,
   mountRoom,
   nutKept,
+  keyBending,
   headSeat,
   nutClamp,
   sleeveSeat,

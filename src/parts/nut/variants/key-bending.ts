@@ -4,7 +4,7 @@ import { DRY_PRINT_MOST, DRY_PRINT_WORDS, FRICTION } from '../../../mechanics/fr
 import { raisingTorque } from '../../../mechanics/power-screw/raising-torque.js';
 import { canBeRaised } from '../../../mechanics/power-screw/thread.js';
 import { allowableStress } from '../../../mechanics/strength/allowable.js';
-import { rootNotch } from '../../../mechanics/strength/notch.js';
+import { keyStress } from '../../../mechanics/strength/key-stress.js';
 import { plain, worked } from '../../../units/format.js';
 import { judgedTemperature } from '../../common/load-cases.js';
 import type { NutDesign } from '../dimensions.js';
@@ -72,6 +72,5 @@ function bentBy({ screw, finished }: NutDesign, family: AntiBacklash, friction: 
   if (!canBeRaised(thread)) return undefined;
   const { inner, outer, width } = family.tongue;
   const force = raisingTorque({ ...thread, axialForce: springForceOf(family) }) / (inner + outer);
-  const section = ((outer - inner) * width ** 2) / 6;
-  return (rootNotch({ fillet: 0, thickness: width }) * force * (family.spring.working + KEY_GRIP / 2)) / section;
+  return keyStress({ force, arm: family.spring.working + KEY_GRIP / 2, length: outer - inner, width });
 }

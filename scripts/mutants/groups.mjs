@@ -104,7 +104,7 @@ export const FOLDERS = {
   'parts/gauge/checks.ts': ['test/parts/gauge/*.test.ts'],
   'parts/coupon/print-time.ts': ['test/parts/coupon/print-time.test.ts'],
   'parts/coupon/checks.ts': ['test/parts/coupon/{coupon,verdicts}.test.ts'],
-  'axis/checks': ['test/axis/lengths.test.ts', 'test/axis/checks/*.test.ts'],
+  'axis/checks': ['test/axis/{lengths,checks}.test.ts', 'test/axis/checks/*.test.ts'],
   // what works a whole axis out takes ten seconds, so each of these is noticed by its own test
   'axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.ts': [
     'test/axis/{facts,follows,known,lengths,limits,motor-preset,mounting-order,roles,accept,along-table}.test.ts',

@@ -75,7 +75,7 @@ export const FOLDERS = {
   'parts/nut/variants/key-bending.ts': ['test/parts/nut/variants/by-hand.test.ts'],
   'parts/nut/variants/slit-takes.ts': ['test/parts/nut/variants/slit-takes.test.ts'],
   'parts/adapter/checks': [
-    'test/parts/adapter/{adapter,messages,strength,verdicts}.test.ts',
+    'test/parts/adapter/{adapter,key-bending,messages,strength,verdicts}.test.ts',
     'test/parts/common/{bolting,pattern-fit}.test.ts',
   ],
   'parts/coupling/checks': [

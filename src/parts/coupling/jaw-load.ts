@@ -1,3 +1,4 @@
+import { carryingJaws } from '../../mechanics/coupling/hard-insert.js';
 import { lobeStress } from '../../mechanics/coupling/insert-stress.js';
 import { type JawStresses, jawArm, jawRadius, jawStresses } from '../../mechanics/coupling/jaw-strength.js';
 import { allowableStress } from '../../mechanics/strength/allowable.js';
@@ -55,6 +56,11 @@ export interface JawLoad extends JawStresses {
   readonly shearBorne: number;
 }
 
+/** How much more a jaw or a lobe carries than its part where a hard insert leaves some without: jaws over those that carry. */
+export function crowdedBy(jaws: number, modulus: number): number {
+  return jaws / carryingJaws({ jaws, modulus });
+}
+
 /** The jaw that carries most: in work, where the torque reverses all its life, and for a moment. */
 export function jawLoads(work: JawWork): JawLoad[] {
   return [
@@ -83,7 +89,8 @@ function borne({ material, temperature }: JawWork, duration: Moment['duration'])
 function evenedBySoft(work: JawWork, torque: number): JawStresses {
   const { jaws, insert, modulus, flankClearance, angle } = work;
   const { top, bottom, ...contact } = contactIn(work);
-  const byLoad = (lobeStress({ torque, ...contact }) * 2 * insert.halfWidth) / modulus;
+  const crowded = torque * crowdedBy(jaws.count, modulus);
+  const byLoad = (lobeStress({ torque: crowded, ...contact }) * 2 * insert.halfWidth) / modulus;
   const arm = jawArm({
     tip: top,
     middle: (top + bottom) / 2,
@@ -91,7 +98,7 @@ function evenedBySoft(work: JawWork, torque: number): JawStresses {
     height: jaws.height,
     squeeze: Math.max(0, -flankClearance) + byLoad,
   });
-  return jawStresses({ torque, jaws: jaws.count, arm, ...footOf(jaws) });
+  return jawStresses({ torque: crowded, jaws: jaws.count, arm, ...footOf(jaws) });
 }
 
 /** The corner at the foot is pulled whichever way the jaw is pushed; shear sees nothing of it. */

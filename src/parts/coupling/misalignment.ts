@@ -1,3 +1,4 @@
+import { insertGive } from '../../mechanics/coupling/hard-insert.js';
 import { offsetAtHeight } from '../common/carved.js';
 import { COUPLING_ANGLE } from '../common/motor-figures.js';
 import type { CouplingDesign } from './dimensions.js';
@@ -43,16 +44,23 @@ export interface Allowed {
   readonly axial: number;
 }
 
-/** What the gaps allow: the rims must not meet, the ring stays clear of the jaws, the lobes are squeezed so far. */
+/**
+ * What the gaps allow: the rims must not meet, the ring stays clear of the jaws, the lobes are squeezed so far. A hard insert takes less of angle and
+ * offset, since it pushes jaws and shafts aside: see `insertGive`.
+ */
 export function allowedMisalignment({ insert, jaws, gap }: CouplingDesign): Allowed {
   const outside = 2 * jaws.outer;
   const tips = Math.min(gap - jaws.height, gap - insert.finished.height);
   const byRim = (Math.atan(tips / outside) * 180) / Math.PI;
   const squeeze = MOST_SQUEEZE * 2 * insert.finished.halfWidth - Math.max(0, -insert.flankClearance);
   const byRing = jaws.inner - insert.finished.ring;
+  const give = insertGive(insert);
   return {
-    angular: Math.min(MOST.angular, byRim),
-    parallel: Math.max(0.001, Math.min(MOST.parallel, MOST.parallelShare * outside, 2 * squeeze, 2 * byRing)),
+    angular: Math.min(give * MOST.angular, byRim),
+    parallel: Math.max(
+      0.001,
+      Math.min(give * MOST.parallel, give * MOST.parallelShare * outside, 2 * squeeze, 2 * byRing),
+    ),
     axial: tips / 2,
   };
 }

@@ -61,8 +61,11 @@ describe('the foot of a jaw', () => {
       (5.75 + (3.75 * lean) / (squeeze - 0.1)) / 5.75,
       6,
     );
-    // a hard insert, and the tip carries
-    expect(bending({ modulus: 1e6, flankClearance: 0 }) / bending({ angle: 0 })).toBeCloseTo(9.5 / 5.75, 6);
+    // a hard insert: the tip carries, on two jaws of three
+    expect(bending({ modulus: 1e9, flankClearance: 0 }) / bending({ angle: 0 })).toBeCloseTo((1.5 * 9.5) / 5.75, 6);
+    // 98 Shore A is 57.1 MPa: of twice that 2.5 of 3 jaws carry
+    expect(bending({ modulus: 114.2, angle: 0 }) / bending({ angle: 0 })).toBeCloseTo(3 / 2.5, 3);
+    expect(bending({ modulus: 57, angle: 0 }) / bending({ angle: 0 })).toBe(1);
   });
 
   it('is judged in work and at the peak, and bare at the tip by one jaw', () => {
@@ -117,11 +120,21 @@ describe('the foot of a jaw', () => {
 });
 
 describe('misalignment, by hand', () => {
-  const between = (gap: number, more: { finished?: object; flankClearance?: number; misalignment?: object } = {}) =>
+  interface More {
+    readonly finished?: object;
+    readonly flankClearance?: number;
+    readonly modulus?: number;
+    readonly misalignment?: object;
+  }
+  const between = (gap: number, more: More = {}) =>
     ({
       jaws: JAWS,
       gap,
-      insert: { finished: { ...INSERT, ...more.finished }, flankClearance: more.flankClearance ?? -0.1 },
+      insert: {
+        finished: { ...INSERT, ...more.finished },
+        flankClearance: more.flankClearance ?? -0.1,
+        modulus: more.modulus ?? 41,
+      },
       misalignment: { parallel: 0.2, angular: 1, axial: 0.4, ...more.misalignment },
     }) as unknown as CouplingDesign;
   const lean = Math.tan((0.5 * Math.PI) / 180);
@@ -155,6 +168,15 @@ describe('misalignment, by hand', () => {
     expect(allowedMisalignment(between(12, { flankClearance: 0.8 })).parallel).toBe(0.26);
     expect(allowedMisalignment(between(12, { finished: { ring: 4.95 } })).parallel).toBeCloseTo(0.1, 9);
     expect(allowedMisalignment(between(12, { finished: { ring: 5.2 } })).parallel).toBe(0.001);
+  });
+
+  it('is allowed half of what is usual with an insert twice as stiff as 98 Shore A, but no less along', () => {
+    const hard = allowedMisalignment(between(12, { modulus: 114.2 }));
+    expect(hard.angular).toBeCloseTo(0.5, 3);
+    expect(hard.parallel).toBeCloseTo(0.13, 3);
+    expect(hard.axial).toBe(1);
+    // what is narrower than that stays as it is
+    expect(allowedMisalignment(between(10.2, { modulus: 114.2 })).angular).toBeCloseTo(0.4407, 4);
   });
 
   it('uses the sum of its shares: 1/1 + 0.2/0.26 + 0.4/1', () => {

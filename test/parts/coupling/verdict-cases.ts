@@ -133,7 +133,7 @@ export const COUPLING_CASES: VerdictCases = {
   misalignment: {
     yes: [PLAIN_COUPLING, {}],
     but: [PLAIN_COUPLING, { misalignment: { angular: 1 } }],
-    no: [PLAIN_COUPLING, { misalignment: { axial: 2 } }],
+    no: [PLAIN_COUPLING, { insert: { hardness: '80 Shore D' }, misalignment: { parallel: 0.25 } }],
   },
   'coupling-play': {
     yes: [PLAIN_COUPLING, {}],

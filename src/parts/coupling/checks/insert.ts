@@ -2,6 +2,7 @@ import { type Check, hard, notJudged, soft, valued } from '../../../judge/check.
 import { allKeep, keeps } from '../../../judge/judge.js';
 import { crownedShare } from '../../../mechanics/coupling/crowned-lobe.js';
 import { elastomerModulus } from '../../../mechanics/coupling/elastomer.js';
+import { insertGive } from '../../../mechanics/coupling/hard-insert.js';
 import { lobeAllowance, lobeStress } from '../../../mechanics/coupling/insert-stress.js';
 import { temperatureFactor } from '../../../mechanics/coupling/service-factors.js';
 import { axialLostMotion, windUp } from '../../../mechanics/coupling/wind-up.js';
@@ -9,7 +10,7 @@ import { plain, worked } from '../../../units/format.js';
 import { exactly, plusMinus } from '../../../units/measured.js';
 import { playAngle } from '../assembly.js';
 import type { CouplingDesign } from '../dimensions.js';
-import { contactIn } from '../jaw-load.js';
+import { contactIn, crowdedBy } from '../jaw-load.js';
 import { assemblyOf } from '../mate.js';
 import { allowedMisalignment, MOST_SQUEEZE, squeezeAt, usedMisalignment } from '../misalignment.js';
 import { driveFactors } from '../peak-torque.js';
@@ -37,11 +38,13 @@ function allowanceOf({ insert: { modulus } }: CouplingDesign) {
 /**
  * Pressure where lobes touch: barrelled ones meet flanks that are less hollow in their middle alone.
  *
- *     σ/t        σ = pressure as if they touched all along, t = share of that in which they do
+ *     σ/t        σ = pressure as if they touched all along, n/z times that of all n jaws where z of them carry with a hard insert,
+ *                t = share of that in which they do
  */
 function pressed(design: CouplingDesign, factor: number) {
   const { insert: own, jaws, motor } = design;
-  const even = factor * lobeStress({ torque: motor.torque, ...contactOf(design) });
+  const torque = motor.torque * crowdedBy(jaws.count, own.modulus);
+  const even = factor * lobeStress({ torque, ...contactOf(design) });
   const crown = Math.max(0, own.finished.barrel - jaws.hollow);
   const share = crownedShare({ stress: even, width: 2 * own.finished.halfWidth, modulus: own.modulus, crown });
   const stress = even > 0 ? even / share : 0;
@@ -130,6 +133,7 @@ export const insertSqueeze: CouplingCheck = {
  * Lobes that slide along their jaws, hubs that touch.
  *
  *     used = angle / angle allowed + aside / aside allowed + along / along allowed
+ *     allowed of angle and aside: up to 98 Shore A what the gaps leave, above it E_98A/E of what is usual
  */
 export const misalignmentTaken: CouplingCheck = {
   ...insert,
@@ -138,16 +142,19 @@ export const misalignmentTaken: CouplingCheck = {
   title: 'Misalignments together',
   unit: '',
   limits: soft({ max: 1 }, { max: 2 }),
-  moves: 'misalignment, hubs.outside_diameter, jaws.height',
+  moves: 'misalignment, insert.hardness, hubs.outside_diameter, jaws.height',
   run: (design, { pass }) => {
     const allowed = allowedMisalignment(design);
     const { angular, parallel, axial } = design.misalignment;
     const used = usedMisalignment(design);
     const cure = keeps(used, pass)
       ? ''
-      : '; set the shafts better in line (misalignment), or take a larger outside or lower jaws';
+      : insertGive(design.insert) < 1
+        ? '; set the shafts better in line (misalignment), or take a softer insert (insert.hardness)'
+        : '; set the shafts better in line (misalignment), or take a larger outside or lower jaws';
+    const hard = insertGive(design.insert) < 1 ? `; an insert of ${design.insert.hardness} gives less` : '';
     const words = `${plain(angular, 2)} of ${plain(allowed.angular, 2)}°, ${plain(parallel, 2)} of ${plain(allowed.parallel, 2)} mm aside, ${plain(axial, 2)} of ${plain(allowed.axial, 2)} mm along`;
-    return valued(exactly(used), `${words}${cure}`);
+    return valued(exactly(used), `${words}${hard}${cure}`);
   },
 };
 

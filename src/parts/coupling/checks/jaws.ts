@@ -68,13 +68,15 @@ function judgeJaw(design: CouplingDesign, limits: LimitsInForce, kind: 'bending'
  * A jaw that breaks off at its foot, between two layers.
  *
  *     σ = K·F·h / (l·w²/6), K of the fillet at its foot over w; in work, reversing, and for a moment
+ *     F = 1.5·T/(z·r), z = all n jaws up to Shore 98 A, 2 + (n − 2)·E_98A/E with a harder insert
  */
 export const jawBending: CouplingCheck = {
   ...jaws,
   id: 'jaw-bending',
   title: 'Bending at the foot of a jaw',
   unit: 'MPa',
-  moves: 'hubs.outside_diameter, jaws.fillet, jaws.width, jaws.height, misalignment.angular, duty.load, material',
+  moves:
+    'hubs.outside_diameter, jaws.fillet, jaws.width, jaws.height, insert.hardness, misalignment.angular, duty.load, material',
   run: (design, limits) =>
     judgeJaw(
       design,

@@ -15,6 +15,7 @@ import { gripCure, hopelessWords } from './grip-cure.js';
 import { gripLimits } from './grip-demand.js';
 import { gripOfHeld, type Held, type HeldView, lifeOf, loosePlaceOf, placeOf, sectionOf, weakGrip } from './held.js';
 import { CREST_SHARE } from './hold-figures.js';
+import { othersToo } from './others-too.js';
 
 type HeldCheck = Check<HeldView>;
 const grip = { group: 'grip', question: 'holds', source: 'common practice' } as const;
@@ -39,7 +40,9 @@ const gripTorque: HeldCheck = {
     ];
     if (verdict !== 'fail' && untold.length > 0) return notJudged(...untold);
     const cure = verdict === 'pass' ? '' : cureWords(one, view, verdict === 'fail' ? limits : { pass: limits.pass });
-    const words = `${demandWords(view, verdict, limits, isReplaced(own.pass, limits.pass))}; ${gripWords(one, held, view)}${cure}`;
+    const others = rows.filter((row) => row.one !== one && judge(exactly(row.held.holds), limits) !== 'pass');
+    const too = othersToo(others.map((row) => `${row.one.name} with ${plain(row.held.holds, 0)} N·mm`));
+    const words = `${demandWords(view, verdict, limits, isReplaced(own.pass, limits.pass))}${too}; ${gripWords(one, held, view)}${cure}`;
     return valued(exactly(held.holds), words, own);
   },
 };
@@ -127,8 +130,11 @@ const flatPressure: HeldCheck = {
     if (verdict === 'pass' && view.held.some(({ temperature }) => !temperature.known))
       return notJudged('duty.temperature');
     const cure = verdict === 'pass' ? '' : formCure(one, view, inWork);
+    const used = 1 / (limits.pass.max ?? bears);
+    const others = rows.filter((row) => row.one !== one && row.pressure * bears * used > row.bears);
+    const too = othersToo([...new Set(others.map((row) => row.one.name))]);
     const when = inWork ? 'in work' : `when the ${one.grip.clamp ? 'clamp' : 'set screw'} slips in a jam`;
-    const words = `${plain(pressure, 1)} MPa ${when} in the ${one.name}, which bears ${plain(limits.pass.max ?? bears, 1)} MPa${cure}`;
+    const words = `${plain(pressure, 1)} MPa ${when} in the ${one.name}, which bears ${plain(limits.pass.max ?? bears, 1)} MPa${too}${cure}`;
     return valued(exactly(pressure), words, own);
   },
 };
@@ -206,6 +212,8 @@ const closing: HeldCheck = {
     if (rows.length === 0) return undefined;
     const { one, play, strain } = rows.reduce((a, b) => (b.strain > a.strain ? b : a));
     const allowed = max * view.material.creep.strain;
+    const others = rows.filter((row) => row.one !== one && row.strain > allowed);
+    const too = othersToo(others.map((row) => row.one.name));
     if (strain <= allowed && rows.some(({ loose }) => loose > allowed)) return notJudged('screw.major');
     const cure =
       strain > allowed
@@ -213,7 +221,7 @@ const closing: HeldCheck = {
         : '';
     return valued(
       exactly(strain / view.material.creep.strain),
-      `${plain(100 * strain, 2)} % in the ${one.name}, whose bore may be ${plain(play, 2)} mm wide of the shaft; ${view.material.name} takes ${plain(100 * allowed, 2)} %${cure}`,
+      `${plain(100 * strain, 2)} % in the ${one.name}, whose bore may be ${plain(play, 2)} mm wide of the shaft; ${view.material.name} takes ${plain(100 * allowed, 2)} %${too}${cure}`,
     );
   },
 };

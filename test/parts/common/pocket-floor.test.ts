@@ -56,7 +56,12 @@ describe('the floor of pockets', () => {
   });
 
   it('of a nut’s flange bears what stands and what a stalled motor pulls', () => {
-    const sunk = { holes: { joint: 'counterbore', fit: 'medium' }, flange: { thickness: 6 } };
+    // a nut that nobody drives is no warmer than its air
+    const sunk = {
+      holes: { joint: 'counterbore', fit: 'medium' },
+      flange: { thickness: 6 },
+      duty: { feed: undefined },
+    };
     const still = { ...sunk, duty: { motor: undefined, pull: 'away' } };
     expect(found(SOUND_NUT, still)!.value).toBeCloseTo(byHand(7.5, { ...HEAD, floor: 3 }), 4);
     // 651 N by the motor; PA12 at 30 °C bears 0.5 · 42 · e^(−7/85)
@@ -131,7 +136,11 @@ describe('the floor of pockets', () => {
 
   it('stands a crash with the rest of its part: twice the stall force', () => {
     const crash = (sheet: object, changes: Tree) => findingOf(changed(sheet as Tree, changes), 'end-stop')!;
-    const nut = crash(SOUND_NUT, { holes: { joint: 'counterbore', fit: 'medium' }, flange: { thickness: 4 } });
+    const nut = crash(SOUND_NUT, {
+      holes: { joint: 'counterbore', fit: 'medium' },
+      flange: { thickness: 4 },
+      duty: { feed: undefined },
+    });
     expect(nut.value! / (byHand(651 / 2, { ...HEAD, floor: 1 }) / (21 * Math.exp(-7 / 85)))).toBeCloseTo(1, 2);
     expect(nut.message).toContain('the floor of its pockets may break at');
     // 797 N stalled by 400 N·mm on Tr8x2; PETG at 25 °C bears 0.5 · 44 · (45/47)^0.75

@@ -49,10 +49,18 @@ const ROWS: readonly (readonly [paths: readonly string[], checks: readonly strin
       'twin-pressure',
       'plate-bending',
       'plate-sag',
+      'end-stop',
+      'thread-pitch-error',
+      'thread-running-in',
       'axis-torque',
       'axis-feed',
     ],
     'of a nut or its plate: few works lift, and that none does is listed; an axis that stands or hangs asks, by its column',
+  ],
+  [
+    ['duty.feed'],
+    ['thread-pitch-error', 'thread-running-in'],
+    'a nut that nobody drives is judged as warm as its air; what friction adds is asked by wear-heat',
   ],
   [['duty.dust'], ['wear-dust'], 'advice to those who tell of grit; what grit costs is asked by wear-depth'],
   [

@@ -2,6 +2,7 @@ import { type Check, hard, notJudged, valued } from '../../../judge/check.js';
 import { keeps } from '../../../judge/judge.js';
 import { plain } from '../../../units/format.js';
 import { exactly } from '../../../units/measured.js';
+import { othersToo } from '../../common/others-too.js';
 import { askingPlastic } from '../../common/plastic-told.js';
 import type { CouplingDesign } from '../dimensions.js';
 import { insertTemperature } from '../temperatures.js';
@@ -29,18 +30,22 @@ export const heat: Check<CouplingDesign> = askingPlastic({
     const { at: rubber, known } = insertTemperature(design);
     const rows = [
       ...hubs.map(({ name, temperature: { at } }) => ({
+        name,
         reserve: material.softening - at,
         words: `${material.name} softens at ${plain(material.softening, 0)} °C, ${plain(at, 0)} °C ${name === 'motor-hub' ? 'at the motor shaft' : 'around it'}`,
       })),
       {
+        name: 'insert',
         reserve: insert.material.softening - rubber,
         words: `${insert.material.name} serves to ${plain(insert.material.softening, 0)} °C, ${plain(rubber, 0)} °C at the insert`,
       },
     ];
-    const { reserve, words } = rows.reduce((a, b) => (b.reserve < a.reserve ? b : a));
+    const { name: worst, reserve, words } = rows.reduce((a, b) => (b.reserve < a.reserve ? b : a));
+    const others = rows.filter((row) => row.name !== worst && !keeps(row.reserve, pass));
+    const too = othersToo(others.map((row) => `${row.name.replace('-', ' ')} with ${plain(row.reserve, 1)} K`));
     const holds = keeps(reserve, pass);
     if (holds && !known) return notJudged('duty.temperature');
     const cure = holds ? '' : '; use a material that softens later, or keep the heat away';
-    return valued(exactly(reserve), `${words}${cure}`);
+    return valued(exactly(reserve), `${words}${too}${cure}`);
   },
 });

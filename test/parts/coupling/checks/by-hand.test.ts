@@ -212,9 +212,28 @@ describe('strength and heat', () => {
   });
 
   it('find the hub on the motor hotter than its neighbour', () => {
-    expect(found('heat', { material: 'pla' })!.message).toMatch(/^pla softens at 52 °C, 70 °C at the motor shaft; use/);
+    expect(found('heat', { material: 'pla' })!.message).toMatch(
+      /^pla softens at 52 °C, 70 °C at the motor shaft; the screw hub with [\d.]+ K too; use/,
+    );
     const half = { motor: { shaft: undefined }, motor_hub: undefined, material: 'pla' };
     expect(found('heat', half)!.message).toMatch(/^pla softens at 52 °C, 48 °C around it; use/);
+  });
+
+  it('name the other hub where that is beyond its limit too, so that who accepts or mends one overlooks none', () => {
+    const weak = { clamp: { screw: 'M3', count: 1, washers: 'no' } };
+    const torque = { motor: { torque: 2, shaft: { flat: undefined } } };
+    const both = found('grip-torque', { ...torque, motor_hub: weak, screw_hub: weak })!.message;
+    expect(both).toMatch(/is not reached; the (motor|screw) hub with [\d.]+ N·mm too; the/);
+    const strong = { friction: 1, clamp: { screw: 'M4', count: 2, washers: 'yes' } };
+    expect(found('grip-torque', { ...torque, motor_hub: weak, screw_hub: strong })!.message).not.toContain(' too;');
+    // half a millimetre of play bends either hub too far
+    const wide = { bore_clearance: 0.5 };
+    expect(found('closing-strain', { motor_hub: wide, screw_hub: wide })!.message).toMatch(/; the \w+ hub too; use/);
+    expect(found('closing-strain', { motor_hub: wide })!.message).not.toContain(' too;');
+    // two flats that carry 20 N·m
+    const flats = { screw: undefined, shaft: { diameter: 5, flat: 4.5, length: 40 }, motor: { torque: 20 } };
+    expect(found('flat-pressure', flats)!.message).toMatch(/ MPa; the \w+ hub too;/);
+    expect(found('flat-pressure', { motor: { torque: 20 } })!.message).not.toContain(' too;');
   });
 
   it('take a coupling that nobody tells of as one that starts all the time', () => {

@@ -391,7 +391,7 @@ const ODD: readonly Odd[] = [
   [
     'a greasy screw in a collar',
     PLAIN,
-    { shaft: undefined, screw: 'Tr10x2', duty: { load: 200 } },
+    { shaft: undefined, screw: 'Tr10x2', hold: { degreased: undefined }, duty: { load: 200 } },
     { 'axial-grip': 'no' },
   ],
   ['a collar at 120 °C', THREADED, { duty: { temperature: 120 } }, { heat: 'no' }],

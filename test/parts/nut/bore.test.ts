@@ -126,7 +126,7 @@ describe('a nut that does not enter its bore', () => {
     // the corner at the root of a body that stands away bears 1.6 times what the flange beside it does
     [
       'on a strong motor',
-      { carriage: { bore: 13 }, duty: { motor: { torque: '0.36 N m' } } },
+      { carriage: { bore: 13 }, duty: { feed: undefined, motor: { torque: '0.36 N m' } } },
       ['carriage.bore', 'flange.thickness'],
     ],
     ['in a bore that the screw just passes', { carriage: { bore: 10.02 } }, ['carriage.bore']],

@@ -75,8 +75,7 @@ export const jawBending: CouplingCheck = {
   id: 'jaw-bending',
   title: 'Bending at the foot of a jaw',
   unit: 'MPa',
-  moves:
-    'hubs.outside_diameter, jaws.fillet, jaws.width, jaws.height, insert.hardness, misalignment.angular, duty.load, material',
+  moves: 'hubs.outside_diameter, jaws.fillet, jaws.width, jaws.height, misalignment.angular, duty.load, material',
   run: (design, limits) =>
     judgeJaw(
       design,

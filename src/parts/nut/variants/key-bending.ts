@@ -28,6 +28,7 @@ export const keyBending: Check<NutDesign> = {
   unit: 'MPa',
   source: 'derived: a bar at the middle of its slot',
   moves: 'family.spring, duty.grease, duty.temperature, material',
+  grave: true,
   run: (design, limits) => {
     const { family, duty, material } = design;
     if (family?.kind !== 'anti-backlash') return undefined;

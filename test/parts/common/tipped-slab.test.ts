@@ -48,6 +48,33 @@ describe('a slab that tips about its edge', () => {
     expect(leans(drilled) - leans(whole)).toBeCloseTo((step(38) - step(40)) * (180 / Math.PI), 9);
   });
 
+  it('gives by the narrower end of each step where the load spreads on its way', () => {
+    // eight steps of 1.125 mm from 9 to 18, 18 mm wide at the first and 2.25 more at every one
+    const wide = OUTLINE.map(([x, y]) => [x, 2 * y] as const);
+    const slab = { outline: wide, thickness: 8, openings: [] };
+    const { lean } = tipSlab({ slab, supports: [place([18, 0])], reach }, { across: 18 })!;
+    const steps = Array.from({ length: 8 }, (_, i) => {
+      const [from, to] = [9 + 1.125 * i, 9 + 1.125 * (i + 1)];
+      return (to ** 2 - from ** 2) / 2 / (((18 + 2.25 * i) * 8 ** 3) / 12);
+    });
+    expect(lean).toBeCloseTo(steps.reduce((sum, one) => sum + one, 0) * (180 / Math.PI), 9);
+  });
+
+  it('gives without end where a gap of its whole width lies on the way', () => {
+    // the third of eight steps from 9 to 18 mm begins at 11.25
+    const gap = [
+      [11, 20],
+      [11, -20],
+      [11.5, -20],
+      [11.5, 20],
+    ] as const;
+    const slab = { outline: OUTLINE, thickness: 8, openings: [{ shape: { outline: gap }, from: 0, to: 8 }] };
+    expect(tipSlab({ slab, supports: [place([18, 0])], reach }, { across: 18 })).toMatchObject({
+      strip: { stress: Infinity },
+      sag: Infinity,
+    });
+  });
+
   it('is no wider than the slab, and bends with the whole distance from the load', () => {
     const lone = [18, 0] as const;
     const slab = { outline: OUTLINE.map(([x, y]) => [x, y / 2] as const), thickness: 8, openings: [] };

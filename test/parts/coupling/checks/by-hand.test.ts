@@ -211,6 +211,23 @@ describe('strength and heat', () => {
     );
   });
 
+  it('press lobes of a hard insert by what fewer jaws carry, and say what gives less', () => {
+    // Shore 80 D: 10^(0.0235·130 − 0.6403) = 260 MPa against 57.1 of 98 A: of 3 jaws 2 + 57.1/260 carry
+    const laid = { hubs: { outside_diameter: 40 }, jaws: { count: 3, height: 9, width: 8, inner: 17.5 } };
+    const hard = (hardness: string) => ({ ...laid, insert: { hardness, flank_clearance: -0.05 } });
+    const stress = (hardness: string) => found('insert-stress', hard(hardness))!.value!;
+    expect(stress('80 Shore D') / stress('98 Shore A')).toBeCloseTo(3 / (2 + 57.1 / 260), 2);
+    const said = (hardness: string) => found('misalignment', { ...hard(hardness), misalignment: { parallel: 0.6 } })!;
+    expect(said('80 Shore D').message).toMatch(
+      / along; an insert of 80 Shore D gives less; set the shafts better in line \(misalignment\), or take a softer insert/,
+    );
+    // common practice: 1° and 0.38 mm at most, of wide ones too
+    expect(found('misalignment', { hubs: { outside_diameter: 50 } })!.message).toMatch(
+      / of 1°, 0\S* of 0\.38 mm aside/,
+    );
+    expect(said('98 Shore A').message).toMatch(/ along; set the shafts .*, or take a larger outside or lower jaws$/);
+  });
+
   it('find the hub on the motor hotter than its neighbour', () => {
     expect(found('heat', { material: 'pla' })!.message).toMatch(
       /^pla softens at 52 °C, 70 °C at the motor shaft; the screw hub with [\d.]+ K too; use/,

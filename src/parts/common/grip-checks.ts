@@ -130,11 +130,11 @@ const flatPressure: HeldCheck = {
     if (verdict === 'pass' && view.held.some(({ temperature }) => !temperature.known))
       return notJudged('duty.temperature');
     const cure = verdict === 'pass' ? '' : formCure(one, view, inWork);
-    const used = 1 / (limits.pass.max ?? bears);
-    const others = rows.filter((row) => row.one !== one && row.pressure * bears * used > row.bears);
+    const most = limits.pass.max ?? bears;
+    const others = rows.filter((row) => row.one !== one && row.pressure * bears > row.bears * most);
     const too = othersToo([...new Set(others.map((row) => row.one.name))]);
     const when = inWork ? 'in work' : `when the ${one.grip.clamp ? 'clamp' : 'set screw'} slips in a jam`;
-    const words = `${plain(pressure, 1)} MPa ${when} in the ${one.name}, which bears ${plain(limits.pass.max ?? bears, 1)} MPa${too}${cure}`;
+    const words = `${plain(pressure, 1)} MPa ${when} in the ${one.name}, which bears ${plain(most, 1)} MPa${too}${cure}`;
     return valued(exactly(pressure), words, own);
   },
 };

@@ -251,6 +251,14 @@ describe('strength and heat', () => {
     const flats = { screw: undefined, shaft: { diameter: 5, flat: 4.5, length: 40 }, motor: { torque: 20 } };
     expect(found('flat-pressure', flats)!.message).toMatch(/ MPa; the \w+ hub too;/);
     expect(found('flat-pressure', { motor: { torque: 20 } })!.message).not.toContain(' too;');
+    // a flat of 12 mm bears what one of 5 mm does not, unless a sheet asks for less
+    const thick = { screw: undefined, shaft: { diameter: 12, flat: 10, length: 40 }, motor: { torque: 4 } };
+    const of = (max: number | undefined) =>
+      found('flat-pressure', { ...thick, limits: max === undefined ? undefined : { 'flat-pressure': { max } } })!;
+    expect(of(undefined).word).toBe('no');
+    expect(of(undefined).message).not.toContain(' too;');
+    expect(of(5).message).toContain('; the screw hub too;');
+    expect(of(1000).message).not.toContain(' too');
   });
 
   it('take a coupling that nobody tells of as one that starts all the time', () => {

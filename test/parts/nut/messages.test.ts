@@ -242,6 +242,7 @@ describe('a fit that a tight nut is told', () => {
     // nobody drives it, so that it is as warm as its air
     const tight = { ...read, duty: { feed: undefined } };
     const told = message('thread-pitch-error', tight);
+    expect(told).not.toContain('keep it cool');
     const named = /fit: (\w+) is enough/.exec(told)?.[1];
     const own = /fit: \{diametral: ([\d.]+), axial: ([\d.]+)\} is enough/.exec(told);
     const verdict = (fit: unknown) => found('thread-pitch-error', { ...tight, fit }).verdict;

@@ -46,7 +46,7 @@ export const FOLDERS = {
   ],
   'parts/nut/{flange-bending,engagement,float,drive,warmth}.ts': [
     'test/parts/nut/{checks,strength,flange,float,drive,engagement,messages,family,by-hand}.test.ts',
-    'test/parts/nut/checks/flange.test.ts',
+    'test/parts/nut/checks/{flange,warmed}.test.ts',
     'test/parts/nut/variants/*.test.ts',
   ],
   'parts/adapter/{bending,cutouts,necks,float-stop}.ts': [

@@ -23,8 +23,6 @@ const CHORD = 0.02;
 export interface FlangeBending {
   /** MPa, with what the fillet at its root adds where that side is pulled */
   readonly stress: number;
-  /** of a plastic of modulus 1 MPa, mm */
-  readonly sag: number;
   /** from the body to what holds the flange, mm */
   readonly arm: number;
   /** what the worst strip takes over what it would, were the load spread all round */
@@ -63,7 +61,7 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
     return found ? [{ ...found, supports }] : [];
   });
   if (ways.length === 0) return undefined;
-  const { strip: weakest, sag, supports } = ways.reduce((a, b) => (b.strip.stress > a.strip.stress ? b : a));
+  const { strip: weakest, supports } = ways.reduce((a, b) => (b.strip.stress > a.strip.stress ? b : a));
   const { arm, crowding } = turnOf(weakest, {
     thickness: slab.thickness,
     reach: reach(weakest.along),
@@ -86,12 +84,7 @@ function bent(design: NutDesign, pull: Pull): FlangeBending | undefined {
         ]
       : []),
   ];
-  return {
-    ...worst.reduce((a, b) => (b.stress > a.stress ? b : a)),
-    sag: Math.max(sag, tipped?.sag ?? 0),
-    arm,
-    crowding,
-  };
+  return { ...worst.reduce((a, b) => (b.stress > a.stress ? b : a)), arm, crowding };
 }
 
 /** How the load on a strip turns the body: its arm from there, and how it crowds on the strip. */

@@ -60,6 +60,8 @@ describe('a nut that its own friction warms, by hand', () => {
     const { word, message } = found('thread-pitch-error', dry);
     expect(word).toBe('perhaps');
     expect(message).toContain('; grease, a slower feed, less load or longer rests keep it cool; ');
+    const greased = found('thread-pitch-error', { fit: { axial: 0.07 }, duty: { feed: 60 } });
+    expect(greased.message).toMatch(/; a slower feed, less load or longer rests keep it cool; /);
     expect(found('thread-pitch-error', { ...dry, duty: { feed: 1 } }).word).toBe('yes');
     // a fit that is too tight in the air is helped by no cooling
     expect(found('thread-pitch-error', { fit: { axial: 0.02 } }).message).not.toContain('cool');

@@ -59,7 +59,8 @@ export function followsFrom({ sheet, parts, along, lead }: Given): Follows {
       ...(feed === undefined || lead === undefined ? {} : { speed: Math.round((60 * feed) / lead) }),
     },
   };
-  const bearing = facts.find((one) => one.bearing)?.bearing;
+  // of two collars the one whose balls run nearer to the screw
+  const [bearing] = facts.flatMap((one) => one.bearing ?? []).sort((a, b) => a.bore + a.outside - b.bore - b.outside);
   const ofPlate = {
     // the axis counts from the face that the shaft stands out of, a plate from the motor's own face
     ...(plate === undefined || shaft === undefined ? {} : { motor: { shaft: { length: mm(shaft + plate) } } }),

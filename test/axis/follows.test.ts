@@ -85,6 +85,13 @@ describe('who carries and who gives', () => {
     const sizes = { bore: '8 mm', outside: '16 mm', height: '5 mm' };
     expect(follows([joint, { collar: true, bearing }]).ofKind).toEqual({ 'motor-plate': { bearing: sizes } });
     expect(follows([joint, { collar: true }]).ofKind).toEqual({});
+    // of two, either of which may stand there, the narrower
+    const wide = { collar: true, bearing: { bore: 10, outside: 24, height: 9 } } as const;
+    for (const both of [
+      [wide, { collar: true, bearing } as const],
+      [{ collar: true, bearing } as const, wide],
+    ])
+      expect(follows([joint, ...both]).ofKind).toEqual({ 'motor-plate': { bearing: sizes } });
   });
 
   it('is a holder that locates', () => {

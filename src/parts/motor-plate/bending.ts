@@ -56,7 +56,7 @@ function heldBetween(centres: readonly Point[]): { reach: (along: Point) => numb
 
 /**
  * A moment M across the shaft pulls the screws on one side and presses on the other like a thrust of M / Σ s·|d|, with s the share
- * of a screw and d its distance from their middle. Where they stand in a row the plate leans on its nearer edge; where that row is
+ * of a screw and d its distance from the axis, or from their own middle where that is less. Where they stand in a row the plate leans on its nearer edge; where that row is
  * beside the load, the moment turns the plate by as much from where the motor's screws end.
  */
 function leverOf({ finished }: MotorPlateDesign): number {
@@ -67,7 +67,7 @@ function leverOf({ finished }: MotorPlateDesign): number {
     const middle = mean((at) => at[axis]);
     const edge = [length, width][axis]! / 2 - Math.abs(middle - plate[axis]);
     const tips = beside && centres === machine.centres && beside.along[axis] ** 2 > 0.5;
-    const spread = mean((at) => Math.abs(at[axis] - middle));
+    const spread = Math.min(...[0, middle].map((from) => mean((at) => Math.abs(at[axis] - from))));
     return Math.max(spread, tips ? heldBetween(motor.centres).reach(beside.along) : edge / 2);
   };
   return Math.min(...([0, 1] as const).flatMap((axis) => [lever(motor.centres, axis), lever(machine.centres, axis)]));

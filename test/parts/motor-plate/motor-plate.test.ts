@@ -247,6 +247,18 @@ describe('a motor plate', () => {
     expect(() => made(motor(6))).not.toThrow();
   });
 
+  it('takes a moment by how far screws stand from the axis, where their own middle is further off', () => {
+    // x = −20, −20 and 80: 40 from the axis on the mean, 44.4 from their middle at 13.3; y = ±70 and a motor of 90 mm are further off
+    const at = [
+      [-20, 70],
+      [-20, -70],
+      [80, 0],
+    ];
+    const motor = { square: 90, pilot: 70, body: 110 };
+    const worked = made(changed(LOADED, { motor, machine: { holes: { rectangle: undefined, at, screw: 'M4' } } }));
+    expect(bendPlate(worked).perMoment).toBeCloseTo(1 / 40, 6);
+  });
+
   it('asks which bearing stands in it, and whether its hole lets that through', () => {
     const on = (changes: object) => rowOf(changed(MOUNTED, { bearing_on: 'plate', ...changes }), 'bearing-seat');
     // 22.3 mm around the pilot: (17 − 22.3)/2 of a row between 10 and 24 mm

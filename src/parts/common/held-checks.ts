@@ -8,8 +8,7 @@ import { exactly, type Measured, scaled } from '../../units/measured.js';
 import { borePlay } from './bore-play.js';
 import type { Clamp } from './clamp.js';
 import { GRIP_CHECKS } from './grip-checks.js';
-import { type HeldView, sectionOf } from './held.js';
-import { greasedGrip } from './hold-figures.js';
+import { greasedIn, type HeldView, sectionOf } from './held.js';
 import { heldWalls } from './hub-walls.js';
 import { askedWhereWorse } from './untold.js';
 import { LEAST_WALL, thinnest } from './walls.js';
@@ -44,15 +43,10 @@ export function heldChecks<Design>(
 }
 
 /** The same view with grease on a shaft of which nobody tells; undefined where the sheet does. */
-const greasy = (view: HeldView, hold: string): HeldView | undefined =>
-  view.held.some((one) => sectionOf(one) === hold && one.grip.greaseUntold)
-    ? {
-        ...view,
-        held: view.held.map((one) =>
-          sectionOf(one) === hold ? { ...one, grip: greasedGrip(one.grip) ?? one.grip } : one,
-        ),
-      }
-    : undefined;
+function greasy(view: HeldView, hold: string): HeldView | undefined {
+  const held = greasedIn(view.held, hold);
+  return held && { ...view, held };
+}
 
 /** Where a sheet says how far a shaft may go in. */
 const LENGTHS = ['motor.shaft.length', 'shaft.length', 'turned_end.length'];

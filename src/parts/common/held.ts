@@ -6,6 +6,7 @@ import { ringOf } from './clamp-ring.js';
 import { type Grip, type GripLife, type GripPlace, type GripTorque, gripOf } from './grip.js';
 import type { WeakGrip } from './grip-cure.js';
 import type { GripDemand } from './grip-demand.js';
+import { greasedGrip } from './hold-figures.js';
 import type { HeldBody } from './hub-walls.js';
 
 /** Temperature of a hub; at least so warm where the sheet does not tell what is around it. */
@@ -88,4 +89,16 @@ export function weakGrip(one: Held, view: HeldView): WeakGrip {
     place: placeOf(one, view),
     life: lifeOf(one, view),
   };
+}
+
+/** The same shafts with grease on those of one section of which nobody tells; undefined where the sheet does, or has none there. */
+export function greasedIn<One extends Pick<Held, 'name' | 'section' | 'grip'>>(
+  held: readonly One[],
+  section: string,
+): readonly One[] | undefined {
+  const greasy = held.map((one) => {
+    const grip = sectionOf(one) === section ? greasedGrip(one.grip) : undefined;
+    return grip ? { ...one, grip } : one;
+  });
+  return greasy.some((one, i) => one !== held[i]) ? greasy : undefined;
 }

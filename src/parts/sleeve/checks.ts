@@ -9,9 +9,8 @@ import { boreReach } from '../common/bore.js';
 import { BOTH_WAYS, judgeBesideJoint } from '../common/both-ways.js';
 import { shrinkAppliedOnce } from '../common/checks.js';
 import { finerNozzle, oneOf } from '../common/finer-print.js';
-import { gripOfHeld, type Held, type HeldView, sectionOf } from '../common/held.js';
+import { greasedIn, gripOfHeld, type Held, type HeldView, sectionOf } from '../common/held.js';
 import { heldChecks } from '../common/held-checks.js';
-import { greasedGrip } from '../common/hold-figures.js';
 import { judgeLocating, locatingPlaces } from '../common/locating.js';
 import { askingPlastic } from '../common/plastic-told.js';
 import { holeResidual, planeResidual } from '../common/residual.js';
@@ -282,13 +281,10 @@ const heat: SleeveCheck = askingPlastic({
 });
 
 /** The same sleeve with grease on a shaft of which nobody tells; undefined where the sheet does. */
-const greasy = (design: SleeveDesign, hold: string): SleeveDesign | undefined => {
-  const isUntold = design.ends.some((one) => sectionOf(one) === hold && one.grip.greaseUntold);
-  const ends = design.ends.map((one) =>
-    sectionOf(one) === hold ? { ...one, grip: greasedGrip(one.grip) ?? one.grip } : one,
-  );
-  return isUntold ? { ...design, ends } : undefined;
-};
+function greasy(design: SleeveDesign, hold: string): SleeveDesign | undefined {
+  const ends = greasedIn(design.ends, hold);
+  return ends && { ...design, ends };
+}
 
 /** What is held by friction along the screw hangs on whether it is greased. */
 const pulled = askedWhereWorse(

@@ -32,7 +32,7 @@ export const FOLDERS = {
     'test/parts/{coupling/checks,sleeve}/by-hand.test.ts',
   ],
   'parts/common/{float,teeth,bore-play,axial-grip,held,grip-cure,hub-walls,walls}.ts': [
-    'test/parts/common/{float,teeth,bore-play,axial-grip,grip,grip-checks,grip-cure,hub-walls,axial-path,held-checks}.test.ts',
+    'test/parts/common/{float,teeth,bore-play,axial-grip,grip,grip-checks,grip-cure,hub-walls,axial-path,held,held-checks}.test.ts',
     'test/parts/nut/float.test.ts',
     'test/parts/{collar,coupling/checks,sleeve}/by-hand.test.ts',
   ],

@@ -163,6 +163,8 @@ const SAID: readonly [string, Base, Tree, RegExp][] = [
     FREE,
     {
       register: { nut: 'none' },
+      // told, so that no trial searches for it
+      clocking: 0,
       plate: { bore: 12, step: { diameter: 42.6, depth: 1 } },
       ...nut({ flange: { diameter: undefined, shape: 'square', size: [30, 30] }, holes: { diameter: 5.8 } }),
       carriage: { bore: 12, holes: { circle: 60 } },
